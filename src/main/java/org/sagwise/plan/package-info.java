@@ -1,0 +1,7 @@
+/**
+ * Inverse questions: matching watts, winding a coil, from meter readings to a model of a cell,
+ * tolerances and sweeps.
+ *
+ * <p>May use {@code run}.
+ */
+package org.sagwise.plan;
