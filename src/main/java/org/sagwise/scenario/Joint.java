@@ -1,0 +1,59 @@
+package org.sagwise.scenario;
+
+/** How two terminals are joined. */
+public sealed interface Joint {
+
+    /** No resistance at all. */
+    record Ideal() implements Joint {}
+
+    /**
+     * Two parts touch.
+     *
+     * @param mohm contact resistance, mΩ, 0 or more
+     */
+    record Touch(double mohm) implements Joint {}
+
+    /**
+     * A copper wire.
+     *
+     * @param width how thick the bare conductor is, as written
+     * @param lengthMm length, mm
+     * @param contactsMohm resistance of both its ends together, mΩ
+     */
+    record Jumper(Width width, double lengthMm, double contactsMohm) implements Joint {}
+
+    /** How thick a wire is, in the words of the file. */
+    sealed interface Width {}
+
+    /** American wire gauge number. */
+    record Awg(int number) implements Width {}
+
+    /** Diameter, mm. */
+    record DiameterMm(double mm) implements Width {}
+
+    /** Cross-section, mm². */
+    record AreaMm2(double mm2) implements Width {}
+
+    /** Reads a joint from the keys of a link that the rules have found sound. */
+    static Joint of(Keys link) {
+        if (link.group("jumper").isPresent()) {
+            Keys jumper = link.group("jumper").get();
+            return new Jumper(
+                    widthOf(jumper),
+                    jumper.number("length_mm", 0),
+                    jumper.number("contacts_mohm", 0));
+        }
+        return link.number("contact_mohm").isPresent()
+                ? new Touch(link.number("contact_mohm", 0))
+                : new Ideal();
+    }
+
+    private static Width widthOf(Keys jumper) {
+        if (jumper.has("awg")) {
+            return new Awg((int) jumper.number("awg", 0));
+        }
+        return jumper.has("diameter_mm")
+                ? new DiameterMm(jumper.number("diameter_mm", 0))
+                : new AreaMm2(jumper.number("area_mm2", 0));
+    }
+}

@@ -1,0 +1,137 @@
+package org.sagwise.scenario;
+
+import org.sagwise.scenario.KeySpec.CatalogueType;
+import org.sagwise.scenario.KeySpec.ChoiceType;
+import org.sagwise.scenario.KeySpec.FlagType;
+import org.sagwise.scenario.KeySpec.ForeignType;
+import org.sagwise.scenario.KeySpec.GroupType;
+import org.sagwise.scenario.KeySpec.NumberType;
+import org.sagwise.scenario.KeySpec.TerminalType;
+import org.sagwise.scenario.KeySpec.TextType;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** Holds the keys of one object against their table: names, presence, types, ranges. */
+final class KeyRules {
+
+    private final Set<String> models;
+    private final Set<String> alloys;
+
+    /**
+     * @param models catalogue ids that a {@code model} key may name here
+     * @param alloys catalogue ids that an {@code alloy} key may name
+     */
+    KeyRules(Set<String> models, Set<String> alloys) {
+        this.models = models;
+        this.alloys = alloys;
+    }
+
+    List<Finding> check(Keys keys, List<KeySpec> specs, String place) {
+        List<Finding> found = new ArrayList<>();
+        List<String> known = specs.stream().map(KeySpec::name).toList();
+        for (String name : keys.names()) {
+            if (!known.contains(name)) {
+                found.add(
+                        Finding.of(
+                                Places.key(place, name),
+                                Problem.UNKNOWN_KEY,
+                                name,
+                                Nearest.to(name, known).orElse(""),
+                                String.join(", ", known)));
+            }
+        }
+        for (KeySpec spec : specs) {
+            if (keys.has(spec.name())) {
+                found.addAll(
+                        value(
+                                keys.values().get(spec.name()),
+                                spec,
+                                Places.key(place, spec.name())));
+            } else if (spec.need() == KeySpec.Need.REQUIRED) {
+                found.add(Finding.of(place, Problem.MISSING_KEY, spec.name()));
+            }
+        }
+        return found;
+    }
+
+    private List<Finding> value(Object value, KeySpec spec, String place) {
+        KeySpec.Type type = spec.type();
+        if (type instanceof NumberType number) {
+            return value instanceof Double given
+                    ? number(given, number, place)
+                    : wrong(place, "number");
+        } else if (type instanceof FlagType) {
+            return value instanceof Boolean ? List.of() : wrong(place, "flag");
+        } else if (type instanceof GroupType group) {
+            return value instanceof Keys keys
+                    ? check(keys, group.keys(), place)
+                    : wrong(place, "object");
+        } else if (type instanceof ForeignType) {
+            return value instanceof Map || value instanceof Keys
+                    ? List.of()
+                    : wrong(place, "object");
+        }
+        return value instanceof String text ? text(text, type, place) : wrong(place, "text");
+    }
+
+    private List<Finding> text(String text, KeySpec.Type type, String place) {
+        if (type instanceof TextType limit && text.length() > limit.longest()) {
+            return List.of(
+                    Finding.of(
+                            place,
+                            Problem.TOO_LONG,
+                            String.valueOf(text.length()),
+                            String.valueOf(limit.longest())));
+        } else if (type instanceof ChoiceType choice && !choice.choices().contains(text)) {
+            return List.of(
+                    Finding.of(
+                            place,
+                            Problem.NOT_A_CHOICE,
+                            text,
+                            String.join(", ", choice.choices())));
+        } else if (type instanceof TerminalType && TerminalRef.parse(text).isEmpty()) {
+            return List.of(Finding.of(place, Problem.BAD_TERMINAL, text));
+        } else if (type instanceof CatalogueType catalogue) {
+            return catalogued(text, catalogue, place);
+        }
+        return List.of();
+    }
+
+    private List<Finding> catalogued(String id, CatalogueType type, String place) {
+        boolean alloy = type.shelf() == KeySpec.Shelf.ALLOY;
+        Set<String> ids = alloy ? alloys : models;
+        return ids.contains(id)
+                ? List.of()
+                : List.of(
+                        Finding.of(
+                                place,
+                                alloy ? Problem.UNKNOWN_ALLOY : Problem.UNKNOWN_MODEL,
+                                id,
+                                Nearest.to(id, ids).orElse(""),
+                                String.join(", ", ids.stream().sorted().toList())));
+    }
+
+    private static List<Finding> number(double value, NumberType type, String place) {
+        if (!Double.isFinite(value)) {
+            return List.of(Finding.of(place, Problem.NOT_FINITE));
+        } else if (!type.allows(value)) {
+            boolean whole = type.grain() == KeySpec.Grain.WHOLE && value != Math.rint(value);
+            return List.of(
+                    Finding.of(
+                            place,
+                            whole ? Problem.NOT_WHOLE : Problem.OUT_OF_RANGE,
+                            Places.plain(value),
+                            Places.plain(type.least()),
+                            Places.plain(type.most()),
+                            type.bound() == KeySpec.Bound.EXCLUDED ? "above" : "from"));
+        }
+        return List.of();
+    }
+
+    private static List<Finding> wrong(String place, String wanted) {
+        return List.of(Finding.of(place, Problem.WRONG_TYPE, wanted));
+    }
+}

@@ -1,0 +1,58 @@
+package org.sagwise.scenario;
+
+import java.util.Optional;
+
+/**
+ * A joint between two terminals, as written: a view of its {@link Keys}.
+ *
+ * @param from one end; current is counted from here
+ * @param to the other end
+ * @param keys everything that was written about it, both ends included
+ */
+public record Link(TerminalRef from, TerminalRef to, Keys keys) {
+
+    public Link {
+        if (!keys.text("from").equals(Optional.of(from.toString()))
+                || !keys.text("to").equals(Optional.of(to.toString()))) {
+            throw new IllegalArgumentException("both ends must stand among the keys");
+        }
+    }
+
+    /** A link read from keys that hold two well-formed ends. */
+    public static Link of(Keys keys) {
+        return new Link(
+                keys.text("from").flatMap(TerminalRef::parse).orElseThrow(),
+                keys.text("to").flatMap(TerminalRef::parse).orElseThrow(),
+                keys);
+    }
+
+    public static Link ideal(TerminalRef from, TerminalRef to) {
+        return between(from, to, "ideal", true);
+    }
+
+    /** A touch of two parts; contact resistance in mΩ. */
+    public static Link touch(TerminalRef from, TerminalRef to, double mohm) {
+        return between(from, to, "contact_mohm", mohm);
+    }
+
+    /** A copper jumper of a gauge and a length in mm. */
+    public static Link jumper(TerminalRef from, TerminalRef to, int awg, double lengthMm) {
+        return between(from, to, "jumper", Keys.of("awg", awg, "length_mm", lengthMm));
+    }
+
+    private static Link between(TerminalRef from, TerminalRef to, String how, Object value) {
+        return of(Keys.of("from", from.toString(), "to", to.toString(), how, value));
+    }
+
+    public Optional<String> id() {
+        return keys.text("id");
+    }
+
+    public Joint joint() {
+        return Joint.of(keys);
+    }
+
+    public boolean touches(String partId) {
+        return from.part().equals(partId) || to.part().equals(partId);
+    }
+}

@@ -1,0 +1,19 @@
+package org.sagwise.scenario;
+
+/**
+ * Where a part lies on the bench.
+ *
+ * @param x grid units from the left, to the middle of the part
+ * @param y grid units from the top, to the middle of the part
+ * @param turnDegrees how far it is turned, clockwise
+ */
+public record Placement(double x, double y, double turnDegrees) {
+
+    public static Placement of(Keys keys) {
+        return new Placement(keys.number("x", 0), keys.number("y", 0), keys.number("turn", 0));
+    }
+
+    public Keys keys() {
+        return Keys.of("x", x, "y", y, "turn", turnDegrees);
+    }
+}

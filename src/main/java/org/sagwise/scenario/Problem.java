@@ -1,0 +1,50 @@
+package org.sagwise.scenario;
+
+import java.util.Locale;
+
+/**
+ * What can be wrong with a scenario. Each has a text in the bundle {@code problems} under {@link
+ * #key()}; tests and programs compare these, people read the texts.
+ */
+public enum Problem {
+    NOT_JSON,
+    NOT_UTF8,
+    TOO_LARGE,
+    TOO_DEEP,
+    DUPLICATE_KEY,
+    NOT_AN_OBJECT,
+    NO_FORMAT,
+    UNKNOWN_FORMAT,
+    NEWER_FORMAT,
+    UNKNOWN_KEY,
+    MISSING_KEY,
+    WRONG_TYPE,
+    NOT_FINITE,
+    OUT_OF_RANGE,
+    NOT_WHOLE,
+    NOT_A_CHOICE,
+    TOO_LONG,
+    BAD_ID,
+    DUPLICATE_ID,
+    UNKNOWN_KIND,
+    UNKNOWN_MODEL,
+    UNKNOWN_ALLOY,
+    BAD_TERMINAL,
+    UNKNOWN_PART,
+    UNKNOWN_TERMINAL,
+    SELF_LINK,
+    NEEDS_ONE_OF,
+    CLASH,
+    NEEDS_TOGETHER,
+    NEEDS_MODEL_OR,
+    UPSIDE_DOWN,
+    TOO_MANY_PARTS,
+    TOO_MANY_LINKS,
+    NOTE_ON_NOTHING,
+    PLACEMENT_OF_NOTHING;
+
+    /** Key of this problem's text in the bundle. */
+    public String key() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+}
