@@ -1,0 +1,19 @@
+package org.sagwise.reading;
+
+/**
+ * What a person could measure at one coil.
+ *
+ * @param id id of the part
+ * @param ohm resistance at this moment, Ω
+ * @param voltsV potential of its first terminal minus its second, V
+ * @param currentA current from first to second terminal, A
+ * @param powerW power, W
+ * @param temperatureC temperature taken for the resistance, °C
+ */
+public record CoilReading(
+        String id,
+        double ohm,
+        double voltsV,
+        double currentA,
+        double powerW,
+        double temperatureC) {}

@@ -1,0 +1,65 @@
+package org.sagwise.reading;
+
+import org.sagwise.scenario.TerminalRef;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Everything that can be measured on a bench at one moment. Screens, command line, lessons and
+ * exports all ask this, so that a number shown twice is computed once.
+ *
+ * @param title title of the scenario
+ * @param fired whether the switches are pressed
+ * @param cells cells in file order
+ * @param coils coils in file order
+ * @param parts every part that is not a cell, coils too, in file order
+ * @param links links in file order
+ * @param pack the pack as a whole
+ * @param probes what the meter shows, if its probes are placed
+ * @param nodes potential of every terminal, V, in order of parts and terminals; NaN for one that
+ *     hangs in the air
+ * @param islands number of the island of every terminal: terminals of different islands are not
+ *     joined by anything, so that no voltage exists between them
+ * @param balance how well the numbers add up
+ * @param notices what kept part of the bench from being computed
+ */
+public record Readings(
+        String title,
+        boolean fired,
+        List<CellReading> cells,
+        List<CoilReading> coils,
+        List<PartReading> parts,
+        List<LinkReading> links,
+        PackReading pack,
+        Optional<ProbeReading> probes,
+        Map<TerminalRef, Double> nodes,
+        Map<TerminalRef, Integer> islands,
+        Balance balance,
+        List<Notice> notices) {
+
+    public Optional<CellReading> cell(String id) {
+        return cells.stream().filter(cell -> cell.id().equals(id)).findFirst();
+    }
+
+    public Optional<CoilReading> coil(String id) {
+        return coils.stream().filter(coil -> coil.id().equals(id)).findFirst();
+    }
+
+    public Optional<PartReading> part(String id) {
+        return parts.stream().filter(part -> part.id().equals(id)).findFirst();
+    }
+
+    /** Potential of a terminal, V; NaN if it hangs in the air or does not exist. */
+    public double potentialV(TerminalRef terminal) {
+        return nodes.getOrDefault(terminal, Double.NaN);
+    }
+
+    /** What a voltmeter between two terminals would show, V; NaN if nothing joins them. */
+    public double voltsBetween(TerminalRef red, TerminalRef black) {
+        return islands.getOrDefault(red, -1).equals(islands.getOrDefault(black, -2))
+                ? potentialV(red) - potentialV(black)
+                : Double.NaN;
+    }
+}
