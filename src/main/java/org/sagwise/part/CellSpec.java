@@ -1,0 +1,83 @@
+package org.sagwise.part;
+
+import java.util.Optional;
+
+/**
+ * A model of cell: everything about it that does not change while it is used.
+ *
+ * @param card what the catalogue says about it
+ * @param chemistry its kind
+ * @param format its size
+ * @param internalOhm internal resistance of a new cell at 25 °C above half charge, as it shows
+ *     within about two seconds of a load, without guard (Ω), 0 or more; 0 is an ideal cell
+ * @param capacityAh charge that a new cell gives from full to empty (Ah), above 0
+ * @param limitA continuous discharge limit (A), above 0
+ * @param pulse burst beyond the limit, where the maker allows one
+ * @param chargeLimitA highest charging current (A), above 0
+ * @param cutoffV terminal voltage under load at which to stop (V), below full
+ * @param fullV voltage at which charging ends and at which the full cell rests (V)
+ * @param guard circuit board of a protected cell
+ * @param claim what the label says where it differs
+ */
+public record CellSpec(
+        Card card,
+        Chemistry chemistry,
+        CellFormat format,
+        double internalOhm,
+        double capacityAh,
+        double limitA,
+        Optional<Pulse> pulse,
+        double chargeLimitA,
+        double cutoffV,
+        double fullV,
+        Optional<Guard> guard,
+        Optional<LabelClaim> claim)
+        implements CatalogueEntry {
+
+    public CellSpec {
+        Require.notNegative(internalOhm, "internalOhm");
+        Require.positive(capacityAh, "capacityAh");
+        Require.positive(limitA, "limitA");
+        Require.positive(chargeLimitA, "chargeLimitA");
+        Require.positive(cutoffV, "cutoffV");
+        Require.positive(fullV, "fullV");
+        if (cutoffV >= fullV) {
+            throw new IllegalArgumentException("cutoffV must lie below fullV");
+        }
+    }
+
+    /** A builder with the usual values of this chemistry and format. */
+    public static CellSpecBuilder builder(Chemistry chemistry, CellFormat format) {
+        return new CellSpecBuilder(chemistry, format);
+    }
+
+    /** A builder that starts from this model, to override some of its numbers. */
+    public CellSpecBuilder toBuilder() {
+        return new CellSpecBuilder(this);
+    }
+
+    /** Rest voltage against charge: the chemistry's curve, ending at this model's full voltage. */
+    public RestVoltageCurve restCurve() {
+        return chemistry.restCurve().withFull(fullV);
+    }
+
+    /** How the resistance of a cell of this model depends on temperature, charge and health. */
+    public CellResistance resistance() {
+        return CellResistance.ofModel(internalOhm);
+    }
+
+    /** How cells of this size and kind warm and cool. */
+    public CellThermal thermal() {
+        return CellThermal.of(format, chemistry);
+    }
+
+    /** Resistance that a guard adds in series (Ω); 0 without guard. */
+    public double guardOhm() {
+        return guard.map(Guard::ohm).orElse(0.0);
+    }
+
+    /** Energy of a new, full cell without losses: capacity times mean rest voltage (Wh). */
+    public double energyWh() {
+        return capacityAh * restCurve().meanV();
+    }
+}

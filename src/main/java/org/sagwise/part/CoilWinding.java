@@ -1,0 +1,95 @@
+package org.sagwise.part;
+
+import java.util.OptionalDouble;
+
+/**
+ * A coil wound of wire, wrap against wrap.
+ *
+ * @param wire its wire
+ * @param wraps turns, above 0, broken numbers allowed
+ * @param innerDiameterM diameter of what it is wound on (m), above 0
+ * @param legsM length of both ends together that are not wound but carry the current (m), 0 or more
+ */
+public record CoilWinding(CoilWire wire, double wraps, double innerDiameterM, double legsM) {
+
+    private static final double M_PER_MM = 1e-3;
+
+    public CoilWinding {
+        Require.positive(wraps, "wraps");
+        Require.positive(innerDiameterM, "innerDiameterM");
+        Require.notNegative(legsM, "legsM");
+    }
+
+    /**
+     * How many wraps bring a coil to a wanted resistance at 20 °C; empty where the legs alone have
+     * more.
+     *
+     * @param wantedOhm wanted resistance (Ω), above 0
+     */
+    public static OptionalDouble wrapsFor(
+            CoilWire wire, double innerDiameterM, double legsM, double wantedOhm) {
+        Require.positive(wantedOhm, "wantedOhm");
+        double woundM = wantedOhm / wire.ohmPerM() - legsM;
+        return woundM > 0
+                ? OptionalDouble.of(woundM / wrapM(wire, innerDiameterM))
+                : OptionalDouble.empty();
+    }
+
+    /**
+     * Length of wire in one wrap (m): a helix whose middle line has the diameter of the core plus
+     * one wire and which climbs by the width of the strands side by side.
+     */
+    private static double wrapM(CoilWire wire, double innerDiameterM) {
+        double round = Math.PI * (innerDiameterM + wire.diameterM());
+        double pitch = wire.strands() * wire.diameterM();
+        return Math.hypot(round, pitch);
+    }
+
+    /** Length of wire from end to end (m): wraps · √((π(d_inner + d))² + pitch²) + legs. */
+    public double lengthM() {
+        return wraps * wrapM(wire, innerDiameterM) + legsM;
+    }
+
+    /** Resistance at 20 °C (Ω): ρ·L/(strands·A). */
+    public double ohm() {
+        return wire.ohmPerM() * lengthM();
+    }
+
+    /** Resistance (Ω) at this temperature (°C). */
+    public double ohmAt(double temperatureC) {
+        return ohm() * wire.alloy().factor().at(temperatureC);
+    }
+
+    /** Mass of the wire (kg). */
+    public double massKg() {
+        return wire.areaM2() * lengthM() * wire.alloy().densityKgPerM3();
+    }
+
+    /**
+     * Surface of the wire, all strands, legs included (m²). Where wraps touch a little of it is
+     * hidden; not taken off.
+     */
+    public double surfaceM2() {
+        return Math.PI * wire.diameterM() * wire.strands() * lengthM();
+    }
+
+    /** Length of the wound part along its axis (mm). */
+    public double widthMm() {
+        return wraps * wire.strands() * wire.diameterM() / M_PER_MM;
+    }
+
+    /** Surface load (mW/mm²) at this power (W). */
+    public double surfaceLoadMwPerMm2(double powerW) {
+        double mwPerW = 1e3;
+        return powerW * mwPerW / (surfaceM2() / (M_PER_MM * M_PER_MM));
+    }
+
+    /** How the coil warms and cools in still air. */
+    public CoilThermal thermal() {
+        return new CoilThermal(
+                massKg() * wire.alloy().specificHeatJPerKgK(),
+                surfaceM2(),
+                CoilThermal.DRY_W_PER_M2K,
+                wire.alloy().emissivity());
+    }
+}
