@@ -67,10 +67,10 @@ final class Rooms {
         return reached;
     }
 
-    /** The room that a package lies in; for the root itself its own name, which is no room. */
+    /** The room that a package lies in; a class in the root itself is in a room of no name. */
     static String roomOf(String packageName) {
-        String[] names = packageName.substring("org.".length()).split("\\.");
-        return names.length == 1 ? names[0] : names[1];
+        String[] names = packageName.substring(ROOT.length()).split("\\.");
+        return names.length > 1 ? names[1] : "";
     }
 
     /** The ArchUnit pattern of a room with its sub-packages. */
