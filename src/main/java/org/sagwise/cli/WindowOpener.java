@@ -8,8 +8,15 @@ import java.util.Optional;
  *
  * <p>The launcher hands one in, so that a verb that needs no window loads nothing of JavaFX.
  */
-@FunctionalInterface
 public interface WindowOpener {
+
+    /**
+     * What keeps this machine from showing a window. Asking starts the window system, so only ask
+     * before opening.
+     *
+     * @return empty when nothing does
+     */
+    Optional<WindowObstacle> obstacle();
 
     /**
      * Opens the window and returns when it has been closed.

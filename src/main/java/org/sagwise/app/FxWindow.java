@@ -1,0 +1,72 @@
+package org.sagwise.app;
+
+import javafx.application.Application;
+import javafx.application.Platform;
+
+import org.sagwise.cli.WindowObstacle;
+import org.sagwise.cli.WindowOpener;
+import org.sagwise.ui.SagwiseApp;
+
+import java.nio.file.Path;
+import java.util.Optional;
+
+/** Opens the bench as a JavaFX window. Nothing of JavaFX is loaded before it is asked to. */
+final class FxWindow implements WindowOpener {
+
+    @Override
+    public Optional<WindowObstacle> obstacle() {
+        if (isLinux() && isBlank(System.getenv("DISPLAY")) && !isDrawnInMemory()) {
+            return Optional.of(WindowObstacle.NO_DISPLAY);
+        }
+        ClassPathNotice.keepQuiet();
+        return startingToolkit();
+    }
+
+    @Override
+    public int open(Optional<Path> file) {
+        ClassPathNotice.keepQuiet();
+        Application.launch(
+                SagwiseApp.class, file.map(Path::toString).stream().toArray(String[]::new));
+        return 0;
+    }
+
+    /** The surest test is the attempt: a display may be named that nobody serves. */
+    private static Optional<WindowObstacle> startingToolkit() {
+        try {
+            Platform.startup(() -> {});
+            return Optional.empty();
+        } catch (UnsupportedOperationException refused) {
+            return Optional.of(named(refused));
+        } catch (RuntimeException failed) {
+            if (failed.getCause() instanceof UnsatisfiedLinkError) {
+                return Optional.of(WindowObstacle.NO_LIBRARIES);
+            }
+            throw failed;
+        }
+    }
+
+    /** JavaFX tells its two refusals on Linux apart by their message alone. */
+    private static WindowObstacle named(UnsupportedOperationException refused) {
+        String message = String.valueOf(refused.getMessage());
+        if (message.contains("DISPLAY")) {
+            return WindowObstacle.NO_DISPLAY;
+        }
+        if (message.contains("GTK")) {
+            return WindowObstacle.NO_LIBRARIES;
+        }
+        throw refused;
+    }
+
+    private static boolean isLinux() {
+        return System.getProperty("os.name").equals("Linux");
+    }
+
+    /** Tests draw in memory and need no display. */
+    private static boolean isDrawnInMemory() {
+        return "Monocle".equals(System.getProperty("glass.platform"));
+    }
+
+    private static boolean isBlank(String text) {
+        return text == null || text.isBlank();
+    }
+}

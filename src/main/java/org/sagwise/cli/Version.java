@@ -1,0 +1,15 @@
+package org.sagwise.cli;
+
+import picocli.CommandLine.IVersionProvider;
+
+import java.util.Optional;
+
+/** Which Sagwise this is: the version that the build wrote into the program's archive. */
+final class Version implements IVersionProvider {
+
+    @Override
+    public String[] getVersion() {
+        String version = Version.class.getPackage().getImplementationVersion();
+        return new String[] {"Sagwise " + Optional.ofNullable(version).orElse("(not packaged)")};
+    }
+}
