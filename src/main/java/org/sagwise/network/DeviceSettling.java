@@ -1,0 +1,133 @@
+package org.sagwise.network;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * Finds the common state of all chargers and converters: converters are balanced for the present
+ * states of the chargers, then chargers whose state does not agree change it, until all agree.
+ */
+final class DeviceSettling {
+    /** Rounds in which all chargers that disagree change at once; afterwards one in each round. */
+    private static final int ALL_AT_ONCE = 10;
+
+    /** Rounds after which a converter that has stopped stays stopped. */
+    private static final int LATCHING = 40;
+
+    private static final int MOST_ROUNDS = 120;
+
+    private static final int FEWEST_ROUNDS = 20;
+
+    /** Most elements gone through in all rounds together. */
+    private static final int WORK = 200_000;
+
+    /** What was found: how all stand, and what did not settle. */
+    record Settled(Stance stance, List<Finding> findings) {}
+
+    private final Network network;
+    private final Set<Integer> everRan = new HashSet<>();
+    private final Set<Integer> latched = new HashSet<>();
+    private Stance stance;
+
+    private DeviceSettling(Network network) {
+        this.network = network;
+        this.stance = Stance.initial(network);
+    }
+
+    /** The common state of a network's chargers and converters. */
+    static Settled settle(Network network) {
+        DeviceSettling settling = new DeviceSettling(network);
+        return settling.run();
+    }
+
+    private Settled run() {
+        int affordable = WORK / Math.max(1, network.elements().size());
+        int rounds = Math.max(FEWEST_ROUNDS, Math.min(MOST_ROUNDS, affordable));
+        List<Integer> disagreeing = List.of();
+        for (int round = 0; round < rounds; round++) {
+            stance = ConverterSettling.settle(network, stance, latched);
+            latch(round);
+            disagreeing = changeChargers(round < ALL_AT_ONCE ? Integer.MAX_VALUE : 1);
+            if (disagreeing.isEmpty()) {
+                break;
+            }
+        }
+        holdTerminals();
+        return new Settled(stance, findings(disagreeing));
+    }
+
+    private void latch(int round) {
+        for (int element : stance.converterElements()) {
+            Stance.Converter converter = stance.converter(element);
+            if (converter.state().delivers()) {
+                everRan.add(element);
+            } else if (round >= LATCHING && everRan.contains(element) && latched.add(element)) {
+                boolean starved = converter.state() == ConverterState.IDLE;
+                ConverterState why =
+                        starved ? ConverterState.STOPPED_NO_SOLUTION : converter.state();
+                stance = stance.with(element, converter.halted(why));
+            }
+        }
+    }
+
+    /** Changes up to {@code most} chargers whose state does not agree, and returns all of these. */
+    private List<Integer> changeChargers(int most) {
+        if (stance.chargerElements().isEmpty()) {
+            return List.of();
+        }
+        LinearCircuit circuit = LinearCircuit.of(network, stance);
+        Flow flow = circuit.solve();
+        List<Integer> disagreeing = new ArrayList<>();
+        for (int element : stance.chargerElements()) {
+            Element.LimitedSource charger = charger(element);
+            ChargerState now = stance.charger(element).state();
+            double ampere = circuit.solved(flow, element) ? flow.currentA()[element] : Double.NaN;
+            double volt = flow.voltageV(charger.plus(), charger.minus());
+            ChargerState next = ChargerRule.next(charger, now, ampere, volt);
+            if (next != now) {
+                disagreeing.add(element);
+                if (disagreeing.size() <= most) {
+                    set(element, next, charger.limitV());
+                }
+            }
+        }
+        return disagreeing;
+    }
+
+    private Element.LimitedSource charger(int element) {
+        return (Element.LimitedSource) network.elements().get(element);
+    }
+
+    private void set(int element, ChargerState state, double emfV) {
+        stance = stance.with(element, new Stance.Charger(state, emfV));
+    }
+
+    /** Raises the emf of chargers at constant voltage by the drop behind their terminals. */
+    private void holdTerminals() {
+        if (stance.chargerElements().isEmpty()) {
+            return;
+        }
+        Flow flow = LinearCircuit.of(network, stance).solve();
+        for (int element : stance.chargerElements()) {
+            if (stance.charger(element).state() == ChargerState.CONSTANT_VOLTAGE) {
+                double dropV = Stance.OUTPUT_OHM * flow.currentA()[element];
+                set(element, ChargerState.CONSTANT_VOLTAGE, charger(element).limitV() + dropV);
+            }
+        }
+        Set<Integer> halted = new HashSet<>(stance.converterElements());
+        halted.removeIf(element -> stance.converter(element).outputOn());
+        stance = ConverterSettling.settle(network, stance, halted);
+    }
+
+    private List<Finding> findings(List<Integer> disagreeing) {
+        List<Integer> unsettled = new ArrayList<>(disagreeing);
+        for (int element : stance.converterElements()) {
+            if (stance.converter(element).state() == ConverterState.STOPPED_UNSETTLED) {
+                unsettled.add(element);
+            }
+        }
+        return unsettled.isEmpty() ? List.of() : List.of(new Finding.Unsettled(unsettled));
+    }
+}
