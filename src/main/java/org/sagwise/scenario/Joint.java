@@ -1,5 +1,11 @@
 package org.sagwise.scenario;
 
+import org.sagwise.part.Gauge;
+import org.sagwise.part.JumperWire;
+import org.sagwise.part.WireSize;
+
+import java.util.Optional;
+
 /** How two terminals are joined. */
 public sealed interface Joint {
 
@@ -20,19 +26,51 @@ public sealed interface Joint {
      * @param lengthMm length, mm
      * @param contactsMohm resistance of both its ends together, mΩ
      */
-    record Jumper(Width width, double lengthMm, double contactsMohm) implements Joint {}
+    record Jumper(Width width, double lengthMm, double contactsMohm) implements Joint {
+
+        /** The wire; empty where it has no length and so is nothing but its contacts. */
+        public Optional<JumperWire> wire() {
+            return lengthMm > 0
+                    ? Optional.of(new JumperWire(width.size(), lengthMm / 1000))
+                    : Optional.empty();
+        }
+
+        /** Resistance of wire and contacts at this temperature (°C), Ω. */
+        public double ohmAt(double temperatureC) {
+            return wire().map(wire -> wire.ohmAt(temperatureC)).orElse(0.0) + contactsMohm / 1000;
+        }
+    }
 
     /** How thick a wire is, in the words of the file. */
-    sealed interface Width {}
+    sealed interface Width {
+
+        /** The cross-section that these words mean. */
+        WireSize size();
+    }
 
     /** American wire gauge number. */
-    record Awg(int number) implements Width {}
+    record Awg(int number) implements Width {
+        @Override
+        public WireSize size() {
+            return new Gauge(number).size();
+        }
+    }
 
     /** Diameter, mm. */
-    record DiameterMm(double mm) implements Width {}
+    record DiameterMm(double mm) implements Width {
+        @Override
+        public WireSize size() {
+            return WireSize.ofDiameterMm(mm);
+        }
+    }
 
     /** Cross-section, mm². */
-    record AreaMm2(double mm2) implements Width {}
+    record AreaMm2(double mm2) implements Width {
+        @Override
+        public WireSize size() {
+            return WireSize.ofAreaMm2(mm2);
+        }
+    }
 
     /** Reads a joint from the keys of a link that the rules have found sound. */
     static Joint of(Keys link) {

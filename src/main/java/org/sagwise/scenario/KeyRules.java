@@ -39,7 +39,7 @@ final class KeyRules {
                                 Places.key(place, name),
                                 Problem.UNKNOWN_KEY,
                                 name,
-                                Nearest.to(name, known).orElse(""),
+                                Places.near(name, known),
                                 String.join(", ", known)));
             }
         }
@@ -110,7 +110,7 @@ final class KeyRules {
                                 place,
                                 alloy ? Problem.UNKNOWN_ALLOY : Problem.UNKNOWN_MODEL,
                                 id,
-                                Nearest.to(id, ids).orElse(""),
+                                Places.near(id, ids),
                                 String.join(", ", ids.stream().sorted().toList())));
     }
 

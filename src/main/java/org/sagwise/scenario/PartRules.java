@@ -131,7 +131,7 @@ final class PartRules {
                             place,
                             Problem.UNKNOWN_PART,
                             terminal.part(),
-                            Nearest.to(terminal.part(), ids).orElse(""),
+                            Places.near(terminal.part(), ids),
                             String.join(", ", ids)));
         }
         PartKind kind = parts.get(terminal.part());

@@ -1,5 +1,7 @@
 package org.sagwise.scenario;
 
+import org.sagwise.part.Catalogue;
+
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -14,10 +16,10 @@ import java.util.Set;
  */
 public final class ScenarioRules {
 
-    private final KnownNames names;
+    private final CatalogueNames names;
 
-    public ScenarioRules(KnownNames names) {
-        this.names = names;
+    public ScenarioRules(Catalogue catalogue) {
+        this.names = new CatalogueNames(catalogue);
     }
 
     /** Every problem in file order; empty if the draft can become a scenario. */
@@ -83,7 +85,7 @@ public final class ScenarioRules {
                                     Places.key(place, "kind"),
                                     Problem.UNKNOWN_KIND,
                                     word.get(),
-                                    Nearest.to(word.get(), PartKind.words()).orElse(""),
+                                    Places.near(word.get(), PartKind.words()),
                                     String.join(", ", PartKind.words())));
         } else {
             found.add(Finding.of(place, Problem.MISSING_KEY, "kind"));
@@ -144,7 +146,7 @@ public final class ScenarioRules {
                                                     Places.key(place, "on"),
                                                     Problem.NOTE_ON_NOTHING,
                                                     on,
-                                                    Nearest.to(on, partIds).orElse(""))));
+                                                    Places.near(on, partIds))));
         }
         return found;
     }
@@ -163,7 +165,7 @@ public final class ScenarioRules {
                                         place,
                                         Problem.PLACEMENT_OF_NOTHING,
                                         id,
-                                        Nearest.to(id, partIds).orElse("")));
+                                        Places.near(id, partIds)));
                     }
                 });
         return found;

@@ -1,0 +1,29 @@
+package org.sagwise.scenario;
+
+import org.sagwise.part.Catalogue;
+
+import java.util.Set;
+
+/**
+ * The names of catalogue entries that a scenario may use.
+ *
+ * @param catalogue where they are looked up
+ */
+record CatalogueNames(Catalogue catalogue) {
+
+    /** Ids of the models of one kind of part; none for kinds that have no models. */
+    Set<String> models(PartKind kind) {
+        return switch (kind) {
+            case CELL -> catalogue.cells().ids();
+            case FUSE -> catalogue.fuses().ids();
+            case BOARD -> catalogue.boards().ids();
+            case CHARGER -> catalogue.chargers().ids();
+            case COIL, SWITCH, SUPPLY, RESISTOR, METER -> Set.of();
+        };
+    }
+
+    /** Ids of the resistance-wire alloys. */
+    Set<String> alloys() {
+        return catalogue.alloys().ids();
+    }
+}
