@@ -73,6 +73,30 @@ public record Staircase(List<Step> steps, List<Lane> lanes, double lowestV, doub
         }
     }
 
+    /** The stairs of a bench at its start, with the button as the scenario has it. */
+    public static Staircase of(Bench bench) {
+        return of(bench, bench.scenario().fired() ? Press.HELD : Press.RELEASED);
+    }
+
+    /**
+     * The stairs of a bench at its start. They follow the way that the current takes while the
+     * button is held, so that they keep their shape when it is let go.
+     */
+    public static Staircase of(Bench bench, Press press) {
+        return new StairBuilder(bench, bench.moment(Press.HELD), bench.moment(press), bench.start())
+                .build();
+    }
+
+    /** The stairs of a bench in any state. */
+    public static Staircase of(Bench bench, States states, Press press) {
+        return new StairBuilder(
+                        bench,
+                        Moment.of(bench, states, Press.HELD),
+                        Moment.of(bench, states, press),
+                        states)
+                .build();
+    }
+
     /** Nothing to climb: no source on the bench. */
     public static Staircase flat() {
         return new Staircase(List.of(), List.of(), 0, 0);

@@ -1,0 +1,146 @@
+package org.sagwise.reading;
+
+import org.sagwise.part.Catalogue;
+import org.sagwise.scenario.Joint;
+import org.sagwise.scenario.Link;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.PartKind;
+import org.sagwise.scenario.Scenario;
+import org.sagwise.scenario.TerminalRef;
+
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * A scenario with its catalogue values looked up: what can be asked for readings. Immutable to the
+ * eye; readings are computed once, when first asked for.
+ */
+public final class Bench {
+
+    private final Scenario scenario;
+    private final Catalogue catalogue;
+    private final Map<String, ResolvedCell> cells = new LinkedHashMap<>();
+    private final Map<String, ResolvedCoil> coils = new LinkedHashMap<>();
+    private final Map<String, PartKind> kinds = new HashMap<>();
+    private final States start;
+    private Moment rest;
+    private Moment fired;
+
+    private Bench(Scenario scenario, Catalogue catalogue) {
+        this.scenario = scenario;
+        this.catalogue = catalogue;
+        Map<String, CellState> states = new HashMap<>();
+        Set<String> blown = new HashSet<>();
+        for (Part part : scenario.parts()) {
+            kinds.put(part.id(), part.kind());
+            if (part.kind() == PartKind.CELL) {
+                ResolvedCell cell = ResolvedCell.of(part, catalogue, scenario.ambientC());
+                cells.put(part.id(), cell);
+                states.put(part.id(), cell.start());
+            } else if (part.kind() == PartKind.COIL) {
+                coils.put(part.id(), ResolvedCoil.of(part, catalogue));
+            } else if (part.keys().flag("blown").orElse(false)) {
+                blown.add(part.id());
+            }
+        }
+        start = new States(states, Map.of(), Map.of(), blown);
+    }
+
+    /**
+     * Looks a scenario up in a catalogue.
+     *
+     * @throws IllegalArgumentException if the scenario names what is not in the catalogue; the
+     *     rules of the scenario find that first
+     */
+    public static Bench of(Scenario scenario, Catalogue catalogue) {
+        return new Bench(scenario, catalogue);
+    }
+
+    public Scenario scenario() {
+        return scenario;
+    }
+
+    public Catalogue catalogue() {
+        return catalogue;
+    }
+
+    /** Cells by id, in file order. */
+    public Map<String, ResolvedCell> cells() {
+        return Collections.unmodifiableMap(cells);
+    }
+
+    /** Coils by id, in file order. */
+    public Map<String, ResolvedCoil> coils() {
+        return Collections.unmodifiableMap(coils);
+    }
+
+    /** State of everything when the scenario begins: relaxed cells, cold coils. */
+    public States start() {
+        return start;
+    }
+
+    /** Readings at the start with the button as the scenario has it. */
+    public Readings now() {
+        return scenario.fired() ? fired() : rest();
+    }
+
+    /** Readings at the start with the button let go. */
+    public Readings rest() {
+        return moment(Press.RELEASED).readings();
+    }
+
+    /** Readings at the start, at the instant at which the button is pressed. */
+    public Readings fired() {
+        return moment(Press.HELD).readings();
+    }
+
+    /** Readings in any state. */
+    public Readings at(States states, Press press) {
+        return Moment.of(this, states, press).readings();
+    }
+
+    Moment moment(Press press) {
+        if (press == Press.HELD) {
+            if (fired == null) {
+                fired = Moment.of(this, start, Press.HELD);
+            }
+            return fired;
+        }
+        if (rest == null) {
+            rest = Moment.of(this, start, Press.RELEASED);
+        }
+        return rest;
+    }
+
+    /** Whether a switch lets current through. */
+    public boolean isClosed(Part part, Press press) {
+        String stuck = part.keys().text("stuck").orElse("");
+        return stuck.equals("closed") || (press == Press.HELD && !stuck.equals("open"));
+    }
+
+    /** Whether a link joins its ends: the can of a cell whose wrap is sound touches nothing. */
+    public boolean joins(Link link) {
+        return isBare(link.from()) && isBare(link.to());
+    }
+
+    private boolean isBare(TerminalRef terminal) {
+        return !terminal.terminal().equals("can")
+                || kinds.get(terminal.part()) != PartKind.CELL
+                || cells.get(terminal.part()).isTorn();
+    }
+
+    /** Resistance of a link in a state, Ω. */
+    public double ohmOf(Link link, int index, States states) {
+        Joint joint = link.joint();
+        if (joint instanceof Joint.Touch touch) {
+            return touch.mohm() / 1000;
+        }
+        return joint instanceof Joint.Jumper jumper
+                ? jumper.ohmAt(states.linkC().getOrDefault(index, scenario.ambientC()))
+                : 0;
+    }
+}

@@ -1,0 +1,52 @@
+package org.sagwise.reading;
+
+import org.sagwise.network.Network;
+import org.sagwise.scenario.TerminalRef;
+
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
+
+/**
+ * A scenario at one moment as an electrical network, with the way back: which node a terminal is
+ * and which element a part or a link has become.
+ *
+ * @param network the network
+ * @param nodeOf node of every terminal
+ * @param elementOf element of a part by its id; a part that lets nothing through, such as an open
+ *     switch, has none
+ * @param elementOfLink element of a link by its place; -1 for a link that joins nothing
+ * @param owners what each element stands for, by its index
+ */
+record Circuit(
+        Network network,
+        Map<TerminalRef, Integer> nodeOf,
+        Map<String, Integer> elementOf,
+        int[] elementOfLink,
+        List<Owner> owners) {
+
+    /**
+     * What an element of the network stands for.
+     *
+     * @param part id of the part, or empty for a link or an inner joint of a part
+     * @param link place of the link, or empty
+     */
+    record Owner(String part, OptionalInt link) {
+        static Owner of(String part) {
+            return new Owner(part, OptionalInt.empty());
+        }
+
+        static Owner of(int link) {
+            return new Owner("", OptionalInt.of(link));
+        }
+    }
+
+    OptionalInt element(String part) {
+        Integer index = elementOf.get(part);
+        return index == null ? OptionalInt.empty() : OptionalInt.of(index);
+    }
+
+    int node(TerminalRef terminal) {
+        return nodeOf.get(terminal);
+    }
+}

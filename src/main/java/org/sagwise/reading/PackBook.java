@@ -1,0 +1,92 @@
+package org.sagwise.reading;
+
+import org.sagwise.scenario.PartKind;
+
+import java.util.List;
+import java.util.Set;
+import java.util.function.ToDoubleFunction;
+
+/** Adds up where the power of a bench comes from and where it goes. */
+final class PackBook {
+
+    private static final Set<PartKind> LOADS = Set.of(PartKind.COIL, PartKind.RESISTOR);
+    private static final Set<PartKind> PATH =
+            Set.of(PartKind.SWITCH, PartKind.FUSE, PartKind.METER);
+
+    private final Bench bench;
+    private final List<CellReading> cells;
+    private final List<PartReading> parts;
+    private final List<LinkReading> links;
+    private final ToDoubleFunction<String> boardOutputW;
+    private final LoadCurrent.Heights heights;
+    private double givenW;
+    private double chargingW;
+    private double supplyHeatW;
+
+    /**
+     * @param boardOutputW power at the output of a board by its id, W
+     * @param heights potential of the first terminal of a part by its id, V
+     */
+    PackBook(
+            Bench bench,
+            List<CellReading> cells,
+            List<PartReading> parts,
+            List<LinkReading> links,
+            ToDoubleFunction<String> boardOutputW,
+            LoadCurrent.Heights heights) {
+        this.bench = bench;
+        this.cells = cells;
+        this.parts = parts;
+        this.links = links;
+        this.boardOutputW = boardOutputW;
+        this.heights = heights;
+    }
+
+    PackReading write() {
+        cells.forEach(cell -> source(cell.restV() * cell.currentA()));
+        parts.forEach(this::source);
+        double path =
+                links.stream().mapToDouble(LinkReading::heatW).sum()
+                        + sum(part -> PATH.contains(part.kind()) ? part.powerW() : 0);
+        return new PackReading(
+                givenW,
+                sum(part -> LOADS.contains(part.kind()) ? part.powerW() : 0),
+                cells.stream().mapToDouble(CellReading::heatW).sum(),
+                path,
+                chargingW,
+                sum(
+                        part ->
+                                part.kind() == PartKind.BOARD
+                                        ? part.powerW() - boardOutputW.applyAsDouble(part.id())
+                                        : 0),
+                supplyHeatW,
+                LoadCurrent.of(parts, heights, this::isLoad));
+    }
+
+    private boolean isLoad(PartReading part) {
+        boolean anyCoil = parts.stream().anyMatch(other -> other.kind() == PartKind.COIL);
+        return part.kind() == (anyCoil ? PartKind.COIL : PartKind.RESISTOR);
+    }
+
+    private double sum(ToDoubleFunction<PartReading> power) {
+        return parts.stream().mapToDouble(power).sum();
+    }
+
+    private void source(PartReading part) {
+        if (part.kind() == PartKind.SUPPLY) {
+            double emfV = bench.scenario().part(part.id()).orElseThrow().numberOrDefault("volts");
+            source(emfV * part.currentA());
+            supplyHeatW += (emfV - part.voltsV()) * part.currentA();
+        } else if (part.kind() == PartKind.CHARGER) {
+            source(part.powerW());
+        }
+    }
+
+    private void source(double powerW) {
+        if (powerW > 0) {
+            givenW += powerW;
+        } else {
+            chargingW -= powerW;
+        }
+    }
+}

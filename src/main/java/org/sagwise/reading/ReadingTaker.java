@@ -1,0 +1,198 @@
+package org.sagwise.reading;
+
+import org.sagwise.network.Finding;
+import org.sagwise.network.OperatingPoint;
+import org.sagwise.scenario.Link;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.PartKind;
+import org.sagwise.scenario.Scenario;
+import org.sagwise.scenario.TerminalRef;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/** Reads the meters: turns an operating point into readings. */
+final class ReadingTaker {
+
+    private final Bench bench;
+    private final States states;
+    private final Press press;
+    private final Circuit circuit;
+    private final OperatingPoint point;
+
+    ReadingTaker(Bench bench, States states, Press press, Circuit circuit, OperatingPoint point) {
+        this.bench = bench;
+        this.states = states;
+        this.press = press;
+        this.circuit = circuit;
+        this.point = point;
+    }
+
+    Readings take() {
+        Scenario scenario = bench.scenario();
+        List<CellReading> cells = bench.cells().values().stream().map(this::cell).toList();
+        List<PartReading> parts =
+                scenario.parts().stream()
+                        .filter(part -> part.kind() != PartKind.CELL)
+                        .map(this::part)
+                        .toList();
+        List<CoilReading> coils =
+                parts.stream()
+                        .filter(part -> part.kind() == PartKind.COIL)
+                        .map(this::coil)
+                        .toList();
+        List<LinkReading> links = new ArrayList<>();
+        for (int i = 0; i < scenario.links().size(); i++) {
+            links.add(link(scenario.links().get(i), i));
+        }
+        PackReading pack =
+                new PackBook(bench, cells, parts, links, this::boardOutputW, this::firstV).write();
+        Map<TerminalRef, Double> nodes = new LinkedHashMap<>();
+        Map<TerminalRef, Integer> islands = new LinkedHashMap<>();
+        circuit.nodeOf()
+                .forEach(
+                        (terminal, node) -> {
+                            nodes.put(terminal, point.potentialV(node));
+                            islands.put(terminal, point.island(node));
+                        });
+        return new Readings(
+                scenario.title(),
+                press == Press.HELD,
+                cells,
+                coils,
+                parts,
+                links,
+                pack,
+                probes(),
+                nodes,
+                islands,
+                new Balance(point.residual().kclWorstA(), point.residual().powerErrorW()),
+                notices());
+    }
+
+    private CellReading cell(ResolvedCell cell) {
+        CellState state = states.cells().get(cell.id());
+        OptionalInt element = circuit.element(cell.id());
+        double currentA = element.isPresent() ? point.currentA(element.getAsInt()) : 0;
+        double terminalV = volts(cell.part());
+        double sagV = state.restV() - terminalV;
+        return new CellReading(
+                cell.id(),
+                state.restV(),
+                terminalV,
+                sagV,
+                currentA,
+                cell.spec().limitA(),
+                cell.ohmAt(state),
+                element.isPresent() ? currentA * sagV : 0);
+    }
+
+    /** Voltage from the first to the second terminal of a part; 0 if neither end is held. */
+    private double volts(Part part) {
+        List<TerminalRef> ends = part.terminals();
+        int first = circuit.node(ends.get(0));
+        int second = circuit.node(ends.get(1));
+        boolean hanging = !point.isKnown(first) && !point.isKnown(second);
+        return hanging && point.findings().isEmpty() ? 0 : point.voltageV(first, second);
+    }
+
+    private PartReading part(Part part) {
+        OptionalInt element = circuit.element(part.id());
+        double voltsV = volts(part);
+        double currentA = element.isPresent() ? point.currentA(element.getAsInt()) : 0;
+        return new PartReading(
+                part.id(),
+                part.kind(),
+                currentA,
+                voltsV,
+                currentA == 0 ? 0 : currentA * voltsV,
+                state(part, element));
+    }
+
+    private PartReading.State state(Part part, OptionalInt element) {
+        if (element.isEmpty()) {
+            return part.kind() == PartKind.FUSE ? PartReading.State.BLOWN : PartReading.State.OPEN;
+        }
+        int index = element.getAsInt();
+        return point.chargerState(index)
+                .map(ElementStates::of)
+                .or(() -> point.converterState(index).map(ElementStates::of))
+                .orElse(PartReading.State.WORKING);
+    }
+
+    private CoilReading coil(PartReading coil) {
+        double temperatureC = states.coilC().getOrDefault(coil.id(), ResolvedCoil.REFERENCE_C);
+        return new CoilReading(
+                coil.id(),
+                bench.coils().get(coil.id()).ohmAt(temperatureC),
+                coil.voltsV(),
+                coil.currentA(),
+                coil.powerW(),
+                temperatureC);
+    }
+
+    private LinkReading link(Link link, int index) {
+        int element = circuit.elementOfLink()[index];
+        double ohm = bench.ohmOf(link, index, states);
+        double currentA = element < 0 ? 0 : point.currentA(element);
+        double dropV = point.voltageV(circuit.node(link.from()), circuit.node(link.to()));
+        double heatW = ohm == 0 || element < 0 ? 0 : currentA * currentA * ohm;
+        return new LinkReading(
+                index,
+                link.from(),
+                link.to(),
+                ohm,
+                currentA,
+                ohm == 0 && !Double.isNaN(dropV) ? 0 : dropV,
+                heatW);
+    }
+
+    private double boardOutputW(String id) {
+        OptionalInt element = circuit.element(id);
+        if (element.isEmpty()) {
+            return 0;
+        }
+        double currentA = point.outputCurrentA(element.getAsInt());
+        Part part = bench.scenario().part(id).orElseThrow();
+        double voltsV =
+                point.voltageV(
+                        circuit.node(part.terminal("out+")), circuit.node(part.terminal("out-")));
+        return currentA == 0 ? 0 : currentA * voltsV;
+    }
+
+    private double firstV(String id) {
+        Part part = bench.scenario().part(id).orElseThrow();
+        return point.potentialV(circuit.node(part.terminals().get(0)));
+    }
+
+    private Optional<ProbeReading> probes() {
+        return bench.scenario()
+                .probes()
+                .map(
+                        probes ->
+                                new ProbeReading(
+                                        probes.red(),
+                                        probes.black(),
+                                        point.voltageV(
+                                                circuit.node(probes.red()),
+                                                circuit.node(probes.black()))));
+    }
+
+    private List<Notice> notices() {
+        return point.findings().stream().map(this::notice).toList();
+    }
+
+    private Notice notice(Finding finding) {
+        List<String> parts =
+                finding.elements().stream()
+                        .map(element -> circuit.owners().get(element).part())
+                        .filter(part -> !part.isEmpty())
+                        .distinct()
+                        .toList();
+        return new Notice(ElementStates.of(finding), parts);
+    }
+}
