@@ -6,7 +6,9 @@ import org.sagwise.scenario.Joint;
 import org.sagwise.scenario.PartKind;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalInt;
 
 /** Builds the staircase of a moment along a way that may have been found at another moment. */
@@ -16,6 +18,7 @@ final class StairBuilder {
     private final Moment pathMoment;
     private final Moment heightMoment;
     private final States states;
+    private final Map<Integer, Double> shownV = new HashMap<>();
     private double nodeV;
 
     /**
@@ -39,6 +42,7 @@ final class StairBuilder {
         List<Staircase.Step> steps = new ArrayList<>();
         List<Integer> stepsBefore = new ArrayList<>();
         nodeV = heightAt(loop.get(0).from());
+        shownV.put(loop.get(0).from(), nodeV);
         for (Ways.Way way : loop) {
             stepsBefore.add(steps.size());
             steps.addAll(steps(way, way.from()));
@@ -58,12 +62,21 @@ final class StairBuilder {
     private List<Staircase.Step> lane(StairTracer.Beside beside) {
         List<Staircase.Step> steps = new ArrayList<>();
         int node = beside.start();
-        nodeV = heightAt(node);
+        nodeV = shownV.get(node);
         for (Ways.Way way : beside.ways()) {
             steps.addAll(steps(way, node));
             node = way.across(node);
         }
         return steps;
+    }
+
+    /**
+     * Height at which the stairs arrive at a node. One that hangs in the air, as a coil between two
+     * open switches does, has no potential: the stairs go on level until they meet one that has.
+     */
+    private double arriveAt(int node) {
+        return shownV.computeIfAbsent(
+                node, missing -> Double.isNaN(heightAt(missing)) ? nodeV : heightAt(missing));
     }
 
     private double heightAt(int node) {
@@ -85,7 +98,7 @@ final class StairBuilder {
     /** The steps of one element, walked from this end. */
     private List<Staircase.Step> steps(Ways.Way way, int startNode) {
         double beforeV = nodeV;
-        nodeV = heightAt(way.across(startNode));
+        nodeV = arriveAt(way.across(startNode));
         Element element = pathMoment.circuit().network().elements().get(way.element());
         boolean forward = startNode == way.from();
         boolean climbing = way.rising() == forward;
