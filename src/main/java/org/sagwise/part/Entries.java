@@ -7,23 +7,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 
-/**
- * The catalogue entries of one kind, in the order of the catalogue file.
- *
- * @param byId the entries by their ids, in order
- */
-public record Entries<T extends CatalogueEntry>(Map<String, T> byId) {
+/** The catalogue entries of one kind, in the order of the catalogue file. Unchangeable. */
+public final class Entries<T extends CatalogueEntry> {
 
-    public Entries {
-        byId = Collections.unmodifiableMap(new LinkedHashMap<>(byId));
-        byId.forEach(
-                (id, entry) -> {
-                    if (!id.equals(entry.id())) {
-                        throw new IllegalArgumentException(
-                                "entry " + entry.id() + " is filed under " + id);
-                    }
-                });
+    private final Object lock = new Object();
+    private Supplier<? extends Collection<? extends T>> waiting;
+    private volatile Map<String, T> byId;
+
+    private Entries(Supplier<? extends Collection<? extends T>> waiting) {
+        this.waiting = waiting;
     }
 
     /**
@@ -32,37 +26,69 @@ public record Entries<T extends CatalogueEntry>(Map<String, T> byId) {
      * @throws IllegalArgumentException when two share an id
      */
     public static <T extends CatalogueEntry> Entries<T> of(Collection<? extends T> entries) {
-        Map<String, T> byId = new LinkedHashMap<>();
+        Entries<T> filed = new Entries<>(() -> entries);
+        filed.byId();
+        return filed;
+    }
+
+    /**
+     * Entries that are fetched when somebody first asks for one, once, from any thread: most
+     * commands need few kinds of part. When fetching throws, so does the question, and the next one
+     * fetches again.
+     */
+    public static <T extends CatalogueEntry> Entries<T> whenAsked(
+            Supplier<? extends Collection<? extends T>> fetch) {
+        return new Entries<>(fetch);
+    }
+
+    /** All entries by their ids, in order. */
+    public Map<String, T> byId() {
+        Map<String, T> known = byId;
+        if (known != null) {
+            return known;
+        }
+        synchronized (lock) {
+            if (byId == null) {
+                byId = filed(waiting.get());
+                waiting = null;
+            }
+            return byId;
+        }
+    }
+
+    private static <T extends CatalogueEntry> Map<String, T> filed(
+            Collection<? extends T> entries) {
+        Map<String, T> filed = new LinkedHashMap<>();
         for (T entry : entries) {
-            if (byId.put(entry.id(), entry) != null) {
+            if (filed.put(entry.id(), entry) != null) {
                 throw new IllegalArgumentException("two entries have the id " + entry.id());
             }
         }
-        return new Entries<>(byId);
+        return Collections.unmodifiableMap(filed);
     }
 
     /** The entry with this id, empty where there is none. */
     public Optional<T> find(String id) {
-        return Optional.ofNullable(byId.get(id));
+        return Optional.ofNullable(byId().get(id));
     }
 
     /** Known ids that somebody who wrote {@code id} may have meant, nearest first. */
     public List<String> nearMisses(String id) {
-        return NearMiss.of(id, byId.keySet());
+        return NearMiss.of(id, ids());
     }
 
     /** All ids, in order. */
     public Set<String> ids() {
-        return byId.keySet();
+        return byId().keySet();
     }
 
     /** All entries, in order. */
     public Collection<T> all() {
-        return byId.values();
+        return byId().values();
     }
 
     /** How many entries there are. */
     public int size() {
-        return byId.size();
+        return byId().size();
     }
 }

@@ -1,0 +1,19 @@
+package org.sagwise.file;
+
+import org.sagwise.part.Catalogue;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What came of reading a catalogue: the catalogue, or else every defect that was found.
+ *
+ * @param catalogue the catalogue, empty when there are defects
+ * @param defects all defects, in the order of the files
+ */
+public record CatalogueReading(Optional<Catalogue> catalogue, List<CatalogueDefect> defects) {
+
+    public CatalogueReading {
+        defects = List.copyOf(defects);
+    }
+}

@@ -1,0 +1,75 @@
+package org.sagwise.file;
+
+import org.sagwise.part.Alloy;
+import org.sagwise.part.Catalogue;
+import org.sagwise.part.CatalogueEntry;
+import org.sagwise.part.Entries;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** Which file holds which kind of part, and how each is read. */
+abstract class CatalogueSections {
+
+    /** The sources that the files cite. */
+    static final String SOURCES = "sources.json";
+
+    /** The entries in this file, each read by {@code reader}. */
+    abstract <T extends CatalogueEntry> Entries<T> section(
+            String file, Function<CatalogueFields, Optional<T>> reader);
+
+    Catalogue catalogue(CatalogueCards cards) {
+        CatalogueCells cells = new CatalogueCells(cards);
+        CatalogueCoils coils = new CatalogueCoils(cards);
+        CatalogueParts parts = new CatalogueParts(cards);
+        Entries<Alloy> alloys = section("alloys.json", coils::alloy);
+        return new Catalogue(
+                section("chemistries.json", cells::chemistry),
+                section("cells.json", cells::cell),
+                alloys,
+                section("coils.json", fields -> coils.coil(fields, alloys)),
+                section("contacts.json", parts::contact),
+                section("jumpers.json", coils::jumper),
+                section("switches.json", parts::buttonOrTransistor),
+                section("fuses.json", parts::fuse),
+                section("boards.json", parts::board),
+                section("chargers.json", parts::charger));
+    }
+
+    /** Reads every file at once, so that every defect is found. */
+    static final class AtOnce extends CatalogueSections {
+        private final CatalogueFiles files;
+
+        AtOnce(CatalogueFiles files) {
+            this.files = files;
+        }
+
+        @Override
+        <T extends CatalogueEntry> Entries<T> section(
+                String file, Function<CatalogueFields, Optional<T>> reader) {
+            return Entries.of(files.entries(file, reader));
+        }
+    }
+
+    /** Reads a file when somebody asks for one of its entries; a defect is a programming error. */
+    static final class WhenAsked extends CatalogueSections {
+        private final CatalogueSource source;
+
+        WhenAsked(CatalogueSource source) {
+            this.source = source;
+        }
+
+        @Override
+        <T extends CatalogueEntry> Entries<T> section(
+                String file, Function<CatalogueFields, Optional<T>> reader) {
+            return Entries.whenAsked(
+                    () -> {
+                        CatalogueFiles files = new CatalogueFiles(source);
+                        List<T> entries = files.entries(file, reader);
+                        CatalogueLoader.insistOn(files);
+                        return entries;
+                    });
+        }
+    }
+}

@@ -1,0 +1,299 @@
+package org.sagwise.file;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.sagwise.file.CatalogueDefect.Problem;
+import org.sagwise.part.Catalogue;
+import org.sagwise.part.CatalogueEntry;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+class CatalogueLoaderTest {
+
+    private static final String CELL =
+            """
+            [{"id": "inr18650-2500-20A", "title": {"en": "T", "de": "T"},
+              "about": {"en": "A", "de": "A"}, "chemistry": "INR", "format": "18650",
+              "internal_mohm": 20, "capacity_mAh": 2500, "limit_A": 20, "charge_limit_A": 2,
+              "source": "typical"}]
+            """;
+
+    @Test
+    void read_builtIn_hasNoDefects() {
+        CatalogueReading reading = CatalogueLoader.read(CatalogueLoader.builtInSource());
+
+        assertEquals(List.of(), reading.defects());
+        assertTrue(reading.catalogue().isPresent());
+    }
+
+    @Test
+    void builtIn_eachKind_holdsTheSameIdsAsReadAtOnce() {
+        Catalogue atOnce = CatalogueLoader.read(CatalogueLoader.builtInSource()).catalogue().get();
+        Catalogue builtIn = CatalogueLoader.builtIn();
+
+        assertEquals(ids(atOnce).toList(), ids(builtIn).toList());
+        assertSame(builtIn, CatalogueLoader.builtIn());
+    }
+
+    @Test
+    void builtIn_everyText_differsBetweenLanguagesUnlessItIsAName() {
+        entries(CatalogueLoader.builtIn())
+                .forEach(
+                        entry ->
+                                assertNotEquals(
+                                        entry.card().about().in(Locale.ENGLISH),
+                                        entry.card().about().in(Locale.GERMAN),
+                                        entry.id()));
+    }
+
+    @Test
+    void builtIn_everyEntry_saysWhereItsNumbersComeFrom() {
+        entries(CatalogueLoader.builtIn())
+                .forEach(entry -> assertFalse(entry.card().sources().isEmpty(), entry.id()));
+    }
+
+    @Test
+    void read_missingFile_namesIt() {
+        CatalogueDefect defect = onlyDefect(Map.of(), "cells.json");
+
+        assertEquals(Problem.NOT_FOUND, defect.problem());
+        assertEquals("cells.json", defect.file());
+    }
+
+    @Test
+    void read_brokenJson_namesLineAndColumn() {
+        CatalogueDefect defect = onlyDefect(Map.of("cells.json", "[\n  {\"id\": }]"));
+
+        assertEquals(Problem.NOT_JSON, defect.problem());
+        assertTrue(defect.place().startsWith("2:"), defect.place());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "\"internal_mohm\": 20,   | '' | MISSING | [0].internal_mohm",
+                "\"internal_mohm\": 20    | \"internal_mohm\": \"20\" | NOT_A_NUMBER |"
+                        + " [0].internal_mohm",
+                "\"internal_mohm\": 20    | \"internal_mohm\": 1e999 | NOT_A_NUMBER |"
+                        + " [0].internal_mohm",
+                "\"internal_mohm\": 20    | \"internal_mohm\": -1 | BELOW_ZERO | [0].internal_mohm",
+                "\"limit_A\": 20          | \"limit_A\": 0 | NOT_ABOVE_ZERO | [0].limit_A",
+                "\"limit_A\": 20          | \"limit_A\": 20, \"colour\": 1 | UNKNOWN_KEY |"
+                        + " [0].colour",
+                "\"INR\"                  | \"INX\" | UNKNOWN_VALUE | [0].chemistry",
+                "\"INR\"                  | 7 | NOT_A_TEXT | [0].chemistry",
+                "inr18650-2500-20A        | inr 18650 | BAD_ID | [0].id",
+                "\"de\": \"T\"            | \"de\": \" \" | ONE_LANGUAGE | [0].title",
+                "\"en\": \"A\",           | '' | MISSING | [0].about.en",
+                "\"source\": \"typical\"  | \"source\": \"rumour\" | UNKNOWN_VALUE | [0].source",
+                "\"typical\"}             | \"typical\", \"sources\": {\"mass_g\": \"typical\"}} |"
+                        + " SOURCE_OF_NOTHING | [0].sources.mass_g",
+                "\"limit_A\": 20          | \"limit_A\": 20, \"cutoff_V\": 5 | REFUSED | [0]",
+                "\"limit_A\": 20          | \"limit_A\": 20, \"pulse_A\": 10, \"pulse_s\": 1 |"
+                        + " REFUSED | [0].pulse_A",
+                "\"limit_A\": 20          | \"limit_A\": 20, \"guard\": 8 | NOT_AN_OBJECT |"
+                        + " [0].guard",
+                "\"limit_A\": 20          | \"limit_A\": 20, \"limit_A\": 30 | NOT_JSON | 3:"
+            })
+    void read_defectOfACell_namesKeyAndPlace(
+            String sound, String broken, Problem problem, String place) {
+        String cell = CELL.replace(sound, broken);
+        assertNotEquals(CELL, cell);
+
+        CatalogueDefect defect = firstDefect(Map.of("cells.json", cell));
+
+        assertEquals(problem, defect.problem());
+        assertTrue(defect.place().startsWith(place), defect.place());
+    }
+
+    @Test
+    void read_numbersWithoutSource_namesEach() {
+        String cell = CELL.replace(",\n  \"source\": \"typical\"", "");
+
+        List<CatalogueDefect> defects = defects(Map.of("cells.json", cell));
+
+        assertEquals(
+                List.of(
+                        "[0].internal_mohm",
+                        "[0].capacity_mAh",
+                        "[0].limit_A",
+                        "[0].charge_limit_A"),
+                defects.stream()
+                        .filter(defect -> defect.problem() == Problem.NO_SOURCE)
+                        .map(CatalogueDefect::place)
+                        .toList());
+    }
+
+    @Test
+    void read_sameIdTwice_namesTheSecond() {
+        String entry = CELL.strip().substring(1, CELL.strip().length() - 1);
+
+        CatalogueDefect defect = onlyDefect(Map.of("cells.json", "[" + entry + "," + entry + "]"));
+
+        assertEquals(Problem.TWICE, defect.problem());
+        assertEquals("[1].id", defect.place());
+    }
+
+    @Test
+    void read_severalDefectsInSeveralFiles_reportsAll() {
+        List<CatalogueDefect> defects =
+                defects(
+                        Map.of(
+                                "cells.json", CELL.replace("2500,", "0,").replace("INR\"", "X\""),
+                                "fuses.json", "{}",
+                                "boards.json", "[3]"));
+
+        assertEquals(
+                List.of("cells.json", "cells.json", "fuses.json", "boards.json"),
+                defects.stream().map(CatalogueDefect::file).toList());
+    }
+
+    @Test
+    void read_coilWithTwoDescriptions_asksForOne() {
+        String coil =
+                """
+                [{"id": "c", "title": {"en": "T", "de": "T"}, "about": {"en": "A", "de": "A"},
+                  "ohm": 1, "wire": {"alloy": "none", "awg": 24, "wraps": 5, "inner_mm": 3},
+                  "source": "typical"}]
+                """;
+
+        List<Problem> problems =
+                defects(Map.of("coils.json", coil)).stream().map(CatalogueDefect::problem).toList();
+
+        assertEquals(List.of(Problem.ONE_OF, Problem.UNKNOWN_VALUE), problems);
+    }
+
+    @Test
+    void describe_unknownValue_offersWhatIsKnown() {
+        CatalogueDefect defect =
+                firstDefect(Map.of("cells.json", CELL.replace("\"18650\"", "\"18560\"")));
+
+        assertEquals(
+                "cells.json, [0].format: format has the unknown value 18560. Known are:"
+                        + " 18650.",
+                defect.describe(Locale.ENGLISH));
+    }
+
+    @ParameterizedTest
+    @EnumSource(Problem.class)
+    void describe_everyProblem_hasATextOfItsOwnInBothLanguages(Problem problem) {
+        CatalogueDefect defect =
+                new CatalogueDefect("f.json", "[0]", problem, List.of("key", "was", "known"));
+
+        String english = defect.describe(Locale.ENGLISH);
+        String german = defect.describe(Locale.GERMAN);
+
+        assertNotEquals(english, german);
+        assertFalse(english.matches(".*\\{\\d}.*") || german.matches(".*\\{\\d}.*"));
+    }
+
+    @Test
+    void builtIn_brokenFile_failsWithTheDefect() {
+        CatalogueFiles files = new CatalogueFiles(name -> Optional.empty());
+        files.texts("sources.json");
+
+        IllegalStateException failure =
+                assertThrows(IllegalStateException.class, () -> CatalogueLoader.insistOn(files));
+
+        assertTrue(failure.getMessage().startsWith("sources.json: the file is missing"));
+    }
+
+    @Test
+    void read_unreadableFile_saysWhy() {
+        CatalogueSource source =
+                name -> {
+                    if (name.equals("cells.json")) {
+                        throw new IOException("disk on fire");
+                    }
+                    return stream(sound().get(name));
+                };
+
+        CatalogueDefect defect = CatalogueLoader.read(source).defects().get(0);
+
+        assertEquals(Problem.NOT_READABLE, defect.problem());
+        assertTrue(defect.describe(Locale.ENGLISH).contains("disk on fire"));
+    }
+
+    private static Stream<CatalogueEntry> entries(Catalogue catalogue) {
+        return Stream.of(
+                        catalogue.chemistries(),
+                        catalogue.cells(),
+                        catalogue.alloys(),
+                        catalogue.coils(),
+                        catalogue.contacts(),
+                        catalogue.jumpers(),
+                        catalogue.switches(),
+                        catalogue.fuses(),
+                        catalogue.boards(),
+                        catalogue.chargers())
+                .flatMap(entries -> entries.all().stream());
+    }
+
+    private static Stream<String> ids(Catalogue catalogue) {
+        return entries(catalogue).map(CatalogueEntry::id);
+    }
+
+    /** The least catalogue that is sound: one source, one cell, nothing else. */
+    private static Map<String, String> sound() {
+        Map<String, String> files = new HashMap<>();
+        for (String kind :
+                List.of(
+                        "chemistries",
+                        "alloys",
+                        "coils",
+                        "contacts",
+                        "jumpers",
+                        "switches",
+                        "fuses",
+                        "boards",
+                        "chargers")) {
+            files.put(kind + ".json", "[]");
+        }
+        files.put("cells.json", CELL);
+        files.put("sources.json", "{\"typical\": {\"en\": \"Typical.\", \"de\": \"Üblich.\"}}");
+        return files;
+    }
+
+    private static Optional<InputStream> stream(String text) {
+        return Optional.ofNullable(text)
+                .map(present -> present.getBytes(StandardCharsets.UTF_8))
+                .map(ByteArrayInputStream::new);
+    }
+
+    private static List<CatalogueDefect> defects(Map<String, String> changed, String... removed) {
+        Map<String, String> files = sound();
+        assertEquals(List.of(), CatalogueLoader.read(name -> stream(files.get(name))).defects());
+        files.putAll(changed);
+        List.of(removed).forEach(files::remove);
+        return CatalogueLoader.read(name -> stream(files.get(name))).defects();
+    }
+
+    private static CatalogueDefect firstDefect(Map<String, String> changed) {
+        return defects(changed).get(0);
+    }
+
+    private static CatalogueDefect onlyDefect(Map<String, String> changed, String... removed) {
+        List<CatalogueDefect> defects = defects(changed, removed);
+        assertEquals(1, defects.size(), defects.toString());
+        return defects.get(0);
+    }
+}
