@@ -1,0 +1,103 @@
+package org.sagwise.quantity;
+
+import java.math.BigDecimal;
+import java.text.DecimalFormatSymbols;
+import java.util.Locale;
+import java.util.OptionalDouble;
+
+/**
+ * Prints quantities: {@code 4.20 V}, {@code 17.6 W}, {@code 30 mΩ}, {@code 2 min 5 s}.
+ *
+ * <p>A value that is not known (NaN) prints as a dash, never as a number; a value that rounds to
+ * zero has no sign; thousands are not marked. Immutable.
+ *
+ * @param locale whose decimal mark is used
+ * @param signs whether Ω, µ, ° and the true minus sign may be used
+ */
+public record QuantityFormat(Locale locale, Signs signs) {
+
+    /** Which characters may be printed. */
+    public enum Signs {
+        /** Those of print: −, Ω, µ, °, ², — and ∞. */
+        PRINT,
+        /** ASCII only: -, ohm, u, C. */
+        ASCII
+    }
+
+    /** For people who read this language. */
+    public static QuantityFormat forPeople(Locale locale) {
+        return new QuantityFormat(locale, Signs.PRINT);
+    }
+
+    /** ASCII with a decimal point, for terminals and files that bear no more. */
+    public static QuantityFormat ascii() {
+        return new QuantityFormat(Locale.ROOT, Signs.ASCII);
+    }
+
+    /**
+     * A value as the house prints this unit, with a sensible prefix.
+     *
+     * @param value in the unit; NaN for "not known"
+     */
+    public String print(double value, Unit unit) {
+        if (unit == Unit.SECOND && Math.abs(value) >= 59.95 && Double.isFinite(value)) {
+            return Durations.print(value, this);
+        }
+        HouseStyle.Step chosen = HouseStyle.of(value, unit);
+        return print(value, chosen.scale(), chosen.digits());
+    }
+
+    /** As {@link #print(double, Unit)}; an absent value prints as a dash. */
+    public String print(OptionalDouble value, Unit unit) {
+        return print(value.orElse(Double.NaN), unit);
+    }
+
+    /**
+     * A value in one scale with the digits asked for.
+     *
+     * @param value in the unit to which the scale belongs
+     */
+    public String print(double value, Scale scale, Digits digits) {
+        if (Double.isNaN(value)) {
+            return number(value, digits);
+        }
+        String symbol = signs == Signs.PRINT ? scale.symbol() : scale.plain();
+        String number =
+                Double.isFinite(value)
+                        ? number(scale.exactFromUnit(value), digits)
+                        : number(value, digits);
+        return symbol.isEmpty() ? number : number + " " + symbol;
+    }
+
+    /** A bare number with the digits asked for. */
+    public String number(double value, Digits digits) {
+        if (Double.isNaN(value)) {
+            return signs == Signs.PRINT ? "—" : "-";
+        }
+        if (Double.isInfinite(value)) {
+            String infinity = signs == Signs.PRINT ? "∞" : "inf";
+            return value < 0 ? minus() + infinity : infinity;
+        }
+        return number(BigDecimal.valueOf(value), digits);
+    }
+
+    private String number(BigDecimal value, Digits digits) {
+        BigDecimal rounded = digits.round(value);
+        String unsigned =
+                isUnwieldy(rounded)
+                        ? value.abs().stripTrailingZeros().toString()
+                        : rounded.abs().toPlainString();
+        char mark = DecimalFormatSymbols.getInstance(locale).getDecimalSeparator();
+        return (rounded.signum() < 0 ? minus() : "") + unsigned.replace('.', mark);
+    }
+
+    /** Whether a row of zeros would be longer than anyone reads. */
+    private static boolean isUnwieldy(BigDecimal value) {
+        return value.precision() - value.scale() > Digits.LONGEST_ROW
+                || value.scale() > Digits.LONGEST_ROW;
+    }
+
+    private String minus() {
+        return signs == Signs.PRINT ? "\u2212" : "-";
+    }
+}

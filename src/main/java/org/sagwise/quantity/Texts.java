@@ -1,0 +1,57 @@
+package org.sagwise.quantity;
+
+import java.text.MessageFormat;
+import java.util.Locale;
+import java.util.ResourceBundle;
+import java.util.ResourceBundle.Control;
+
+/**
+ * The sentences of one bundle in one language.
+ *
+ * <p>Bundles lie in {@code org/sagwise/texts}, UTF-8, with patterns as {@link MessageFormat} reads
+ * them: an apostrophe is written twice. A language that a bundle lacks is answered in English,
+ * whatever the machine's own language is.
+ */
+public final class Texts {
+
+    private static final Control NO_FALLBACK =
+            Control.getNoFallbackControl(Control.FORMAT_PROPERTIES);
+
+    private final ResourceBundle bundle;
+    private final Locale locale;
+
+    private Texts(ResourceBundle bundle, Locale locale) {
+        this.bundle = bundle;
+        this.locale = locale;
+    }
+
+    /**
+     * The bundle of this name in this language, or in English if it is not translated.
+     *
+     * @param name file name without folder, language and ending, e.g. {@code quantity}
+     * @throws java.util.MissingResourceException if there is no such bundle at all
+     */
+    public static Texts in(String name, Locale locale) {
+        String path = "org.sagwise.texts." + name;
+        return new Texts(ResourceBundle.getBundle(path, locale, NO_FALLBACK), locale);
+    }
+
+    /**
+     * The sentence under this key, filled in.
+     *
+     * @param words what replaces {@code {0}}, {@code {1}} …; numbers are written by locale
+     * @throws java.util.MissingResourceException if the bundle has no such key
+     */
+    public String say(String key, Object... words) {
+        return new MessageFormat(bundle.getString(key), locale).format(words);
+    }
+
+    /** Whether the bundle has a sentence under this key. */
+    public boolean has(String key) {
+        return bundle.containsKey(key);
+    }
+
+    public Locale locale() {
+        return locale;
+    }
+}
