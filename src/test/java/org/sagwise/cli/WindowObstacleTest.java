@@ -3,6 +3,7 @@ package org.sagwise.cli;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
@@ -24,5 +25,16 @@ class WindowObstacleTest {
     @EnumSource(names = "NO_LIBRARIES")
     void text_missingLibraries_saysWhatToInstall(WindowObstacle obstacle) {
         assertTrue(obstacle.text(Locale.ENGLISH).contains("apt install libgtk-3-0"));
+    }
+
+    @Test
+    void text_englishOnAGermanDesktop_staysEnglish() {
+        Locale before = Locale.getDefault();
+        try {
+            Locale.setDefault(Locale.GERMANY);
+            assertTrue(WindowObstacle.NO_DISPLAY.text(Locale.ENGLISH).contains("window"));
+        } finally {
+            Locale.setDefault(before);
+        }
     }
 }
