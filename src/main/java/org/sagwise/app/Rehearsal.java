@@ -1,0 +1,91 @@
+package org.sagwise.app;
+
+import org.sagwise.cli.SagwiseCommand;
+import org.sagwise.cli.WindowObstacle;
+import org.sagwise.cli.WindowOpener;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintWriter;
+import java.io.Writer;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * Runs every verb once and throws the results away, so that the JVM can archive the classes that
+ * they load; later starts are faster with such an archive.
+ */
+public final class Rehearsal {
+
+    private static final String FILE = "FILE";
+
+    private static final List<List<String>> CALLS =
+            List.of(
+                    List.of("--help"),
+                    List.of("--no-such-option"),
+                    List.of("readings", FILE),
+                    List.of("readings", FILE, "--json"),
+                    List.of("check", FILE),
+                    List.of("check", FILE, "--json"),
+                    List.of("run", FILE, "--json"),
+                    List.of("compare", FILE, FILE),
+                    List.of("explain", FILE),
+                    List.of("share", FILE),
+                    List.of("parts"),
+                    List.of("lesson", "list"));
+
+    /** On the machine that builds there may be no display. */
+    private static final WindowOpener NO_WINDOW =
+            new WindowOpener() {
+                @Override
+                public Optional<WindowObstacle> obstacle() {
+                    return Optional.of(WindowObstacle.NO_DISPLAY);
+                }
+
+                @Override
+                public int open(Optional<Path> file) {
+                    return 0;
+                }
+            };
+
+    private Rehearsal() {}
+
+    /**
+     * Rehearses with the first scenario of a folder.
+     *
+     * @param args the folder; without one, or without a scenario in it, only calls that need none
+     *     do something useful
+     */
+    public static void main(String[] args) throws IOException {
+        System.setProperty("java.awt.headless", "true");
+        String scenario = firstScenario(Path.of(args.length == 0 ? "." : args[0])).toString();
+        for (List<String> call : CALLS) {
+            rehearse(call.stream().map(word -> word.equals(FILE) ? scenario : word));
+        }
+    }
+
+    private static void rehearse(Stream<String> words) {
+        var nowhere = new PrintWriter(Writer.nullWriter());
+        SagwiseCommand.run(
+                words.toArray(String[]::new),
+                NO_WINDOW,
+                nowhere,
+                nowhere,
+                InputStream.nullInputStream());
+    }
+
+    private static Path firstScenario(Path folder) throws IOException {
+        if (!Files.isDirectory(folder)) {
+            return folder;
+        }
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.filter(file -> file.toString().endsWith(".sagwise.json"))
+                    .sorted()
+                    .findFirst()
+                    .orElse(folder);
+        }
+    }
+}
