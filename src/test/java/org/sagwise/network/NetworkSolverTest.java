@@ -2,6 +2,7 @@ package org.sagwise.network;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.sagwise.network.Circuits.amps;
 import static org.sagwise.network.Circuits.cell;
@@ -227,8 +228,7 @@ class NetworkSolverTest {
     @Test
     void network_nodeOutOfRange_refused() {
         IllegalArgumentException refused =
-                org.junit.jupiter.api.Assertions.assertThrows(
-                        IllegalArgumentException.class, () -> network(2, ohms(0, 2, 1)));
+                assertThrows(IllegalArgumentException.class, () -> network(2, ohms(0, 2, 1)));
         assertTrue(refused.getMessage().contains("node 2"));
     }
 }
