@@ -25,6 +25,9 @@ import java.util.List;
 class TableauTest {
     private static final double CLOSE = 1e-9;
 
+    /** Where everything is joined to one node, nothing but rounding is left to compare with. */
+    private static final double LEAST = 1e-3;
+
     @Property
     void solve_benchNetwork_agreesWithTableau(
             @ForAll long seed, @ForAll @IntRange(min = 2, max = 60) int nodes) {
@@ -32,8 +35,8 @@ class TableauTest {
         OperatingPoint point = NetworkSolver.solve(network);
         DMatrixRMaj solution = tableau(network);
         int branches = network.elements().size();
-        double largestV = 0;
-        double largestA = 0;
+        double largestV = LEAST;
+        double largestA = LEAST;
         for (int i = 0; i < nodes; i++) {
             largestV = Math.max(largestV, Math.abs(solution.get(i)));
         }
