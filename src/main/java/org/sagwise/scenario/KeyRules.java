@@ -30,9 +30,18 @@ final class KeyRules {
     }
 
     List<Finding> check(Keys keys, List<KeySpec> specs, String place) {
+        return check(keys, specs, place, specs.stream().map(KeySpec::name).toList());
+    }
+
+    /**
+     * @param known keys that may stand here, checked by the specs or elsewhere
+     */
+    List<Finding> check(Keys keys, List<KeySpec> specs, String place, List<String> known) {
         List<Finding> found = new ArrayList<>();
-        List<String> known = specs.stream().map(KeySpec::name).toList();
         for (String name : keys.names()) {
+            if (found.size() >= ScenarioRules.MOST_FINDINGS) {
+                return found;
+            }
             if (!known.contains(name)) {
                 found.add(
                         Finding.of(
@@ -51,7 +60,7 @@ final class KeyRules {
                                 spec,
                                 Places.key(place, spec.name())));
             } else if (spec.need() == KeySpec.Need.REQUIRED) {
-                found.add(Finding.of(place, Problem.MISSING_KEY, spec.name()));
+                found.add(Finding.of(place, Problem.MISSING_KEY, spec.name(), wanted(spec.type())));
             }
         }
         return found;
@@ -62,19 +71,33 @@ final class KeyRules {
         if (type instanceof NumberType number) {
             return value instanceof Double given
                     ? number(given, number, place)
-                    : wrong(place, "number");
+                    : wrong(place, type, value);
         } else if (type instanceof FlagType) {
-            return value instanceof Boolean ? List.of() : wrong(place, "flag");
+            return value instanceof Boolean ? List.of() : wrong(place, type, value);
         } else if (type instanceof GroupType group) {
             return value instanceof Keys keys
                     ? check(keys, group.keys(), place)
-                    : wrong(place, "object");
+                    : wrong(place, type, value);
         } else if (type instanceof ForeignType) {
             return value instanceof Map || value instanceof Keys
                     ? List.of()
-                    : wrong(place, "object");
+                    : wrong(place, type, value);
         }
-        return value instanceof String text ? text(text, type, place) : wrong(place, "text");
+        return value instanceof String text ? text(text, type, place) : wrong(place, type, value);
+    }
+
+    private static List<Finding> wrong(String place, KeySpec.Type type, Object value) {
+        return List.of(Finding.of(place, Problem.WRONG_TYPE, wanted(type), Places.typeOf(value)));
+    }
+
+    /** The word for a type in the details of a finding. */
+    private static String wanted(KeySpec.Type type) {
+        if (type instanceof NumberType) {
+            return "number";
+        } else if (type instanceof FlagType) {
+            return "flag";
+        }
+        return type instanceof GroupType || type instanceof ForeignType ? "object" : "text";
     }
 
     private List<Finding> text(String text, KeySpec.Type type, String place) {
@@ -129,9 +152,5 @@ final class KeyRules {
                             type.bound() == KeySpec.Bound.EXCLUDED ? "above" : "from"));
         }
         return List.of();
-    }
-
-    private static List<Finding> wrong(String place, String wanted) {
-        return List.of(Finding.of(place, Problem.WRONG_TYPE, wanted));
     }
 }

@@ -132,7 +132,7 @@ final class PartRules {
                             Problem.UNKNOWN_PART,
                             terminal.part(),
                             Places.near(terminal.part(), ids),
-                            String.join(", ", ids)));
+                            Places.row(ids)));
         }
         PartKind kind = parts.get(terminal.part());
         return kind == null || kind.terminals().contains(terminal.terminal())

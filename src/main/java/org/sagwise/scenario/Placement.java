@@ -6,14 +6,17 @@ package org.sagwise.scenario;
  * @param x grid units from the left, to the middle of the part
  * @param y grid units from the top, to the middle of the part
  * @param turnDegrees how far it is turned, clockwise
+ * @param keys as written
  */
-public record Placement(double x, double y, double turnDegrees) {
+public record Placement(double x, double y, double turnDegrees, Keys keys) {
 
-    public static Placement of(Keys keys) {
-        return new Placement(keys.number("x", 0), keys.number("y", 0), keys.number("turn", 0));
+    public Placement(double x, double y, double turnDegrees) {
+        this(x, y, turnDegrees, Keys.of("x", x, "y", y, "turn", turnDegrees));
     }
 
-    public Keys keys() {
-        return Keys.of("x", x, "y", y, "turn", turnDegrees);
+    /** A place read from keys that hold both coordinates. */
+    public static Placement of(Keys keys) {
+        return new Placement(
+                keys.number("x", 0), keys.number("y", 0), keys.number("turn", 0), keys);
     }
 }

@@ -3,9 +3,17 @@ package org.sagwise.scenario;
 import org.sagwise.part.NearMiss;
 
 import java.util.Collection;
+import java.util.List;
 
 /** Writes the place of a key in a file, as in {@code parts[2].internal_mohm}. */
 public final class Places {
+
+    /**
+     * A bench of more parts is no work of hands: suggestions there would cost time, not save it.
+     */
+    private static final int MOST_COMPARED = 200;
+
+    private static final int MOST_SHOWN = 30;
 
     private Places() {}
 
@@ -19,7 +27,28 @@ public final class Places {
 
     /** The known word that was probably meant, or nothing: fills the blank of a problem's text. */
     static String near(String word, Collection<String> known) {
-        return NearMiss.of(word, known).stream().findFirst().orElse("");
+        List<String> first = known.stream().limit(MOST_COMPARED).toList();
+        return NearMiss.of(word, first).stream().findFirst().orElse("");
+    }
+
+    /** Names in a row, cut where nobody would read on. */
+    static String row(Collection<String> names) {
+        String row = String.join(", ", names.stream().limit(MOST_SHOWN).toList());
+        return names.size() > MOST_SHOWN ? row + ", …" : row;
+    }
+
+    /** The word for what a value is, in the details of a finding. */
+    public static String typeOf(Object value) {
+        if (value == null) {
+            return "nothing";
+        } else if (value instanceof Number) {
+            return "number";
+        } else if (value instanceof Boolean) {
+            return "flag";
+        } else if (value instanceof String) {
+            return "text";
+        }
+        return value instanceof List ? "list" : "object";
     }
 
     /** A number as a person would write it in a file: {@code 4}, not {@code 4.0}. */

@@ -3,8 +3,8 @@ package org.sagwise.scenario;
 import java.util.Locale;
 
 /**
- * What can be wrong with a scenario. Each has a text in the bundle {@code problems} under {@link
- * #key()}; tests and programs compare these, people read the texts.
+ * What can be wrong with a scenario or its file. Each has a text in the bundle {@code problems}
+ * under {@link #key()}; tests and programs compare these, people read the texts.
  */
 public enum Problem {
     NOT_JSON,
@@ -41,7 +41,16 @@ public enum Problem {
     TOO_MANY_PARTS,
     TOO_MANY_LINKS,
     NOTE_ON_NOTHING,
-    PLACEMENT_OF_NOTHING;
+    PLACEMENT_OF_NOTHING,
+    TOO_MANY_PROBLEMS,
+    FILE_MISSING,
+    FILE_IS_FOLDER,
+    FILE_UNREADABLE,
+    FILE_UNWRITABLE,
+    FOLDER_MISSING,
+    FOLDER_UNWRITABLE,
+    DISK_FULL,
+    SAVE_FAILED;
 
     /** Key of this problem's text in the bundle. */
     public String key() {

@@ -56,6 +56,15 @@ public final class ScenarioKeys {
 
     private static final KeySpec FOREIGN = optional(Keys.FOREIGN, new ForeignType());
 
+    /** Keys of the whole file that hold a single value. */
+    static final List<KeySpec> TOP =
+            List.of(
+                    optional("title", TITLE),
+                    optional("about", ABOUT),
+                    optional("ambient_C", AMBIENT),
+                    optional("fired", new FlagType(Optional.of(false))),
+                    FOREIGN);
+
     /** Keys that every part may have, besides those of its kind. */
     public static final List<KeySpec> ANY_PART =
             List.of(

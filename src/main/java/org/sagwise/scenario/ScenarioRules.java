@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Says everything that is wrong with a scenario. The one place for it: files, edits and pasted
@@ -16,14 +17,41 @@ import java.util.Set;
  */
 public final class ScenarioRules {
 
+    /** After so many findings a file is no longer looked at: the first ones explain it. */
+    public static final int MOST_FINDINGS = 1_000;
+
     private final CatalogueNames names;
 
     public ScenarioRules(Catalogue catalogue) {
         this.names = new CatalogueNames(catalogue);
     }
 
-    /** Every problem in file order; empty if the draft can become a scenario. */
+    /** Every problem of the keys of the whole file that hold a single value. */
+    public List<Finding> top(Keys keys) {
+        return new KeyRules(Set.of(), Set.of())
+                .check(keys, ScenarioKeys.TOP, "", ScenarioKeys.TOP_ORDER);
+    }
+
+    /**
+     * Every problem in file order; empty if the draft can become a scenario. Stops with {@link
+     * Problem#TOO_MANY_PROBLEMS} after {@link #MOST_FINDINGS}.
+     */
     public List<Finding> check(Draft draft) {
+        List<Finding> found = sizes(draft);
+        if (found.isEmpty()) {
+            found.addAll(parts(draft.parts()));
+            found.addAll(duplicates(draft.parts(), "parts"));
+            Map<String, PartKind> kinds = kindsById(draft.parts());
+            found.addAll(links(draft.links(), kinds));
+            found.addAll(duplicates(draft.links(), "links"));
+            draft.probes().ifPresent(probes -> found.addAll(probes(probes, kinds)));
+            found.addAll(notes(draft, kinds.keySet()));
+            found.addAll(placements(draft.placement(), kinds.keySet()));
+        }
+        return cut(found);
+    }
+
+    private static List<Finding> sizes(Draft draft) {
         List<Finding> found = new ArrayList<>();
         if (draft.parts().size() > ScenarioKeys.MOST_PARTS) {
             found.add(tooMany("parts", Problem.TOO_MANY_PARTS, draft.parts().size()));
@@ -31,21 +59,31 @@ public final class ScenarioRules {
         if (draft.links().size() > ScenarioKeys.MOST_LINKS) {
             found.add(tooMany("links", Problem.TOO_MANY_LINKS, draft.links().size()));
         }
-        if (!found.isEmpty()) {
+        return found;
+    }
+
+    private static List<Finding> cut(List<Finding> found) {
+        if (found.size() <= MOST_FINDINGS) {
             return found;
         }
-        for (int i = 0; i < draft.parts().size(); i++) {
-            found.addAll(part(draft.parts().get(i), Places.item("parts", i)));
+        List<Finding> first = new ArrayList<>(found.subList(0, MOST_FINDINGS));
+        first.add(Finding.of("", Problem.TOO_MANY_PROBLEMS, String.valueOf(MOST_FINDINGS)));
+        return first;
+    }
+
+    private List<Finding> parts(List<Keys> parts) {
+        List<Finding> found = new ArrayList<>();
+        for (int i = 0; i < parts.size() && found.size() <= MOST_FINDINGS; i++) {
+            found.addAll(part(parts.get(i), Places.item("parts", i)));
         }
-        found.addAll(duplicates(draft.parts(), "parts"));
-        Map<String, PartKind> kinds = kindsById(draft.parts());
-        for (int i = 0; i < draft.links().size(); i++) {
-            found.addAll(link(draft.links().get(i), Places.item("links", i), kinds));
+        return found;
+    }
+
+    private List<Finding> links(List<Keys> links, Map<String, PartKind> kinds) {
+        List<Finding> found = new ArrayList<>();
+        for (int i = 0; i < links.size() && found.size() <= MOST_FINDINGS; i++) {
+            found.addAll(link(links.get(i), Places.item("links", i), kinds));
         }
-        found.addAll(duplicates(draft.links(), "links"));
-        draft.probes().ifPresent(probes -> found.addAll(probes(probes, kinds)));
-        found.addAll(notes(draft, kinds.keySet()));
-        found.addAll(placements(draft.placement(), kinds.keySet()));
         return found;
     }
 
@@ -80,7 +118,11 @@ public final class ScenarioRules {
         if (keys.has("kind")) {
             found.add(
                     word.isEmpty()
-                            ? Finding.of(Places.key(place, "kind"), Problem.WRONG_TYPE, "text")
+                            ? Finding.of(
+                                    Places.key(place, "kind"),
+                                    Problem.WRONG_TYPE,
+                                    "text",
+                                    Places.typeOf(keys.values().get("kind")))
                             : Finding.of(
                                     Places.key(place, "kind"),
                                     Problem.UNKNOWN_KIND,
@@ -88,10 +130,10 @@ public final class ScenarioRules {
                                     Places.near(word.get(), PartKind.words()),
                                     String.join(", ", PartKind.words())));
         } else {
-            found.add(Finding.of(place, Problem.MISSING_KEY, "kind"));
+            found.add(Finding.of(place, Problem.MISSING_KEY, "kind", "text"));
         }
         if (!keys.has("id")) {
-            found.add(Finding.of(place, Problem.MISSING_KEY, "id"));
+            found.add(Finding.of(place, Problem.MISSING_KEY, "id", "text"));
         }
         found.addAll(id(keys, place));
         return found;
@@ -131,9 +173,11 @@ public final class ScenarioRules {
 
     private static List<Finding> notes(Draft draft, Set<String> partIds) {
         List<Finding> found = new ArrayList<>();
-        List<String> linkIds =
-                draft.links().stream().flatMap(link -> link.text("id").stream()).toList();
-        for (int i = 0; i < draft.notes().size(); i++) {
+        Set<String> linkIds =
+                draft.links().stream()
+                        .flatMap(link -> link.text("id").stream())
+                        .collect(Collectors.toSet());
+        for (int i = 0; i < draft.notes().size() && found.size() <= MOST_FINDINGS; i++) {
             Keys note = draft.notes().get(i);
             String place = Places.item("notes", i);
             found.addAll(new KeyRules(Set.of(), Set.of()).check(note, ScenarioKeys.NOTE, place));
@@ -155,6 +199,9 @@ public final class ScenarioRules {
         List<Finding> found = new ArrayList<>();
         placement.forEach(
                 (id, keys) -> {
+                    if (found.size() > MOST_FINDINGS) {
+                        return;
+                    }
                     String place = Places.key("placement", id);
                     found.addAll(
                             new KeyRules(Set.of(), Set.of())
