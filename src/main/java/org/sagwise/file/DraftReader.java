@@ -1,0 +1,125 @@
+package org.sagwise.file;
+
+import org.sagwise.scenario.Draft;
+import org.sagwise.scenario.Finding;
+import org.sagwise.scenario.Keys;
+import org.sagwise.scenario.Places;
+import org.sagwise.scenario.Problem;
+import org.sagwise.scenario.ScenarioKeys;
+import org.sagwise.scenario.ScenarioRules;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Turns the object of a scenario file into a {@link Draft} and collects everything that is wrong
+ * with it. Used for one file and thrown away.
+ */
+final class DraftReader {
+
+    /** Keys that hold objects or lists of objects; the others hold a single value. */
+    private static final Set<String> STRUCTURE =
+            Set.of("sagwise", "parts", "links", "probes", "notes", "placement");
+
+    /** What looks wrong about links and notes only because the parts could not be read. */
+    private static final Set<Problem> FOR_WANT_OF_PARTS =
+            EnumSet.of(Problem.UNKNOWN_PART, Problem.NOTE_ON_NOTHING, Problem.PLACEMENT_OF_NOTHING);
+
+    private final Map<String, Object> file;
+    private final List<Finding> findings = new ArrayList<>();
+    private final List<String> unreadable = new ArrayList<>();
+
+    DraftReader(Map<String, Object> file) {
+        this.file = file;
+    }
+
+    /** Everything found so far; empty if the draft is a scenario. */
+    List<Finding> findings() {
+        return findings;
+    }
+
+    Draft read(ScenarioRules rules) {
+        Keys top = top();
+        findings.addAll(rules.top(top));
+        Draft draft =
+                new Draft(
+                        top.text("title").orElse(""),
+                        top.text("about").orElse(""),
+                        top.number("ambient_C", ScenarioKeys.AMBIENT_C),
+                        list("parts"),
+                        list("links"),
+                        top.flag("fired").orElse(false),
+                        Optional.ofNullable(file.get("probes")).flatMap(v -> object(v, "probes")),
+                        list("notes"),
+                        placement(),
+                        top.foreign(),
+                        List.copyOf(file.keySet()));
+        rules.check(draft).stream().filter(this::isMeant).forEach(findings::add);
+        return draft;
+    }
+
+    private Keys top() {
+        Map<String, Object> single = new LinkedHashMap<>();
+        file.forEach(
+                (name, value) -> {
+                    if (!STRUCTURE.contains(name)) {
+                        single.put(name, value);
+                    }
+                });
+        return TreeKeys.of(single);
+    }
+
+    private List<Keys> list(String name) {
+        if (!file.containsKey(name)) {
+            return List.of();
+        }
+        if (!(file.get(name) instanceof List<?> values)) {
+            wrongType(name, "list", file.get(name));
+            return List.of();
+        }
+        List<Keys> objects = new ArrayList<>();
+        for (int i = 0; i < values.size(); i++) {
+            objects.add(object(values.get(i), Places.item(name, i)).orElse(Keys.NONE));
+        }
+        return objects;
+    }
+
+    private Map<String, Keys> placement() {
+        Map<String, Keys> places = new LinkedHashMap<>();
+        if (file.get("placement") instanceof Map<?, ?> values) {
+            values.forEach(
+                    (id, value) ->
+                            object(value, Places.key("placement", (String) id))
+                                    .ifPresent(keys -> places.put((String) id, keys)));
+        } else if (file.containsKey("placement")) {
+            wrongType("placement", "object", file.get("placement"));
+        }
+        return places;
+    }
+
+    private Optional<Keys> object(Object value, String place) {
+        if (value instanceof Map<?, ?> object) {
+            return Optional.of(TreeKeys.of(object));
+        }
+        unreadable.add(place);
+        findings.add(Finding.of(place, Problem.NOT_AN_OBJECT, Places.typeOf(value)));
+        return Optional.empty();
+    }
+
+    private void wrongType(String name, String wanted, Object value) {
+        unreadable.add(name);
+        findings.add(Finding.of(name, Problem.WRONG_TYPE, wanted, Places.typeOf(value)));
+    }
+
+    /** Whether a finding is more than the echo of something unreadable. */
+    private boolean isMeant(Finding finding) {
+        boolean partsMissing = unreadable.stream().anyMatch(place -> place.startsWith("parts"));
+        return !unreadable.contains(finding.place())
+                && !(partsMissing && FOR_WANT_OF_PARTS.contains(finding.problem()));
+    }
+}

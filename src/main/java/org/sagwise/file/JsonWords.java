@@ -1,0 +1,76 @@
+package org.sagwise.file;
+
+import com.fasterxml.jackson.core.io.NumberOutput;
+
+import java.math.BigDecimal;
+
+/** Writes the single values of JSON: text, numbers, {@code true}, {@code false}, {@code null}. */
+final class JsonWords {
+
+    /** Numbers with more zeros than this are written with an exponent. */
+    private static final int MOST_ZEROS = 12;
+
+    private JsonWords() {}
+
+    static String scalar(Object value) {
+        if (value instanceof String text) {
+            return text(text);
+        } else if (value instanceof WrittenNumber number) {
+            return number.toString();
+        } else if (value instanceof Number number) {
+            return number(number.doubleValue());
+        }
+        return String.valueOf(value);
+    }
+
+    /**
+     * The shortest number that reads back as the same double: {@code 1}, {@code 0.3}, {@code
+     * 2.5E-13}.
+     *
+     * @throws IllegalArgumentException for NaN and infinities, which JSON cannot hold
+     */
+    static String number(double value) {
+        if (!Double.isFinite(value)) {
+            throw new IllegalArgumentException("JSON cannot hold " + value);
+        } else if (value == 0) {
+            return 1 / value < 0 ? "-0" : "0";
+        }
+        BigDecimal shortest =
+                new BigDecimal(NumberOutput.toString(value, true)).stripTrailingZeros();
+        boolean handy = shortest.scale() > -MOST_ZEROS && shortest.scale() < 2 * MOST_ZEROS;
+        return handy ? shortest.toPlainString() : shortest.toString();
+    }
+
+    /** Text in double quotes; only what must be escaped is. */
+    static String text(String text) {
+        StringBuilder out = new StringBuilder(text.length() + 2).append('"');
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            switch (c) {
+                case '"' -> out.append("\\\"");
+                case '\\' -> out.append("\\\\");
+                case '\n' -> out.append("\\n");
+                case '\r' -> out.append("\\r");
+                case '\t' -> out.append("\\t");
+                default -> {
+                    if (c < ' ' || c == '\u007f' || isHalf(text, i)) {
+                        out.append(String.format("\\u%04x", (int) c));
+                    } else {
+                        out.append(c);
+                    }
+                }
+            }
+        }
+        return out.append('"').toString();
+    }
+
+    /** Half of a surrogate pair without its other half: UTF-8 cannot hold it. */
+    private static boolean isHalf(String text, int i) {
+        char c = text.charAt(i);
+        if (Character.isHighSurrogate(c)) {
+            return i + 1 == text.length() || !Character.isLowSurrogate(text.charAt(i + 1));
+        }
+        return Character.isLowSurrogate(c)
+                && (i == 0 || !Character.isHighSurrogate(text.charAt(i - 1)));
+    }
+}

@@ -1,0 +1,100 @@
+package org.sagwise.file;
+
+import org.sagwise.part.Catalogue;
+import org.sagwise.scenario.Draft;
+import org.sagwise.scenario.Finding;
+import org.sagwise.scenario.Problem;
+import org.sagwise.scenario.ScenarioRules;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Opens scenario files, format 1. Whatever the bytes hold, the answer is a scenario or a list of
+ * everything that is wrong; nothing in a file is run, and no other file is opened.
+ */
+public final class ScenarioReader {
+
+    private final ScenarioRules rules;
+
+    /**
+     * @param catalogue where models and alloys are looked up
+     */
+    public ScenarioReader(Catalogue catalogue) {
+        this.rules = new ScenarioRules(catalogue);
+    }
+
+    /** Opens a file. */
+    public Loaded read(Path path) {
+        if (Files.isDirectory(path)) {
+            return refused(Problem.FILE_IS_FOLDER, path.toString());
+        }
+        try (InputStream stream = Files.newInputStream(path)) {
+            return read(stream);
+        } catch (NoSuchFileException e) {
+            return refused(Problem.FILE_MISSING, path.toString());
+        } catch (AccessDeniedException e) {
+            return refused(Problem.FILE_UNREADABLE, path.toString(), "access denied");
+        } catch (IOException e) {
+            return refused(
+                    Problem.FILE_UNREADABLE, path.toString(), String.valueOf(e.getMessage()));
+        }
+    }
+
+    /**
+     * Opens what a stream holds; reads it to its end or to the size limit, and leaves it open.
+     *
+     * @throws IOException if the stream cannot be read
+     */
+    public Loaded read(InputStream stream) throws IOException {
+        return read(SourceText.read(stream));
+    }
+
+    /** Opens the bytes of a file. */
+    public Loaded read(byte[] bytes) {
+        return read(SourceText.of(bytes));
+    }
+
+    private Loaded read(SourceText source) {
+        return source.problem()
+                .<Loaded>map(problem -> new Loaded.Refused(List.of(problem)))
+                .orElseGet(() -> read(source.text()));
+    }
+
+    private Loaded read(String text) {
+        JsonTree tree = JsonTree.of(text);
+        return tree.root()
+                .map(file -> read(file, tree.findings(), text))
+                .orElseGet(() -> new Loaded.Refused(tree.findings()));
+    }
+
+    private Loaded read(Map<String, Object> file, List<FileFinding> ofJson, String text) {
+        List<Finding> findings = new ArrayList<>();
+        Optional<Finding> format = FormatNumber.check(file);
+        format.ifPresent(findings::add);
+        Optional<Draft> draft = Optional.empty();
+        if (FormatNumber.isWorthReading(file, format)) {
+            DraftReader reader = new DraftReader(file);
+            draft = Optional.of(reader.read(rules));
+            findings.addAll(reader.findings());
+        }
+        if (draft.isPresent() && findings.isEmpty() && ofJson.isEmpty()) {
+            return new Loaded.Ok(draft.get().toScenario());
+        }
+        List<FileFinding> found = new ArrayList<>(ofJson);
+        found.addAll(Positions.locate(findings, text));
+        return new Loaded.Refused(found);
+    }
+
+    private static Loaded refused(Problem problem, String... details) {
+        return new Loaded.Refused(List.of(FileFinding.ofWhole(problem, details)));
+    }
+}
