@@ -6,7 +6,7 @@ import java.util.Arrays;
 public final class WireLimits {
 
     /**
-     * Thinnest to thickest. AWG 30 to 22: "maximum current" column, chassis-type wiring, of the
+     * Thinnest to thickest. AWG 32 to 22: "maximum current" column, chassis-type wiring, of the
      * wire gauge table at HyperPhysics (Georgia State University). AWG 20 to 10: free-air column
      * for insulation of 60 °C in Kuphaldt, <i>Lessons in Electric Circuits</i>, vol. I, ch. 12; its
      * AWG 16 to 20 are marked as estimates there. The thin wires are not in the second table, and
