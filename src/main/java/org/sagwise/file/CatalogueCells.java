@@ -57,10 +57,16 @@ final class CatalogueCells {
                         .capacityAh(fields.positive("capacity_mAh") * MILLI)
                         .limitA(fields.positive("limit_A"))
                         .chargeLimitA(fields.positive("charge_limit_A"));
-        fields.maybePositive("cutoff_V").ifPresent(cell::cutoffV);
-        fields.maybePositive("full_V").ifPresent(cell::fullV);
+        double fullV = fields.maybePositive("full_V").orElse(chemistry.fullV());
+        double cutoffV = fields.maybePositive("cutoff_V").orElse(chemistry.useCutoffV());
+        if (cutoffV >= fullV) {
+            fields.defect("cutoff_V", Problem.REFUSED, "cutoff_V must lie below full_V");
+        }
+        cell.fullV(fullV).cutoffV(cutoffV);
         pulse(fields).ifPresent(cell::pulse);
-        fields.maybeObject("guard").flatMap(CatalogueCells::guard).ifPresent(cell::guard);
+        fields.maybeObject("guard")
+                .flatMap(guard -> guard(guard, chemistry))
+                .ifPresent(cell::guard);
         claim(fields).ifPresent(cell::claim);
         return fields.build(cell::build);
     }
@@ -77,12 +83,13 @@ final class CatalogueCells {
         return Optional.of(new Pulse(currentA, durationS));
     }
 
-    private static Optional<Guard> guard(CatalogueFields fields) {
+    private static Optional<Guard> guard(CatalogueFields fields, Chemistry chemistry) {
         double tripA = fields.positive("trip_A");
         double tripS = fields.notNegative("trip_s");
         double ohm = fields.notNegative("mohm") * MILLI;
-        double under = fields.maybePositive("under_V").orElse(Guard.USUAL_UNDER_VOLTAGE_V);
-        double over = fields.maybePositive("over_V").orElse(Guard.USUAL_OVER_VOLTAGE_V);
+        Guard usual = Guard.usual(chemistry, tripA, tripS, ohm);
+        double under = fields.maybePositive("under_V").orElse(usual.underVoltageV());
+        double over = fields.maybePositive("over_V").orElse(usual.overVoltageV());
         return fields.build(() -> new Guard(tripA, tripS, ohm, under, over));
     }
 

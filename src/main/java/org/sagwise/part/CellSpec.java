@@ -14,8 +14,9 @@ import java.util.Optional;
  * @param limitA continuous discharge limit (A), above 0
  * @param pulse burst beyond the limit, where the maker allows one
  * @param chargeLimitA highest charging current (A), above 0
- * @param cutoffV terminal voltage under load at which to stop (V), below full
- * @param fullV voltage at which charging ends and at which the full cell rests (V)
+ * @param cutoffV terminal voltage under load at which to stop (V), 0 or more; at or above full a
+ *     run stops at once
+ * @param fullV voltage at which charging ends and at which the full cell rests (V), above 0
  * @param guard circuit board of a protected cell
  * @param claim what the label says where it differs
  */
@@ -39,11 +40,8 @@ public record CellSpec(
         Require.positive(capacityAh, "capacityAh");
         Require.positive(limitA, "limitA");
         Require.positive(chargeLimitA, "chargeLimitA");
-        Require.positive(cutoffV, "cutoffV");
+        Require.notNegative(cutoffV, "cutoffV");
         Require.positive(fullV, "fullV");
-        if (cutoffV >= fullV) {
-            throw new IllegalArgumentException("cutoffV must lie below fullV");
-        }
     }
 
     /** A builder with the usual values of this chemistry and format. */

@@ -13,7 +13,7 @@ public final class CellSpecBuilder {
     private double limitA = Double.NaN;
     private Optional<Pulse> pulse = Optional.empty();
     private double chargeLimitA = Double.NaN;
-    private double cutoffV;
+    private double cutoffV = Double.NaN;
     private double fullV;
     private Optional<Guard> guard = Optional.empty();
     private Optional<LabelClaim> claim = Optional.empty();
@@ -43,11 +43,11 @@ public final class CellSpecBuilder {
         return this;
     }
 
-    /** Sets the kind, and with it its usual cut-off for use and its full voltage. */
+    /** Sets the kind, and with it its usual full voltage and cut-off for use. */
     public CellSpecBuilder chemistry(Chemistry value) {
         chemistry = value;
-        cutoffV = value.useCutoffV();
         fullV = value.fullV();
+        cutoffV = Double.NaN;
         return this;
     }
 
@@ -96,6 +96,15 @@ public final class CellSpecBuilder {
         return this;
     }
 
+    /**
+     * Sets a guard with the voltage limits that are usual for the kind set so far.
+     *
+     * @see Guard#usual
+     */
+    public CellSpecBuilder usualGuard(double tripA, double tripS, double ohm) {
+        return guard(Guard.usual(chemistry, tripA, tripS, ohm));
+    }
+
     public CellSpecBuilder claim(LabelClaim value) {
         claim = Optional.of(value);
         return this;
@@ -103,7 +112,8 @@ public final class CellSpecBuilder {
 
     /**
      * The cell. Where no charging limit was given it is half the capacity an hour, the standard
-     * charge on the data sheet of a 2.5 Ah high-drain 18650.
+     * charge on the data sheet of a 2.5 Ah high-drain 18650. Where no cut-off was given it is the
+     * kind's, or in proportion less when the cell is full below its kind's full voltage.
      *
      * @throws IllegalArgumentException when a number is missing or absurd
      */
@@ -118,9 +128,13 @@ public final class CellSpecBuilder {
                 limitA,
                 pulse,
                 charging,
-                cutoffV,
+                Double.isNaN(cutoffV) ? usualCutoffV() : cutoffV,
                 fullV,
                 guard,
                 claim);
+    }
+
+    private double usualCutoffV() {
+        return chemistry.useCutoffV() * Math.min(1, fullV / chemistry.fullV());
     }
 }

@@ -12,12 +12,6 @@ package org.sagwise.part;
 public record Guard(
         double tripA, double tripS, double ohm, double underVoltageV, double overVoltageV) {
 
-    /** 2.5 V: usual for the 4.2 V kinds, from memory, no source at hand. */
-    public static final double USUAL_UNDER_VOLTAGE_V = 2.5;
-
-    /** 4.28 V: usual for the 4.2 V kinds, from memory, no source at hand. */
-    public static final double USUAL_OVER_VOLTAGE_V = 4.28;
-
     public Guard {
         Require.positive(tripA, "tripA");
         Require.notNegative(tripS, "tripS");
@@ -29,8 +23,14 @@ public record Guard(
         }
     }
 
-    /** A guard with the usual voltage limits of the 4.2 V kinds. */
-    public static Guard usual(double tripA, double tripS, double ohm) {
-        return new Guard(tripA, tripS, ohm, USUAL_UNDER_VOLTAGE_V, USUAL_OVER_VOLTAGE_V);
+    /**
+     * A guard with the voltage limits that are usual for a kind of cell: 2.5 and 4.28 V for the 4.2
+     * V kinds, 2.0 and 3.75 V for IFR; from memory, no source at hand.
+     */
+    public static Guard usual(Chemistry chemistry, double tripA, double tripS, double ohm) {
+        return switch (chemistry) {
+            case ICR, IMR, INR, NCR -> new Guard(tripA, tripS, ohm, 2.5, 4.28);
+            case IFR -> new Guard(tripA, tripS, ohm, 2.0, 3.75);
+        };
     }
 }

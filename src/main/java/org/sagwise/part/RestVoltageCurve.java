@@ -18,6 +18,9 @@ import java.util.Arrays;
  */
 public final class RestVoltageCurve {
 
+    /** Least rise from half charge to full that is taken for a cell of the same kind (V). */
+    private static final double LEAST_UPPER_HALF_V = 0.1;
+
     private final double[] charges;
     private final double[] volts;
     private final double[] slopes;
@@ -110,32 +113,32 @@ public final class RestVoltageCurve {
     }
 
     /**
-     * The same curve for a cell that is full at another voltage: what lies above half charge is
-     * stretched or squeezed so that the curve passes through {@code fullV} at charge 1, and what
-     * lies above full moves along. A teaching simplification for cells made for another end of
-     * charge than their chemistry's usual one.
+     * The same curve for a cell that is full at another voltage, so that it passes through {@code
+     * fullV} at charge 1. Where that lies well above the voltage at half charge, only what lies
+     * above half charge is stretched or squeezed, as for a cell of the same kind whose charge ends
+     * later or earlier. Otherwise everything above 0 V shrinks in proportion, as for a cell of
+     * another make altogether. What lies above full moves along. A teaching simplification.
      *
-     * @param fullV rest voltage of the full cell (V), above the rest voltage at half charge
+     * @param fullV rest voltage of the full cell (V), above 0
      */
     public RestVoltageCurve withFull(double fullV) {
-        double halfV = voltsAt(0.5);
+        Require.positive(fullV, "fullV");
         double usualFullV = voltsAt(1.0);
-        if (!(fullV > halfV) || Double.isInfinite(fullV)) {
-            throw new IllegalArgumentException(
-                    "a full cell must rest above " + halfV + " V, not at " + fullV + " V");
-        }
         if (fullV == usualFullV) {
             return this;
         }
-        double stretch = (fullV - halfV) / (usualFullV - halfV);
+        double halfV = voltsAt(0.5);
+        boolean sameKind = fullV >= halfV + LEAST_UPPER_HALF_V;
+        double fromV = sameKind ? halfV : 0;
+        double stretch = (fullV - fromV) / (usualFullV - fromV);
         double[] moved = volts.clone();
         for (int i = 0; i < moved.length; i++) {
             if (charges[i] == 1.0) {
                 moved[i] = fullV;
             } else if (charges[i] > 1.0) {
                 moved[i] = fullV + (volts[i] - usualFullV);
-            } else if (charges[i] > 0.5) {
-                moved[i] = halfV + stretch * (volts[i] - halfV);
+            } else if (volts[i] > fromV) {
+                moved[i] = fromV + stretch * (volts[i] - fromV);
             }
         }
         return new RestVoltageCurve(charges, moved);

@@ -6,7 +6,6 @@ import org.sagwise.part.CellResistance;
 import org.sagwise.part.CellSpec;
 import org.sagwise.part.CellSpecBuilder;
 import org.sagwise.part.Chemistry;
-import org.sagwise.part.Guard;
 import org.sagwise.part.LabelClaim;
 import org.sagwise.part.Pulse;
 import org.sagwise.scenario.Keys;
@@ -86,7 +85,7 @@ public record ResolvedCell(
         keys.number("cutoff_V").ifPresent(builder::cutoffV);
         keys.number("pulse_A")
                 .ifPresent(amps -> builder.pulse(new Pulse(amps, keys.number("pulse_s", 1))));
-        keys.group("guard").ifPresent(guard -> builder.guard(guard(guard)));
+        keys.group("guard").ifPresent(guard -> guard(guard, builder));
         if (keys.has("claimed_A") || keys.has("claimed_mAh")) {
             builder.claim(new LabelClaim(keys.number("claimed_A"), ampereHours(keys)));
         }
@@ -106,8 +105,8 @@ public record ResolvedCell(
                 : OptionalDouble.empty();
     }
 
-    private static Guard guard(Keys guard) {
-        return Guard.usual(
+    private static void guard(Keys guard, CellSpecBuilder builder) {
+        builder.usualGuard(
                 guard.number("trip_A", 0),
                 guard.number("trip_s", 0),
                 guard.number("mohm", 0) * MILLI);

@@ -2,6 +2,7 @@ package org.sagwise.part;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -50,7 +51,9 @@ class CellSpecTest {
     @Test
     void toBuilder_oneNumberChanged_keepsTheOthers() {
         CellSpec guarded =
-                cell().guard(Guard.usual(8, 0.02, 0.040)).pulse(new Pulse(25, 5)).build();
+                cell().guard(Guard.usual(Chemistry.INR, 8, 0.02, 0.040))
+                        .pulse(new Pulse(25, 5))
+                        .build();
 
         CellSpec changed = guarded.toBuilder().limitA(15).build();
 
@@ -60,10 +63,37 @@ class CellSpecTest {
     }
 
     @Test
-    void build_cutoffAboveFull_isRefused() {
-        CellSpecBuilder absurd = cell().cutoffV(4.3);
+    void build_otherFullVoltage_takesItsCurveAlong() {
+        CellSpec cell = cell().fullV(4.35).build();
 
-        assertThrows(IllegalArgumentException.class, absurd::build);
+        assertEquals(4.35, cell.restCurve().voltsAt(1));
+        assertEquals(3.2, cell.cutoffV());
+    }
+
+    /** A cell that is full at 1.4 V stops in proportion: 3.2 · 1.4/4.2 V. */
+    @Test
+    void build_muchLowerFullVoltage_stopsInProportion() {
+        assertEquals(3.2 / 3, cell().fullV(1.4).build().cutoffV(), 1e-12);
+        assertEquals(1.0, cell().fullV(1.4).cutoffV(1.0).build().cutoffV());
+    }
+
+    @Test
+    void toBuilder_otherKind_takesItsVoltages() {
+        CellSpec iron = cell().build().toBuilder().chemistry(Chemistry.IFR).build();
+
+        assertEquals(3.65, iron.fullV());
+        assertEquals(2.8, iron.cutoffV());
+    }
+
+    @Test
+    void usualGuard_eachKind_opensBetweenLowestAndOvercharge() {
+        for (Chemistry chemistry : Chemistry.values()) {
+            Guard guard = Guard.usual(chemistry, 8, 0.02, 0.040);
+
+            assertTrue(guard.overVoltageV() > chemistry.fullV(), chemistry.name());
+            assertTrue(guard.overVoltageV() <= chemistry.distress().overchargeV());
+            assertTrue(guard.underVoltageV() < chemistry.useCutoffV());
+        }
     }
 
     /** Capacity times mean voltage: 2.5 Ah at 3.6–3.8 V is about 9.3 Wh. */

@@ -45,4 +45,10 @@ class FuseSpecTest {
         assertEquals(FUSE.after(0, currentA, durationS), FUSE.after(0, -currentA, durationS));
         assertTrue(FUSE.after(0.5, 0, durationS) <= 0.5);
     }
+
+    @Test
+    void usualMeltingA2s_rating_growsWithItsSquare() {
+        assertEquals(520, FuseSpec.usualMeltingA2s(20), 1e-9);
+        assertEquals(130, FuseSpec.usualMeltingA2s(10), 1e-9);
+    }
 }

@@ -52,14 +52,15 @@ class RestVoltageCurveProperties {
     }
 
     @Property
-    void withFull_anyEndOfCharge_keepsRisingAndInvertible(
+    void withFull_anyVoltageAFileMayGive_keepsRisingAndInvertible(
             @ForAll Chemistry chemistry,
-            @ForAll @DoubleRange(min = 0.05, max = 1.5) @Scale(10) double aboveHalfV,
-            @ForAll @DoubleRange(min = 0, max = 1) @Scale(10) double charge) {
-        double fullV = chemistry.restCurve().voltsAt(0.5) + aboveHalfV;
+            @ForAll @DoubleRange(min = 1e-3, max = 6) @Scale(10) double fullV,
+            @ForAll @DoubleRange(min = 0, max = 1) @Scale(10) double charge,
+            @ForAll @DoubleRange(min = -1, max = 6) @Scale(10) double volts) {
         RestVoltageCurve curve = chemistry.restCurve().withFull(fullV);
 
         assertEquals(fullV, curve.voltsAt(1));
-        assertEquals(charge, curve.chargeAt(curve.voltsAt(charge)), 1e-11);
+        assertEquals(charge, curve.chargeAt(curve.voltsAt(charge)), 1e-9);
+        assertEquals(volts, curve.voltsAt(curve.chargeAt(volts)), 1e-12);
     }
 }

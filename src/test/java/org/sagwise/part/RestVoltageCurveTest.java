@@ -111,11 +111,23 @@ class RestVoltageCurveTest {
         assertEquals(0.7, other.chargeAt(other.voltsAt(0.7)), 1e-12);
     }
 
+    /** A cell of another make: everything above 0 V shrinks to a third. */
     @Test
-    void withFull_belowHalfCharge_isRefused() {
+    void withFull_farBelowItsKind_shrinksInProportion() {
+        RestVoltageCurve usual = Chemistry.INR.restCurve();
+        RestVoltageCurve other = usual.withFull(1.4);
+
+        assertEquals(1.4, other.voltsAt(1));
+        assertEquals(usual.voltsAt(0.3) / 3, other.voltsAt(0.3), 1e-12);
+        assertEquals(0, other.voltsAt(-0.05), 1e-12);
+        assertEquals(-1.4, other.voltsAt(-0.12), 1e-12);
+    }
+
+    @Test
+    void withFull_noVoltage_isRefused() {
         RestVoltageCurve curve = Chemistry.INR.restCurve();
 
-        assertThrows(IllegalArgumentException.class, () -> curve.withFull(3.7));
+        assertThrows(IllegalArgumentException.class, () -> curve.withFull(0));
         assertThrows(IllegalArgumentException.class, () -> curve.withFull(Double.NaN));
     }
 
