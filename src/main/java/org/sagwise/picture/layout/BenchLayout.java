@@ -1,0 +1,121 @@
+package org.sagwise.picture.layout;
+
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.Placement;
+import org.sagwise.scenario.Scenario;
+import org.sagwise.scenario.TerminalRef;
+
+import java.awt.Rectangle;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/**
+ * Where everything on the bench lies. The same scenario gives the same layout, always.
+ *
+ * @param parts in file order
+ * @param routes ways of the links, in file order; links to missing parts have none
+ * @param conductors what is drawn for the links: wires and stretches of plates
+ * @param notes places of the scenario's notes
+ * @param bounds all of it, with a margin
+ */
+public record BenchLayout(
+        List<PartBox> parts,
+        List<LinkRoute> routes,
+        List<Conductor> conductors,
+        List<NoteBox> notes,
+        Rectangle bounds) {
+
+    private static final int MARGIN = PartShape.GRID / 2;
+
+    public BenchLayout {
+        parts = List.copyOf(parts);
+        routes = List.copyOf(routes);
+        conductors = List.copyOf(conductors);
+        notes = List.copyOf(notes);
+        bounds = new Rectangle(bounds);
+    }
+
+    /** Lays out a scenario with figures in their usual size. */
+    public static BenchLayout of(Scenario scenario) {
+        return of(scenario, 1);
+    }
+
+    /**
+     * Lays out a scenario. Parts with a placement lie there, on the nearest lattice place and
+     * quarter turn; the others where they are clear of them.
+     *
+     * @param textScale size of figures and notes against the usual one, 1 to 2
+     */
+    public static BenchLayout of(Scenario scenario, double textScale) {
+        List<PartBox> parts = LabelPlaces.boxes(scenario, spots(scenario, textScale), textScale);
+        Routing routing = Router.route(scenario.links(), parts);
+        List<NoteBox> notes = NotePlaces.of(scenario, parts, routing.routes(), textScale);
+        Rectangle bounds = new Rectangle(0, 0, -1, -1);
+        parts.forEach(part -> bounds.add(part.body().union(part.label())));
+        routing.routes().forEach(route -> route.points().forEach(bounds::add));
+        notes.forEach(note -> bounds.add(note.box()));
+        if (parts.isEmpty()) {
+            bounds.setBounds(0, 0, 12 * PartShape.GRID, 8 * PartShape.GRID);
+        }
+        bounds.grow(MARGIN, MARGIN);
+        return new BenchLayout(parts, routing.routes(), routing.conductors(), notes, bounds);
+    }
+
+    private static Map<String, Spot> spots(Scenario scenario, double textScale) {
+        Map<String, Spot> fixed = new LinkedHashMap<>();
+        for (Part part : scenario.parts()) {
+            Placement placement = scenario.placement().get(part.id());
+            if (placement != null) {
+                fixed.put(part.id(), Spot.nearest(placement));
+            }
+        }
+        if (fixed.size() == scenario.parts().size()) {
+            return fixed;
+        }
+        Map<String, Spot> computed = AutoPlacement.of(scenario, textScale);
+        return fixed.isEmpty()
+                ? computed
+                : new FreeSpots(scenario, textScale).completed(fixed, computed);
+    }
+
+    public Optional<PartBox> part(String id) {
+        return parts.stream().filter(part -> part.id().equals(id)).findFirst();
+    }
+
+    public Optional<LinkRoute> route(int link) {
+        return routes.stream().filter(route -> route.link() == link).findFirst();
+    }
+
+    public Optional<TerminalPoint> terminal(TerminalRef ref) {
+        return part(ref.part())
+                .flatMap(
+                        part ->
+                                part.terminals().stream()
+                                        .filter(point -> point.ref().equals(ref))
+                                        .findFirst());
+    }
+
+    /** The part under a point; of several the one drawn last. */
+    public Optional<PartBox> partAt(double x, double y) {
+        return parts.stream()
+                .filter(part -> part.body().contains(x, y))
+                .reduce((below, above) -> above);
+    }
+
+    /** The link nearest to a point, no farther than a distance. */
+    public OptionalInt linkAt(double x, double y, double distance) {
+        return Nearest.link(routes, x, y, distance);
+    }
+
+    /** Where all parts lie now, to be written into the scenario when one of them is moved. */
+    public Map<String, Placement> placements() {
+        Map<String, Placement> placements = new LinkedHashMap<>();
+        for (PartBox box : parts) {
+            placements.put(box.id(), new Spot(box.x(), box.y(), box.quarters()).placement());
+        }
+        return placements;
+    }
+}

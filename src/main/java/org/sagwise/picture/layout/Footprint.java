@@ -1,0 +1,35 @@
+package org.sagwise.picture.layout;
+
+import org.sagwise.scenario.Part;
+
+import java.awt.Rectangle;
+
+/**
+ * The room that a part takes: its outline and the place of its figures.
+ *
+ * @param body its outline
+ * @param label the place of its figures
+ * @param side where they stand
+ */
+record Footprint(Rectangle body, Rectangle label, LabelSide side) {
+
+    private static final int MARGIN = 14;
+
+    /** The room of a part whose figures stand on their best side. */
+    static Footprint of(Part part, Spot spot, double textScale) {
+        LabelSide side = LabelSide.choices(part.kind(), spot.quarters()).get(0);
+        return of(part, spot, side, textScale);
+    }
+
+    static Footprint of(Part part, Spot spot, LabelSide side, double textScale) {
+        Rectangle body = PartShape.of(part.kind()).body(spot);
+        return new Footprint(body, side.place(part.kind(), body, textScale), side);
+    }
+
+    /** Outline, figures and a margin. */
+    Rectangle room() {
+        Rectangle room = body.union(label);
+        room.grow(MARGIN, MARGIN);
+        return room;
+    }
+}

@@ -1,0 +1,59 @@
+package org.sagwise.picture.layout;
+
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.Scenario;
+
+import java.awt.Rectangle;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** Chooses on which side of each part its figures stand, so that they cover nothing. */
+final class LabelPlaces {
+
+    private LabelPlaces() {}
+
+    static List<PartBox> boxes(Scenario scenario, Map<String, Spot> spots, double textScale) {
+        List<Rectangle> bodies = new ArrayList<>();
+        for (Part part : scenario.parts()) {
+            bodies.add(PartShape.of(part.kind()).body(spots.get(part.id())));
+        }
+        List<Rectangle> labels = new ArrayList<>();
+        List<PartBox> boxes = new ArrayList<>();
+        for (Part part : scenario.parts()) {
+            Spot spot = spots.get(part.id());
+            Footprint best = best(part, spot, textScale, bodies, labels);
+            labels.add(best.label());
+            boxes.add(PartBox.of(part, spot, best));
+        }
+        return boxes;
+    }
+
+    private static Footprint best(
+            Part part,
+            Spot spot,
+            double textScale,
+            List<Rectangle> bodies,
+            List<Rectangle> labels) {
+        Footprint best = null;
+        double least = Double.MAX_VALUE;
+        for (LabelSide side : LabelSide.choices(part.kind(), spot.quarters())) {
+            Footprint footprint = Footprint.of(part, spot, side, textScale);
+            double covered =
+                    covered(footprint.label(), bodies) + covered(footprint.label(), labels);
+            if (covered < least) {
+                least = covered;
+                best = footprint;
+            }
+        }
+        return best;
+    }
+
+    private static double covered(Rectangle label, List<Rectangle> others) {
+        return others.stream()
+                .map(label::intersection)
+                .filter(common -> !common.isEmpty())
+                .mapToDouble(common -> common.getWidth() * common.getHeight())
+                .sum();
+    }
+}

@@ -1,0 +1,80 @@
+package org.sagwise.picture.layout;
+
+import org.sagwise.scenario.PartKind;
+
+import java.awt.Rectangle;
+import java.util.List;
+
+/** On which side of a part its figures stand. */
+public enum LabelSide {
+    ABOVE,
+    BELOW,
+    LEFT,
+    RIGHT;
+
+    private static final int GAP = 8;
+
+    /** The sides where the figures of a part may stand, the best first. */
+    static List<LabelSide> choices(PartKind kind, int quarters) {
+        boolean turned = quarters % 2 != 0;
+        return switch (kind) {
+            case CELL, SUPPLY, CHARGER -> turned ? List.of(ABOVE, BELOW) : List.of(LEFT, RIGHT);
+            case COIL, RESISTOR -> turned ? List.of(BELOW, ABOVE) : List.of(RIGHT, LEFT);
+            case SWITCH, FUSE -> turned ? List.of(RIGHT, LEFT) : List.of(BELOW, ABOVE);
+            case BOARD -> List.of(BELOW, ABOVE);
+            case METER -> turned ? List.of(ABOVE, BELOW) : List.of(ABOVE, RIGHT, LEFT);
+        };
+    }
+
+    /** Place for the figures of a part with this outline on this side. */
+    Rectangle place(PartKind kind, Rectangle body, double textScale) {
+        boolean beside = this == LEFT || this == RIGHT;
+        int width = scaled(beside ? besideWidth(kind) : acrossWidth(kind), textScale);
+        int height = scaled(beside ? besideHeight(kind) : acrossHeight(kind), textScale);
+        int middleX = (int) body.getCenterX() - width / 2;
+        int middleY = (int) body.getCenterY() - height / 2;
+        return switch (this) {
+            case ABOVE -> new Rectangle(middleX, body.y - GAP - height, width, height);
+            case BELOW -> new Rectangle(middleX, body.y + body.height + GAP, width, height);
+            case LEFT -> new Rectangle(body.x - GAP - width, middleY, width, height);
+            case RIGHT -> new Rectangle(body.x + body.width + GAP, middleY, width, height);
+        };
+    }
+
+    private static int scaled(int length, double textScale) {
+        return (int) Math.ceil(length * textScale);
+    }
+
+    private static int besideWidth(PartKind kind) {
+        return switch (kind) {
+            case CELL -> 104;
+            case COIL -> 150;
+            default -> 116;
+        };
+    }
+
+    private static int besideHeight(PartKind kind) {
+        return switch (kind) {
+            case CELL -> 124;
+            case COIL -> 104;
+            default -> 60;
+        };
+    }
+
+    private static int acrossWidth(PartKind kind) {
+        return switch (kind) {
+            case CELL -> 210;
+            case COIL -> 180;
+            default -> 150;
+        };
+    }
+
+    private static int acrossHeight(PartKind kind) {
+        return switch (kind) {
+            case CELL -> 48;
+            case COIL -> 66;
+            case METER -> 22;
+            default -> 42;
+        };
+    }
+}

@@ -1,0 +1,165 @@
+package org.sagwise.picture.layout;
+
+import org.sagwise.scenario.Joint;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.PartKind;
+import org.sagwise.scenario.Scenario;
+
+import java.awt.Point;
+import java.awt.Rectangle;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * Lays a pack and its load out as a loop. A pack of cells side by side stands upright on the left,
+ * the way leads along the top, down through the load on the right and back along the bottom. A pack
+ * with cells in series lies along the top, and its load below.
+ */
+final class LoopArranger {
+
+    private static final int CLEAR = PartShape.LATTICE;
+
+    private final Scenario scenario;
+    private final Arranger arranger;
+
+    LoopArranger(Scenario scenario, Arranger arranger) {
+        this.scenario = scenario;
+        this.arranger = arranger;
+    }
+
+    /**
+     * Lays both out.
+     *
+     * @param pack from its negative end to its positive one
+     * @param load from the pack's positive end to its negative one
+     */
+    Block arrange(Branch pack, Branch load) {
+        boolean row = hasSeriesOfSources(pack);
+        if (row && !hasBoard(load)) {
+            return row(arranger.arrange(pack, Bearing.RIGHT), arranger.arrange(load, Bearing.LEFT));
+        }
+        Block packBlock = arranger.arrange(pack, row ? Bearing.RIGHT : Bearing.UP);
+        int rise = row ? 0 : rise(pack, load);
+        return ring(packBlock, Sides.of(load), rise);
+    }
+
+    /** The pack alone. */
+    Block arrange(Branch pack) {
+        return arranger.arrange(pack, hasSeriesOfSources(pack) ? Bearing.RIGHT : Bearing.UP);
+    }
+
+    private static boolean hasBoard(Branch load) {
+        return load.strands().anyMatch(strand -> strand.part().kind() == PartKind.BOARD);
+    }
+
+    private static boolean hasSeriesOfSources(Branch branch) {
+        if (branch instanceof Branch.Series series) {
+            long sources =
+                    series.branches().stream().filter(b -> b.has(Strand.Role.SOURCE)).count();
+            return sources > 1 || series.branches().stream().anyMatch(b -> hasSeriesOfSources(b));
+        }
+        return Branch.parallelOf(branch).stream()
+                .filter(member -> member != branch)
+                .anyMatch(LoopArranger::hasSeriesOfSources);
+    }
+
+    private static Block row(Block pack, Block load) {
+        Rectangle above = pack.bounds();
+        Rectangle below = load.bounds();
+        int dx = Spot.toLattice(above.getCenterX() - below.getCenterX());
+        int dy = Spot.toLattice(above.getMaxY() + 3.0 * CLEAR - below.y);
+        return Block.union(List.of(pack, load.moved(dx, dy)), pack.entry(), pack.exit());
+    }
+
+    /**
+     * How far above the pack the way to the load runs: higher where a wire must pass over plates.
+     */
+    private int rise(Branch pack, Branch load) {
+        List<Branch> cells = Branch.parallelOf(pack);
+        Set<String> nearest = ids(cells.get(cells.size() - 1));
+        Set<String> farther = ids(pack);
+        farther.removeAll(nearest);
+        Set<String> behind = ids(load);
+        boolean over =
+                scenario.links().stream()
+                        .filter(link -> link.joint() instanceof Joint.Jumper)
+                        .anyMatch(
+                                link ->
+                                        farther.stream().anyMatch(link::touches)
+                                                && behind.stream().anyMatch(link::touches));
+        return over ? 2 * Arranger.STUB : Arranger.STUB;
+    }
+
+    private static Set<String> ids(Branch branch) {
+        return branch.strands().map(Strand::part).map(Part::id).collect(Collectors.toSet());
+    }
+
+    private Block ring(Block pack, Sides sides, int rise) {
+        int topY = pack.exit().y - rise;
+        Point corner = new Point(up(right(pack) + CLEAR), topY);
+        Block top = chain(sides.top(), Bearing.RIGHT, corner);
+        top = top.moved(Math.max(0, up(corner.x - top.bounds().x)), 0);
+        Block bottom = chain(sides.bottom(), Bearing.LEFT, corner);
+        int rightOfAll = Math.max(right(top), right(pack) + bottom.bounds().width) + CLEAR;
+        Block side = chain(sides.right(), Bearing.DOWN, new Point(0, 0));
+        int low = Math.max(pack.entry().y + Arranger.STUB, topY + height(side) + 2 * Arranger.STUB);
+        int middle = Spot.toLattice((topY + low - height(side)) / 2.0);
+        side = side.moved(up(rightOfAll - side.bounds().x), middle - side.entry().y);
+        bottom =
+                bottom.moved(
+                        -up(right(bottom) - side.bounds().x),
+                        Math.max(low, up(below(top) + 2 * CLEAR)) - bottom.entry().y);
+        List<Block> all = new ArrayList<>(List.of(pack, top, side, bottom));
+        return Block.union(all, pack.entry(), pack.exit());
+    }
+
+    private Block chain(List<Branch> branches, Bearing way, Point start) {
+        if (branches.isEmpty()) {
+            return Block.empty(start);
+        }
+        Block block = arranger.arrange(new Branch.Series(branches), way);
+        return block.moved(start.x - block.entry().x, start.y - block.entry().y);
+    }
+
+    private static int height(Block side) {
+        return side.exit().y - side.entry().y;
+    }
+
+    private static int right(Block block) {
+        return (int) block.bounds().getMaxX();
+    }
+
+    private static int below(Block block) {
+        return (int) block.bounds().getMaxY();
+    }
+
+    private static int up(int length) {
+        return Math.floorDiv(length + PartShape.LATTICE - 1, PartShape.LATTICE) * PartShape.LATTICE;
+    }
+
+    /** Members of a load by the side of the loop on which they lie. */
+    private record Sides(List<Branch> top, List<Branch> right, List<Branch> bottom) {
+
+        static Sides of(Branch load) {
+            List<Branch> all = Branch.seriesOf(load);
+            int first = 0;
+            while (first < all.size() && !isLoad(all.get(first))) {
+                first++;
+            }
+            int last = all.size() - 1;
+            while (last >= first && !isLoad(all.get(last))) {
+                last--;
+            }
+            return new Sides(
+                    all.subList(0, first),
+                    all.subList(first, last + 1),
+                    all.subList(last + 1, all.size()));
+        }
+
+        private static boolean isLoad(Branch branch) {
+            return branch.has(Strand.Role.LOAD) || branch.has(Strand.Role.SOURCE);
+        }
+    }
+}

@@ -1,0 +1,68 @@
+package org.sagwise.picture.layout;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * How a piece of circuit is to be laid out.
+ *
+ * @param pack its sources, from the negative end to the positive one; empty if it has none
+ * @param load what they feed, from the positive end on; empty if there is nothing
+ * @param rest parts that fit no such order
+ */
+record Plan(Optional<Branch> pack, Optional<Branch> load, List<Strand> rest) {
+
+    /** A plan for a connected piece that could be reduced. */
+    static Plan of(List<Edge> reduced) {
+        if (reduced.size() == 1) {
+            Branch only = reduced.get(0).branch();
+            return reduced.get(0).isSource()
+                    ? new Plan(Optional.of(forward(only)), Optional.empty(), List.of())
+                    : new Plan(Optional.empty(), Optional.of(only), List.of());
+        }
+        Edge one = reduced.get(0);
+        Edge other = reduced.get(1);
+        boolean firstIsPack =
+                one.branch().count(Strand.Role.SOURCE) >= other.branch().count(Strand.Role.SOURCE);
+        Edge pack = forward(firstIsPack ? one : other);
+        Edge load = firstIsPack ? other : one;
+        boolean atPlus = load.touches(pack.to());
+        Edge onward = atPlus ? load.startingAt(pack.to()) : load.startingAt(pack.from()).reversed();
+        return new Plan(Optional.of(pack.branch()), Optional.of(onward.branch()), List.of());
+    }
+
+    static Plan unordered(List<Edge> edges) {
+        return new Plan(
+                Optional.empty(),
+                Optional.empty(),
+                edges.stream().flatMap(edge -> edge.branch().strands()).toList());
+    }
+
+    /** Whether edges that are left of a reduction make a loop, or one with a gap. */
+    static boolean isFor(List<Edge> reduced) {
+        return reduced.size() == 1
+                || reduced.size() == 2
+                        && (reduced.get(0).touches(reduced.get(1).from())
+                                || reduced.get(0).touches(reduced.get(1).to()));
+    }
+
+    private static Edge forward(Edge pack) {
+        return isForward(pack.branch()) ? pack : pack.reversed();
+    }
+
+    private static Branch forward(Branch pack) {
+        return isForward(pack) ? pack : pack.reversed();
+    }
+
+    private static boolean isForward(Branch pack) {
+        int drive = pack.drive();
+        return drive != 0
+                ? drive > 0
+                : pack.strands()
+                                .filter(s -> s.drive() != 0)
+                                .findFirst()
+                                .map(Strand::drive)
+                                .orElse(1)
+                        > 0;
+    }
+}

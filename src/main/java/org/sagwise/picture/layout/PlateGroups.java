@@ -1,0 +1,110 @@
+package org.sagwise.picture.layout;
+
+import org.sagwise.scenario.Joint;
+import org.sagwise.scenario.Link;
+import org.sagwise.scenario.TerminalRef;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Which links are drawn as one set of plates: touching and ideal joints that meet at terminals. A
+ * wire stays a thing of its own.
+ */
+final class PlateGroups {
+
+    private final List<Link> links;
+    private final Map<TerminalRef, TerminalRef> plates = new HashMap<>();
+    private final Map<TerminalRef, TerminalRef> all = new HashMap<>();
+    private final Map<TerminalRef, Integer> drawn = new HashMap<>();
+
+    PlateGroups(List<Link> links) {
+        this.links = links;
+        for (Link link : links) {
+            union(all, link);
+            if (!isWire(link)) {
+                union(plates, link);
+            }
+        }
+        countDrawn();
+    }
+
+    private void countDrawn() {
+        for (List<Integer> group : plates()) {
+            group.stream()
+                    .flatMap(index -> ends(links.get(index)).stream())
+                    .distinct()
+                    .forEach(end -> drawn.merge(end, 1, Integer::sum));
+        }
+        links.stream()
+                .filter(PlateGroups::isWire)
+                .flatMap(link -> ends(link).stream())
+                .forEach(end -> drawn.merge(end, 1, Integer::sum));
+    }
+
+    private static List<TerminalRef> ends(Link link) {
+        return List.of(link.from(), link.to());
+    }
+
+    static boolean isWire(Link link) {
+        return link.joint() instanceof Joint.Jumper;
+    }
+
+    /** Indices of the links of each set of plates. */
+    Collection<List<Integer>> plates() {
+        Map<TerminalRef, List<Integer>> groups = new LinkedHashMap<>();
+        for (int i = 0; i < links.size(); i++) {
+            if (!isWire(links.get(i))) {
+                groups.computeIfAbsent(find(plates, links.get(i).from()), key -> new ArrayList<>())
+                        .add(i);
+            }
+        }
+        return groups.values();
+    }
+
+    /** Whether several conductors begin at a terminal. */
+    boolean isShared(TerminalRef terminal) {
+        return drawn.getOrDefault(terminal, 0) > 1;
+    }
+
+    /** A number for the conductor that a link belongs to: that of its first link for plates. */
+    int ownerOf(int index) {
+        if (isWire(links.get(index))) {
+            return index;
+        }
+        TerminalRef root = find(plates, links.get(index).from());
+        for (int i = 0; i < index; i++) {
+            if (!isWire(links.get(i)) && find(plates, links.get(i).from()).equals(root)) {
+                return i;
+            }
+        }
+        return index;
+    }
+
+    /** 1 if two conductors are joined anyway, so that they may run together for a while. */
+    int kinship(int owner, int other) {
+        return find(all, links.get(owner).from()).equals(find(all, links.get(other).from()))
+                ? 1
+                : 0;
+    }
+
+    private static void union(Map<TerminalRef, TerminalRef> parents, Link link) {
+        parents.put(find(parents, link.to()), find(parents, link.from()));
+    }
+
+    private static TerminalRef find(Map<TerminalRef, TerminalRef> parents, TerminalRef terminal) {
+        TerminalRef root = terminal;
+        while (parents.getOrDefault(root, root) != root) {
+            TerminalRef parent = parents.get(root);
+            if (parent.equals(root)) {
+                break;
+            }
+            root = parent;
+        }
+        return root;
+    }
+}

@@ -1,0 +1,118 @@
+package org.sagwise.picture.layout;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** Joins terminals by one set of plates: each to the nearest of those that are joined already. */
+final class PlateRouter {
+
+    private final Lattice lattice;
+    private final WaySearch search;
+    private final int owner;
+
+    PlateRouter(Lattice lattice, WaySearch search, int owner) {
+        this.lattice = lattice;
+        this.search = search;
+        this.owner = owner;
+    }
+
+    Tree join(List<TerminalPoint> terminals) {
+        List<TerminalPoint> waiting = new ArrayList<>(terminals);
+        List<TerminalPoint> joined = new ArrayList<>(List.of(waiting.remove(0)));
+        Tree tree = new Tree(lattice, cell(joined.get(0)));
+        while (!waiting.isEmpty()) {
+            TerminalPoint next =
+                    waiting.stream()
+                            .min(Comparator.comparingInt(point -> distance(point, joined)))
+                            .orElseThrow();
+            waiting.remove(next);
+            List<Integer> way = wayTo(tree, next, joined);
+            tree.add(way);
+            claim(way);
+            joined.add(next);
+        }
+        return tree;
+    }
+
+    private List<Integer> wayTo(Tree tree, TerminalPoint next, List<TerminalPoint> joined) {
+        Optional<TerminalPoint> facing =
+                joined.stream().filter(point -> Stub.face(lattice, next, point)).findFirst();
+        if (facing.isPresent()) {
+            return untilTree(tree, Stub.straight(lattice, next, facing.get()));
+        }
+        if (joined.size() == 1) {
+            List<Integer> stub = Stub.of(lattice, joined.get(0));
+            tree.add(stub);
+            claim(stub);
+        }
+        List<Integer> way = untilTree(tree, Stub.of(lattice, next));
+        int start = way.get(way.size() - 1);
+        if (!tree.has(start)) {
+            way.addAll(
+                    search.find(start, next.out(), goal(tree, joined), owner)
+                            .orElseGet(() -> elbow(start, cell(joined.get(0)))));
+        }
+        return way;
+    }
+
+    private List<Integer> elbow(int start, int goal) {
+        return List.of(lattice.corner(start, goal), goal);
+    }
+
+    private WaySearch.Goal goal(Tree tree, List<TerminalPoint> joined) {
+        if (joined.size() == 1) {
+            List<Integer> stub = Stub.of(lattice, joined.get(0));
+            return WaySearch.at(lattice, stub.get(stub.size() - 1), joined.get(0).out());
+        }
+        return new WaySearch.Goal() {
+            @Override
+            public boolean isAt(int cell) {
+                return tree.has(cell) && !lattice.isBlocked(cell);
+            }
+
+            @Override
+            public int stepsFrom(int cell) {
+                return 0;
+            }
+
+            @Override
+            public int arrivalCost(Bearing way) {
+                return 0;
+            }
+        };
+    }
+
+    /** The cells up to the first one that belongs to the tree, that one included. */
+    private static List<Integer> untilTree(Tree tree, List<Integer> cells) {
+        List<Integer> way = new ArrayList<>();
+        for (int cell : cells) {
+            way.add(cell);
+            if (tree.has(cell)) {
+                break;
+            }
+        }
+        return way;
+    }
+
+    private void claim(List<Integer> cells) {
+        for (int i = 1; i < cells.size(); i++) {
+            if (lattice.steps(cells.get(i - 1), cells.get(i)) == 1) {
+                lattice.claim(cells.get(i - 1), cells.get(i), owner);
+            }
+        }
+    }
+
+    private int distance(TerminalPoint point, List<TerminalPoint> joined) {
+        return joined.stream()
+                .mapToInt(
+                        other -> Math.abs(point.x() - other.x()) + Math.abs(point.y() - other.y()))
+                .min()
+                .orElse(0);
+    }
+
+    private int cell(TerminalPoint point) {
+        return lattice.cell(point.x(), point.y());
+    }
+}
