@@ -1,6 +1,5 @@
 package org.sagwise.reading;
 
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -9,7 +8,8 @@ import java.util.List;
  *
  * <p>Volts are watts for each ampere of the coils' current. Along one loop these are the very steps
  * of the staircase; with cells side by side they are its current-weighted mean, so that the column
- * still adds up.
+ * still adds up. Where current flows past the coils (a short, cells that fight, a board in between)
+ * they would mean nothing and are left out.
  *
  * @param rows the bookings, in the order of the way of the current
  * @param loadCurrentA current through the coils, A
@@ -41,23 +41,13 @@ public record Ledger(List<Row> rows, double loadCurrentA) {
      *
      * @param entry what it books
      * @param powerW W, positive for what is given and negative for what is taken
-     * @param voltsV the same for each ampere of the coils' current, V; NaN without one
+     * @param voltsV the same for each ampere of the coils' current, V; NaN without one, and where
+     *     current flows past the coils
      */
     public record Row(Entry entry, double powerW, double voltsV) {}
 
     /** Books a set of readings. Rows that nothing on the bench could fill are left out. */
     public static Ledger of(Readings readings) {
         return LedgerBook.of(readings);
-    }
-
-    static Ledger of(List<Row> booked, double loadCurrentA) {
-        List<Row> rows = new ArrayList<>(booked);
-        double rest = booked.stream().mapToDouble(Row::powerW).sum();
-        rows.add(new Row(Entry.BALANCE, rest, perAmpere(rest, loadCurrentA)));
-        return new Ledger(rows, loadCurrentA);
-    }
-
-    static double perAmpere(double powerW, double loadCurrentA) {
-        return loadCurrentA > 0 ? powerW / loadCurrentA : Double.NaN;
     }
 }

@@ -10,13 +10,29 @@ import java.util.stream.Stream;
 /** Books readings into a {@link Ledger}. */
 final class LedgerBook {
 
+    /** Meters beside the coils take some millionths; that is no current lost past them. */
+    private static final double ROUNDING = 1e-4;
+
     private final Readings readings;
-    private final double loadCurrentA;
+
+    /** What watts are divided by to give volts, A; NaN where that would mean nothing. */
+    private final double sharedA;
+
     private final List<Ledger.Row> rows = new ArrayList<>();
 
     private LedgerBook(Readings readings) {
         this.readings = readings;
-        this.loadCurrentA = readings.pack().loadCurrentA();
+        this.sharedA = coilsCarryAll(readings) ? readings.pack().loadCurrentA() : Double.NaN;
+    }
+
+    /**
+     * Whether the current of every cell goes through the coils, so that volts for each ampere of
+     * theirs mean something. Past a short, between fighting cells and through a board they do not.
+     */
+    private static boolean coilsCarryAll(Readings readings) {
+        double most = readings.pack().loadCurrentA() * (1 + ROUNDING);
+        return readings.cells().stream().allMatch(cell -> Math.abs(cell.currentA()) <= most)
+                && readings.parts().stream().noneMatch(part -> part.kind() == PartKind.BOARD);
     }
 
     static Ledger of(Readings readings) {
@@ -36,7 +52,9 @@ final class LedgerBook {
         bookIf(pack.boardHeatW() > 0, Ledger.Entry.BOARDS, -pack.boardHeatW());
         bookKind(PartKind.COIL, Ledger.Entry.COILS);
         bookKind(PartKind.RESISTOR, Ledger.Entry.RESISTORS);
-        return Ledger.of(rows, loadCurrentA);
+        double rest = rows.stream().mapToDouble(Ledger.Row::powerW).sum();
+        book(Ledger.Entry.BALANCE, rest);
+        return new Ledger(rows, pack.loadCurrentA());
     }
 
     private double linkHeat() {
@@ -59,6 +77,10 @@ final class LedgerBook {
     }
 
     private void book(Ledger.Entry entry, double powerW) {
-        rows.add(new Ledger.Row(entry, powerW, Ledger.perAmpere(powerW, loadCurrentA)));
+        rows.add(new Ledger.Row(entry, powerW, perAmpere(powerW)));
+    }
+
+    private double perAmpere(double powerW) {
+        return sharedA > 0 ? powerW / sharedA : Double.NaN;
     }
 }

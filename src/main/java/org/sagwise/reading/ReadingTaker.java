@@ -109,7 +109,7 @@ final class ReadingTaker {
                 part.kind(),
                 currentA,
                 voltsV,
-                currentA == 0 ? 0 : currentA * voltsV,
+                currentA == 0 || voltsV == 0 ? 0 : currentA * voltsV,
                 state(part, element));
     }
 
