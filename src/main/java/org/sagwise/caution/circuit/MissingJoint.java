@@ -1,0 +1,40 @@
+package org.sagwise.caution.circuit;
+
+import org.sagwise.scenario.TerminalRef;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Why no current can flow through some loads, and what would close the way.
+ *
+ * @param loads ids of the loads without current
+ * @param blockers ids of the parts that stand in the way, as a melted fuse does; empty where a
+ *     joint is missing instead
+ * @param loose the end that should be joined to {@code target}
+ * @param target where it should be joined to; empty where no single joint closes the way
+ */
+public record MissingJoint(
+        List<String> loads,
+        List<String> blockers,
+        Optional<TerminalRef> loose,
+        Optional<TerminalRef> target) {
+
+    public MissingJoint {
+        loads = List.copyOf(loads);
+        blockers = List.copyOf(blockers);
+    }
+
+    /** Whether both say the same but for the loads. */
+    boolean hasCureOf(MissingJoint other) {
+        return blockers.equals(other.blockers)
+                && loose.equals(other.loose)
+                && target.equals(other.target);
+    }
+
+    MissingJoint with(List<String> moreLoads) {
+        List<String> all = new java.util.ArrayList<>(loads);
+        all.addAll(moreLoads);
+        return new MissingJoint(all, blockers, loose, target);
+    }
+}

@@ -1,0 +1,50 @@
+package org.sagwise.caution.circuit;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** Names the sources whose turning would set a pack right. */
+final class Turned {
+
+    private Turned() {}
+
+    /**
+     * The one source whose turning sets every loop right; of several the one that leaves the
+     * highest pack, and of equals the last. Where no single one does: of sources all side by side
+     * those that are fewer.
+     */
+    static List<Branch> among(Pack pack, List<Loop> wrong, List<Branch> members) {
+        return members.stream()
+                .filter(member -> pack.loops().stream().allMatch(loop -> isCured(loop, member)))
+                .max(
+                        Comparator.<Branch>comparingInt(member -> Heights.of(pack, member))
+                                .thenComparingInt(members::indexOf))
+                .map(List::of)
+                .orElseGet(() -> fewer(members));
+    }
+
+    private static boolean isCured(Loop loop, Branch turned) {
+        int part =
+                loop.steps().stream()
+                        .filter(step -> step.source().equals(turned))
+                        .mapToInt(Loop.Step::up)
+                        .sum();
+        return loop.climb() == 2 * part;
+    }
+
+    private static List<Branch> fewer(List<Branch> members) {
+        Branch first = members.get(0);
+        if (!members.stream().allMatch(first::isBeside)) {
+            return List.of();
+        }
+        List<Branch> along = side(members, first.from());
+        List<Branch> against = side(members, first.to());
+        return along.size() < against.size() ? along : against;
+    }
+
+    private static List<Branch> side(List<Branch> members, int from) {
+        Stream<Branch> side = members.stream().filter(member -> member.from() == from);
+        return side.toList();
+    }
+}
