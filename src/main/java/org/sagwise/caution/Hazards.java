@@ -2,22 +2,71 @@ package org.sagwise.caution;
 
 import org.sagwise.reading.Bench;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
 /** All hazard rules. */
 public final class Hazards {
 
-    private static final List<HazardRule> RULES = List.of();
+    /** In the order in which cautions of the same gravity are told. */
+    private static final List<HazardRule> RULES =
+            List.of(
+                    new ReversedInParallel(),
+                    new PackShorted(),
+                    new LoadShorts(),
+                    new TornWrapTouching(),
+                    new CoilBypassed(),
+                    new MeterOnAmps(),
+                    new UnequalRows(),
+                    new CellOverLimit(),
+                    new PulseTakenForSteady(),
+                    new UnequalChargeInParallel(),
+                    new ReversedInSeries(),
+                    new ChargeOverLimit(),
+                    new ChargerTooHigh(),
+                    new SupplyChargesCell(),
+                    new CellAboveFull(),
+                    new CellTemperature(),
+                    new ChargingTemperature(),
+                    new CellDrivenBackwards(),
+                    new CellDeeplyDischarged(),
+                    new JumperOverFusing(),
+                    new SwitchStuck(),
+                    new LabelClaims(),
+                    new MixedChemistry(),
+                    new NoAnswer(),
+                    new MixedCapacity(),
+                    new MixedLimit(),
+                    new MixedHealth(),
+                    new MixedResistance(),
+                    new UnequalChargeInSeries(),
+                    new CellNearLimit(),
+                    new CoilOverLimit(),
+                    new JumperOverAmpacity(),
+                    new FuseTooLarge(),
+                    new TornWrap(),
+                    new OpenCircuit(),
+                    new BoardTrouble(),
+                    new GuardWillTrip(),
+                    new FuseWillOpen(),
+                    new CellEmpty(),
+                    new CellBelowCutoff(),
+                    new JointOnWrap(),
+                    new MeterOnOhms());
 
     private Hazards() {}
 
-    /** Every caution about a bench, the gravest first. */
+    /**
+     * Every caution about a bench, with the button let go and held, the gravest first. What only
+     * follows from something graver is left out.
+     */
     public static List<Caution> check(Bench bench) {
         Evidence evidence = Evidence.of(bench);
-        return RULES.stream()
-                .flatMap(rule -> rule.check(evidence).stream())
-                .sorted(Comparator.comparing(Caution::signal))
-                .toList();
+        List<Caution> all = new ArrayList<>();
+        RULES.forEach(rule -> all.addAll(rule.check(evidence)));
+        List<Caution> left = new Suppression(evidence).thin(all);
+        left.sort(Comparator.comparing(Caution::signal));
+        return List.copyOf(left);
     }
 }

@@ -8,7 +8,6 @@ import com.fasterxml.jackson.core.io.JsonEOFException;
 import org.sagwise.scenario.Finding;
 import org.sagwise.scenario.Problem;
 
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 
@@ -20,122 +19,62 @@ final class JsonFault {
     private static final String CURLY_QUOTES = "“”„«»‘’‚";
     private static final Set<String> NOT_FINITE = Set.of("NaN", "Infinity", "-Infinity", "INF");
 
-    /** What is broken; each has a text {@code not-json.…}. */
-    enum Kind {
-        EMPTY,
-        CLIPPED,
-        TRAILING,
-        CONTROL,
-        ESCAPE,
-        NOT_FINITE,
-        NUMBER,
-        DECIMAL_COMMA,
-        SINGLE_QUOTES,
-        CURLY_QUOTES,
-        COMMENT,
-        MISSING_COMMA,
-        EXTRA_COMMA,
-        BRACKET,
-        MISSING_COLON,
-        BARE_KEY,
-        WORD,
-        CHARACTER,
-        ENDLESS;
-
-        String word() {
-            return name().toLowerCase(Locale.ROOT).replace('_', '-');
-        }
-    }
-
     private JsonFault() {}
 
     static FileFinding explain(JsonProcessingException e, JsonParser parser, String text) {
+        String place = JsonTree.placeOf(parser.getParsingContext());
         if (e instanceof StreamConstraintsException) {
-            return tooMuch(parser);
+            return tooMuch(parser, place);
         }
         int offset = (int) Math.min(e.getLocation().getCharOffset(), text.length());
-        Kind kind = e instanceof JsonEOFException ? Kind.CLIPPED : kind(e, text, offset);
+        String kind = e instanceof JsonEOFException ? "clipped" : kind(e, text, offset);
+        String shown = shown(text, offset);
         return new FileFinding(
-                Finding.of("", Problem.NOT_JSON, kind.word(), shown(kind, text, offset)),
+                Finding.of(place, Problem.NOT_JSON, kind, shown),
                 Optional.of(JsonTree.positionOf(e.getLocation())));
     }
 
-    private static FileFinding tooMuch(JsonParser parser) {
+    private static FileFinding tooMuch(JsonParser parser, String place) {
         boolean deep = parser.getParsingContext().getNestingDepth() > JsonTree.DEEPEST;
         Finding finding =
                 deep
                         ? Finding.of("", Problem.TOO_DEEP, String.valueOf(JsonTree.DEEPEST))
-                        : Finding.of("", Problem.NOT_JSON, Kind.ENDLESS.word(), "");
+                        : Finding.of(place, Problem.NOT_JSON, "endless", "");
         return new FileFinding(finding, Optional.of(JsonTree.positionOf(parser.currentLocation())));
     }
 
-    private static Kind kind(JsonProcessingException e, String text, int offset) {
+    /** The kind of fault, as named by the texts {@code not-json.…}. */
+    private static String kind(JsonProcessingException e, String text, int offset) {
         String message = e.getOriginalMessage();
         char at = offset < text.length() ? text.charAt(offset) : ' ';
         if (message.contains("Illegal unquoted character")) {
-            return Kind.CONTROL;
+            return "control";
         } else if (message.contains("escape")) {
-            return Kind.ESCAPE;
+            return "escape";
         } else if (NOT_FINITE.contains(word(text, offset))) {
-            return Kind.NOT_FINITE;
-        } else if (message.contains("umeric value") || at == '.' || isInNumber(text, offset)) {
-            return Kind.NUMBER;
-        }
-        return ofCharacter(at, before(text, offset))
-                .orElseGet(() -> expected(message, text, offset));
-    }
-
-    /** Faults that the character itself gives away. */
-    private static Optional<Kind> ofCharacter(char at, char before) {
-        if (at == '\'') {
-            return Optional.of(Kind.SINGLE_QUOTES);
+            return "not-finite";
+        } else if (message.contains("umeric value")) {
+            return "number";
+        } else if (at == '\'') {
+            return "single-quotes";
         } else if (CURLY_QUOTES.indexOf(at) >= 0) {
-            return Optional.of(Kind.CURLY_QUOTES);
+            return "curly-quotes";
         } else if (at == '/' || at == '#') {
-            return Optional.of(Kind.COMMENT);
-        } else if (at == '}' || at == ']') {
-            return Optional.of(before == ',' ? Kind.EXTRA_COMMA : Kind.BRACKET);
-        }
-        return Optional.empty();
-    }
-
-    /** Faults that only what would have been right gives away. */
-    private static Kind expected(String message, String text, int offset) {
-        if (message.contains("expecting comma")) {
-            return Kind.MISSING_COMMA;
+            return "comment";
+        } else if (message.contains("expecting comma")) {
+            return closes(at) ? "bracket" : "missing-comma";
+        } else if (closes(at)) {
+            return before(text, offset) == ',' ? "extra-comma" : "bracket";
         } else if (message.contains("colon")) {
-            return Kind.MISSING_COLON;
+            return "missing-colon";
         } else if (message.contains("field name")) {
-            boolean decimals =
-                    before(text, offset) == ','
-                            && isDigit(text, offset)
-                            && isDigit(text, offset - 2);
-            return decimals ? Kind.DECIMAL_COMMA : Kind.BARE_KEY;
+            return "bare-key";
         }
-        return isWord(text, offset) ? Kind.WORD : Kind.CHARACTER;
+        return Character.isLetter(at) ? "word" : "character";
     }
 
-    /** Whether reading stopped within a number: {@code 4.14V}, {@code 0x12}. */
-    private static boolean isInNumber(String text, int offset) {
-        String word = word(text, offset);
-        return offset > 0
-                && isDigit(text, offset - 1)
-                && offset < text.length()
-                && isOfWord(text.charAt(offset))
-                && Character.isDigit(word.replaceFirst("^[+-]", "").charAt(0));
-    }
-
-    /** Whether reading stopped at a closing bracket or brace. */
-    static boolean isBracket(String text, int offset) {
-        return offset < text.length() && "}]".indexOf(text.charAt(offset)) >= 0;
-    }
-
-    private static boolean isWord(String text, int offset) {
-        return offset < text.length() && Character.isLetter(text.charAt(offset));
-    }
-
-    private static boolean isDigit(String text, int index) {
-        return index < text.length() && Character.isDigit(text.charAt(index));
+    private static boolean closes(char c) {
+        return c == '}' || c == ']';
     }
 
     private static char before(String text, int offset) {
@@ -146,17 +85,11 @@ final class JsonFault {
         return i >= 0 ? text.charAt(i) : ' ';
     }
 
-    /** What the sentence shows of the text. */
-    private static String shown(Kind kind, String text, int offset) {
-        boolean wordHere = offset < text.length() && isOfWord(text.charAt(offset));
-        if (kind == Kind.ESCAPE) {
-            int backslash = text.lastIndexOf('\\', offset);
-            return text.substring(Math.max(backslash, 0), Math.min(offset + 1, text.length()));
-        } else if (wordHere || kind == Kind.NOT_FINITE || kind == Kind.NUMBER) {
-            return word(text, offset);
-        } else if (kind == Kind.MISSING_COMMA && text.startsWith("\"", offset)) {
-            int end = text.indexOf('"', offset + 1);
-            return end < 0 ? "\"" : text.substring(offset, end + 1);
+    /** The word or the single character at which reading stopped. */
+    private static String shown(String text, int offset) {
+        String word = word(text, offset);
+        if (!word.isEmpty()) {
+            return word;
         }
         return offset < text.length()
                 ? text.substring(offset, text.offsetByCodePoints(offset, 1))

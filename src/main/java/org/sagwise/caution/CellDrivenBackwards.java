@@ -1,0 +1,37 @@
+package org.sagwise.caution;
+
+import org.sagwise.reading.CellReading;
+
+import java.util.List;
+
+/**
+ * Other cells push current through an empty one the way it would give it, so that its terminals
+ * show less than 0 V: it is driven into reversal.
+ */
+final class CellDrivenBackwards implements HazardRule {
+    static final String ID = "cell-driven-backwards";
+
+    /** Volts below which the terminals count as reversed, V: beyond what rounding can do. */
+    static final double REVERSED_V = -1e-3;
+
+    @Override
+    public List<Caution> check(Evidence evidence) {
+        return evidence.cells(CellDrivenBackwards::isReversed, cell -> -cell.terminalV()).stream()
+                .map(cells -> caution(evidence, cells))
+                .toList();
+    }
+
+    private static boolean isReversed(CellReading cell) {
+        return cell.currentA() > Look.NO_CURRENT_A && cell.terminalV() < REVERSED_V;
+    }
+
+    private static Caution caution(Evidence evidence, Evidence.Cells cells) {
+        CellReading worst = cells.worst();
+        return new CautionBuilder(evidence, ID, Signal.WARNING)
+                .when(cells.look().when())
+                .parts(cells.ids())
+                .measured(worst.terminalV(), 0, "V")
+                .detail("currentA", worst.currentA())
+                .build();
+    }
+}

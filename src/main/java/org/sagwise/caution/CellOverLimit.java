@@ -1,0 +1,40 @@
+package org.sagwise.caution;
+
+import org.sagwise.part.CellSpec;
+import org.sagwise.reading.CellReading;
+
+import java.util.List;
+
+/**
+ * A cell gives more than its continuous discharge limit: what is above the limit counts, and from
+ * {@link Gravity#HEAVY} times the limit on it is DANGER. A cell within its pulse rating is left to
+ * {@link PulseTakenForSteady}.
+ */
+final class CellOverLimit implements HazardRule {
+
+    static final String ID = "cell-over-limit";
+
+    @Override
+    public List<Caution> check(Evidence evidence) {
+        return evidence
+                .cells(cell -> isOver(cell, evidence.spec(cell.id())), CellReading::loadFraction)
+                .stream()
+                .map(cells -> caution(evidence, cells))
+                .toList();
+    }
+
+    private static boolean isOver(CellReading cell, CellSpec spec) {
+        return cell.currentA() > cell.limitA() && !PulseTakenForSteady.isPulse(cell, spec);
+    }
+
+    private static Caution caution(Evidence evidence, Evidence.Cells cells) {
+        CellReading worst = cells.worst();
+        return new CautionBuilder(evidence, ID, Gravity.drawn(worst.currentA(), worst.limitA()))
+                .when(cells.look().when())
+                .parts(cells.ids())
+                .measured(worst.currentA(), worst.limitA(), "A")
+                .variant(cells.ids().size() == 1 ? "one" : "many")
+                .detail("heatW", worst.heatW())
+                .build();
+    }
+}

@@ -1,0 +1,36 @@
+package org.sagwise.caution;
+
+import org.sagwise.reading.CellReading;
+
+import java.util.List;
+
+/**
+ * More current is pushed into a cell than its maker allows for charging. The limit is the cell's
+ * own; where nobody gave one it is half its capacity an hour, the standard charge.
+ */
+final class ChargeOverLimit implements HazardRule {
+    static final String ID = "charge-over-limit";
+
+    @Override
+    public List<Caution> check(Evidence evidence) {
+        return evidence
+                .cells(
+                        cell -> -cell.currentA() > evidence.spec(cell.id()).chargeLimitA() * SLACK,
+                        cell -> -cell.currentA() / evidence.spec(cell.id()).chargeLimitA())
+                .stream()
+                .map(cells -> caution(evidence, cells))
+                .toList();
+    }
+
+    private static Caution caution(Evidence evidence, Evidence.Cells cells) {
+        CellReading worst = cells.worst();
+        return new CautionBuilder(evidence, ID, Gravity.pushedIn(-worst.currentA(), worst.limitA()))
+                .when(cells.look().when())
+                .parts(cells.ids())
+                .measured(-worst.currentA(), evidence.spec(worst.id()).chargeLimitA(), "A")
+                .build();
+    }
+
+    /** So that a charger of exactly the limit passes. */
+    private static final double SLACK = 1 + 1e-6;
+}

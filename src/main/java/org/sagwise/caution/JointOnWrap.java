@@ -1,0 +1,41 @@
+package org.sagwise.caution;
+
+import org.sagwise.scenario.Link;
+import org.sagwise.scenario.TerminalRef;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/**
+ * Something is joined to the can of a cell whose wrap is sound: the wrap keeps the two apart, so
+ * the joint does nothing, until the wrap tears.
+ */
+final class JointOnWrap implements HazardRule {
+    static final String ID = "joint-on-sound-wrap";
+
+    @Override
+    public List<Caution> check(Evidence evidence) {
+        List<Link> links = evidence.bench().scenario().links();
+        List<Integer> places =
+                IntStream.range(0, links.size())
+                        .filter(i -> !evidence.bench().joins(links.get(i)))
+                        .boxed()
+                        .toList();
+        List<String> cells =
+                places.stream()
+                        .flatMap(i -> Stream.of(links.get(i).from(), links.get(i).to()))
+                        .filter(end -> end.terminal().equals("can"))
+                        .map(TerminalRef::part)
+                        .filter(id -> !evidence.bench().cells().get(id).isTorn())
+                        .distinct()
+                        .toList();
+        return cells.isEmpty()
+                ? List.of()
+                : List.of(
+                        new CautionBuilder(evidence, ID, Signal.NOTICE)
+                                .parts(cells)
+                                .links(places)
+                                .build());
+    }
+}

@@ -1,0 +1,82 @@
+package org.sagwise.caution;
+
+import org.sagwise.part.WireSize;
+import org.sagwise.reading.LinkReading;
+import org.sagwise.scenario.Joint;
+import org.sagwise.scenario.Link;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.ToDoubleFunction;
+
+/** Jumpers that carry more than some limit of their size. */
+final class JumperLoads {
+
+    private JumperLoads() {}
+
+    /**
+     * A jumper and what it carries against what it may.
+     *
+     * @param look in which position of the button
+     * @param link its reading
+     * @param size its cross-section
+     * @param limitA what it may carry, A
+     */
+    record Load(Look look, LinkReading link, WireSize size, double limitA) {
+
+        double currentA() {
+            return Math.abs(link.currentA());
+        }
+
+        double share() {
+            return currentA() / limitA;
+        }
+
+        /** A caution with the numbers of this jumper, the worst of several over their limit. */
+        Caution caution(Evidence evidence, String id, Signal signal, List<Load> all) {
+            return new CautionBuilder(evidence, id, signal)
+                    .when(look.when())
+                    .parts(link.from().part(), link.to().part())
+                    .links(all.stream().map(load -> load.link().index()).toList())
+                    .measured(currentA(), limitA, "A")
+                    .detail("from", link.from().toString())
+                    .detail("to", link.to().toString())
+                    .detail("widthMm", size.diameterMm())
+                    .detail("areaMm2", size.areaMm2())
+                    .build();
+        }
+    }
+
+    /** The wire of a link; empty if it is no jumper or one without length. */
+    static Optional<WireSize> wire(Link link) {
+        return link.joint() instanceof Joint.Jumper jumper
+                ? jumper.wire().map(wire -> wire.size())
+                : Optional.empty();
+    }
+
+    /**
+     * Jumpers over a limit, the worst first: with the button let go, else held.
+     *
+     * @param limitA what a wire of a size may carry, A
+     */
+    static List<Load> over(Evidence evidence, ToDoubleFunction<WireSize> limitA) {
+        List<Load> found = new ArrayList<>();
+        Set<Integer> seen = new HashSet<>();
+        List<Link> links = evidence.bench().scenario().links();
+        for (Look look : evidence.looks()) {
+            for (LinkReading link : look.readings().links()) {
+                wire(links.get(link.index()))
+                        .map(size -> new Load(look, link, size, limitA.applyAsDouble(size)))
+                        .filter(load -> load.share() > 1)
+                        .filter(load -> seen.add(link.index()))
+                        .ifPresent(found::add);
+            }
+        }
+        found.sort(Comparator.comparingDouble(Load::share).reversed());
+        return found;
+    }
+}

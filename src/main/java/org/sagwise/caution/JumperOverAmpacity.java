@@ -1,0 +1,24 @@
+package org.sagwise.caution;
+
+import org.sagwise.part.WireLimits;
+
+import java.util.List;
+
+/**
+ * A jumper carries more than a wire of its gauge bears steadily: it grows hot and its insulation
+ * softens. The limit is {@link WireLimits#steadyCurrentA}, a guide for copper in free air.
+ */
+final class JumperOverAmpacity implements HazardRule {
+    static final String ID = "jumper-over-ampacity";
+
+    @Override
+    public List<Caution> check(Evidence evidence) {
+        List<JumperLoads.Load> over =
+                JumperLoads.over(evidence, WireLimits::steadyCurrentA).stream()
+                        .filter(load -> load.currentA() <= WireLimits.meltingCurrentA(load.size()))
+                        .toList();
+        return over.isEmpty()
+                ? List.of()
+                : List.of(over.get(0).caution(evidence, ID, Signal.CAUTION, over));
+    }
+}

@@ -1,0 +1,21 @@
+package org.sagwise.caution;
+
+import org.sagwise.part.WireLimits;
+
+import java.util.List;
+
+/**
+ * A jumper carries a current that melts a wire of its gauge in the long run: {@link
+ * WireLimits#meltingCurrentA(org.sagwise.part.WireSize)}, Preece's formula.
+ */
+final class JumperOverFusing implements HazardRule {
+    static final String ID = "jumper-over-fusing";
+
+    @Override
+    public List<Caution> check(Evidence evidence) {
+        List<JumperLoads.Load> over = JumperLoads.over(evidence, WireLimits::meltingCurrentA);
+        return over.isEmpty()
+                ? List.of()
+                : List.of(over.get(0).caution(evidence, ID, Signal.WARNING, over));
+    }
+}

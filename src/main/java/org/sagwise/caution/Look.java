@@ -1,0 +1,155 @@
+package org.sagwise.caution;
+
+import org.sagwise.caution.circuit.Branch;
+import org.sagwise.caution.circuit.Circuit;
+import org.sagwise.caution.circuit.Conflict;
+import org.sagwise.caution.circuit.Conflicts;
+import org.sagwise.caution.circuit.Pack;
+import org.sagwise.reading.Bench;
+import org.sagwise.reading.CellReading;
+import org.sagwise.reading.LinkReading;
+import org.sagwise.reading.PartReading;
+import org.sagwise.reading.Press;
+import org.sagwise.reading.Readings;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.PartKind;
+
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
+
+/** The bench with the button in one position: what can be measured, and how it hangs together. */
+final class Look {
+
+    /** Currents below this count as none, A: far above what a voltmeter takes. */
+    static final double NO_CURRENT_A = 1e-3;
+
+    private final Caution.When when;
+    private final Bench bench;
+    private final Readings readings;
+    private final Map<String, CellReading> cells = new LinkedHashMap<>();
+    private final Map<String, PartReading> parts = new HashMap<>();
+    private final Circuit circuit;
+    private final List<Pack> packs;
+    private final Map<Pack, Conflict> conflicts = new LinkedHashMap<>();
+
+    private Look(Bench bench, Press press, Caution.When when) {
+        this.when = when;
+        this.bench = bench;
+        this.readings = press == Press.HELD ? bench.fired() : bench.rest();
+        readings.cells().forEach(cell -> cells.put(cell.id(), cell));
+        readings.parts().forEach(part -> parts.put(part.id(), part));
+        this.circuit = circuit(part -> isClosed(part) || isAmmeter(part));
+        this.packs = circuit.packs();
+    }
+
+    static Look atRest(Bench bench) {
+        return new Look(bench, Press.RELEASED, Caution.When.AT_REST);
+    }
+
+    static Look held(Bench bench) {
+        return new Look(bench, Press.HELD, Caution.When.FIRED);
+    }
+
+    /** Finds the conflicts; loads show in {@code held} where they hang. */
+    void judge(Look held) {
+        for (Pack pack : packs) {
+            Conflicts.in(pack, held.circuit).ifPresent(found -> conflicts.put(pack, found));
+        }
+    }
+
+    private Circuit circuit(Predicate<Part> conducts) {
+        return Circuit.of(bench.scenario(), conducts, bench::joins);
+    }
+
+    private boolean isClosed(Part part) {
+        return part.kind() != PartKind.METER
+                && parts.get(part.id()).state() == PartReading.State.WORKING;
+    }
+
+    private static boolean isAmmeter(Part part) {
+        return part.kind() == PartKind.METER
+                && part.wordOrDefault("mode").orElse("").equals("amps");
+    }
+
+    /** The same circuit as if every meter were taken out. */
+    Circuit withoutMeters() {
+        return circuit(this::isClosed);
+    }
+
+    Caution.When when() {
+        return when;
+    }
+
+    Readings readings() {
+        return readings;
+    }
+
+    Circuit circuit() {
+        return circuit;
+    }
+
+    List<Pack> packs() {
+        return packs;
+    }
+
+    Optional<Conflict> conflict(Pack pack) {
+        return Optional.ofNullable(conflicts.get(pack));
+    }
+
+    List<Conflict> conflicts() {
+        return List.copyOf(conflicts.values());
+    }
+
+    CellReading cell(String id) {
+        return cells.get(id);
+    }
+
+    Map<String, CellReading> cells() {
+        return cells;
+    }
+
+    PartReading part(String id) {
+        return parts.get(id);
+    }
+
+    /** Current of a cell or another part, A; NaN where it cannot be told. */
+    double currentA(String id) {
+        CellReading cell = cells.get(id);
+        return cell == null ? parts.get(id).currentA() : cell.currentA();
+    }
+
+    /** The source among some that carries most; one whose current cannot be told comes first. */
+    String busiest(List<Branch> sources) {
+        String busiest = sources.get(0).part();
+        for (Branch source : sources) {
+            if (Double.compare(sizeA(source.part()), sizeA(busiest)) > 0) {
+                busiest = source.part();
+            }
+        }
+        return busiest;
+    }
+
+    private double sizeA(String id) {
+        return Math.abs(currentA(id));
+    }
+
+    /** Places of the links of an island that carry at least half of a current (A). */
+    List<Integer> linksWithHalfOf(double currentA, String partOfIsland) {
+        int island = island(partOfIsland);
+        return readings.links().stream()
+                .filter(link -> Math.abs(link.currentA()) >= Math.abs(currentA) / 2)
+                .filter(link -> readings.islands().getOrDefault(link.from(), -1) == island)
+                .map(LinkReading::index)
+                .toList();
+    }
+
+    /** Island of a part: parts of different islands are not joined by anything. */
+    int island(String id) {
+        Part part = bench.scenario().part(id).orElseThrow();
+        return readings.islands().getOrDefault(part.terminals().get(0), -1);
+    }
+}

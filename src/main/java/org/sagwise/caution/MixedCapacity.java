@@ -1,0 +1,28 @@
+package org.sagwise.caution;
+
+import java.util.List;
+
+/**
+ * Cells of different capacity in one pack: in a row the smaller is empty first and is driven on,
+ * side by side it works harder for its size.
+ */
+final class MixedCapacity implements HazardRule {
+    static final String ID = "mixed-capacity";
+
+    /** Ratio of capacities up to which cells count as alike: spread of one model, from memory. */
+    static final double ALIKE = 1.05;
+
+    @Override
+    public List<Caution> check(Evidence evidence) {
+        return evidence.teams().stream()
+                .map(cells -> Spread.of(cells, id -> evidence.spec(id).capacityAh()))
+                .filter(spread -> spread.ratio() > ALIKE)
+                .map(
+                        spread ->
+                                spread.caution(evidence, ID, Signal.CAUTION)
+                                        .detail("lowAh", spread.lowest())
+                                        .detail("highAh", spread.highest())
+                                        .build())
+                .toList();
+    }
+}

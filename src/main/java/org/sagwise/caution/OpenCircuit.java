@@ -1,0 +1,78 @@
+package org.sagwise.caution;
+
+import org.sagwise.caution.circuit.MissingJoint;
+import org.sagwise.caution.circuit.MissingJoints;
+import org.sagwise.scenario.Link;
+import org.sagwise.scenario.PartKind;
+import org.sagwise.scenario.TerminalRef;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * Nothing flows through a load although the button is held, because a joint is missing or a part
+ * lets nothing through.
+ */
+final class OpenCircuit implements HazardRule {
+    static final String ID = "open-circuit";
+
+    @Override
+    public List<Caution> check(Evidence evidence) {
+        if (evidence.held().circuit().sources().isEmpty()) {
+            return List.of();
+        }
+        Set<TerminalRef> linked = new HashSet<>();
+        for (Link link : evidence.bench().scenario().links()) {
+            linked.add(link.from());
+            linked.add(link.to());
+        }
+        Look held = evidence.held();
+        return MissingJoints.in(
+                        held.circuit(),
+                        load -> Math.abs(held.currentA(load.part())) < Look.NO_CURRENT_A,
+                        linked::contains,
+                        held.readings()::potentialV)
+                .stream()
+                .filter(missing -> isOfInterest(evidence, missing))
+                .map(missing -> caution(evidence, missing))
+                .toList();
+    }
+
+    /** A resistor alone is of interest only where nothing else is there to be driven. */
+    private static boolean isOfInterest(Evidence evidence, MissingJoint missing) {
+        return missing.loads().stream()
+                        .anyMatch(id -> evidence.part(id).kind() != PartKind.RESISTOR)
+                || evidence.held().circuit().loads().stream()
+                        .allMatch(load -> evidence.part(load.part()).kind() == PartKind.RESISTOR);
+    }
+
+    private static Caution caution(Evidence evidence, MissingJoint missing) {
+        CautionBuilder caution =
+                new CautionBuilder(evidence, ID, Signal.NOTICE)
+                        .when(Caution.When.FIRED)
+                        .parts(missing.loads())
+                        .parts(missing.blockers())
+                        .names("loads", missing.loads())
+                        .names("blockers", missing.blockers());
+        missing.loose().ifPresent(end -> caution.parts(end.part()).detail("loose", end.toString()));
+        missing.target()
+                .ifPresent(end -> caution.parts(end.part()).detail("target", end.toString()));
+        return caution.variant(variant(evidence, missing)).build();
+    }
+
+    /**
+     * Blockers of one kind have words of their own: {@code fuse}, {@code switch}, {@code meter}.
+     */
+    private static String variant(Evidence evidence, MissingJoint missing) {
+        if (missing.blockers().isEmpty()) {
+            return missing.target().isPresent() ? "joint" : "apart";
+        }
+        List<String> kinds =
+                missing.blockers().stream()
+                        .map(id -> evidence.part(id).kind().word())
+                        .distinct()
+                        .toList();
+        return kinds.size() == 1 ? kinds.get(0) : "blocked";
+    }
+}

@@ -1,0 +1,31 @@
+package org.sagwise.caution;
+
+import org.sagwise.caution.circuit.Conflict;
+
+import java.util.List;
+
+/**
+ * Metal alone joins plus and minus of a cell or of a row of cells, with no load in the way. DANGER
+ * where the current is over a cell's limit.
+ */
+final class PackShorted implements HazardRule {
+
+    static final String ID = "pack-shorted";
+
+    /** Least current that is called a short, A: a joint of more than some 40 Ω is only a leak. */
+    static final double LEAST_A = 0.1;
+
+    @Override
+    public List<Caution> check(Evidence evidence) {
+        return Fight.all(evidence, Conflict.Kind.SHORTED).stream()
+                .filter(fight -> !(fight.currentA() < LEAST_A))
+                .map(
+                        fight ->
+                                fight.caution(evidence, ID)
+                                        .parts(fight.busiest())
+                                        .parts(fight.members())
+                                        .variant(Double.isNaN(fight.limitA()) ? "supply" : "metal")
+                                        .build())
+                .toList();
+    }
+}

@@ -1,0 +1,37 @@
+package org.sagwise.caution;
+
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.PartKind;
+
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * What a text calls a part: its label if it has one, else its kind and its id ({@code cell A}); an
+ * id that begins with the kind stands alone.
+ *
+ * @param kind what the part is
+ * @param id its id
+ * @param label its label
+ */
+public record PartName(PartKind kind, String id, Optional<String> label) {
+
+    static PartName of(Part part) {
+        return new PartName(part.kind(), part.id(), part.keys().text("label"));
+    }
+
+    /** Whether its id is nothing but its kind. */
+    boolean isPlain() {
+        return label.isEmpty() && id.equalsIgnoreCase(kind.word());
+    }
+
+    /** Whether a text should say its kind too. */
+    boolean needsKind() {
+        return label.isEmpty() && !id.toLowerCase(Locale.ROOT).startsWith(kind.word());
+    }
+
+    /** Label or id. */
+    String word() {
+        return label.orElse(id);
+    }
+}

@@ -1,0 +1,89 @@
+package org.sagwise.caution;
+
+import org.sagwise.caution.circuit.Branch;
+import org.sagwise.caution.circuit.Row;
+import org.sagwise.reading.CellReading;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * A cell of a row stands the other way round than most. Against as many it leaves about 0 V and
+ * hardly a current; outvoted, it is pushed backwards through, and so charged, by the others. What
+ * is pushed into it is held against its charge limit.
+ */
+final class ReversedInSeries implements HazardRule {
+
+    static final String ID = "reversed-in-series";
+
+    @Override
+    public List<Caution> check(Evidence evidence) {
+        return evidence.rows().stream()
+                .filter(Row::isOpposed)
+                .filter(row -> !evidence.isInConflict(row.sources().get(0).part()))
+                .map(row -> caution(evidence, evidence.held(), row))
+                .toList();
+    }
+
+    private static Caution caution(Evidence evidence, Look held, Row row) {
+        List<String> turned =
+                row.turned(held.circuit().sources()).stream()
+                        .flatMap(group -> group.sources().stream())
+                        .map(Branch::part)
+                        .toList();
+        List<String> others =
+                row.sources().stream()
+                        .map(Branch::part)
+                        .filter(id -> !turned.contains(id))
+                        .toList();
+        Optional<CellReading> charged = mostCharged(held, row);
+        double pushedA = charged.map(cell -> Math.max(0, -cell.currentA())).orElse(0.0);
+        double limitA =
+                charged.map(cell -> evidence.spec(cell.id()).chargeLimitA()).orElse(Double.NaN);
+        return new CautionBuilder(evidence, ID, signal(row, charged, pushedA, limitA))
+                .when(held.when())
+                .parts(turned)
+                .parts(others)
+                .measured(pushedA, limitA, "A")
+                .variant(variant(row, pushedA, limitA))
+                .names("turned", turned)
+                .names("rest", others)
+                .detail("leftV", Math.abs(leftV(held, row)))
+                .build();
+    }
+
+    private static String variant(Row row, double pushedA, double chargeLimitA) {
+        if (row.climb() != 0) {
+            return "outvoted";
+        }
+        return pushedA > chargeLimitA ? "uneven" : "cancel";
+    }
+
+    private static Signal signal(
+            Row row, Optional<CellReading> charged, double pushedA, double chargeLimitA) {
+        return row.climb() == 0 && !(pushedA > chargeLimitA)
+                ? Signal.NOTICE
+                : Gravity.pushedIn(pushedA, charged.map(CellReading::limitA).orElse(Double.NaN));
+    }
+
+    private static Optional<CellReading> mostCharged(Look held, Row row) {
+        return row.sources().stream()
+                .map(source -> held.cell(source.part()))
+                .filter(Objects::nonNull)
+                .min(Comparator.comparingDouble(CellReading::currentA));
+    }
+
+    /** Rest voltage of the whole row: groups side by side count with their first source. */
+    private static double leftV(Look held, Row row) {
+        return row.groups().stream()
+                .mapToDouble(group -> group.up() * restV(held, group.sources().get(0).part()))
+                .sum();
+    }
+
+    private static double restV(Look held, String source) {
+        CellReading cell = held.cell(source);
+        return cell == null ? held.part(source).voltsV() : cell.restV();
+    }
+}

@@ -1,0 +1,49 @@
+package org.sagwise.caution;
+
+import org.sagwise.reading.CellReading;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.PartKind;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A bench supply pushes current into a cell: nothing ends the charge as a charger made for the cell
+ * would.
+ */
+final class SupplyChargesCell implements HazardRule {
+    static final String ID = "supply-charges-cell";
+
+    /** Current into a cell from which on it counts, A: our choice. */
+    static final double LEAST_A = 0.05;
+
+    @Override
+    public List<Caution> check(Evidence evidence) {
+        List<Caution> found = new ArrayList<>();
+        for (Part supply : evidence.bench().scenario().partsOf(PartKind.SUPPLY)) {
+            evidence.looks().stream()
+                    .filter(look -> look.currentA(supply.id()) > LEAST_A)
+                    .flatMap(look -> mostCharged(evidence, look, supply).stream())
+                    .findFirst()
+                    .ifPresent(found::add);
+        }
+        return found;
+    }
+
+    private static Optional<Caution> mostCharged(Evidence evidence, Look look, Part supply) {
+        int island = look.island(supply.id());
+        return look.cells().values().stream()
+                .filter(cell -> cell.currentA() < -LEAST_A && look.island(cell.id()) == island)
+                .min(Comparator.comparingDouble(CellReading::currentA))
+                .map(
+                        cell ->
+                                new CautionBuilder(evidence, ID, Signal.WARNING)
+                                        .when(look.when())
+                                        .parts(supply.id(), cell.id())
+                                        .measured(-cell.currentA(), Double.NaN, "A")
+                                        .names("cell", List.of(cell.id()))
+                                        .build());
+    }
+}

@@ -1,0 +1,44 @@
+package org.sagwise.caution;
+
+import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** A sentence with named places: {@code {name}}, or {@code {name|words if it is not known}}. */
+final class Template {
+
+    private static final Pattern PLACE = Pattern.compile("\\{([A-Za-z0-9]+)(?:\\|([^}]*))?}");
+
+    private Template() {}
+
+    /**
+     * Fills a sentence in. A word that begins a sentence gets a capital letter.
+     *
+     * @param value what stands for a name; null where it is not known
+     * @throws IllegalArgumentException if nothing is known and the sentence has no words for that
+     */
+    static String fill(String template, Function<String, String> value) {
+        StringBuilder text = new StringBuilder();
+        Matcher place = PLACE.matcher(template);
+        int end = 0;
+        while (place.find()) {
+            text.append(template, end, place.start());
+            String words = value.apply(place.group(1));
+            if (words == null && place.group(2) == null) {
+                throw new IllegalArgumentException(
+                        "nothing for " + place.group(1) + " in: " + template);
+            }
+            text.append(capital(text, words == null ? place.group(2) : words));
+            end = place.end();
+        }
+        return text.append(template, end, template.length()).toString();
+    }
+
+    private static String capital(StringBuilder before, String words) {
+        String start = before.toString().stripTrailing();
+        boolean begins = start.isEmpty() || start.endsWith(".");
+        return begins && !words.isEmpty()
+                ? Character.toUpperCase(words.charAt(0)) + words.substring(1)
+                : words;
+    }
+}

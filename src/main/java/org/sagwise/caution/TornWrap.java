@@ -1,0 +1,22 @@
+package org.sagwise.caution;
+
+import org.sagwise.reading.ResolvedCell;
+
+import java.util.List;
+
+/** The wrap of a cell is torn, though its can touches nothing yet. */
+final class TornWrap implements HazardRule {
+    static final String ID = "torn-wrap";
+
+    @Override
+    public List<Caution> check(Evidence evidence) {
+        List<String> torn =
+                evidence.bench().cells().values().stream()
+                        .filter(ResolvedCell::isTorn)
+                        .map(ResolvedCell::id)
+                        .toList();
+        return torn.isEmpty()
+                ? List.of()
+                : List.of(new CautionBuilder(evidence, ID, Signal.CAUTION).parts(torn).build());
+    }
+}

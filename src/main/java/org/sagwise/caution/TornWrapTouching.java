@@ -1,0 +1,88 @@
+package org.sagwise.caution;
+
+import org.sagwise.reading.LinkReading;
+import org.sagwise.reading.ResolvedCell;
+import org.sagwise.scenario.TerminalRef;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The can of a cell whose wrap is torn touches something that is not its own minus. On common round
+ * cells the can is the minus side (from memory, no source at hand).
+ */
+final class TornWrapTouching implements HazardRule {
+    static final String ID = "torn-wrap-touching";
+
+    @Override
+    public List<Caution> check(Evidence evidence) {
+        List<Caution> found = new ArrayList<>();
+        for (ResolvedCell cell : evidence.bench().cells().values()) {
+            if (cell.isTorn()) {
+                List<LinkReading> touches = touches(evidence, evidence.held(), cell);
+                if (!touches.isEmpty()) {
+                    found.add(caution(evidence, cell, touches));
+                }
+            }
+        }
+        return found;
+    }
+
+    private static List<LinkReading> touches(Evidence evidence, Look look, ResolvedCell cell) {
+        TerminalRef can = cell.part().terminal("can");
+        return look.readings().links().stream()
+                .filter(link -> link.from().equals(can) || link.to().equals(can))
+                .filter(link -> !isOwnMinus(link.from(), link.to(), cell.id()))
+                .filter(
+                        link ->
+                                evidence.bench()
+                                        .joins(
+                                                evidence.bench()
+                                                        .scenario()
+                                                        .links()
+                                                        .get(link.index())))
+                .toList();
+    }
+
+    private static boolean isOwnMinus(TerminalRef from, TerminalRef to, String cell) {
+        return from.part().equals(cell)
+                && to.part().equals(cell)
+                && !from.terminal().equals("+")
+                && !to.terminal().equals("+");
+    }
+
+    private static Caution caution(
+            Evidence evidence, ResolvedCell cell, List<LinkReading> touches) {
+        Look look =
+                strongestA(evidence.atRest(), touches) < Look.NO_CURRENT_A
+                        ? evidence.held()
+                        : evidence.atRest();
+        double currentA = strongestA(look, touches);
+        double limitA = cell.spec().limitA();
+        return new CautionBuilder(evidence, ID, Gravity.unchecked(currentA, limitA))
+                .when(currentA < Look.NO_CURRENT_A ? Caution.When.ALWAYS : look.when())
+                .parts(cell.id())
+                .parts(touches.stream().map(link -> otherEnd(link, cell.id())).toList())
+                .links(touches.stream().map(LinkReading::index).toList())
+                .measured(currentA, limitA, "A")
+                .variant(currentA < Look.NO_CURRENT_A ? "quiet" : "current")
+                .detail("touched", otherTerminal(touches.get(0), cell.id()).toString())
+                .build();
+    }
+
+    /** The largest current in these links, A; NaN where one cannot be told. */
+    private static double strongestA(Look look, List<LinkReading> touches) {
+        return touches.stream()
+                .mapToDouble(link -> Math.abs(look.readings().links().get(link.index()).currentA()))
+                .max()
+                .orElse(0);
+    }
+
+    private static String otherEnd(LinkReading link, String cell) {
+        return otherTerminal(link, cell).part();
+    }
+
+    private static TerminalRef otherTerminal(LinkReading link, String cell) {
+        return link.from().equals(new TerminalRef(cell, "can")) ? link.to() : link.from();
+    }
+}

@@ -1,0 +1,54 @@
+package org.sagwise.caution;
+
+import org.sagwise.caution.circuit.Row;
+import org.sagwise.reading.CellReading;
+
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * Cells in a row of unequal charge: the same current empties all, so the emptiest is driven below
+ * its cut-off while the others still push.
+ */
+final class UnequalChargeInSeries implements HazardRule {
+
+    static final String ID = "unequal-charge-in-series";
+
+    /** Difference of rest voltages from which on it counts, V: common practice, no source. */
+    static final double MOST_APART_V = 0.1;
+
+    @Override
+    public List<Caution> check(Evidence evidence) {
+        return evidence.rows().stream()
+                .filter(row -> !row.isOpposed())
+                .map(row -> cells(evidence, row))
+                .filter(cells -> apartV(cells) > MOST_APART_V)
+                .map(cells -> caution(evidence, cells))
+                .toList();
+    }
+
+    /** The cells of a row, the emptiest first. */
+    private static List<CellReading> cells(Evidence evidence, Row row) {
+        return row.sources().stream()
+                .filter(evidence::isCell)
+                .map(source -> evidence.atRest().cell(source.part()))
+                .sorted(Comparator.comparingDouble(CellReading::restV))
+                .toList();
+    }
+
+    private static double apartV(List<CellReading> cells) {
+        return cells.isEmpty() ? 0 : cells.get(cells.size() - 1).restV() - cells.get(0).restV();
+    }
+
+    private static Caution caution(Evidence evidence, List<CellReading> cells) {
+        CellReading low = cells.get(0);
+        CellReading high = cells.get(cells.size() - 1);
+        return new CautionBuilder(evidence, ID, Signal.CAUTION)
+                .parts(low.id(), high.id())
+                .measured(apartV(cells), MOST_APART_V, "V")
+                .names("high", List.of(high.id()))
+                .detail("lowV", low.restV())
+                .detail("highV", high.restV())
+                .build();
+    }
+}
