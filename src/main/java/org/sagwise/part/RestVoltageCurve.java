@@ -21,6 +21,9 @@ public final class RestVoltageCurve {
     /** Least rise from half charge to full that is taken for a cell of the same kind (V). */
     private static final double LEAST_UPPER_HALF_V = 0.1;
 
+    /** Half of 1/√3, the place of the points of Gauss's rule in an interval of length 1. */
+    private static final double GAUSS_POINT = 0.5 / Math.sqrt(3);
+
     private final double[] charges;
     private final double[] volts;
     private final double[] slopes;
@@ -110,6 +113,38 @@ public final class RestVoltageCurve {
             }
         }
         return sum;
+    }
+
+    /**
+     * Mean rest voltage (V) between two charges, exact for this curve: what a unit of charge brings
+     * or takes on the way from one to the other.
+     */
+    public double meanV(double from, double to) {
+        double low = Math.min(from, to);
+        double high = Math.max(from, to);
+        int next = pointAbove(low);
+        if (next == charges.length || charges[next] >= high) {
+            return gauss(low, high);
+        }
+        double sum = 0;
+        for (double at = low; at < high; next++) {
+            double end = next == charges.length ? high : Math.min(high, charges[next]);
+            sum += (end - at) * gauss(at, end);
+            at = end;
+        }
+        return sum / (high - low);
+    }
+
+    private int pointAbove(double charge) {
+        int found = Arrays.binarySearch(charges, charge);
+        return found >= 0 ? found + 1 : -found - 1;
+    }
+
+    /** Mean over one piece of the curve: Gauss's rule with two points is exact for a cubic. */
+    private double gauss(double from, double to) {
+        double middle = 0.5 * (from + to);
+        double reach = GAUSS_POINT * (to - from);
+        return 0.5 * (voltsAt(middle - reach) + voltsAt(middle + reach));
     }
 
     /**

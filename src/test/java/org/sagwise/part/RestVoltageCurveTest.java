@@ -143,4 +143,25 @@ class RestVoltageCurveTest {
                 IllegalArgumentException.class,
                 () -> RestVoltageCurve.through(new double[] {0, 1}, new double[] {3, 4}));
     }
+
+    @Test
+    void meanV_overSeveralPoints_isTheIntegralOverTheWidth() {
+        RestVoltageCurve curve = Chemistry.INR.restCurve();
+        double sum = 0;
+        int pieces = 40_000;
+        double from = -0.1;
+        double to = 1.2;
+        for (int i = 0; i < pieces; i++) {
+            sum += curve.voltsAt(from + (to - from) * (i + 0.5) / pieces);
+        }
+        assertEquals(sum / pieces, curve.meanV(from, to), 1e-6);
+        assertEquals(curve.meanV(from, to), curve.meanV(to, from), 0);
+        assertEquals(curve.meanV(), curve.meanV(0, 1), 1e-12);
+    }
+
+    @Test
+    void meanV_ofNoWidth_isTheVoltageThere() {
+        RestVoltageCurve curve = Chemistry.INR.restCurve();
+        assertEquals(curve.voltsAt(0.37), curve.meanV(0.37, 0.37), 1e-15);
+    }
 }
