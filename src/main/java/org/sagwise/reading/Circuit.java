@@ -18,7 +18,7 @@ import java.util.OptionalInt;
  * @param elementOfLink element of a link by its place; -1 for a link that joins nothing
  * @param owners what each element stands for, by its index
  */
-record Circuit(
+public record Circuit(
         Network network,
         Map<TerminalRef, Integer> nodeOf,
         Map<String, Integer> elementOf,
@@ -31,7 +31,7 @@ record Circuit(
      * @param part id of the part, or empty for a link or an inner joint of a part
      * @param link place of the link, or empty
      */
-    record Owner(String part, OptionalInt link) {
+    public record Owner(String part, OptionalInt link) {
         static Owner of(String part) {
             return new Owner(part, OptionalInt.empty());
         }
@@ -41,12 +41,19 @@ record Circuit(
         }
     }
 
-    OptionalInt element(String part) {
+    /** The bench in a state, with the button held or let go. */
+    public static Circuit of(Bench bench, States states, Press press) {
+        return CircuitCompiler.compile(bench, states, press);
+    }
+
+    /** Element that a part has become; empty if it lets nothing through. */
+    public OptionalInt element(String part) {
         Integer index = elementOf.get(part);
         return index == null ? OptionalInt.empty() : OptionalInt.of(index);
     }
 
-    int node(TerminalRef terminal) {
+    /** Node of a terminal. */
+    public int node(TerminalRef terminal) {
         return nodeOf.get(terminal);
     }
 }

@@ -58,7 +58,7 @@ final class CircuitCompiler {
         Arrays.fill(elementOfLink, -1);
         for (int i = 0; i < elementOfLink.length; i++) {
             Link link = bench.scenario().links().get(i);
-            if (bench.joins(link)) {
+            if (bench.joins(link) && !states.broken().links().contains(i)) {
                 elementOfLink[i] = elements.size();
                 owners.add(Circuit.Owner.of(i));
                 elements.add(
@@ -92,7 +92,11 @@ final class CircuitCompiler {
     private void add(Part part) {
         switch (part.kind()) {
             case CELL -> cell(part);
-            case COIL -> resistance(part, bench.coils().get(part.id()).ohmAt(coilC(part)));
+            case COIL -> {
+                if (!states.broken().coils().contains(part.id())) {
+                    resistance(part, bench.coils().get(part.id()).ohmAt(coilC(part)));
+                }
+            }
             case SWITCH -> {
                 if (bench.isClosed(part, press)) {
                     resistance(part, part.numberOrDefault("closed_mohm") * MILLI);
@@ -113,8 +117,11 @@ final class CircuitCompiler {
                                     node(part, "-"),
                                     part.numberOrDefault("volts"),
                                     part.numberOrDefault("internal_ohm")));
-            case CHARGER -> charger(part);
-            case BOARD -> board(part);
+            case CHARGER, BOARD -> {
+                if (!states.broken().stopped().contains(part.id())) {
+                    device(part);
+                }
+            }
         }
     }
 
@@ -140,6 +147,14 @@ final class CircuitCompiler {
                             node(part, "-"),
                             state.restV() - state.polarisationV(),
                             bench.cells().get(part.id()).ohmAt(state)));
+        }
+    }
+
+    private void device(Part part) {
+        if (part.kind() == PartKind.CHARGER) {
+            charger(part);
+        } else {
+            board(part);
         }
     }
 

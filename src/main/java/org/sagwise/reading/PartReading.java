@@ -22,7 +22,7 @@ public record PartReading(
         WORKING,
         /** A switch that is not closed. */
         OPEN,
-        /** A fuse that has melted. */
+        /** A fuse or a coil that has melted. */
         BLOWN,
         /** A board that gives all the voltage it can and still less power than asked. */
         OUTPUT_AT_MAX,
@@ -36,7 +36,7 @@ public record PartReading(
         STOPPED_NO_POWER,
         /** A board that stopped because its output is shorted. */
         STOPPED_OUTPUT_SHORTED,
-        /** A board or charger with nothing to do. */
+        /** A board or charger with nothing to do, or switched off after it was done. */
         IDLE,
         /** A charger holding its current. */
         CONSTANT_CURRENT,

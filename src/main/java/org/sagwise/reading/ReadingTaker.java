@@ -115,13 +115,21 @@ final class ReadingTaker {
 
     private PartReading.State state(Part part, OptionalInt element) {
         if (element.isEmpty()) {
-            return part.kind() == PartKind.FUSE ? PartReading.State.BLOWN : PartReading.State.OPEN;
+            return withoutElement(part.kind());
         }
         int index = element.getAsInt();
         return point.chargerState(index)
                 .map(ElementStates::of)
                 .or(() -> point.converterState(index).map(ElementStates::of))
                 .orElse(PartReading.State.WORKING);
+    }
+
+    private static PartReading.State withoutElement(PartKind kind) {
+        return switch (kind) {
+            case FUSE, COIL -> PartReading.State.BLOWN;
+            case BOARD, CHARGER -> PartReading.State.IDLE;
+            default -> PartReading.State.OPEN;
+        };
     }
 
     private CoilReading coil(PartReading coil) {

@@ -12,12 +12,23 @@ import java.util.Set;
  *     given at
  * @param linkC temperature of a jumper by its place in the scenario, °C; absent means ambient
  * @param blownFuses ids of the fuses that have melted
+ * @param broken what else lets nothing through any more
  */
 public record States(
         Map<String, CellState> cells,
         Map<String, Double> coilC,
         Map<Integer, Double> linkC,
-        Set<String> blownFuses) {
+        Set<String> blownFuses,
+        Broken broken) {
+
+    /** A state in which nothing but fuses has opened. */
+    public States(
+            Map<String, CellState> cells,
+            Map<String, Double> coilC,
+            Map<Integer, Double> linkC,
+            Set<String> blownFuses) {
+        this(cells, coilC, linkC, blownFuses, Broken.NOTHING);
+    }
 
     public States {
         cells = Map.copyOf(cells);
