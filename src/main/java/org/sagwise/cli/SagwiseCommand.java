@@ -1,39 +1,45 @@
 package org.sagwise.cli;
 
+import org.sagwise.quantity.QuantityFormat.Signs;
+
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ScopeType;
+import picocli.CommandLine.Spec;
 
 import java.io.InputStream;
 import java.io.PrintWriter;
-import java.nio.file.Path;
 import java.util.Locale;
-import java.util.Optional;
+import java.util.ResourceBundle;
 import java.util.concurrent.Callable;
 
 /** The command line: what stands behind {@code sagwise}, with its verbs as sub-commands. */
 @Command(
         name = "sagwise",
-        resourceBundle = "org.sagwise.texts.cli",
+        synopsisSubcommandLabel = "[VERB]",
         mixinStandardHelpOptions = true,
         versionProvider = Version.class)
 public final class SagwiseCommand implements Callable<Integer> {
 
-    /** Exit status when the input or the call is wrong. */
-    private static final int WRONG_CALL = 2;
+    private final CallContext call;
 
-    /** Exit status when the program itself failed. */
-    private static final int FAILED = 3;
+    @Spec private CommandSpec spec;
 
-    private final WindowOpener opener;
-    private final PrintWriter err;
+    @Parameters(arity = "0..1", paramLabel = "FILE", descriptionKey = "file.open")
+    private String file;
 
-    @Parameters(arity = "0..1", paramLabel = "FILE", descriptionKey = "file")
-    private Path file;
+    @Option(names = "--ascii", scope = ScopeType.INHERIT, descriptionKey = "ascii")
+    private boolean ascii;
 
-    private SagwiseCommand(WindowOpener opener, PrintWriter err) {
-        this.opener = opener;
-        this.err = err;
+    @Option(names = "--trace", scope = ScopeType.INHERIT, descriptionKey = "trace")
+    private boolean trace;
+
+    private SagwiseCommand(CallContext call) {
+        this.call = call;
     }
 
     /**
@@ -41,35 +47,78 @@ public final class SagwiseCommand implements Callable<Integer> {
      *
      * @param args what stood behind the program's name
      * @param opener opens the window, where one is asked for
-     * @param out takes results; flushed by the caller
-     * @param err takes problems; flushed by the caller
+     * @param out takes results; flushed
+     * @param err takes problems; flushed
      * @param in where {@code -} reads from
-     * @return the exit status
+     * @return the exit status: 0 done, 1 done and grave cautions found, 2 input or call wrong, 3
+     *     the program itself failed
      */
     public static int run(
             String[] args, WindowOpener opener, PrintWriter out, PrintWriter err, InputStream in) {
-        return new CommandLine(new SagwiseCommand(opener, err))
-                .setOut(out)
-                .setErr(err)
-                .setExitCodeExceptionMapper(failure -> FAILED)
-                .setParameterExceptionHandler(SagwiseCommand::wrongCall)
-                .execute(args);
+        Manner manner = Manner.of(args);
+        CallContext call =
+                new CallContext(
+                        fit(out, manner.signs()),
+                        fit(err, manner.signs()),
+                        in,
+                        opener,
+                        manner.locale(),
+                        manner.signs());
+        int status = line(call, manner).execute(args);
+        boolean lost = call.out().checkError();
+        if (lost) {
+            call.problem(call.texts().say("wrong.lost"));
+        }
+        call.err().flush();
+        return lost ? ExitStatus.FAILED : status;
     }
 
-    private static int wrongCall(CommandLine.ParameterException wrong, String[] args) {
-        CommandLine command = wrong.getCommandLine();
-        command.getErr().println(wrong.getMessage());
-        command.usage(command.getErr());
-        return WRONG_CALL;
+    private static PrintWriter fit(PrintWriter target, Signs signs) {
+        return signs == Signs.ASCII ? new PrintWriter(new AsciiWriter(target)) : target;
+    }
+
+    private static CommandLine line(CallContext call, Manner manner) {
+        CommandLine line =
+                new CommandLine(new SagwiseCommand(call))
+                        .addSubcommand(new OpenCommand(call))
+                        .addSubcommand(new ReadingsCommand(call))
+                        .addSubcommand(new CheckCommand(call))
+                        .addSubcommand(new PartsCommand(call));
+        return line.setResourceBundle(help(call.locale()))
+                .setOut(call.out())
+                .setErr(call.err())
+                .setParameterExceptionHandler(new WrongCall(call))
+                .setExecutionExceptionHandler(new Failure(call, manner.depth()));
+    }
+
+    private static ResourceBundle help(Locale locale) {
+        return ResourceBundle.getBundle(
+                "org.sagwise.texts.cli",
+                locale,
+                ResourceBundle.Control.getNoFallbackControl(
+                        ResourceBundle.Control.FORMAT_PROPERTIES));
+    }
+
+    @Option(
+            names = "--lang",
+            paramLabel = "en|de",
+            scope = ScopeType.INHERIT,
+            descriptionKey = "lang")
+    private void setLanguage(String language) {
+        if (!Manner.LANGUAGES.contains(language)) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    call.texts()
+                            .say(
+                                    "wrong.value",
+                                    Manner.LANG,
+                                    language,
+                                    String.join(", ", Manner.LANGUAGES)));
+        }
     }
 
     @Override
     public Integer call() {
-        Optional<WindowObstacle> obstacle = opener.obstacle();
-        if (obstacle.isPresent()) {
-            err.println(obstacle.get().text(Locale.getDefault()));
-            return 0;
-        }
-        return opener.open(Optional.ofNullable(file));
+        return new Opening(call).open(file, spec.subcommands().keySet());
     }
 }

@@ -1,7 +1,8 @@
 package org.sagwise.cli;
 
+import org.sagwise.quantity.Texts;
+
 import java.util.Locale;
-import java.util.ResourceBundle;
 
 /** What keeps a machine from showing a window, and what to do about it. */
 public enum WindowObstacle {
@@ -10,15 +11,8 @@ public enum WindowObstacle {
     /** The libraries that JavaFX draws with on Linux are not installed. */
     NO_LIBRARIES;
 
-    /**
-     * Without it, English asked for on a German desktop gets German: English is the root bundle.
-     */
-    private static final ResourceBundle.Control NO_THIRD_LANGUAGE =
-            ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES);
-
     /** What is wrong and what to install or start, in words for the person at the keyboard. */
     public String text(Locale locale) {
-        return ResourceBundle.getBundle("org.sagwise.texts.window", locale, NO_THIRD_LANGUAGE)
-                .getString("obstacle." + name());
+        return Texts.in("window", locale).say("obstacle." + name());
     }
 }

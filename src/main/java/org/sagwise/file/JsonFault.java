@@ -8,6 +8,7 @@ import com.fasterxml.jackson.core.io.JsonEOFException;
 import org.sagwise.scenario.Finding;
 import org.sagwise.scenario.Problem;
 
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 
@@ -19,62 +20,122 @@ final class JsonFault {
     private static final String CURLY_QUOTES = "“”„«»‘’‚";
     private static final Set<String> NOT_FINITE = Set.of("NaN", "Infinity", "-Infinity", "INF");
 
+    /** What is broken; each has a text {@code not-json.…}. */
+    enum Kind {
+        EMPTY,
+        CLIPPED,
+        TRAILING,
+        CONTROL,
+        ESCAPE,
+        NOT_FINITE,
+        NUMBER,
+        DECIMAL_COMMA,
+        SINGLE_QUOTES,
+        CURLY_QUOTES,
+        COMMENT,
+        MISSING_COMMA,
+        EXTRA_COMMA,
+        BRACKET,
+        MISSING_COLON,
+        BARE_KEY,
+        WORD,
+        CHARACTER,
+        ENDLESS;
+
+        String word() {
+            return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        }
+    }
+
     private JsonFault() {}
 
     static FileFinding explain(JsonProcessingException e, JsonParser parser, String text) {
-        String place = JsonTree.placeOf(parser.getParsingContext());
         if (e instanceof StreamConstraintsException) {
-            return tooMuch(parser, place);
+            return tooMuch(parser);
         }
         int offset = (int) Math.min(e.getLocation().getCharOffset(), text.length());
-        String kind = e instanceof JsonEOFException ? "clipped" : kind(e, text, offset);
-        String shown = shown(text, offset);
+        Kind kind = e instanceof JsonEOFException ? Kind.CLIPPED : kind(e, text, offset);
         return new FileFinding(
-                Finding.of(place, Problem.NOT_JSON, kind, shown),
+                Finding.of("", Problem.NOT_JSON, kind.word(), shown(kind, text, offset)),
                 Optional.of(JsonTree.positionOf(e.getLocation())));
     }
 
-    private static FileFinding tooMuch(JsonParser parser, String place) {
+    private static FileFinding tooMuch(JsonParser parser) {
         boolean deep = parser.getParsingContext().getNestingDepth() > JsonTree.DEEPEST;
         Finding finding =
                 deep
                         ? Finding.of("", Problem.TOO_DEEP, String.valueOf(JsonTree.DEEPEST))
-                        : Finding.of(place, Problem.NOT_JSON, "endless", "");
+                        : Finding.of("", Problem.NOT_JSON, Kind.ENDLESS.word(), "");
         return new FileFinding(finding, Optional.of(JsonTree.positionOf(parser.currentLocation())));
     }
 
-    /** The kind of fault, as named by the texts {@code not-json.…}. */
-    private static String kind(JsonProcessingException e, String text, int offset) {
+    private static Kind kind(JsonProcessingException e, String text, int offset) {
         String message = e.getOriginalMessage();
         char at = offset < text.length() ? text.charAt(offset) : ' ';
         if (message.contains("Illegal unquoted character")) {
-            return "control";
+            return Kind.CONTROL;
         } else if (message.contains("escape")) {
-            return "escape";
+            return Kind.ESCAPE;
         } else if (NOT_FINITE.contains(word(text, offset))) {
-            return "not-finite";
-        } else if (message.contains("umeric value")) {
-            return "number";
-        } else if (at == '\'') {
-            return "single-quotes";
-        } else if (CURLY_QUOTES.indexOf(at) >= 0) {
-            return "curly-quotes";
-        } else if (at == '/' || at == '#') {
-            return "comment";
-        } else if (message.contains("expecting comma")) {
-            return closes(at) ? "bracket" : "missing-comma";
-        } else if (closes(at)) {
-            return before(text, offset) == ',' ? "extra-comma" : "bracket";
-        } else if (message.contains("colon")) {
-            return "missing-colon";
-        } else if (message.contains("field name")) {
-            return "bare-key";
+            return Kind.NOT_FINITE;
+        } else if (message.contains("umeric value") || at == '.' || isInNumber(text, offset)) {
+            return Kind.NUMBER;
         }
-        return Character.isLetter(at) ? "word" : "character";
+        return ofCharacter(at, before(text, offset))
+                .orElseGet(() -> expected(message, text, offset));
     }
 
-    private static boolean closes(char c) {
-        return c == '}' || c == ']';
+    /** Faults that the character itself gives away. */
+    private static Optional<Kind> ofCharacter(char at, char before) {
+        if (at == '\'') {
+            return Optional.of(Kind.SINGLE_QUOTES);
+        } else if (CURLY_QUOTES.indexOf(at) >= 0) {
+            return Optional.of(Kind.CURLY_QUOTES);
+        } else if (at == '/' || at == '#') {
+            return Optional.of(Kind.COMMENT);
+        } else if (at == '}' || at == ']') {
+            return Optional.of(before == ',' ? Kind.EXTRA_COMMA : Kind.BRACKET);
+        }
+        return Optional.empty();
+    }
+
+    /** Faults that only what would have been right gives away. */
+    private static Kind expected(String message, String text, int offset) {
+        if (message.contains("expecting comma")) {
+            return Kind.MISSING_COMMA;
+        } else if (message.contains("colon")) {
+            return Kind.MISSING_COLON;
+        } else if (message.contains("field name")) {
+            boolean decimals =
+                    before(text, offset) == ','
+                            && isDigit(text, offset)
+                            && isDigit(text, offset - 2);
+            return decimals ? Kind.DECIMAL_COMMA : Kind.BARE_KEY;
+        }
+        return isWord(text, offset) ? Kind.WORD : Kind.CHARACTER;
+    }
+
+    /** Whether reading stopped within a number: {@code 4.14V}, {@code 0x12}. */
+    private static boolean isInNumber(String text, int offset) {
+        String word = word(text, offset);
+        return offset > 0
+                && isDigit(text, offset - 1)
+                && offset < text.length()
+                && isOfWord(text.charAt(offset))
+                && Character.isDigit(word.replaceFirst("^[+-]", "").charAt(0));
+    }
+
+    /** Whether reading stopped at a closing bracket or brace. */
+    static boolean isBracket(String text, int offset) {
+        return offset < text.length() && "}]".indexOf(text.charAt(offset)) >= 0;
+    }
+
+    private static boolean isWord(String text, int offset) {
+        return offset < text.length() && Character.isLetter(text.charAt(offset));
+    }
+
+    private static boolean isDigit(String text, int index) {
+        return index < text.length() && Character.isDigit(text.charAt(index));
     }
 
     private static char before(String text, int offset) {
@@ -85,11 +146,17 @@ final class JsonFault {
         return i >= 0 ? text.charAt(i) : ' ';
     }
 
-    /** The word or the single character at which reading stopped. */
-    private static String shown(String text, int offset) {
-        String word = word(text, offset);
-        if (!word.isEmpty()) {
-            return word;
+    /** What the sentence shows of the text. */
+    private static String shown(Kind kind, String text, int offset) {
+        boolean wordHere = offset < text.length() && isOfWord(text.charAt(offset));
+        if (kind == Kind.ESCAPE) {
+            int backslash = text.lastIndexOf('\\', offset);
+            return text.substring(Math.max(backslash, 0), Math.min(offset + 1, text.length()));
+        } else if (wordHere || kind == Kind.NOT_FINITE || kind == Kind.NUMBER) {
+            return word(text, offset);
+        } else if (kind == Kind.MISSING_COMMA && text.startsWith("\"", offset)) {
+            int end = text.indexOf('"', offset + 1);
+            return end < 0 ? "\"" : text.substring(offset, end + 1);
         }
         return offset < text.length()
                 ? text.substring(offset, text.offsetByCodePoints(offset, 1))

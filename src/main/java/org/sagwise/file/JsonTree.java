@@ -2,6 +2,7 @@ package org.sagwise.file;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonLocation;
+import com.fasterxml.jackson.core.JsonParseException;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonStreamContext;
@@ -59,11 +60,11 @@ record JsonTree(Optional<Map<String, Object>> root, List<FileFinding> findings) 
             JsonToken first = parser.nextToken();
             if (first == JsonToken.START_OBJECT) {
                 Map<String, Object> object = object(parser, findings);
-                return isAtEnd(parser, findings) ? Optional.of(object) : Optional.empty();
+                return isAtEnd(parser, text, findings) ? Optional.of(object) : Optional.empty();
             }
             findings.add(
                     first == null
-                            ? FileFinding.ofWhole(Problem.NOT_JSON, "empty", "")
+                            ? FileFinding.ofWhole(Problem.NOT_JSON, JsonFault.Kind.EMPTY.word(), "")
                             : noObject(parser, first, findings));
         } catch (JsonProcessingException e) {
             findings.add(JsonFault.explain(e, parser, text));
@@ -77,12 +78,18 @@ record JsonTree(Optional<Map<String, Object>> root, List<FileFinding> findings) 
         return FileFinding.ofWhole(Problem.NOT_AN_OBJECT, Places.typeOf(value));
     }
 
-    private static boolean isAtEnd(JsonParser parser, List<FileFinding> findings)
+    private static boolean isAtEnd(JsonParser parser, String text, List<FileFinding> findings)
             throws IOException {
-        if (parser.nextToken() == null) {
-            return true;
+        try {
+            if (parser.nextToken() == null) {
+                return true;
+            }
+        } catch (JsonParseException e) {
+            if (JsonFault.isBracket(text, (int) e.getLocation().getCharOffset())) {
+                throw e;
+            }
         }
-        findings.add(found(parser, Problem.NOT_JSON, "trailing", ""));
+        findings.add(found(parser, Problem.NOT_JSON, JsonFault.Kind.TRAILING.word(), ""));
         return false;
     }
 

@@ -1,8 +1,9 @@
 package org.sagwise.network;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 import java.util.Set;
 
 /**
@@ -14,6 +15,9 @@ final class ConverterSettling {
      * Attempts in which converters stop one by one; afterwards all that must stop do so together.
      */
     private static final int ONE_BY_ONE = 16;
+
+    /** Most converters that are stopped one by one. */
+    private static final int FEW = 16;
 
     private static final int MOST_ATTEMPTS = 40;
 
@@ -56,18 +60,26 @@ final class ConverterSettling {
     }
 
     private void run() {
-        for (int attempt = 0; !running.isEmpty(); attempt++) {
-            if (attempt == MOST_ATTEMPTS) {
-                haltAll(running, ConverterState.STOPPED_UNSETTLED);
-                return;
-            }
+        boolean settled = running.isEmpty();
+        for (int attempt = 0; !settled && attempt < MOST_ATTEMPTS; attempt++) {
+            LinearCircuit circuit = haltIdle();
+            boolean patient = attempt < ONE_BY_ONE && running.size() <= FEW;
+            settled = running.isEmpty() || attempt(circuit, patient);
+        }
+        if (!settled) {
+            List.copyOf(running).forEach(e -> halt(e, ConverterState.STOPPED_UNSETTLED));
+        }
+    }
+
+    /** Stops what has nothing to do, and what that leaves without a source; returns the circuit. */
+    private LinearCircuit haltIdle() {
+        while (true) {
             LinearCircuit circuit = LinearCircuit.of(network, stance);
             List<Integer> idle = running.stream().filter(e -> !canRun(e, circuit)).toList();
-            if (!idle.isEmpty()) {
-                haltAll(idle, ConverterState.IDLE);
-            } else if (attempt(circuit, attempt < ONE_BY_ONE)) {
-                return;
+            if (idle.isEmpty()) {
+                return circuit;
             }
+            idle.forEach(e -> halt(e, ConverterState.IDLE));
         }
     }
 
@@ -81,26 +93,36 @@ final class ConverterSettling {
     private boolean attempt(LinearCircuit circuit, boolean oneByOne) {
         ConverterPorts ports = new ConverterPorts(network, stance, circuit, List.copyOf(running));
         ConverterVerdict verdict = new ConverterVerdict(ports);
-        for (int j = 0; j < ports.count(); j++) {
-            Optional<ConverterState> why = verdict.whyStopped(j);
-            if (why.isPresent()) {
-                halt(ports.element(j), why.get());
-                if (oneByOne) {
-                    return false;
-                }
-            }
-        }
-        if (running.size() < ports.count()) {
-            return false;
-        }
+        Map<Integer, ConverterState> stopping = new LinkedHashMap<>();
         for (int j = 0; j < ports.count(); j++) {
             int element = ports.element(j);
-            set(element, verdict.running(j, stance.converter(element)));
+            verdict.whyStopped(j).ifPresent(why -> stopping.put(element, why));
         }
-        return true;
+        if (stopping.isEmpty()) {
+            for (int j = 0; j < ports.count(); j++) {
+                int element = ports.element(j);
+                set(element, verdict.running(j, stance.converter(element)));
+            }
+        } else if (oneByOne) {
+            int first = stopping.keySet().iterator().next();
+            halt(first, stopping.get(first));
+        } else {
+            if (verdict.sourceGaveWay()) {
+                addOthersOnSameSource(circuit, stopping);
+            }
+            stopping.forEach(this::halt);
+        }
+        return stopping.isEmpty();
     }
 
-    private void haltAll(List<Integer> elements, ConverterState why) {
-        List.copyOf(elements).forEach(element -> halt(element, why));
+    private void addOthersOnSameSource(
+            LinearCircuit circuit, Map<Integer, ConverterState> stopping) {
+        int first = stopping.keySet().iterator().next();
+        int island = circuit.island(converter(first).inPlus());
+        for (int element : running) {
+            if (circuit.island(converter(element).inPlus()) == island) {
+                stopping.putIfAbsent(element, stopping.get(first));
+            }
+        }
     }
 }

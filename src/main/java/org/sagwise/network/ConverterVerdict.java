@@ -31,6 +31,11 @@ final class ConverterVerdict {
         return ports.commonSiemens(j) > 1 / (SHORT_OHM + Stance.OUTPUT_OHM);
     }
 
+    /** Whether a source could not feed all converters on it together. */
+    boolean sourceGaveWay() {
+        return balance != null && balance.failed() >= 0;
+    }
+
     /** Why a converter cannot go on; empty if it can. */
     Optional<ConverterState> whyStopped(int j) {
         if (anyShorted) {

@@ -14,9 +14,9 @@ final class DeviceSettling {
     private static final int ALL_AT_ONCE = 10;
 
     /** Rounds after which a converter that has stopped stays stopped. */
-    private static final int LATCHING = 40;
+    private static final int LATCHING = 30;
 
-    private static final int MOST_ROUNDS = 120;
+    private static final int MOST_ROUNDS = 60;
 
     private static final int FEWEST_ROUNDS = 20;
 

@@ -53,6 +53,11 @@ final class LinearCircuit {
         return branches;
     }
 
+    /** The loops that driven branches close. */
+    List<Loop> drivenLoops() {
+        return driven;
+    }
+
     /** Number of the island a node lies in. */
     int island(int node) {
         return forest.island[node];

@@ -73,11 +73,25 @@ final class Loop {
         DoubledSum sum = new DoubledSum();
         sum.add(emfV[chord]);
         sum.addProduct(-ohm[chord], currentA[chord]);
+        addPath(sum, emfV, ohm, currentA);
+        return sum.value();
+    }
+
+    /**
+     * Volts by which the potential rises on the way back, from the chord's {@code to} to its {@code
+     * from}.
+     */
+    double returnV(double[] emfV, double[] ohm, double[] currentA) {
+        DoubledSum sum = new DoubledSum();
+        addPath(sum, emfV, ohm, currentA);
+        return sum.value();
+    }
+
+    private void addPath(DoubledSum sum, double[] emfV, double[] ohm, double[] currentA) {
         for (int k = 0; k < path.length; k++) {
             int branch = path[k];
             sum.add(sign[k] * emfV[branch]);
             sum.addProduct(-sign[k] * ohm[branch], currentA[branch]);
         }
-        return sum.value();
     }
 }

@@ -34,6 +34,7 @@ final class Residuals {
             bookPower(b, ampere);
             bookVoltage(b, ampere);
         }
+        bookDrivenPower();
         double kclWorstA = 0;
         for (double sum : netA) {
             kclWorstA = Math.max(kclWorstA, Math.abs(sum));
@@ -43,12 +44,27 @@ final class Residuals {
     }
 
     private void bookPower(int branch, double ampere) {
-        boolean driven = branches.kind[branch] == Branches.Kind.DRIVEN;
-        double volt = driven ? riseV(branch) : branches.drive[branch];
-        double watt = ampere == 0 ? 0 : volt * ampere;
+        if (branches.kind[branch] != Branches.Kind.DRIVEN) {
+            bookSource(branches.drive[branch] * ampere);
+            absorbedW += branches.ohm[branch] * ampere * ampere;
+        }
+    }
+
+    private void bookSource(double watt) {
         deliveredW += watt;
         suppliedW += Math.max(0, watt);
-        absorbedW += branches.ohm[branch] * ampere * ampere;
+    }
+
+    /**
+     * Takes the voltage from the loop: a difference of potentials would have lost its last digits.
+     */
+    private void bookDrivenPower() {
+        for (Loop loop : circuit.drivenLoops()) {
+            double ampere = flow.currentA()[loop.chord];
+            if (ampere != 0 && circuit.solved(flow, loop.chord)) {
+                bookSource(-loop.returnV(branches.drive, branches.ohm, flow.currentA()) * ampere);
+            }
+        }
     }
 
     private void bookVoltage(int branch, double ampere) {

@@ -10,6 +10,12 @@ public final class NearMiss {
 
     private static final int MOST = 3;
 
+    /** Names of one or two letters are all near to one another, so none is likely meant. */
+    private static final int SHORTEST = 3;
+
+    /** A longer text is no name; comparing it would take long. */
+    private static final int LONGEST = 100;
+
     private NearMiss() {}
 
     /**
@@ -33,10 +39,17 @@ public final class NearMiss {
     }
 
     private static int score(String sought, String name) {
+        int longer = Math.max(sought.length(), name.length());
+        int shorter = Math.min(sought.length(), name.length());
+        if (shorter < SHORTEST) {
+            return sought.equals(name) ? 0 : Integer.MAX_VALUE;
+        }
+        int allowed = Math.max(1, longer / 3);
+        boolean contained = name.contains(sought) || sought.contains(name);
+        if (longer - shorter > allowed && !contained || longer > LONGEST) {
+            return Integer.MAX_VALUE;
+        }
         int distance = distance(sought, name);
-        int allowed = Math.max(1, Math.max(sought.length(), name.length()) / 3);
-        boolean contained =
-                sought.length() >= 3 && (name.contains(sought) || sought.contains(name));
         return distance <= allowed || contained ? distance : Integer.MAX_VALUE;
     }
 

@@ -33,7 +33,10 @@ public final class Places {
 
     /** Names in a row, cut where nobody would read on. */
     static String row(Collection<String> names) {
-        String row = String.join(", ", names.stream().limit(MOST_SHOWN).toList());
+        String row =
+                String.join(
+                        ", ",
+                        names.stream().filter(name -> !name.isBlank()).limit(MOST_SHOWN).toList());
         return names.size() > MOST_SHOWN ? row + ", …" : row;
     }
 

@@ -108,7 +108,7 @@ class CatalogueLoaderTest {
                 "\"typical\"}             | \"typical\", \"sources\": {\"mass_g\": \"typical\"}} |"
                         + " SOURCE_OF_NOTHING | [0].sources.mass_g",
                 "\"limit_A\": 20          | \"limit_A\": 20, \"cutoff_V\": 5 | REFUSED |"
-                    + " [0].cutoff_V",
+                        + " [0].cutoff_V",
                 "\"limit_A\": 20          | \"limit_A\": 20, \"pulse_A\": 10, \"pulse_s\": 1 |"
                         + " REFUSED | [0].pulse_A",
                 "\"limit_A\": 20          | \"limit_A\": 20, \"guard\": 8 | NOT_AN_OBJECT |"

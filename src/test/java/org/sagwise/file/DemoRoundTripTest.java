@@ -8,6 +8,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Locale;
 
 /** Opening and saving a file that nobody changed changes no byte of it. */
 class DemoRoundTripTest {
@@ -29,9 +30,6 @@ class DemoRoundTripTest {
 
     static String words(Loaded loaded) {
         return String.join(
-                "\n",
-                loaded.findings().stream()
-                        .map(found -> found.text(java.util.Locale.ENGLISH))
-                        .toList());
+                "\n", loaded.findings().stream().map(found -> found.text(Locale.ENGLISH)).toList());
     }
 }

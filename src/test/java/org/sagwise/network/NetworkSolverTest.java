@@ -14,6 +14,7 @@ import static org.sagwise.network.Circuits.solve;
 
 import org.junit.jupiter.api.Test;
 
+import java.util.ArrayList;
 import java.util.List;
 
 class NetworkSolverTest {
@@ -223,6 +224,27 @@ class NetworkSolverTest {
         assertEquals(expectedA, point.currentA(1), expectedA * EXACT);
         assertEquals(0, point.residual().kclRelative(), 1e-9);
         assertEquals(0, point.residual().powerRelative(), 1e-9);
+    }
+
+    @Test
+    void voltageAcross_microOhmJointAtCellVoltage_keepsItsDigits() {
+        OperatingPoint point =
+                solve(3, ideal(1, 0, 4.2), ohms(1, 2, 1e-7), amps(0, 2, 1.0 / 3), joint(1, 1));
+        assertEquals(1e-7 / 3, point.voltageAcrossV(1), 1e-7 * EXACT);
+        assertEquals(4.2, point.voltageAcrossV(0), EXACT);
+        assertEquals(point.voltageV(0, 2), point.voltageAcrossV(2));
+        assertEquals(0, point.voltageAcrossV(3));
+    }
+
+    @Test
+    void solve_fourThousandJumpersBetweenTwoCells_answers() {
+        List<Element> elements = new ArrayList<>(List.of(cell(1, 0, 4.2, 0.03), ohms(2, 0, 1)));
+        for (int i = 0; i < 4000; i++) {
+            elements.add(ohms(1, 2, 4));
+        }
+        OperatingPoint point = NetworkSolver.solve(new Network(3, elements, List.of(0)));
+        assertEquals(4.2 / 1.031, point.currentA(1), EXACT);
+        assertEquals(4.2 / 1.031 / 4000, point.currentA(3999), EXACT);
     }
 
     @Test

@@ -58,7 +58,7 @@ class BundlesTest {
 
     /** MessageFormat swallows a single apostrophe and everything it quotes. */
     @ParameterizedTest
-    @ValueSource(strings = {"quantity"})
+    @ValueSource(strings = {"quantity", "problems"})
     void bundle_everySentence_doublesItsApostrophes(String bundle) throws IOException {
         for (String file : new String[] {bundle + ".properties", bundle + "_de.properties"}) {
             Properties texts = load(file);

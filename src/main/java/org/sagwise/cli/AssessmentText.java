@@ -1,0 +1,40 @@
+package org.sagwise.cli;
+
+import org.sagwise.caution.Assessment;
+import org.sagwise.caution.Caution;
+import org.sagwise.quantity.Texts;
+
+import java.util.List;
+
+/** Readings with their cautions in short, for people. */
+final class AssessmentText {
+
+    private final CallContext call;
+    private final Texts texts;
+
+    AssessmentText(CallContext call) {
+        this.call = call;
+        this.texts = call.texts();
+    }
+
+    void print(Assessment assessment) {
+        ReadingsText.lines(call, assessment.scenario(), assessment.readings())
+                .forEach(call::result);
+        call.result("");
+        cautions(assessment);
+        call.result("");
+        Paragraph.lines(texts.say("teaching"), "").forEach(call::result);
+    }
+
+    private void cautions(Assessment assessment) {
+        List<Caution> cautions = assessment.cautions();
+        if (cautions.isEmpty()) {
+            call.result(texts.say("cautions.none"));
+            return;
+        }
+        CautionWords words = new CautionWords(call, assessment.scenario());
+        call.result(texts.say("cautions.head"));
+        cautions.forEach(caution -> words.head(caution).forEach(call::result));
+        call.result(texts.say("cautions.more"));
+    }
+}

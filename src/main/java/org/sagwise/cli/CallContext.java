@@ -1,0 +1,52 @@
+package org.sagwise.cli;
+
+import org.sagwise.quantity.QuantityFormat;
+import org.sagwise.quantity.QuantityFormat.Signs;
+import org.sagwise.quantity.Texts;
+
+import java.io.InputStream;
+import java.io.PrintWriter;
+import java.util.Locale;
+
+/**
+ * What one call of the program works with: where its words go, and in which language and signs.
+ *
+ * @param out takes results
+ * @param err takes problems
+ * @param in where {@code -} reads from
+ * @param opener opens the window, where one is asked for
+ * @param locale language and decimal mark of what people read
+ * @param signs whether the terminal knows more than ASCII
+ */
+record CallContext(
+        PrintWriter out,
+        PrintWriter err,
+        InputStream in,
+        WindowOpener opener,
+        Locale locale,
+        Signs signs) {
+
+    /** The sentences of the command line in this call's language. */
+    Texts texts() {
+        return Texts.in("cli-words", locale);
+    }
+
+    QuantityFormat format() {
+        return new QuantityFormat(locale, signs);
+    }
+
+    /** A text as this call's terminal can show it. */
+    String printable(String text) {
+        return Printable.line(text, signs);
+    }
+
+    /** Prints a line of the result. */
+    void result(String line) {
+        out.println(printable(line));
+    }
+
+    /** Prints a line about something that is wrong. */
+    void problem(String line) {
+        err.println(printable(line));
+    }
+}

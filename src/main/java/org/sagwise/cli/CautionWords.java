@@ -1,0 +1,88 @@
+package org.sagwise.cli;
+
+import org.sagwise.caution.Caution;
+import org.sagwise.quantity.Digits;
+import org.sagwise.quantity.Texts;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.Scenario;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+
+/** What the command line says of a caution. */
+final class CautionWords {
+
+    private final CallContext call;
+    private final Texts texts;
+    private final Scenario scenario;
+
+    CautionWords(CallContext call, Scenario scenario) {
+        this.call = call;
+        this.texts = call.texts();
+        this.scenario = scenario;
+    }
+
+    String title(Caution caution) {
+        return caution.id();
+    }
+
+    String text(Caution caution) {
+        return caution.id();
+    }
+
+    String advice(Caution caution) {
+        return caution.id();
+    }
+
+    /** Signal word, what it is, where, when, and the number against its limit. */
+    List<String> head(Caution caution) {
+        String where = String.join(", ", places(caution));
+        String first =
+                texts.say(
+                        "caution.head",
+                        texts.say("signal." + caution.signal().name().toLowerCase(Locale.ROOT)),
+                        title(caution),
+                        where.isEmpty() ? 0 : 1,
+                        where);
+        String second = texts.say("caution.when." + word(caution.when()));
+        String numbers = numbers(caution);
+        return List.of("  " + first, "    " + second + (numbers.isEmpty() ? "" : ": " + numbers));
+    }
+
+    /** Why, and what a competent person would do. */
+    List<String> body(Caution caution) {
+        return Stream.of(text(caution), texts.say("caution.advice", advice(caution)))
+                .flatMap(text -> Paragraph.lines(text, "    ").stream())
+                .toList();
+    }
+
+    private List<String> places(Caution caution) {
+        Stream<String> parts =
+                caution.parts().stream().map(id -> scenario.part(id).map(Part::name).orElse(id));
+        Stream<String> links =
+                caution.links().stream()
+                        .map(scenario.links()::get)
+                        .map(link -> link.from() + " › " + link.to());
+        return (caution.parts().isEmpty() ? links : parts).toList();
+    }
+
+    private String numbers(Caution caution) {
+        if (Double.isNaN(caution.measured())) {
+            return "";
+        }
+        String measured = number(caution.measured(), caution.unit());
+        return Double.isNaN(caution.limit())
+                ? measured
+                : texts.say("caution.against", measured, number(caution.limit(), caution.unit()));
+    }
+
+    private String number(double value, String unit) {
+        return call.format().number(value, Digits.significant(3))
+                + (unit.isEmpty() ? "" : " " + unit);
+    }
+
+    private static String word(Enum<?> value) {
+        return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+}

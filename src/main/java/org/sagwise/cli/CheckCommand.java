@@ -1,0 +1,62 @@
+package org.sagwise.cli;
+
+import org.sagwise.caution.Caution;
+import org.sagwise.caution.Hazards;
+import org.sagwise.file.CatalogueLoader;
+import org.sagwise.reading.Bench;
+
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+import java.util.List;
+import java.util.concurrent.Callable;
+
+/** Prints the cautions of one or several scenarios. */
+@Command(name = "check", mixinStandardHelpOptions = true, versionProvider = Version.class)
+final class CheckCommand implements Callable<Integer> {
+
+    private final CallContext call;
+
+    @Parameters(arity = "1..*", paramLabel = "FILE", descriptionKey = "files")
+    private List<String> files;
+
+    @Option(names = "--json", descriptionKey = "json")
+    private boolean json;
+
+    CheckCommand(CallContext call) {
+        this.call = call;
+    }
+
+    @Override
+    public Integer call() {
+        List<CheckedFile> checked = files.stream().map(this::check).toList();
+        if (json) {
+            CheckJson.write(call, checked);
+        } else {
+            CheckText text = new CheckText(call);
+            checked.forEach(text::print);
+        }
+        return checked.stream().mapToInt(CheckCommand::status).max().orElse(ExitStatus.DONE);
+    }
+
+    private CheckedFile check(String name) {
+        GivenScenario given = new ScenarioInput(call).read(name);
+        given.complain(call);
+        List<Caution> cautions =
+                given.scenario()
+                        .map(it -> Hazards.check(Bench.of(it, CatalogueLoader.builtIn())))
+                        .orElse(List.of());
+        return new CheckedFile(given, cautions);
+    }
+
+    /** A file that could not be read weighs more than any caution in another one. */
+    private static int status(CheckedFile checked) {
+        if (checked.given().scenario().isEmpty()) {
+            return ExitStatus.WRONG;
+        }
+        return checked.cautions().stream().anyMatch(it -> it.signal().isGrave())
+                ? ExitStatus.FOUND
+                : ExitStatus.DONE;
+    }
+}

@@ -1,0 +1,34 @@
+package org.sagwise.cli;
+
+import org.sagwise.caution.Caution;
+import org.sagwise.scenario.Scenario;
+
+/** The cautions of a file, each with why and what to do, for people. */
+final class CheckText {
+
+    private final CallContext call;
+
+    CheckText(CallContext call) {
+        this.call = call;
+    }
+
+    /** Prints them; silent about a file that could not be read, which was complained about. */
+    void print(CheckedFile checked) {
+        checked.given().scenario().ifPresent(scenario -> print(checked, scenario));
+    }
+
+    private void print(CheckedFile checked, Scenario scenario) {
+        String name = new ScenarioInput(call).shown(checked.given().name());
+        int count = checked.cautions().size();
+        call.result(call.texts().say(count == 0 ? "check.none" : "check.found", name, count));
+        CautionWords words = new CautionWords(call, scenario);
+        for (Caution caution : checked.cautions()) {
+            call.result("");
+            words.head(caution).forEach(call::result);
+            words.body(caution).forEach(call::result);
+        }
+        if (count > 0) {
+            call.result("");
+        }
+    }
+}

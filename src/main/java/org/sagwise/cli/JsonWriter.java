@@ -1,0 +1,123 @@
+package org.sagwise.cli;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.json.JsonWriteFeature;
+
+import org.sagwise.quantity.QuantityFormat.Signs;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.io.Writer;
+import java.util.List;
+import java.util.function.Consumer;
+
+/**
+ * Writes JSON (RFC 8259) for other programs: numbers in full double precision, {@code null} for
+ * what is not known, keys always in the same order.
+ */
+final class JsonWriter {
+
+    private final JsonGenerator generator;
+
+    private JsonWriter(JsonGenerator generator) {
+        this.generator = generator;
+    }
+
+    /**
+     * Writes one JSON text and a line break after it.
+     *
+     * @param target is flushed and stays open
+     * @param signs whether characters beyond ASCII are written as they are or escaped
+     */
+    static void write(Writer target, Signs signs, Consumer<JsonWriter> content) {
+        run(
+                () -> {
+                    JsonGenerator generator = new JsonFactory().createGenerator(target);
+                    generator.configure(JsonGenerator.Feature.AUTO_CLOSE_TARGET, false);
+                    generator.configure(
+                            JsonWriteFeature.ESCAPE_NON_ASCII.mappedFeature(),
+                            signs == Signs.ASCII);
+                    generator.setPrettyPrinter(new JsonLayout());
+                    content.accept(new JsonWriter(generator));
+                    generator.writeRaw('\n');
+                    generator.close();
+                });
+    }
+
+    /** An object without a name: the whole text, or an item of a list. */
+    void object(Runnable keys) {
+        run(generator::writeStartObject);
+        keys.run();
+        run(generator::writeEndObject);
+    }
+
+    void object(String name, Runnable keys) {
+        name(name);
+        object(keys);
+    }
+
+    /** A list of objects. */
+    <T> void objects(String name, List<T> items, Consumer<T> keys) {
+        name(name);
+        run(generator::writeStartArray);
+        items.forEach(item -> object(() -> keys.accept(item)));
+        run(generator::writeEndArray);
+    }
+
+    void texts(String name, List<String> items) {
+        name(name);
+        run(generator::writeStartArray);
+        items.forEach(item -> run(() -> generator.writeString(item)));
+        run(generator::writeEndArray);
+    }
+
+    /** A list of whole numbers. */
+    void numbers(String name, List<Integer> items) {
+        name(name);
+        run(generator::writeStartArray);
+        items.forEach(item -> run(() -> generator.writeNumber(item)));
+        run(generator::writeEndArray);
+    }
+
+    void text(String name, String text) {
+        run(() -> generator.writeStringField(name, text));
+    }
+
+    void flag(String name, boolean flag) {
+        run(() -> generator.writeBooleanField(name, flag));
+    }
+
+    void whole(String name, int number) {
+        run(() -> generator.writeNumberField(name, number));
+    }
+
+    /** A number; {@code null} if it is not known or not finite; zero has no sign. */
+    void number(String name, double number) {
+        if (Double.isFinite(number)) {
+            run(() -> generator.writeNumberField(name, number + 0.0));
+        } else {
+            nothing(name);
+        }
+    }
+
+    void nothing(String name) {
+        run(() -> generator.writeNullField(name));
+    }
+
+    private void name(String name) {
+        run(() -> generator.writeFieldName(name));
+    }
+
+    private static void run(Step step) {
+        try {
+            step.take();
+        } catch (IOException failure) {
+            throw new UncheckedIOException(failure);
+        }
+    }
+
+    private interface Step {
+        void take() throws IOException;
+    }
+}

@@ -1,0 +1,71 @@
+package org.sagwise.cli;
+
+import org.sagwise.quantity.QuantityFormat.Signs;
+
+import java.nio.charset.CharsetEncoder;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * In which manner a call speaks. Read from the arguments ahead of everything else, so that even a
+ * complaint about the arguments is in the right language.
+ *
+ * @param locale language and decimal mark
+ * @param signs whether more than ASCII may be printed
+ * @param depth how much is told about a failure of the program itself
+ */
+record Manner(Locale locale, Signs signs, Depth depth) {
+
+    static final String LANG = "--lang";
+    static final String ASCII = "--ascii";
+    static final String TRACE = "--trace";
+
+    /** The languages that the program speaks. */
+    static final List<String> LANGUAGES = List.of("en", "de");
+
+    private static final String NEEDED_SIGNS = "Ω−›°µ≈";
+
+    /** How much is told about a failure of the program itself. */
+    enum Depth {
+        MESSAGE,
+        TRACE
+    }
+
+    /** The manner that these arguments ask for; the machine's own where they say nothing. */
+    static Manner of(String[] args) {
+        List<String> words = Arrays.asList(args);
+        boolean ascii = words.contains(ASCII) || !terminalKnowsSigns();
+        return new Manner(
+                locale(words),
+                ascii ? Signs.ASCII : Signs.PRINT,
+                words.contains(TRACE) ? Depth.TRACE : Depth.MESSAGE);
+    }
+
+    private static Locale locale(List<String> words) {
+        for (int i = 0; i < words.size(); i++) {
+            String word = words.get(i);
+            if (word.startsWith(LANG + "=")) {
+                return Locale.forLanguageTag(word.substring(LANG.length() + 1));
+            }
+            if (word.equals(LANG) && i + 1 < words.size()) {
+                return Locale.forLanguageTag(words.get(i + 1));
+            }
+        }
+        return spoken(Locale.getDefault(Locale.Category.DISPLAY));
+    }
+
+    /** Numbers and words go together: who is answered in English gets English numbers. */
+    private static Locale spoken(Locale machine) {
+        return LANGUAGES.contains(machine.getLanguage()) ? machine : Locale.ENGLISH;
+    }
+
+    /** A pipe or a file takes UTF-8; a terminal says what it takes. */
+    private static boolean terminalKnowsSigns() {
+        if (System.console() == null) {
+            return true;
+        }
+        CharsetEncoder encoder = System.console().charset().newEncoder();
+        return encoder.canEncode(NEEDED_SIGNS);
+    }
+}

@@ -1,0 +1,90 @@
+package org.sagwise.cli;
+
+import org.sagwise.caution.Assessment;
+import org.sagwise.file.CatalogueLoader;
+import org.sagwise.file.DemoScenarios;
+import org.sagwise.file.ScenarioReader;
+import org.sagwise.part.NearMiss;
+import org.sagwise.reading.Press;
+import org.sagwise.scenario.Scenario;
+
+import java.nio.file.Path;
+import java.util.Collection;
+import java.util.Optional;
+
+/** Opens the window, or says why there is none and prints the readings instead. */
+final class Opening {
+
+    private final CallContext call;
+
+    Opening(CallContext call) {
+        this.call = call;
+    }
+
+    /**
+     * Opens the bench.
+     *
+     * @param file what the call named, or null
+     * @param verbs words that may have been meant instead of a file
+     * @return the exit status
+     */
+    int open(String file, Collection<String> verbs) {
+        Optional<String> named = Optional.ofNullable(file);
+        Optional<String> wrong = named.flatMap(name -> wrongName(name, verbs));
+        if (wrong.isPresent()) {
+            call.problem(wrong.get());
+            return ExitStatus.WRONG;
+        }
+        Optional<WindowObstacle> obstacle = call.opener().obstacle();
+        if (obstacle.isPresent()) {
+            call.problem(obstacle.get().text(call.locale()));
+            return printInstead(named);
+        }
+        if (named.equals(Optional.of(ScenarioInput.STANDARD_INPUT))) {
+            call.problem(call.texts().say("wrong.standard-input-window"));
+            return ExitStatus.WRONG;
+        }
+        return call.opener().open(named.map(Path::of));
+    }
+
+    private Optional<String> wrongName(String name, Collection<String> verbs) {
+        Optional<String> wrong = new ScenarioInput(call).wrongName(name);
+        Optional<String> verb = NearMiss.of(name, verbs).stream().findFirst();
+        return wrong.isPresent() && verb.isPresent()
+                ? Optional.of(call.texts().say("wrong.no-such-verb", name, verb.get()))
+                : wrong.map(text -> line(name, text));
+    }
+
+    private String line(String name, String text) {
+        return call.texts().say("wrong.line", new ScenarioInput(call).shown(name), text);
+    }
+
+    private int printInstead(Optional<String> named) {
+        if (named.isEmpty()) {
+            call.problem(call.texts().say("no-window.opening"));
+            print(opening());
+            return ExitStatus.DONE;
+        }
+        GivenScenario given = new ScenarioInput(call).read(named.get());
+        if (given.scenario().isEmpty()) {
+            given.complain(call);
+            return ExitStatus.WRONG;
+        }
+        call.problem(
+                call.texts().say("no-window.file", new ScenarioInput(call).shown(named.get())));
+        print(given.scenario().get());
+        return ExitStatus.DONE;
+    }
+
+    private static Scenario opening() {
+        return new ScenarioReader(CatalogueLoader.builtIn())
+                .read(DemoScenarios.bytes(DemoScenarios.OPENING))
+                .scenario()
+                .orElseThrow();
+    }
+
+    private void print(Scenario scenario) {
+        Assessment assessment = Assessment.of(scenario, CatalogueLoader.builtIn());
+        new AssessmentText(call).print(assessment.with(Press.HELD));
+    }
+}

@@ -1,0 +1,92 @@
+package org.sagwise.cli;
+
+import org.sagwise.quantity.QuantityFormat.Signs;
+
+import java.text.Normalizer;
+import java.util.Map;
+
+/**
+ * Makes a text fit for a terminal: control characters that a file may have smuggled in do nothing,
+ * and where the terminal knows ASCII alone, signs beyond it are written in letters.
+ */
+final class Printable {
+
+    private static final Map<Integer, String> IN_LETTERS =
+            Map.ofEntries(
+                    Map.entry((int) 'Ω', "ohm"),
+                    Map.entry((int) '\u2126', "ohm"),
+                    Map.entry((int) 'µ', "u"),
+                    Map.entry((int) 'μ', "u"),
+                    Map.entry((int) '°', ""),
+                    Map.entry((int) '−', "-"),
+                    Map.entry((int) '–', "-"),
+                    Map.entry((int) '—', "-"),
+                    Map.entry((int) '·', "*"),
+                    Map.entry((int) '×', "x"),
+                    Map.entry((int) '≈', "~"),
+                    Map.entry((int) '≤', "<="),
+                    Map.entry((int) '≥', ">="),
+                    Map.entry((int) '→', "->"),
+                    Map.entry((int) '›', ">"),
+                    Map.entry((int) '‹', "<"),
+                    Map.entry((int) '…', "..."),
+                    Map.entry((int) '²', "2"),
+                    Map.entry((int) '³', "3"),
+                    Map.entry((int) '½', "1/2"),
+                    Map.entry((int) '∞', "inf"),
+                    Map.entry((int) '„', "\""),
+                    Map.entry((int) '“', "\""),
+                    Map.entry((int) '”', "\""),
+                    Map.entry((int) '‘', "'"),
+                    Map.entry((int) '’', "'"),
+                    Map.entry((int) 'ä', "ae"),
+                    Map.entry((int) 'ö', "oe"),
+                    Map.entry((int) 'ü', "ue"),
+                    Map.entry((int) 'Ä', "Ae"),
+                    Map.entry((int) 'Ö', "Oe"),
+                    Map.entry((int) 'Ü', "Ue"),
+                    Map.entry((int) 'ß', "ss"));
+
+    private static final int LAST_ASCII = 0x7e;
+
+    private Printable() {}
+
+    /** One line of text as this terminal can show it. */
+    static String line(String text, Signs signs) {
+        StringBuilder shown = new StringBuilder(text.length());
+        text.codePoints().forEach(sign -> shown.append(sign(sign, signs)));
+        return shown.toString();
+    }
+
+    private static String sign(int sign, Signs signs) {
+        if (sign == '\t' || sign == '\n') {
+            return Character.toString(sign);
+        }
+        if (steersTheTerminal(sign)) {
+            return "?";
+        }
+        return signs == Signs.PRINT || sign <= LAST_ASCII
+                ? Character.toString(sign)
+                : IN_LETTERS.getOrDefault(sign, withoutMarks(sign));
+    }
+
+    /** Escape sequences, and marks that make text run the other way or overlap. */
+    private static boolean steersTheTerminal(int sign) {
+        return switch (Character.getType(sign)) {
+            case Character.CONTROL,
+                    Character.FORMAT,
+                    Character.LINE_SEPARATOR,
+                    Character.PARAGRAPH_SEPARATOR,
+                    Character.SURROGATE ->
+                    true;
+            default -> false;
+        };
+    }
+
+    private static String withoutMarks(int sign) {
+        String letters =
+                Normalizer.normalize(Character.toString(sign), Normalizer.Form.NFKD)
+                        .replaceAll("[^\\x20-\\x7e]", "");
+        return letters.isEmpty() ? "?" : letters;
+    }
+}

@@ -1,0 +1,62 @@
+package org.sagwise.cli;
+
+import org.sagwise.caution.Assessment;
+import org.sagwise.file.CatalogueLoader;
+import org.sagwise.reading.Press;
+import org.sagwise.scenario.Scenario;
+
+import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+import java.util.concurrent.Callable;
+
+/** Prints what can be measured at the instant of firing, and the ledger. */
+@Command(name = "readings", mixinStandardHelpOptions = true, versionProvider = Version.class)
+final class ReadingsCommand implements Callable<Integer> {
+
+    private final CallContext call;
+
+    @Parameters(paramLabel = "FILE", descriptionKey = "file")
+    private String file;
+
+    @ArgGroup private Moment moment;
+
+    @Option(names = "--json", descriptionKey = "json")
+    private boolean json;
+
+    /** With the button held or let go; held unless somebody asks. */
+    static final class Moment {
+        @Option(names = "--fired", descriptionKey = "fired")
+        private boolean fired;
+
+        @Option(names = "--rest", descriptionKey = "rest")
+        private boolean rest;
+    }
+
+    ReadingsCommand(CallContext call) {
+        this.call = call;
+    }
+
+    @Override
+    public Integer call() {
+        GivenScenario given = new ScenarioInput(call).read(file);
+        if (given.scenario().isEmpty()) {
+            given.complain(call);
+            return ExitStatus.WRONG;
+        }
+        Press press = moment != null && moment.rest ? Press.RELEASED : Press.HELD;
+        Assessment assessment = assess(given.scenario().get()).with(press);
+        if (json) {
+            AssessmentJson.write(call, assessment);
+        } else {
+            new AssessmentText(call).print(assessment);
+        }
+        return ExitStatus.DONE;
+    }
+
+    private static Assessment assess(Scenario scenario) {
+        return Assessment.of(scenario, CatalogueLoader.builtIn());
+    }
+}

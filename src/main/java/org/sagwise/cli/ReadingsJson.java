@@ -1,0 +1,142 @@
+package org.sagwise.cli;
+
+import org.sagwise.reading.Balance;
+import org.sagwise.reading.CellReading;
+import org.sagwise.reading.CoilReading;
+import org.sagwise.reading.Ledger;
+import org.sagwise.reading.LinkReading;
+import org.sagwise.reading.PackReading;
+import org.sagwise.reading.PartReading;
+import org.sagwise.reading.ProbeReading;
+import org.sagwise.reading.Readings;
+
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * Readings as JSON. Keys end in their unit; a key may be added, but none changes its meaning or
+ * goes without a new format. Current of a cell is positive when it discharges.
+ */
+final class ReadingsJson {
+
+    private final JsonWriter json;
+
+    ReadingsJson(JsonWriter json) {
+        this.json = json;
+    }
+
+    /**
+     * Writes everything that can be measured, as keys of the object that is open.
+     *
+     * @param readings at one moment
+     */
+    void keys(Readings readings) {
+        json.text("title", readings.title());
+        json.flag("fired", readings.fired());
+        json.objects("cells", readings.cells(), this::cell);
+        json.objects("coils", readings.coils(), this::coil);
+        json.objects("parts", readings.parts(), this::part);
+        json.objects("links", readings.links(), this::link);
+        pack(readings.pack());
+        probes(readings.probes());
+        json.object(
+                "nodes",
+                () -> readings.nodes().forEach((node, v) -> json.number(node.toString(), v)));
+        balance(readings.balance());
+    }
+
+    private void cell(CellReading cell) {
+        json.text("id", cell.id());
+        json.number("rest_V", cell.restV());
+        json.number("terminal_V", cell.terminalV());
+        json.number("sag_V", cell.sagV());
+        json.number("current_A", cell.currentA());
+        json.number("limit_A", cell.limitA());
+        json.number("load_fraction", cell.loadFraction());
+        json.number("internal_ohm", cell.internalOhm());
+        json.number("heat_W", cell.heatW());
+    }
+
+    private void coil(CoilReading coil) {
+        json.text("id", coil.id());
+        json.number("ohm", coil.ohm());
+        json.number("volts_V", coil.voltsV());
+        json.number("current_A", coil.currentA());
+        json.number("power_W", coil.powerW());
+        json.number("temperature_C", coil.temperatureC());
+    }
+
+    private void part(PartReading part) {
+        json.text("id", part.id());
+        json.text("kind", part.kind().word());
+        json.number("current_A", part.currentA());
+        json.number("volts_V", part.voltsV());
+        json.number("power_W", part.powerW());
+        json.text("state", word(part.state()));
+    }
+
+    private void link(LinkReading link) {
+        json.text("from", link.from().toString());
+        json.text("to", link.to().toString());
+        json.number("ohm", link.ohm());
+        json.number("current_A", link.currentA());
+        json.number("drop_V", link.dropV());
+        json.number("heat_W", link.heatW());
+    }
+
+    private void pack(PackReading pack) {
+        json.object(
+                "pack",
+                () -> {
+                    json.number("given_W", pack.givenW());
+                    json.number("delivered_W", pack.deliveredW());
+                    json.number("cell_heat_W", pack.cellHeatW());
+                    json.number("path_heat_W", pack.pathHeatW());
+                    json.number("charging_W", pack.chargingW());
+                    json.number("board_heat_W", pack.boardHeatW());
+                    json.number("supply_heat_W", pack.supplyHeatW());
+                    json.number("load_current_A", pack.loadCurrentA());
+                    json.number("drop_V", pack.dropV());
+                    json.number("efficiency", pack.efficiency());
+                });
+    }
+
+    private void probes(Optional<ProbeReading> probes) {
+        if (probes.isEmpty()) {
+            json.nothing("probes");
+            return;
+        }
+        json.object(
+                "probes",
+                () -> {
+                    json.text("red", probes.get().red().toString());
+                    json.text("black", probes.get().black().toString());
+                    json.number("volts_V", probes.get().voltsV());
+                });
+    }
+
+    private void balance(Balance balance) {
+        json.object(
+                "balance",
+                () -> {
+                    json.number("kcl_worst_A", balance.kclWorstA());
+                    json.number("power_error_W", balance.powerErrorW());
+                });
+    }
+
+    /** Writes the account, as a key of the object that is open. */
+    void ledger(Ledger ledger) {
+        json.objects(
+                "ledger",
+                ledger.rows(),
+                row -> {
+                    json.text("entry", word(row.entry()));
+                    json.number("volts_V", row.voltsV());
+                    json.number("power_W", row.powerW());
+                });
+    }
+
+    private static String word(Enum<?> value) {
+        return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+}

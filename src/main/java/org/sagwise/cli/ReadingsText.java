@@ -1,0 +1,204 @@
+package org.sagwise.cli;
+
+import org.sagwise.quantity.Digits;
+import org.sagwise.quantity.QuantityFormat;
+import org.sagwise.quantity.Texts;
+import org.sagwise.quantity.Unit;
+import org.sagwise.reading.CellReading;
+import org.sagwise.reading.CoilReading;
+import org.sagwise.reading.Ledger;
+import org.sagwise.reading.Notice;
+import org.sagwise.reading.ProbeReading;
+import org.sagwise.reading.Readings;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.PartKind;
+import org.sagwise.scenario.Scenario;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** Readings as tables that a person can read and paste into a post. */
+final class ReadingsText {
+
+    private final CallContext call;
+    private final Texts texts;
+    private final QuantityFormat format;
+    private final Scenario scenario;
+    private final Readings readings;
+    private final List<String> lines = new ArrayList<>();
+
+    private ReadingsText(CallContext call, Scenario scenario, Readings readings) {
+        this.call = call;
+        this.texts = call.texts();
+        this.format = call.format();
+        this.scenario = scenario;
+        this.readings = readings;
+    }
+
+    /**
+     * The lines, from the title to the notices; cautions are not among them.
+     *
+     * @param scenario what was read, for names
+     * @param readings its readings at one moment
+     */
+    static List<String> lines(CallContext call, Scenario scenario, Readings readings) {
+        return new ReadingsText(call, scenario, readings).write();
+    }
+
+    private List<String> write() {
+        head();
+        cells();
+        coils();
+        resistors();
+        section(PathTable.of(call, scenario, readings).lines());
+        ledger();
+        readings.probes().ifPresent(this::probes);
+        readings.notices().forEach(this::notice);
+        return lines;
+    }
+
+    private void head() {
+        if (!readings.title().isBlank()) {
+            lines.add(readings.title());
+        }
+        lines.add(texts.say(moment(), format.print(scenario.ambientC(), Unit.CELSIUS)));
+    }
+
+    private String moment() {
+        if (scenario.partsOf(PartKind.SWITCH).isEmpty()) {
+            return "moment.no-button";
+        }
+        return readings.fired() ? "moment.held" : "moment.let-go";
+    }
+
+    private void cells() {
+        if (readings.cells().isEmpty()) {
+            return;
+        }
+        TextTable table = table("cells", "rest", "terminal", "sag", "current", "limit", "load");
+        for (CellReading cell : readings.cells()) {
+            table.row(
+                    name(cell.id()),
+                    format.print(cell.restV(), Unit.VOLT),
+                    format.print(cell.terminalV(), Unit.VOLT),
+                    format.print(cell.sagV(), Unit.VOLT),
+                    format.print(cell.currentA(), Unit.AMPERE),
+                    format.print(cell.limitA(), Unit.AMPERE),
+                    format.print(cell.loadFraction(), Unit.FRACTION));
+        }
+        section(table.lines());
+    }
+
+    private void coils() {
+        if (readings.coils().isEmpty()) {
+            return;
+        }
+        TextTable table = table("coils", "resistance", "volts", "current", "power");
+        for (CoilReading coil : readings.coils()) {
+            load(table, coil.id(), coil.ohm(), coil.voltsV(), coil.currentA(), coil.powerW());
+        }
+        section(table.lines());
+    }
+
+    private void resistors() {
+        List<Part> resistors = scenario.partsOf(PartKind.RESISTOR);
+        if (resistors.isEmpty()) {
+            return;
+        }
+        TextTable table = table("resistors", "resistance", "volts", "current", "power");
+        for (Part part : resistors) {
+            readings.part(part.id())
+                    .ifPresent(
+                            it ->
+                                    load(
+                                            table,
+                                            it.id(),
+                                            part.numberOrDefault("ohm"),
+                                            it.voltsV(),
+                                            it.currentA(),
+                                            it.powerW()));
+        }
+        section(table.lines());
+    }
+
+    private void load(TextTable table, String id, double ohm, double v, double a, double w) {
+        table.row(
+                name(id),
+                format.print(ohm, Unit.OHM),
+                format.print(v, Unit.VOLT),
+                format.print(a, Unit.AMPERE),
+                format.print(w, Unit.WATT));
+    }
+
+    private void ledger() {
+        Ledger ledger = Ledger.of(readings);
+        if (readings.pack().givenW() == 0) {
+            section(List.of(texts.say("ledger.nothing")));
+            return;
+        }
+        TextTable table = table("ledger", "volts", "power");
+        for (Ledger.Row row : ledger.rows()) {
+            table.row(
+                    call.printable(texts.say("ledger." + word(row.entry()))),
+                    format.print(row.voltsV(), Unit.VOLT.base(), Digits.decimals(3)),
+                    format.print(row.powerW(), Unit.WATT.base(), Digits.decimals(3)));
+        }
+        section(table.lines());
+        double efficiency = readings.pack().efficiency();
+        if (!Double.isNaN(efficiency) && hasLoad()) {
+            lines.add(
+                    texts.say(
+                            "ledger.arrives",
+                            format.print(readings.pack().givenW(), Unit.WATT),
+                            format.print(readings.pack().deliveredW(), Unit.WATT),
+                            format.print(efficiency, Unit.FRACTION)));
+        }
+    }
+
+    private boolean hasLoad() {
+        return !scenario.partsOf(PartKind.COIL).isEmpty()
+                || !scenario.partsOf(PartKind.RESISTOR).isEmpty();
+    }
+
+    private void probes(ProbeReading probes) {
+        lines.add("");
+        lines.add(
+                texts.say(
+                        "probes",
+                        probes.red(),
+                        probes.black(),
+                        format.print(probes.voltsV(), Unit.VOLT)));
+    }
+
+    private void notice(Notice notice) {
+        lines.add("");
+        String parts = String.join(", ", notice.parts().stream().map(id -> name(id)).toList());
+        lines.addAll(Paragraph.lines(texts.say("notice." + word(notice.kind()), parts), ""));
+    }
+
+    private TextTable table(String words, String... numbers) {
+        TextTable table = TextTable.wordsThenNumbers(numbers.length + 1);
+        List<String> heads = new ArrayList<>();
+        heads.add(call.printable(texts.say("head." + words)));
+        for (String number : numbers) {
+            heads.add(call.printable(texts.say("head." + number)));
+        }
+        return table.row(heads.toArray(String[]::new));
+    }
+
+    private void section(List<String> section) {
+        if (!section.isEmpty()) {
+            lines.add("");
+            lines.addAll(section);
+        }
+    }
+
+    private String name(String id) {
+        return call.printable(scenario.part(id).map(Part::name).orElse(id));
+    }
+
+    private static String word(Enum<?> value) {
+        return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+}

@@ -1,0 +1,91 @@
+package org.sagwise.cli;
+
+import org.sagwise.file.CatalogueLoader;
+import org.sagwise.file.FileFinding;
+import org.sagwise.file.Loaded;
+import org.sagwise.file.ScenarioReader;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.Optional;
+
+/** Reads the scenario that a call names: a file, or {@code -} for standard input. */
+final class ScenarioInput {
+
+    /** Names standard input instead of a file. */
+    static final String STANDARD_INPUT = "-";
+
+    private final CallContext call;
+
+    ScenarioInput(CallContext call) {
+        this.call = call;
+    }
+
+    /** What people call this input. */
+    String shown(String name) {
+        if (name.equals(STANDARD_INPUT)) {
+            return call.texts().say("standard-input");
+        }
+        return name.isBlank() ? '"' + name + '"' : name;
+    }
+
+    /** What keeps a name from being read as a file at all, in words; empty if nothing does. */
+    Optional<String> wrongName(String name) {
+        if (name.equals(STANDARD_INPUT)) {
+            return Optional.empty();
+        }
+        Path path;
+        try {
+            path = Path.of(name);
+        } catch (InvalidPathException wrong) {
+            return Optional.of(call.texts().say("wrong.name"));
+        }
+        if (name.isBlank()) {
+            return Optional.of(call.texts().say("wrong.name"));
+        }
+        if (Files.isDirectory(path)) {
+            return Optional.of(call.texts().say("wrong.folder"));
+        }
+        if (!Files.exists(path)) {
+            return Optional.of(call.texts().say("wrong.no-such-file"));
+        }
+        return Files.isReadable(path)
+                ? Optional.empty()
+                : Optional.of(call.texts().say("wrong.not-allowed"));
+    }
+
+    /** Reads it; whatever goes wrong is told in words. */
+    GivenScenario read(String name) {
+        Optional<String> wrong = wrongName(name);
+        if (wrong.isPresent()) {
+            return GivenScenario.unreadable(name, wrong.get());
+        }
+        try (InputStream stream = open(name)) {
+            return given(name, new ScenarioReader(CatalogueLoader.builtIn()).read(stream));
+        } catch (IOException failure) {
+            return GivenScenario.unreadable(
+                    name, call.texts().say("wrong.unreadable", failure.getMessage()));
+        }
+    }
+
+    private InputStream open(String name) throws IOException {
+        return name.equals(STANDARD_INPUT) ? call.in() : Files.newInputStream(Path.of(name));
+    }
+
+    private GivenScenario given(String name, Loaded loaded) {
+        return loaded.scenario()
+                .map(scenario -> GivenScenario.of(name, scenario))
+                .orElseGet(
+                        () ->
+                                GivenScenario.refused(
+                                        name,
+                                        loaded.findings().stream().map(this::problem).toList()));
+    }
+
+    private GivenScenario.FileProblem problem(FileFinding found) {
+        return new GivenScenario.FileProblem(found.finding().place(), found.text(call.locale()));
+    }
+}

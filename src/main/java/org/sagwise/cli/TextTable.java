@@ -1,0 +1,67 @@
+package org.sagwise.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/** Sets lines in columns of equal width: words to the left, numbers to the right. */
+final class TextTable {
+
+    private static final String GAP = "   ";
+
+    /** To which side the words of a column go. */
+    enum Side {
+        LEFT,
+        RIGHT
+    }
+
+    private final List<Side> sides;
+    private final List<List<String>> rows = new ArrayList<>();
+
+    TextTable(Side... sides) {
+        this.sides = List.of(sides);
+    }
+
+    /** A first column of words, and numbers in the others. */
+    static TextTable wordsThenNumbers(int columns) {
+        return new TextTable(
+                IntStream.range(0, columns)
+                        .mapToObj(column -> column == 0 ? Side.LEFT : Side.RIGHT)
+                        .toArray(Side[]::new));
+    }
+
+    /** Adds a row; one cell a column. */
+    TextTable row(String... cells) {
+        if (cells.length != sides.size()) {
+            throw new IllegalArgumentException(cells.length + " cells for " + sides.size());
+        }
+        rows.add(List.of(cells));
+        return this;
+    }
+
+    /** The lines, without spaces at their ends. */
+    List<String> lines() {
+        int[] widths = new int[sides.size()];
+        for (List<String> row : rows) {
+            for (int column = 0; column < widths.length; column++) {
+                widths[column] = Math.max(widths[column], width(row.get(column)));
+            }
+        }
+        return rows.stream().map(row -> line(row, widths)).toList();
+    }
+
+    private String line(List<String> row, int[] widths) {
+        StringBuilder line = new StringBuilder();
+        for (int column = 0; column < widths.length; column++) {
+            String cell = row.get(column);
+            String space = " ".repeat(widths[column] - width(cell));
+            line.append(column == 0 ? "" : GAP);
+            line.append(sides.get(column) == Side.LEFT ? cell + space : space + cell);
+        }
+        return line.toString().stripTrailing();
+    }
+
+    private static int width(String text) {
+        return text.codePointCount(0, text.length());
+    }
+}

@@ -1,0 +1,79 @@
+package org.sagwise.cli;
+
+import org.sagwise.part.NearMiss;
+import org.sagwise.quantity.Texts;
+
+import picocli.CommandLine;
+import picocli.CommandLine.IParameterExceptionHandler;
+import picocli.CommandLine.MissingParameterException;
+import picocli.CommandLine.MutuallyExclusiveArgsException;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.UnmatchedArgumentException;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** Says in words what is wrong with a call. */
+final class WrongCall implements IParameterExceptionHandler {
+
+    private final CallContext call;
+    private final Texts texts;
+
+    WrongCall(CallContext call) {
+        this.call = call;
+        this.texts = call.texts();
+    }
+
+    @Override
+    public int handleParseException(ParameterException wrong, String[] args) {
+        call.problem(words(wrong));
+        call.problem(
+                texts.say("wrong.help", wrong.getCommandLine().getCommandSpec().qualifiedName()));
+        return ExitStatus.WRONG;
+    }
+
+    private String words(ParameterException wrong) {
+        if (wrong instanceof UnmatchedArgumentException unmatched) {
+            return unmatched(unmatched);
+        }
+        if (wrong instanceof MutuallyExclusiveArgsException) {
+            return texts.say("wrong.one-of", "--fired, --rest");
+        }
+        if (wrong instanceof MissingParameterException missing) {
+            return texts.say(
+                    "wrong.missing",
+                    missing.getMissing().stream()
+                            .map(
+                                    it ->
+                                            it.isOption()
+                                                    ? ((CommandLine.Model.OptionSpec) it)
+                                                            .longestName()
+                                                    : it.paramLabel())
+                            .collect(Collectors.joining(", ")));
+        }
+        return wrong.getMessage();
+    }
+
+    private String unmatched(UnmatchedArgumentException wrong) {
+        String first = wrong.getUnmatched().get(0);
+        if (first.startsWith("-")) {
+            return texts.say("wrong.unknown-option", first);
+        }
+        return meantVerb(wrong.getCommandLine())
+                .orElseGet(() -> texts.say("wrong.too-much", first));
+    }
+
+    /** A slip in a verb makes the verb a file name, and the file name one word too many. */
+    private Optional<String> meantVerb(CommandLine line) {
+        List<String> given = line.getParseResult().originalArgs();
+        return given.isEmpty() ? Optional.empty() : suggestion(given.get(0), line);
+    }
+
+    private Optional<String> suggestion(String word, CommandLine line) {
+        return NearMiss.of(word, line.getSubcommands().keySet()).stream()
+                .findFirst()
+                .filter(verb -> !verb.equals(word))
+                .map(verb -> texts.say("wrong.no-such-verb", word, verb));
+    }
+}

@@ -1,0 +1,256 @@
+package org.sagwise.file;
+
+import org.sagwise.part.Catalogue;
+import org.sagwise.scenario.KeySpec;
+import org.sagwise.scenario.Keys;
+import org.sagwise.scenario.Link;
+import org.sagwise.scenario.Note;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.PartKind;
+import org.sagwise.scenario.Placement;
+import org.sagwise.scenario.Probes;
+import org.sagwise.scenario.Scenario;
+import org.sagwise.scenario.ScenarioKeys;
+import org.sagwise.scenario.TerminalRef;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+
+/** Scenarios of every kind of part with every key, drawn from the tables of the format. */
+final class RandomScenarios {
+
+    private final Random random;
+    private final RandomData data;
+    private final Catalogue catalogue;
+
+    RandomScenarios(Random random, Catalogue catalogue) {
+        this.random = random;
+        this.data = new RandomData(random);
+        this.catalogue = catalogue;
+    }
+
+    Scenario scenario() {
+        List<Part> parts = new ArrayList<>();
+        int count = random.nextInt(12);
+        for (int i = 0; i < count; i++) {
+            parts.add(part("p-" + i + (random.nextBoolean() ? "_Z" : "")));
+        }
+        List<TerminalRef> terminals =
+                parts.stream().flatMap(part -> part.terminals().stream()).toList();
+        Scenario bare =
+                new Scenario(
+                        data.text(40),
+                        data.text(200),
+                        data.number(ScenarioKeys.AMBIENT),
+                        parts,
+                        links(terminals),
+                        random.nextBoolean(),
+                        probes(terminals),
+                        notes(parts),
+                        placement(parts),
+                        random.nextBoolean() ? Optional.of(data.object(0)) : Optional.empty(),
+                        List.of());
+        return withKeyOrder(bare);
+    }
+
+    private Scenario withKeyOrder(Scenario bare) {
+        List<String> order = new ArrayList<>(ScenarioKeys.TOP_ORDER);
+        if (bare.probes().isEmpty()) {
+            order.remove("probes");
+        }
+        if (bare.foreign().isEmpty()) {
+            order.remove("x");
+        }
+        Collections.shuffle(order, random);
+        return new Scenario(
+                bare.title(),
+                bare.about(),
+                bare.ambientC(),
+                bare.parts(),
+                bare.links(),
+                bare.fired(),
+                bare.probes(),
+                bare.notes(),
+                bare.placement(),
+                bare.foreign(),
+                order);
+    }
+
+    private Part part(String id) {
+        PartKind kind = PartKind.values()[random.nextInt(PartKind.values().length)];
+        Map<String, Object> keys = values(kind.keys(), kind);
+        repair(kind, keys);
+        keys.put("id", id);
+        keys.put("kind", kind.word());
+        if (random.nextBoolean()) {
+            keys.put("label", data.text(20));
+        }
+        if (random.nextInt(4) == 0) {
+            keys.put("x", data.object(0));
+        }
+        return Part.of(shuffled(keys));
+    }
+
+    private Map<String, Object> values(List<KeySpec> specs, PartKind kind) {
+        Map<String, Object> keys = new LinkedHashMap<>();
+        for (KeySpec spec : specs) {
+            if (spec.need() == KeySpec.Need.REQUIRED || random.nextBoolean()) {
+                keys.put(spec.name(), value(spec.type(), kind));
+            }
+        }
+        return keys;
+    }
+
+    private Object value(KeySpec.Type type, PartKind kind) {
+        if (type instanceof KeySpec.NumberType number) {
+            return data.number(number);
+        } else if (type instanceof KeySpec.FlagType) {
+            return random.nextBoolean();
+        } else if (type instanceof KeySpec.ChoiceType choice) {
+            return data.one(choice.choices());
+        } else if (type instanceof KeySpec.GroupType group) {
+            return new Keys(values(group.keys(), kind));
+        } else if (type instanceof KeySpec.CatalogueType shelf) {
+            return data.one(shelf.shelf() == KeySpec.Shelf.ALLOY ? alloys() : models(kind));
+        }
+        return data.text(20);
+    }
+
+    private List<String> alloys() {
+        return List.copyOf(catalogue.alloys().ids());
+    }
+
+    private List<String> models(PartKind kind) {
+        return switch (kind) {
+            case CELL -> List.copyOf(catalogue.cells().ids());
+            case FUSE -> List.copyOf(catalogue.fuses().ids());
+            case BOARD -> List.copyOf(catalogue.boards().ids());
+            case CHARGER -> List.copyOf(catalogue.chargers().ids());
+            default -> throw new IllegalArgumentException(kind + " has no models");
+        };
+    }
+
+    /** Makes keys that were drawn one by one agree with the rules that span several. */
+    private void repair(PartKind kind, Map<String, Object> keys) {
+        switch (kind) {
+            case CELL -> {
+                keepOne(keys, "charge", 0.5, "rest_V", 3.7);
+                keys.putIfAbsent("model", data.one(models(kind)));
+                keys.remove(keys.containsKey("pulse_A") ? "" : "pulse_s");
+                keys.remove(keys.containsKey("pulse_s") ? "" : "pulse_A");
+                ordered(keys, "cutoff_V", "full_V");
+            }
+            case COIL -> {
+                keepOne(keys, "ohm", 0.5, "wire", null);
+                if (keys.get("wire") instanceof Keys wire) {
+                    keys.put("wire", oneSize(wire, "awg", "diameter_mm"));
+                }
+            }
+            case FUSE -> keys.putIfAbsent("rating_A", 10.0);
+            case BOARD -> {
+                keys.putIfAbsent("power_W", 30.0);
+                ordered(keys, "out_min_V", "out_max_V");
+            }
+            case CHARGER -> keys.putIfAbsent("current_A", 1.0);
+            default -> {
+                // Their keys are independent of one another.
+            }
+        }
+    }
+
+    private void keepOne(
+            Map<String, Object> keys, String one, Object ifNone, String other, Object or) {
+        if (keys.containsKey(one) && keys.containsKey(other)) {
+            keys.remove(random.nextBoolean() ? one : other);
+        } else if (!keys.containsKey(one) && !keys.containsKey(other)) {
+            boolean first = or == null || random.nextBoolean();
+            keys.put(first ? one : other, first ? ifNone : or);
+        }
+    }
+
+    private static void ordered(Map<String, Object> keys, String low, String high) {
+        if (keys.get(low) instanceof Double a && keys.get(high) instanceof Double b && a >= b) {
+            keys.remove(low);
+        }
+    }
+
+    private Keys oneSize(Keys keys, String... sizes) {
+        String kept = data.one(List.of(sizes));
+        Keys result = keys;
+        for (String size : sizes) {
+            result = size.equals(kept) ? result : result.without(size);
+        }
+        return result.has(kept) ? result : result.with(kept, 20);
+    }
+
+    private List<Link> links(List<TerminalRef> terminals) {
+        List<Link> links = new ArrayList<>();
+        int count = terminals.size() < 2 ? 0 : random.nextInt(15);
+        for (int i = 0; i < count; i++) {
+            TerminalRef from = data.one(terminals);
+            TerminalRef to = data.one(terminals);
+            if (!from.equals(to)) {
+                links.add(link(from, to, "l" + i));
+            }
+        }
+        return links;
+    }
+
+    private Link link(TerminalRef from, TerminalRef to, String id) {
+        Map<String, Object> keys = new LinkedHashMap<>();
+        keys.put("from", from.toString());
+        keys.put("to", to.toString());
+        switch (random.nextInt(3)) {
+            case 0 -> keys.put("ideal", true);
+            case 1 -> keys.put("contact_mohm", random.nextInt(100) / 4.0);
+            default -> {
+                Keys jumper = new Keys(values(ScenarioKeys.JUMPER, PartKind.CELL));
+                keys.put("jumper", oneSize(jumper, "awg", "diameter_mm", "area_mm2"));
+            }
+        }
+        if (random.nextBoolean()) {
+            keys.put("id", id);
+        }
+        if (random.nextInt(4) == 0) {
+            keys.put("x", data.object(0));
+        }
+        return Link.of(shuffled(keys));
+    }
+
+    private Optional<Probes> probes(List<TerminalRef> terminals) {
+        return terminals.isEmpty() || random.nextBoolean()
+                ? Optional.empty()
+                : Optional.of(Probes.of(data.one(terminals), data.one(terminals)));
+    }
+
+    private List<Note> notes(List<Part> parts) {
+        return parts.stream()
+                .filter(part -> random.nextInt(4) == 0)
+                .map(part -> Note.of(part.id(), data.text(60)))
+                .toList();
+    }
+
+    private Map<String, Placement> placement(List<Part> parts) {
+        Map<String, Placement> places = new LinkedHashMap<>();
+        for (Part part : parts) {
+            if (random.nextBoolean()) {
+                Map<String, Object> keys = values(ScenarioKeys.PLACEMENT, part.kind());
+                places.put(part.id(), Placement.of(shuffled(keys)));
+            }
+        }
+        return places;
+    }
+
+    private Keys shuffled(Map<String, Object> keys) {
+        List<Map.Entry<String, Object>> entries = new ArrayList<>(keys.entrySet());
+        Collections.shuffle(entries, random);
+        Map<String, Object> result = new LinkedHashMap<>();
+        entries.forEach(entry -> result.put(entry.getKey(), entry.getValue()));
+        return new Keys(result);
+    }
+}
