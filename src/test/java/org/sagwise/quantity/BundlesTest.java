@@ -27,6 +27,11 @@ class BundlesTest {
     private static final Pattern PLACEHOLDER = Pattern.compile("\\{\\d+");
     private static final Pattern LONE_APOSTROPHE = Pattern.compile("(?<!')'(?!')");
 
+    /**
+     * "the coil" in English, but "Spule {0}" in German, which would have to inflect the article.
+     */
+    private static final String ONLY_ONE = "name.only.";
+
     static Stream<String> bundles() throws IOException {
         try (Stream<Path> files = Files.list(FOLDER)) {
             return files
@@ -49,6 +54,9 @@ class BundlesTest {
         Properties german = load(bundle + "_de.properties");
         assertEquals(new TreeSet<>(english.keySet()), new TreeSet<>(german.keySet()));
         for (String key : english.stringPropertyNames()) {
+            if (key.startsWith(ONLY_ONE)) {
+                continue;
+            }
             assertEquals(
                     placeholders(english.getProperty(key)),
                     placeholders(german.getProperty(key)),
