@@ -45,7 +45,7 @@ final class CautionWords {
                         title(caution),
                         where.isEmpty() ? 0 : 1,
                         where);
-        String second = texts.say("caution.when." + word(caution.when()));
+        String second = texts.say("caution.when." + Words.of(caution.when()));
         String numbers = numbers(caution);
         return List.of("  " + first, "    " + second + (numbers.isEmpty() ? "" : ": " + numbers));
     }
@@ -80,9 +80,5 @@ final class CautionWords {
     private String number(double value, String unit) {
         return call.format().number(value, Digits.significant(3))
                 + (unit.isEmpty() ? "" : " " + unit);
-    }
-
-    private static String word(Enum<?> value) {
-        return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

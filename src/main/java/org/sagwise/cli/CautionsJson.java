@@ -4,7 +4,6 @@ import org.sagwise.caution.Caution;
 import org.sagwise.scenario.Scenario;
 
 import java.util.List;
-import java.util.Locale;
 
 /** Cautions as JSON. */
 final class CautionsJson {
@@ -30,7 +29,7 @@ final class CautionsJson {
         json.text("signal", caution.signal().name());
         json.texts("parts", caution.parts());
         json.numbers("links", caution.links());
-        json.text("when", caution.when().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+        json.text("when", Words.of(caution.when()));
         json.number("measured", caution.measured());
         json.number("limit", caution.limit());
         json.text("unit", caution.unit());

@@ -13,7 +13,6 @@ import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
 
-import java.util.Locale;
 import java.util.Set;
 
 /**
@@ -55,7 +54,9 @@ final class PathTable {
                 part.state() == PartReading.State.WORKING
                         ? kind
                         : texts.say(
-                                "kind.in-state", kind, texts.say("state." + word(part.state())));
+                                "kind.in-state",
+                                kind,
+                                texts.say("state." + Words.of(part.state())));
         String name = scenario.part(part.id()).map(it -> it.name()).orElse(part.id());
         row(name, state, part.currentA(), part.voltsV(), part.powerW());
     }
@@ -80,7 +81,7 @@ final class PathTable {
     }
 
     private void head() {
-        if (table.lines().isEmpty()) {
+        if (table.isEmpty()) {
             table.row(
                     call.printable(texts.say("head.path")),
                     "",
@@ -127,9 +128,5 @@ final class PathTable {
 
     private String length(double mm) {
         return format.print(mm / 1000, Unit.METRE.scale("mm"), Digits.atMostSignificant(3));
-    }
-
-    private static String word(Enum<?> value) {
-        return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

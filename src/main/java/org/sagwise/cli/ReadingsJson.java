@@ -10,7 +10,6 @@ import org.sagwise.reading.PartReading;
 import org.sagwise.reading.ProbeReading;
 import org.sagwise.reading.Readings;
 
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -72,7 +71,7 @@ final class ReadingsJson {
         json.number("current_A", part.currentA());
         json.number("volts_V", part.voltsV());
         json.number("power_W", part.powerW());
-        json.text("state", word(part.state()));
+        json.text("state", Words.of(part.state()));
     }
 
     private void link(LinkReading link) {
@@ -130,13 +129,9 @@ final class ReadingsJson {
                 "ledger",
                 ledger.rows(),
                 row -> {
-                    json.text("entry", word(row.entry()));
+                    json.text("entry", Words.of(row.entry()));
                     json.number("volts_V", row.voltsV());
                     json.number("power_W", row.powerW());
                 });
-    }
-
-    private static String word(Enum<?> value) {
-        return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

@@ -1,12 +1,10 @@
 package org.sagwise.cli;
 
-import org.sagwise.quantity.Digits;
 import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.quantity.Texts;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.CellReading;
 import org.sagwise.reading.CoilReading;
-import org.sagwise.reading.Ledger;
 import org.sagwise.reading.Notice;
 import org.sagwise.reading.ProbeReading;
 import org.sagwise.reading.Readings;
@@ -16,7 +14,6 @@ import org.sagwise.scenario.Scenario;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /** Readings as tables that a person can read and paste into a post. */
 final class ReadingsText {
@@ -52,7 +49,7 @@ final class ReadingsText {
         coils();
         resistors();
         section(PathTable.of(call, scenario, readings).lines());
-        ledger();
+        section(LedgerText.lines(call, scenario, readings));
         readings.probes().ifPresent(this::probes);
         readings.notices().forEach(this::notice);
         return lines;
@@ -76,7 +73,9 @@ final class ReadingsText {
         if (readings.cells().isEmpty()) {
             return;
         }
-        TextTable table = table("cells", "rest", "terminal", "sag", "current", "limit", "load");
+        TextTable table =
+                TextTable.headed(
+                        call, "cells", "rest", "terminal", "sag", "current", "limit", "load");
         for (CellReading cell : readings.cells()) {
             table.row(
                     name(cell.id()),
@@ -94,7 +93,8 @@ final class ReadingsText {
         if (readings.coils().isEmpty()) {
             return;
         }
-        TextTable table = table("coils", "resistance", "volts", "current", "power");
+        TextTable table =
+                TextTable.headed(call, "coils", "resistance", "volts", "current", "power");
         for (CoilReading coil : readings.coils()) {
             load(table, coil.id(), coil.ohm(), coil.voltsV(), coil.currentA(), coil.powerW());
         }
@@ -106,7 +106,8 @@ final class ReadingsText {
         if (resistors.isEmpty()) {
             return;
         }
-        TextTable table = table("resistors", "resistance", "volts", "current", "power");
+        TextTable table =
+                TextTable.headed(call, "resistors", "resistance", "volts", "current", "power");
         for (Part part : resistors) {
             readings.part(part.id())
                     .ifPresent(
@@ -131,36 +132,6 @@ final class ReadingsText {
                 format.print(w, Unit.WATT));
     }
 
-    private void ledger() {
-        Ledger ledger = Ledger.of(readings);
-        if (readings.pack().givenW() == 0) {
-            section(List.of(texts.say("ledger.nothing")));
-            return;
-        }
-        TextTable table = table("ledger", "volts", "power");
-        for (Ledger.Row row : ledger.rows()) {
-            table.row(
-                    call.printable(texts.say("ledger." + word(row.entry()))),
-                    format.print(row.voltsV(), Unit.VOLT.base(), Digits.decimals(3)),
-                    format.print(row.powerW(), Unit.WATT.base(), Digits.decimals(3)));
-        }
-        section(table.lines());
-        double efficiency = readings.pack().efficiency();
-        if (!Double.isNaN(efficiency) && hasLoad()) {
-            lines.add(
-                    texts.say(
-                            "ledger.arrives",
-                            format.print(readings.pack().givenW(), Unit.WATT),
-                            format.print(readings.pack().deliveredW(), Unit.WATT),
-                            format.print(efficiency, Unit.FRACTION)));
-        }
-    }
-
-    private boolean hasLoad() {
-        return !scenario.partsOf(PartKind.COIL).isEmpty()
-                || !scenario.partsOf(PartKind.RESISTOR).isEmpty();
-    }
-
     private void probes(ProbeReading probes) {
         lines.add("");
         lines.add(
@@ -174,17 +145,7 @@ final class ReadingsText {
     private void notice(Notice notice) {
         lines.add("");
         String parts = String.join(", ", notice.parts().stream().map(id -> name(id)).toList());
-        lines.addAll(Paragraph.lines(texts.say("notice." + word(notice.kind()), parts), ""));
-    }
-
-    private TextTable table(String words, String... numbers) {
-        TextTable table = TextTable.wordsThenNumbers(numbers.length + 1);
-        List<String> heads = new ArrayList<>();
-        heads.add(call.printable(texts.say("head." + words)));
-        for (String number : numbers) {
-            heads.add(call.printable(texts.say("head." + number)));
-        }
-        return table.row(heads.toArray(String[]::new));
+        lines.addAll(Paragraph.lines(texts.say("notice." + Words.of(notice.kind()), parts), ""));
     }
 
     private void section(List<String> section) {
@@ -196,9 +157,5 @@ final class ReadingsText {
 
     private String name(String id) {
         return call.printable(scenario.part(id).map(Part::name).orElse(id));
-    }
-
-    private static String word(Enum<?> value) {
-        return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

@@ -32,6 +32,7 @@ public final class SagwiseCommand implements Callable<Integer> {
     @Parameters(arity = "0..1", paramLabel = "FILE", descriptionKey = "file.open")
     private String file;
 
+    /** For the help alone, like {@code --trace}: {@link Manner} has read both ahead. */
     @Option(names = "--ascii", scope = ScopeType.INHERIT, descriptionKey = "ascii")
     private boolean ascii;
 

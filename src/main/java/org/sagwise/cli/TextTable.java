@@ -3,6 +3,7 @@ package org.sagwise.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Sets lines in columns of equal width: words to the left, numbers to the right. */
 final class TextTable {
@@ -22,12 +23,25 @@ final class TextTable {
         this.sides = List.of(sides);
     }
 
-    /** A first column of words, and numbers in the others. */
-    static TextTable wordsThenNumbers(int columns) {
-        return new TextTable(
-                IntStream.range(0, columns)
+    /**
+     * A first column of words, and numbers in the others, under their heads.
+     *
+     * @param heads what stands above the columns, as keys of texts without {@code head.}
+     */
+    static TextTable headed(CallContext call, String... heads) {
+        Side[] sides =
+                IntStream.range(0, heads.length)
                         .mapToObj(column -> column == 0 ? Side.LEFT : Side.RIGHT)
-                        .toArray(Side[]::new));
+                        .toArray(Side[]::new);
+        String[] words =
+                Stream.of(heads)
+                        .map(head -> call.printable(call.texts().say("head." + head)))
+                        .toArray(String[]::new);
+        return new TextTable(sides).row(words);
+    }
+
+    boolean isEmpty() {
+        return rows.isEmpty();
     }
 
     /** Adds a row; one cell a column. */
