@@ -1,13 +1,13 @@
 package org.sagwise.cli;
 
 import org.sagwise.caution.Caution;
+import org.sagwise.caution.CautionTexts;
 import org.sagwise.quantity.Digits;
 import org.sagwise.quantity.Texts;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Scenario;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Stream;
 
 /** What the command line says of a caution. */
@@ -24,15 +24,15 @@ final class CautionWords {
     }
 
     String title(Caution caution) {
-        return caution.id();
+        return CautionTexts.title(caution, call.locale());
     }
 
     String text(Caution caution) {
-        return caution.id();
+        return CautionTexts.text(caution, call.locale());
     }
 
     String advice(Caution caution) {
-        return caution.id();
+        return CautionTexts.advice(caution, call.locale());
     }
 
     /** Signal word, what it is, where, when, and the number against its limit. */
@@ -41,7 +41,7 @@ final class CautionWords {
         String first =
                 texts.say(
                         "caution.head",
-                        texts.say("signal." + caution.signal().name().toLowerCase(Locale.ROOT)),
+                        CautionTexts.signal(caution.signal(), call.locale()),
                         title(caution),
                         where.isEmpty() ? 0 : 1,
                         where);

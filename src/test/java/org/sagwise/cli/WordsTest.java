@@ -8,7 +8,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.sagwise.caution.Caution;
-import org.sagwise.caution.Signal;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.quantity.Texts;
 import org.sagwise.reading.Ledger;
@@ -37,7 +36,6 @@ class WordsTest {
         Stream.of(
                         words("ledger.", Ledger.Entry.values()),
                         words("notice.", Notice.Kind.values()),
-                        words("signal.", Signal.values()),
                         words("caution.when.", Caution.When.values()),
                         words("state.", PartReading.State.values())
                                 .filter(key -> !key.equals("state.working")),

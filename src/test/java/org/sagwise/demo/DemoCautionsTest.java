@@ -1,0 +1,108 @@
+package org.sagwise.demo;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.sagwise.caution.Caution;
+import org.sagwise.caution.Hazards;
+import org.sagwise.file.CatalogueLoader;
+import org.sagwise.file.DemoScenarios;
+import org.sagwise.file.ScenarioReader;
+import org.sagwise.reading.Bench;
+import org.sagwise.scenario.Scenario;
+
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+
+/** Sound demos are sound, and each of the others teaches the mistake it is there for. */
+class DemoCautionsTest {
+
+    private static final Set<String> SOUND =
+            Set.of(
+                    "one-cell-on-half-an-ohm",
+                    "two-cells-side-by-side",
+                    "two-in-a-row",
+                    "two-side-by-side-ideal",
+                    "two-in-a-row-ideal",
+                    "bench-check",
+                    "two-by-two",
+                    "regulated-board");
+
+    private static Scenario demo(String name) {
+        return new ScenarioReader(CatalogueLoader.builtIn())
+                .read(DemoScenarios.bytes(name))
+                .scenario()
+                .orElseThrow();
+    }
+
+    private static List<Caution> cautions(String name) {
+        return Hazards.check(Bench.of(demo(name), CatalogueLoader.builtIn()));
+    }
+
+    static List<String> sound() {
+        return SOUND.stream().sorted().toList();
+    }
+
+    static List<String> all() {
+        return DemoScenarios.names();
+    }
+
+    @ParameterizedTest
+    @MethodSource("sound")
+    void soundDemo_itsCautions_areNone(String name) {
+        assertEquals(List.of(), cautions(name));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "thin-wire | jumper-over-ampacity CAUTION",
+                "too-few-ohms | cell-over-limit WARNING",
+                "re-wrapped-cell | cell-over-limit DANGER, label-claims WARNING",
+                "protected-pair-asked-too-much | cell-over-limit WARNING, guard-trip NOTICE",
+                "old-and-new-in-a-row | mixed-health CAUTION",
+                "flat-beside-full | unequal-charge-in-parallel WARNING",
+                "row-of-two-one-reversed | reversed-in-series NOTICE",
+                "row-of-three-one-reversed | reversed-in-series WARNING",
+                "side-by-side-one-reversed | reversed-in-parallel DANGER",
+                "torn-wrap | torn-wrap-touching DANGER",
+                "paper-clip-across-the-coil | coil-bypassed DANGER",
+                "meter-left-on-amps | meter-across-cell DANGER"
+            })
+    void faultyDemo_itsCautions_areThoseItTeaches(String name, String expected) {
+        String found =
+                cautions(name).stream()
+                        .map(caution -> caution.id() + " " + caution.signal())
+                        .distinct()
+                        .collect(Collectors.joining(", "));
+        assertEquals(expected, found);
+    }
+
+    @Test
+    void expectations_together_coverEveryDemo() {
+        int faulty = 12;
+        assertTrue(DemoScenarios.names().containsAll(SOUND));
+        assertEquals(DemoScenarios.names().size(), SOUND.size() + faulty);
+        assertEquals(new TreeSet<>(all()).size(), all().size());
+    }
+
+    @ParameterizedTest
+    @MethodSource("all")
+    void everyDemo_itsWords_tellWhatToLookAtAndWhatToTry(String name) {
+        Scenario demo = demo(name);
+        assertFalse(demo.title().isBlank());
+        assertTrue(demo.about().contains("**Try**"), "something to try");
+        assertTrue(
+                demo.about().contains("**Look at**") || demo.about().contains("measures"),
+                "something to look at");
+        assertFalse(demo.about().matches("(?is).*\\bsafe(ly|ty)?\\b.*"), "no promise");
+    }
+}
