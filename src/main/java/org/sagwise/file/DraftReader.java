@@ -9,7 +9,9 @@ import org.sagwise.scenario.ScenarioKeys;
 import org.sagwise.scenario.ScenarioRules;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,13 +28,17 @@ final class DraftReader {
     private static final Set<String> STRUCTURE =
             Set.of("sagwise", "parts", "links", "probes", "notes", "placement");
 
+    /** Longer lists are refused as a whole and need not be read. */
+    private static final Map<String, Integer> MOST =
+            Map.of("parts", ScenarioKeys.MOST_PARTS, "links", ScenarioKeys.MOST_LINKS);
+
     /** What looks wrong about links and notes only because the parts could not be read. */
     private static final Set<Problem> FOR_WANT_OF_PARTS =
             EnumSet.of(Problem.UNKNOWN_PART, Problem.NOTE_ON_NOTHING, Problem.PLACEMENT_OF_NOTHING);
 
     private final Map<String, Object> file;
     private final List<Finding> findings = new ArrayList<>();
-    private final List<String> unreadable = new ArrayList<>();
+    private final Set<String> unreadable = new HashSet<>();
 
     DraftReader(Map<String, Object> file) {
         this.file = file;
@@ -59,7 +65,10 @@ final class DraftReader {
                         placement(),
                         top.foreign(),
                         List.copyOf(file.keySet()));
-        rules.check(draft).stream().filter(this::isMeant).forEach(findings::add);
+        boolean partsMissing = unreadable.stream().anyMatch(place -> place.startsWith("parts"));
+        rules.check(draft).stream()
+                .filter(finding -> isMeant(finding, partsMissing))
+                .forEach(findings::add);
         return draft;
     }
 
@@ -82,7 +91,10 @@ final class DraftReader {
             wrongType(name, "list", file.get(name));
             return List.of();
         }
-        List<Keys> objects = new ArrayList<>();
+        if (values.size() > MOST.getOrDefault(name, values.size())) {
+            return Collections.nCopies(values.size(), Keys.NONE);
+        }
+        List<Keys> objects = new ArrayList<>(values.size());
         for (int i = 0; i < values.size(); i++) {
             objects.add(object(values.get(i), Places.item(name, i)).orElse(Keys.NONE));
         }
@@ -106,19 +118,24 @@ final class DraftReader {
         if (value instanceof Map<?, ?> object) {
             return Optional.of(TreeKeys.of(object));
         }
-        unreadable.add(place);
-        findings.add(Finding.of(place, Problem.NOT_AN_OBJECT, Places.typeOf(value)));
+        note(Finding.of(place, Problem.NOT_AN_OBJECT, Places.typeOf(value)));
         return Optional.empty();
     }
 
     private void wrongType(String name, String wanted, Object value) {
-        unreadable.add(name);
-        findings.add(Finding.of(name, Problem.WRONG_TYPE, wanted, Places.typeOf(value)));
+        note(Finding.of(name, Problem.WRONG_TYPE, wanted, Places.typeOf(value)));
+    }
+
+    /** Notes something unreadable, unless there has been more of it than anyone wants to know. */
+    private void note(Finding finding) {
+        if (findings.size() <= ScenarioRules.MOST_FINDINGS) {
+            findings.add(finding);
+            unreadable.add(finding.place());
+        }
     }
 
     /** Whether a finding is more than the echo of something unreadable. */
-    private boolean isMeant(Finding finding) {
-        boolean partsMissing = unreadable.stream().anyMatch(place -> place.startsWith("parts"));
+    private boolean isMeant(Finding finding, boolean partsMissing) {
         return !unreadable.contains(finding.place())
                 && !(partsMissing && FOR_WANT_OF_PARTS.contains(finding.problem()));
     }

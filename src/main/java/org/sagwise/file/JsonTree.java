@@ -12,6 +12,7 @@ import com.fasterxml.jackson.core.StreamReadConstraints;
 import org.sagwise.scenario.Finding;
 import org.sagwise.scenario.Places;
 import org.sagwise.scenario.Problem;
+import org.sagwise.scenario.ScenarioRules;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -98,7 +99,7 @@ record JsonTree(Optional<Map<String, Object>> root, List<FileFinding> findings) 
         return switch (token) {
             case START_OBJECT -> object(parser, findings);
             case START_ARRAY -> list(parser, findings);
-            case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> new WrittenNumber(parser.getText());
+            case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> WrittenNumber.of(parser.getText());
             case VALUE_TRUE -> Boolean.TRUE;
             case VALUE_FALSE -> Boolean.FALSE;
             case VALUE_NULL -> null;
@@ -111,23 +112,25 @@ record JsonTree(Optional<Map<String, Object>> root, List<FileFinding> findings) 
         Map<String, Object> object = new LinkedHashMap<>();
         while (parser.nextToken() == JsonToken.FIELD_NAME) {
             String name = parser.currentName();
-            if (object.containsKey(name)) {
+            if (object.containsKey(name) && findings.size() <= ScenarioRules.MOST_FINDINGS) {
                 findings.add(found(parser, Problem.DUPLICATE_KEY, name));
             }
             object.put(name, value(parser, parser.nextToken(), findings));
         }
-        return object;
+        // A file may hold millions of empty ones.
+        return object.isEmpty() ? Map.of() : object;
     }
 
     private static List<Object> list(JsonParser parser, List<FileFinding> findings)
             throws IOException {
-        List<Object> list = new ArrayList<>();
+        ArrayList<Object> list = new ArrayList<>();
         JsonToken token = parser.nextToken();
         while (token != JsonToken.END_ARRAY) {
             list.add(value(parser, token, findings));
             token = parser.nextToken();
         }
-        return list;
+        list.trimToSize();
+        return list.isEmpty() ? List.of() : list;
     }
 
     private static FileFinding found(JsonParser parser, Problem problem, String... details) {

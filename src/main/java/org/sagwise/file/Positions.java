@@ -53,8 +53,10 @@ final class Positions {
     }
 
     private void collect(JsonParser parser, Set<String> wanted) throws IOException {
+        Set<String> missing = new HashSet<>(wanted);
+        missing.remove("");
         JsonToken token = parser.nextToken();
-        while (token != null) {
+        while (token != null && !missing.isEmpty()) {
             if (!token.isStructEnd()) {
                 boolean start = token.isStructStart();
                 String place =
@@ -64,7 +66,11 @@ final class Positions {
                                         : parser.getParsingContext());
                 if (wanted.contains(place)) {
                     Position here = JsonTree.positionOf(parser.currentTokenLocation());
-                    (token == JsonToken.FIELD_NAME ? keys : values).putIfAbsent(place, here);
+                    boolean key = token == JsonToken.FIELD_NAME;
+                    (key ? keys : values).putIfAbsent(place, here);
+                    if (!key) {
+                        missing.remove(place);
+                    }
                 }
             }
             token = parser.nextToken();

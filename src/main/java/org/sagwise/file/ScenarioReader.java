@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * Opens scenario files, format 1. Whatever the bytes hold, the answer is a scenario or a list of
@@ -91,7 +92,22 @@ public final class ScenarioReader {
         }
         List<FileFinding> found = new ArrayList<>(ofJson);
         found.addAll(Positions.locate(findings, text));
-        return new Loaded.Refused(found);
+        return new Loaded.Refused(cut(found));
+    }
+
+    private static List<FileFinding> cut(List<FileFinding> found) {
+        if (found.size() <= ScenarioRules.MOST_FINDINGS) {
+            return found;
+        }
+        List<FileFinding> first =
+                found.stream()
+                        .filter(f -> f.finding().problem() != Problem.TOO_MANY_PROBLEMS)
+                        .sorted(FileFinding.READING_ORDER)
+                        .limit(ScenarioRules.MOST_FINDINGS)
+                        .collect(Collectors.toCollection(ArrayList::new));
+        String most = String.valueOf(ScenarioRules.MOST_FINDINGS);
+        first.add(FileFinding.ofWhole(Problem.TOO_MANY_PROBLEMS, most));
+        return first;
     }
 
     private static Loaded refused(Problem problem, String... details) {

@@ -14,6 +14,9 @@ final class TreeKeys {
     private TreeKeys() {}
 
     static Keys of(Map<?, ?> object) {
+        if (object.isEmpty()) {
+            return Keys.NONE;
+        }
         Map<String, Object> keys = new LinkedHashMap<>();
         object.forEach((name, value) -> keys.put((String) name, value((String) name, value)));
         return new Keys(keys);

@@ -1,5 +1,8 @@
 package org.sagwise.file;
 
+import java.util.List;
+import java.util.stream.IntStream;
+
 /**
  * A number as it stands in a file, to the letter: {@code 1.50} stays {@code 1.50}.
  *
@@ -9,10 +12,19 @@ public final class WrittenNumber extends Number {
 
     private static final long serialVersionUID = 1L;
 
+    private static final List<WrittenNumber> DIGITS =
+            IntStream.range(0, 10).mapToObj(i -> new WrittenNumber(String.valueOf(i))).toList();
+
     private final String letters;
 
-    WrittenNumber(String letters) {
+    private WrittenNumber(String letters) {
         this.letters = letters;
+    }
+
+    /** A number by its letters; the ten digits, of which tables of other tools are full, once. */
+    static WrittenNumber of(String letters) {
+        boolean digit = letters.length() == 1 && Character.isDigit(letters.charAt(0));
+        return digit ? DIGITS.get(letters.charAt(0) - '0') : new WrittenNumber(letters);
     }
 
     @Override

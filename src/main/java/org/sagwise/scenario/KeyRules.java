@@ -17,6 +17,9 @@ import java.util.Set;
 /** Holds the keys of one object against their table: names, presence, types, ranges. */
 final class KeyRules {
 
+    /** For objects in which no key names an entry of the catalogue. */
+    static final KeyRules WITHOUT_CATALOGUE = new KeyRules(Set.of(), Set.of());
+
     private final Set<String> models;
     private final Set<String> alloys;
 

@@ -83,11 +83,11 @@ final class RandomData {
 
     private Object anything(int depth) {
         return switch (random.nextInt(depth < DEEPEST ? 7 : 5)) {
-            case 0 -> new WrittenNumber(LITERAL_NUMBERS[random.nextInt(LITERAL_NUMBERS.length)]);
+            case 0 -> WrittenNumber.of(LITERAL_NUMBERS[random.nextInt(LITERAL_NUMBERS.length)]);
             case 1 -> text(40);
             case 2 -> random.nextBoolean();
             case 3 -> null;
-            case 4 -> new WrittenNumber(String.valueOf(random.nextInt()));
+            case 4 -> WrittenNumber.of(String.valueOf(random.nextInt()));
             case 5 -> object(depth);
             default -> list(depth);
         };

@@ -112,8 +112,21 @@ class ScenarioReaderTest {
         for (int i = 0; i < 400_000; i++) {
             text.append(", \"ohm").append(i).append("\": 1");
         }
-        List<Problem> problems = problems(read(text.append("}]}").toString()));
-        assertTrue(problems.size() <= ScenarioRules.MOST_FINDINGS + 1);
+        assertCutOff(text.append("}]}").toString());
+    }
+
+    @Test
+    void read_floodOfOneMistake_isCutOff() {
+        String start = "{\"sagwise\": 1, ";
+        assertCutOff(start + "\"a\": 1,".repeat(500_000) + "\"b\": 1}");
+        assertCutOff(start + "\"notes\": [" + "1,".repeat(1_000_000) + "1]}");
+        assertCutOff(start + "\"notes\": [" + "{},".repeat(1_000_000) + "{}]}");
+    }
+
+    private void assertCutOff(String text) {
+        List<Problem> problems = problems(read(text));
+        assertEquals(ScenarioRules.MOST_FINDINGS + 1, problems.size());
+        assertEquals(Problem.TOO_MANY_PROBLEMS, problems.get(0));
     }
 
     @Test
