@@ -5,6 +5,7 @@ import org.sagwise.caution.CautionTexts;
 import org.sagwise.quantity.Digits;
 import org.sagwise.quantity.Texts;
 import org.sagwise.scenario.Part;
+import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
 
 import java.util.List;
@@ -45,7 +46,7 @@ final class CautionWords {
                         title(caution),
                         where.isEmpty() ? 0 : 1,
                         where);
-        String second = texts.say("caution.when." + Words.of(caution.when()));
+        String second = texts.say("caution.when." + Words.of(when(caution)));
         String numbers = numbers(caution);
         return List.of("  " + first, "    " + second + (numbers.isEmpty() ? "" : ": " + numbers));
     }
@@ -55,6 +56,11 @@ final class CautionWords {
         return Stream.of(text(caution), texts.say("caution.advice", advice(caution)))
                 .flatMap(text -> Paragraph.lines(text, "    ").stream())
                 .toList();
+    }
+
+    /** Where there is no button, nobody lets go of it. */
+    private Caution.When when(Caution caution) {
+        return scenario.partsOf(PartKind.SWITCH).isEmpty() ? Caution.When.ALWAYS : caution.when();
     }
 
     private List<String> places(Caution caution) {

@@ -76,9 +76,9 @@ final class Opening {
         return ExitStatus.DONE;
     }
 
-    private static Scenario opening() {
+    private Scenario opening() {
         return new ScenarioReader(CatalogueLoader.builtIn())
-                .read(DemoScenarios.bytes(DemoScenarios.OPENING))
+                .read(DemoScenarios.bytes(DemoScenarios.OPENING, call.locale()))
                 .scenario()
                 .orElseThrow();
     }

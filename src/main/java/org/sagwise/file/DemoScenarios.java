@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * The scenarios that come with the program: benches of the evening class, in the order in which a
@@ -53,14 +54,21 @@ public final class DemoScenarios {
         return name + ENDING;
     }
 
+    /** The bytes of the file that holds a demo in English. */
+    public static byte[] bytes(String name) {
+        return bytes(name, Locale.ENGLISH);
+    }
+
     /**
-     * The bytes of the file that holds a demo.
+     * The bytes of the file that holds a demo: the same circuit in every language.
      *
      * @param name one of {@link #names()}
+     * @param locale whose language its words are in; English where there is no translation
      * @throws IllegalArgumentException if there is no such demo
      */
-    public static byte[] bytes(String name) {
-        try (InputStream file = DemoScenarios.class.getResourceAsStream(FOLDER + fileName(name))) {
+    public static byte[] bytes(String name, Locale locale) {
+        String folder = FOLDER + (locale.getLanguage().equals("de") ? "de/" : "");
+        try (InputStream file = DemoScenarios.class.getResourceAsStream(folder + fileName(name))) {
             if (file == null) {
                 throw new IllegalArgumentException("no demo is called " + name);
             }

@@ -2,17 +2,23 @@ package org.sagwise.demo;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.DemoScenarios;
+import org.sagwise.file.ScenarioReader;
+import org.sagwise.scenario.Note;
+import org.sagwise.scenario.Scenario;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 
@@ -32,14 +38,45 @@ class DemoFilesTest {
 
         assertEquals(listed, filesIn(FOLDER));
         assertEquals(listed, filesIn(INSIDE));
+        assertEquals(listed, filesIn(FOLDER.resolve("de")));
+        assertEquals(listed, filesIn(INSIDE.resolve("de")));
     }
 
     @ParameterizedTest
     @MethodSource("names")
     void bytes_ofADemo_areThoseInTheFolder(String name) throws IOException {
-        byte[] inFolder = Files.readAllBytes(FOLDER.resolve(DemoScenarios.fileName(name)));
+        String file = DemoScenarios.fileName(name);
+        byte[] english = Files.readAllBytes(FOLDER.resolve(file));
+        byte[] german = Files.readAllBytes(FOLDER.resolve("de").resolve(file));
 
-        assertArrayEquals(inFolder, DemoScenarios.bytes(name), "copy it to " + INSIDE);
+        assertArrayEquals(english, DemoScenarios.bytes(name), "copy it to " + INSIDE);
+        assertArrayEquals(german, DemoScenarios.bytes(name, Locale.GERMANY), "copy it, too");
+        assertArrayEquals(english, DemoScenarios.bytes(name, Locale.FRENCH));
+    }
+
+    @ParameterizedTest
+    @MethodSource("names")
+    void demo_inGerman_isTheSameBenchInOtherWords(String name) {
+        Scenario english = read(DemoScenarios.bytes(name));
+        Scenario german = read(DemoScenarios.bytes(name, Locale.GERMAN));
+
+        assertNotEquals(english.title(), german.title());
+        assertNotEquals(english.about(), german.about());
+        assertEquals(withoutWords(english), withoutWords(german));
+        assertEquals(
+                english.notes().stream().map(Note::on).toList(),
+                german.notes().stream().map(Note::on).toList());
+    }
+
+    private static Scenario read(byte[] bytes) {
+        return new ScenarioReader(CatalogueLoader.builtIn()).read(bytes).scenario().orElseThrow();
+    }
+
+    private static Scenario withoutWords(Scenario scenario) {
+        return scenario.withTitle("")
+                .withAbout("")
+                .withNotes(List.of())
+                .withParts(scenario.parts().stream().map(part -> part.without("label")).toList());
     }
 
     @Test
@@ -49,7 +86,8 @@ class DemoFilesTest {
 
     private static TreeSet<String> filesIn(Path folder) throws IOException {
         try (Stream<Path> files = Files.list(folder)) {
-            return files.map(file -> file.getFileName().toString())
+            return files.filter(Files::isRegularFile)
+                    .map(file -> file.getFileName().toString())
                     .collect(TreeSet::new, TreeSet::add, TreeSet::addAll);
         }
     }
