@@ -19,6 +19,8 @@ import java.util.OptionalInt;
  * @param routes ways of the links, in file order; links to missing parts have none
  * @param conductors what is drawn for the links: wires and stretches of plates
  * @param notes places of the scenario's notes
+ * @param probes place of the meter in the hand, if its probes rest anywhere
+ * @param textScale size of figures and notes against the usual one
  * @param bounds all of it, with a margin
  */
 public record BenchLayout(
@@ -26,9 +28,11 @@ public record BenchLayout(
         List<LinkRoute> routes,
         List<Conductor> conductors,
         List<NoteBox> notes,
+        Optional<ProbeBox> probes,
+        double textScale,
         Rectangle bounds) {
 
-    private static final int MARGIN = PartShape.GRID / 2;
+    private static final int MARGIN = 3 * PartShape.GRID / 4;
 
     public BenchLayout {
         parts = List.copyOf(parts);
@@ -51,17 +55,21 @@ public record BenchLayout(
      */
     public static BenchLayout of(Scenario scenario, double textScale) {
         List<PartBox> parts = LabelPlaces.boxes(scenario, spots(scenario, textScale), textScale);
-        Routing routing = Router.route(scenario.links(), parts);
-        List<NoteBox> notes = NotePlaces.of(scenario, parts, routing.routes(), textScale);
+        Routing routing = Routing.of(scenario.links(), parts);
+        NotePlaces places = new NotePlaces(scenario, parts, routing, textScale);
+        Optional<ProbeBox> probes = places.probes();
+        List<NoteBox> notes = places.notes();
         Rectangle bounds = new Rectangle(0, 0, -1, -1);
         parts.forEach(part -> bounds.add(part.body().union(part.label())));
         routing.routes().forEach(route -> route.points().forEach(bounds::add));
         notes.forEach(note -> bounds.add(note.box()));
+        probes.ifPresent(meter -> bounds.add(meter.bounds()));
         if (parts.isEmpty()) {
             bounds.setBounds(0, 0, 12 * PartShape.GRID, 8 * PartShape.GRID);
         }
         bounds.grow(MARGIN, MARGIN);
-        return new BenchLayout(parts, routing.routes(), routing.conductors(), notes, bounds);
+        return new BenchLayout(
+                parts, routing.routes(), routing.conductors(), notes, probes, textScale, bounds);
     }
 
     private static Map<String, Spot> spots(Scenario scenario, double textScale) {

@@ -47,7 +47,7 @@ public enum LabelSide {
 
     private static int besideWidth(PartKind kind) {
         return switch (kind) {
-            case CELL -> 104;
+            case CELL -> 112;
             case COIL -> 150;
             default -> 116;
         };
@@ -55,7 +55,7 @@ public enum LabelSide {
 
     private static int besideHeight(PartKind kind) {
         return switch (kind) {
-            case CELL -> 124;
+            case CELL -> 130;
             case COIL -> 104;
             default -> 60;
         };
@@ -63,7 +63,7 @@ public enum LabelSide {
 
     private static int acrossWidth(PartKind kind) {
         return switch (kind) {
-            case CELL -> 210;
+            case CELL -> 220;
             case COIL -> 180;
             default -> 150;
         };

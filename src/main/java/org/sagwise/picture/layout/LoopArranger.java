@@ -8,6 +8,7 @@ import org.sagwise.scenario.Scenario;
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -20,6 +21,12 @@ import java.util.stream.Collectors;
 final class LoopArranger {
 
     private static final int CLEAR = PartShape.LATTICE;
+
+    /** Width against height of the window in which a bench is usually seen. */
+    private static final double USUAL_SHAPE = 1.9;
+
+    private static final double UNUSUAL = 1.25;
+    private static final int FEW = 2;
 
     private final Scenario scenario;
     private final Arranger arranger;
@@ -36,13 +43,43 @@ final class LoopArranger {
      * @param load from the pack's positive end to its negative one
      */
     Block arrange(Branch pack, Branch load) {
-        boolean row = hasSeriesOfSources(pack);
-        if (row && !hasBoard(load)) {
-            return row(arranger.arrange(pack, Bearing.RIGHT), arranger.arrange(load, Bearing.LEFT));
+        int rise = rise(pack, load);
+        Block upright = arranger.arrange(pack, Bearing.UP);
+        Sides sides = Sides.of(load);
+        boolean inARow = hasSeriesOfSources(pack);
+        List<Choice> choices = new ArrayList<>();
+        if (inARow) {
+            Block lying = arranger.arrange(pack, Bearing.RIGHT);
+            choices.add(
+                    hasBoard(load)
+                            ? new Choice(ring(lying, sides, 0), 1)
+                            : new Choice(row(lying, arranger.arrange(load, Bearing.LEFT)), 1));
         }
-        Block packBlock = arranger.arrange(pack, row ? Bearing.RIGHT : Bearing.UP);
-        int rise = row ? 0 : rise(pack, load);
-        return ring(packBlock, Sides.of(load), rise);
+        choices.add(new Choice(ring(upright, sides, rise), inARow ? UNUSUAL : 1));
+        boolean many = Branch.parallelOf(pack).size() > FEW;
+        choices.add(
+                new Choice(
+                        ring(upright, sides.allOnTheRight(), rise), many && !inARow ? 1 : UNUSUAL));
+        return choices.stream()
+                .max(Comparator.comparingDouble(Choice::worth))
+                .orElseThrow()
+                .block();
+    }
+
+    /**
+     * One way to lay a loop out.
+     *
+     * @param block the layout
+     * @param handicap by how much larger it must come out than the usual way to be taken
+     */
+    private record Choice(Block block, double handicap) {
+
+        /** How large it can be shown in a usual window, conductors above and below included. */
+        double worth() {
+            Rectangle bounds = block.bounds();
+            double height = bounds.getHeight() + 2 * Arranger.STUB;
+            return 1 / (handicap * Math.max(bounds.getWidth() / USUAL_SHAPE, height));
+        }
     }
 
     /** The pack alone. */
@@ -69,7 +106,7 @@ final class LoopArranger {
         Rectangle above = pack.bounds();
         Rectangle below = load.bounds();
         int dx = Spot.toLattice(above.getCenterX() - below.getCenterX());
-        int dy = Spot.toLattice(above.getMaxY() + 3.0 * CLEAR - below.y);
+        int dy = Spot.toLattice(above.getMaxY() + 4.0 * CLEAR - below.y);
         return Block.union(List.of(pack, load.moved(dx, dy)), pack.entry(), pack.exit());
     }
 
@@ -156,6 +193,13 @@ final class LoopArranger {
                     all.subList(0, first),
                     all.subList(first, last + 1),
                     all.subList(last + 1, all.size()));
+        }
+
+        Sides allOnTheRight() {
+            List<Branch> all = new ArrayList<>(top);
+            all.addAll(right);
+            all.addAll(bottom);
+            return new Sides(List.of(), all, List.of());
         }
 
         private static boolean isLoad(Branch branch) {

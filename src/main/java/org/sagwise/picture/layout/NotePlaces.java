@@ -9,49 +9,68 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Finds room for notes near what they speak of, clear of parts, figures and conductors. */
+/** Places notes and the meter in the hand near what they speak of. */
 final class NotePlaces {
 
     private static final int CHARACTERS = 26;
-    private static final int CHARACTER_WIDTH = 8;
+    private static final int CHARACTER_WIDTH = 7;
     private static final int LINE_HEIGHT = 17;
     private static final int PADDING = 10;
-    private static final int RINGS = 24;
+    private static final int JACK = 10;
+    private static final int INSIDE = 9;
+    private static final int METER_WIDTH = 104;
+    private static final int METER_HEIGHT = 44;
 
     private final Scenario scenario;
     private final List<PartBox> parts;
-    private final List<LinkRoute> routes;
+    private final Routing routing;
     private final double textScale;
-    private final List<Rectangle> taken = new ArrayList<>();
+    private final FreeRoom room;
 
-    private NotePlaces(
-            Scenario scenario, List<PartBox> parts, List<LinkRoute> routes, double textScale) {
+    NotePlaces(Scenario scenario, List<PartBox> parts, Routing routing, double textScale) {
         this.scenario = scenario;
         this.parts = parts;
-        this.routes = routes;
+        this.routing = routing;
         this.textScale = textScale;
-        parts.forEach(part -> taken.add(part.body()));
-        parts.forEach(part -> taken.add(part.label()));
-        routes.forEach(route -> take(route.points()));
+        this.room = new FreeRoom(parts, routing.routes());
     }
 
-    static List<NoteBox> of(
-            Scenario scenario, List<PartBox> parts, List<LinkRoute> routes, double textScale) {
-        NotePlaces places = new NotePlaces(scenario, parts, routes, textScale);
+    /** The meter in the hand, if the scenario's probes rest on terminals of the bench. */
+    Optional<ProbeBox> probes() {
+        return scenario.probes()
+                .flatMap(
+                        probes ->
+                                terminal(probes.red().toString())
+                                        .flatMap(
+                                                red ->
+                                                        terminal(probes.black().toString())
+                                                                .map(black -> meter(red, black))));
+    }
+
+    private ProbeBox meter(TerminalPoint red, TerminalPoint black) {
+        Rectangle card =
+                room.take(
+                        List.of(new Point(red.x(), red.y()), new Point(black.x(), black.y())),
+                        (int) (textScale * METER_WIDTH),
+                        (int) (textScale * METER_HEIGHT));
+        return new ProbeBox(
+                card, red, routing.lead(card, red, -JACK), black, routing.lead(card, black, JACK));
+    }
+
+    private Optional<TerminalPoint> terminal(String name) {
+        return parts.stream()
+                .flatMap(part -> part.terminals().stream())
+                .filter(point -> point.ref().toString().equals(name))
+                .findFirst();
+    }
+
+    /** Places of all notes whose part or link is on the bench. */
+    List<NoteBox> notes() {
         List<NoteBox> boxes = new ArrayList<>();
         for (Note note : scenario.notes()) {
-            places.anchor(note).ifPresent(anchor -> boxes.add(places.place(note, anchor)));
+            anchor(note).ifPresent(anchor -> boxes.add(place(note, anchor)));
         }
         return boxes;
-    }
-
-    private void take(List<Point> way) {
-        for (int i = 1; i < way.size(); i++) {
-            Rectangle stretch = new Rectangle(way.get(i - 1));
-            stretch.add(way.get(i));
-            stretch.grow(6, 6);
-            taken.add(stretch);
-        }
     }
 
     private Optional<Point> anchor(Note note) {
@@ -60,7 +79,7 @@ final class NotePlaces {
                 return Optional.of(new Point(part.x(), part.y()));
             }
         }
-        for (LinkRoute route : routes) {
+        for (LinkRoute route : routing.routes()) {
             if (scenario.links().get(route.link()).id().equals(Optional.of(note.on()))) {
                 return Optional.of(route.middle());
             }
@@ -73,40 +92,21 @@ final class NotePlaces {
         int longest = lines.stream().mapToInt(String::length).max().orElse(1);
         int width = (int) (textScale * longest * CHARACTER_WIDTH) + 2 * PADDING;
         int height = (int) (textScale * lines.size() * LINE_HEIGHT) + 2 * PADDING;
-        Rectangle box = free(anchor, width, height);
-        taken.add(box);
-        return new NoteBox(note, lines, box, anchor);
+        Rectangle box = room.take(List.of(anchor), width, height);
+        return new NoteBox(note, lines, box, edge(note, box, anchor));
     }
 
-    private Rectangle free(Point anchor, int width, int height) {
-        for (int ring = 1; ring < RINGS; ring++) {
-            int far = ring * PartShape.LATTICE;
-            for (int along = -far; along <= far; along += PartShape.LATTICE) {
-                for (Point offset :
-                        List.of(
-                                new Point(far, along),
-                                new Point(-far, along),
-                                new Point(along, far),
-                                new Point(along, -far))) {
-                    Rectangle box =
-                            new Rectangle(
-                                    anchor.x + offset.x - (offset.x < 0 ? width : 0),
-                                    anchor.y + offset.y - (offset.y < 0 ? height : 0),
-                                    width,
-                                    height);
-                    if (isFree(box)) {
-                        return box;
-                    }
-                }
+    /** Where a line from a note ends: just inside the part that it speaks of. */
+    private Point edge(Note note, Rectangle box, Point anchor) {
+        for (PartBox part : parts) {
+            if (part.id().equals(note.on())) {
+                Rectangle body = new Rectangle(part.body());
+                body.grow(-INSIDE, -INSIDE);
+                return new Point(
+                        (int) Math.max(body.x, Math.min(body.getMaxX(), box.getCenterX())),
+                        (int) Math.max(body.y, Math.min(body.getMaxY(), box.getCenterY())));
             }
         }
-        int lowest = taken.stream().mapToInt(area -> area.y + area.height).max().orElse(0);
-        return new Rectangle(anchor.x - width / 2, lowest + PADDING, width, height);
-    }
-
-    private boolean isFree(Rectangle box) {
-        Rectangle room = new Rectangle(box);
-        room.grow(PADDING, PADDING);
-        return taken.stream().noneMatch(room::intersects);
+        return anchor;
     }
 }

@@ -87,6 +87,9 @@ final class PlateGroups {
 
     /** 1 if two conductors are joined anyway, so that they may run together for a while. */
     int kinship(int owner, int other) {
+        if (owner < 0 || other < 0) {
+            return 0;
+        }
         return find(all, links.get(owner).from()).equals(find(all, links.get(other).from()))
                 ? 1
                 : 0;

@@ -5,6 +5,7 @@ import org.sagwise.scenario.Link;
 import org.sagwise.scenario.TerminalRef;
 
 import java.awt.Point;
+import java.awt.Rectangle;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -14,7 +15,7 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /** Leads every link from terminal to terminal: plates first, then wires, the short ones first. */
-final class Router {
+final class Router implements Routing {
 
     private static final long BUDGET = 6_000_000;
 
@@ -35,14 +36,26 @@ final class Router {
     }
 
     /** Ways of all links between the terminals of these parts. */
-    static Routing route(List<Link> links, List<PartBox> parts) {
-        if (Lattice.isTooLargeFor(parts)) {
-            return Routing.direct(links, parts);
-        }
+    static Router route(List<Link> links, List<PartBox> parts) {
         Router router = new Router(links, parts);
         router.groups.plates().forEach(router::plates);
         router.wires().forEach(router::wire);
-        return new Routing(List.copyOf(router.routes.values()), router.conductors);
+        return router;
+    }
+
+    @Override
+    public List<LinkRoute> routes() {
+        return List.copyOf(routes.values());
+    }
+
+    @Override
+    public List<Conductor> conductors() {
+        return conductors;
+    }
+
+    @Override
+    public List<Point> lead(Rectangle card, TerminalPoint to, int shift) {
+        return new LeadRouter(lattice, search).lead(card, to, shift);
     }
 
     private boolean isBetweenParts(Link link) {

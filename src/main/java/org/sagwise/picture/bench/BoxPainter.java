@@ -1,0 +1,74 @@
+package org.sagwise.picture.bench;
+
+import org.sagwise.picture.layout.Bearing;
+import org.sagwise.picture.layout.PartBox;
+import org.sagwise.picture.layout.TerminalPoint;
+import org.sagwise.picture.look.Align;
+import org.sagwise.picture.look.Pen;
+import org.sagwise.picture.look.TextStyle;
+import org.sagwise.picture.look.Tone;
+import org.sagwise.picture.scene.BenchScene;
+import org.sagwise.picture.scene.Figures;
+import org.sagwise.quantity.Unit;
+import org.sagwise.scenario.PartKind;
+
+/** A bench supply or a charger: a box with two posts and its setting in plain type. */
+final class BoxPainter implements PartPainter {
+
+    @Override
+    public void paint(Pen pen, BenchScene scene, PartBox box) {
+        double x = box.x();
+        double y = box.y();
+        box.terminals().forEach(terminal -> post(pen, terminal));
+        pen.shape(Shapes.round(x - 52, y - 48, x + 52, y + 48, 10), Tone.HOUSING, Tone.EDGE, 2);
+        pen.shape(
+                Shapes.round(x - 42, y - 18, x + 42, y + 12, 5),
+                Tone.LEVEL_GROUND,
+                Tone.PAPER_EDGE,
+                1.4);
+        pen.textWithin(setting(scene, box), x, y + 4, 78, TextStyle.FIGURE, Tone.INK, Align.MIDDLE);
+        if (box.part().kind() == PartKind.CHARGER) {
+            arrow(pen, x, y + 30);
+        } else {
+            pen.shape(Shapes.disc(x - 16, y + 30, 9), Tone.METAL, Tone.EDGE, 1.6);
+            pen.line(x - 16, y + 30, x - 11, y + 24, Tone.EDGE, 2);
+            pen.shape(Shapes.disc(x + 16, y + 30, 9), Tone.METAL, Tone.EDGE, 1.6);
+            pen.line(x + 16, y + 30, x + 16, y + 22, Tone.EDGE, 2);
+        }
+        box.terminals().forEach(terminal -> mark(pen, terminal));
+    }
+
+    private static String setting(BenchScene scene, PartBox box) {
+        Figures figures = Figures.of(scene);
+        return box.part().kind() == PartKind.CHARGER
+                ? figures.print(box.part().numberOrDefault("limit_V"), Unit.VOLT)
+                : figures.print(box.part().keys().number("volts", 0), Unit.VOLT);
+    }
+
+    /** Charge goes up into a cell. */
+    private static void arrow(Pen pen, double x, double y) {
+        pen.draw(
+                Shapes.line(x - 22, y + 8, x - 22, y - 8, x + 22, y - 8, x + 22, y + 8),
+                Tone.MUTED,
+                1.6);
+        pen.draw(Shapes.line(x, y + 12, x, y - 4), Tone.CLIMB, 2.6);
+        pen.draw(Shapes.line(x - 6, y + 2, x, y - 4, x + 6, y + 2), Tone.CLIMB, 2.6);
+    }
+
+    private static void post(Pen pen, TerminalPoint at) {
+        Bearing out = at.out();
+        double inX = at.x() - 14.0 * out.dx();
+        double inY = at.y() - 14.0 * out.dy();
+        pen.line(at.x(), at.y(), inX, inY, Tone.EDGE, 22);
+        pen.line(at.x(), at.y(), inX, inY, Tone.METAL, 18);
+    }
+
+    private static void mark(Pen pen, TerminalPoint at) {
+        double x = at.x() - 26.0 * at.out().dx();
+        double y = at.y() - 26.0 * at.out().dy();
+        pen.line(x - 6, y, x + 6, y, Tone.INK, 2.4);
+        if (at.ref().terminal().equals("+")) {
+            pen.line(x, y - 6, x, y + 6, Tone.INK, 2.4);
+        }
+    }
+}

@@ -1,0 +1,176 @@
+package org.sagwise.picture.bench;
+
+import org.sagwise.picture.layout.PartBox;
+import org.sagwise.picture.look.TextStyle;
+import org.sagwise.picture.look.Tone;
+import org.sagwise.picture.scene.BenchScene;
+import org.sagwise.picture.scene.Figures;
+import org.sagwise.quantity.Unit;
+import org.sagwise.reading.CoilReading;
+import org.sagwise.reading.PartReading;
+import org.sagwise.scenario.PartKind;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** What stands beside each part. */
+final class Captions {
+
+    /** Below this a part counts as without current, A. */
+    private static final double IDLE_A = 1e-3;
+
+    private final BenchScene scene;
+    private final Figures figures;
+
+    Captions(BenchScene scene) {
+        this.scene = scene;
+        this.figures = Figures.of(scene);
+    }
+
+    Caption of(PartBox box) {
+        return switch (box.part().kind()) {
+            case CELL -> new CellCaption(scene, box, figures).caption();
+            case COIL ->
+                    scene.readings()
+                            .coil(box.id())
+                            .map(reading -> coil(box, reading))
+                            .orElseGet(() -> nameOnly(box));
+            case METER -> nameOnly(box);
+            default ->
+                    scene.readings()
+                            .part(box.id())
+                            .map(reading -> other(box, reading))
+                            .orElseGet(() -> nameOnly(box));
+        };
+    }
+
+    private Caption nameOnly(PartBox box) {
+        return new Caption(List.of(Caption.Row.of(name(box))));
+    }
+
+    private Caption.Piece name(PartBox box) {
+        return new Caption.Piece(box.part().name(), TextStyle.NAME, Tone.INK);
+    }
+
+    private Caption coil(PartBox box, CoilReading reading) {
+        List<Caption.Row> rows = new ArrayList<>();
+        rows.add(
+                Caption.Row.of(
+                        name(box),
+                        new Caption.Piece(
+                                figures.print(reading.ohm(), Unit.OHM), TextStyle.NAME, Tone.INK)));
+        if (Math.abs(reading.currentA()) >= IDLE_A) {
+            rows.add(
+                    Caption.Row.of(
+                            figures.print(reading.powerW(), Unit.WATT),
+                            TextStyle.HEADLINE,
+                            Tone.LOAD));
+            rows.add(
+                    Caption.Row.of(
+                            plain(figures.print(Math.abs(reading.voltsV()), Unit.VOLT)),
+                            plain(figures.print(Math.abs(reading.currentA()), Unit.AMPERE)),
+                            plain(figures.print(reading.temperatureC(), Unit.CELSIUS))));
+        } else {
+            rows.add(
+                    Caption.Row.of(
+                            muted(figures.texts().say("part.idle")),
+                            muted(figures.print(reading.temperatureC(), Unit.CELSIUS))));
+        }
+        return new Caption(rows);
+    }
+
+    private Caption other(PartBox box, PartReading reading) {
+        List<Caption.Row> rows = new ArrayList<>();
+        List<Caption.Piece> first = new ArrayList<>(List.of(name(box)));
+        rating(box).ifPresent(text -> first.add(muted(text)));
+        rows.add(new Caption.Row(first));
+        rows.add(Caption.Row.of(state(box.part().kind(), reading)));
+        stuck(box).ifPresent(rows::add);
+        return new Caption(rows);
+    }
+
+    private Optional<String> rating(PartBox box) {
+        var keys = box.part().keys();
+        return switch (box.part().kind()) {
+            case FUSE ->
+                    keys.number("rating_A").stream()
+                            .mapToObj(amps -> figures.print(amps, Unit.AMPERE))
+                            .findFirst();
+            case RESISTOR ->
+                    keys.number("ohm").stream()
+                            .mapToObj(ohm -> figures.print(ohm, Unit.OHM))
+                            .findFirst();
+            default -> Optional.empty();
+        };
+    }
+
+    private Optional<Caption.Row> stuck(PartBox box) {
+        return box.part()
+                .keys()
+                .text("stuck")
+                .map(
+                        how ->
+                                Caption.Row.of(
+                                        figures.texts().say("switch.stuck-" + how),
+                                        TextStyle.SMALL_BOLD,
+                                        Tone.FLAG));
+    }
+
+    private Caption.Piece state(PartKind kind, PartReading reading) {
+        boolean idle = !(Math.abs(reading.currentA()) >= IDLE_A);
+        return switch (reading.state()) {
+            case OPEN -> muted(across("switch.open", "switch.gap", reading));
+            case BLOWN ->
+                    new Caption.Piece(
+                            across("fuse.blown", "switch.gap", reading),
+                            TextStyle.SMALL_BOLD,
+                            Tone.FLAG);
+            case STOPPED_CUTOFF,
+                    STOPPED_INPUT_LIMIT,
+                    STOPPED_NO_POWER,
+                    STOPPED_OUTPUT_SHORTED,
+                    OUTPUT_AT_MAX,
+                    OUTPUT_AT_MIN ->
+                    new Caption.Piece(
+                            figures.texts().say("board." + word(reading)),
+                            TextStyle.SMALL_BOLD,
+                            Tone.FLAG);
+            default -> idle ? muted(figures.texts().say("part.idle")) : working(kind, reading);
+        };
+    }
+
+    private static String word(PartReading reading) {
+        return reading.state().name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    private String across(String without, String with, PartReading reading) {
+        double volts = Math.abs(reading.voltsV());
+        return volts >= 0.01 ? figures.say(with, volts, Unit.VOLT) : figures.texts().say(without);
+    }
+
+    private Caption.Piece working(PartKind kind, PartReading reading) {
+        double volts = Math.abs(reading.voltsV());
+        String amps = figures.print(Math.abs(reading.currentA()), Unit.AMPERE);
+        return switch (kind) {
+            case SWITCH, FUSE ->
+                    new Caption.Piece(
+                            figures.say("part.lost", volts, Unit.VOLT), TextStyle.SMALL, Tone.DROP);
+            case RESISTOR ->
+                    plain(
+                            figures.print(volts, Unit.VOLT)
+                                    + "  "
+                                    + figures.print(Math.abs(reading.powerW()), Unit.WATT));
+            default -> plain(figures.print(volts, Unit.VOLT) + "  " + amps);
+        };
+    }
+
+    private static Caption.Piece plain(String text) {
+        return new Caption.Piece(text, TextStyle.PLAIN, Tone.INK);
+    }
+
+    private static Caption.Piece muted(String text) {
+        return new Caption.Piece(text, TextStyle.SMALL, Tone.MUTED);
+    }
+}

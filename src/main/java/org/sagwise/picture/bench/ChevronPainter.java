@@ -1,0 +1,127 @@
+package org.sagwise.picture.bench;
+
+import org.sagwise.picture.layout.Conductor;
+import org.sagwise.picture.look.Contrast;
+import org.sagwise.picture.scene.BenchScene;
+import org.sagwise.picture.scene.BenchView;
+import org.sagwise.picture.scene.PotentialScale;
+import org.sagwise.reading.LinkReading;
+import org.sagwise.reading.Readings;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Path2D;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Paints chevrons that drift along conductors the way the current goes (plus to minus, by
+ * convention): at a constant distance from each other, the faster the more current flows.
+ *
+ * <p>Belongs to one layout. Where the chevrons have got to is remembered, so that they go on
+ * smoothly when the current changes.
+ */
+public final class ChevronPainter {
+
+    /** Below this nothing is drawn, A. */
+    public static final double LEAST_A = 1e-3;
+
+    private static final double UNITS_PER_DECADE = 16;
+    private static final double BRIGHT = 0.28;
+    private static final Color DARK_MARK = new Color(0x10, 0x18, 0x1E);
+    private static final Color BRIGHT_MARK = Color.WHITE;
+
+    private final List<ChevronTrack> tracks = new ArrayList<>();
+
+    /** Chevrons for the conductors of a scene's layout. */
+    public ChevronPainter(BenchScene scene) {
+        for (Conductor conductor : scene.layout().conductors()) {
+            tracks.add(
+                    new ChevronTrack(
+                            conductor,
+                            ConductorLook.width(conductor, scene.scenario()),
+                            ConductorLook.radius(conductor)));
+        }
+    }
+
+    /**
+     * Speed of chevrons: {@value #UNITS_PER_DECADE} bench units a second for every tenfold of
+     * current above {@value #LEAST_A} A.
+     *
+     * @param currentA current, A; its sign does not matter
+     */
+    public static double speed(double currentA) {
+        double times = Math.abs(currentA) / LEAST_A;
+        return times > 1 ? UNITS_PER_DECADE * Math.log10(times) : 0;
+    }
+
+    /** Lets the chevrons drift on for a while, s, with the currents of some readings. */
+    public void advance(Readings readings, double seconds) {
+        for (ChevronTrack track : tracks) {
+            double current = current(track.conductor(), readings);
+            track.drift(Math.signum(current) * speed(current) * seconds);
+        }
+    }
+
+    /** Whether any chevron is to be seen, so that the clock may rest while there is none. */
+    public boolean isMoving(Readings readings) {
+        return tracks.stream()
+                .anyMatch(track -> Math.abs(current(track.conductor(), readings)) >= LEAST_A);
+    }
+
+    /**
+     * Paints the chevrons where they have got to, over nothing: the surface is not cleared.
+     *
+     * @param surface any surface; its transform is put back afterward
+     */
+    public void paint(Graphics2D surface, BenchScene scene, BenchView view) {
+        PotentialScale scale = PotentialScale.of(scene.readings());
+        Path2D dark = new Path2D.Float();
+        Path2D bright = new Path2D.Float();
+        for (ChevronTrack track : tracks) {
+            double current = current(track.conductor(), scene.readings());
+            if (Math.abs(current) >= LEAST_A) {
+                track.addTo(isBright(track, scene, scale) ? dark : bright, current > 0);
+            }
+        }
+        AffineTransform before = surface.getTransform();
+        surface.setRenderingHint(
+                RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        surface.transform(view.transform());
+        stroke(surface, dark, BRIGHT_MARK, 4.6f);
+        stroke(surface, dark, DARK_MARK, 2.4f);
+        stroke(surface, bright, DARK_MARK, 4.6f);
+        stroke(surface, bright, BRIGHT_MARK, 2.4f);
+        surface.setTransform(before);
+    }
+
+    /** Paints the chevrons of a scene once, standing still. */
+    public static void paintStill(Graphics2D surface, BenchScene scene, BenchView view) {
+        new ChevronPainter(scene).paint(surface, scene, view);
+    }
+
+    private static void stroke(Graphics2D surface, Path2D marks, Color colour, float width) {
+        surface.setColor(colour);
+        surface.setStroke(new BasicStroke(width, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+        surface.draw(marks);
+    }
+
+    private static boolean isBright(ChevronTrack track, BenchScene scene, PotentialScale scale) {
+        int link = track.conductor().shares().get(0).link();
+        double potential = scene.readings().potentialV(scene.readings().links().get(link).from());
+        return scale.colour(potential).map(c -> Contrast.luminance(c) > BRIGHT).orElse(true);
+    }
+
+    /** Current along a conductor's points, A; 0 where it cannot be told. */
+    static double current(Conductor conductor, Readings readings) {
+        double sum = 0;
+        for (Conductor.Share share : conductor.shares()) {
+            LinkReading link = readings.links().get(share.link());
+            sum += share.sign() * link.currentA();
+        }
+        return Double.isNaN(sum) ? 0 : sum;
+    }
+}

@@ -1,0 +1,59 @@
+package org.sagwise.picture.bench;
+
+import org.sagwise.caution.Signal;
+import org.sagwise.picture.layout.PartBox;
+import org.sagwise.picture.look.Pen;
+import org.sagwise.picture.look.Tone;
+
+import java.awt.geom.Path2D;
+
+/**
+ * Plants our flag on parts that a caution speaks of: a pennant with a swallow's tail. How grave it
+ * is shows in its form: whole and twofold, whole, half, hollow.
+ */
+public final class FlagPainter {
+
+    private FlagPainter() {}
+
+    static void plant(Pen pen, PartBox box, Signal signal) {
+        double x = box.body().getMaxX() - 8;
+        double y = box.body().getMinY() + 4;
+        pen.line(x, y + 8, x, y - 28, Tone.FELT, 6);
+        paint(pen, x, y - 27, signal);
+        pen.line(x, y + 8, x, y - 28, Tone.INK, 2.4);
+        pen.fill(Shapes.disc(x, y + 8, 3.4), Tone.INK);
+    }
+
+    /** The flag without its pole, its upper inner corner at a point, 26 wide and 18 high. */
+    public static void paint(Pen pen, double x, double y, Signal signal) {
+        Path2D cloth = cloth(x, y, 26, 18);
+        switch (signal) {
+            case DANGER -> {
+                pen.fill(cloth(x, y + 9, 32, 16), Tone.FLAG);
+                pen.draw(cloth(x, y + 9, 32, 16), Tone.FELT, 1.6);
+                pen.fill(cloth, Tone.FLAG);
+            }
+            case WARNING -> pen.fill(cloth, Tone.FLAG);
+            case CAUTION -> {
+                pen.fill(cloth, Tone.PAPER);
+                pen.fill(cloth(x, y, 26, 9), Tone.FLAG);
+            }
+            case NOTICE -> pen.fill(cloth, Tone.PAPER);
+        }
+        pen.draw(cloth, Tone.FLAG, 2);
+    }
+
+    private static Path2D cloth(double x, double y, double width, double height) {
+        return Shapes.polygon(
+                x,
+                y,
+                x + width,
+                y,
+                x + 0.68 * width,
+                y + height / 2,
+                x + width,
+                y + height,
+                x,
+                y + height);
+    }
+}

@@ -1,0 +1,136 @@
+package org.sagwise.picture.bench;
+
+import org.sagwise.picture.layout.LinkRoute;
+import org.sagwise.picture.layout.NoteBox;
+import org.sagwise.picture.layout.PartBox;
+import org.sagwise.picture.look.Align;
+import org.sagwise.picture.look.ColourScale;
+import org.sagwise.picture.look.Pen;
+import org.sagwise.picture.look.TextStyle;
+import org.sagwise.picture.look.Tone;
+import org.sagwise.picture.scene.BenchScene;
+import org.sagwise.picture.scene.BenchView;
+import org.sagwise.picture.scene.Figures;
+import org.sagwise.picture.scene.PotentialScale;
+import org.sagwise.quantity.Digits;
+import org.sagwise.quantity.Unit;
+
+import java.awt.Point;
+import java.awt.geom.Line2D;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+
+/**
+ * The colour scale of potential above its lowest place, in the corner of the window where it covers
+ * least.
+ */
+final class LegendPainter {
+
+    private static final int STEPS = 33;
+    private static final double WIDTH = 136;
+    private static final double BAR = 9;
+    private static final double EDGE = 20;
+
+    private final Pen pen;
+    private final BenchScene scene;
+    private final BenchView view;
+
+    LegendPainter(Pen pen, BenchScene scene, BenchView view) {
+        this.pen = pen;
+        this.scene = scene;
+        this.view = view;
+    }
+
+    void paint(PotentialScale scale) {
+        double line = TextStyle.SMALL.lineHeight(pen.textScale());
+        Rectangle2D place = corner(WIDTH, 2 * line + BAR + 6);
+        if (covered(place) > 0) {
+            pen.fill(
+                    Shapes.round(
+                            place.getMinX() - 7,
+                            place.getMinY() - 5,
+                            place.getMaxX() + 7,
+                            place.getMaxY() + 3,
+                            8),
+                    Tone.FELT);
+        }
+        Figures figures = Figures.of(scene);
+        double x = place.getX();
+        double bar = place.getY() + line;
+        text(figures.texts().say("legend.potential"), x, bar - 5, Align.LEFT);
+        for (int i = 0; i < STEPS; i++) {
+            pen.fill(
+                    new Rectangle2D.Double(x + WIDTH * i / STEPS, bar, WIDTH / STEPS + 0.5, BAR),
+                    ColourScale.CIVIDIS.at(i / (STEPS - 1.0)));
+        }
+        pen.draw(new Rectangle2D.Double(x, bar, WIDTH, BAR), Tone.CONDUCTOR_EDGE, 1);
+        double base = bar + BAR + 0.8 * line;
+        text(volts(figures, 0), x, base, Align.LEFT);
+        text(volts(figures, scale.highV() - scale.lowV()), x + WIDTH, base, Align.RIGHT);
+    }
+
+    private static String volts(Figures figures, double volts) {
+        return figures.numbers().print(volts, Unit.VOLT.base(), Digits.decimals(1));
+    }
+
+    private void text(String text, double x, double y, Align align) {
+        pen.text(text, x, y, TextStyle.SMALL, Tone.MUTED, align);
+    }
+
+    private Rectangle2D corner(double width, double height) {
+        double right = view.width() - EDGE - width;
+        double low = view.height() - EDGE - height;
+        Rectangle2D best = null;
+        double least = Double.MAX_VALUE;
+        for (double[] at :
+                new double[][] {{EDGE, low}, {right, low}, {EDGE, EDGE}, {right, EDGE}}) {
+            Rectangle2D place = new Rectangle2D.Double(at[0], at[1], width, height);
+            double covered = covered(place);
+            if (covered < least) {
+                least = covered;
+                best = place;
+            }
+        }
+        return best;
+    }
+
+    /** How much of the bench lies under a place: areas of parts and figures, lengths of links. */
+    private double covered(Rectangle2D place) {
+        double covered = 0;
+        for (PartBox box : scene.layout().parts()) {
+            covered += common(place, view.toWindow(box.body()));
+            covered += common(place, view.toWindow(box.label()));
+        }
+        for (NoteBox note : scene.layout().notes()) {
+            covered += common(place, view.toWindow(note.box()));
+        }
+        if (scene.layout().probes().isPresent()) {
+            covered += common(place, view.toWindow(scene.layout().probes().get().card()));
+            covered += crossed(place, scene.layout().probes().get().redLead());
+            covered += crossed(place, scene.layout().probes().get().blackLead());
+        }
+        for (LinkRoute route : scene.layout().routes()) {
+            covered += crossed(place, route.points());
+        }
+        return covered;
+    }
+
+    private static double common(Rectangle2D one, Rectangle2D other) {
+        Rectangle2D common = one.createIntersection(other);
+        return common.isEmpty() ? 0 : common.getWidth() * common.getHeight();
+    }
+
+    private double crossed(Rectangle2D place, List<Point> way) {
+        double crossed = 0;
+        for (int i = 1; i < way.size(); i++) {
+            Line2D stretch =
+                    new Line2D.Double(
+                            view.toWindow(way.get(i - 1).x, way.get(i - 1).y),
+                            view.toWindow(way.get(i).x, way.get(i).y));
+            if (stretch.intersects(place)) {
+                crossed += 1000;
+            }
+        }
+        return crossed;
+    }
+}

@@ -1,0 +1,53 @@
+package org.sagwise.picture.bench;
+
+import org.sagwise.picture.look.Pen;
+import org.sagwise.picture.look.Tone;
+
+import java.awt.geom.Rectangle2D;
+
+/**
+ * A window in a cell: volts as height. The part that is lost inside is hatched from the top, what
+ * reaches the terminals is solid, and a tick marks the cut-off.
+ *
+ * @param solid share of the height that reaches the terminals, 0 to 1
+ * @param hatched share up to which it is hatched, at least {@code solid}
+ * @param cutoff share at which the tick stands
+ */
+record LevelWindow(double solid, double hatched, double cutoff) {
+
+    /** Volts against the window's height, which is the full voltage, or more if the cell has it. */
+    static LevelWindow of(double restV, double terminalV, double fullV, double cutoffV) {
+        double topV = Math.max(fullV, Math.max(restV, terminalV));
+        double lower = Math.min(restV, terminalV);
+        double upper = Math.max(restV, terminalV);
+        return new LevelWindow(share(lower, topV), share(upper, topV), share(cutoffV, topV));
+    }
+
+    private static double share(double volts, double topV) {
+        return Double.isNaN(volts) ? 0 : Math.max(0, Math.min(1, volts / topV));
+    }
+
+    void paint(Pen pen, Rectangle2D glass) {
+        pen.fill(glass, Tone.LEVEL_GROUND);
+        pen.fill(slice(glass, 0, solid), Tone.LEVEL);
+        if (hatched > solid) {
+            Rectangle2D lost = slice(glass, solid, hatched);
+            pen.fill(lost, Tone.SAG_GROUND);
+            pen.hatch(lost, Tone.SAG, 6, 1.8);
+            double edge = lost.getMaxY();
+            pen.line(glass.getMinX(), edge, glass.getMaxX(), edge, Tone.SAG, 1.6);
+        }
+        pen.draw(glass, Tone.EDGE, 1.8);
+        double tick = glass.getMaxY() - cutoff * glass.getHeight();
+        pen.line(glass.getMinX() - 6, tick, glass.getMinX() + 5, tick, Tone.WRAP_INK, 2);
+        pen.line(glass.getMaxX() - 5, tick, glass.getMaxX() + 6, tick, Tone.WRAP_INK, 2);
+    }
+
+    private static Rectangle2D slice(Rectangle2D glass, double from, double to) {
+        return new Rectangle2D.Double(
+                glass.getX(),
+                glass.getMaxY() - to * glass.getHeight(),
+                glass.getWidth(),
+                (to - from) * glass.getHeight());
+    }
+}

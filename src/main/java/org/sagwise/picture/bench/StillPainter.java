@@ -1,0 +1,141 @@
+package org.sagwise.picture.bench;
+
+import org.sagwise.picture.layout.PartBox;
+import org.sagwise.picture.layout.TerminalPoint;
+import org.sagwise.picture.look.Pen;
+import org.sagwise.picture.look.Tone;
+import org.sagwise.picture.scene.BenchScene;
+import org.sagwise.picture.scene.BenchView;
+import org.sagwise.picture.scene.Detail;
+import org.sagwise.picture.scene.PotentialScale;
+import org.sagwise.scenario.PartKind;
+
+import java.awt.Graphics2D;
+import java.awt.Rectangle;
+import java.awt.geom.AffineTransform;
+import java.util.Map;
+
+/** Paints everything on the bench that stands still: all but the chevrons. */
+public final class StillPainter {
+
+    private static final Map<PartKind, PartPainter> PAINTERS =
+            Map.of(
+                    PartKind.CELL, new CellPainter(),
+                    PartKind.COIL, new CoilPainter(),
+                    PartKind.SWITCH, new SwitchPainter(),
+                    PartKind.FUSE, new FusePainter(),
+                    PartKind.RESISTOR, new ResistorPainter(),
+                    PartKind.BOARD, new BoardPainter(),
+                    PartKind.SUPPLY, new BoxPainter(),
+                    PartKind.CHARGER, new BoxPainter(),
+                    PartKind.METER, new MeterPainter());
+
+    private StillPainter() {}
+
+    /**
+     * Paints a scene over the whole of a surface.
+     *
+     * @param surface any surface; its transform is put back afterward
+     * @param scene what is painted
+     * @param view the window through which it is seen
+     */
+    public static void paint(Graphics2D surface, BenchScene scene, BenchView view) {
+        Pen pen = new Pen(surface, scene.theme(), scene.layout().textScale());
+        PotentialScale scale = PotentialScale.of(scene.readings());
+        Ground.felt(pen, view);
+        AffineTransform window = surface.getTransform();
+        surface.transform(view.transform());
+        if (scene.shows(Detail.GRID)) {
+            Ground.grid(pen, view);
+        }
+        bench(pen, scene, scale);
+        surface.setTransform(window);
+        if (scene.shows(Detail.LEGEND)) {
+            new LegendPainter(pen, scene, view).paint(scale);
+        }
+    }
+
+    private static void bench(Pen pen, BenchScene scene, PotentialScale scale) {
+        for (PartBox box : scene.layout().parts()) {
+            shadow(pen, box);
+        }
+        new ConductorPainter(pen, scene, scale).paint();
+        for (PartBox box : scene.layout().parts()) {
+            if (scene.emphasis().isOn(box.id())) {
+                ring(pen, box.body(), scene.emphasis().chosen().contains(box.id()));
+            }
+            PAINTERS.get(box.part().kind()).paint(pen, scene, box);
+        }
+        scene.emphasis().terminal().ifPresent(name -> terminal(pen, scene, name));
+        if (scene.shows(Detail.FIGURES)) {
+            captions(pen, scene);
+        }
+        if (scene.shows(Detail.NOTES)) {
+            scene.layout().notes().forEach(note -> NotePainter.paint(pen, note));
+        }
+        if (scene.shows(Detail.PROBES)) {
+            scene.layout().probes().ifPresent(probes -> ProbePainter.paint(pen, scene, probes));
+        }
+        if (scene.shows(Detail.FLAGS)) {
+            flags(pen, scene);
+        }
+        new LinkTags(pen, scene).paint();
+    }
+
+    /** What solid bodies cast; a coil and a fuse are too slight to cast any. */
+    private static void shadow(Pen pen, PartBox box) {
+        double inset =
+                switch (box.part().kind()) {
+                    case COIL, FUSE, RESISTOR -> Double.NaN;
+                    case SWITCH, SUPPLY, CHARGER -> 13;
+                    case CELL, BOARD, METER -> 2;
+                };
+        if (!Double.isNaN(inset)) {
+            Rectangle body = box.body();
+            pen.fill(
+                    Shapes.round(
+                            body.getMinX() + inset + 4,
+                            body.getMinY() + inset + 5,
+                            body.getMaxX() - inset + 5,
+                            body.getMaxY() - inset + 6,
+                            10),
+                    Tone.SHADOW);
+        }
+    }
+
+    private static void ring(Pen pen, Rectangle body, boolean chosen) {
+        pen.draw(
+                Shapes.round(
+                        body.getMinX() - 6,
+                        body.getMinY() - 6,
+                        body.getMaxX() + 6,
+                        body.getMaxY() + 6,
+                        12),
+                Tone.CHOSEN,
+                chosen ? 4 : 2.5);
+    }
+
+    private static void terminal(Pen pen, BenchScene scene, String name) {
+        for (PartBox box : scene.layout().parts()) {
+            for (TerminalPoint point : box.terminals()) {
+                if (point.ref().toString().equals(name)) {
+                    pen.draw(Shapes.disc(point.x(), point.y(), 11), Tone.CHOSEN, 3.5);
+                }
+            }
+        }
+    }
+
+    private static void captions(Pen pen, BenchScene scene) {
+        Captions captions = new Captions(scene);
+        CaptionPainter painter = new CaptionPainter(pen);
+        for (PartBox box : scene.layout().parts()) {
+            painter.paint(box, captions.of(box));
+        }
+    }
+
+    private static void flags(Pen pen, BenchScene scene) {
+        for (PartBox box : scene.layout().parts()) {
+            scene.signalOf(box.id()).ifPresent(signal -> FlagPainter.plant(pen, box, signal));
+        }
+    }
+}

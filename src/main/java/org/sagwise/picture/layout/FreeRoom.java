@@ -1,0 +1,111 @@
+package org.sagwise.picture.layout;
+
+import java.awt.Point;
+import java.awt.Rectangle;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Finds room on the bench for what is written on it, clear of parts, figures and conductors. */
+final class FreeRoom {
+
+    private static final int MARGIN = 10;
+    private static final int RINGS = 24;
+    private static final int CONDUCTOR = 8;
+
+    /** A line across something is as bad as so much more distance. */
+    private static final double CROSSING = 70;
+
+    private final List<Rectangle> taken = new ArrayList<>();
+
+    FreeRoom(List<PartBox> parts, List<LinkRoute> routes) {
+        parts.forEach(part -> taken.add(part.body()));
+        parts.forEach(part -> taken.add(part.label()));
+        routes.forEach(route -> take(route.points()));
+    }
+
+    private void take(List<Point> way) {
+        for (int i = 1; i < way.size(); i++) {
+            Rectangle stretch = new Rectangle(way.get(i - 1));
+            stretch.add(way.get(i));
+            stretch.grow(CONDUCTOR, CONDUCTOR);
+            taken.add(stretch);
+        }
+    }
+
+    /**
+     * Takes room of a size near some points, best where straight lines from its middle to them
+     * cross little.
+     */
+    Rectangle take(List<Point> targets, int width, int height) {
+        Point near = middle(targets);
+        Rectangle best = null;
+        double least = Double.MAX_VALUE;
+        for (int ring = 1; ring < RINGS && ring * PartShape.LATTICE < least; ring++) {
+            for (Point offset : ring(ring * PartShape.LATTICE)) {
+                Rectangle room = beside(near, offset, width, height);
+                double far = near.distance(room.getCenterX(), room.getCenterY());
+                if (far < least && isFree(room)) {
+                    double cost = far + CROSSING * crossings(room, targets);
+                    best = cost < least ? room : best;
+                    least = Math.min(cost, least);
+                }
+            }
+        }
+        Rectangle found = best == null ? below(near, width, height) : best;
+        taken.add(found);
+        return found;
+    }
+
+    private static Point middle(List<Point> points) {
+        int x = 0;
+        int y = 0;
+        for (Point point : points) {
+            x += point.x;
+            y += point.y;
+        }
+        return new Point(x / points.size(), y / points.size());
+    }
+
+    private int crossings(Rectangle room, List<Point> targets) {
+        int crossings = 0;
+        for (Point target : targets) {
+            for (Rectangle area : taken) {
+                boolean own = area.contains(target);
+                if (!own
+                        && area.intersectsLine(
+                                room.getCenterX(), room.getCenterY(), target.x, target.y)) {
+                    crossings++;
+                }
+            }
+        }
+        return crossings;
+    }
+
+    private static List<Point> ring(int far) {
+        List<Point> offsets = new ArrayList<>();
+        for (int along = -far; along <= far; along += PartShape.LATTICE) {
+            offsets.add(new Point(far, along));
+            offsets.add(new Point(-far, along));
+            offsets.add(new Point(along, far));
+            offsets.add(new Point(along, -far));
+        }
+        return offsets;
+    }
+
+    private static Rectangle beside(Point near, Point offset, int width, int height) {
+        int x = near.x + offset.x - (offset.x < 0 ? width : 0);
+        int y = near.y + offset.y - (offset.y < 0 ? height : 0);
+        return new Rectangle(x, y, width, height);
+    }
+
+    private boolean isFree(Rectangle room) {
+        Rectangle grown = new Rectangle(room);
+        grown.grow(MARGIN, MARGIN);
+        return taken.stream().noneMatch(grown::intersects);
+    }
+
+    private Rectangle below(Point near, int width, int height) {
+        int lowest = taken.stream().mapToInt(area -> area.y + area.height).max().orElse(0);
+        return new Rectangle(near.x - width / 2, lowest + MARGIN, width, height);
+    }
+}

@@ -1,0 +1,181 @@
+package org.sagwise.picture.look;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.Shape;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
+
+/**
+ * Draws on any surface in the colours of a theme. Uses only what screen, PNG, SVG and PDF surfaces
+ * all understand: plain colours, strokes, shapes and lines of text.
+ */
+public final class Pen {
+
+    private final Graphics2D surface;
+    private final Theme theme;
+    private final double textScale;
+
+    /**
+     * @param surface what is drawn on
+     * @param theme whose colours are taken
+     * @param textScale size of text against the usual one
+     */
+    public Pen(Graphics2D surface, Theme theme, double textScale) {
+        this.surface = surface;
+        this.theme = theme;
+        this.textScale = textScale;
+        surface.setRenderingHint(
+                RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        surface.setRenderingHint(
+                RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        surface.setRenderingHint(
+                RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
+        surface.setRenderingHint(
+                RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+    }
+
+    public Theme theme() {
+        return theme;
+    }
+
+    public double textScale() {
+        return textScale;
+    }
+
+    public Color colour(Tone tone) {
+        return theme.colour(tone);
+    }
+
+    public void fill(Shape shape, Tone tone) {
+        fill(shape, colour(tone));
+    }
+
+    public void fill(Shape shape, Color colour) {
+        surface.setColor(colour);
+        surface.fill(shape);
+    }
+
+    public void draw(Shape shape, Tone tone, double width) {
+        draw(shape, colour(tone), width);
+    }
+
+    /** Strokes with round ends and joins. */
+    public void draw(Shape shape, Color colour, double width) {
+        stroke(
+                shape,
+                colour,
+                new BasicStroke((float) width, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+    }
+
+    /** Strokes with blunt ends, for what ends at an edge. */
+    public void drawBlunt(Shape shape, Color colour, double width) {
+        stroke(
+                shape,
+                colour,
+                new BasicStroke((float) width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND));
+    }
+
+    public void drawDashed(Shape shape, Tone tone, double width, float... dashes) {
+        stroke(
+                shape,
+                colour(tone),
+                new BasicStroke(
+                        (float) width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 4, dashes, 0));
+    }
+
+    private void stroke(Shape shape, Color colour, BasicStroke stroke) {
+        surface.setColor(colour);
+        surface.setStroke(stroke);
+        surface.draw(shape);
+    }
+
+    public void line(double x1, double y1, double x2, double y2, Tone tone, double width) {
+        draw(new Line2D.Double(x1, y1, x2, y2), tone, width);
+    }
+
+    /** Fills and outlines. */
+    public void shape(Shape shape, Tone fill, Tone edge, double width) {
+        fill(shape, fill);
+        draw(shape, edge, width);
+    }
+
+    /**
+     * Hatches an upright rectangle with lines that rise to the right.
+     *
+     * @param spacing distance of the lines along the edge
+     */
+    public void hatch(Rectangle2D area, Tone tone, double spacing, double width) {
+        Path2D lines = new Path2D.Double();
+        double x0 = area.getMinX();
+        double y1 = area.getMaxY();
+        double across = area.getWidth();
+        double height = area.getHeight();
+        for (double start = spacing / 2 - height; start < across; start += spacing) {
+            double from = Math.max(0, start);
+            double to = Math.min(across, start + height);
+            if (to > from) {
+                lines.moveTo(x0 + from, y1 - (from - start));
+                lines.lineTo(x0 + to, y1 - (to - start));
+            }
+        }
+        drawBlunt(lines, colour(tone), width);
+    }
+
+    /** Writes a line of text, its baseline at {@code y}. */
+    public void text(String text, double x, double y, TextStyle style, Tone tone, Align align) {
+        if (text.isEmpty()) {
+            return;
+        }
+        double shift = align == Align.LEFT ? 0 : align.share() * style.width(text, textScale);
+        surface.setColor(colour(tone));
+        surface.setFont(Typeface.of(style.weight(), style.size() * textScale));
+        surface.drawString(text, (float) (x - shift), (float) y);
+    }
+
+    /** Writes a line of text, cut with an ellipsis where it is wider than allowed. */
+    public void textWithin(
+            String text,
+            double x,
+            double y,
+            double width,
+            TextStyle style,
+            Tone tone,
+            Align align) {
+        text(shortened(text, width, style), x, y, style, tone, align);
+    }
+
+    /** The text, cut with an ellipsis where it is wider than allowed. */
+    public String shortened(String text, double width, TextStyle style) {
+        if (style.width(text, textScale) <= width) {
+            return text;
+        }
+        int length = text.length();
+        while (length > 1 && style.width(text.substring(0, length) + "…", textScale) > width) {
+            length--;
+        }
+        return text.substring(0, length).stripTrailing() + "…";
+    }
+
+    /** Draws something in a frame of its own, moved and turned by quarters clockwise. */
+    public void within(double x, double y, int quarters, Runnable drawing) {
+        AffineTransform before = surface.getTransform();
+        surface.translate(x, y);
+        surface.transform(AffineTransform.getQuadrantRotateInstance(quarters));
+        drawing.run();
+        surface.setTransform(before);
+    }
+
+    /** Draws something enlarged and moved. */
+    public void scaled(double scale, double x, double y, Runnable drawing) {
+        AffineTransform before = surface.getTransform();
+        surface.translate(x, y);
+        surface.scale(scale, scale);
+        drawing.run();
+        surface.setTransform(before);
+    }
+}

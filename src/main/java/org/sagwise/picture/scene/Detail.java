@@ -1,0 +1,25 @@
+package org.sagwise.picture.scene;
+
+import java.util.EnumSet;
+import java.util.Set;
+
+/** What a bench picture may show besides parts and conductors. */
+public enum Detail {
+    /** Names and figures beside parts. */
+    FIGURES,
+    /** Amps and drop on every conductor. */
+    LINK_FIGURES,
+    /** Flags on parts that a caution speaks of. */
+    FLAGS,
+    NOTES,
+    PROBES,
+    /** The colour scale of potential. */
+    LEGEND,
+    /** The grid, while something is moved. */
+    GRID;
+
+    /** What is shown unless something else is asked for. */
+    public static Set<Detail> usual() {
+        return EnumSet.of(FIGURES, FLAGS, NOTES, PROBES, LEGEND);
+    }
+}

@@ -1,0 +1,43 @@
+package org.sagwise.picture.scene;
+
+import org.sagwise.picture.look.ColourScale;
+import org.sagwise.reading.Readings;
+
+import java.awt.Color;
+import java.util.Optional;
+
+/**
+ * How potentials are shown in colour.
+ *
+ * @param lowV potential at the dark end, V; never above 0
+ * @param highV potential at the bright end, V; above the dark one
+ */
+public record PotentialScale(double lowV, double highV) {
+
+    private static final double LEAST_SPAN_V = 0.1;
+
+    /** A scale that spans every potential of some readings, and 0. */
+    public static PotentialScale of(Readings readings) {
+        double low = 0;
+        double high = LEAST_SPAN_V;
+        for (double potential : readings.nodes().values()) {
+            if (Double.isFinite(potential)) {
+                low = Math.min(low, potential);
+                high = Math.max(high, potential);
+            }
+        }
+        return new PotentialScale(low, high);
+    }
+
+    /** Where a potential lies: 0 at the dark end, 1 at the bright one. */
+    public double share(double potentialV) {
+        return (potentialV - lowV) / (highV - lowV);
+    }
+
+    /** The colour of a potential; empty where there is none (NaN). */
+    public Optional<Color> colour(double potentialV) {
+        return Double.isNaN(potentialV)
+                ? Optional.empty()
+                : Optional.of(ColourScale.CIVIDIS.at(share(potentialV)));
+    }
+}
