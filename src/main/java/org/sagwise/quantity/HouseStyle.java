@@ -1,7 +1,10 @@
 package org.sagwise.quantity;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * How each unit is printed where nobody asks for anything else: the one place that decides it.
@@ -37,11 +40,16 @@ final class HouseStyle {
 
     private static final Set<String> ZERO_SYMBOLS = Set.of("V", "A", "Ω", "W", "Wh", "s");
 
+    /** Built once: a bench prints hundreds of numbers for every picture. */
+    private static final Map<Unit, List<Step>> LADDERS =
+            Stream.of(Unit.values())
+                    .collect(Collectors.toUnmodifiableMap(unit -> unit, HouseStyle::ladder));
+
     private HouseStyle() {}
 
     /** The step for this value; NaN, infinities and zero stand on the unit's own step. */
     static Step of(double value, Unit unit) {
-        List<Step> steps = ladder(unit);
+        List<Step> steps = LADDERS.get(unit);
         if (value == 0 || !Double.isFinite(value)) {
             return steps.stream().filter(Step::isForZero).findFirst().orElse(steps.get(0));
         }
