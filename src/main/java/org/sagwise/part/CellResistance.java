@@ -19,6 +19,12 @@ public record CellResistance(double internalOhm, double referenceCharge, double 
     /** Coldest temperature for which the temperature factor is worked out (°C). */
     public static final double COLDEST_C = -40;
 
+    /**
+     * Hottest temperature for which the temperature factor is worked out (°C): the pulses it is
+     * fitted to end at 45 °C, and what a hotter cell gains in conduction it loses elsewhere.
+     */
+    public static final double HOTTEST_C = 60;
+
     /** Molar gas constant (J/(mol·K)), SI 2019. */
     private static final double GAS_CONSTANT = 8.314462618;
 
@@ -68,7 +74,8 @@ public record CellResistance(double internalOhm, double referenceCharge, double 
     /**
      * Resistance (Ω) of the cell as it is now.
      *
-     * @param temperatureC cell temperature (°C), counted as {@link #COLDEST_C} when colder
+     * @param temperatureC cell temperature (°C), counted as {@link #COLDEST_C} when colder and as
+     *     {@link #HOTTEST_C} when hotter
      * @param charge charge, any value
      * @param health share of the new capacity that is left, above 0, at most 1
      */
@@ -80,8 +87,8 @@ public record CellResistance(double internalOhm, double referenceCharge, double 
     }
 
     /**
-     * Resistance at this temperature (°C) over resistance at 25 °C: exactly 1 at 25 °C, falling all
-     * the way.
+     * Resistance at this temperature (°C) over resistance at 25 °C: exactly 1 at 25 °C, falling
+     * between {@link #COLDEST_C} and {@link #HOTTEST_C}, level beyond.
      *
      * <p>Two Arrhenius terms, fitted to ten-second pulses on a 3.0 Ah NMC 18650 at 5, 15, 25, 35
      * and 45 °C: 44.0, 32.6, 28.4, 24.2, 22.6 mΩ at 3.7 V, and 58.1, 42.9, 35.4, 29.0, 25.8 mΩ full
@@ -90,8 +97,8 @@ public record CellResistance(double internalOhm, double referenceCharge, double 
      * energy of 12 kJ/mol, but is too gentle in the cold.
      */
     public static double temperatureFactor(double temperatureC) {
-        double warmest = Math.max(temperatureC, COLDEST_C);
-        double reciprocal = 1 / (warmest + ZERO_C_IN_K) - 1 / (REFERENCE_C + ZERO_C_IN_K);
+        double boundedC = Math.max(COLDEST_C, Math.min(HOTTEST_C, temperatureC));
+        double reciprocal = 1 / (boundedC + ZERO_C_IN_K) - 1 / (REFERENCE_C + ZERO_C_IN_K);
         double flat = Math.expm1(FLAT_J_PER_MOL / GAS_CONSTANT * reciprocal);
         double steep = Math.expm1(STEEP_J_PER_MOL / GAS_CONSTANT * reciprocal);
         return 1 + (1 - STEEP_SHARE) * flat + STEEP_SHARE * steep;

@@ -95,7 +95,7 @@ class CellResistanceTest {
 
     @Property
     void ohmAt_warmer_isLess(
-            @ForAll @DoubleRange(min = -39, max = 150) @Scale(10) double temperatureC,
+            @ForAll @DoubleRange(min = -39, max = 50) @Scale(10) double temperatureC,
             @ForAll @DoubleRange(min = 0.001, max = 50) @Scale(10) double warmer,
             @ForAll @DoubleRange(min = -0.2, max = 1.2) @Scale(10) double charge) {
         CellResistance resistance = CellResistance.ofModel(0.020);
