@@ -1,0 +1,58 @@
+package org.sagwise.run;
+
+import org.sagwise.part.CellPolarisation;
+import org.sagwise.part.CellThermal;
+import org.sagwise.part.Guard;
+import org.sagwise.part.RestVoltageCurve;
+import org.sagwise.reading.ResolvedCell;
+
+/** What does not change about a cell during a run. */
+final class CellModel {
+
+    private static final double S_PER_H = 3600;
+
+    final ResolvedCell cell;
+    final RestVoltageCurve curve;
+    final double capacityAs;
+    final double heatCapacityJPerK;
+    final double lossWPerK;
+    final double guardOhm;
+    private final double resistanceFactor;
+
+    CellModel(ResolvedCell cell, Spread spread) {
+        this.cell = cell;
+        curve = cell.spec().restCurve();
+        capacityAs = cell.capacityAh() * S_PER_H;
+        CellThermal thermal = cell.spec().thermal();
+        heatCapacityJPerK = thermal.heatCapacityJPerK() * spread.heatCapacity();
+        lossWPerK = thermal.lossWPerK() * spread.heatLoss();
+        guardOhm = cell.spec().guardOhm();
+        resistanceFactor = spread.resistance();
+    }
+
+    String id() {
+        return cell.id();
+    }
+
+    /** R₀ without guard, Ω. */
+    double ohmicOhm(double temperatureC, double charge) {
+        return resistanceFactor * cell.resistance().ohmAt(temperatureC, charge, cell.health());
+    }
+
+    /** R₁ that belongs to an R₀, Ω. */
+    static double slowOhm(double ohmicOhm) {
+        return CellPolarisation.SHARE_OF_OHMIC * ohmicOhm;
+    }
+
+    /** Temperature after constant heat: exact, however long the step. */
+    double warmed(double temperatureC, double heatW, double ambientC, double seconds) {
+        double settled = ambientC + heatW / lossWPerK;
+        return settled
+                + (temperatureC - settled) * Math.exp(-seconds * lossWPerK / heatCapacityJPerK);
+    }
+
+    /** The guard of a protected cell, or null. */
+    Guard guard() {
+        return cell.spec().guard().orElse(null);
+    }
+}

@@ -1,0 +1,263 @@
+package org.sagwise.run;
+
+import org.sagwise.part.CellPolarisation;
+
+/**
+ * One step in time.
+ *
+ * <p>Currents are taken as constant over the step, at the value with which the mean of every
+ * voltage over the step obeys Kirchhoff's laws. For a constant current the slow sag and the warming
+ * of a cell have closed forms, and the mean rest voltage between two charges is exact, so that what
+ * the cells give is what arrives elsewhere. The mean rest voltage depends on the current; it is
+ * linearised, which puts a resistance in series with each cell, and one or two solutions settle it.
+ * That makes the step implicit, of second order, and stable for any length (the mean voltage is the
+ * discrete gradient of O. Gonzalez, "Time integration and discrete Hamiltonian systems", J.
+ * Nonlinear Sci. 6, 1996).
+ *
+ * <p>How far the current bends within the step is seen from the currents at both its ends, and
+ * gives the error estimate.
+ */
+final class Integrator {
+
+    /** Most solutions that are spent on settling one step. */
+    private static final int MOST_ROUNDS = 6;
+
+    /** Change of charge between two rounds at which the mean voltages are settled. */
+    private static final double SETTLED_CHARGE = 3e-5;
+
+    /** Change of a coil's mean temperature between two rounds at which it is settled, K. */
+    private static final double SETTLED_K = 0.2;
+
+    /** A change of charge this small has the slope of the curve as its mean's derivative. */
+    private static final double TINY_CHARGE = 1e-7;
+
+    private final RunModel model;
+    private final Slots slots;
+    private final double[] guessA;
+    private final double[] ohmicOhm;
+    private final double[] middleC;
+
+    Integrator(RunModel model) {
+        this.model = model;
+        slots = model.slots;
+        guessA = new double[model.cells.size()];
+        ohmicOhm = new double[guessA.length];
+        middleC = new double[model.hotCoils.size() + model.wires.size()];
+    }
+
+    /** Currents at the moment with the numbers {@code x}. */
+    Instant instant(Wiring wiring, double[] x) {
+        double[] ohms = new double[model.cells.size()];
+        for (int k = 0; k < ohms.length; k++) {
+            CellModel cell = model.cells.get(k);
+            double charge = x[slots.cell(k, Slots.CHARGE)];
+            ohms[k] = cell.ohmicOhm(x[slots.cell(k, Slots.CELL_C)], charge) + cell.guardOhm;
+            double slowV = x[slots.cell(k, Slots.POLARISATION_V)];
+            wiring.cell(k, cell.curve.voltsAt(charge) - slowV, ohms[k]);
+        }
+        for (int k = 0; k < model.hotCoils.size(); k++) {
+            wiring.hotCoil(k, model.hotCoils.get(k).ohm(x[slots.coil(k, Slots.HOT_C)]));
+        }
+        for (int k = 0; k < model.wires.size(); k++) {
+            wiring.wire(k, model.wires.get(k).ohm(x[slots.wire(k, Slots.HOT_C)]));
+        }
+        boolean solved = wiring.solve();
+        return new Instant(model, wiring, x, ohms, solved);
+    }
+
+    /**
+     * A step of this length.
+     *
+     * @param x numbers at its start; left as they are
+     * @param now currents at its start
+     * @param seconds length, above 0
+     */
+    Trial step(Wiring wiring, double[] x, Instant now, double seconds) {
+        System.arraycopy(now.cellA, 0, guessA, 0, guessA.length);
+        boolean solved = true;
+        guessHeat(x, now, seconds);
+        for (int round = 0; round < MOST_ROUNDS; round++) {
+            fillMeans(wiring, x, now, seconds);
+            solved = wiring.solve();
+            if (!solved || settled(wiring, x, seconds)) {
+                break;
+            }
+        }
+        double[] next = x.clone();
+        StepError error = new StepError();
+        for (int k = 0; k < guessA.length; k++) {
+            advanceCell(next, k, wiring.cellA(k), seconds);
+        }
+        advanceHot(next, wiring, seconds);
+        wiring.book(next, seconds);
+        double[] meanA = guessA.clone();
+        Instant end = instant(wiring, next);
+        for (int k = 0; k < meanA.length; k++) {
+            error.cell(
+                    model.cells.get(k), next, slots, k, meanA[k], now, end, seconds, ohmicOhm[k]);
+        }
+        errorOfHot(error, x, next, now, end, seconds);
+        note(next, end);
+        return new Trial(next, end, error.worst(), solved && end.solved);
+    }
+
+    private void guessHeat(double[] x, Instant now, double seconds) {
+        for (int k = 0; k < middleC.length; k++) {
+            middleC[k] = warmedBy(k, x, hotA(now, k), hotC(x, k), 0.5 * seconds);
+        }
+    }
+
+    private HotModel hot(int k) {
+        int coils = model.hotCoils.size();
+        return k < coils ? model.hotCoils.get(k) : model.wires.get(k - coils);
+    }
+
+    private double hotA(Instant instant, int k) {
+        int coils = model.hotCoils.size();
+        return k < coils ? instant.hotCoilA[k] : instant.wireA[k - coils];
+    }
+
+    private int hotSlot(int k, int quantity) {
+        int coils = model.hotCoils.size();
+        return k < coils ? slots.coil(k, quantity) : slots.wire(k - coils, quantity);
+    }
+
+    private double hotC(double[] x, int k) {
+        return x[hotSlot(k, Slots.HOT_C)];
+    }
+
+    /** Temperature after some seconds of a current, its heat taken at the temperature given. */
+    private double warmedBy(int k, double[] x, double ampere, double atC, double seconds) {
+        HotModel hot = hot(k);
+        return hot.warmed(hotC(x, k), hot.heatW(ampere, atC), model.ambientC, seconds);
+    }
+
+    private void fillMeans(Wiring wiring, double[] x, Instant now, double seconds) {
+        double faded = meanFaded(seconds);
+        for (int k = 0; k < guessA.length; k++) {
+            CellModel cell = model.cells.get(k);
+            double charge = x[slots.cell(k, Slots.CHARGE)];
+            double slowV = x[slots.cell(k, Slots.POLARISATION_V)];
+            double gained = -guessA[k] * seconds / cell.capacityAs;
+            double meanV = cell.curve.meanV(charge, charge + gained);
+            double bend =
+                    Math.abs(gained) > TINY_CHARGE
+                            ? (cell.curve.voltsAt(charge + gained) - meanV) / gained
+                            : 0.5 * cell.curve.slope(charge);
+            double chargeOhm = bend * seconds / cell.capacityAs;
+            double heatW = guessA[k] * (guessA[k] * now.cellOhm[k] + slowV);
+            double meanC =
+                    cell.warmed(
+                            x[slots.cell(k, Slots.CELL_C)], heatW, model.ambientC, 0.5 * seconds);
+            ohmicOhm[k] = cell.ohmicOhm(meanC, charge + 0.5 * gained);
+            wiring.cell(
+                    k,
+                    meanV + chargeOhm * guessA[k] - slowV * faded,
+                    ohmicOhm[k]
+                            + cell.guardOhm
+                            + chargeOhm
+                            + CellModel.slowOhm(ohmicOhm[k]) * (1 - faded));
+        }
+        int coils = model.hotCoils.size();
+        for (int k = 0; k < middleC.length; k++) {
+            if (k < coils) {
+                wiring.hotCoil(k, hot(k).ohm(middleC[k]));
+            } else {
+                wiring.wire(k - coils, hot(k).ohm(middleC[k]));
+            }
+        }
+    }
+
+    /** Mean over a step of what is left of a slow sag, as a share of the sag at its start. */
+    private static double meanFaded(double seconds) {
+        double z = seconds / CellPolarisation.TIME_CONSTANT_S;
+        return -Math.expm1(-z) / z;
+    }
+
+    /** Takes the currents just found as the next guess; true if they hardly differ from it. */
+    private boolean settled(Wiring wiring, double[] x, double seconds) {
+        boolean settled = true;
+        for (int k = 0; k < guessA.length; k++) {
+            double ampere = wiring.cellA(k);
+            double moved = Math.abs(ampere - guessA[k]) * seconds / model.cells.get(k).capacityAs;
+            settled &= moved < SETTLED_CHARGE;
+            guessA[k] = ampere;
+        }
+        int coils = model.hotCoils.size();
+        for (int k = 0; k < middleC.length; k++) {
+            double ampere = k < coils ? wiring.hotCoilA(k) : wiring.wireA(k - coils);
+            double middle = warmedBy(k, x, ampere, middleC[k], 0.5 * seconds);
+            settled &= Math.abs(middle - middleC[k]) < SETTLED_K;
+            middleC[k] = middle;
+        }
+        return settled;
+    }
+
+    private void advanceCell(double[] next, int k, double ampere, double seconds) {
+        guessA[k] = ampere;
+        CellModel cell = model.cells.get(k);
+        int at = slots.cell(k, 0);
+        double charge = next[at + Slots.CHARGE];
+        double slowV = next[at + Slots.POLARISATION_V];
+        double slowOhm = CellModel.slowOhm(ohmicOhm[k]);
+        double left = Math.exp(-seconds / CellPolarisation.TIME_CONSTANT_S);
+        double faded = meanFaded(seconds);
+        double meanSlowV = slowV * faded + ampere * slowOhm * (1 - faded);
+        double heatW = ampere * (ampere * (ohmicOhm[k] + cell.guardOhm) + meanSlowV);
+        next[at + Slots.CHARGE] = charge - ampere * seconds / cell.capacityAs;
+        next[at + Slots.POLARISATION_V] = slowV * left + ampere * slowOhm * (1 - left);
+        next[at + Slots.CELL_C] =
+                cell.warmed(next[at + Slots.CELL_C], heatW, model.ambientC, seconds);
+        if (ampere != 0) {
+            double meanV = cell.curve.meanV(next[at + Slots.CHARGE], charge);
+            next[ampere * meanV > 0 ? slots.givenJ : slots.chargingJ] +=
+                    Math.abs(ampere * meanV) * seconds;
+            next[slots.cellHeatJ] += heatW * seconds;
+        }
+        GuardTimer.count(cell, next, at, ampere, seconds);
+    }
+
+    private void advanceHot(double[] next, Wiring wiring, double seconds) {
+        int coils = model.hotCoils.size();
+        for (int k = 0; k < middleC.length; k++) {
+            double ampere = k < coils ? wiring.hotCoilA(k) : wiring.wireA(k - coils);
+            next[hotSlot(k, Slots.HOT_C)] = warmedBy(k, next, ampere, middleC[k], seconds);
+        }
+        for (int k = 0; k < model.fuses.size(); k++) {
+            int slot = slots.fuse(k);
+            next[slot] = model.fuses.get(k).melting().after(next[slot], wiring.fuseA(k), seconds);
+        }
+    }
+
+    private void errorOfHot(
+            StepError error, double[] x, double[] next, Instant now, Instant end, double seconds) {
+        for (int k = 0; k < middleC.length; k++) {
+            HotModel hot = hot(k);
+            double before = rate(hot, hotA(now, k), hotC(x, k));
+            double after = rate(hot, hotA(end, k), hotC(next, k));
+            error.hot(hotC(next, k) - hotC(x, k) - 0.5 * seconds * (before + after));
+        }
+    }
+
+    private double rate(HotModel hot, double ampere, double temperatureC) {
+        double heatW = hot.heatW(ampere, temperatureC);
+        return hot.thermal().rateKPerS(heatW, temperatureC, model.ambientC);
+    }
+
+    /** Notes the greatest and least of what a moment shows in its own numbers. */
+    void note(double[] x, Instant now) {
+        for (int k = 0; k < guessA.length; k++) {
+            int at = slots.cell(k, 0);
+            raise(x, at + Slots.PEAK_C, x[at + Slots.CELL_C]);
+            raise(x, at + Slots.PEAK_A, Math.abs(now.cellA[k]));
+            x[at + Slots.LEAST_V] = Math.min(x[at + Slots.LEAST_V], now.cellV[k]);
+        }
+        for (int k = 0; k < middleC.length; k++) {
+            raise(x, hotSlot(k, Slots.HOT_PEAK_C), hotC(x, k));
+        }
+    }
+
+    private static void raise(double[] x, int slot, double value) {
+        x[slot] = Math.max(x[slot], value);
+    }
+}

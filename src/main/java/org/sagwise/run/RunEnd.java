@@ -1,0 +1,77 @@
+package org.sagwise.run;
+
+import org.sagwise.run.RunEvent.Kind;
+
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+
+/** What ended a run. */
+public enum RunEnd {
+    /** A cell fell to its cut-off under load. */
+    CUTOFF,
+    /** The time asked for is over. */
+    TIME,
+    /** A cell vented, or may have. */
+    VENTED,
+    /** A cell was charged to where its own current interrupter acts. */
+    INTERRUPTED,
+    /** A fuse melted. */
+    FUSE,
+    /** The guard of a protected cell opened. */
+    PROTECTION,
+    /** A coil melted. */
+    COIL_MELTED,
+    /** A jumper melted. */
+    WIRE_MELTED,
+    /** A regulated board stopped. */
+    BOARD,
+    /** Every charger has finished. */
+    CHARGED,
+    /** No current flows anywhere. */
+    NO_CURRENT,
+    /** No currents balance this bench. */
+    UNSOLVABLE,
+    /** Whoever asked for it has called it off. */
+    CANCELLED;
+
+    private static final Map<Kind, RunEnd> CAUSES = new EnumMap<>(Kind.class);
+
+    static {
+        CAUSES.put(Kind.UNSOLVABLE, UNSOLVABLE);
+        CAUSES.put(Kind.VENTED, VENTED);
+        CAUSES.put(Kind.INTERRUPTED, INTERRUPTED);
+        CAUSES.put(Kind.CUTOFF, CUTOFF);
+        CAUSES.put(Kind.FUSE_BLOWN, FUSE);
+        CAUSES.put(Kind.GUARD_CURRENT, PROTECTION);
+        CAUSES.put(Kind.GUARD_LOW, PROTECTION);
+        CAUSES.put(Kind.GUARD_HIGH, PROTECTION);
+        CAUSES.put(Kind.COIL_MELTED, COIL_MELTED);
+        CAUSES.put(Kind.WIRE_MELTED, WIRE_MELTED);
+        CAUSES.put(Kind.BOARD_CUTOFF, BOARD);
+        CAUSES.put(Kind.BOARD_INPUT_LIMIT, BOARD);
+        CAUSES.put(Kind.BOARD_NO_POWER, BOARD);
+        CAUSES.put(Kind.BOARD_SHORTED, BOARD);
+    }
+
+    /** The word for it in machine-readable output, such as {@code cutoff}. */
+    public String word() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /**
+     * What a run until cut-off stops at; a charger that has finished is looked at by the runner.
+     */
+    static Set<Kind> stopping() {
+        Set<Kind> kinds = EnumSet.copyOf(CAUSES.keySet());
+        kinds.add(Kind.CHARGER_DONE);
+        return kinds;
+    }
+
+    /** What an event ends a run as, or null if it ends none by itself. */
+    static RunEnd of(Kind kind) {
+        return CAUSES.get(kind);
+    }
+}

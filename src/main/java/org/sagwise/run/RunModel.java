@@ -1,0 +1,115 @@
+package org.sagwise.run;
+
+import org.sagwise.part.CoilThermal;
+import org.sagwise.part.Copper;
+import org.sagwise.part.FuseMelting;
+import org.sagwise.part.FuseSpec;
+import org.sagwise.part.JumperWire;
+import org.sagwise.reading.Bench;
+import org.sagwise.reading.ResolvedCoil;
+import org.sagwise.reading.ResolvedParts;
+import org.sagwise.scenario.Joint;
+import org.sagwise.scenario.Link;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.PartKind;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** A bench as time sees it: what stores charge or heat, in file order. Immutable. */
+final class RunModel {
+
+    /** A fuse of the bench. */
+    record FuseModel(String id, FuseMelting melting) {}
+
+    /** A charger of the bench. */
+    record ChargerModel(String id, ResolvedParts.Charger charger) {}
+
+    final Bench bench;
+    final Spread spread;
+    final double ambientC;
+    final List<CellModel> cells = new ArrayList<>();
+    final List<ResolvedCoil> coils;
+    final List<HotModel> hotCoils = new ArrayList<>();
+    final List<HotModel> wires = new ArrayList<>();
+    final List<FuseModel> fuses = new ArrayList<>();
+    final List<ChargerModel> chargers = new ArrayList<>();
+    final List<String> boards = new ArrayList<>();
+    final boolean hasSwitch;
+    final Slots slots;
+
+    RunModel(Bench bench, Spread spread) {
+        this.bench = bench;
+        this.spread = spread;
+        ambientC = bench.scenario().ambientC();
+        coils = List.copyOf(bench.coils().values());
+        bench.cells().values().forEach(cell -> cells.add(new CellModel(cell, spread)));
+        for (int i = 0; i < coils.size(); i++) {
+            addHotCoil(i);
+        }
+        for (int i = 0; i < bench.scenario().links().size(); i++) {
+            addWire(i);
+        }
+        bench.scenario().partsOf(PartKind.FUSE).forEach(this::addFuse);
+        for (Part part : bench.scenario().partsOf(PartKind.CHARGER)) {
+            chargers.add(
+                    new ChargerModel(part.id(), ResolvedParts.charger(part, bench.catalogue())));
+        }
+        bench.scenario().partsOf(PartKind.BOARD).forEach(part -> boards.add(part.id()));
+        hasSwitch =
+                bench.scenario().partsOf(PartKind.SWITCH).stream()
+                        .anyMatch(part -> part.keys().text("stuck").isEmpty());
+        slots = new Slots(cells.size(), hotCoils.size(), wires.size(), fuses.size());
+    }
+
+    /** Highest power that a coil is meant for (W), where one is given. */
+    OptionalDouble limitW(String coil) {
+        return bench.scenario().part(coil).orElseThrow().keys().number("limit_W");
+    }
+
+    private void addHotCoil(int index) {
+        ResolvedCoil coil = coils.get(index);
+        coil.winding()
+                .ifPresent(
+                        wound ->
+                                hotCoils.add(
+                                        new HotModel(
+                                                index,
+                                                coil.part().id(),
+                                                cooled(wound.thermal()),
+                                                coil::ohmAt,
+                                                0,
+                                                wound.wire().alloy().meltingC())));
+    }
+
+    private void addWire(int index) {
+        Link link = bench.scenario().links().get(index);
+        if (link.joint() instanceof Joint.Jumper jumper && bench.joins(link)) {
+            jumper.wire().ifPresent(wire -> wires.add(hot(index, link, jumper, wire)));
+        }
+    }
+
+    private HotModel hot(int index, Link link, Joint.Jumper jumper, JumperWire wire) {
+        String name = link.id().orElseGet(() -> link.from() + " \u2013 " + link.to());
+        double coldOhm = wire.ohmAt(Copper.REFERENCE_C);
+        double contactsOhm = jumper.ohmAt(Copper.REFERENCE_C) - coldOhm;
+        return new HotModel(
+                index,
+                name,
+                cooled(wire.thermal()),
+                hotC -> coldOhm * Copper.temperatureFactor(hotC) + contactsOhm,
+                contactsOhm,
+                Copper.MELTING_C);
+    }
+
+    private CoilThermal cooled(CoilThermal thermal) {
+        return thermal.withHeatTransfer(thermal.heatTransferWPerM2K() * spread.heatLoss());
+    }
+
+    private void addFuse(Part part) {
+        ResolvedParts.Fuse fuse = ResolvedParts.fuse(part, bench.catalogue());
+        double meltingA2s = fuse.i2tA2s().orElseGet(() -> FuseSpec.usualMeltingA2s(fuse.ratingA()));
+        fuses.add(new FuseModel(part.id(), new FuseMelting(fuse.ratingA(), meltingA2s)));
+    }
+}

@@ -1,0 +1,229 @@
+package org.sagwise.run;
+
+import org.sagwise.reading.Broken;
+import org.sagwise.reading.CellState;
+import org.sagwise.reading.Press;
+import org.sagwise.reading.States;
+import org.sagwise.run.RunEvent.Kind;
+
+import java.util.BitSet;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.IntStream;
+
+/**
+ * A bench at one moment of a run: everything needed to go on from here. A value: it never changes,
+ * may be kept and gone back to, and going on from it twice gives the same bits twice. It belongs to
+ * the stepper that made it, or to any other of the same bench and settings.
+ */
+public final class RunState {
+
+    final RunModel model;
+    final List<Watch> watches;
+    final double[] x;
+    final BitSet marks;
+    final Instant now;
+    final Pace pace;
+    private final double timeS;
+    private final Press press;
+    private final int presses;
+
+    /**
+     * Lengths of the next steps that are expected to be right.
+     *
+     * @param heldS with the button held, s
+     * @param releasedS with the button let go, s
+     */
+    record Pace(double heldS, double releasedS) {
+        double of(Press press) {
+            return press == Press.HELD ? heldS : releasedS;
+        }
+
+        Pace with(Press press, double seconds) {
+            return press == Press.HELD ? new Pace(seconds, releasedS) : new Pace(heldS, seconds);
+        }
+    }
+
+    RunState(
+            RunModel model,
+            List<Watch> watches,
+            double timeS,
+            Press press,
+            int presses,
+            double[] x,
+            BitSet marks,
+            Instant now,
+            Pace pace) {
+        this.model = model;
+        this.watches = watches;
+        this.timeS = timeS;
+        this.press = press;
+        this.presses = presses;
+        this.x = x;
+        this.marks = marks;
+        this.now = now;
+        this.pace = pace;
+    }
+
+    /** Time since the start of the run, s. */
+    public double timeS() {
+        return timeS;
+    }
+
+    /** Whether the button is held. */
+    public Press press() {
+        return press;
+    }
+
+    /** How often the button has been pressed. */
+    public int presses() {
+        return presses;
+    }
+
+    /** How long the button has been held in all, s. */
+    public double firedS() {
+        return x[model.slots.firedS];
+    }
+
+    /** Whether the run cannot go on: a cell vented, or no currents balance the bench. */
+    public boolean isOver() {
+        return Kind.FINAL.stream().anyMatch(this::has);
+    }
+
+    /** Whether something of this kind has happened, and has not been undone since. */
+    public boolean has(Kind kind) {
+        return marks.stream().anyMatch(i -> watches.get(i).kind() == kind)
+                || (kind == Kind.UNSOLVABLE && !now.solved);
+    }
+
+    /** Whether this has happened to a part, and has not been undone since. */
+    public boolean has(Kind kind, String part) {
+        return marks.stream()
+                .mapToObj(watches::get)
+                .anyMatch(watch -> watch.kind() == kind && watch.part().equals(part));
+    }
+
+    /** Whether there are chargers and every one of them has finished. */
+    public boolean allChargersDone() {
+        return !model.chargers.isEmpty()
+                && marked(Kind.CHARGER_DONE).size() == model.chargers.size();
+    }
+
+    /** Largest current of any cell or charger at this moment, A. */
+    public double largestCurrentA() {
+        return now.largestA();
+    }
+
+    /** All cells at this moment, in file order. */
+    public List<CellMoment> cells() {
+        return IntStream.range(0, model.cells.size()).mapToObj(this::cell).toList();
+    }
+
+    private CellMoment cell(int k) {
+        int at = model.slots.cell(k, 0);
+        CellModel cell = model.cells.get(k);
+        return new CellMoment(
+                cell.id(),
+                x[at + Slots.CHARGE],
+                cell.curve.voltsAt(x[at + Slots.CHARGE]),
+                now.cellV[k],
+                now.cellA[k],
+                x[at + Slots.CELL_C],
+                x[at + Slots.PEAK_C],
+                x[at + Slots.PEAK_A],
+                x[at + Slots.LEAST_V]);
+    }
+
+    /** All coils at this moment, in file order. */
+    public List<CoilMoment> coils() {
+        return IntStream.range(0, model.coils.size()).mapToObj(this::coil).toList();
+    }
+
+    private CoilMoment coil(int k) {
+        String id = model.coils.get(k).part().id();
+        double temperatureC = Double.NaN;
+        double peakC = Double.NaN;
+        for (int hot = 0; hot < model.hotCoils.size(); hot++) {
+            if (model.hotCoils.get(hot).index() == k) {
+                temperatureC = x[model.slots.coil(hot, Slots.HOT_C)];
+                peakC = x[model.slots.coil(hot, Slots.HOT_PEAK_C)];
+            }
+        }
+        return new CoilMoment(id, now.coilA[k] * now.coilOhm[k], now.coilA[k], temperatureC, peakC);
+    }
+
+    /** The account of energy so far. */
+    public EnergyBook energy() {
+        Slots slots = model.slots;
+        return new EnergyBook(
+                x[slots.givenJ],
+                x[slots.deliveredJ],
+                x[slots.cellHeatJ],
+                x[slots.pathHeatJ],
+                x[slots.chargingJ],
+                x[slots.boardHeatJ],
+                x[slots.supplyHeatJ]);
+    }
+
+    /** What {@link org.sagwise.reading.Bench#at} needs to take every reading of this moment. */
+    public States states() {
+        Map<String, CellState> cells = new HashMap<>();
+        for (int k = 0; k < model.cells.size(); k++) {
+            int at = model.slots.cell(k, 0);
+            CellModel cell = model.cells.get(k);
+            cells.put(
+                    cell.id(),
+                    new CellState(
+                            x[at + Slots.CHARGE],
+                            cell.curve.voltsAt(x[at + Slots.CHARGE]),
+                            x[at + Slots.POLARISATION_V],
+                            x[at + Slots.CELL_C],
+                            isTripped(cell.id())
+                                    ? CellState.Guard.TRIPPED
+                                    : CellState.Guard.CLOSED));
+        }
+        Map<String, Double> coilC = new HashMap<>();
+        for (int k = 0; k < model.hotCoils.size(); k++) {
+            coilC.put(model.hotCoils.get(k).name(), x[model.slots.coil(k, Slots.HOT_C)]);
+        }
+        Map<Integer, Double> linkC = new HashMap<>();
+        for (int k = 0; k < model.wires.size(); k++) {
+            linkC.put(model.wires.get(k).index(), x[model.slots.wire(k, Slots.HOT_C)]);
+        }
+        Set<String> blown = new HashSet<>(model.bench.start().blownFuses());
+        blown.addAll(marked(Kind.FUSE_BLOWN));
+        return new States(cells, coilC, linkC, blown, broken());
+    }
+
+    private boolean isTripped(String cell) {
+        return has(Kind.GUARD_CURRENT, cell)
+                || has(Kind.GUARD_LOW, cell)
+                || has(Kind.GUARD_HIGH, cell);
+    }
+
+    private Broken broken() {
+        Set<String> stopped = marked(Kind.CHARGER_DONE);
+        stopped.addAll(marked(Kind.BOARD_CUTOFF));
+        stopped.addAll(marked(Kind.BOARD_INPUT_LIMIT));
+        stopped.addAll(marked(Kind.BOARD_NO_POWER));
+        stopped.addAll(marked(Kind.BOARD_SHORTED));
+        Set<Integer> links = new HashSet<>();
+        marks.stream()
+                .mapToObj(watches::get)
+                .filter(watch -> watch.kind() == Kind.WIRE_MELTED)
+                .forEach(watch -> links.add(model.wires.get(watch.place()).index()));
+        return new Broken(marked(Kind.COIL_MELTED), links, stopped);
+    }
+
+    private Set<String> marked(Kind kind) {
+        Set<String> parts = new HashSet<>();
+        marks.stream()
+                .mapToObj(watches::get)
+                .filter(watch -> watch.kind() == kind)
+                .forEach(watch -> parts.add(watch.part()));
+        return parts;
+    }
+}

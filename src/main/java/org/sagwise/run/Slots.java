@@ -1,0 +1,103 @@
+package org.sagwise.run;
+
+import java.util.Arrays;
+
+/**
+ * Where each quantity of a state stands in its array of numbers. One flat array makes a state cheap
+ * to copy and to keep; everybody else asks by name.
+ */
+final class Slots {
+
+    /** Quantities of one cell, one after the other. */
+    static final int CHARGE = 0;
+
+    static final int POLARISATION_V = 1;
+    static final int CELL_C = 2;
+    static final int PEAK_C = 3;
+    static final int PEAK_A = 4;
+    static final int LEAST_V = 5;
+
+    /** How long the guard has seen too much current, too low and too high a voltage, s. */
+    static final int OVER_CURRENT_S = 6;
+
+    static final int LOW_S = 7;
+    static final int HIGH_S = 8;
+    private static final int PER_CELL = 9;
+
+    /** Quantities of one coil or wire. */
+    static final int HOT_C = 0;
+
+    static final int HOT_PEAK_C = 1;
+    private static final int PER_HOT = 2;
+
+    private final int hotBegin;
+    private final int wireBegin;
+    private final int fuseBegin;
+
+    /** Energy given by cells and other sources, J; the rest of the account follows. */
+    final int givenJ;
+
+    final int deliveredJ;
+    final int cellHeatJ;
+    final int pathHeatJ;
+    final int chargingJ;
+    final int boardHeatJ;
+    final int supplyHeatJ;
+    final int firedS;
+    final int size;
+
+    Slots(int cells, int coils, int wires, int fuses) {
+        hotBegin = cells * PER_CELL;
+        wireBegin = hotBegin + coils * PER_HOT;
+        fuseBegin = wireBegin + wires * PER_HOT;
+        givenJ = fuseBegin + fuses;
+        deliveredJ = givenJ + 1;
+        cellHeatJ = givenJ + 2;
+        pathHeatJ = givenJ + 3;
+        chargingJ = givenJ + 4;
+        boardHeatJ = givenJ + 5;
+        supplyHeatJ = givenJ + 6;
+        firedS = givenJ + 7;
+        size = givenJ + 8;
+    }
+
+    int cell(int cell, int quantity) {
+        return cell * PER_CELL + quantity;
+    }
+
+    int coil(int coil, int quantity) {
+        return hotBegin + coil * PER_HOT + quantity;
+    }
+
+    int wire(int wire, int quantity) {
+        return wireBegin + wire * PER_HOT + quantity;
+    }
+
+    int fuse(int fuse) {
+        return fuseBegin + fuse;
+    }
+
+    /** The numbers of a bench that has just been laid out. */
+    static double[] start(RunModel model) {
+        Slots slots = model.slots;
+        double[] x = new double[slots.size];
+        Arrays.fill(x, 0);
+        for (int k = 0; k < model.cells.size(); k++) {
+            var start = model.cells.get(k).cell.start();
+            x[slots.cell(k, CHARGE)] = start.charge();
+            x[slots.cell(k, POLARISATION_V)] = start.polarisationV();
+            x[slots.cell(k, CELL_C)] = start.temperatureC();
+            x[slots.cell(k, PEAK_C)] = start.temperatureC();
+            x[slots.cell(k, LEAST_V)] = start.restV();
+        }
+        for (int k = 0; k < model.hotCoils.size(); k++) {
+            x[slots.coil(k, HOT_C)] = model.ambientC;
+            x[slots.coil(k, HOT_PEAK_C)] = model.ambientC;
+        }
+        for (int k = 0; k < model.wires.size(); k++) {
+            x[slots.wire(k, HOT_C)] = model.ambientC;
+            x[slots.wire(k, HOT_PEAK_C)] = model.ambientC;
+        }
+        return x;
+    }
+}

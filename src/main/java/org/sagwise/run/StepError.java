@@ -1,0 +1,69 @@
+package org.sagwise.run;
+
+import org.sagwise.part.CellPolarisation;
+
+/** Collects the errors of one step, each as a multiple of what is allowed. */
+final class StepError {
+
+    /** Error of a voltage that one step may make, V. */
+    private static final double VOLT = 5e-5;
+
+    /** Error of a cell's mean current, as a share of it. */
+    private static final double CURRENT_SHARE = 3e-4;
+
+    /** A current so small that its error does not matter, A. */
+    private static final double SMALL_A = 1e-3;
+
+    /** Error of a cell's temperature that one step may make, K. */
+    private static final double CELL_K = 0.02;
+
+    /** Error of a coil's or wire's temperature that one step may make, K. */
+    private static final double HOT_K = 0.5;
+
+    /** Largest change of charge in one step: the curve bends. */
+    private static final double CHARGE = 0.02;
+
+    private double worst;
+
+    double worst() {
+        return worst;
+    }
+
+    private void add(double ratio) {
+        // NaN must count as too large, not as nothing.
+        worst = ratio <= worst ? worst : Double.isNaN(ratio) ? Double.POSITIVE_INFINITY : ratio;
+    }
+
+    /** The errors of a cell: current, charge, slow sag, temperature. */
+    void cell(
+            CellModel cell,
+            double[] next,
+            Slots slots,
+            int k,
+            double meanA,
+            Instant now,
+            Instant end,
+            double seconds,
+            double ohmicOhm) {
+        double before = now.cellA[k];
+        double after = end.cellA[k];
+        // The mean of a current that bends lies a third of the way from the middle to the chord.
+        double bentA = Math.abs(meanA - 0.5 * (before + after)) / 3;
+        add(bentA / (CURRENT_SHARE * Math.abs(meanA) + SMALL_A));
+        double chargeV =
+                bentA * seconds / cell.capacityAs * cell.curve.slope(next[slots.cell(k, 0)]);
+        add(Math.abs(chargeV) / VOLT);
+        double z = seconds / CellPolarisation.TIME_CONSTANT_S;
+        double slowOhm = CellModel.slowOhm(ohmicOhm);
+        add(slowOhm * Math.abs(after - before) * Math.min(0.5, z * z / 12) / VOLT);
+        double heatW = bentA * 2 * Math.abs(meanA) * (ohmicOhm + slowOhm);
+        add(heatW * seconds / cell.heatCapacityJPerK / CELL_K);
+        add(Math.abs(meanA) * seconds / cell.capacityAs / CHARGE);
+    }
+
+    /** The error of a coil's or wire's temperature, K. */
+    void hot(double kelvin) {
+        // Against the trapezium rule, whose own error is about twice that of the step.
+        add(Math.abs(kelvin) / (2 * HOT_K));
+    }
+}

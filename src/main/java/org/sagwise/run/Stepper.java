@@ -1,0 +1,115 @@
+package org.sagwise.run;
+
+import org.sagwise.reading.Bench;
+import org.sagwise.reading.Press;
+import org.sagwise.run.RunEvent.Kind;
+
+import java.util.BitSet;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * Carries a bench through time. {@link #advance} is a function of its arguments alone: the same
+ * state, press and seconds give the same bits. A stepper remembers how the bench is wired for each
+ * press it has seen, so it belongs to one thread at a time.
+ */
+public final class Stepper {
+
+    /**
+     * What stands behind the key of a wiring.
+     *
+     * @param press whether the button is held
+     * @param open what has opened
+     */
+    private record Layout(Press press, BitSet open) {}
+
+    private static final double FIRST_STEP_S = 0.1;
+
+    private final RunModel model;
+    private final List<Watch> watches;
+    private final BitSet opening = new BitSet();
+    private final BitSet untilReleased = new BitSet();
+    private final Map<Layout, Wiring> wirings = new HashMap<>();
+    private final double fineness;
+    final Integrator integrator;
+
+    /** A stepper for a bench. */
+    public Stepper(Bench bench, RunSettings settings) {
+        model = new RunModel(bench, settings.spread());
+        watches = Watches.of(model, settings.cutoffV());
+        fineness = settings.fineness();
+        integrator = new Integrator(model);
+        for (int i = 0; i < watches.size(); i++) {
+            opening.set(i, Kind.OPENING.contains(watches.get(i).kind()));
+            untilReleased.set(i, Kind.UNTIL_RELEASED.contains(watches.get(i).kind()));
+        }
+    }
+
+    /** The bench as the scenario lays it out, with the button let go. */
+    public RunState start() {
+        double[] x = Slots.start(model);
+        BitSet marks = new BitSet();
+        RunState.Pace pace = new RunState.Pace(FIRST_STEP_S, FIRST_STEP_S);
+        Instant unknown = null;
+        RunState blank =
+                new RunState(model, watches, 0, Press.RELEASED, 0, x, marks, unknown, pace);
+        Instant now = integrator.instant(wiring(blank), x);
+        return new RunState(model, watches, 0, Press.RELEASED, 0, x, marks, now, pace);
+    }
+
+    /** Whether the bench has a button that does anything. */
+    public boolean hasSwitch() {
+        return model.hasSwitch;
+    }
+
+    /**
+     * Goes on from a state. Stops early where a cell vents or the bench has no answer.
+     *
+     * @param press whether the button is held from now on
+     * @param seconds for how long, 0 or more, finite
+     */
+    public Advance advance(RunState state, Press press, double seconds) {
+        return advance(state, press, seconds, Kind.FINAL);
+    }
+
+    /**
+     * Goes on from a state, and stops early when something of these kinds happens, or a cell vents.
+     *
+     * @param press whether the button is held from now on
+     * @param seconds for how long at most, 0 or more, finite
+     * @param stopAt kinds of events to stop at
+     */
+    public Advance advance(RunState state, Press press, double seconds, Set<Kind> stopAt) {
+        if (!(seconds >= 0) || Double.isInfinite(seconds)) {
+            throw new IllegalArgumentException("seconds must be 0 or more but are " + seconds);
+        }
+        return new Stretch(this, state, stopAt).go(press, seconds);
+    }
+
+    /** How the bench is wired in a state; only its press, marks and numbers are looked at. */
+    Wiring wiring(RunState state) {
+        BitSet open = (BitSet) state.marks.clone();
+        open.and(opening);
+        return wirings.computeIfAbsent(
+                new Layout(state.press(), open),
+                layout -> new Wiring(model, state.states(), layout.press()));
+    }
+
+    RunModel model() {
+        return model;
+    }
+
+    List<Watch> watches() {
+        return watches;
+    }
+
+    BitSet untilReleased() {
+        return untilReleased;
+    }
+
+    double fineness() {
+        return fineness;
+    }
+}

@@ -1,0 +1,239 @@
+package org.sagwise.run;
+
+import org.sagwise.reading.Press;
+import org.sagwise.run.RunEvent.Kind;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+import java.util.Set;
+
+/** One stretch of time with the button held or let go, step by step. */
+final class Stretch {
+
+    /** How closely events are found, s. */
+    static final double EVENT_S = 1e-3;
+
+    /** A step this short is taken whatever its error: events are no finer. */
+    private static final double SHORTEST_S = 1e-3;
+
+    private static final double LONGEST_S = 600;
+
+    /** A share of a step by which the next may at most be longer. */
+    private static final double MOST_GROWTH = 4;
+
+    private static final double LEAST_SHRINK = 0.2;
+
+    /** The error of a step grows with the third power of its length; a little less is asked. */
+    private static final double CAUTIOUS = 0.9;
+
+    private final Stepper stepper;
+    private final List<Watch> watches;
+    private final Set<Kind> stopAt;
+    private final List<RunEvent> events = new ArrayList<>();
+    private final List<RunState> passed = new ArrayList<>();
+    private double[] x;
+    private BitSet marks;
+    private Instant now;
+    private double timeS;
+    private Press press;
+    private int presses;
+    private RunState.Pace pace;
+    private Wiring wiring;
+
+    Stretch(Stepper stepper, RunState state, Set<Kind> stopAt) {
+        this.stopAt = stopAt;
+        this.stepper = stepper;
+        watches = stepper.watches();
+        x = state.x;
+        marks = state.marks;
+        now = state.now;
+        timeS = state.timeS();
+        press = state.press();
+        presses = state.presses();
+        pace = state.pace;
+    }
+
+    Advance go(Press wanted, double seconds) {
+        if (wanted != press) {
+            turn(wanted);
+        }
+        wiring = stepper.wiring(state());
+        happenNow();
+        double endS = timeS + seconds;
+        while (timeS < endS && !isOver()) {
+            step(endS);
+        }
+        RunState last = state();
+        passed.add(last);
+        return new Advance(last, events, passed);
+    }
+
+    private RunState state() {
+        return new RunState(stepper.model(), watches, timeS, press, presses, x, marks, now, pace);
+    }
+
+    private boolean isOver() {
+        if (!now.solved || events.stream().anyMatch(event -> stopAt.contains(event.kind()))) {
+            return true;
+        }
+        for (int i = marks.nextSetBit(0); i >= 0; i = marks.nextSetBit(i + 1)) {
+            if (Kind.FINAL.contains(watches.get(i).kind())) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private void turn(Press wanted) {
+        press = wanted;
+        if (press == Press.HELD && stepper.hasSwitch()) {
+            presses++;
+        }
+        if (press == Press.RELEASED && marks.intersects(stepper.untilReleased())) {
+            release();
+        }
+        rewire();
+    }
+
+    private void release() {
+        BitSet undone = (BitSet) marks.clone();
+        undone.and(stepper.untilReleased());
+        marks = (BitSet) marks.clone();
+        marks.andNot(undone);
+        x = x.clone();
+        undone.stream()
+                .mapToObj(watches::get)
+                .filter(watch -> watch.kind() == Kind.GUARD_CURRENT)
+                .forEach(this::closeGuard);
+    }
+
+    private void closeGuard(Watch guard) {
+        x[stepper.model().slots.cell(guard.place(), Slots.OVER_CURRENT_S)] = 0;
+        events.add(new RunEvent(timeS, guard.part(), Kind.GUARD_CLOSED, Double.NaN, Double.NaN));
+    }
+
+    private void rewire() {
+        wiring = stepper.wiring(state());
+        now = stepper.integrator.instant(wiring, x);
+        x = x.clone();
+        stepper.integrator.note(x, now);
+    }
+
+    /** Lets happen what has come to it; each may bring about the next. */
+    private void happenNow() {
+        boolean news = true;
+        while (news && now.solved) {
+            BitSet fresh = happening(x, now);
+            news = !fresh.isEmpty();
+            if (news) {
+                happen(fresh);
+            }
+        }
+        if (!now.solved && !stepperSaidSo()) {
+            events.add(new RunEvent(timeS, "", Kind.UNSOLVABLE, Double.NaN, Double.NaN));
+        }
+    }
+
+    private boolean stepperSaidSo() {
+        return !events.isEmpty() && events.get(events.size() - 1).kind() == Kind.UNSOLVABLE;
+    }
+
+    private void happen(BitSet fresh) {
+        passed.add(state());
+        fresh.stream()
+                .mapToObj(watches::get)
+                .forEach(watch -> events.add(watch.event(timeS, x, now, press)));
+        marks = (BitSet) marks.clone();
+        marks.or(fresh);
+        boolean opens = fresh.stream().anyMatch(i -> Kind.OPENING.contains(watches.get(i).kind()));
+        if (opens) {
+            rewire();
+        }
+    }
+
+    private BitSet happening(double[] numbers, Instant instant) {
+        BitSet happening = new BitSet();
+        for (int i = 0; i < watches.size(); i++) {
+            if (!marks.get(i) && watches.get(i).happens(numbers, instant, press)) {
+                happening.set(i);
+            }
+        }
+        return happening;
+    }
+
+    private boolean anyHappening(Trial trial) {
+        if (!trial.solved()) {
+            return true;
+        }
+        for (int i = 0; i < watches.size(); i++) {
+            if (!marks.get(i) && watches.get(i).happens(trial.x(), trial.end(), press)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private void step(double endS) {
+        double left = endS - timeS;
+        double seconds = Math.min(left, Math.min(pace.of(press), LONGEST_S));
+        if (left - seconds < 0.1 * seconds) {
+            seconds = left;
+        }
+        Trial trial = trial(seconds);
+        double error = trial.error() / stepper.fineness();
+        while (!(error <= 1) && seconds > SHORTEST_S) {
+            seconds = Math.max(SHORTEST_S, seconds * factor(error));
+            trial = trial(seconds);
+            error = trial.error() / stepper.fineness();
+        }
+        double next = seconds * factor(error);
+        if (anyHappening(trial)) {
+            seconds = firstHappening(seconds);
+            trial = trial(seconds);
+        }
+        take(trial, seconds >= left ? endS : timeS + seconds, seconds);
+        // A step that was cut short by the end says little about how long the next may be.
+        if (next > pace.of(press) || seconds < left) {
+            pace = pace.with(press, Math.min(LONGEST_S, Math.max(SHORTEST_S, next)));
+        }
+        happenNow();
+        passed.add(state());
+    }
+
+    private static double factor(double error) {
+        if (!Double.isFinite(error)) {
+            return LEAST_SHRINK;
+        }
+        double wanted = CAUTIOUS / Math.cbrt(Math.max(error, 1e-9));
+        return Math.max(LEAST_SHRINK, Math.min(MOST_GROWTH, wanted));
+    }
+
+    private Trial trial(double seconds) {
+        return stepper.integrator.step(wiring, x, now, seconds);
+    }
+
+    /** The shortest step within which something happens, found by halving. */
+    private double firstHappening(double seconds) {
+        double before = 0;
+        double after = seconds;
+        while (after - before > EVENT_S) {
+            double middle = 0.5 * (before + after);
+            if (anyHappening(trial(middle))) {
+                after = middle;
+            } else {
+                before = middle;
+            }
+        }
+        return after;
+    }
+
+    private void take(Trial trial, double untilS, double seconds) {
+        x = trial.x();
+        if (press == Press.HELD) {
+            x[stepper.model().slots.firedS] += seconds;
+        }
+        now = trial.end();
+        timeS = untilS;
+    }
+}

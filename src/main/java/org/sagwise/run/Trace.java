@@ -1,0 +1,95 @@
+package org.sagwise.run;
+
+import org.sagwise.reading.Bench;
+import org.sagwise.reading.Press;
+
+import java.util.List;
+
+/**
+ * The course of a run: states in order of time, and every turn of the button. Immutable. Any moment
+ * can be had again, also between the states that were kept.
+ */
+public final class Trace {
+
+    /**
+     * A turn of the button.
+     *
+     * @param atS when, s from the start
+     * @param press whether it is held from then on
+     */
+    public record Turn(double atS, Press press) {}
+
+    private final Bench bench;
+    private final RunSettings settings;
+    private final List<RunState> states;
+    private final List<Turn> turns;
+
+    Trace(Bench bench, RunSettings settings, List<RunState> states, List<Turn> turns) {
+        this.bench = bench;
+        this.settings = settings;
+        this.states = List.copyOf(states);
+        this.turns = List.copyOf(turns);
+    }
+
+    /**
+     * States that were kept, in order of time; two at one time where something jumps. Of a long run
+     * only some presses are here, each as a whole.
+     */
+    public List<RunState> states() {
+        return states;
+    }
+
+    /** Every turn of the button, in order of time. */
+    public List<Turn> turns() {
+        return turns;
+    }
+
+    /** End of the run, s from its start. */
+    public double endS() {
+        return states.get(states.size() - 1).timeS();
+    }
+
+    /**
+     * The state at a moment: the last one kept before it, carried on from there.
+     *
+     * @param timeS s from the start; outside the run counts as its nearest end
+     */
+    public RunState stateAt(double timeS) {
+        double wantedS = Math.max(0, Math.min(timeS, endS()));
+        RunState state = lastBefore(wantedS);
+        Stepper stepper = new Stepper(bench, settings);
+        int next = turnAfter(state.timeS());
+        while (state.timeS() < wantedS && !state.isOver()) {
+            Press press = next == 0 ? state.press() : turns.get(next - 1).press();
+            double untilS = next < turns.size() ? turns.get(next).atS() : Double.MAX_VALUE;
+            double seconds = Math.min(wantedS, untilS) - state.timeS();
+            RunState after = stepper.advance(state, press, Math.max(0, seconds)).state();
+            state = after;
+            next++;
+        }
+        return state;
+    }
+
+    private RunState lastBefore(double timeS) {
+        int low = 0;
+        int high = states.size() - 1;
+        while (low < high) {
+            int middle = (low + high + 1) >>> 1;
+            if (states.get(middle).timeS() <= timeS) {
+                low = middle;
+            } else {
+                high = middle - 1;
+            }
+        }
+        return states.get(low);
+    }
+
+    /** Number of turns that have been made by this time. */
+    private int turnAfter(double timeS) {
+        int count = 0;
+        while (count < turns.size() && turns.get(count).atS() <= timeS) {
+            count++;
+        }
+        return count;
+    }
+}
