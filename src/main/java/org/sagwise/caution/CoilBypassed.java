@@ -28,13 +28,16 @@ final class CoilBypassed implements HazardRule {
                 .toList();
     }
 
-    /** Whether what leads round the coil carries more than the coil, or nothing flows at all. */
+    /** Share of the current that a coil gets at most if it counts as passed by: our choice. */
+    static final double MOST_SHARE = 0.1;
+
+    /** Whether the coil gets next to nothing of the current that arrives, or nothing flows. */
     private static boolean isPassedBy(Look held, Branch coil) {
         double coilA = Math.abs(held.currentA(coil.part()));
         return coilA < Look.NO_CURRENT_A
                 || held.readings().links().stream()
                         .filter(link -> held.circuit().net(link.from()) == coil.from())
-                        .anyMatch(link -> Math.abs(link.currentA()) > 2 * coilA);
+                        .anyMatch(link -> coilA < MOST_SHARE * Math.abs(link.currentA()));
     }
 
     private static Caution caution(Evidence evidence, Branch coil) {

@@ -16,6 +16,8 @@ final class Suppression {
     private enum Reach {
         /** It concerns a part or a link that the cause concerns. */
         SAME_PARTS,
+        /** It concerns a part that the cause concerns, and shows in the same position. */
+        SAME_PARTS_AND_MOMENT,
         /** It concerns a part that is joined, however far off, to one that the cause concerns. */
         SAME_ISLAND
     }
@@ -119,6 +121,11 @@ final class Suppression {
                                     ChargeOverLimit.ID,
                                     CellAboveFull.CHARGED_ID,
                                     UnequalChargeInSeries.ID)),
+                    new Entry(
+                            Set.of(UnequalChargeInParallel.ID),
+                            Signal.WARNING,
+                            Reach.SAME_PARTS_AND_MOMENT,
+                            Set.of(CellOverLimit.ID, CellNearLimit.ID, PulseTakenForSteady.ID)),
                     parts(Set.of(SupplyChargesCell.ID), Signal.WARNING, Set.of(ChargeOverLimit.ID)),
                     parts(
                             Set.of(CellDrivenBackwards.ID),
@@ -182,10 +189,17 @@ final class Suppression {
         if (cause == effect) {
             return false;
         }
-        return entry.reach() == Reach.SAME_PARTS
-                ? !Collections.disjoint(cause.parts(), effect.parts())
-                        || !Collections.disjoint(cause.links(), effect.links())
-                : !Collections.disjoint(islands(cause), islands(effect));
+        return switch (entry.reach()) {
+            case SAME_PARTS -> concernsSame(cause, effect);
+            case SAME_PARTS_AND_MOMENT ->
+                    cause.when() == effect.when() && concernsSame(cause, effect);
+            case SAME_ISLAND -> !Collections.disjoint(islands(cause), islands(effect));
+        };
+    }
+
+    private static boolean concernsSame(Caution cause, Caution effect) {
+        return !Collections.disjoint(cause.parts(), effect.parts())
+                || !Collections.disjoint(cause.links(), effect.links());
     }
 
     private Set<Integer> islands(Caution caution) {

@@ -2,10 +2,14 @@ package org.sagwise.caution;
 
 import org.sagwise.reading.LinkReading;
 import org.sagwise.reading.ResolvedCell;
+import org.sagwise.scenario.Link;
 import org.sagwise.scenario.TerminalRef;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * The can of a cell whose wrap is torn touches something that is not its own minus. On common round
@@ -17,31 +21,24 @@ final class TornWrapTouching implements HazardRule {
     @Override
     public List<Caution> check(Evidence evidence) {
         List<Caution> found = new ArrayList<>();
+        Set<LinkReading> told = new HashSet<>();
         for (ResolvedCell cell : evidence.bench().cells().values()) {
-            if (cell.isTorn()) {
-                List<LinkReading> touches = touches(evidence, evidence.held(), cell);
-                if (!touches.isEmpty()) {
-                    found.add(caution(evidence, cell, touches));
-                }
+            List<LinkReading> touches =
+                    cell.isTorn() ? touches(evidence, cell).filter(told::add).toList() : List.of();
+            if (!touches.isEmpty()) {
+                found.add(caution(evidence, cell, touches));
             }
         }
         return found;
     }
 
-    private static List<LinkReading> touches(Evidence evidence, Look look, ResolvedCell cell) {
+    private static Stream<LinkReading> touches(Evidence evidence, ResolvedCell cell) {
         TerminalRef can = cell.part().terminal("can");
-        return look.readings().links().stream()
+        List<Link> links = evidence.bench().scenario().links();
+        return evidence.held().readings().links().stream()
                 .filter(link -> link.from().equals(can) || link.to().equals(can))
                 .filter(link -> !isOwnMinus(link.from(), link.to(), cell.id()))
-                .filter(
-                        link ->
-                                evidence.bench()
-                                        .joins(
-                                                evidence.bench()
-                                                        .scenario()
-                                                        .links()
-                                                        .get(link.index())))
-                .toList();
+                .filter(link -> evidence.bench().joins(links.get(link.index())));
     }
 
     private static boolean isOwnMinus(TerminalRef from, TerminalRef to, String cell) {

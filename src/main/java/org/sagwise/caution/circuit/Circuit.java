@@ -161,11 +161,9 @@ public final class Circuit {
         return Collections.unmodifiableList(sources);
     }
 
-    /** Cells, supplies and the outputs of boards: whatever can drive a current. */
-    public List<Branch> drives() {
-        List<Branch> drives = new ArrayList<>(sources);
-        drives.addAll(outputs);
-        return drives;
+    /** The outputs of boards, from {@code out-} to {@code out+}, in file order. */
+    public List<Branch> outputs() {
+        return Collections.unmodifiableList(outputs);
     }
 
     /** Coils, boards (their input), chargers and resistors in file order. */

@@ -27,13 +27,14 @@ final class Clusters {
         parent = new int[circuit.size()];
         driven = new boolean[circuit.size()];
         Arrays.setAll(parent, net -> net);
-        circuit.drives().forEach(this::join);
+        circuit.sources().forEach(this::join);
+        circuit.outputs().forEach(this::join);
         for (Branch load : circuit.loads()) {
             if (!isIdle.test(load)) {
                 join(load);
             }
         }
-        circuit.drives().forEach(drive -> driven[of(drive.from())] = true);
+        circuit.sources().forEach(source -> driven[of(source.from())] = true);
         for (Branch load : circuit.loads()) {
             if (of(load.from()) != of(load.to())) {
                 idleAt.computeIfAbsent(of(load.from()), c -> new ArrayList<>()).add(load);

@@ -41,7 +41,7 @@ public final class Conflicts {
             return new Conflict(Conflict.Kind.SHORTED, List.of(), besides(sourcesOf(shorted)));
         }
         List<Branch> members = besides(sourcesOf(wrong));
-        List<Branch> turned = Turned.among(pack, wrong, members);
+        List<Branch> turned = Turned.among(pack, members, held);
         return turned.isEmpty()
                 ? new Conflict(Conflict.Kind.UNEQUAL_ROWS, List.of(), members)
                 : new Conflict(Conflict.Kind.REVERSED, turned, members);

@@ -25,11 +25,11 @@ public record MissingJoint(
         blockers = List.copyOf(blockers);
     }
 
-    /** Whether both say the same but for the loads. */
+    /** Whether both say the same but for the loads: the joint may be named from either end. */
     boolean hasCureOf(MissingJoint other) {
-        return blockers.equals(other.blockers)
-                && loose.equals(other.loose)
-                && target.equals(other.target);
+        boolean same = loose.equals(other.loose) && target.equals(other.target);
+        boolean turned = loose.equals(other.target) && target.equals(other.loose);
+        return blockers.equals(other.blockers) && (same || turned);
     }
 
     MissingJoint with(List<String> moreLoads) {

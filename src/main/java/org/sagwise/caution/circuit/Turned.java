@@ -10,15 +10,18 @@ final class Turned {
     private Turned() {}
 
     /**
-     * The one source whose turning sets every loop right; of several the one that leaves the
-     * highest pack, and of equals the last. Where no single one does: of sources all side by side
+     * The one source whose turning sets every loop right; of several the one that then leaves most
+     * for the loads, and of equals the last. Where no single one does: of sources all side by side
      * those that are fewer.
+     *
+     * @param held the circuit with the button held, in which loads show where they hang
      */
-    static List<Branch> among(Pack pack, List<Loop> wrong, List<Branch> members) {
+    static List<Branch> among(Pack pack, List<Branch> members, Circuit held) {
         return members.stream()
                 .filter(member -> pack.loops().stream().allMatch(loop -> isCured(loop, member)))
                 .max(
-                        Comparator.<Branch>comparingInt(member -> Heights.of(pack, member))
+                        Comparator.<Branch>comparingInt(
+                                        member -> Heights.acrossLoads(pack, member, held))
                                 .thenComparingInt(members::indexOf))
                 .map(List::of)
                 .orElseGet(() -> fewer(members));
