@@ -84,6 +84,7 @@ public final class SagwiseCommand implements Callable<Integer> {
                         .addSubcommand(new OpenCommand(call))
                         .addSubcommand(new ReadingsCommand(call))
                         .addSubcommand(new CheckCommand(call))
+                        .addSubcommand(new RunCommand(call))
                         .addSubcommand(new PartsCommand(call));
         return line.setResourceBundle(help(call.locale()))
                 .setOut(call.out())

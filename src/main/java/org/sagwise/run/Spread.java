@@ -32,6 +32,14 @@ public record Spread(double resistance, double heatCapacity, double heatLoss, do
 
     private static final double BREEZE = 1.5;
 
+    /**
+     * A cell whose current breaks down in a short, because the charge it carries cannot move up
+     * fast enough: the currents of shorted cells fall within seconds (from memory, no source at
+     * hand). The model knows no such limit, so this stands for it at the late end of a band, and
+     * there alone. The factor is a teaching value.
+     */
+    static final Spread STARVED = new Spread(2.5, HEAVY, BREEZE, 1);
+
     /** The corners between which the answer is looked for: early ones first. */
     static List<Spread> corners() {
         return List.of(

@@ -1,0 +1,110 @@
+package org.sagwise.run;
+
+import org.sagwise.reading.Bench;
+import org.sagwise.reading.Press;
+import org.sagwise.run.RunEvent.Kind;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What goes wrong, and how soon, if nobody does anything: the button held, as a jammed one is, or
+ * let go. Each stage has a band of time, from running with the corners of the spread of constants;
+ * never a promise.
+ *
+ * @param press whether the button is held
+ * @param lookedS how far it was looked ahead, s
+ * @param stages what happens, in order of its usual time
+ */
+public record Outlook(Press press, double lookedS, List<Stage> stages) {
+
+    /** How far is looked ahead, s. */
+    public static final double LOOKED_S = 600;
+
+    /** Less than this in every part starts nothing that takes minutes, A. */
+    private static final double QUIET_A = 0.05;
+
+    /**
+     * One stage.
+     *
+     * @param part id of the part; of a link its id, or both its ends
+     * @param kind what happens
+     * @param usualS time with the usual constants, s; infinite if not within the time looked at
+     * @param earliestS earliest time within the spread, s
+     * @param latestS latest time within the spread, s; infinite if it may not happen at all
+     */
+    public record Stage(String part, Kind kind, double usualS, double earliestS, double latestS) {}
+
+    /** What names a stage. */
+    private record Key(String part, Kind kind) {}
+
+    public Outlook {
+        stages = List.copyOf(stages);
+    }
+
+    /** The outlook for a bench with the button held or let go for ten minutes. */
+    public static Outlook of(Bench bench, RunSettings settings, Press press) {
+        Map<Key, Double> usual = stages(bench, settings, press);
+        List<Map<Key, Double>> all = new ArrayList<>(List.of(usual));
+        if (!isQuiet(bench, settings, press)) {
+            for (Spread corner : Spread.corners()) {
+                all.add(stages(bench, settings.with(corner), press));
+            }
+            all.add(stages(bench, settings.with(Spread.STARVED), press));
+        }
+        Map<Key, Stage> found = new LinkedHashMap<>();
+        for (Map<Key, Double> one : all.subList(0, Math.max(1, all.size() - 1))) {
+            one.keySet().forEach(key -> found.computeIfAbsent(key, k -> stage(k, usual, all)));
+        }
+        List<Stage> sorted = new ArrayList<>(found.values());
+        sorted.sort(
+                (a, b) ->
+                        a.usualS() == b.usualS()
+                                ? Double.compare(a.earliestS(), b.earliestS())
+                                : Double.compare(a.usualS(), b.usualS()));
+        return new Outlook(press, LOOKED_S, sorted);
+    }
+
+    /** Whether everything that happens in another outlook happens in this one too. */
+    public boolean tellsAllOf(Outlook other) {
+        return stages.stream()
+                .map(Outlook::key)
+                .toList()
+                .containsAll(other.stages().stream().map(Outlook::key).toList());
+    }
+
+    private static Key key(Stage stage) {
+        return new Key(stage.part(), stage.kind());
+    }
+
+    private static boolean isQuiet(Bench bench, RunSettings settings, Press press) {
+        Stepper stepper = new Stepper(bench, settings);
+        return stepper.advance(stepper.start(), press, 0).state().largestCurrentA() < QUIET_A;
+    }
+
+    private static Map<Key, Double> stages(Bench bench, RunSettings settings, Press press) {
+        Stepper stepper = new Stepper(bench, settings);
+        Map<Key, Double> times = new LinkedHashMap<>();
+        for (RunEvent event : stepper.advance(stepper.start(), press, LOOKED_S).events()) {
+            if (event.kind().isStage()) {
+                times.putIfAbsent(new Key(event.part(), event.kind()), event.atS());
+            }
+        }
+        return times;
+    }
+
+    private static Stage stage(Key key, Map<Key, Double> usual, List<Map<Key, Double>> all) {
+        double earliest = Double.POSITIVE_INFINITY;
+        double latest = 0;
+        int starved = all.size() - 1;
+        for (int i = 0; i < all.size(); i++) {
+            double at = all.get(i).getOrDefault(key, Double.POSITIVE_INFINITY);
+            earliest = i == starved && i > 0 ? earliest : Math.min(earliest, at);
+            latest = Math.max(latest, at);
+        }
+        double usually = usual.getOrDefault(key, Double.POSITIVE_INFINITY);
+        return new Stage(key.part(), key.kind(), usually, earliest, latest);
+    }
+}

@@ -1,0 +1,165 @@
+package org.sagwise.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+
+/** The verb that simulates in time: its stories, its JSON, its table, its refusals. */
+class RunTest {
+
+    private static final ObjectMapper JSON = new ObjectMapper();
+
+    @TempDir private Path folder;
+
+    private static JsonNode json(String demo, String... more) throws IOException {
+        String[] args = new String[more.length + 3];
+        args[0] = "run";
+        args[1] = Cli.demo(demo);
+        args[2] = "--json";
+        System.arraycopy(more, 0, args, 3, more.length);
+        Cli.Outcome outcome = Cli.call(args);
+        assertEquals(0, outcome.status(), outcome.err());
+        assertEquals("", outcome.err());
+        return JSON.readTree(outcome.out());
+    }
+
+    @Test
+    void json_anyRun_hasTheKeysOthersRelyOn() throws IOException {
+        JsonNode run = json("two-cells-side-by-side");
+        assertEquals("cutoff", run.get("ended_by").asText());
+        assertTrue(run.get("fired_s").isDouble());
+        assertTrue(run.get("elapsed_s").isDouble());
+        assertTrue(run.get("presses").isInt());
+        assertTrue(run.get("delivered_Wh").isDouble());
+        for (JsonNode cell : run.get("cells")) {
+            assertTrue(cell.get("id").isTextual());
+            for (String key :
+                    List.of(
+                            "charge",
+                            "rest_V",
+                            "temperature_C",
+                            "peak_temperature_C",
+                            "peak_current_A",
+                            "minimum_terminal_V")) {
+                assertTrue(cell.get(key).isNumber(), key);
+            }
+        }
+        for (JsonNode event : run.get("events")) {
+            assertTrue(event.get("at_s").isNumber());
+            assertTrue(event.get("part").isTextual());
+            assertTrue(event.get("event").isTextual());
+            assertTrue(event.get("text").isTextual());
+        }
+    }
+
+    @Test
+    void json_twoIdealPairsAtEqualWatts_lastEquallyLong() throws IOException {
+        JsonNode sideBySide = json("two-side-by-side-ideal");
+        JsonNode inARow = json("two-in-a-row-ideal");
+        assertEquals(inARow.get("fired_s").asDouble(), sideBySide.get("fired_s").asDouble(), 0.002);
+        assertEquals(inARow.get("presses").asInt(), sideBySide.get("presses").asInt());
+    }
+
+    @Test
+    void text_oldAndNewInARow_namesTheCellThatStopsIt() {
+        String text = Cli.call("run", Cli.demo("old-and-new-in-a-row")).out();
+        assertTrue(text.contains("old cell falls to its cut-off under load"), text);
+        assertFalse(text.contains("new cell falls"), text);
+    }
+
+    @Test
+    void text_oldAndNewInARowPressedOn_tellsOfReversalAndCopper() {
+        String text = Cli.call("run", Cli.demo("old-and-new-in-a-row"), "--until", "10 h").out();
+        assertTrue(text.contains("old cell is driven below zero by the others"), text);
+        assertTrue(text.contains("copper dissolves inside it"), text);
+    }
+
+    @Test
+    void text_reversedSideBySide_givesBandsAndSaysWhatToDo() {
+        String text = Cli.call("run", Cli.demo("side-by-side-one-reversed")).out();
+        assertTrue(text.contains("with the button let go"), text);
+        assertTrue(text.contains("vent may open"), text);
+        assertTrue(text.contains("stand back, do not touch the cells"), text);
+        assertTrue(text.contains("call the fire brigade"), text);
+        assertTrue(text.contains("no promise"), text);
+    }
+
+    @Test
+    void text_inGerman_isGerman() {
+        String text = Cli.call("run", Cli.demo("side-by-side-one-reversed"), "--lang=de").out();
+        assertTrue(text.contains("Abstand halten"), text);
+        assertTrue(text.contains("Der Lauf endete"), text);
+    }
+
+    @Test
+    void csv_ofARun_hasARowForEachMoment() throws IOException {
+        Path out = folder.resolve("run.csv");
+        Cli.Outcome outcome =
+                Cli.call("run", Cli.demo("two-cells-side-by-side"), "--until=2min", "--csv=" + out);
+        assertEquals(0, outcome.status(), outcome.err());
+        List<String> rows = Files.readAllLines(out);
+        assertTrue(rows.get(0).startsWith("time_s,fired,A_rest_V,A_terminal_V,A_current_A"));
+        int columns = rows.get(0).split(",", -1).length;
+        for (String row : rows) {
+            assertEquals(columns, row.split(",", -1).length);
+        }
+        assertTrue(rows.get(rows.size() - 1).startsWith("120.0,0,"));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "--on=soon | --on: ",
+                "--on=-3s | --on: ",
+                "--on=0s | --on: a press must last longer",
+                "--until=maybe | --until: ",
+                "--until=0s | --until: it must be longer",
+                "--until=9999999h | --until: it must be longer than no time at all and at most",
+                "--hold --on=3s | --hold: it cannot stand beside",
+                "--cutoff=warm | --cutoff: ",
+            })
+    void wrongCall_isToldInWords(String options, String words) {
+        String[] given = options.split(" ");
+        String[] args = new String[given.length + 2];
+        args[0] = "run";
+        args[1] = Cli.demo("two-cells-side-by-side");
+        System.arraycopy(given, 0, args, 2, given.length);
+        Cli.Outcome outcome = Cli.call(args);
+        assertEquals(2, outcome.status());
+        assertTrue(outcome.err().contains(words), outcome.err());
+        assertEquals("", outcome.out());
+    }
+
+    @Test
+    void csv_whereNothingCanBeWritten_isToldInWords() {
+        Cli.Outcome outcome =
+                Cli.call(
+                        "run",
+                        Cli.demo("two-cells-side-by-side"),
+                        "--until=1min",
+                        "--csv=" + folder.resolve("no").resolve("where.csv"));
+        assertEquals(2, outcome.status());
+        assertTrue(outcome.err().contains("could not be written"), outcome.err());
+    }
+
+    @Test
+    void progress_whereNobodyWatches_isSilent() throws IOException {
+        Cli.Outcome outcome = Cli.call("run", Cli.demo("two-by-two"));
+        assertEquals(0, outcome.status());
+        assertEquals("", outcome.err());
+    }
+}
