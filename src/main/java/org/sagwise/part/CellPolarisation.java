@@ -40,4 +40,24 @@ public record CellPolarisation(double ohm, double timeConstantS) {
         double settled = currentA * ohm;
         return settled + (volts - settled) * Math.exp(-durationS / timeConstantS);
     }
+
+    /**
+     * Mean of v₁ (V) over {@code durationS} seconds of constant current: exact, however long.
+     *
+     * @param volts v₁ at the start (V)
+     * @param currentA current (A), positive when the cell discharges
+     * @param durationS duration (s), above 0
+     */
+    public double mean(double volts, double currentA, double durationS) {
+        double settled = currentA * ohm;
+        return settled + (volts - settled) * meanLeft(durationS);
+    }
+
+    /**
+     * Mean over {@code durationS} seconds (above 0) of the share of a v₁ that has not faded yet.
+     */
+    public double meanLeft(double durationS) {
+        double ratio = durationS / timeConstantS;
+        return -Math.expm1(-ratio) / ratio;
+    }
 }

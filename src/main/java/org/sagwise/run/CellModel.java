@@ -39,9 +39,9 @@ final class CellModel {
         return resistanceFactor * cell.resistance().ohmAt(temperatureC, charge, cell.health());
     }
 
-    /** R₁ that belongs to an R₀, Ω. */
-    static double slowOhm(double ohmicOhm) {
-        return CellPolarisation.SHARE_OF_OHMIC * ohmicOhm;
+    /** The slow part of the sag that belongs to an R₀ (Ω). */
+    static CellPolarisation slow(double ohmicOhm) {
+        return CellPolarisation.besideOhmic(ohmicOhm);
     }
 
     /** Temperature after constant heat: exact, however long the step. */

@@ -133,7 +133,6 @@ final class Integrator {
     }
 
     private void fillMeans(Wiring wiring, double[] x, Instant now, double seconds) {
-        double faded = meanFaded(seconds);
         for (int k = 0; k < guessA.length; k++) {
             CellModel cell = model.cells.get(k);
             double charge = x[slots.cell(k, Slots.CHARGE)];
@@ -150,13 +149,12 @@ final class Integrator {
                     cell.warmed(
                             x[slots.cell(k, Slots.CELL_C)], heatW, model.ambientC, 0.5 * seconds);
             ohmicOhm[k] = cell.ohmicOhm(meanC, charge + 0.5 * gained);
+            CellPolarisation slow = CellModel.slow(ohmicOhm[k]);
+            double left = slow.meanLeft(seconds);
             wiring.cell(
                     k,
-                    meanV + chargeOhm * guessA[k] - slowV * faded,
-                    ohmicOhm[k]
-                            + cell.guardOhm
-                            + chargeOhm
-                            + CellModel.slowOhm(ohmicOhm[k]) * (1 - faded));
+                    meanV + chargeOhm * guessA[k] - slowV * left,
+                    ohmicOhm[k] + cell.guardOhm + chargeOhm + slow.ohm() * (1 - left));
         }
         int coils = model.hotCoils.size();
         for (int k = 0; k < middleC.length; k++) {
@@ -166,12 +164,6 @@ final class Integrator {
                 wiring.wire(k - coils, hot(k).ohm(middleC[k]));
             }
         }
-    }
-
-    /** Mean over a step of what is left of a slow sag, as a share of the sag at its start. */
-    private static double meanFaded(double seconds) {
-        double z = seconds / CellPolarisation.TIME_CONSTANT_S;
-        return -Math.expm1(-z) / z;
     }
 
     /** Takes the currents just found as the next guess; true if they hardly differ from it. */
@@ -199,13 +191,11 @@ final class Integrator {
         int at = slots.cell(k, 0);
         double charge = next[at + Slots.CHARGE];
         double slowV = next[at + Slots.POLARISATION_V];
-        double slowOhm = CellModel.slowOhm(ohmicOhm[k]);
-        double left = Math.exp(-seconds / CellPolarisation.TIME_CONSTANT_S);
-        double faded = meanFaded(seconds);
-        double meanSlowV = slowV * faded + ampere * slowOhm * (1 - faded);
+        CellPolarisation slow = CellModel.slow(ohmicOhm[k]);
+        double meanSlowV = slow.mean(slowV, ampere, seconds);
         double heatW = ampere * (ampere * (ohmicOhm[k] + cell.guardOhm) + meanSlowV);
         next[at + Slots.CHARGE] = charge - ampere * seconds / cell.capacityAs;
-        next[at + Slots.POLARISATION_V] = slowV * left + ampere * slowOhm * (1 - left);
+        next[at + Slots.POLARISATION_V] = slow.after(slowV, ampere, seconds);
         next[at + Slots.CELL_C] =
                 cell.warmed(next[at + Slots.CELL_C], heatW, model.ambientC, seconds);
         if (ampere != 0) {

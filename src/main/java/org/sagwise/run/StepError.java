@@ -54,7 +54,7 @@ final class StepError {
                 bentA * seconds / cell.capacityAs * cell.curve.slope(next[slots.cell(k, 0)]);
         add(Math.abs(chargeV) / VOLT);
         double z = seconds / CellPolarisation.TIME_CONSTANT_S;
-        double slowOhm = CellModel.slowOhm(ohmicOhm);
+        double slowOhm = CellModel.slow(ohmicOhm).ohm();
         add(slowOhm * Math.abs(after - before) * Math.min(0.5, z * z / 12) / VOLT);
         double heatW = bentA * 2 * Math.abs(meanA) * (ohmicOhm + slowOhm);
         add(heatW * seconds / cell.heatCapacityJPerK / CELL_K);
