@@ -54,7 +54,7 @@ final class CellAboveFull implements HazardRule {
     }
 
     private static CautionBuilder caution(
-            Evidence evidence, Evidence.Cells cells, String id, double volts) {
+            Evidence evidence, PackCells.Hit cells, String id, double volts) {
         return new CautionBuilder(evidence, id, Signal.WARNING)
                 .parts(cells.ids())
                 .measured(volts, evidence.spec(cells.worst().id()).fullV(), "V");

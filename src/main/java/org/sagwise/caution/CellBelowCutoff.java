@@ -21,7 +21,7 @@ final class CellBelowCutoff implements HazardRule {
                 && cell.terminalV() >= 0;
     }
 
-    private static Caution caution(Evidence evidence, Evidence.Cells cells) {
+    private static Caution caution(Evidence evidence, PackCells.Hit cells) {
         CellReading worst = cells.worst();
         return new CautionBuilder(evidence, ID, Signal.NOTICE)
                 .when(cells.look().when())

@@ -27,7 +27,7 @@ final class CellDeeplyDischarged implements HazardRule {
         return evidence.spec(cell.id()).chemistry().distress().doNotRechargeBelowV();
     }
 
-    private static Caution caution(Evidence evidence, Evidence.Cells cells) {
+    private static Caution caution(Evidence evidence, PackCells.Hit cells) {
         CellReading worst = cells.worst();
         return new CautionBuilder(evidence, ID, Signal.WARNING)
                 .parts(cells.ids())

@@ -25,7 +25,7 @@ final class CellDrivenBackwards implements HazardRule {
         return cell.currentA() > Look.NO_CURRENT_A && cell.terminalV() < REVERSED_V;
     }
 
-    private static Caution caution(Evidence evidence, Evidence.Cells cells) {
+    private static Caution caution(Evidence evidence, PackCells.Hit cells) {
         CellReading worst = cells.worst();
         return new CautionBuilder(evidence, ID, Signal.WARNING)
                 .when(cells.look().when())

@@ -20,7 +20,7 @@ final class CellEmpty implements HazardRule {
                 && !CellDeeplyDischarged.isDeep(evidence, cell);
     }
 
-    private static Caution caution(Evidence evidence, Evidence.Cells cells) {
+    private static Caution caution(Evidence evidence, PackCells.Hit cells) {
         CellReading worst = cells.worst();
         return new CautionBuilder(evidence, ID, Signal.NOTICE)
                 .parts(cells.ids())

@@ -23,7 +23,7 @@ final class CellNearLimit implements HazardRule {
         return cell.currentA() > Gravity.NEAR * cell.limitA() && cell.currentA() <= cell.limitA();
     }
 
-    private static Caution caution(Evidence evidence, Evidence.Cells cells) {
+    private static Caution caution(Evidence evidence, PackCells.Hit cells) {
         CellReading worst = cells.worst();
         return new CautionBuilder(evidence, ID, Signal.CAUTION)
                 .when(cells.look().when())

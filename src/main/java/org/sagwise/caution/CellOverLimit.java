@@ -27,7 +27,7 @@ final class CellOverLimit implements HazardRule {
         return cell.currentA() > cell.limitA() && !PulseTakenForSteady.isPulse(cell, spec);
     }
 
-    private static Caution caution(Evidence evidence, Evidence.Cells cells) {
+    private static Caution caution(Evidence evidence, PackCells.Hit cells) {
         CellReading worst = cells.worst();
         return new CautionBuilder(evidence, ID, Gravity.drawn(worst.currentA(), worst.limitA()))
                 .when(cells.look().when())

@@ -42,7 +42,7 @@ final class CellTemperature implements HazardRule {
         return evidence.spec(cell.id()).chemistry().distress();
     }
 
-    private static Caution cold(Evidence evidence, Evidence.Cells cells) {
+    private static Caution cold(Evidence evidence, PackCells.Hit cells) {
         CellReading worst = cells.worst();
         return new CautionBuilder(evidence, COLD_ID, Signal.NOTICE)
                 .parts(cells.ids())
@@ -51,7 +51,7 @@ final class CellTemperature implements HazardRule {
                 .build();
     }
 
-    private static Caution hot(Evidence evidence, Evidence.Cells cells) {
+    private static Caution hot(Evidence evidence, PackCells.Hit cells) {
         CellReading worst = cells.worst();
         Distress distress = distress(evidence, worst);
         double temperatureC = temperatureC(evidence, worst);

@@ -22,7 +22,7 @@ final class ChargeOverLimit implements HazardRule {
                 .toList();
     }
 
-    private static Caution caution(Evidence evidence, Evidence.Cells cells) {
+    private static Caution caution(Evidence evidence, PackCells.Hit cells) {
         CellReading worst = cells.worst();
         return new CautionBuilder(evidence, ID, Gravity.pushedIn(-worst.currentA(), worst.limitA()))
                 .when(cells.look().when())

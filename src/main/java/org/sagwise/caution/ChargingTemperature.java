@@ -33,7 +33,7 @@ final class ChargingTemperature implements HazardRule {
         return evidence.spec(cell.id()).chemistry().distress().chargingC();
     }
 
-    private static Caution caution(Evidence evidence, Evidence.Cells cells) {
+    private static Caution caution(Evidence evidence, PackCells.Hit cells) {
         CellReading worst = cells.worst();
         double temperatureC = evidence.state(worst.id()).temperatureC();
         Band band = band(evidence, worst);

@@ -19,11 +19,18 @@ final class CoilBypassed implements HazardRule {
     @Override
     public List<Caution> check(Evidence evidence) {
         Look held = evidence.held();
+        List<Branch> passed =
+                held.circuit().loads().stream()
+                        .filter(Branch::isShorted)
+                        .filter(load -> evidence.bench().coils().containsKey(load.part()))
+                        .filter(load -> isPassedBy(held, load))
+                        .toList();
+        if (passed.isEmpty()) {
+            return List.of();
+        }
         Circuit withoutMeters = held.withoutMeters();
-        return held.circuit().loads().stream()
-                .filter(load -> evidence.bench().coils().containsKey(load.part()))
+        return passed.stream()
                 .filter(load -> withoutMeters.branch(load.part()).orElseThrow().isShorted())
-                .filter(load -> isPassedBy(held, load))
                 .map(load -> caution(evidence, load))
                 .toList();
     }

@@ -4,20 +4,27 @@ import org.sagwise.caution.circuit.Branch;
 import org.sagwise.caution.circuit.Pack;
 import org.sagwise.caution.circuit.Row;
 import org.sagwise.caution.circuit.Rows;
+import org.sagwise.caution.circuit.Wiring;
 import org.sagwise.part.CellSpec;
+import org.sagwise.part.JumperWire;
+import org.sagwise.part.WireSize;
 import org.sagwise.reading.Bench;
 import org.sagwise.reading.CellReading;
 import org.sagwise.reading.CellState;
 import org.sagwise.reading.Readings;
+import org.sagwise.reading.ResolvedCell;
 import org.sagwise.reading.ResolvedParts;
+import org.sagwise.scenario.Joint;
+import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 
@@ -31,17 +38,38 @@ public final class Evidence {
     private final Bench bench;
     private final Look atRest;
     private final Look held;
+    private final PackCells packCells;
     private final List<Row> rows;
+    private final List<String> torn;
+    private final List<Optional<WireSize>> wires;
+    private final Set<String> inConflict = new HashSet<>();
     private final Map<String, Part> parts = new HashMap<>();
 
     private Evidence(Bench bench) {
         this.bench = bench;
-        atRest = Look.atRest(bench);
-        held = Look.held(bench);
-        atRest.judge(held);
-        held.judge(held);
+        Wiring wiring = Wiring.of(bench.scenario(), bench::joins);
+        atRest = Look.atRest(bench, wiring);
+        held = Look.held(bench, wiring);
+        atRest.judge(held, held);
+        held.judge(held, atRest);
+        packCells = new PackCells(atRest, held, held.packs().stream().map(this::cellsOf).toList());
         rows = Rows.of(held.circuit());
+        for (Look look : looks()) {
+            look.conflicts().forEach(c -> c.members().forEach(m -> inConflict.add(m.part())));
+        }
+        torn =
+                bench.cells().values().stream()
+                        .filter(ResolvedCell::isTorn)
+                        .map(ResolvedCell::id)
+                        .toList();
+        wires = bench.scenario().links().stream().map(Evidence::wire).toList();
         bench.scenario().parts().forEach(part -> parts.put(part.id(), part));
+    }
+
+    private static Optional<WireSize> wire(Link link) {
+        return link.joint() instanceof Joint.Jumper jumper
+                ? jumper.wire().map(JumperWire::size)
+                : Optional.empty();
     }
 
     public static Evidence of(Bench bench) {
@@ -118,12 +146,19 @@ public final class Evidence {
         return held.packs().stream().map(this::cellsOf).filter(cells -> cells.size() > 1).toList();
     }
 
-    /** Whether sources of a pack fight each other, in either position of the button. */
+    /** Whether a source fights others of its pack, in either position of the button. */
     boolean isInConflict(String source) {
-        return looks().stream()
-                .flatMap(look -> look.conflicts().stream())
-                .flatMap(conflict -> conflict.members().stream())
-                .anyMatch(member -> member.part().equals(source));
+        return inConflict.contains(source);
+    }
+
+    /** Cells whose wrap is torn, in file order. */
+    List<String> torn() {
+        return torn;
+    }
+
+    /** The wire of a link; empty if it is no jumper or one without length. */
+    Optional<WireSize> wire(int link) {
+        return wires.get(link);
     }
 
     /** Whether a charger or a supply gives current in the island of a part. */
@@ -136,44 +171,12 @@ public final class Evidence {
     }
 
     /**
-     * Cells of one pack to which the same happens.
-     *
-     * @param look in which position of the button
-     * @param worstFirst the cells
-     */
-    record Cells(Look look, List<CellReading> worstFirst) {
-
-        CellReading worst() {
-            return worstFirst.get(0);
-        }
-
-        List<String> ids() {
-            return worstFirst.stream().map(CellReading::id).toList();
-        }
-    }
-
-    /**
      * Pack by pack the cells to which something happens: with the button let go, else held.
      *
      * @param happens whether it does
      * @param size how much of it; NaN counts as most
      */
-    List<Cells> cells(Predicate<CellReading> happens, ToDoubleFunction<CellReading> size) {
-        List<Cells> found = new ArrayList<>();
-        for (Pack pack : held.packs()) {
-            for (Look look : looks()) {
-                List<CellReading> cells =
-                        cellsOf(pack).stream()
-                                .map(look::cell)
-                                .filter(happens)
-                                .sorted(Comparator.comparingDouble(size).reversed())
-                                .toList();
-                if (!cells.isEmpty()) {
-                    found.add(new Cells(look, cells));
-                    break;
-                }
-            }
-        }
-        return found;
+    List<PackCells.Hit> cells(Predicate<CellReading> happens, ToDoubleFunction<CellReading> size) {
+        return packCells.find(happens, size);
     }
 }

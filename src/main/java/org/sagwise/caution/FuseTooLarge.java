@@ -4,7 +4,6 @@ import org.sagwise.part.WireLimits;
 import org.sagwise.reading.CellReading;
 import org.sagwise.reading.LinkReading;
 import org.sagwise.reading.PartReading;
-import org.sagwise.scenario.Link;
 import org.sagwise.scenario.PartKind;
 
 import java.util.ArrayList;
@@ -56,11 +55,9 @@ final class FuseTooLarge implements HazardRule {
     }
 
     private static Optional<Caution> wires(Evidence evidence, PartReading fuse, double scale) {
-        List<Link> links = evidence.bench().scenario().links();
         for (LinkReading link : evidence.fired().links()) {
             double currentA = Math.abs(link.currentA()) * scale;
-            Optional<Double> limitA =
-                    JumperLoads.wire(links.get(link.index())).map(WireLimits::steadyCurrentA);
+            Optional<Double> limitA = evidence.wire(link.index()).map(WireLimits::steadyCurrentA);
             if (evidence.held().island(link.from().part()) == evidence.held().island(fuse.id())
                     && limitA.filter(limit -> currentA > limit * (1 + ROUNDING)).isPresent()) {
                 return Optional.of(

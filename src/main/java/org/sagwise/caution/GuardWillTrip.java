@@ -27,7 +27,7 @@ final class GuardWillTrip implements HazardRule {
         return evidence.spec(cell.id()).guard().map(Guard::tripA).orElse(Double.POSITIVE_INFINITY);
     }
 
-    private static Caution caution(Evidence evidence, Evidence.Cells cells) {
+    private static Caution caution(Evidence evidence, PackCells.Hit cells) {
         CellReading worst = cells.worst();
         Guard guard = evidence.spec(worst.id()).guard().orElseThrow();
         return new CautionBuilder(evidence, ID, Signal.NOTICE)

@@ -27,7 +27,7 @@ final class JointOnWrap implements HazardRule {
                         .flatMap(i -> Stream.of(links.get(i).from(), links.get(i).to()))
                         .filter(end -> end.terminal().equals("can"))
                         .map(TerminalRef::part)
-                        .filter(id -> !evidence.bench().cells().get(id).isTorn())
+                        .filter(id -> !evidence.torn().contains(id))
                         .distinct()
                         .toList();
         return cells.isEmpty()

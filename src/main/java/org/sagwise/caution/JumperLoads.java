@@ -2,14 +2,11 @@ package org.sagwise.caution;
 
 import org.sagwise.part.WireSize;
 import org.sagwise.reading.LinkReading;
-import org.sagwise.scenario.Joint;
-import org.sagwise.scenario.Link;
 
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
 
@@ -51,13 +48,6 @@ final class JumperLoads {
         }
     }
 
-    /** The wire of a link; empty if it is no jumper or one without length. */
-    static Optional<WireSize> wire(Link link) {
-        return link.joint() instanceof Joint.Jumper jumper
-                ? jumper.wire().map(wire -> wire.size())
-                : Optional.empty();
-    }
-
     /**
      * Jumpers over a limit, the worst first: with the button let go, else held.
      *
@@ -66,10 +56,9 @@ final class JumperLoads {
     static List<Load> over(Evidence evidence, ToDoubleFunction<WireSize> limitA) {
         List<Load> found = new ArrayList<>();
         Set<Integer> seen = new HashSet<>();
-        List<Link> links = evidence.bench().scenario().links();
         for (Look look : evidence.looks()) {
             for (LinkReading link : look.readings().links()) {
-                wire(links.get(link.index()))
+                evidence.wire(link.index())
                         .map(size -> new Load(look, link, size, limitA.applyAsDouble(size)))
                         .filter(load -> load.share() > 1)
                         .filter(load -> seen.add(link.index()))

@@ -30,7 +30,7 @@ final class LoadShorts implements HazardRule {
         for (List<String> coils : coilsSideBySide(evidence)) {
             for (Look look : evidence.looks()) {
                 double ohm = together(look, coils);
-                Optional<CellReading> worst = overLimit(look, coils.get(0));
+                Optional<CellReading> worst = overLimit(evidence, look, coils.get(0));
                 if (ohm < LEAST_SENSIBLE_OHM && worst.isPresent() && carries(look, coils)) {
                     found.add(caution(evidence, look, coils, worst.get(), ohm));
                     break;
@@ -63,11 +63,12 @@ final class LoadShorts implements HazardRule {
         return coils.stream().anyMatch(id -> Math.abs(look.currentA(id)) > Look.NO_CURRENT_A);
     }
 
-    private static Optional<CellReading> overLimit(Look look, String coil) {
+    private static Optional<CellReading> overLimit(Evidence evidence, Look look, String coil) {
         int island = look.island(coil);
         return look.cells().values().stream()
                 .filter(cell -> cell.currentA() > cell.limitA())
                 .filter(cell -> look.island(cell.id()) == island)
+                .filter(cell -> !evidence.isInConflict(cell.id()))
                 .max(Comparator.comparingDouble(CellReading::loadFraction));
     }
 

@@ -5,6 +5,7 @@ import org.sagwise.caution.circuit.Circuit;
 import org.sagwise.caution.circuit.Conflict;
 import org.sagwise.caution.circuit.Conflicts;
 import org.sagwise.caution.circuit.Pack;
+import org.sagwise.caution.circuit.Wiring;
 import org.sagwise.reading.Bench;
 import org.sagwise.reading.CellReading;
 import org.sagwise.reading.LinkReading;
@@ -14,12 +15,13 @@ import org.sagwise.reading.Readings;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
 
+import java.util.Collections;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.function.Predicate;
+import java.util.Set;
 
 /** The bench with the button in one position: what can be measured, and how it hangs together. */
 final class Look {
@@ -28,41 +30,49 @@ final class Look {
     static final double NO_CURRENT_A = 1e-3;
 
     private final Caution.When when;
-    private final Bench bench;
+    private final Wiring wiring;
     private final Readings readings;
     private final Map<String, CellReading> cells = new LinkedHashMap<>();
     private final Map<String, PartReading> parts = new HashMap<>();
+    private final Map<String, Integer> islands = new HashMap<>();
     private final Circuit circuit;
     private final List<Pack> packs;
     private final Map<Pack, Conflict> conflicts = new LinkedHashMap<>();
 
-    private Look(Bench bench, Press press, Caution.When when) {
+    private Look(Bench bench, Wiring wiring, Press press, Caution.When when) {
+        this.wiring = wiring;
         this.when = when;
-        this.bench = bench;
         this.readings = press == Press.HELD ? bench.fired() : bench.rest();
         readings.cells().forEach(cell -> cells.put(cell.id(), cell));
         readings.parts().forEach(part -> parts.put(part.id(), part));
-        this.circuit = circuit(part -> isClosed(part) || isAmmeter(part));
+        for (Part part : bench.scenario().parts()) {
+            islands.put(part.id(), readings.islands().getOrDefault(part.terminals().get(0), -1));
+        }
+        this.circuit = Circuit.of(wiring, part -> isClosed(part) || isAmmeter(part));
         this.packs = circuit.packs();
     }
 
-    static Look atRest(Bench bench) {
-        return new Look(bench, Press.RELEASED, Caution.When.AT_REST);
+    static Look atRest(Bench bench, Wiring wiring) {
+        return new Look(bench, wiring, Press.RELEASED, Caution.When.AT_REST);
     }
 
-    static Look held(Bench bench) {
-        return new Look(bench, Press.HELD, Caution.When.FIRED);
+    static Look held(Bench bench, Wiring wiring) {
+        return new Look(bench, wiring, Press.HELD, Caution.When.FIRED);
     }
 
-    /** Finds the conflicts; loads show in {@code held} where they hang. */
-    void judge(Look held) {
+    /**
+     * Finds the conflicts, but for packs in which {@code other} has found one already.
+     *
+     * @param held where loads show where they hang
+     */
+    void judge(Look held, Look other) {
+        Set<String> known = new HashSet<>();
+        other.conflicts().forEach(c -> c.members().forEach(m -> known.add(m.part())));
         for (Pack pack : packs) {
-            Conflicts.in(pack, held.circuit).ifPresent(found -> conflicts.put(pack, found));
+            if (Collections.disjoint(known, pack.parts())) {
+                Conflicts.in(pack, held.circuit).ifPresent(c -> conflicts.put(pack, c));
+            }
         }
-    }
-
-    private Circuit circuit(Predicate<Part> conducts) {
-        return Circuit.of(bench.scenario(), conducts, bench::joins);
     }
 
     private boolean isClosed(Part part) {
@@ -77,7 +87,7 @@ final class Look {
 
     /** The same circuit as if every meter were taken out. */
     Circuit withoutMeters() {
-        return circuit(this::isClosed);
+        return Circuit.of(wiring, this::isClosed);
     }
 
     Caution.When when() {
@@ -94,10 +104,6 @@ final class Look {
 
     List<Pack> packs() {
         return packs;
-    }
-
-    Optional<Conflict> conflict(Pack pack) {
-        return Optional.ofNullable(conflicts.get(pack));
     }
 
     List<Conflict> conflicts() {
@@ -149,7 +155,6 @@ final class Look {
 
     /** Island of a part: parts of different islands are not joined by anything. */
     int island(String id) {
-        Part part = bench.scenario().part(id).orElseThrow();
-        return readings.islands().getOrDefault(part.terminals().get(0), -1);
+        return islands.get(id);
     }
 }

@@ -1,5 +1,7 @@
 package org.sagwise.caution;
 
+import org.sagwise.caution.circuit.Branch;
+import org.sagwise.caution.circuit.Circuit;
 import org.sagwise.caution.circuit.MissingJoint;
 import org.sagwise.caution.circuit.MissingJoints;
 import org.sagwise.scenario.Link;
@@ -19,7 +21,10 @@ final class OpenCircuit implements HazardRule {
 
     @Override
     public List<Caution> check(Evidence evidence) {
-        if (evidence.held().circuit().sources().isEmpty()) {
+        Look held = evidence.held();
+        Circuit circuit = held.circuit();
+        if (circuit.sources().isEmpty()
+                || circuit.loads().stream().noneMatch(load -> isIdle(held, load))) {
             return List.of();
         }
         Set<TerminalRef> linked = new HashSet<>();
@@ -27,16 +32,19 @@ final class OpenCircuit implements HazardRule {
             linked.add(link.from());
             linked.add(link.to());
         }
-        Look held = evidence.held();
         return MissingJoints.in(
-                        held.circuit(),
-                        load -> Math.abs(held.currentA(load.part())) < Look.NO_CURRENT_A,
+                        circuit,
+                        load -> isIdle(held, load),
                         linked::contains,
                         held.readings()::potentialV)
                 .stream()
                 .filter(missing -> isOfInterest(evidence, missing))
                 .map(missing -> caution(evidence, missing))
                 .toList();
+    }
+
+    private static boolean isIdle(Look held, Branch load) {
+        return Math.abs(held.currentA(load.part())) < Look.NO_CURRENT_A;
     }
 
     /** A resistor alone is of interest only where nothing else is there to be driven. */

@@ -29,7 +29,7 @@ final class PulseTakenForSteady implements HazardRule {
                 && spec.pulse().filter(pulse -> cell.currentA() <= pulse.currentA()).isPresent();
     }
 
-    private static Caution caution(Evidence evidence, Evidence.Cells cells) {
+    private static Caution caution(Evidence evidence, PackCells.Hit cells) {
         CellReading worst = cells.worst();
         Pulse pulse = evidence.spec(worst.id()).pulse().orElseThrow();
         return new CautionBuilder(evidence, ID, Signal.WARNING)

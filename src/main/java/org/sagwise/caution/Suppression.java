@@ -3,7 +3,9 @@ package org.sagwise.caution;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /**
@@ -155,6 +157,7 @@ final class Suppression {
                     parts(Set.of(TornWrapTouching.ID), Signal.WARNING, Set.of(TornWrap.ID)));
 
     private final Evidence evidence;
+    private final Map<Caution, Set<Integer>> islands = new IdentityHashMap<>();
 
     Suppression(Evidence evidence) {
         this.evidence = evidence;
@@ -203,9 +206,13 @@ final class Suppression {
     }
 
     private Set<Integer> islands(Caution caution) {
-        Set<Integer> islands = new HashSet<>();
-        caution.parts().forEach(part -> islands.add(evidence.held().island(part)));
-        islands.remove(-1);
-        return islands;
+        return islands.computeIfAbsent(
+                caution,
+                key -> {
+                    Set<Integer> found = new HashSet<>();
+                    key.parts().forEach(part -> found.add(evidence.held().island(part)));
+                    found.remove(-1);
+                    return found;
+                });
     }
 }

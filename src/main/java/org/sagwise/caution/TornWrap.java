@@ -1,7 +1,5 @@
 package org.sagwise.caution;
 
-import org.sagwise.reading.ResolvedCell;
-
 import java.util.List;
 
 /** The wrap of a cell is torn, though its can touches nothing yet. */
@@ -10,11 +8,7 @@ final class TornWrap implements HazardRule {
 
     @Override
     public List<Caution> check(Evidence evidence) {
-        List<String> torn =
-                evidence.bench().cells().values().stream()
-                        .filter(ResolvedCell::isTorn)
-                        .map(ResolvedCell::id)
-                        .toList();
+        List<String> torn = evidence.torn();
         return torn.isEmpty()
                 ? List.of()
                 : List.of(new CautionBuilder(evidence, ID, Signal.CAUTION).parts(torn).build());

@@ -22,9 +22,9 @@ final class TornWrapTouching implements HazardRule {
     public List<Caution> check(Evidence evidence) {
         List<Caution> found = new ArrayList<>();
         Set<LinkReading> told = new HashSet<>();
-        for (ResolvedCell cell : evidence.bench().cells().values()) {
-            List<LinkReading> touches =
-                    cell.isTorn() ? touches(evidence, cell).filter(told::add).toList() : List.of();
+        for (String id : evidence.torn()) {
+            ResolvedCell cell = evidence.bench().cells().get(id);
+            List<LinkReading> touches = touches(evidence, cell).filter(told::add).toList();
             if (!touches.isEmpty()) {
                 found.add(caution(evidence, cell, touches));
             }

@@ -40,7 +40,7 @@ final class UnequalChargeInParallel implements HazardRule {
     /** Whether nothing but the cells themselves can charge them. */
     private static boolean isLeftAlone(Evidence evidence, Look look, Pack pack) {
         return !pack.loops().isEmpty()
-                && look.conflict(pack).isEmpty()
+                && pack.parts().stream().noneMatch(evidence::isInConflict)
                 && !evidence.isCharging(look, pack.parts().get(0));
     }
 

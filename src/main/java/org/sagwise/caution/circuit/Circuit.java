@@ -1,17 +1,18 @@
 package org.sagwise.caution.circuit;
 
-import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Part;
-import org.sagwise.scenario.Scenario;
+import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.TerminalRef;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 
 /**
  * The circuit at one position of the button, seen as pieces of metal with parts between them.
@@ -30,8 +31,15 @@ public final class Circuit {
      */
     public static final double CONDUCTOR_OHM = 0.1;
 
-    private final Map<TerminalRef, Integer> nets;
-    private final List<List<TerminalRef>> terminals;
+    private static final int MINUS = PartKind.CELL.terminals().indexOf("-");
+    private static final int CAN = PartKind.CELL.terminals().indexOf("can");
+    private static final int IN_MINUS = PartKind.BOARD.terminals().indexOf("in-");
+    private static final int OUT_PLUS = PartKind.BOARD.terminals().indexOf("out+");
+    private static final int OUT_MINUS = PartKind.BOARD.terminals().indexOf("out-");
+
+    private final Wiring wiring;
+    private final int[] netOf;
+    private final int size;
     private final Map<String, Branch> branches = new HashMap<>();
     private final List<Branch> sources = new ArrayList<>();
     private final List<Branch> loads = new ArrayList<>();
@@ -39,16 +47,17 @@ public final class Circuit {
     private final List<Branch> outputs = new ArrayList<>();
     private final boolean[] loaded;
 
-    private Circuit(Scenario scenario, Predicate<Part> conducts, Predicate<Link> joins) {
-        nets = numbered(scenario, conducts, joins);
-        terminals = new ArrayList<>();
-        for (Part part : scenario.parts()) {
-            part.terminals().forEach(this::file);
+    /** By net; gathered when first asked for, since most circuits are never asked. */
+    private final List<List<TerminalRef>> terminals = new ArrayList<>();
+
+    private Circuit(Wiring wiring, Predicate<Part> conducts) {
+        this.wiring = wiring;
+        netOf = nets(wiring, conducts);
+        size = Arrays.stream(netOf).max().orElse(-1) + 1;
+        for (int i = 0; i < wiring.parts().size(); i++) {
+            sort(wiring.parts().get(i), wiring.firstOf(i), conducts);
         }
-        for (Part part : scenario.parts()) {
-            sort(part, conducts);
-        }
-        loaded = new boolean[terminals.size()];
+        loaded = new boolean[size];
         for (Branch load : loads) {
             loaded[load.from()] = true;
             loaded[load.to()] = true;
@@ -62,30 +71,28 @@ public final class Circuit {
      * Reads the shape of a circuit.
      *
      * @param conducts whether current passes a switch, a fuse or a meter as through metal
-     * @param joins whether a link joins its ends
      */
-    public static Circuit of(Scenario scenario, Predicate<Part> conducts, Predicate<Link> joins) {
-        return new Circuit(scenario, conducts, joins);
+    public static Circuit of(Wiring wiring, Predicate<Part> conducts) {
+        return new Circuit(wiring, conducts);
     }
 
-    private static Map<TerminalRef, Integer> numbered(
-            Scenario scenario, Predicate<Part> conducts, Predicate<Link> joins) {
-        Nets nets = new Nets();
-        for (Part part : scenario.parts()) {
-            part.terminals().forEach(nets::add);
-        }
-        for (Part part : scenario.parts()) {
+    /** A cell's can is its minus, a board's two minus terminals are one (common practice). */
+    private static int[] nets(Wiring wiring, Predicate<Part> conducts) {
+        Nets nets = new Nets(wiring.size());
+        for (int i = 0; i < wiring.parts().size(); i++) {
+            Part part = wiring.parts().get(i);
+            int first = wiring.firstOf(i);
             switch (part.kind()) {
-                case CELL -> nets.join(part.terminal("-"), part.terminal("can"));
-                case BOARD -> nets.join(part.terminal("in-"), part.terminal("out-"));
+                case CELL -> nets.join(first + MINUS, first + CAN);
+                case BOARD -> nets.join(first + IN_MINUS, first + OUT_MINUS);
                 default -> {
                     if (isMetal(part, conducts)) {
-                        nets.join(part.terminals().get(0), part.terminals().get(1));
+                        nets.join(first, first + 1);
                     }
                 }
             }
         }
-        scenario.links().stream().filter(joins).forEach(l -> nets.join(l.from(), l.to()));
+        wiring.joints().forEach(joint -> nets.join(joint[0], joint[1]));
         return nets.numbered();
     }
 
@@ -97,41 +104,26 @@ public final class Circuit {
         };
     }
 
-    private void file(TerminalRef terminal) {
-        int net = nets.get(terminal);
-        while (terminals.size() <= net) {
-            terminals.add(new ArrayList<>());
-        }
-        terminals.get(net).add(terminal);
-    }
-
-    private void sort(Part part, Predicate<Part> conducts) {
+    private void sort(Part part, int first, Predicate<Part> conducts) {
         switch (part.kind()) {
-            case CELL, SUPPLY -> put(sources, part, "-", "+");
-            case COIL -> put(loads, part, "1", "2");
-            case CHARGER -> put(loads, part, "+", "-");
+            case CELL, SUPPLY -> put(sources, part, first + MINUS, first);
+            case COIL, CHARGER -> put(loads, part, first, first + 1);
             case BOARD -> {
                 outputs.add(
-                        new Branch(
-                                part.id(), net(part.terminal("out-")), net(part.terminal("out+"))));
-                put(loads, part, "in+", "in-");
+                        new Branch(part.id(), netOf[first + OUT_MINUS], netOf[first + OUT_PLUS]));
+                put(loads, part, first, first + IN_MINUS);
             }
-            case RESISTOR -> {
+            case RESISTOR, SWITCH, FUSE, METER -> {
                 if (!isMetal(part, conducts)) {
-                    put(loads, part, "1", "2");
-                }
-            }
-            case SWITCH, FUSE, METER -> {
-                if (!isMetal(part, conducts)) {
-                    List<String> ends = part.kind().terminals();
-                    put(gaps, part, ends.get(0), ends.get(1));
+                    boolean load = part.kind() == PartKind.RESISTOR;
+                    put(load ? loads : gaps, part, first, first + 1);
                 }
             }
         }
     }
 
-    private void put(List<Branch> list, Part part, String from, String to) {
-        Branch branch = new Branch(part.id(), net(part.terminal(from)), net(part.terminal(to)));
+    private void put(List<Branch> list, Part part, int from, int to) {
+        Branch branch = new Branch(part.id(), netOf[from], netOf[to]);
         list.add(branch);
         branches.put(part.id(), branch);
     }
@@ -143,16 +135,22 @@ public final class Circuit {
 
     /** Number of nets. */
     public int size() {
-        return terminals.size();
+        return size;
     }
 
     /** The net of a terminal of this circuit. */
     public int net(TerminalRef terminal) {
-        return nets.get(terminal);
+        return netOf[wiring.number(terminal)];
     }
 
     /** The terminals of a net in file order. */
     public List<TerminalRef> terminals(int net) {
+        if (terminals.isEmpty()) {
+            IntStream.range(0, size).forEach(i -> terminals.add(new ArrayList<>(4)));
+            for (int i = 0; i < netOf.length; i++) {
+                terminals.get(netOf[i]).add(wiring.terminal(i));
+            }
+        }
         return Collections.unmodifiableList(terminals.get(net));
     }
 

@@ -1,46 +1,30 @@
 package org.sagwise.caution.circuit;
 
-import org.sagwise.scenario.TerminalRef;
+import java.util.Arrays;
 
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
-
-/** Terminals gathered into nets: two terminals that metal joins lie in the same net. */
+/** Numbers gathered into nets: two that are joined, directly or not, lie in the same net. */
 final class Nets {
 
-    private final Map<TerminalRef, Integer> numbers = new HashMap<>();
-    private final List<TerminalRef> terminals = new ArrayList<>();
-    private int[] parent = new int[64];
+    private final int[] parent;
 
-    void add(TerminalRef terminal) {
-        int number = terminals.size();
-        if (number == parent.length) {
-            parent = java.util.Arrays.copyOf(parent, 2 * number);
-        }
-        parent[number] = number;
-        numbers.put(terminal, number);
-        terminals.add(terminal);
+    Nets(int size) {
+        parent = new int[size];
+        Arrays.setAll(parent, number -> number);
     }
 
-    void join(TerminalRef one, TerminalRef other) {
-        int a = root(numbers.get(one));
-        int b = root(numbers.get(other));
+    void join(int one, int other) {
+        int a = root(one);
+        int b = root(other);
         parent[Math.max(a, b)] = Math.min(a, b);
     }
 
-    /** The net of every terminal; nets are numbered from 0 in the order of their first terminal. */
-    Map<TerminalRef, Integer> numbered() {
-        int[] netOfRoot = new int[terminals.size()];
-        Map<TerminalRef, Integer> nets = new HashMap<>();
+    /** The net of every number; nets are numbered from 0 in the order of their first number. */
+    int[] numbered() {
+        int[] nets = new int[parent.length];
         int count = 0;
-        for (int i = 0; i < terminals.size(); i++) {
+        for (int i = 0; i < nets.length; i++) {
             int root = root(i);
-            if (root == i) {
-                netOfRoot[i] = count++;
-            }
-            nets.put(terminals.get(i), netOfRoot[root]);
+            nets[i] = root == i ? count++ : nets[root];
         }
         return nets;
     }

@@ -2,7 +2,7 @@ package org.sagwise.caution.circuit;
 
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,7 +14,7 @@ public final class Rows {
     private final Circuit circuit;
     private final List<List<Branch>> groups;
     private final Map<Integer, List<List<Branch>>> atNet = new LinkedHashMap<>();
-    private final Set<List<Branch>> used = new HashSet<>();
+    private final Set<List<Branch>> used = Collections.newSetFromMap(new IdentityHashMap<>());
 
     private Rows(Circuit circuit) {
         this.circuit = circuit;

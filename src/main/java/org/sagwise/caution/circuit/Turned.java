@@ -1,7 +1,10 @@
 package org.sagwise.caution.circuit;
 
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Names the sources whose turning would set a pack right. */
@@ -17,8 +20,8 @@ final class Turned {
      * @param held the circuit with the button held, in which loads show where they hang
      */
     static List<Branch> among(Pack pack, List<Branch> members, Circuit held) {
-        return members.stream()
-                .filter(member -> pack.loops().stream().allMatch(loop -> isCured(loop, member)))
+        return cures(pack).stream()
+                .filter(members::contains)
                 .max(
                         Comparator.<Branch>comparingInt(
                                         member -> Heights.acrossLoads(pack, member, held))
@@ -27,13 +30,24 @@ final class Turned {
                 .orElseGet(() -> fewer(members));
     }
 
-    private static boolean isCured(Loop loop, Branch turned) {
-        int part =
-                loop.steps().stream()
-                        .filter(step -> step.source().equals(turned))
-                        .mapToInt(Loop.Step::up)
-                        .sum();
-        return loop.climb() == 2 * part;
+    /** Sources each of which sets all loops right if it alone is turned. */
+    private static Set<Branch> cures(Pack pack) {
+        Set<Branch> cures = new LinkedHashSet<>(pack.sources());
+        for (Loop loop : pack.loops()) {
+            if (loop.climb() == 0) {
+                loop.steps().forEach(step -> cures.remove(step.source()));
+            } else {
+                cures.retainAll(cures(loop));
+            }
+        }
+        return cures;
+    }
+
+    private static Set<Branch> cures(Loop loop) {
+        return loop.steps().stream()
+                .filter(step -> loop.climb() == 2 * step.up())
+                .map(Loop.Step::source)
+                .collect(Collectors.toSet());
     }
 
     private static List<Branch> fewer(List<Branch> members) {

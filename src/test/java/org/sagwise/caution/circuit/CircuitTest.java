@@ -29,11 +29,12 @@ import java.util.Set;
 class CircuitTest {
 
     static Circuit held(Scenario scenario) {
-        return Circuit.of(scenario, part -> part.kind() == PartKind.SWITCH, link -> true);
+        return Circuit.of(
+                Wiring.of(scenario, link -> true), part -> part.kind() == PartKind.SWITCH);
     }
 
     static Circuit atRest(Scenario scenario) {
-        return Circuit.of(scenario, part -> false, link -> true);
+        return Circuit.of(Wiring.of(scenario, link -> true), part -> false);
     }
 
     private static Part good(String id) {

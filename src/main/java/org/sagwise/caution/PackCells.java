@@ -1,0 +1,85 @@
+package org.sagwise.caution;
+
+import org.sagwise.reading.CellReading;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
+
+/** The readings of cells, pack by pack, so that one thing that befalls a pack is told once. */
+final class PackCells {
+
+    private final Look atRest;
+    private final Look held;
+    private final List<List<CellReading>> resting = new ArrayList<>();
+    private final List<List<CellReading>> pressed = new ArrayList<>();
+
+    /**
+     * Gathers the readings of the cells of each pack.
+     *
+     * @param packs ids of the cells of each pack
+     */
+    PackCells(Look atRest, Look held, List<List<String>> packs) {
+        this.atRest = atRest;
+        this.held = held;
+        for (List<String> cells : packs) {
+            resting.add(cells.stream().map(atRest::cell).toList());
+            pressed.add(cells.stream().map(held::cell).toList());
+        }
+    }
+
+    /**
+     * Cells of one pack to which the same happens.
+     *
+     * @param look in which position of the button
+     * @param worstFirst the cells
+     */
+    record Hit(Look look, List<CellReading> worstFirst) {
+
+        private static Hit of(
+                Look look, List<CellReading> cells, ToDoubleFunction<CellReading> size) {
+            cells.sort(Comparator.comparingDouble(size).reversed());
+            return new Hit(look, cells);
+        }
+
+        CellReading worst() {
+            return worstFirst.get(0);
+        }
+
+        List<String> ids() {
+            return worstFirst.stream().map(CellReading::id).toList();
+        }
+    }
+
+    /** See {@link Evidence#cells}. */
+    List<Hit> find(Predicate<CellReading> happens, ToDoubleFunction<CellReading> size) {
+        List<Hit> found = new ArrayList<>();
+        for (int i = 0; i < resting.size(); i++) {
+            List<CellReading> first = filter(resting.get(i), happens);
+            if (!first.isEmpty()) {
+                found.add(Hit.of(atRest, first, size));
+                continue;
+            }
+            List<CellReading> second = filter(pressed.get(i), happens);
+            if (!second.isEmpty()) {
+                found.add(Hit.of(held, second, size));
+            }
+        }
+        return found;
+    }
+
+    /** As most rules find nothing on most benches, a list is made only where there is something. */
+    private static List<CellReading> filter(
+            List<CellReading> cells, Predicate<CellReading> happens) {
+        List<CellReading> found = List.of();
+        for (CellReading cell : cells) {
+            if (happens.test(cell)) {
+                found = found.isEmpty() ? new ArrayList<>() : found;
+                found.add(cell);
+            }
+        }
+        return found;
+    }
+}
