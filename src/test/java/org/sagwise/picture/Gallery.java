@@ -12,6 +12,8 @@ import org.sagwise.picture.layout.Benches;
 import org.sagwise.picture.look.Theme;
 import org.sagwise.picture.scene.BenchScene;
 import org.sagwise.picture.scene.BenchView;
+import org.sagwise.picture.stairs.StairScene;
+import org.sagwise.picture.stairs.StaircasePainter;
 import org.sagwise.scenario.Scenario;
 
 import java.awt.Graphics2D;
@@ -46,6 +48,7 @@ public final class Gallery {
                         theme == Theme.LIGHT ? bench.getValue().pressed() : bench.getValue();
                 String name = bench.getKey() + "-" + theme.name().toLowerCase(Locale.ROOT);
                 write(bench(scenario, theme, 790, 400), new File(folder, name + ".png"));
+                write(stairs(scenario, theme, 790, 230), new File(folder, name + "-stairs.png"));
             }
         }
     }
@@ -73,6 +76,15 @@ public final class Gallery {
         Graphics2D surface = image.createGraphics();
         StillPainter.paint(surface, scene, BenchView.fit(layout.bounds(), width, height));
         ChevronPainter.paintStill(surface, scene, BenchView.fit(layout.bounds(), width, height));
+        surface.dispose();
+        return image;
+    }
+
+    private static BufferedImage stairs(Scenario scenario, Theme theme, int width, int height) {
+        StairScene scene = StairScene.of(Scenes.assess(scenario), theme, Locale.ENGLISH);
+        BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+        Graphics2D surface = image.createGraphics();
+        StaircasePainter.of(scene, width, height).paint(surface);
         surface.dispose();
         return image;
     }

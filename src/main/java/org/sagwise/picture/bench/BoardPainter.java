@@ -22,7 +22,7 @@ final class BoardPainter implements PartPainter {
         Texts texts = figures.texts();
         double x = box.x();
         double y = box.y();
-        pen.shape(Shapes.round(x - 78, y - 58, x + 78, y + 58, 10), Tone.HOUSING, Tone.EDGE, 2);
+        pen.plate(Shapes.box(x - 78, y - 58, x + 78, y + 58), 10, Tone.HOUSING, Tone.EDGE, 2);
         for (int side : new int[] {-1, 1}) {
             for (int end : new int[] {-1, 1}) {
                 pin(pen, x + side * 74, y + end * 40);
@@ -52,7 +52,7 @@ final class BoardPainter implements PartPainter {
     }
 
     private static void pin(Pen pen, double x, double y) {
-        pen.shape(Shapes.round(x - 7, y - 7, x + 7, y + 7, 2), Tone.METAL, Tone.EDGE, 1.6);
+        pen.plate(Shapes.box(x - 7, y - 7, x + 7, y + 7), 2, Tone.METAL, Tone.EDGE, 1.6);
     }
 
     private static void mark(Pen pen, double x, double y, boolean plus) {

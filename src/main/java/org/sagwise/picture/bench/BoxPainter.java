@@ -20,9 +20,10 @@ final class BoxPainter implements PartPainter {
         double x = box.x();
         double y = box.y();
         box.terminals().forEach(terminal -> post(pen, terminal));
-        pen.shape(Shapes.round(x - 52, y - 48, x + 52, y + 48, 10), Tone.HOUSING, Tone.EDGE, 2);
-        pen.shape(
-                Shapes.round(x - 42, y - 18, x + 42, y + 12, 5),
+        pen.plate(Shapes.box(x - 52, y - 48, x + 52, y + 48), 10, Tone.HOUSING, Tone.EDGE, 2);
+        pen.plate(
+                Shapes.box(x - 42, y - 18, x + 42, y + 12),
+                5,
                 Tone.LEVEL_GROUND,
                 Tone.PAPER_EDGE,
                 1.4);

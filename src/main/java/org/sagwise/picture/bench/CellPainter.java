@@ -47,19 +47,16 @@ final class CellPainter implements PartPainter {
     }
 
     private static void can(Pen pen) {
-        pen.shape(Shapes.round(-17, -100, 17, -82, 4), Tone.METAL_LIGHT, Tone.EDGE, 2);
-        pen.shape(Shapes.round(-HALF + 2, TOP, HALF - 2, BOTTOM, 9), Tone.METAL, Tone.EDGE, 2);
+        pen.plate(Shapes.box(-17, -100, 17, -82), 4, Tone.METAL_LIGHT, Tone.EDGE, 2);
+        pen.plate(Shapes.box(-HALF + 2, TOP, HALF - 2, BOTTOM), 9, Tone.METAL, Tone.EDGE, 2);
         pen.fill(Shapes.round(-26, TOP - 1, 26, TOP + 5, 2), Tone.METAL_LIGHT);
         pen.line(-26, TOP + 5, 26, TOP + 5, Tone.METAL_DARK, 1);
     }
 
     /** The sleeve; a notch on either side marks a cell that stands the wrong way round. */
     private static void sleeve(Pen pen, boolean reversed) {
-        Path2D outline = new Path2D.Double();
-        outline.append(Shapes.round(-HALF, TOP + 7, HALF, BOTTOM - 7, 7), false);
-        pen.fill(outline, Tone.WRAP);
+        pen.plate(Shapes.box(-HALF, TOP + 7, HALF, BOTTOM - 7), 7, Tone.WRAP, Tone.EDGE, 2);
         pen.fill(Shapes.round(-HALF + 5, TOP + 11, -HALF + 13, BOTTOM - 11, 4), Tone.WRAP_LIGHT);
-        pen.draw(outline, Tone.EDGE, 2);
         if (reversed) {
             notch(pen, -1);
             notch(pen, 1);
@@ -75,8 +72,9 @@ final class CellPainter implements PartPainter {
 
     /** The small board under a protected cell's minus end. */
     private static void guard(Pen pen) {
-        pen.shape(
-                Shapes.round(-HALF + 4, BOTTOM - 12, HALF - 4, BOTTOM, 2),
+        pen.plate(
+                Shapes.box(-HALF + 4, BOTTOM - 12, HALF - 4, BOTTOM),
+                2,
                 Tone.LOAD_GROUND,
                 Tone.EDGE,
                 1.6);

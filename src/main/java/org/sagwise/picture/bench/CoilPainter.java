@@ -87,6 +87,6 @@ final class CoilPainter implements PartPainter {
     }
 
     private static void post(Pen pen, double from, double to) {
-        pen.shape(Shapes.round(-14, from, 14, to, 3), Tone.METAL, Tone.EDGE, 1.8);
+        pen.plate(Shapes.box(-14, from, 14, to), 3, Tone.METAL, Tone.EDGE, 1.8);
     }
 }

@@ -20,7 +20,7 @@ final class FusePainter implements PartPainter {
     }
 
     private static void tube(Pen pen, boolean blown) {
-        pen.shape(Shapes.round(-46, -15, 46, 15, 6), Tone.HOUSING, Tone.EDGE, 2);
+        pen.plate(Shapes.box(-46, -15, 46, 15), 6, Tone.HOUSING, Tone.EDGE, 2);
         if (blown) {
             pen.fill(Shapes.disc(0, 0, 11), Tone.METAL_DARK);
             pen.draw(Shapes.line(-36, 0, -18, 0, -12, 5), Tone.EDGE, 2.4);
@@ -29,7 +29,7 @@ final class FusePainter implements PartPainter {
             pen.draw(
                     Shapes.line(-36, 0, -12, 0, -6, -5, 0, 5, 6, -5, 12, 0, 36, 0), Tone.EDGE, 2.4);
         }
-        pen.shape(Shapes.round(-60, -18, -34, 18, 4), Tone.METAL, Tone.EDGE, 2);
-        pen.shape(Shapes.round(34, -18, 60, 18, 4), Tone.METAL, Tone.EDGE, 2);
+        pen.plate(Shapes.box(-60, -18, -34, 18), 4, Tone.METAL, Tone.EDGE, 2);
+        pen.plate(Shapes.box(34, -18, 60, 18), 4, Tone.METAL, Tone.EDGE, 2);
     }
 }

@@ -28,7 +28,7 @@ record LevelWindow(double solid, double hatched, double cutoff) {
     }
 
     void paint(Pen pen, Rectangle2D glass) {
-        pen.fill(glass, Tone.LEVEL_GROUND);
+        pen.plate(glass, 1, Tone.LEVEL_GROUND, Tone.EDGE, 1.8);
         pen.fill(slice(glass, 0, solid), Tone.LEVEL);
         if (hatched > solid) {
             Rectangle2D lost = slice(glass, solid, hatched);
@@ -37,7 +37,6 @@ record LevelWindow(double solid, double hatched, double cutoff) {
             double edge = lost.getMaxY();
             pen.line(glass.getMinX(), edge, glass.getMaxX(), edge, Tone.SAG, 1.6);
         }
-        pen.draw(glass, Tone.EDGE, 1.8);
         double tick = glass.getMaxY() - cutoff * glass.getHeight();
         pen.line(glass.getMinX() - 6, tick, glass.getMinX() + 5, tick, Tone.WRAP_INK, 2);
         pen.line(glass.getMaxX() - 5, tick, glass.getMaxX() + 6, tick, Tone.WRAP_INK, 2);

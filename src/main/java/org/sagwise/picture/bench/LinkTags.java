@@ -49,8 +49,9 @@ final class LinkTags {
         double scale = pen.textScale();
         double half = TextStyle.SMALL_BOLD.width(text, scale) / 2 + PADDING;
         double high = 0.6 * TextStyle.SMALL_BOLD.lineHeight(scale) + 2;
-        pen.shape(
-                Shapes.round(at.x - half, at.y - high, at.x + half, at.y + high, 7),
+        pen.plate(
+                Shapes.box(at.x - half, at.y - high, at.x + half, at.y + high),
+                7,
                 Tone.PAPER,
                 Tone.DROP,
                 1.4);

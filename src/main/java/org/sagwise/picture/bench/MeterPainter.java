@@ -20,9 +20,10 @@ final class MeterPainter implements PartPainter {
         double y = box.y();
         boolean amps = box.part().wordOrDefault("mode").orElse("volts").equals("amps");
         box.terminals().forEach(terminal -> jack(pen, terminal));
-        pen.shape(Shapes.round(x - 58, y - 58, x + 58, y + 54, 14), Tone.HOUSING, Tone.EDGE, 2);
-        pen.shape(
-                Shapes.round(x - 46, y - 46, x + 46, y - 10, 6),
+        pen.plate(Shapes.box(x - 58, y - 58, x + 58, y + 54), 14, Tone.HOUSING, Tone.EDGE, 2);
+        pen.plate(
+                Shapes.box(x - 46, y - 46, x + 46, y - 10),
+                6,
                 Tone.LEVEL_GROUND,
                 Tone.PAPER_EDGE,
                 1.4);

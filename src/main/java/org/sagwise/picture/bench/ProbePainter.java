@@ -27,8 +27,9 @@ final class ProbePainter {
         Rectangle card = box.card();
         probe(pen, box.blackLead(), box.black(), Tone.PROBE_BLACK);
         probe(pen, box.redLead(), box.red(), Tone.PROBE_RED);
-        pen.shape(
-                Shapes.round(card.x, card.y, card.getMaxX(), card.getMaxY(), 9),
+        pen.plate(
+                Shapes.box(card.x, card.y, card.getMaxX(), card.getMaxY()),
+                9,
                 Tone.PAPER,
                 Tone.EDGE,
                 1.8);

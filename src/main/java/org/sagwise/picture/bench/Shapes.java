@@ -3,6 +3,7 @@ package org.sagwise.picture.bench;
 import java.awt.Shape;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
 
 /** Short ways to say common shapes. */
@@ -13,6 +14,11 @@ final class Shapes {
     /** A rectangle with rounded corners between two corners. */
     static Shape round(double x1, double y1, double x2, double y2, double radius) {
         return new RoundRectangle2D.Double(x1, y1, x2 - x1, y2 - y1, 2 * radius, 2 * radius);
+    }
+
+    /** A rectangle between two corners. */
+    static Rectangle2D box(double x1, double y1, double x2, double y2) {
+        return new Rectangle2D.Double(x1, y1, x2 - x1, y2 - y1);
     }
 
     static Shape disc(double x, double y, double radius) {

@@ -28,24 +28,24 @@ final class SwitchPainter implements PartPainter {
     private static void button(Pen pen, boolean open, boolean pressed) {
         double bridge = open ? CONTACT_Y - 8 - GAP : CONTACT_Y - 8;
         double cap = pressed ? -34 : -40;
-        pen.shape(Shapes.round(-22, cap, 22, cap + 16, 7), Tone.BUTTON, Tone.EDGE, 2);
-        pen.shape(Shapes.round(-46, -28, 46, 30, 10), Tone.HOUSING, Tone.EDGE, 2);
+        pen.plate(Shapes.box(-22, cap, 22, cap + 16), 7, Tone.BUTTON, Tone.EDGE, 2);
+        pen.plate(Shapes.box(-46, -28, 46, 30), 10, Tone.HOUSING, Tone.EDGE, 2);
         pen.line(0, -27, 0, bridge, Tone.EDGE, 5);
         pen.line(0, -27, 0, bridge, Tone.METAL, 2);
         contact(pen, -1);
         contact(pen, 1);
-        pen.shape(Shapes.round(-32, bridge - 4, 32, bridge + 3, 3), Tone.METAL, Tone.EDGE, 1.8);
+        pen.plate(Shapes.box(-32, bridge - 4, 32, bridge + 3), 3, Tone.METAL, Tone.EDGE, 1.8);
         spring(pen, bridge + 3);
     }
 
     private static void contact(Pen pen, int side) {
-        pen.shape(
-                Shapes.round(
+        pen.plate(
+                Shapes.box(
                         Math.min(side * 60, side * 18),
                         CONTACT_Y - 5,
                         Math.max(side * 60, side * 18),
-                        CONTACT_Y + 5,
-                        3),
+                        CONTACT_Y + 5),
+                3,
                 Tone.METAL,
                 Tone.EDGE,
                 1.8);

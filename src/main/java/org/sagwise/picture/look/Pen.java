@@ -2,6 +2,7 @@ package org.sagwise.picture.look;
 
 import java.awt.BasicStroke;
 import java.awt.Color;
+import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.Shape;
@@ -9,6 +10,9 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
+import java.awt.geom.RoundRectangle2D;
+import java.util.EnumMap;
+import java.util.Map;
 
 /**
  * Draws on any surface in the colours of a theme. Uses only what screen, PNG, SVG and PDF surfaces
@@ -19,6 +23,7 @@ public final class Pen {
     private final Graphics2D surface;
     private final Theme theme;
     private final double textScale;
+    private final Map<TextStyle, Font> fonts = new EnumMap<>(TextStyle.class);
 
     /**
      * @param surface what is drawn on
@@ -98,6 +103,26 @@ public final class Pen {
         draw(new Line2D.Double(x1, y1, x2, y2), tone, width);
     }
 
+    /**
+     * Fills and outlines a rectangle with rounded corners. Two fills give the same picture as a
+     * fill and a stroke and take half the time.
+     */
+    public void plate(Rectangle2D area, double radius, Tone fill, Tone edge, double width) {
+        fill(rounded(area, radius, width / 2), edge);
+        fill(rounded(area, radius, -width / 2), fill);
+    }
+
+    private static Shape rounded(Rectangle2D area, double radius, double grown) {
+        double arc = Math.max(0, 2 * (radius + grown));
+        return new RoundRectangle2D.Double(
+                area.getX() - grown,
+                area.getY() - grown,
+                area.getWidth() + 2 * grown,
+                area.getHeight() + 2 * grown,
+                arc,
+                arc);
+    }
+
     /** Fills and outlines. */
     public void shape(Shape shape, Tone fill, Tone edge, double width) {
         fill(shape, fill);
@@ -133,8 +158,13 @@ public final class Pen {
         }
         double shift = align == Align.LEFT ? 0 : align.share() * style.width(text, textScale);
         surface.setColor(colour(tone));
-        surface.setFont(Typeface.of(style.weight(), style.size() * textScale));
+        surface.setFont(font(style));
         surface.drawString(text, (float) (x - shift), (float) y);
+    }
+
+    private Font font(TextStyle style) {
+        return fonts.computeIfAbsent(
+                style, key -> Typeface.of(key.weight(), key.size() * textScale));
     }
 
     /** Writes a line of text, cut with an ellipsis where it is wider than allowed. */

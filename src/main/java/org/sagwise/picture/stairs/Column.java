@@ -1,0 +1,30 @@
+package org.sagwise.picture.stairs;
+
+import org.sagwise.reading.Staircase.Step;
+
+import java.awt.geom.Rectangle2D;
+
+/**
+ * Where one step is drawn.
+ *
+ * @param step the step
+ * @param left its left edge
+ * @param right its right edge
+ */
+record Column(Step step, double left, double right) {
+
+    double width() {
+        return right - left;
+    }
+
+    double middle() {
+        return (left + right) / 2;
+    }
+
+    /** The block between the potentials before and after it. */
+    Rectangle2D block(StairAxis axis) {
+        double top = axis.y(Math.max(step.fromV(), step.toV()));
+        double bottom = axis.y(Math.min(step.fromV(), step.toV()));
+        return new Rectangle2D.Double(left, top, right - left, bottom - top);
+    }
+}

@@ -1,0 +1,104 @@
+package org.sagwise.picture.stairs;
+
+import org.sagwise.reading.Staircase.Lane;
+import org.sagwise.reading.Staircase.Step;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** The course of the stairs: steps one after the other, and places where lanes stand abreast. */
+sealed interface Course {
+
+    /** One step. */
+    record Single(Step step) implements Course {
+        @Override
+        public double weight() {
+            return Weights.of(step.kind());
+        }
+    }
+
+    /** Lanes side by side; the first is that of the main way. */
+    record Abreast(List<List<Course>> lanes) implements Course {
+        @Override
+        public double weight() {
+            double weight = Weights.BETWEEN_LANES * (lanes.size() - 1) + Weights.AROUND_LANES;
+            for (List<Course> lane : lanes) {
+                weight += Course.weight(lane);
+            }
+            return weight;
+        }
+    }
+
+    /** Share of the width that it wants. */
+    double weight();
+
+    static double weight(List<Course> courses) {
+        return courses.stream().mapToDouble(Course::weight).sum();
+    }
+
+    static List<Course> of(StairOrder order) {
+        return stretch(order.steps(), 0, order.steps().size(), order.lanes());
+    }
+
+    /** The main way from one place to another with the lanes that stand beside it. */
+    private static List<Course> stretch(List<Step> steps, int from, int to, List<Lane> lanes) {
+        List<Course> courses = new ArrayList<>();
+        int place = from;
+        while (place < to) {
+            int end = abreastUntil(place, to, lanes);
+            if (end == place) {
+                courses.add(new Single(steps.get(place)));
+                place++;
+            } else {
+                courses.add(abreast(steps, place, end, lanes));
+                place = end;
+            }
+        }
+        return courses;
+    }
+
+    /** Where the stretch ends with which lanes stand abreast from a place on; the place if none. */
+    private static int abreastUntil(int place, int to, List<Lane> lanes) {
+        int end = place;
+        boolean growing = true;
+        while (growing) {
+            growing = false;
+            for (Lane lane : lanes) {
+                boolean begins = lane.afterStep() == place || lane.afterStep() < end;
+                if (begins && lane.afterStep() >= place && lane.untilStep() > end) {
+                    end = Math.min(to, lane.untilStep());
+                    growing = end < to;
+                }
+            }
+        }
+        return end;
+    }
+
+    private static Abreast abreast(List<Step> steps, int from, int to, List<Lane> lanes) {
+        List<Lane> beside = new ArrayList<>();
+        List<Lane> within = new ArrayList<>();
+        for (Lane lane : lanes) {
+            boolean inside = lane.afterStep() >= from && lane.untilStep() <= to;
+            boolean whole = lane.afterStep() == from && lane.untilStep() == to;
+            if (inside) {
+                (whole || crosses(lane, lanes) ? beside : within).add(lane);
+            }
+        }
+        List<List<Course>> abreast = new ArrayList<>();
+        abreast.add(stretch(steps, from, to, within));
+        for (Lane lane : beside) {
+            abreast.add(lane.steps().stream().map(step -> (Course) new Single(step)).toList());
+        }
+        return new Abreast(abreast);
+    }
+
+    /** Whether a lane begins inside another's stretch and ends outside it. */
+    private static boolean crosses(Lane lane, List<Lane> lanes) {
+        return lanes.stream()
+                .anyMatch(
+                        other ->
+                                other.afterStep() < lane.afterStep()
+                                        && lane.afterStep() < other.untilStep()
+                                        && other.untilStep() < lane.untilStep());
+    }
+}

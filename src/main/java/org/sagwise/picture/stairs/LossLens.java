@@ -1,0 +1,189 @@
+package org.sagwise.picture.stairs;
+
+import org.sagwise.picture.look.Align;
+import org.sagwise.picture.look.Pen;
+import org.sagwise.picture.look.TextStyle;
+import org.sagwise.picture.look.Tone;
+import org.sagwise.quantity.Digits;
+import org.sagwise.quantity.Unit;
+import org.sagwise.reading.Staircase.Step;
+
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
+import java.awt.geom.RoundRectangle2D;
+import java.util.Optional;
+
+/**
+ * A lens on the top of the stairs: losses one after the other on a scale of their own, from the sum
+ * of the rest voltages down to what is left. The scale does not reach down to zero, and a break in
+ * axis and block says so.
+ */
+final class LossLens {
+
+    private static final double AXIS = 58;
+    private static final double PAD = 12;
+    private static final double COLUMN = 62;
+
+    private final Losses losses;
+    private final Rectangle2D card;
+    private final double outsidePerVolt;
+    private final StairWords words;
+    private final StairScene scene;
+    private final double scale;
+
+    LossLens(
+            Losses losses,
+            Rectangle2D card,
+            double outsidePerVolt,
+            StairWords words,
+            StairScene scene) {
+        this.losses = losses;
+        this.card = card;
+        this.outsidePerVolt = outsidePerVolt;
+        this.words = words;
+        this.scene = scene;
+        this.scale = scene.textScale();
+    }
+
+    /** How many columns of words fit into a lens of a width. */
+    static int columns(double width, double scale) {
+        return (int) ((width - PAD - AXIS * scale) / (COLUMN * scale));
+    }
+
+    private StairAxis axis() {
+        double line = TextStyle.SMALL.lineHeight(scale);
+        double top = card.getMinY() + 1.2 * TextStyle.NAME.lineHeight(scale) + 10;
+        double bottom = card.getMaxY() - 2 * line - 26;
+        return new StairAxis(0, losses.leftV(), losses.restV(), top, bottom);
+    }
+
+    private double left() {
+        return card.getMinX() + AXIS * scale;
+    }
+
+    private double columnWidth() {
+        return (card.getMaxX() - PAD - left()) / (losses.entries().size() + 1);
+    }
+
+    Optional<Step> stepAt(double x, double y) {
+        if (!card.contains(x, y)) {
+            return Optional.empty();
+        }
+        int column = (int) Math.floor((x - left()) / columnWidth());
+        return column >= 0 && column < losses.entries().size()
+                ? Optional.of(losses.entries().get(column).steps().get(0))
+                : Optional.empty();
+    }
+
+    void paint(Pen pen) {
+        StairAxis axis = axis();
+        pen.shape(
+                new RoundRectangle2D.Double(
+                        card.getX(), card.getY(), card.getWidth(), card.getHeight(), 20, 20),
+                Tone.LEVEL_GROUND,
+                Tone.PAPER_EDGE,
+                1.4);
+        double base = card.getMinY() + 4 + 0.9 * TextStyle.NAME.lineHeight(scale);
+        double times = axis.perVolt() / outsidePerVolt;
+        pen.textWithin(
+                words.say(
+                        "stairs.lens",
+                        words.figures().numbers().number(times, Digits.significant(2))),
+                card.getMinX() + PAD,
+                base,
+                card.getWidth() - 2 * PAD,
+                TextStyle.SMALL_BOLD,
+                Tone.INK,
+                Align.LEFT);
+        grid(pen, axis);
+        double x = left();
+        double width = columnWidth();
+        double level = losses.restV();
+        Path2D line = new Path2D.Double();
+        line.moveTo(x, axis.y(level));
+        for (Losses.Entry entry : losses.entries()) {
+            entry(pen, axis, entry, x, level);
+            line.lineTo(x + width, axis.y(level));
+            level -= entry.lossV();
+            line.lineTo(x + width, axis.y(level));
+            x += width;
+        }
+        load(pen, axis, x, width);
+        line.lineTo(x + width, axis.y(level));
+        pen.draw(line, Tone.INK, 2.4);
+    }
+
+    private void entry(Pen pen, StairAxis axis, Losses.Entry entry, double x, double level) {
+        double width = columnWidth();
+        double top = axis.y(Math.max(level, level - entry.lossV()));
+        double bottom = axis.y(Math.min(level, level - entry.lossV()));
+        Rectangle2D block = new Rectangle2D.Double(x, top, width, bottom - top);
+        StairInk.block(pen, block, entry.kind(), false);
+        if (entry.steps().stream().anyMatch(scene::isEmphasised)) {
+            pen.draw(block, Tone.CHOSEN, 3);
+        }
+        words(
+                pen,
+                words.name(entry),
+                words.volts(entry.lossV()),
+                x,
+                width,
+                StairInk.ink(entry.kind()));
+    }
+
+    private void words(Pen pen, String name, String volts, double x, double width, Tone tone) {
+        double line = TextStyle.SMALL.lineHeight(scale);
+        double y = card.getMaxY() - line - 0.45 * line;
+        double middle = x + width / 2;
+        pen.textWithin(name, middle, y, width - 4, TextStyle.SMALL, tone, Align.MIDDLE);
+        pen.textWithin(
+                volts, middle, y + line, width - 2, TextStyle.SMALL_BOLD, tone, Align.MIDDLE);
+    }
+
+    /** What is left: its top alone, broken off above zero. */
+    private void load(Pen pen, StairAxis axis, double x, double width) {
+        double top = axis.y(losses.leftV());
+        double bottom = top + 18;
+        Path2D block = new Path2D.Double();
+        block.moveTo(x, top);
+        block.lineTo(x + width, top);
+        block.lineTo(x + width, bottom);
+        int teeth = 5;
+        for (int i = teeth * 2 - 1; i >= 0; i--) {
+            block.lineTo(x + width * i / (2.0 * teeth), bottom - (i % 2 == 0 ? 0 : 6));
+        }
+        block.closePath();
+        pen.fill(block, Tone.LOAD_GROUND);
+        words(pen, words.say("stairs.left"), words.volts(losses.leftV()), x, width, Tone.LOAD);
+    }
+
+    private void grid(Pen pen, StairAxis axis) {
+        double left = left();
+        double right = card.getMaxX() - PAD;
+        double spacing = 20 * scale;
+        double step = axis.tickV(spacing);
+        int decimals = step < 0.0099 ? 3 : step < 0.099 ? 2 : 1;
+        for (double tick : axis.ticks(spacing)) {
+            double y = axis.y(tick);
+            pen.line(left - 4, y, right, y, Tone.PAPER_EDGE, 0.8);
+            pen.text(
+                    words.figures()
+                            .numbers()
+                            .print(tick, Unit.VOLT.base(), Digits.decimals(decimals)),
+                    left - 8,
+                    y + 4 * scale,
+                    TextStyle.SMALL,
+                    Tone.MUTED,
+                    Align.RIGHT);
+        }
+        double bottom = axis.bottom();
+        Path2D broken = new Path2D.Double();
+        broken.moveTo(left - 4, axis.top());
+        broken.lineTo(left - 4, bottom + 6);
+        broken.lineTo(left - 8, bottom + 9);
+        broken.lineTo(left, bottom + 13);
+        broken.lineTo(left - 4, bottom + 16);
+        broken.lineTo(left - 4, bottom + 20);
+        pen.draw(broken, Tone.MUTED, 1.4);
+    }
+}

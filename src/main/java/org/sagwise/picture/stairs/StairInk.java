@@ -1,0 +1,51 @@
+package org.sagwise.picture.stairs;
+
+import org.sagwise.picture.look.Pen;
+import org.sagwise.picture.look.Tone;
+import org.sagwise.reading.Staircase.Kind;
+
+import java.awt.geom.Rectangle2D;
+
+/** How blocks of steps are filled. */
+final class StairInk {
+
+    private StairInk() {}
+
+    /** Colour of a step's words and edges. */
+    static Tone ink(Kind kind) {
+        return switch (kind) {
+            case CELL, SUPPLY, CHARGER, BOARD -> Tone.CLIMB;
+            case SAG -> Tone.SAG;
+            case CONTACT, WIRE, SWITCH, FUSE, METER -> Tone.DROP;
+            case GAP -> Tone.MUTED;
+            case COIL, RESISTOR -> Tone.LOAD;
+        };
+    }
+
+    private static Tone ground(Kind kind) {
+        return switch (kind) {
+            case CELL, SUPPLY, CHARGER, BOARD -> Tone.CLIMB_GROUND;
+            case SAG -> Tone.SAG_GROUND;
+            case CONTACT, WIRE, SWITCH, FUSE, METER -> Tone.DROP_GROUND;
+            case GAP -> Tone.PAPER;
+            case COIL, RESISTOR -> Tone.LOAD_GROUND;
+        };
+    }
+
+    /** Fills a block: sag hatched, an open gap only outlined, a cell that is gone down barred. */
+    static void block(Pen pen, Rectangle2D block, Kind kind, boolean backward) {
+        if (block.getHeight() < 0.4) {
+            return;
+        }
+        if (kind == Kind.GAP) {
+            pen.drawDashed(block, Tone.MUTED, 1.4, 5, 4);
+            return;
+        }
+        pen.fill(block, ground(kind));
+        if (kind == Kind.SAG) {
+            pen.hatch(block, Tone.SAG, 7, 1.5);
+        } else if (backward) {
+            pen.hatch(block, Tone.CLIMB, 14, 1.2);
+        }
+    }
+}

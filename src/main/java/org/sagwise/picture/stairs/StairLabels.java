@@ -1,0 +1,162 @@
+package org.sagwise.picture.stairs;
+
+import org.sagwise.picture.look.Align;
+import org.sagwise.picture.look.Pen;
+import org.sagwise.picture.look.TextStyle;
+import org.sagwise.picture.look.Tone;
+import org.sagwise.reading.Staircase.Kind;
+
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** Writes names and volts to steps, the large ones first; what finds no room is left out. */
+final class StairLabels {
+
+    private static final double GAP = 3;
+    private static final double LEAST_V = 0.5e-3;
+
+    private final Pen pen;
+    private final StairAxis axis;
+    private final StairWords words;
+    private final Rectangle2D room;
+    private final double leastHeight;
+    private final List<Rectangle2D> taken = new ArrayList<>();
+
+    /**
+     * @param room where words may stand
+     * @param leastHeight joints and small parts whose step is lower, in pixels, stay unnamed
+     */
+    StairLabels(Pen pen, StairAxis axis, StairWords words, Rectangle2D room, double leastHeight) {
+        this.pen = pen;
+        this.axis = axis;
+        this.words = words;
+        this.room = room;
+        this.leastHeight = leastHeight;
+    }
+
+    void write(List<Column> columns) {
+        columns.stream()
+                .sorted(
+                        Comparator.comparingInt((Column column) -> rank(column.step().kind()))
+                                .thenComparing(column -> -Math.abs(column.step().riseV())))
+                .filter(this::isWorthNaming)
+                .forEach(column -> write(column, columns));
+    }
+
+    /** Where words were written. */
+    List<Rectangle2D> places() {
+        return List.copyOf(taken);
+    }
+
+    private boolean isWorthNaming(Column column) {
+        double rise = Math.abs(column.step().riseV());
+        boolean small = rank(column.step().kind()) == 2;
+        return rise >= LEAST_V && (!small || rise * axis.perVolt() >= leastHeight);
+    }
+
+    private static int rank(Kind kind) {
+        return switch (kind) {
+            case CELL, SUPPLY, CHARGER, COIL, RESISTOR, GAP, BOARD -> 0;
+            case SAG -> 1;
+            default -> 2;
+        };
+    }
+
+    private void write(Column column, List<Column> all) {
+        String name = words.name(column.step());
+        String volts = words.volts(Math.abs(column.step().riseV()));
+        Rectangle2D block = column.block(axis);
+        double line = TextStyle.SMALL.lineHeight(pen.textScale());
+        double both =
+                Math.max(
+                        TextStyle.SMALL_BOLD.width(name, pen.textScale()),
+                        TextStyle.SMALL.width(volts, pen.textScale()));
+        if (both + 6 <= block.getWidth() && 2 * line + 6 <= block.getHeight()) {
+            twoLines(column, block, name, volts, line);
+            return;
+        }
+        String one = name + " " + volts;
+        double width = TextStyle.SMALL_BOLD.width(one, pen.textScale());
+        boolean fits = width + 6 <= block.getWidth() && line + 4 <= block.getHeight();
+        if (fits && !isHatched(column)) {
+            put(one, column, block.getCenterY() + 0.32 * line);
+            taken.add(block);
+            return;
+        }
+        double above = block.getMinY() - GAP - 0.25 * line;
+        double below = block.getMaxY() + GAP + 0.8 * line;
+        if (tryAt(one, column, above, width, line, all)
+                || tryAt(one, column, below, width, line, all)) {
+            return;
+        }
+        double alone = TextStyle.SMALL_BOLD.width(name, pen.textScale());
+        if (alone + 4 <= block.getWidth() && line + 4 <= block.getHeight()) {
+            put(name, column, block.getCenterY() + 0.32 * line);
+            taken.add(block);
+        }
+    }
+
+    private void twoLines(
+            Column column, Rectangle2D block, String name, String volts, double line) {
+        double y = block.getCenterY() - 0.1 * line;
+        if (isHatched(column)) {
+            double wide =
+                    Math.max(
+                            TextStyle.SMALL_BOLD.width(name, pen.textScale()),
+                            TextStyle.SMALL.width(volts, pen.textScale()));
+            pen.plate(
+                    new Rectangle2D.Double(
+                            column.middle() - wide / 2 - 5, y - line, wide + 10, 2.35 * line),
+                    5,
+                    Tone.PAPER,
+                    Tone.PAPER,
+                    0);
+        }
+        Tone ink = column.step().kind() == Kind.GAP ? Tone.MUTED : Tone.INK;
+        pen.text(name, column.middle(), y, TextStyle.SMALL_BOLD, ink, Align.MIDDLE);
+        pen.text(volts, column.middle(), y + line, TextStyle.SMALL, ink, Align.MIDDLE);
+        taken.add(block);
+    }
+
+    private static boolean isHatched(Column column) {
+        Kind kind = column.step().kind();
+        return kind == Kind.SAG || StairOrder.isSource(kind) && column.step().riseV() < 0;
+    }
+
+    private boolean tryAt(
+            String text, Column column, double y, double width, double line, List<Column> all) {
+        Rectangle2D place =
+                new Rectangle2D.Double(
+                        column.middle() - width / 2 - 2, y - 0.8 * line, width + 4, line);
+        boolean free =
+                room.contains(place)
+                        && taken.stream().noneMatch(place::intersects)
+                        && all.stream().noneMatch(other -> covers(other, place));
+        if (free) {
+            put(text, column, y);
+            taken.add(place);
+        }
+        return free;
+    }
+
+    /** Whether a step's block or the line over it lies under a place. */
+    private boolean covers(Column column, Rectangle2D place) {
+        Rectangle2D block = column.block(axis);
+        Rectangle2D seen =
+                new Rectangle2D.Double(
+                        block.getX(), block.getY() - 1.5, block.getWidth(), block.getHeight() + 3);
+        return seen.intersects(place);
+    }
+
+    private void put(String text, Column column, double y) {
+        pen.text(
+                text,
+                column.middle(),
+                y,
+                TextStyle.SMALL_BOLD,
+                StairInk.ink(column.step().kind()),
+                Align.MIDDLE);
+    }
+}

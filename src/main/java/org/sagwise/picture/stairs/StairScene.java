@@ -1,0 +1,48 @@
+package org.sagwise.picture.stairs;
+
+import org.sagwise.caution.Assessment;
+import org.sagwise.picture.look.Theme;
+import org.sagwise.picture.scene.Emphasis;
+import org.sagwise.reading.Staircase;
+import org.sagwise.scenario.Scenario;
+
+import java.util.Locale;
+
+/**
+ * Everything that a picture of a staircase needs.
+ *
+ * @param staircase the steps
+ * @param scenario whose parts they belong to
+ * @param theme colours
+ * @param locale language and number format
+ * @param textScale size of text against the usual one
+ * @param emphasis parts and links whose steps stand out
+ */
+public record StairScene(
+        Staircase staircase,
+        Scenario scenario,
+        Theme theme,
+        Locale locale,
+        double textScale,
+        Emphasis emphasis) {
+
+    /** The staircase of an assessment, in the usual text size. */
+    public static StairScene of(Assessment assessment, Theme theme, Locale locale) {
+        return new StairScene(
+                assessment.staircase(), assessment.scenario(), theme, locale, 1, Emphasis.NONE);
+    }
+
+    public StairScene with(Emphasis newEmphasis) {
+        return new StairScene(staircase, scenario, theme, locale, textScale, newEmphasis);
+    }
+
+    public StairScene with(Staircase newStaircase) {
+        return new StairScene(newStaircase, scenario, theme, locale, textScale, emphasis);
+    }
+
+    boolean isEmphasised(Staircase.Step step) {
+        return step.link().isPresent()
+                ? emphasis.links().contains(step.link().getAsInt())
+                : emphasis.isOn(step.part());
+    }
+}

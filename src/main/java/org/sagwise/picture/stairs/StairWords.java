@@ -1,0 +1,68 @@
+package org.sagwise.picture.stairs;
+
+import org.sagwise.picture.scene.Figures;
+import org.sagwise.quantity.Unit;
+import org.sagwise.reading.Staircase.Kind;
+import org.sagwise.reading.Staircase.Step;
+import org.sagwise.scenario.Part;
+
+import java.util.Locale;
+
+/** Words for steps. */
+final class StairWords {
+
+    private final StairScene scene;
+    private final Figures figures;
+
+    StairWords(StairScene scene) {
+        this.scene = scene;
+        this.figures = Figures.in(scene.locale());
+    }
+
+    Figures figures() {
+        return figures;
+    }
+
+    String say(String key, Object... words) {
+        return figures.texts().say(key, words);
+    }
+
+    String volts(double volts) {
+        return figures.print(volts, Unit.VOLT);
+    }
+
+    /** What a step is called: the part's name, or the kind of joint; for sag that word. */
+    String name(Step step) {
+        return switch (step.kind()) {
+            case SAG -> say("stairs.sag");
+            case CONTACT, WIRE -> kind(step.kind());
+            case GAP -> say("stairs.gap", partName(step));
+            default -> partName(step);
+        };
+    }
+
+    /** What losses that were put together are called. */
+    String name(Losses.Entry entry) {
+        Step first = entry.steps().get(0);
+        if (entry.steps().size() == 1) {
+            return entry.kind() == Kind.SAG ? say("stairs.sag-of", partName(first)) : name(first);
+        }
+        if (entry.kind() == Kind.SAG || entry.grain() == Losses.Grain.KINDS) {
+            return say("stairs.all-" + word(entry.kind()));
+        }
+        return say(
+                entry.grain() == Losses.Grain.PLACES ? "stairs.all-outside" : "stairs.all-joints");
+    }
+
+    private String partName(Step step) {
+        return scene.scenario().part(step.part()).map(Part::name).orElse(step.part());
+    }
+
+    private String kind(Kind kind) {
+        return say("stairs." + word(kind));
+    }
+
+    private static String word(Kind kind) {
+        return kind.name().toLowerCase(Locale.ROOT);
+    }
+}

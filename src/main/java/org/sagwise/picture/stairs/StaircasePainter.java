@@ -1,0 +1,219 @@
+package org.sagwise.picture.stairs;
+
+import org.sagwise.picture.look.Align;
+import org.sagwise.picture.look.Pen;
+import org.sagwise.picture.look.TextStyle;
+import org.sagwise.picture.look.Tone;
+import org.sagwise.quantity.Digits;
+import org.sagwise.quantity.Unit;
+import org.sagwise.reading.Staircase.Step;
+
+import java.awt.Graphics2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Paints a staircase in a size: potential as height, the way of the current from left to right, and
+ * beside it, where there is room, a lens on the small steps.
+ */
+public final class StaircasePainter {
+
+    private static final double LEAST_WIDTH_FOR_LENS = 560;
+    private static final double LENS_SHARE = 0.44;
+    private static final double MARGIN = 16;
+
+    /** Steps lower than this, in pixels, are named in the lens alone. */
+    private static final double LEAST_BESIDE_LENS = 5;
+
+    private final StairScene scene;
+    private final double width;
+    private final double height;
+    private final StairOrder order;
+    private final StairWords words;
+    private final StairAxis axis;
+    private final StairPlan plan;
+    private final Optional<LossLens> lens;
+
+    private StaircasePainter(StairScene scene, double width, double height) {
+        this.scene = scene;
+        this.width = width;
+        this.height = height;
+        this.order = StairOrder.of(scene.staircase());
+        this.words = new StairWords(scene);
+        double head = head();
+        double foot = height - 12;
+        double lensLeft = width * (1 - LENS_SHARE);
+        int most = LossLens.columns(width - lensLeft - 12, scene.textScale()) - 1;
+        Optional<Losses> losses =
+                width < LEAST_WIDTH_FOR_LENS || foot - head < 90
+                        ? Optional.empty()
+                        : Losses.of(order.steps(), most);
+        double right = losses.isPresent() ? lensLeft - 10 : width - MARGIN;
+        this.axis = axis(order, head + 16 * scene.textScale(), foot);
+        this.plan = StairPlan.of(Course.of(order), MARGIN + 36 * scene.textScale(), right, axis);
+        this.lens =
+                losses.map(
+                        found ->
+                                new LossLens(
+                                        found,
+                                        new Rectangle2D.Double(
+                                                lensLeft, 10, width - lensLeft - 12, height - 20),
+                                        axis.perVolt(),
+                                        words,
+                                        scene));
+    }
+
+    /** A painter for a scene in a size, pixels. */
+    public static StaircasePainter of(StairScene scene, double width, double height) {
+        return new StaircasePainter(scene, width, height);
+    }
+
+    private double head() {
+        return 12 + TextStyle.NAME.lineHeight(scene.textScale());
+    }
+
+    private static StairAxis axis(StairOrder order, double top, double bottom) {
+        double zero = order.steps().isEmpty() ? 0 : order.steps().get(0).fromV();
+        double low = order.lowestV();
+        double high = Math.max(order.highestV(), low + 0.1);
+        return new StairAxis(zero, low, high, top, bottom);
+    }
+
+    /** The step under a point, on the stairs or in the lens; for what is pointed at. */
+    public Optional<Step> stepAt(double x, double y) {
+        Optional<Step> inLens = lens.flatMap(seen -> seen.stepAt(x, y));
+        return inLens.isPresent()
+                ? inLens
+                : plan.columns().stream()
+                        .filter(column -> x >= column.left() && x < column.right())
+                        .filter(column -> y >= 0 && y <= height)
+                        .map(Column::step)
+                        .findFirst();
+    }
+
+    /** Paints over the whole of a surface of this size. */
+    public void paint(Graphics2D surface) {
+        Pen pen = new Pen(surface, scene.theme(), scene.textScale());
+        pen.fill(new Rectangle2D.Double(0, 0, width, height), Tone.PAPER);
+        title(pen);
+        if (plan.columns().isEmpty()) {
+            pen.textWithin(
+                    words.say("stairs.empty"),
+                    width / 2,
+                    height / 2,
+                    width - 2 * MARGIN,
+                    TextStyle.PLAIN,
+                    Tone.MUTED,
+                    Align.MIDDLE);
+            return;
+        }
+        for (Rectangle2D panel : plan.panels()) {
+            pen.plate(panel, 6, Tone.LEVEL_GROUND, Tone.PAPER_EDGE, 0.8);
+        }
+        grid(pen);
+        for (Column column : plan.columns()) {
+            boolean backward =
+                    StairOrder.isSource(column.step().kind()) && column.step().riseV() < 0;
+            StairInk.block(pen, column.block(axis), column.step().kind(), backward);
+        }
+        bridges(pen);
+        trace(pen);
+        emphasis(pen);
+        double least = lens.isPresent() ? LEAST_BESIDE_LENS : 0;
+        new StairLabels(pen, axis, words, labelRoom(), least).write(plan.columns());
+        lens.ifPresent(seen -> seen.paint(pen));
+    }
+
+    private Rectangle2D labelRoom() {
+        double top = head() - 6;
+        List<Column> columns = plan.columns();
+        double left = columns.get(0).left() - 4;
+        double right = columns.get(columns.size() - 1).right() + 6;
+        return new Rectangle2D.Double(left, top, right - left, height - top);
+    }
+
+    private void title(Pen pen) {
+        String title = words.say("stairs.title");
+        double y = 8 + 0.82 * TextStyle.NAME.lineHeight(scene.textScale());
+        pen.text(title, MARGIN, y, TextStyle.NAME, Tone.INK, Align.LEFT);
+        double x = MARGIN + TextStyle.NAME.width(title, scene.textScale()) + 10;
+        double room = (lens.isPresent() ? width * (1 - LENS_SHARE) : width) - x - 10;
+        String hint = words.say("stairs.hint");
+        if (TextStyle.SMALL.width(hint, scene.textScale()) <= room) {
+            pen.text(hint, x, y, TextStyle.SMALL, Tone.MUTED, Align.LEFT);
+        }
+    }
+
+    private void grid(Pen pen) {
+        double left = plan.columns().get(0).left();
+        double right = plan.columns().get(plan.columns().size() - 1).right();
+        double spacing = 22 * scene.textScale();
+        double step = axis.tickV(spacing);
+        int decimals = step < 0.1 ? 2 : step < 1 ? 1 : 0;
+        for (double tick : axis.ticks(spacing)) {
+            double y = axis.y(tick);
+            pen.line(left - 4, y, right, y, Tone.PAPER_EDGE, 0.8);
+            pen.text(
+                    words.figures()
+                            .numbers()
+                            .print(
+                                    tick - axis.zeroV(),
+                                    Unit.VOLT.base(),
+                                    Digits.decimals(decimals)),
+                    left - 8,
+                    y + 4 * scene.textScale(),
+                    TextStyle.SMALL,
+                    Tone.MUTED,
+                    Align.RIGHT);
+        }
+    }
+
+    private void bridges(Pen pen) {
+        for (StairPlan.Bridge bridge : plan.bridges()) {
+            double y = axis.y(bridge.potentialV());
+            pen.drawDashed(
+                    new Line2D.Double(bridge.from(), y, bridge.to(), y), Tone.INK, 1.6, 2, 4);
+        }
+    }
+
+    /** The line of the potential: it rises before a step up and falls behind a step down. */
+    private void trace(Pen pen) {
+        Path2D line = new Path2D.Double();
+        Column before = null;
+        for (Column column : plan.columns()) {
+            Step step = column.step();
+            double fromY = axis.y(step.fromV());
+            double toY = axis.y(step.toV());
+            boolean goesOn = before != null && Math.abs(before.right() - column.left()) < 1e-6;
+            if (goesOn) {
+                line.lineTo(column.left(), fromY);
+            } else {
+                line.moveTo(column.left(), fromY);
+            }
+            boolean up = step.riseV() > 0;
+            line.lineTo(up ? column.left() : column.right(), up ? toY : fromY);
+            line.lineTo(column.right(), toY);
+            before = column;
+        }
+        pen.draw(line, Tone.INK, 2.4);
+    }
+
+    private void emphasis(Pen pen) {
+        for (Column column : plan.columns()) {
+            if (scene.isEmphasised(column.step())) {
+                Rectangle2D block = column.block(axis);
+                pen.draw(
+                        new Rectangle2D.Double(
+                                block.getX() - 1,
+                                block.getY() - 3,
+                                block.getWidth() + 2,
+                                block.getHeight() + 6),
+                        Tone.CHOSEN,
+                        3);
+            }
+        }
+    }
+}
