@@ -1,0 +1,7 @@
+package org.sagwise.ui.prefs;
+
+/** Whether a part of the window is shown. */
+public enum Shown {
+    SHOWN,
+    HIDDEN
+}

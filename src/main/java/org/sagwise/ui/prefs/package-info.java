@@ -1,0 +1,2 @@
+/** What a person chose, kept from one start to the next. */
+package org.sagwise.ui.prefs;
