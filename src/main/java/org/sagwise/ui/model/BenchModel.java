@@ -1,0 +1,109 @@
+package org.sagwise.ui.model;
+
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+
+import org.sagwise.caution.Assessment;
+import org.sagwise.reading.Press;
+import org.sagwise.scenario.Scenario;
+
+import java.util.function.Function;
+import java.util.function.UnaryOperator;
+
+/**
+ * The document on the bench with everything that is computed of it. The one place from which every
+ * view of the window takes its numbers.
+ *
+ * <p>Holding the button is no edit: it changes what is shown and not what would be saved.
+ */
+public final class BenchModel {
+
+    private final Function<Scenario, Assessment> assess;
+    private final Thumb thumb = new Thumb();
+    private final Spotlight spotlight = new Spotlight();
+    private final ReadOnlyObjectWrapper<History> history;
+    private final ReadOnlyObjectWrapper<Assessment> assessment;
+
+    /**
+     * @param assess computes everything about a scenario
+     * @param first what lies on the bench to begin with
+     */
+    public BenchModel(Function<Scenario, Assessment> assess, Scenario first) {
+        this.assess = assess;
+        history = new ReadOnlyObjectWrapper<>(History.of(first));
+        thumb.start(first.fired());
+        assessment = new ReadOnlyObjectWrapper<>(assess.apply(first).with(press()));
+        thumb.downProperty().subscribe(() -> assessment.set(assessment().with(press())));
+    }
+
+    /** Puts another document on the bench. The present one is gone. */
+    public void open(Scenario scenario) {
+        set(History.of(scenario));
+        spotlight.clear();
+        thumb.start(scenario.fired());
+    }
+
+    /**
+     * Changes the document.
+     *
+     * @param name what the change is called, for people
+     */
+    public void edit(String name, UnaryOperator<Scenario> change) {
+        set(history.get().edited(name, change.apply(scenario())));
+    }
+
+    public void undo() {
+        set(history.get().undone());
+    }
+
+    public void redo() {
+        set(history.get().redone());
+    }
+
+    /** Notes that the present document has been written to a file. */
+    public void markSaved() {
+        history.set(history.get().saved());
+    }
+
+    /** The document as it would be saved. */
+    public Scenario scenario() {
+        return history.get().present();
+    }
+
+    public History history() {
+        return history.get();
+    }
+
+    public ReadOnlyObjectProperty<History> historyProperty() {
+        return history.getReadOnlyProperty();
+    }
+
+    /** Everything computed of the document, with the button as it is held or not. */
+    public Assessment assessment() {
+        return assessment.get();
+    }
+
+    public ReadOnlyObjectProperty<Assessment> assessmentProperty() {
+        return assessment.getReadOnlyProperty();
+    }
+
+    public Thumb thumb() {
+        return thumb;
+    }
+
+    public Spotlight spotlight() {
+        return spotlight;
+    }
+
+    private void set(History next) {
+        boolean sameDocument = next.present().equals(scenario());
+        history.set(next);
+        if (!sameDocument) {
+            assessment.set(assess.apply(scenario()).with(press()));
+        }
+    }
+
+    private Press press() {
+        return thumb.isDown() ? Press.HELD : Press.RELEASED;
+    }
+}

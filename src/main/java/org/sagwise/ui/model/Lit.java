@@ -1,0 +1,41 @@
+package org.sagwise.ui.model;
+
+import java.util.Collection;
+import java.util.Set;
+
+/**
+ * What on the bench is meant: parts and links that are picked out.
+ *
+ * @param parts ids of parts
+ * @param links places of links in the scenario
+ */
+public record Lit(Set<String> parts, Set<Integer> links) {
+
+    public static final Lit NOTHING = new Lit(Set.of(), Set.of());
+
+    public Lit {
+        parts = Set.copyOf(parts);
+        links = Set.copyOf(links);
+    }
+
+    public static Lit part(String id) {
+        return new Lit(Set.of(id), Set.of());
+    }
+
+    public static Lit link(int index) {
+        return new Lit(Set.of(), Set.of(index));
+    }
+
+    public static Lit of(Collection<String> parts, Collection<Integer> links) {
+        return new Lit(Set.copyOf(parts), Set.copyOf(links));
+    }
+
+    /** Whether everything that another one means is meant by this one too. */
+    public boolean covers(Lit other) {
+        return parts.containsAll(other.parts) && links.containsAll(other.links);
+    }
+
+    public boolean isNothing() {
+        return parts.isEmpty() && links.isEmpty();
+    }
+}
