@@ -1,0 +1,164 @@
+package org.sagwise.ui.text;
+
+import org.sagwise.caution.Assessment;
+import org.sagwise.quantity.Unit;
+import org.sagwise.reading.CellReading;
+import org.sagwise.reading.CoilReading;
+import org.sagwise.reading.LinkReading;
+import org.sagwise.reading.PartReading;
+import org.sagwise.scenario.Joint;
+import org.sagwise.scenario.Link;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.PartKind;
+import org.sagwise.scenario.TerminalRef;
+import org.sagwise.ui.model.Lit;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** Says in words what a part, a terminal or a link is and what could be measured at it now. */
+public final class PartTexts {
+
+    private final Wording wording;
+
+    public PartTexts(Wording wording) {
+        this.wording = wording;
+    }
+
+    /** Everything that is picked out, one text each, parts first. */
+    public List<String> lit(Assessment assessment, Lit lit) {
+        Stream<String> parts =
+                assessment.scenario().parts().stream()
+                        .filter(part -> lit.parts().contains(part.id()))
+                        .map(part -> part(assessment, part));
+        Stream<String> links =
+                lit.links().stream().sorted().flatMap(index -> link(assessment, index).stream());
+        return Stream.concat(parts, links).toList();
+    }
+
+    /** The part with its readings. */
+    public String part(Assessment assessment, Part part) {
+        return part.kind() == PartKind.CELL
+                ? assessment
+                        .readings()
+                        .cell(part.id())
+                        .map(cell -> cell(part, cell))
+                        .orElse(part.name())
+                : part.kind() == PartKind.COIL
+                        ? assessment
+                                .readings()
+                                .coil(part.id())
+                                .map(coil -> coil(part, coil))
+                                .orElse(part.name())
+                        : assessment
+                                .readings()
+                                .part(part.id())
+                                .map(other -> other(part, other))
+                                .orElse(part.name());
+    }
+
+    /** The terminal with its potential. */
+    public String terminal(Assessment assessment, TerminalRef terminal) {
+        double volts = assessment.readings().potentialV(terminal);
+        String name = end(assessment, terminal);
+        return Double.isNaN(volts)
+                ? wording.say("touch.terminal.air", name)
+                : wording.say("touch.terminal", name, volts(volts));
+    }
+
+    /** The link with its readings; empty if there is none in this place. */
+    private Optional<String> link(Assessment assessment, int index) {
+        return assessment.readings().links().stream()
+                .filter(link -> link.index() == index)
+                .findFirst()
+                .map(link -> link(assessment, link));
+    }
+
+    /** Both ends of a link. */
+    public String ends(Assessment assessment, LinkReading link) {
+        return wording.say("touch.ends", end(assessment, link.from()), end(assessment, link.to()));
+    }
+
+    /** What kind of joint a link is. */
+    public String joint(Link link) {
+        Joint joint = link.joint();
+        return wording.say(
+                joint instanceof Joint.Jumper
+                        ? "joint.jumper"
+                        : joint instanceof Joint.Touch ? "joint.touch" : "joint.ideal");
+    }
+
+    /** What kind of part it is. */
+    public String kind(PartKind kind) {
+        return wording.say("kind." + kind.word());
+    }
+
+    /** In what state a part is, for people. */
+    public String state(PartReading.State state) {
+        return wording.say("state." + state.name().toLowerCase(Locale.ROOT));
+    }
+
+    private String cell(Part part, CellReading cell) {
+        boolean pushed = cell.currentA() < 0;
+        return wording.say(
+                pushed ? "touch.cell.charging" : "touch.cell",
+                part.name(),
+                volts(cell.restV()),
+                volts(cell.terminalV()),
+                volts(Math.abs(cell.sagV())),
+                amps(Math.abs(cell.currentA())),
+                wording.limit(cell.limitA(), Unit.AMPERE),
+                watts(cell.heatW()));
+    }
+
+    private String coil(Part part, CoilReading coil) {
+        return wording.say(
+                "touch.coil",
+                part.name(),
+                wording.quantity(coil.ohm(), Unit.OHM),
+                volts(Math.abs(coil.voltsV())),
+                amps(Math.abs(coil.currentA())),
+                watts(coil.powerW()),
+                wording.quantity(coil.temperatureC(), Unit.CELSIUS));
+    }
+
+    private String other(Part part, PartReading reading) {
+        return wording.say(
+                "touch.part",
+                part.name(),
+                kind(part.kind()),
+                state(reading.state()),
+                volts(Math.abs(reading.voltsV())),
+                amps(Math.abs(reading.currentA())));
+    }
+
+    private String link(Assessment assessment, LinkReading link) {
+        return wording.say(
+                "touch.link",
+                ends(assessment, link),
+                wording.quantity(link.ohm(), Unit.OHM),
+                amps(Math.abs(link.currentA())),
+                volts(Math.abs(link.dropV())),
+                watts(link.heatW()));
+    }
+
+    private String end(Assessment assessment, TerminalRef terminal) {
+        String part =
+                assessment.scenario().part(terminal.part()).map(Part::name).orElse(terminal.part());
+        return wording.say("touch.end", part, terminal.terminal().replace('-', '−'));
+    }
+
+    private String volts(double value) {
+        return wording.quantity(value, Unit.VOLT);
+    }
+
+    private String amps(double value) {
+        return wording.quantity(value, Unit.AMPERE);
+    }
+
+    private String watts(double value) {
+        return wording.quantity(value, Unit.WATT);
+    }
+}

@@ -1,0 +1,2 @@
+/** Words, numbers and typeface of the window. */
+package org.sagwise.ui.text;

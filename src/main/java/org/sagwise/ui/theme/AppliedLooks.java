@@ -1,0 +1,19 @@
+package org.sagwise.ui.theme;
+
+import org.sagwise.picture.look.Theme;
+import org.sagwise.ui.prefs.Motion;
+
+/**
+ * What the window looks like at the moment, choices and system put together.
+ *
+ * @param theme light, dark or high contrast
+ * @param textPercent size of text, 100 to 200 percent
+ * @param motion full or reduced
+ */
+public record AppliedLooks(Theme theme, int textPercent, Motion motion) {
+
+    /** Size of text against its usual size, 1 to 2. */
+    public double textScale() {
+        return textPercent / 100.0;
+    }
+}

@@ -1,0 +1,2 @@
+/** Colours and style sheets, and what the system is set to. */
+package org.sagwise.ui.theme;

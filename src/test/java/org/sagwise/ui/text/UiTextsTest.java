@@ -1,0 +1,153 @@
+package org.sagwise.ui.text;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.sagwise.caution.Caution;
+import org.sagwise.reading.Ledger;
+import org.sagwise.reading.PartReading;
+import org.sagwise.scenario.PartKind;
+
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Properties;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Holds the window's code and its bundle together: no key is missing, none is left over. */
+class UiTextsTest {
+
+    private static final Path TEXTS = Path.of("src/main/resources/org/sagwise/texts");
+    private static final Path CODE = Path.of("src/main/java/org/sagwise/ui");
+    private static final Pattern LITERAL = Pattern.compile("\"([a-z][a-z0-9._-]*)\"");
+    private static final Pattern COMMAND =
+            Pattern.compile("Command\\.of\\(\\s*\"([a-z-]+)\"", Pattern.MULTILINE);
+    private static final Pattern MENU = Pattern.compile("\\.menu\\(\\s*\"([a-z-]+)\"");
+    private static final Pattern LONE_APOSTROPHE = Pattern.compile("(?<!')'(?!')");
+
+    private static String word(Enum<?> each) {
+        return each.name().toLowerCase(Locale.ROOT);
+    }
+
+    /** Keys that are put together at run time, each with the values it is put together of. */
+    private static Set<String> composed() {
+        Set<String> keys = new TreeSet<>();
+        Stream.of(PartKind.values()).forEach(kind -> keys.add("kind." + kind.word()));
+        Stream.of(PartReading.State.values()).forEach(state -> keys.add("state." + word(state)));
+        Stream.of(Caution.When.values()).forEach(when -> keys.add("when." + word(when)));
+        for (Ledger.Entry entry : Ledger.Entry.values()) {
+            keys.add("ledger." + word(entry));
+            keys.add("ledger." + word(entry) + ".tip");
+        }
+        Stream.of("name", "kind", "volts", "amps", "watts", "remark")
+                .forEach(column -> keys.add("table." + column));
+        Stream.of("space", "tab", "arrows", "enter", "escape", "pan", "menu")
+                .forEach(move -> keys.addAll(Set.of("keys." + move, "keys." + move + ".does")));
+        Stream.of("looks-light", "looks-dark", "looks-high-contrast", "looks-system")
+                .forEach(id -> addCommand(keys, id));
+        Stream.of("language-system", "language-en", "language-de")
+                .forEach(id -> addCommand(keys, id));
+        return keys;
+    }
+
+    private static void addCommand(Set<String> keys, String id) {
+        keys.add("command." + id);
+        keys.add("command." + id + ".tip");
+    }
+
+    private static Set<String> asked() throws IOException {
+        String code = code();
+        Set<String> keys = composed();
+        found(COMMAND, code).filter(id -> !id.endsWith("-")).forEach(id -> addCommand(keys, id));
+        found(MENU, code).forEach(id -> keys.add("menu." + id));
+        return keys;
+    }
+
+    private static String code() throws IOException {
+        StringBuilder code = new StringBuilder();
+        try (Stream<Path> files = Files.walk(CODE)) {
+            for (Path file : files.filter(f -> f.toString().endsWith(".java")).toList()) {
+                code.append(Files.readString(file));
+            }
+        }
+        return code.toString();
+    }
+
+    private static Stream<String> found(Pattern pattern, String code) {
+        return pattern.matcher(code).results().map((MatchResult match) -> match.group(1));
+    }
+
+    private static Properties bundle(String name) throws IOException {
+        Properties properties = new Properties();
+        try (Reader reader =
+                new InputStreamReader(
+                        Files.newInputStream(TEXTS.resolve(name)), StandardCharsets.UTF_8)) {
+            properties.load(reader);
+        }
+        return properties;
+    }
+
+    @Test
+    void bundle_everyKeyThatTheCodePutsTogether_isThere() throws IOException {
+        Set<String> missing = new TreeSet<>(asked());
+        missing.removeAll(bundle("ui.properties").stringPropertyNames());
+
+        assertEquals(Set.of(), missing);
+    }
+
+    @Test
+    void bundle_everyKey_isUsed() throws IOException {
+        Set<String> unused = new TreeSet<>(bundle("ui.properties").stringPropertyNames());
+        unused.removeAll(asked());
+        unused.removeAll(found(LITERAL, code()).collect(Collectors.toSet()));
+
+        assertEquals(Set.of(), unused);
+    }
+
+    @Test
+    void code_everyLiteralThatLooksLikeAKey_isInTheBundle() throws IOException {
+        Pattern said =
+                Pattern.compile(
+                        "(?:(?<!locale\\))\\.say|[^.a-z]say|[^.]text)\\(\\s*\"([a-z][a-z0-9._-]*)\"");
+        Set<String> missing = found(said, code()).collect(Collectors.toCollection(TreeSet::new));
+        missing.removeIf(key -> key.endsWith("."));
+        missing.removeAll(bundle("ui.properties").stringPropertyNames());
+
+        assertEquals(Set.of(), missing);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"ui.properties", "ui_de.properties"})
+    void bundle_everySentence_isThereAndDoublesItsApostrophes(String name) throws IOException {
+        Properties texts = bundle(name);
+        for (String key : texts.stringPropertyNames()) {
+            String text = texts.getProperty(key);
+            assertTrue(!text.isBlank(), key);
+            assertTrue(!LONE_APOSTROPHE.matcher(text).find(), key + ": " + text);
+        }
+    }
+
+    /** Nothing here may promise that a circuit is harmless. */
+    @ParameterizedTest
+    @ValueSource(strings = {"ui.properties", "ui_de.properties"})
+    void bundle_everySentence_promisesNoSafety(String name) throws IOException {
+        Pattern promise = Pattern.compile("\\b(safe|safely|ungefährlich|gefahrlos)\\b");
+        bundle(name)
+                .forEach(
+                        (key, text) ->
+                                assertTrue(
+                                        !promise.matcher(text.toString()).find(), key.toString()));
+    }
+}
