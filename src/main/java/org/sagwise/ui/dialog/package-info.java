@@ -1,0 +1,2 @@
+/** Dialogs in the words and looks of the window. */
+package org.sagwise.ui.dialog;

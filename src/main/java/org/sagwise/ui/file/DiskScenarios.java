@@ -1,0 +1,52 @@
+package org.sagwise.ui.file;
+
+import org.sagwise.file.FileFinding;
+import org.sagwise.file.Loaded;
+import org.sagwise.file.Saved;
+import org.sagwise.file.ScenarioFiles;
+import org.sagwise.file.ScenarioReader;
+import org.sagwise.scenario.ProblemTexts;
+import org.sagwise.scenario.Scenario;
+
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/** Scenarios in files. */
+public final class DiskScenarios implements ScenarioStore {
+
+    private final ScenarioReader reader;
+    private final Supplier<Locale> locale;
+
+    /**
+     * @param locale the present language of the window
+     */
+    public DiskScenarios(ScenarioReader reader, Supplier<Locale> locale) {
+        this.reader = reader;
+        this.locale = locale;
+    }
+
+    @Override
+    public Outcome read(Path file) {
+        Loaded loaded = reader.read(file);
+        return loaded instanceof Loaded.Ok ok
+                ? new Read(ok.opened())
+                : new Refused(loaded.findings().stream().map(this::trouble).toList());
+    }
+
+    @Override
+    public Optional<String> write(Path file, Scenario scenario) {
+        return ScenarioFiles.save(file, scenario) instanceof Saved.Failed failed
+                ? Optional.of(failed.problem().text(locale.get()))
+                : Optional.empty();
+    }
+
+    private Trouble trouble(FileFinding found) {
+        String place = found.finding().place();
+        String position = found.position().map(at -> at.toString()).orElse("");
+        return new Trouble(
+                place.isEmpty() || position.isEmpty() ? place + position : place + "  " + position,
+                ProblemTexts.sentence(found.finding(), locale.get()));
+    }
+}

@@ -1,0 +1,159 @@
+package org.sagwise.ui.file;
+
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+
+import org.sagwise.scenario.Scenario;
+import org.sagwise.ui.model.BenchModel;
+import org.sagwise.ui.prefs.PreferencesModel;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * Opens and saves what lies on the bench. Nothing is ever lost without asking: a broken file leaves
+ * the bench as it was, and unsaved changes are asked about.
+ */
+public final class Documents {
+
+    /** How a scenario file's name ends. */
+    public static final String ENDING = ".sagwise.json";
+
+    private final BenchModel bench;
+    private final ScenarioStore store;
+    private final FileDialogs dialogs;
+    private final PreferencesModel preferences;
+    private final ReadOnlyObjectWrapper<Optional<Path>> file =
+            new ReadOnlyObjectWrapper<>(Optional.empty());
+
+    public Documents(
+            BenchModel bench,
+            ScenarioStore store,
+            FileDialogs dialogs,
+            PreferencesModel preferences) {
+        this.bench = bench;
+        this.store = store;
+        this.dialogs = dialogs;
+        this.preferences = preferences;
+    }
+
+    /** The file of the present document; empty for an example and for one never saved. */
+    public ReadOnlyObjectProperty<Optional<Path>> fileProperty() {
+        return file.getReadOnlyProperty();
+    }
+
+    /** Asks for a file and opens it. */
+    public void open() {
+        if (mayLeave()) {
+            dialogs.chooseToOpen(folder()).ifPresent(this::load);
+        }
+    }
+
+    /** Opens a file. */
+    public void open(Path path) {
+        if (mayLeave()) {
+            load(path);
+        }
+    }
+
+    /** Puts a scenario on the bench that has no file of its own. */
+    public void openExample(Scenario scenario) {
+        if (mayLeave()) {
+            file.set(Optional.empty());
+            bench.open(scenario);
+        }
+    }
+
+    /** Reads the present file again, for people who edit it with another program beside this. */
+    public void reread() {
+        file.get().ifPresent(this::open);
+    }
+
+    /**
+     * Saves to the file of the document, or asks for one.
+     *
+     * @return whether it is saved now
+     */
+    public boolean save() {
+        return file.get().map(this::write).orElseGet(this::saveAs);
+    }
+
+    /**
+     * Asks for a file and saves there.
+     *
+     * @return whether it is saved now
+     */
+    public boolean saveAs() {
+        Optional<Path> chosen = dialogs.chooseToSave(folder(), suggestedName());
+        Optional<Path> ending = chosen.map(Documents::withEnding);
+        // The system's dialog has asked about the name that was typed, not about the one we made.
+        return ending.filter(path -> chosen.equals(ending) || mayReplace(path))
+                .map(this::write)
+                .orElse(false);
+    }
+
+    /** Whether the present document may go: it is saved, or the person lets it go. */
+    public boolean mayLeave() {
+        if (bench.history().isSaved()) {
+            return true;
+        }
+        return switch (dialogs.askAboutUnsaved(bench.scenario().title())) {
+            case SAVE -> save();
+            case DISCARD -> true;
+            case STAY -> false;
+        };
+    }
+
+    private void load(Path path) {
+        Path whole = path.toAbsolutePath().normalize();
+        ScenarioStore.Outcome outcome = store.read(whole);
+        while (outcome instanceof ScenarioStore.Refused refused
+                && dialogs.showTroubles(whole, refused.troubles())
+                        == FileDialogs.NextStep.READ_AGAIN) {
+            outcome = store.read(whole);
+        }
+        if (outcome instanceof ScenarioStore.Read read) {
+            bench.open(read.scenario());
+            belongTo(whole);
+        }
+    }
+
+    private boolean write(Path path) {
+        Path whole = path.toAbsolutePath().normalize();
+        Optional<String> failure = store.write(whole, bench.scenario());
+        failure.ifPresent(why -> dialogs.showNotWritten(whole, why));
+        if (failure.isEmpty()) {
+            bench.markSaved();
+            belongTo(whole);
+        }
+        return failure.isEmpty();
+    }
+
+    private void belongTo(Path path) {
+        file.set(Optional.of(path));
+        preferences.change(now -> now.withOpened(path));
+    }
+
+    private Optional<Path> folder() {
+        return file.get()
+                .or(() -> preferences.get().recent().stream().findFirst())
+                .map(Path::getParent);
+    }
+
+    private String suggestedName() {
+        String title = bench.scenario().title().strip();
+        String plain = title.replaceAll("[^\\p{L}\\p{N}]+", "-").replaceAll("^-+|-+$", "");
+        return (plain.isEmpty() ? "bench" : plain.toLowerCase(Locale.ROOT)) + ENDING;
+    }
+
+    private boolean mayReplace(Path path) {
+        return !Files.exists(path) || dialogs.mayReplace(path);
+    }
+
+    private static Path withEnding(Path path) {
+        String name = path.getFileName().toString();
+        return name.endsWith(".json") ? path : path.resolveSibling(name + ENDING);
+    }
+}
