@@ -225,8 +225,7 @@ final class Integrator {
             HotModel hot = hot(k);
             double before = rate(hot, hotA(now, k), hotC(x, k));
             double after = rate(hot, hotA(end, k), hotC(next, k));
-            double off = hotC(next, k) - hotC(x, k) - 0.5 * seconds * (before + after);
-            error.hot(off, hotA(end, k));
+            error.hot(hotC(next, k) - hotC(x, k) - 0.5 * seconds * (before + after));
         }
     }
 

@@ -64,11 +64,8 @@ final class Stretch {
         while (timeS < endS && !isOver()) {
             step(endS);
         }
-        boolean told = !passed.isEmpty() && passed.get(passed.size() - 1).isAt(timeS, x, now);
-        RunState last = told ? passed.get(passed.size() - 1) : state();
-        if (!told) {
-            passed.add(last);
-        }
+        RunState last = state();
+        passed.add(last);
         return new Advance(last, events, passed);
     }
 

@@ -1,17 +1,93 @@
 package org.sagwise.ui;
 
 import javafx.application.Application;
-import javafx.scene.Scene;
-import javafx.scene.layout.BorderPane;
+import javafx.application.Platform;
 import javafx.stage.Stage;
 
-/** The window of the program. */
+import org.sagwise.caution.Assessment;
+import org.sagwise.file.CatalogueLoader;
+import org.sagwise.file.ScenarioReader;
+import org.sagwise.part.Catalogue;
+import org.sagwise.scenario.Scenario;
+import org.sagwise.ui.bench.ViewModel;
+import org.sagwise.ui.demo.Example;
+import org.sagwise.ui.demo.Examples;
+import org.sagwise.ui.demo.Thumbnails;
+import org.sagwise.ui.file.DiskScenarios;
+import org.sagwise.ui.file.Documents;
+import org.sagwise.ui.file.StageFileDialogs;
+import org.sagwise.ui.frame.MainFrame;
+import org.sagwise.ui.frame.MainWindow;
+import org.sagwise.ui.model.BenchModel;
+import org.sagwise.ui.prefs.ConfigFolder;
+import org.sagwise.ui.prefs.DiskSettings;
+import org.sagwise.ui.prefs.PreferencesModel;
+import org.sagwise.ui.text.Fonts;
+import org.sagwise.ui.text.Language;
+import org.sagwise.ui.text.Wording;
+import org.sagwise.ui.theme.LooksModel;
+import org.sagwise.ui.theme.SystemLooks;
+import org.sagwise.ui.theme.SystemShell;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.function.Function;
+import java.util.function.Supplier;
+
+/** The window of the program: makes every part of it and joins them. */
 public final class SagwiseApp extends Application {
+
+    private final CompletableFuture<SystemLooks> systemLooks =
+            CompletableFuture.supplyAsync(
+                    () -> SystemLooks.of(System.getProperty("os.name"), SystemShell::ask));
+    private final ExecutorService behindTheScenes =
+            Executors.newSingleThreadExecutor(SagwiseApp::quietThread);
+    private MainWindow window;
 
     @Override
     public void start(Stage stage) {
-        stage.setTitle("Sagwise");
-        stage.setScene(new Scene(new BorderPane(), 1280, 800));
-        stage.show();
+        Fonts.load();
+        Catalogue catalogue = CatalogueLoader.builtIn();
+        ScenarioReader reader = new ScenarioReader(catalogue);
+        List<Example> examples = Examples.all(reader);
+        PreferencesModel preferences = new PreferencesModel(new DiskSettings(ConfigFolder.here()));
+        LooksModel looks = new LooksModel(preferences);
+        systemLooks.thenAccept(found -> Platform.runLater(() -> looks.follow(found)));
+        Supplier<Locale> locale = () -> Language.of(preferences.get().language());
+        Function<Scenario, Assessment> assess = scenario -> Assessment.of(scenario, catalogue);
+        BenchModel bench = new BenchModel(assess, Examples.opening(examples).scenario());
+        Documents documents =
+                new Documents(
+                        bench,
+                        new DiskScenarios(reader, locale),
+                        new StageFileDialogs(stage, () -> window.dialogs()),
+                        preferences);
+        MainFrame.Models models =
+                new MainFrame.Models(
+                        bench,
+                        documents,
+                        preferences,
+                        looks,
+                        new ViewModel(),
+                        examples,
+                        new Thumbnails(examples, assess, behindTheScenes));
+        window = new MainWindow(stage, models, () -> Wording.in(locale.get()));
+        window.open(getParameters().getUnnamed().stream().findFirst().map(Path::of));
+    }
+
+    @Override
+    public void stop() {
+        behindTheScenes.shutdownNow();
+    }
+
+    private static Thread quietThread(Runnable work) {
+        Thread thread = new Thread(work, "behind the scenes");
+        thread.setDaemon(true);
+        thread.setPriority(Thread.MIN_PRIORITY);
+        return thread;
     }
 }

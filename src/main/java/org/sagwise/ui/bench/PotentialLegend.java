@@ -1,0 +1,74 @@
+package org.sagwise.ui.bench;
+
+import javafx.geometry.Pos;
+import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.Background;
+import javafx.scene.layout.BackgroundFill;
+import javafx.scene.layout.CornerRadii;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
+import javafx.scene.paint.Color;
+import javafx.scene.paint.CycleMethod;
+import javafx.scene.paint.LinearGradient;
+import javafx.scene.paint.Stop;
+
+import org.sagwise.caution.Assessment;
+import org.sagwise.picture.look.ColourScale;
+import org.sagwise.picture.scene.PotentialScale;
+import org.sagwise.ui.model.BenchModel;
+import org.sagwise.ui.model.Subscriptions;
+import org.sagwise.ui.text.Wording;
+
+import java.util.stream.IntStream;
+
+/** The colour scale of potential, in one line under the bench, where it covers nothing. */
+public final class PotentialLegend extends HBox {
+
+    private static final int STOPS = 33;
+
+    private final Wording wording;
+    private final Label low = new Label();
+    private final Label high = new Label();
+
+    public PotentialLegend(BenchModel bench, Wording wording, Subscriptions subscriptions) {
+        this.wording = wording;
+        setId("potential-legend");
+        getStyleClass().add("potential-legend");
+        setAlignment(Pos.CENTER_RIGHT);
+        setMinWidth(USE_PREF_SIZE);
+        Region bar = new Region();
+        bar.getStyleClass().add("potential-bar");
+        bar.setBackground(new Background(new BackgroundFill(scale(), CornerRadii.EMPTY, null)));
+        Tooltip.install(bar, new Tooltip(wording.say("legend.tip")));
+        Label title = new Label(wording.say("legend.title"));
+        for (Label label : new Label[] {title, low, high}) {
+            label.getStyleClass().add("quiet");
+        }
+        getChildren().addAll(title, low, bar, high);
+        subscriptions.watch(bench.assessmentProperty(), this::show);
+    }
+
+    private void show(Assessment assessment) {
+        PotentialScale scale = PotentialScale.of(assessment.readings());
+        low.setText(wording.volts(scale.lowV()));
+        high.setText(wording.volts(scale.highV()));
+    }
+
+    private static LinearGradient scale() {
+        return new LinearGradient(
+                0,
+                0,
+                1,
+                0,
+                true,
+                CycleMethod.NO_CYCLE,
+                IntStream.range(0, STOPS).mapToObj(PotentialLegend::stop).toList());
+    }
+
+    private static Stop stop(int index) {
+        double share = index / (STOPS - 1.0);
+        java.awt.Color colour = ColourScale.CIVIDIS.at(share);
+        return new Stop(share, Color.rgb(colour.getRed(), colour.getGreen(), colour.getBlue()));
+    }
+}

@@ -1,0 +1,114 @@
+package org.sagwise.ui.bench;
+
+import org.sagwise.caution.Assessment;
+import org.sagwise.picture.bench.ChevronPainter;
+import org.sagwise.picture.bench.StillPainter;
+import org.sagwise.picture.layout.BenchLayout;
+import org.sagwise.picture.scene.BenchScene;
+import org.sagwise.picture.scene.BenchView;
+import org.sagwise.picture.scene.Detail;
+import org.sagwise.picture.scene.Emphasis;
+import org.sagwise.scenario.Scenario;
+import org.sagwise.scenario.TerminalRef;
+import org.sagwise.ui.model.Lit;
+import org.sagwise.ui.theme.AppliedLooks;
+
+import java.awt.Graphics2D;
+import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+
+/** A bench set out for the screen: where everything lies, and how it is painted. */
+final class Scenery {
+
+    /** Distance within which the mouse finds a link, in pixels. */
+    private static final double REACH = 10;
+
+    /** Side of the square around a terminal that can be touched, in bench units. */
+    private static final double TERMINAL = 20;
+
+    /** The colour scale stands under the bench, where it covers nothing. */
+    private static final Set<Detail> ON_SCREEN =
+            Set.of(Detail.FIGURES, Detail.FLAGS, Detail.NOTES, Detail.PROBES);
+
+    private final BenchScene scene;
+    private final AppliedLooks looks;
+    private final ChevronPainter chevrons;
+
+    private Scenery(BenchScene scene, AppliedLooks looks, ChevronPainter chevrons) {
+        this.scene = scene;
+        this.looks = looks;
+        this.chevrons = chevrons;
+    }
+
+    static Scenery of(
+            Assessment assessment, BenchLayout layout, AppliedLooks looks, Locale locale) {
+        BenchScene scene = BenchScene.of(assessment, layout, looks.theme(), locale).with(ON_SCREEN);
+        return new Scenery(scene, looks, new ChevronPainter(scene));
+    }
+
+    /** The same bench with other readings; its chevrons go on from where they are. */
+    Scenery with(Assessment assessment) {
+        BenchScene other =
+                BenchScene.of(assessment, scene.layout(), looks.theme(), scene.locale())
+                        .with(ON_SCREEN);
+        return new Scenery(other, looks, chevrons);
+    }
+
+    /** Whether this is how a scenario lies in these looks; then only readings can differ. */
+    boolean lies(Scenario scenario, AppliedLooks others) {
+        return scene.scenario().equals(scenario) && looks.equals(others);
+    }
+
+    BenchLayout layout() {
+        return scene.layout();
+    }
+
+    Rectangle2D bounds() {
+        return scene.layout().bounds();
+    }
+
+    Optional<Rectangle2D> partBox(String id) {
+        return scene.layout().part(id).map(box -> box.body());
+    }
+
+    Optional<Rectangle2D> terminalBox(TerminalRef terminal) {
+        return scene.layout()
+                .terminal(terminal)
+                .map(
+                        point ->
+                                new Rectangle2D.Double(
+                                        point.x() - TERMINAL / 2,
+                                        point.y() - TERMINAL / 2,
+                                        TERMINAL,
+                                        TERMINAL));
+    }
+
+    /** The link near a point of the view. */
+    OptionalInt linkAt(BenchView view, double x, double y) {
+        Point2D point = view.toBench(x, y);
+        return scene.layout().linkAt(point.getX(), point.getY(), REACH / view.scale());
+    }
+
+    /** Whether anything on it moves. */
+    boolean isMoving() {
+        return chevrons.isMoving(scene.readings());
+    }
+
+    /** Lets what moves go on for a while. */
+    void advance(double seconds) {
+        chevrons.advance(scene.readings(), seconds);
+    }
+
+    void paintStill(Graphics2D graphics, BenchView view, Lit lit) {
+        BenchScene lighted = scene.with(Emphasis.pointingAt(lit.parts(), lit.links()));
+        StillPainter.paint(graphics, lighted, view);
+    }
+
+    void paintMoving(Graphics2D graphics, BenchView view) {
+        chevrons.paint(graphics, scene, view);
+    }
+}

@@ -1,0 +1,63 @@
+package org.sagwise.ui.bench;
+
+import org.sagwise.picture.layout.BenchLayout;
+import org.sagwise.picture.scene.BenchView;
+import org.sagwise.scenario.Scenario;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * Sets a bench out for the size at which it will be seen. A large circuit is shown small to fit;
+ * its figures are then set larger against the parts, so that they can still be read.
+ */
+final class SettingOut {
+
+    /** Figures may be set this much larger against the parts. */
+    private static final List<Double> STRETCHES = List.of(1.0, 1.25, 1.5);
+
+    /** Largest size of figures that the layout takes. */
+    private static final double LARGEST_TEXT = 2;
+
+    /** Share of their wanted size at which figures are large enough. */
+    private static final double ENOUGH = 0.95;
+
+    /** With more parts than this, only one layout is tried. */
+    private static final int MOST_PARTS = 40;
+
+    private SettingOut() {}
+
+    /**
+     * The layout whose figures come out as large as wanted, or as nearly so as can be.
+     *
+     * @param textScale wanted size of figures on the screen against the usual one
+     */
+    static BenchLayout of(Scenario scenario, double textScale, double width, double height) {
+        List<BenchLayout> layouts =
+                stretches(scenario)
+                        .map(stretch -> Math.min(LARGEST_TEXT, textScale * stretch))
+                        .distinct()
+                        .map(scale -> BenchLayout.of(scenario, scale))
+                        .toList();
+        return layouts.stream()
+                .filter(layout -> seen(layout, width, height) >= ENOUGH * textScale)
+                .findFirst()
+                .orElseGet(
+                        () ->
+                                layouts.stream()
+                                        .max(
+                                                Comparator.comparingDouble(
+                                                        layout -> seen(layout, width, height)))
+                                        .orElseThrow());
+    }
+
+    private static Stream<Double> stretches(Scenario scenario) {
+        return scenario.parts().size() > MOST_PARTS ? Stream.of(1.0) : STRETCHES.stream();
+    }
+
+    /** Size of figures on the screen against the usual one. */
+    private static double seen(BenchLayout layout, double width, double height) {
+        return layout.textScale() * BenchView.fit(layout.bounds(), width, height).scale();
+    }
+}

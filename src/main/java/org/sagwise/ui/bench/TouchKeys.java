@@ -1,0 +1,91 @@
+package org.sagwise.ui.bench;
+
+import javafx.geometry.Bounds;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+
+import org.sagwise.ui.model.BenchModel;
+import org.sagwise.ui.model.Lit;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** Moves the focus over the bench by keys. */
+final class TouchKeys {
+
+    private final TouchLayer layer;
+    private final BenchModel bench;
+
+    TouchKeys(TouchLayer layer, BenchModel bench) {
+        this.layer = layer;
+        this.bench = bench;
+    }
+
+    void pressed(KeyEvent event) {
+        Optional<TouchNode> from = layer.focused();
+        boolean forwarded = from.isPresent() && event.getTarget() != from.get();
+        if (from.isEmpty() || forwarded || event.isShortcutDown() || event.isAltDown()) {
+            return;
+        }
+        if (event.getCode() == KeyCode.TAB) {
+            tab(from.get(), event);
+        } else if (event.getCode().isArrowKey() && !event.isShiftDown()) {
+            nearest(from.get(), event.getCode()).ifPresent(TouchNode::requestFocus);
+            event.consume();
+        } else if (event.getCode() == KeyCode.ENTER) {
+            bench.spotlight().show(bench.spotlight().lit());
+            event.consume();
+        } else if (event.getCode() == KeyCode.ESCAPE) {
+            bench.spotlight().show(Lit.NOTHING);
+            event.consume();
+        }
+    }
+
+    /** From part to part; from the last one, or the first one backwards, off the bench. */
+    private void tab(TouchNode from, KeyEvent event) {
+        List<TouchNode> parts = layer.parts();
+        int at = parts.indexOf(partOf(from, parts));
+        int next = event.isShiftDown() ? at - 1 : at + 1;
+        if (next >= 0 && next < parts.size()) {
+            parts.get(next).requestFocus();
+            event.consume();
+        } else if (next >= parts.size()) {
+            // Terminals follow the parts in the order of nodes: leave from the last of them.
+            TouchNode last = layer.nodes().get(layer.nodes().size() - 1);
+            event.consume();
+            last.fireEvent(event.copyFor(last, last));
+        }
+    }
+
+    private static TouchNode partOf(TouchNode node, List<TouchNode> parts) {
+        return parts.stream().filter(node::belongsTo).findFirst().orElse(node);
+    }
+
+    private Optional<TouchNode> nearest(TouchNode from, KeyCode key) {
+        Comparator<TouchNode> byDistance = Comparator.comparingDouble(to -> cost(from, to, key));
+        return layer.nodes().stream().filter(to -> ahead(from, to, key) > 1).min(byDistance);
+    }
+
+    /** How far a node lies in the direction of a key, in pixels. */
+    private static double ahead(TouchNode from, TouchNode to, KeyCode key) {
+        Bounds here = from.getBoundsInParent();
+        Bounds there = to.getBoundsInParent();
+        double dx = there.getCenterX() - here.getCenterX();
+        double dy = there.getCenterY() - here.getCenterY();
+        return switch (key) {
+            case LEFT -> -dx;
+            case RIGHT -> dx;
+            case UP -> -dy;
+            default -> dy;
+        };
+    }
+
+    /** Distance, where going aside counts double, so that arrows go straight where they can. */
+    private static double cost(TouchNode from, TouchNode to, KeyCode key) {
+        boolean sideways = key == KeyCode.LEFT || key == KeyCode.RIGHT;
+        double aside =
+                Math.abs(sideways ? ahead(from, to, KeyCode.DOWN) : ahead(from, to, KeyCode.RIGHT));
+        return ahead(from, to, key) + 2 * aside;
+    }
+}

@@ -1,0 +1,153 @@
+package org.sagwise.ui.bench;
+
+import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseButton;
+import javafx.scene.input.MouseEvent;
+import javafx.scene.layout.Pane;
+
+import org.sagwise.picture.scene.BenchView;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.PartKind;
+import org.sagwise.scenario.TerminalRef;
+import org.sagwise.ui.model.BenchModel;
+import org.sagwise.ui.model.Lit;
+import org.sagwise.ui.model.Thumb;
+import org.sagwise.ui.text.PartTexts;
+import org.sagwise.ui.text.Wording;
+
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The touch nodes over the bench: one for each part, then one for each terminal. Tab goes from part
+ * to part, arrows go to whatever lies that way.
+ */
+final class TouchLayer extends Pane {
+
+    private static final Map<String, String> TERMINAL_WORDS =
+            Map.of(
+                    "+",
+                    "plus",
+                    "-",
+                    "minus",
+                    "in+",
+                    "in-plus",
+                    "in-",
+                    "in-minus",
+                    "out+",
+                    "out-plus",
+                    "out-",
+                    "out-minus");
+
+    private final BenchModel bench;
+    private final PartTexts texts;
+    private final Wording wording;
+    private final List<TouchNode> parts = new ArrayList<>();
+
+    TouchLayer(BenchModel bench, Wording wording) {
+        this.bench = bench;
+        this.wording = wording;
+        this.texts = new PartTexts(wording);
+        setPickOnBounds(false);
+        getStyleClass().add("touch-layer");
+        addEventHandler(KeyEvent.KEY_PRESSED, new TouchKeys(this, bench)::pressed);
+    }
+
+    /** Makes the nodes of a bench anew; the focus stays on the part or terminal that had it. */
+    void rebuild(Scenery scenery) {
+        Optional<String> focused = focused().map(TouchNode::getId);
+        parts.clear();
+        List<TouchNode> terminals = new ArrayList<>();
+        for (Part part : bench.scenario().parts()) {
+            scenery.partBox(part.id()).ifPresent(box -> parts.add(partNode(part, box)));
+            for (TerminalRef terminal : part.terminals()) {
+                scenery.terminalBox(terminal)
+                        .ifPresent(box -> terminals.add(terminalNode(terminal, box)));
+            }
+        }
+        getChildren().setAll(parts);
+        getChildren().addAll(terminals);
+        focused.flatMap(this::node).ifPresent(TouchNode::requestFocus);
+    }
+
+    /** Tells what can be measured now. */
+    void retell() {
+        nodes().forEach(TouchNode::retell);
+    }
+
+    void place(BenchView view) {
+        nodes().forEach(node -> node.place(view));
+    }
+
+    List<TouchNode> parts() {
+        return List.copyOf(parts);
+    }
+
+    List<TouchNode> nodes() {
+        return getChildren().stream().map(TouchNode.class::cast).toList();
+    }
+
+    Optional<TouchNode> focused() {
+        return nodes().stream().filter(TouchNode::isFocused).findFirst();
+    }
+
+    private Optional<TouchNode> node(String id) {
+        return nodes().stream().filter(node -> node.getId().equals(id)).findFirst();
+    }
+
+    private TouchNode partNode(Part part, Rectangle2D box) {
+        TouchNode node =
+                new TouchNode(
+                        "part-" + part.id(),
+                        part.id(),
+                        box,
+                        texts.kind(part.kind()),
+                        () -> bench.scenario().part(part.id()).map(this::tell).orElse(""));
+        listen(node, Lit.part(part.id()));
+        if (part.kind() == PartKind.SWITCH) {
+            node.addEventHandler(MouseEvent.MOUSE_PRESSED, this::thumbDown);
+            node.addEventHandler(
+                    MouseEvent.MOUSE_RELEASED, event -> bench.thumb().release(Thumb.Hold.MOUSE));
+        }
+        return node;
+    }
+
+    private TouchNode terminalNode(TerminalRef terminal, Rectangle2D box) {
+        String word = TERMINAL_WORDS.getOrDefault(terminal.terminal(), terminal.terminal());
+        TouchNode node =
+                new TouchNode(
+                        "terminal-" + terminal.part() + "-" + word,
+                        terminal.part(),
+                        box,
+                        wording.say("touch.terminal.kind"),
+                        () -> texts.terminal(bench.assessment(), terminal));
+        listen(node, Lit.part(terminal.part()));
+        return node;
+    }
+
+    private String tell(Part part) {
+        return texts.part(bench.assessment(), part);
+    }
+
+    private void listen(TouchNode node, Lit target) {
+        node.setOnMouseEntered(event -> bench.spotlight().point(target));
+        node.setOnMouseExited(event -> bench.spotlight().point(Lit.NOTHING));
+        node.addEventHandler(MouseEvent.MOUSE_PRESSED, event -> focus(node, event));
+        node.focusedProperty().subscribe(on -> bench.spotlight().point(on ? target : Lit.NOTHING));
+    }
+
+    private static void focus(TouchNode node, MouseEvent event) {
+        if (event.getButton() == MouseButton.PRIMARY) {
+            node.requestFocus();
+        }
+    }
+
+    private void thumbDown(MouseEvent event) {
+        if (event.getButton() == MouseButton.PRIMARY) {
+            bench.thumb().press(Thumb.Hold.MOUSE);
+        }
+    }
+}

@@ -1,0 +1,71 @@
+package org.sagwise.ui.caution;
+
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
+
+import org.sagwise.caution.Assessment;
+import org.sagwise.caution.Caution;
+import org.sagwise.ui.model.BenchModel;
+import org.sagwise.ui.model.Subscriptions;
+import org.sagwise.ui.text.Wording;
+
+import java.util.List;
+import java.util.function.Consumer;
+
+/** Everything that a competent person would be told about the drawn circuit. */
+public final class CautionsView extends VBox {
+
+    private final Wording wording;
+    private final Consumer<Caution> show;
+    private final VBox cards = new VBox();
+    private List<Caution> shown;
+
+    /**
+     * @param show picks a caution out on the bench
+     */
+    public CautionsView(
+            BenchModel bench,
+            Consumer<Caution> show,
+            Wording wording,
+            Subscriptions subscriptions) {
+        this.wording = wording;
+        this.show = show;
+        setId("cautions");
+        getStyleClass().add("cautions");
+        Label title = new Label(wording.say("cautions.title"));
+        title.getStyleClass().add("section-title");
+        cards.getStyleClass().add("cards");
+        getChildren().addAll(title, cards);
+        subscriptions.watch(bench.assessmentProperty(), this::show);
+    }
+
+    private void show(Assessment assessment) {
+        // Pressing the button changes no caution; the cards stay, and so does the focus in them.
+        if (assessment.cautions().equals(shown)) {
+            return;
+        }
+        shown = assessment.cautions();
+        cards.getChildren().setAll(shown.stream().map(this::card).toList());
+        if (shown.isEmpty()) {
+            cards.getChildren().add(nothing());
+        }
+    }
+
+    private CautionCard card(Caution caution) {
+        return new CautionCard(caution, wording, () -> show.accept(caution));
+    }
+
+    private HBox nothing() {
+        Label first = new Label(wording.say("cautions.none"));
+        first.getStyleClass().add("caution-title");
+        Label second = new Label(wording.say("cautions.none.scope"));
+        second.getStyleClass().add("quiet");
+        first.setWrapText(true);
+        second.setWrapText(true);
+        HBox card = new HBox(Flag.lowered(first.getText()), new VBox(first, second));
+        card.setId("no-caution");
+        card.getStyleClass().addAll("card", "no-caution", "caution-head");
+        return card;
+    }
+}

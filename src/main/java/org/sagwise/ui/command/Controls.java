@@ -1,0 +1,96 @@
+package org.sagwise.ui.command;
+
+import javafx.beans.value.ObservableValue;
+import javafx.scene.control.Button;
+import javafx.scene.control.ButtonBase;
+import javafx.scene.control.CheckMenuItem;
+import javafx.scene.control.Control;
+import javafx.scene.control.Menu;
+import javafx.scene.control.MenuItem;
+import javafx.scene.control.RadioMenuItem;
+import javafx.scene.control.SeparatorMenuItem;
+import javafx.scene.control.Tooltip;
+
+import org.sagwise.ui.model.Subscriptions;
+import org.sagwise.ui.text.Wording;
+
+/** Makes menu items and buttons of commands, all of the same words, keys and tooltips. */
+public final class Controls {
+
+    private final Wording wording;
+    private final Subscriptions subscriptions;
+
+    /**
+     * @param subscriptions closed when the controls are thrown away
+     */
+    public Controls(Wording wording, Subscriptions subscriptions) {
+        this.wording = wording;
+        this.subscriptions = subscriptions;
+    }
+
+    /** A menu with these items. */
+    public Menu menu(String id, MenuItem... items) {
+        Menu menu = new Menu(wording.say("menu." + id));
+        menu.setId("menu-" + id);
+        menu.getItems().addAll(items);
+        return menu;
+    }
+
+    public MenuItem item(Command command) {
+        return wired(new MenuItem(), command);
+    }
+
+    /** An item with a tick that follows a value; the command changes the value. */
+    public MenuItem check(Command command, ObservableValue<Boolean> ticked) {
+        CheckMenuItem item = wired(new CheckMenuItem(), command);
+        subscriptions.watch(ticked, item::setSelected);
+        return item;
+    }
+
+    /** One of several of which one is chosen, as a value says. */
+    public MenuItem choice(Command command, ObservableValue<Boolean> chosen) {
+        RadioMenuItem item = wired(new RadioMenuItem(), command);
+        subscriptions.watch(chosen, item::setSelected);
+        return item;
+    }
+
+    public MenuItem line() {
+        return new SeparatorMenuItem();
+    }
+
+    /** A button with the words of a command. */
+    public Button button(Command command) {
+        Button button = new Button(wording.say(command.textKey()));
+        button.setId("button-" + command.id());
+        wire(button, command);
+        return button;
+    }
+
+    /** Makes a button do what a command does. */
+    public void wire(ButtonBase button, Command command) {
+        button.setOnAction(event -> command.action().run());
+        button.disableProperty().bind(command.unavailable());
+        explain(button, command);
+    }
+
+    /** Gives a control the tooltip of a command, with its keys. */
+    public void explain(Control control, Command command) {
+        control.setTooltip(new Tooltip(tip(command)));
+    }
+
+    private String tip(Command command) {
+        String what = wording.say(command.tipKey());
+        return command.keys()
+                .map(keys -> wording.say("tip.with-keys", what, keys.getDisplayText()))
+                .orElse(what);
+    }
+
+    private <T extends MenuItem> T wired(T item, Command command) {
+        item.setId("item-" + command.id());
+        item.setText(wording.say(command.textKey()));
+        item.setOnAction(event -> command.action().run());
+        item.disableProperty().bind(command.unavailable());
+        command.keys().ifPresent(item::setAccelerator);
+        return item;
+    }
+}

@@ -1,0 +1,97 @@
+package org.sagwise.ui.demo;
+
+import javafx.application.Platform;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.scene.image.Image;
+import javafx.scene.image.PixelFormat;
+import javafx.scene.image.WritableImage;
+
+import org.sagwise.caution.Assessment;
+import org.sagwise.picture.bench.StillPainter;
+import org.sagwise.picture.layout.BenchLayout;
+import org.sagwise.picture.look.Theme;
+import org.sagwise.picture.scene.BenchScene;
+import org.sagwise.picture.scene.BenchView;
+import org.sagwise.scenario.Scenario;
+
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
+import java.awt.image.DataBufferInt;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.Executor;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/** Small pictures of the examples, painted behind the scenes. */
+public final class Thumbnails {
+
+    /** Width and height in pixels of a screen of usual density. */
+    static final int WIDTH = 176;
+
+    static final int HEIGHT = 84;
+
+    /** Painted larger, for screens with more pixels. */
+    private static final int DENSITY = 2;
+
+    private final Function<Scenario, Assessment> assess;
+    private final Executor behindTheScenes;
+    private final Map<Example, ReadOnlyObjectWrapper<Image>> pictures;
+
+    /**
+     * @param assess computes everything about a scenario
+     * @param behindTheScenes where pictures are painted
+     */
+    public Thumbnails(
+            List<Example> examples,
+            Function<Scenario, Assessment> assess,
+            Executor behindTheScenes) {
+        this.assess = assess;
+        this.behindTheScenes = behindTheScenes;
+        this.pictures =
+                examples.stream()
+                        .collect(
+                                Collectors.toUnmodifiableMap(
+                                        each -> each, each -> new ReadOnlyObjectWrapper<>()));
+    }
+
+    /** The picture of an example; null until it is painted. */
+    ReadOnlyObjectProperty<Image> of(Example example) {
+        return pictures.get(example).getReadOnlyProperty();
+    }
+
+    /** Paints all pictures in a theme, those first that stand first. */
+    public void paint(List<Example> inOrder, Theme theme) {
+        inOrder.forEach(each -> behindTheScenes.execute(() -> paint(each, theme)));
+    }
+
+    private void paint(Example example, Theme theme) {
+        Image painted = painted(example.scenario(), theme);
+        Platform.runLater(() -> pictures.get(example).set(painted));
+    }
+
+    private Image painted(Scenario scenario, Theme theme) {
+        BenchScene scene =
+                BenchScene.of(
+                                assess.apply(scenario.released()),
+                                BenchLayout.of(scenario),
+                                theme,
+                                Locale.ROOT)
+                        .with(Set.of());
+        int width = WIDTH * DENSITY;
+        int height = HEIGHT * DENSITY;
+        BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_ARGB_PRE);
+        Graphics2D graphics = image.createGraphics();
+        StillPainter.paint(graphics, scene, BenchView.fit(scene.layout().bounds(), width, height));
+        graphics.dispose();
+        WritableImage copy = new WritableImage(width, height);
+        int[] pixels = ((DataBufferInt) image.getRaster().getDataBuffer()).getData();
+        copy.getPixelWriter()
+                .setPixels(
+                        0, 0, width, height, PixelFormat.getIntArgbPreInstance(), pixels, 0, width);
+        return copy;
+    }
+}

@@ -1,0 +1,40 @@
+package org.sagwise.ui.frame;
+
+import javafx.geometry.Orientation;
+import javafx.scene.Node;
+import javafx.scene.control.SplitPane;
+import javafx.scene.input.MouseEvent;
+
+import org.sagwise.ui.prefs.PreferencesModel;
+
+/** The bench over the staircase; their shares stay when the window grows, and are remembered. */
+final class BenchSplit extends SplitPane {
+
+    private final PreferencesModel preferences;
+
+    BenchSplit(Node bench, Node staircase, PreferencesModel preferences) {
+        super(bench, staircase);
+        this.preferences = preferences;
+        setId("middle");
+        setOrientation(Orientation.VERTICAL);
+        addEventFilter(MouseEvent.MOUSE_RELEASED, event -> remember());
+    }
+
+    /** A split pane left alone keeps pixels, not shares, and forgets what it was told too early. */
+    @Override
+    protected void layoutChildren() {
+        if (!isDragged()) {
+            setDividerPositions(preferences.get().benchShare());
+        }
+        super.layoutChildren();
+    }
+
+    private boolean isDragged() {
+        return lookupAll(".split-pane-divider").stream().anyMatch(Node::isPressed);
+    }
+
+    private void remember() {
+        double share = getDividerPositions()[0];
+        preferences.change(now -> now.withBenchShare(share));
+    }
+}

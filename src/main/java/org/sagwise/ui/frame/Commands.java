@@ -1,0 +1,103 @@
+package org.sagwise.ui.frame;
+
+import javafx.beans.binding.Bindings;
+import javafx.beans.binding.BooleanBinding;
+
+import org.sagwise.ui.bench.ViewModel;
+import org.sagwise.ui.command.Command;
+import org.sagwise.ui.file.Documents;
+import org.sagwise.ui.model.BenchModel;
+import org.sagwise.ui.prefs.Preferences;
+import org.sagwise.ui.prefs.PreferencesModel;
+import org.sagwise.ui.prefs.Shown;
+
+/** Everything that the window can be told to do, but for what has a choice of its own. */
+record Commands(
+        Command open,
+        Command reread,
+        Command save,
+        Command saveAs,
+        Command quit,
+        Command undo,
+        Command redo,
+        Command title,
+        Command latch,
+        Command zoomIn,
+        Command zoomOut,
+        Command fit,
+        Command textLarger,
+        Command textSmaller,
+        Command examples,
+        Command fullScreen,
+        Command table,
+        Command keys,
+        Command notice,
+        Command about) {
+
+    /** What the window itself has to do. */
+    interface WindowActions {
+        void close();
+
+        void toggleFullScreen();
+
+        void editTitle();
+
+        void showTable();
+
+        void showKeys();
+
+        void showNotice();
+
+        void showAbout();
+    }
+
+    private static final int TEXT_STEP = 25;
+
+    static Commands of(
+            BenchModel bench,
+            Documents documents,
+            PreferencesModel preferences,
+            ViewModel view,
+            WindowActions window) {
+        BooleanBinding noFile =
+                Bindings.createBooleanBinding(
+                        () -> documents.fileProperty().get().isEmpty(), documents.fileProperty());
+        BooleanBinding nothingToUndo =
+                Bindings.createBooleanBinding(
+                        () -> bench.history().undoable().isEmpty(), bench.historyProperty());
+        BooleanBinding nothingToRedo =
+                Bindings.createBooleanBinding(
+                        () -> bench.history().redoable().isEmpty(), bench.historyProperty());
+        return new Commands(
+                Command.of("open", documents::open).by("Shortcut+O"),
+                Command.of("reread", documents::reread).by("F5").unless(noFile),
+                Command.of("save", documents::save).by("Shortcut+S"),
+                Command.of("save-as", documents::saveAs).by("Shortcut+Shift+S"),
+                Command.of("quit", window::close).by("Shortcut+Q"),
+                Command.of("undo", bench::undo).by("Shortcut+Z").unless(nothingToUndo),
+                Command.of("redo", bench::redo).by("Shortcut+Shift+Z").unless(nothingToRedo),
+                Command.of("title", window::editTitle).by("F2"),
+                Command.of("latch", bench.thumb()::toggleLatch).by("Shortcut+L"),
+                Command.of("zoom-in", view::zoomIn).by("Shortcut+Plus"),
+                Command.of("zoom-out", view::zoomOut).by("Shortcut+Minus"),
+                Command.of("fit", view::fit).by("Shortcut+0"),
+                Command.of("text-larger", () -> scaleText(preferences, TEXT_STEP))
+                        .by("Shortcut+Shift+Plus"),
+                Command.of("text-smaller", () -> scaleText(preferences, -TEXT_STEP))
+                        .by("Shortcut+Shift+Minus"),
+                Command.of("examples", () -> preferences.change(Commands::turnExamples)).by("F9"),
+                Command.of("full-screen", window::toggleFullScreen).by("F11"),
+                Command.of("table", window::showTable).by("Shortcut+T"),
+                Command.of("keys", window::showKeys).by("F1"),
+                Command.of("notice", window::showNotice),
+                Command.of("about", window::showAbout));
+    }
+
+    private static void scaleText(PreferencesModel preferences, int percent) {
+        preferences.change(now -> now.withTextPercent(now.textPercent() + percent));
+    }
+
+    private static Preferences turnExamples(Preferences now) {
+        return now.withExamples(now.examples() == Shown.SHOWN ? Shown.HIDDEN : Shown.SHOWN);
+    }
+}

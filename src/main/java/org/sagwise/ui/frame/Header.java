@@ -1,0 +1,68 @@
+package org.sagwise.ui.frame;
+
+import javafx.geometry.Pos;
+import javafx.scene.control.Label;
+import javafx.scene.control.MenuBar;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+import org.sagwise.ui.file.Documents;
+import org.sagwise.ui.fire.FireView;
+import org.sagwise.ui.model.BenchModel;
+import org.sagwise.ui.model.Subscriptions;
+import org.sagwise.ui.text.Wording;
+
+import java.nio.file.Path;
+import java.util.Optional;
+
+/** The strip across the top: fire button, title, menus. */
+final class Header extends HBox {
+
+    private final BenchModel bench;
+    private final Documents documents;
+    private final Wording wording;
+    private final Label title = new Label();
+    private final Label file = new Label();
+
+    Header(
+            FireView fire,
+            MenuBar menus,
+            BenchModel bench,
+            Documents documents,
+            Wording wording,
+            Subscriptions subscriptions) {
+        this.bench = bench;
+        this.documents = documents;
+        this.wording = wording;
+        getStyleClass().add("header");
+        setAlignment(Pos.CENTER_LEFT);
+        title.setId("bench-title");
+        title.getStyleClass().add("bench-title");
+        file.getStyleClass().add("quiet");
+        VBox middle = new VBox(title, file);
+        middle.setAlignment(Pos.CENTER);
+        middle.setMinWidth(0);
+        HBox.setHgrow(middle, Priority.ALWAYS);
+        getChildren().addAll(fire, middle, menus);
+        subscriptions.onChange(bench.historyProperty(), this::update);
+        subscriptions.watch(documents.fileProperty(), now -> update());
+    }
+
+    private void update() {
+        Optional<Path> path = documents.fileProperty().get();
+        boolean saved = bench.history().isSaved();
+        title.setText(titleOf(bench, wording));
+        String name = path.map(p -> p.getFileName().toString()).orElse("");
+        file.setText(saved ? name : wording.say("header.unsaved", name).strip());
+        file.setManaged(!file.getText().isEmpty());
+        file.setTooltip(path.map(p -> new Tooltip(p.toString())).orElse(null));
+    }
+
+    /** The title of the document, or what to call one without. */
+    static String titleOf(BenchModel bench, Wording wording) {
+        String title = bench.scenario().title().strip();
+        return title.isEmpty() ? wording.say("header.untitled") : title;
+    }
+}

@@ -1,0 +1,45 @@
+package org.sagwise.ui.frame;
+
+import javafx.scene.control.Label;
+import javafx.scene.input.KeyCombination;
+import javafx.scene.layout.GridPane;
+
+import org.sagwise.ui.command.Command;
+import org.sagwise.ui.dialog.Dialogs;
+import org.sagwise.ui.text.Wording;
+
+import java.util.List;
+
+/** How everything is done by keyboard. */
+final class KeysDialog {
+
+    /** Keys that belong to no command: the bundle has {@code keys.<id>} and what it does. */
+    private static final List<String> MOVES =
+            List.of("space", "tab", "arrows", "enter", "escape", "pan", "menu");
+
+    private KeysDialog() {}
+
+    static void show(List<Command> commands, Dialogs dialogs) {
+        Wording wording = dialogs.wording();
+        GridPane grid = new GridPane();
+        grid.getStyleClass().add("keys");
+        int row = 0;
+        for (String move : MOVES) {
+            add(grid, row++, wording.say("keys." + move), wording.say("keys." + move + ".does"));
+        }
+        for (Command command : commands) {
+            if (command.keys().isPresent()) {
+                String keys = command.keys().map(KeyCombination::getDisplayText).orElseThrow();
+                add(grid, row++, keys, wording.say(command.tipKey()));
+            }
+        }
+        dialogs.tell("keys-dialog", wording.say("keys.heading"), grid);
+    }
+
+    private static void add(GridPane grid, int row, String keys, String does) {
+        Label key = new Label(keys);
+        key.getStyleClass().add("key");
+        key.setMinWidth(Label.USE_PREF_SIZE);
+        grid.addRow(row, key, new Label(does));
+    }
+}

@@ -1,0 +1,142 @@
+package org.sagwise.ui.frame;
+
+import javafx.scene.Node;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+import org.sagwise.caution.Caution;
+import org.sagwise.ui.bench.BenchPane;
+import org.sagwise.ui.bench.PotentialLegend;
+import org.sagwise.ui.bench.StatusLine;
+import org.sagwise.ui.bench.ViewModel;
+import org.sagwise.ui.caution.DangerStrip;
+import org.sagwise.ui.command.Controls;
+import org.sagwise.ui.demo.Example;
+import org.sagwise.ui.demo.ExamplesColumn;
+import org.sagwise.ui.demo.Thumbnails;
+import org.sagwise.ui.file.Documents;
+import org.sagwise.ui.file.DropTarget;
+import org.sagwise.ui.fire.FireView;
+import org.sagwise.ui.model.BenchModel;
+import org.sagwise.ui.model.Lit;
+import org.sagwise.ui.model.Subscriptions;
+import org.sagwise.ui.notice.TeachingNotice;
+import org.sagwise.ui.prefs.PreferencesModel;
+import org.sagwise.ui.prefs.Shown;
+import org.sagwise.ui.staircase.StaircaseView;
+import org.sagwise.ui.text.Wording;
+import org.sagwise.ui.theme.LooksModel;
+
+import java.util.List;
+
+/** Everything inside the window, in one language. */
+public final class MainFrame extends BorderPane {
+
+    /** What the frame shows and works on. */
+    public record Models(
+            BenchModel bench,
+            Documents documents,
+            PreferencesModel preferences,
+            LooksModel looks,
+            ViewModel view,
+            List<Example> examples,
+            Thumbnails thumbnails) {}
+
+    /** Share of the width that the readings may take where text is large. */
+    private static final double LARGEST_SIDE_SHARE = 0.42;
+
+    /** Width that three columns need at the usual size of text, in pixels. */
+    private static final double LEAST_FOR_EXAMPLES = 960;
+
+    private final Models models;
+    private final Wording wording;
+    private final Subscriptions subscriptions;
+    private final SideColumn side;
+    private final ExamplesColumn examples;
+    private final TeachingNotice notice;
+
+    MainFrame(Models models, Commands commands, Wording wording, Subscriptions subscriptions) {
+        this.models = models;
+        this.wording = wording;
+        this.subscriptions = subscriptions;
+        getStyleClass().add("frame");
+        Controls controls = new Controls(wording, subscriptions);
+        FireView fire =
+                new FireView(models.bench, commands.latch(), controls, wording, subscriptions);
+        Menus menus =
+                new Menus(commands, models.documents, models.preferences, wording, subscriptions);
+        Header header =
+                new Header(
+                        fire,
+                        menus.bar(models.bench),
+                        models.bench,
+                        models.documents,
+                        wording,
+                        subscriptions);
+        setTop(new VBox(header, new DangerStrip(models.bench, this::show, wording, subscriptions)));
+        setCenter(middle());
+        side = new SideColumn(models.bench, this::show, wording, subscriptions);
+        side.maxWidthProperty().bind(widthProperty().multiply(LARGEST_SIDE_SHARE));
+        setRight(side);
+        examples = examples();
+        notice = new TeachingNotice(wording.locale());
+        subscriptions.watch(models.preferences.property(), now -> arrange());
+        subscriptions.watch(widthProperty(), now -> arrange());
+        DropTarget.on(this, models.documents);
+    }
+
+    /**
+     * Where there is little room for the size of text, the column of examples gives way to bench
+     * and readings, and the notice lies across the foot of the window.
+     */
+    private void arrange() {
+        boolean wanted = models.preferences.get().examples() == Shown.SHOWN;
+        boolean room = getWidth() >= LEAST_FOR_EXAMPLES * models.looks.get().textScale();
+        setLeft(wanted && room ? examples : null);
+        if (room && getBottom() == notice || notice.getParent() == null) {
+            setBottom(null);
+            notice.asCard();
+            side.getChildren().add(notice);
+        }
+        if (!room && getBottom() != notice) {
+            side.getChildren().remove(notice);
+            notice.asFoot();
+            setBottom(notice);
+        }
+    }
+
+    private BenchSplit middle() {
+        BenchPane bench =
+                new BenchPane(models.bench, models.looks, models.view, wording, subscriptions);
+        VBox.setVgrow(bench, Priority.ALWAYS);
+        StatusLine status = new StatusLine(models.bench, wording, subscriptions);
+        HBox.setHgrow(status, Priority.ALWAYS);
+        HBox foot = new HBox(status, new PotentialLegend(models.bench, wording, subscriptions));
+        foot.getStyleClass().add("bench-foot");
+        VBox upper = new VBox(bench, foot);
+        StaircaseView staircase =
+                new StaircaseView(models.bench, models.looks, wording, subscriptions);
+        return new BenchSplit(upper, staircase, models.preferences);
+    }
+
+    private ExamplesColumn examples() {
+        return new ExamplesColumn(
+                models.examples,
+                models.thumbnails,
+                models.bench,
+                models.documents,
+                wording,
+                subscriptions);
+    }
+
+    private void show(Caution caution) {
+        models.bench.spotlight().show(Lit.of(caution.parts(), caution.links()));
+        models.view.fit();
+        caution.parts().stream()
+                .findFirst()
+                .map(id -> lookup("#part-" + id))
+                .ifPresent(Node::requestFocus);
+    }
+}

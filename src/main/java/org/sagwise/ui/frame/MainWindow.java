@@ -1,0 +1,169 @@
+package org.sagwise.ui.frame;
+
+import javafx.application.Platform;
+import javafx.scene.Scene;
+import javafx.stage.Stage;
+
+import org.sagwise.ui.dialog.Dialogs;
+import org.sagwise.ui.fire.SpaceBar;
+import org.sagwise.ui.model.Subscriptions;
+import org.sagwise.ui.notice.AboutDialog;
+import org.sagwise.ui.notice.NoticeDialogs;
+import org.sagwise.ui.prefs.Preferences;
+import org.sagwise.ui.table.ReadingsWindow;
+import org.sagwise.ui.text.Wording;
+import org.sagwise.ui.theme.AppliedLooks;
+import org.sagwise.ui.theme.StyleSheets;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/**
+ * The window: its place on the screen, its title, its language, and what happens when it is closed.
+ * What is inside is thrown away and built anew when the language changes; the models stay.
+ */
+public final class MainWindow implements Commands.WindowActions {
+
+    private final Stage stage;
+    private final MainFrame.Models models;
+    private final Supplier<Wording> wording;
+    private final Subscriptions lasting = new Subscriptions();
+    private Subscriptions inside = new Subscriptions();
+    private Dialogs dialogs;
+    private ReadingsWindow table;
+    private Commands commands;
+
+    /**
+     * @param wording the words in the present language
+     */
+    public MainWindow(Stage stage, MainFrame.Models models, Supplier<Wording> wording) {
+        this.stage = stage;
+        this.models = models;
+        this.wording = wording;
+    }
+
+    /** Dialogs of this window in the present language. */
+    public Dialogs dialogs() {
+        return dialogs;
+    }
+
+    /**
+     * Opens the window.
+     *
+     * @param file what to put on the bench
+     */
+    public void open(Optional<Path> file) {
+        build();
+        stage.setOnCloseRequest(
+                request -> {
+                    request.consume();
+                    close();
+                });
+        lasting.onChange(models.preferences().property().map(Preferences::language), this::build);
+        lasting.onChange(models.bench().historyProperty(), this::title);
+        stage.show();
+        WindowPlacer.place(stage, models.preferences().get());
+        lasting.watch(
+                models.looks().property().map(AppliedLooks::theme),
+                theme -> models.thumbnails().paint(models.examples(), theme));
+        // Questions come up over a window that is there.
+        Platform.runLater(
+                () -> {
+                    NoticeDialogs.showOnce(models.preferences(), dialogs);
+                    file.ifPresent(models.documents()::open);
+                });
+    }
+
+    private void build() {
+        inside.close();
+        inside = new Subscriptions();
+        Wording words = wording.get();
+        dialogs = new Dialogs(stage, models.looks(), words);
+        table = new ReadingsWindow(stage, models.bench(), models.looks(), words);
+        inside.add(table::close);
+        commands =
+                Commands.of(
+                        models.bench(),
+                        models.documents(),
+                        models.preferences(),
+                        models.view(),
+                        this);
+        MainFrame frame = new MainFrame(models, commands, words, inside);
+        if (stage.getScene() == null) {
+            Scene scene = new Scene(frame);
+            StyleSheets.follow(models.looks(), scene.getStylesheets(), lasting);
+            stage.setScene(scene);
+        } else {
+            stage.getScene().setRoot(frame);
+        }
+        SpaceBar.holds(models.bench().thumb(), stage, inside);
+        title();
+    }
+
+    private void title() {
+        Wording words = dialogs.wording();
+        String mark = models.bench().history().isSaved() ? "" : "• ";
+        stage.setTitle(words.say("window.title", mark + Header.titleOf(models.bench(), words)));
+    }
+
+    @Override
+    public void close() {
+        if (models.documents().mayLeave()) {
+            WindowPlacer.remember(stage, models.preferences());
+            inside.close();
+            lasting.close();
+            stage.close();
+        }
+    }
+
+    @Override
+    public void toggleFullScreen() {
+        stage.setFullScreen(!stage.isFullScreen());
+    }
+
+    @Override
+    public void editTitle() {
+        TitleDialog.show(models.bench(), dialogs);
+    }
+
+    @Override
+    public void showTable() {
+        table.show();
+    }
+
+    @Override
+    public void showKeys() {
+        KeysDialog.show(
+                List.of(
+                        commands.latch(),
+                        commands.open(),
+                        commands.reread(),
+                        commands.save(),
+                        commands.saveAs(),
+                        commands.undo(),
+                        commands.redo(),
+                        commands.title(),
+                        commands.fit(),
+                        commands.zoomIn(),
+                        commands.zoomOut(),
+                        commands.textLarger(),
+                        commands.textSmaller(),
+                        commands.examples(),
+                        commands.table(),
+                        commands.fullScreen(),
+                        commands.quit()),
+                dialogs);
+    }
+
+    @Override
+    public void showNotice() {
+        NoticeDialogs.show(dialogs);
+    }
+
+    @Override
+    public void showAbout() {
+        AboutDialog.show(dialogs);
+    }
+}

@@ -1,0 +1,190 @@
+package org.sagwise.ui.frame;
+
+import javafx.scene.control.Menu;
+import javafx.scene.control.MenuBar;
+import javafx.scene.control.MenuItem;
+
+import org.sagwise.ui.command.Command;
+import org.sagwise.ui.command.Controls;
+import org.sagwise.ui.file.Documents;
+import org.sagwise.ui.model.BenchModel;
+import org.sagwise.ui.model.History;
+import org.sagwise.ui.model.Subscriptions;
+import org.sagwise.ui.prefs.LooksChoice;
+import org.sagwise.ui.prefs.Motion;
+import org.sagwise.ui.prefs.PreferencesModel;
+import org.sagwise.ui.prefs.Shown;
+import org.sagwise.ui.text.Wording;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+
+/** The menus of the window. */
+final class Menus {
+
+    /** Languages with a complete bundle; the empty tag stands for the system's. */
+    private static final List<String> LANGUAGES = List.of("", "en", "de");
+
+    private final Commands commands;
+    private final Documents documents;
+    private final PreferencesModel preferences;
+    private final Wording wording;
+    private final Controls controls;
+    private final Subscriptions subscriptions;
+
+    Menus(
+            Commands commands,
+            Documents documents,
+            PreferencesModel preferences,
+            Wording wording,
+            Subscriptions subscriptions) {
+        this.commands = commands;
+        this.documents = documents;
+        this.preferences = preferences;
+        this.wording = wording;
+        this.controls = new Controls(wording, subscriptions);
+        this.subscriptions = subscriptions;
+    }
+
+    MenuBar bar(BenchModel bench) {
+        MenuBar bar = new MenuBar(file(), edit(bench), benchMenu(bench), view(), help());
+        bar.setUseSystemMenuBar(true);
+        bar.setMinWidth(MenuBar.USE_PREF_SIZE);
+        return bar;
+    }
+
+    private Menu file() {
+        return controls.menu(
+                "file",
+                controls.item(commands.open()),
+                recent(),
+                controls.item(commands.reread()),
+                controls.line(),
+                controls.item(commands.save()),
+                controls.item(commands.saveAs()),
+                controls.line(),
+                controls.item(commands.quit()));
+    }
+
+    private Menu recent() {
+        Menu menu = controls.menu("recent");
+        subscriptions.watch(
+                preferences.property(), now -> menu.getItems().setAll(recent(now.recent())));
+        return menu;
+    }
+
+    private List<MenuItem> recent(List<Path> files) {
+        if (files.isEmpty()) {
+            MenuItem none = new MenuItem(wording.say("menu.recent.none"));
+            none.setDisable(true);
+            return List.of(none);
+        }
+        Command forget =
+                Command.of(
+                        "forget-recent",
+                        () -> preferences.change(now -> now.withRecent(List.of())));
+        return Stream.concat(
+                        files.stream().map(this::recent),
+                        Stream.of(controls.line(), controls.item(forget)))
+                .toList();
+    }
+
+    private MenuItem recent(Path file) {
+        MenuItem item =
+                new MenuItem(
+                        wording.say(
+                                "menu.recent.file",
+                                file.getFileName(),
+                                String.valueOf(file.getParent())));
+        item.setMnemonicParsing(false);
+        item.setOnAction(event -> documents.open(file));
+        return item;
+    }
+
+    private Menu edit(BenchModel bench) {
+        MenuItem undo = controls.item(commands.undo());
+        MenuItem redo = controls.item(commands.redo());
+        subscriptions.watch(bench.historyProperty(), now -> name(now, undo, redo));
+        return controls.menu("edit", undo, redo, controls.line(), controls.item(commands.title()));
+    }
+
+    private void name(History history, MenuItem undo, MenuItem redo) {
+        undo.setText(
+                history.undoable()
+                        .map(edit -> wording.say("command.undo.named", edit))
+                        .orElseGet(() -> wording.say("command.undo")));
+        redo.setText(
+                history.redoable()
+                        .map(edit -> wording.say("command.redo.named", edit))
+                        .orElseGet(() -> wording.say("command.redo")));
+    }
+
+    private Menu benchMenu(BenchModel bench) {
+        return controls.menu(
+                "bench",
+                controls.check(commands.latch(), bench.thumb().latchedProperty()),
+                controls.line(),
+                controls.item(commands.fit()),
+                controls.item(commands.zoomIn()),
+                controls.item(commands.zoomOut()),
+                controls.line(),
+                controls.item(commands.table()));
+    }
+
+    private Menu view() {
+        return controls.menu(
+                "view",
+                controls.check(
+                        commands.examples(),
+                        preferences.property().map(now -> now.examples() == Shown.SHOWN)),
+                controls.item(commands.fullScreen()),
+                controls.line(),
+                controls.menu("looks", looks()),
+                controls.item(commands.textLarger()),
+                controls.item(commands.textSmaller()),
+                controls.check(
+                        Command.of("less-motion", this::turnMotion),
+                        preferences.property().map(now -> now.motion() == Motion.REDUCED)),
+                controls.menu("language", languages()));
+    }
+
+    private MenuItem[] looks() {
+        return Stream.of(LooksChoice.values()).map(this::looks).toArray(MenuItem[]::new);
+    }
+
+    private MenuItem looks(LooksChoice choice) {
+        String word = choice.name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return controls.choice(
+                Command.of("looks-" + word, () -> preferences.change(now -> now.withLooks(choice))),
+                preferences.property().map(now -> now.looks() == choice));
+    }
+
+    private void turnMotion() {
+        preferences.change(
+                now ->
+                        now.withMotion(
+                                now.motion() == Motion.REDUCED ? Motion.FULL : Motion.REDUCED));
+    }
+
+    private MenuItem[] languages() {
+        return LANGUAGES.stream().map(this::language).toArray(MenuItem[]::new);
+    }
+
+    private MenuItem language(String tag) {
+        return controls.choice(
+                Command.of(
+                        "language-" + (tag.isEmpty() ? "system" : tag),
+                        () -> preferences.change(now -> now.withLanguage(tag))),
+                preferences.property().map(now -> now.language().equals(tag)));
+    }
+
+    private Menu help() {
+        return controls.menu(
+                "help",
+                controls.item(commands.keys()),
+                controls.item(commands.notice()),
+                controls.item(commands.about()));
+    }
+}

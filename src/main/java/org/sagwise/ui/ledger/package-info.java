@@ -1,0 +1,2 @@
+/** Where volts and watts go, and each cell against its limit. */
+package org.sagwise.ui.ledger;

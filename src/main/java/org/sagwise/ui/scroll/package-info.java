@@ -1,0 +1,2 @@
+/** Scrolling that follows the focus. */
+package org.sagwise.ui.scroll;

@@ -1,0 +1,100 @@
+package org.sagwise.ui.staircase;
+
+import javafx.scene.AccessibleRole;
+import javafx.scene.input.MouseEvent;
+import javafx.scene.layout.Pane;
+
+import org.sagwise.picture.scene.Emphasis;
+import org.sagwise.picture.stairs.StairScene;
+import org.sagwise.picture.stairs.StaircasePainter;
+import org.sagwise.reading.Staircase.Step;
+import org.sagwise.ui.canvas.CanvasLayer;
+import org.sagwise.ui.model.BenchModel;
+import org.sagwise.ui.model.Lit;
+import org.sagwise.ui.model.Subscriptions;
+import org.sagwise.ui.text.PartTexts;
+import org.sagwise.ui.text.Wording;
+import org.sagwise.ui.theme.LooksModel;
+
+import java.awt.Graphics2D;
+import java.util.Optional;
+
+/** The staircase under the bench. A step that is pointed at lights its part, and the reverse. */
+public final class StaircaseView extends Pane {
+
+    private final BenchModel bench;
+    private final LooksModel looks;
+    private final Wording wording;
+    private final PartTexts texts;
+    private final CanvasLayer layer = new CanvasLayer(this::paint);
+    private Optional<StaircasePainter> painter = Optional.empty();
+
+    public StaircaseView(
+            BenchModel bench, LooksModel looks, Wording wording, Subscriptions subscriptions) {
+        this.bench = bench;
+        this.looks = looks;
+        this.wording = wording;
+        this.texts = new PartTexts(wording);
+        setId("staircase");
+        getStyleClass().add("staircase");
+        setFocusTraversable(true);
+        setAccessibleRole(AccessibleRole.IMAGE_VIEW);
+        getChildren().add(layer);
+        setOnMouseMoved(this::moved);
+        setOnMouseExited(event -> bench.spotlight().point(Lit.NOTHING));
+        setOnMouseClicked(this::clicked);
+        setOnKeyPressed(new StepWalk(bench)::pressed);
+        subscriptions.onChange(bench.assessmentProperty(), this::renew);
+        subscriptions.onChange(looks.property(), this::renew);
+        subscriptions.watch(bench.spotlight().litProperty(), lit -> renew());
+    }
+
+    private void renew() {
+        layer.repaint();
+        setAccessibleText(
+                wording.say(
+                        "staircase.accessible",
+                        String.join(" ", texts.lit(bench.assessment(), bench.spotlight().lit()))));
+    }
+
+    private void paint(Graphics2D graphics, double width, double height) {
+        Lit lit = bench.spotlight().lit();
+        StairScene scene =
+                new StairScene(
+                        bench.assessment().staircase(),
+                        bench.scenario(),
+                        looks.get().theme(),
+                        wording.locale(),
+                        looks.get().textScale(),
+                        Emphasis.pointingAt(lit.parts(), lit.links()));
+        StaircasePainter fresh = StaircasePainter.of(scene, width, height);
+        fresh.paint(graphics);
+        painter = Optional.of(fresh);
+    }
+
+    private void moved(MouseEvent event) {
+        bench.spotlight().point(litAt(event));
+    }
+
+    /** A click keeps a step picked out. */
+    private void clicked(MouseEvent event) {
+        requestFocus();
+        bench.spotlight().show(litAt(event));
+    }
+
+    private Lit litAt(MouseEvent event) {
+        return painter.flatMap(drawn -> drawn.stepAt(event.getX(), event.getY()))
+                .map(StaircaseView::lit)
+                .orElse(Lit.NOTHING);
+    }
+
+    /** What a step is on the bench. */
+    static Lit lit(Step step) {
+        return step.link().isPresent() ? Lit.link(step.link().getAsInt()) : Lit.part(step.part());
+    }
+
+    @Override
+    protected void layoutChildren() {
+        layer.resizeRelocate(0, 0, getWidth(), getHeight());
+    }
+}

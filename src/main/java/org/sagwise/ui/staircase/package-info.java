@@ -1,0 +1,2 @@
+/** The staircase of potential under the bench. */
+package org.sagwise.ui.staircase;

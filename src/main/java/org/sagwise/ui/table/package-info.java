@@ -1,0 +1,2 @@
+/** Parts and readings as a plain table. */
+package org.sagwise.ui.table;

@@ -1,0 +1,98 @@
+package org.sagwise.ui.gui;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.stage.Stage;
+
+import org.junit.jupiter.api.Test;
+import org.sagwise.file.DemoScenarios;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+
+/** Opening files, broken ones too, and what happens to unsaved changes. */
+class FilesGuiTest extends GuiTest {
+
+    private static final String BROKEN =
+            """
+            {"sagwise": 1, "title": "Broken",
+             "parts": [{"id": "A", "kind": "sell"},
+                       {"id": "coil", "kind": "coil", "ohm": -1}],
+             "links": [{"from": "A.+", "to": "nowhere.1", "ideal": true}]}
+            """;
+
+    @Test
+    void open_aFileFromTheCommandLine_liesOnTheBench() throws Exception {
+        Path file = folder().resolve("mine.sagwise.json");
+        Files.write(file, DemoScenarios.bytes("two-by-two"));
+        open(file.toString());
+
+        assertEquals("Two rows of two", text("bench-title"));
+        for (String part : List.of("A", "B", "C", "D", "fire", "coil")) {
+            assertTrue(isThere("part-" + part), part);
+        }
+    }
+
+    @Test
+    void open_aBrokenFile_listsEveryProblemAndKeepsTheBench() throws Exception {
+        Path file = Files.writeString(folder().resolve("broken.sagwise.json"), BROKEN);
+        open(file.toString());
+
+        List<String> places =
+                robot().lookup(".trouble-place").queryAllAs(Label.class).stream()
+                        .map(Label::getText)
+                        .toList();
+        assertEquals(3, places.size(), places.toString());
+        assertTrue(places.get(0).startsWith("parts[0].kind"), places.toString());
+        robot().push(KeyCode.ESCAPE);
+        settle();
+
+        assertFalse(isThere("troubles"));
+        assertEquals("Two cells side by side", text("bench-title"));
+    }
+
+    @Test
+    void title_changed_isMarkedUnsavedUntilUndone() throws Exception {
+        open();
+        robot().push(KeyCode.F2);
+        settle();
+        robot().interact(() -> ((TextField) node("title-field")).setText("Mine"));
+        work("title-dialog-ok_done");
+        assertEquals("Mine", text("bench-title"));
+        assertTrue(title().startsWith("• Mine"), title());
+
+        robot().push(KeyCode.SHORTCUT, KeyCode.Z);
+        settle();
+        assertEquals("Two cells side by side", text("bench-title"));
+        assertEquals("Two cells side by side — Sagwise", title());
+    }
+
+    @Test
+    void example_withUnsavedChanges_asksFirst() throws Exception {
+        open();
+        robot().push(KeyCode.F2);
+        settle();
+        robot().interact(() -> ((TextField) node("title-field")).setText("Mine"));
+        work("title-dialog-ok_done");
+        work("example-one-cell-on-half-an-ohm");
+        assertTrue(isThere("unsaved"));
+
+        robot().push(KeyCode.ESCAPE);
+        settle();
+        assertEquals("Mine", text("bench-title"));
+
+        work("example-one-cell-on-half-an-ohm");
+        work("unsaved-no");
+        assertEquals("One cell on half an ohm", text("bench-title"));
+    }
+
+    private String title() {
+        return ((Stage) node("bench").getScene().getWindow()).getTitle();
+    }
+}

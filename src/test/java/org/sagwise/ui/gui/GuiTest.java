@@ -1,0 +1,99 @@
+package org.sagwise.ui.gui;
+
+import javafx.application.Application;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
+
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.io.TempDir;
+import org.sagwise.ui.SagwiseApp;
+import org.sagwise.ui.prefs.ConfigFolder;
+import org.testfx.api.FxRobot;
+import org.testfx.api.FxToolkit;
+import org.testfx.util.WaitForAsyncUtils;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.concurrent.TimeoutException;
+
+/**
+ * A test that works the real window as a person does. It has a settings folder of its own, in
+ * English, with the first-start notice already read.
+ */
+@Tag("gui")
+abstract class GuiTest {
+
+    private static final String SETTINGS =
+            "{\"notice_read\": 1000, \"language\": \"%s\", \"looks\": \"light\"}";
+
+    @TempDir private Path folder;
+
+    private final FxRobot robot = new FxRobot();
+    private Application application;
+
+    @BeforeEach
+    void openToolkit() throws TimeoutException {
+        FxToolkit.registerPrimaryStage();
+    }
+
+    @AfterEach
+    void closeWindow() throws TimeoutException {
+        if (application != null) {
+            FxToolkit.cleanupApplication(application);
+        }
+        FxToolkit.cleanupStages();
+        System.clearProperty(ConfigFolder.OVERRIDE);
+    }
+
+    /** Opens the window in English, on a file or on the opening scenario. */
+    void open(String... arguments) throws IOException, TimeoutException {
+        openIn("en", arguments);
+    }
+
+    void openIn(String language, String... arguments) throws IOException, TimeoutException {
+        openWith(String.format(SETTINGS, language), arguments);
+    }
+
+    void openWith(String settings, String... arguments) throws IOException, TimeoutException {
+        Path config = Files.createDirectories(folder.resolve("config"));
+        Files.writeString(config.resolve("settings.json"), settings);
+        System.setProperty(ConfigFolder.OVERRIDE, config.toString());
+        application = FxToolkit.setupApplication(SagwiseApp.class, arguments);
+        settle();
+    }
+
+    FxRobot robot() {
+        return robot;
+    }
+
+    Path folder() {
+        return folder;
+    }
+
+    /** Works a button by keyboard. */
+    void work(String id) {
+        robot.interact(() -> node(id).requestFocus());
+        robot.push(KeyCode.ENTER);
+        settle();
+    }
+
+    void settle() {
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    Node node(String id) {
+        return robot.lookup("#" + id).query();
+    }
+
+    boolean isThere(String id) {
+        return robot.lookup("#" + id).tryQuery().isPresent();
+    }
+
+    String text(String id) {
+        return ((Label) node(id)).getText();
+    }
+}
