@@ -85,6 +85,8 @@ public final class SagwiseCommand implements Callable<Integer> {
                         .addSubcommand(new ReadingsCommand(call))
                         .addSubcommand(new CheckCommand(call))
                         .addSubcommand(new RunCommand(call))
+                        .addSubcommand(new ShareCommand(call))
+                        .addSubcommand(new UnshareCommand(call))
                         .addSubcommand(new PartsCommand(call));
         return line.setResourceBundle(help(call.locale()))
                 .setOut(call.out())

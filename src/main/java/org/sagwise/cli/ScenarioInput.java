@@ -4,19 +4,24 @@ import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.FileFinding;
 import org.sagwise.file.Loaded;
 import org.sagwise.file.ScenarioReader;
+import org.sagwise.file.ShareText;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
 
-/** Reads the scenario that a call names: a file, or {@code -} for standard input. */
+/** Reads the scenario that a call names: a file, {@code -} for standard input, or a share text. */
 final class ScenarioInput {
 
     /** Names standard input instead of a file. */
     static final String STANDARD_INPUT = "-";
+
+    /** More bytes than any post with a share text has. */
+    private static final int MOST_SHARED = 8 * 1024 * 1024;
 
     private final CallContext call;
 
@@ -28,6 +33,9 @@ final class ScenarioInput {
     String shown(String name) {
         if (name.equals(STANDARD_INPUT)) {
             return call.texts().say("standard-input");
+        }
+        if (ShareText.isIn(name)) {
+            return call.texts().say("share.text");
         }
         return name.isBlank() ? '"' + name + '"' : name;
     }
@@ -57,18 +65,46 @@ final class ScenarioInput {
                 : Optional.of(call.texts().say("wrong.not-allowed"));
     }
 
-    /** Reads it; whatever goes wrong is told in words. */
+    /** Reads it, or opens it if it is a share text; whatever goes wrong is told in words. */
     GivenScenario read(String name) {
+        if (ShareText.isIn(name) && wrongName(name).isPresent()) {
+            return shared(name);
+        }
         Optional<String> wrong = wrongName(name);
         if (wrong.isPresent()) {
             return GivenScenario.unreadable(name, wrong.get());
         }
         try (InputStream stream = open(name)) {
-            return given(name, new ScenarioReader(CatalogueLoader.builtIn()).read(stream));
+            return given(name, ShareText.readFileOrPost(stream, reader()));
         } catch (IOException failure) {
-            return GivenScenario.unreadable(
-                    name, call.texts().say("wrong.unreadable", failure.getMessage()));
+            return unreadable(name, failure);
         }
+    }
+
+    /** Opens a share text, or the one on standard input; a scenario file is none. */
+    GivenScenario readShared(String text) {
+        if (!text.equals(STANDARD_INPUT)) {
+            return shared(text);
+        }
+        try {
+            byte[] bytes = call.in().readNBytes(MOST_SHARED);
+            return given(text, ShareText.read(new String(bytes, StandardCharsets.UTF_8), reader()));
+        } catch (IOException failure) {
+            return unreadable(text, failure);
+        }
+    }
+
+    private GivenScenario shared(String text) {
+        return given(call.texts().say("share.text"), ShareText.read(text, reader()));
+    }
+
+    private GivenScenario unreadable(String name, IOException failure) {
+        return GivenScenario.unreadable(
+                name, call.texts().say("wrong.unreadable", failure.getMessage()));
+    }
+
+    private static ScenarioReader reader() {
+        return new ScenarioReader(CatalogueLoader.builtIn());
     }
 
     private InputStream open(String name) throws IOException {

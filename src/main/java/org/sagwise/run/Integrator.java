@@ -225,7 +225,8 @@ final class Integrator {
             HotModel hot = hot(k);
             double before = rate(hot, hotA(now, k), hotC(x, k));
             double after = rate(hot, hotA(end, k), hotC(next, k));
-            error.hot(hotC(next, k) - hotC(x, k) - 0.5 * seconds * (before + after));
+            double off = hotC(next, k) - hotC(x, k) - 0.5 * seconds * (before + after);
+            error.hot(off, hotA(end, k));
         }
     }
 

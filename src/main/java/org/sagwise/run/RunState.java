@@ -68,6 +68,11 @@ public final class RunState {
         this.pace = pace;
     }
 
+    /** Whether this is the very moment with these numbers. */
+    boolean isAt(double otherS, double[] numbers, Instant instant) {
+        return timeS == otherS && x == numbers && now == instant;
+    }
+
     /** Time since the start of the run, s. */
     public double timeS() {
         return timeS;

@@ -8,7 +8,7 @@ final class StepError {
     /** Error of a voltage that one step may make, V. */
     private static final double VOLT = 5e-5;
 
-    /** Error of a cell's mean current, as a share of it. */
+    /** Error of a cell's mean current over a second or longer, as a share of it. */
     private static final double CURRENT_SHARE = 3e-4;
 
     /** A current so small that its error does not matter, A. */
@@ -19,6 +19,9 @@ final class StepError {
 
     /** Error of a coil's or wire's temperature that one step may make, K. */
     private static final double HOT_K = 0.5;
+
+    /** The same while no current flows, K. */
+    private static final double IDLE_K = 4;
 
     /** Largest change of charge in one step: the curve bends. */
     private static final double CHARGE = 0.02;
@@ -49,7 +52,7 @@ final class StepError {
         double after = end.cellA[k];
         // The mean of a current that bends lies a third of the way from the middle to the chord.
         double bentA = Math.abs(meanA - 0.5 * (before + after)) / 3;
-        add(bentA / (CURRENT_SHARE * Math.abs(meanA) + SMALL_A));
+        add(bentA * seconds / (CURRENT_SHARE * Math.abs(meanA) + SMALL_A) / Math.max(1, seconds));
         double chargeV =
                 bentA * seconds / cell.capacityAs * cell.curve.slope(next[slots.cell(k, 0)]);
         add(Math.abs(chargeV) / VOLT);
@@ -61,9 +64,12 @@ final class StepError {
         add(Math.abs(meanA) * seconds / cell.capacityAs / CHARGE);
     }
 
-    /** The error of a coil's or wire's temperature, K. */
-    void hot(double kelvin) {
+    /**
+     * The error of a coil's or wire's temperature, K. While no current flows it matters only for
+     * how warm the next press finds it.
+     */
+    void hot(double kelvin, double currentA) {
         // Against the trapezium rule, whose own error is about twice that of the step.
-        add(Math.abs(kelvin) / (2 * HOT_K));
+        add(Math.abs(kelvin) / (2 * (Math.abs(currentA) < SMALL_A ? IDLE_K : HOT_K)));
     }
 }

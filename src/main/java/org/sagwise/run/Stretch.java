@@ -64,8 +64,11 @@ final class Stretch {
         while (timeS < endS && !isOver()) {
             step(endS);
         }
-        RunState last = state();
-        passed.add(last);
+        boolean told = !passed.isEmpty() && passed.get(passed.size() - 1).isAt(timeS, x, now);
+        RunState last = told ? passed.get(passed.size() - 1) : state();
+        if (!told) {
+            passed.add(last);
+        }
         return new Advance(last, events, passed);
     }
 

@@ -83,8 +83,12 @@ final class Watches {
                 cutoffV,
                 BELOW);
         add(Kind.BELOW_LOWEST, cell.id(), k, loaded, chemistry.lowestV(), BELOW);
-        add(Kind.REVERSED, cell.id(), k, loaded, 0, BELOW);
-        add(Kind.COPPER_DISSOLVES, cell.id(), k, loaded, COPPER_V, BELOW);
+        // A short too can press the terminals below zero; reversed is a cell that is empty as well.
+        Watch.Sight emptied =
+                (x, now, press) ->
+                        x[slot(k, Slots.CHARGE)] < 0 ? loaded.of(x, now, press) : Double.NaN;
+        add(Kind.REVERSED, cell.id(), k, emptied, 0, BELOW);
+        add(Kind.COPPER_DISSOLVES, cell.id(), k, emptied, COPPER_V, BELOW);
         double limitA = cell.cell.spec().limitA();
         add(Kind.OVER_LIMIT, cell.id(), k, (x, now, p) -> now.cellA[k], limitA, ABOVE);
     }

@@ -50,7 +50,13 @@ public enum Problem {
     FOLDER_MISSING,
     FOLDER_UNWRITABLE,
     DISK_FULL,
-    SAVE_FAILED;
+    SAVE_FAILED,
+    SHARE_MISSING,
+    SHARE_CLIPPED,
+    SHARE_DAMAGED,
+    SHARE_TOO_LONG,
+    SHARE_SWELLS,
+    SHARE_UNKNOWN_FORMAT;
 
     /** Key of this problem's text in the bundle. */
     public String key() {

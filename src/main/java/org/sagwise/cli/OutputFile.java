@@ -1,0 +1,72 @@
+package org.sagwise.cli;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.Optional;
+
+/** Writes what a call asked to have in a file; whatever goes wrong is told in words. */
+final class OutputFile {
+
+    private final CallContext call;
+    private final String name;
+
+    /**
+     * @param name as the call named it
+     */
+    OutputFile(CallContext call, String name) {
+        this.call = call;
+        this.name = name;
+    }
+
+    /** Writes a text as UTF-8 and gives the exit status. */
+    int write(String text) {
+        return write(text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** Writes bytes and gives the exit status. */
+    int write(byte[] bytes) {
+        Optional<String> wrong = wrong();
+        if (wrong.isPresent()) {
+            call.problem(wrong.get());
+            return ExitStatus.WRONG;
+        }
+        try {
+            Files.write(Path.of(name), bytes);
+            return ExitStatus.DONE;
+        } catch (IOException failure) {
+            call.problem(call.texts().say("out.failed", name, reason(failure)));
+            return ExitStatus.WRONG;
+        }
+    }
+
+    /** What keeps this name from being written to, as far as can be told ahead. */
+    Optional<String> wrong() {
+        Path path;
+        try {
+            path = Path.of(name);
+        } catch (InvalidPathException odd) {
+            return Optional.of(call.texts().say("wrong.name"));
+        }
+        if (name.isBlank()) {
+            return Optional.of(call.texts().say("wrong.name"));
+        }
+        if (Files.isDirectory(path)) {
+            return Optional.of(call.texts().say("out.folder", name));
+        }
+        Path folder = path.toAbsolutePath().getParent();
+        return folder == null || Files.isDirectory(folder)
+                ? Optional.empty()
+                : Optional.of(call.texts().say("out.no-folder", folder.toString()));
+    }
+
+    /** The system's own words where it has any; the name of the file, which some give, is none. */
+    private String reason(IOException failure) {
+        String message = failure.getMessage();
+        return message == null || message.equals(name)
+                ? failure.getClass().getSimpleName()
+                : message;
+    }
+}

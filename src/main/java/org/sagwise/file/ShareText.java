@@ -1,0 +1,217 @@
+package org.sagwise.file;
+
+import org.sagwise.scenario.Problem;
+import org.sagwise.scenario.Scenario;
+import org.sagwise.scenario.ScenarioKeys;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.Base64;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.zip.CRC32;
+
+/**
+ * A whole scenario as one line of text to paste in a forum post.
+ *
+ * <p>{@code sagwise1:}, then the compact scenario file, deflated (RFC 1951) and written in
+ * base64url without padding (RFC 4648), then a point and the CRC-32 of the deflated bytes as eight
+ * hexadecimal digits. What stands before and behind it in a post does not matter, nor do spaces and
+ * line breaks inside. The text comes from strangers: whatever it holds, the answer is a scenario or
+ * words about what is wrong with it, and no more is expanded than a scenario file may have.
+ */
+public final class ShareText {
+
+    /** How every share text of this format begins. */
+    public static final String BEGINNING = "sagwise" + ScenarioKeys.FORMAT + ":";
+
+    /** Most characters that a share text may have, spaces and line breaks not counted: 64 KiB. */
+    public static final int MOST_CHARACTERS = 64 * 1024;
+
+    /** Longer posts are not searched for a share text. */
+    private static final int LONGEST_POST = 1024 * 1024;
+
+    private static final Pattern HEAD =
+            Pattern.compile("sagwise(\\d{1,9}):", Pattern.CASE_INSENSITIVE);
+
+    private static final char END = '.';
+
+    private static final int CHECK_DIGITS = 8;
+
+    private ShareText() {}
+
+    /** The share text of a scenario; empty if it is too large to be shared as text. */
+    public static Optional<String> of(Scenario scenario) {
+        byte[] json = ScenarioWriter.writeCompact(scenario).getBytes(StandardCharsets.UTF_8);
+        byte[] packed = Deflated.pack(json);
+        String text =
+                BEGINNING
+                        + Base64.getUrlEncoder().withoutPadding().encodeToString(packed)
+                        + END
+                        + check(packed);
+        return text.length() <= MOST_CHARACTERS && json.length <= SourceText.MOST_BYTES
+                ? Optional.of(text)
+                : Optional.empty();
+    }
+
+    /** Whether a text, such as a pasted post, holds something that begins as a share text does. */
+    public static boolean isIn(String text) {
+        return text.length() <= LONGEST_POST && HEAD.matcher(text).find();
+    }
+
+    /**
+     * Opens the first share text in a post.
+     *
+     * @param post the share text, or any text around it
+     * @param reader judges the scenario in it
+     */
+    public static Loaded read(String post, ScenarioReader reader) {
+        if (post.length() > LONGEST_POST) {
+            return tooLong();
+        }
+        Matcher head = HEAD.matcher(post);
+        if (!head.find()) {
+            return refused(Problem.SHARE_MISSING, BEGINNING);
+        }
+        int format = Integer.parseInt(head.group(1));
+        if (format != ScenarioKeys.FORMAT) {
+            String ours = String.valueOf(ScenarioKeys.FORMAT);
+            return format > ScenarioKeys.FORMAT
+                    ? refused(Problem.NEWER_FORMAT, head.group(1), ours)
+                    : refused(Problem.SHARE_UNKNOWN_FORMAT, head.group(1));
+        }
+        return opened(SharedBody.of(post, head.end()), reader);
+    }
+
+    /**
+     * Opens whatever a stream holds, as people hand scenarios on: a scenario file, or a post with a
+     * share text in it. Reads as much as a scenario may have, and leaves the stream open.
+     *
+     * @throws IOException if the stream cannot be read
+     */
+    public static Loaded readFileOrPost(InputStream stream, ScenarioReader reader)
+            throws IOException {
+        byte[] bytes = stream.readNBytes(SourceText.MOST_BYTES + 1);
+        if (bytes.length <= LONGEST_POST) {
+            String text = new String(bytes, StandardCharsets.UTF_8).strip();
+            if (!text.startsWith("{") && isIn(text)) {
+                return read(text, reader);
+            }
+        }
+        return reader.read(bytes);
+    }
+
+    private static Loaded opened(SharedBody body, ScenarioReader reader) {
+        if (body.length() + BEGINNING.length() > MOST_CHARACTERS) {
+            return tooLong();
+        }
+        if (body.isCutOff()) {
+            return refused(Problem.SHARE_CLIPPED);
+        }
+        Optional<byte[]> packed = bytes(body.packed());
+        if (packed.isEmpty() || !check(packed.get()).equals(body.check())) {
+            return refused(Problem.SHARE_DAMAGED);
+        }
+        Deflated.Unpacked json = Deflated.unpack(packed.get(), SourceText.MOST_BYTES);
+        if (json.isTooLarge()) {
+            return refused(
+                    Problem.SHARE_SWELLS, String.valueOf(SourceText.MOST_BYTES / 1024 / 1024));
+        }
+        return json.bytes().map(reader::read).orElseGet(() -> refused(Problem.SHARE_DAMAGED));
+    }
+
+    private static Optional<byte[]> bytes(String base64) {
+        try {
+            return Optional.of(Base64.getUrlDecoder().decode(base64));
+        } catch (IllegalArgumentException odd) {
+            return Optional.empty();
+        }
+    }
+
+    private static String check(byte[] packed) {
+        CRC32 sum = new CRC32();
+        sum.update(packed);
+        return String.format(Locale.ROOT, "%0" + CHECK_DIGITS + "x", sum.getValue());
+    }
+
+    private static Loaded tooLong() {
+        return refused(Problem.SHARE_TOO_LONG, String.valueOf(MOST_CHARACTERS / 1024));
+    }
+
+    private static Loaded refused(Problem problem, String... details) {
+        return new Loaded.Refused(List.of(FileFinding.ofWhole(problem, details)));
+    }
+
+    /**
+     * What stands behind the beginning of a share text.
+     *
+     * @param packed characters of base64url up to the point
+     * @param check the digits behind the point; fewer than eight if the end is missing
+     */
+    private record SharedBody(String packed, String check) {
+
+        static SharedBody of(String post, int from) {
+            StringBuilder packed = new StringBuilder();
+            int at = take(post, from, packed, MOST_CHARACTERS + 1, SharedBody::isBase64);
+            StringBuilder check = new StringBuilder();
+            if (at < post.length() && post.charAt(at) == END) {
+                take(post, at + 1, check, CHECK_DIGITS, SharedBody::isHexadecimal);
+            }
+            return new SharedBody(packed.toString(), check.toString().toLowerCase(Locale.ROOT));
+        }
+
+        /** Takes at most so many characters of a kind, skips spaces, and says where it ended. */
+        private static int take(
+                String post, int from, StringBuilder taken, int most, Characters kind) {
+            int at = from;
+            while (at < post.length() && taken.length() < most) {
+                char sign = post.charAt(at);
+                if (kind.has(sign)) {
+                    taken.append(sign);
+                } else if (!isSpace(sign)) {
+                    break;
+                }
+                at++;
+            }
+            return at;
+        }
+
+        int length() {
+            return packed.length() + (check.isEmpty() ? 0 : 1 + check.length());
+        }
+
+        boolean isCutOff() {
+            return check.length() < CHECK_DIGITS;
+        }
+
+        private static boolean isBase64(char sign) {
+            return (sign >= 'a' && sign <= 'z')
+                    || (sign >= 'A' && sign <= 'Z')
+                    || (sign >= '0' && sign <= '9')
+                    || sign == '-'
+                    || sign == '_';
+        }
+
+        private static boolean isHexadecimal(char sign) {
+            return Character.digit(sign, 16) >= 0 && sign < 0x80;
+        }
+
+        /** Also what forums put in to let long lines break, and marks of a byte order. */
+        private static boolean isSpace(char sign) {
+            return Character.isWhitespace(sign)
+                    || Character.isSpaceChar(sign)
+                    || sign == '\u200b'
+                    || sign == '\u00ad'
+                    || sign == '\ufeff';
+        }
+    }
+
+    /** A kind of characters. */
+    private interface Characters {
+        boolean has(char sign);
+    }
+}

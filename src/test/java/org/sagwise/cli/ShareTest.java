@@ -1,0 +1,66 @@
+package org.sagwise.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.sagwise.file.CatalogueLoader;
+import org.sagwise.file.ScenarioReader;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/** To and from share text on the command line. */
+class ShareTest {
+
+    private static final String DEMO = Cli.demo("side-by-side-one-reversed");
+
+    @TempDir private Path folder;
+
+    private static String shared() {
+        return Cli.call("share", DEMO).out().strip();
+    }
+
+    @Test
+    void unshare_whatShareGave_isTheSameScenario() throws IOException {
+        ScenarioReader reader = new ScenarioReader(CatalogueLoader.builtIn());
+        Path out = folder.resolve("back.sagwise.json");
+        Cli.Outcome outcome = Cli.call("unshare", shared(), "-o", out.toString());
+        assertEquals(0, outcome.status(), outcome.err());
+        assertEquals(reader.read(Path.of(DEMO)), reader.read(out));
+        assertEquals(Files.readString(out), Cli.callWithInput(shared(), "unshare", "-").out());
+    }
+
+    @Test
+    void unshare_wordsThatAShellSplit_areJoined() {
+        String text = shared();
+        Cli.Outcome outcome = Cli.call("unshare", text.substring(0, 50), text.substring(50));
+        assertEquals(0, outcome.status(), outcome.err());
+    }
+
+    @Test
+    void unshare_clipped_isToldInWords() {
+        Cli.Outcome outcome = Cli.call("unshare", shared().substring(0, 200));
+        assertEquals(2, outcome.status());
+        assertTrue(outcome.err().startsWith("share text: The end"), outcome.err());
+    }
+
+    @Test
+    void unshare_intoAFolderOrNowhere_isToldInWords() {
+        assertEquals(2, Cli.call("unshare", shared(), "-o", folder.toString()).status());
+        Cli.Outcome nowhere =
+                Cli.call("unshare", shared(), "-o", folder.resolve("no/a.json").toString());
+        assertEquals(2, nowhere.status());
+        assertTrue(nowhere.err().contains("There is no folder"), nowhere.err());
+    }
+
+    @Test
+    void anyVerb_takesShareTextForAFile() throws IOException {
+        assertEquals(Cli.call("readings", DEMO).out(), Cli.call("readings", shared()).out());
+        Path post = folder.resolve("post.txt");
+        Files.writeString(post, "Somebody wrote:\n" + shared() + "\nAny ideas?\n");
+        assertEquals(1, Cli.call("check", post.toString()).status());
+    }
+}

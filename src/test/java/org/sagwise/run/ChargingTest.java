@@ -1,0 +1,116 @@
+package org.sagwise.run;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+import org.sagwise.fixture.Circuits;
+import org.sagwise.reading.Bench;
+import org.sagwise.run.RunEvent.Kind;
+import org.sagwise.scenario.Keys;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.PartKind;
+import org.sagwise.scenario.Scenario;
+
+import java.util.List;
+
+/** Charging: constant current, then constant voltage; slow and fast; and a charger that is bad. */
+class ChargingTest {
+
+    private static Part used() {
+        return Part.of(
+                "A",
+                PartKind.CELL,
+                "charge",
+                0.1,
+                "internal_mohm",
+                25,
+                "capacity_mAh",
+                2500,
+                "limit_A",
+                20,
+                "charge_limit_A",
+                4);
+    }
+
+    private static Bench on(Part cell, double ampere, double limitV, double taperA) {
+        Part charger =
+                Part.of(
+                        "charger",
+                        PartKind.CHARGER,
+                        "current_A",
+                        ampere,
+                        "limit_V",
+                        limitV,
+                        "taper_A",
+                        taperA);
+        return Bench.of(
+                Scenario.of(
+                        "Charging",
+                        List.of(cell, charger),
+                        List.of(
+                                Circuits.touch("charger.+", "A.+", 10),
+                                Circuits.ideal("charger.-", "A.-"))),
+                Circuits.NOTHING);
+    }
+
+    private static RunResult charge(Bench bench) {
+        return Runner.run(bench, RunPlan.USUAL);
+    }
+
+    @Test
+    void run_goodCharger_holdsCurrentThenVoltageAndStopsAtTaper() {
+        RunResult result = charge(on(used(), 1.25, 4.2, 0.125));
+
+        assertEquals(RunEnd.CHARGED, result.end());
+        double holdsS = result.events(Kind.CHARGER_HOLDS_VOLTAGE).get(0).atS();
+        RunState before = result.trace().stateAt(holdsS - 60);
+        assertEquals(-1.25, before.cells().get(0).currentA(), 1e-6);
+        assertEquals(0.125, result.events(Kind.CHARGER_DONE).get(0).measured(), 1e-4);
+        assertTrue(result.last().cells().get(0).charge() > 0.97);
+        assertTrue(result.last().cells().get(0).charge() < 1.0);
+        EnergyBook book = result.last().energy();
+        assertEquals(0, book.missingJ() / book.givenJ(), 1e-6);
+    }
+
+    @Test
+    void run_slowAndFast_fastIsQuickerAndWarmer() {
+        RunResult slow = charge(on(used(), 0.5, 4.2, 0.05));
+        RunResult fast = charge(on(used(), 2.5, 4.2, 0.05));
+
+        assertTrue(fast.last().timeS() < 0.5 * slow.last().timeS());
+        double slowC = slow.last().cells().get(0).peakC() - 25;
+        double fastC = fast.last().cells().get(0).peakC() - 25;
+        assertTrue(fastC > 8 * slowC, slowC + " against " + fastC + " K");
+    }
+
+    @Test
+    void run_chargerThatNeverStops_overchargesUntilTheInterrupterActs() {
+        RunResult result = charge(on(used(), 2.5, 6, 0));
+
+        assertEquals(RunEnd.INTERRUPTED, result.end());
+        assertEquals(1, result.events(Kind.OVERCHARGED).size());
+        assertEquals(1.3, result.last().cells().get(0).charge(), 1e-3);
+    }
+
+    @Test
+    void run_chargerThatNeverStops_isCutOffByAGuard() {
+        Part guarded = used().with("guard", Keys.of("trip_A", 10, "trip_s", 0.02, "mohm", 20));
+
+        RunResult result = charge(on(guarded, 2.5, 6, 0));
+
+        assertEquals(RunEnd.PROTECTION, result.end());
+        RunEvent opened = result.events(Kind.GUARD_HIGH).get(0);
+        assertEquals(4.28, opened.measured(), 0.005);
+        assertTrue(result.last().cells().get(0).charge() < 1.05);
+    }
+
+    @Test
+    void run_beyondTheChargingLimit_isTold() {
+        RunResult result = charge(on(used(), 5, 4.2, 0.1));
+
+        RunEvent told = result.events(Kind.CHARGED_TOO_FAST).get(0);
+        assertEquals(5, told.measured(), 1e-6);
+        assertEquals(4, told.limit());
+    }
+}
