@@ -55,11 +55,15 @@ final class Stretch {
     }
 
     Advance go(Press wanted, double seconds) {
-        if (wanted != press) {
+        boolean turns = wanted != press;
+        if (turns) {
             turn(wanted);
         }
         wiring = stepper.wiring(state());
         happenNow();
+        if (turns || !events.isEmpty()) {
+            passed.add(state());
+        }
         double endS = timeS + seconds;
         while (timeS < endS && !isOver()) {
             step(endS);
