@@ -7,6 +7,9 @@ import org.sagwise.file.ScenarioReader;
 import org.sagwise.part.Catalogue;
 import org.sagwise.picture.bench.ChevronPainter;
 import org.sagwise.picture.bench.StillPainter;
+import org.sagwise.picture.export.BenchPicture;
+import org.sagwise.picture.export.PictureFormat;
+import org.sagwise.picture.export.PictureSize;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.picture.layout.Benches;
 import org.sagwise.picture.look.Theme;
@@ -19,7 +22,9 @@ import org.sagwise.scenario.Scenario;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.io.File;
+import java.io.FileOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
@@ -43,6 +48,7 @@ public final class Gallery {
             if (arguments.length > 1 && !bench.getKey().matches(arguments[1])) {
                 continue;
             }
+            page(bench.getValue(), new File(folder, bench.getKey()));
             for (Theme theme : Theme.values()) {
                 Scenario scenario =
                         theme == Theme.LIGHT ? bench.getValue().pressed() : bench.getValue();
@@ -78,6 +84,20 @@ public final class Gallery {
         ChevronPainter.paintStill(surface, scene, BenchView.fit(layout.bounds(), width, height));
         surface.dispose();
         return image;
+    }
+
+    private static void page(Scenario scenario, File base) throws IOException {
+        for (PictureFormat format : PictureFormat.values()) {
+            try (OutputStream out = new FileOutputStream(base + "-page." + format.ending())) {
+                BenchPicture.write(
+                        Scenes.assess(scenario.pressed()),
+                        format,
+                        Locale.ENGLISH,
+                        Theme.LIGHT,
+                        PictureSize.FORUM,
+                        out);
+            }
+        }
     }
 
     private static BufferedImage stairs(Scenario scenario, Theme theme, int width, int height) {

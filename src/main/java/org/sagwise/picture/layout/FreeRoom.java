@@ -13,13 +13,19 @@ final class FreeRoom {
     private static final int CONDUCTOR = 8;
 
     /** A line across something is as bad as so much more distance. */
-    private static final double CROSSING = 70;
+    private static final double ACROSS_PART = 220;
+
+    private static final double ACROSS_CONDUCTOR = 50;
 
     private final List<Rectangle> taken = new ArrayList<>();
+
+    /** How many of the taken areas are parts and figures; they come first. */
+    private final int solid;
 
     FreeRoom(List<PartBox> parts, List<LinkRoute> routes) {
         parts.forEach(part -> taken.add(part.body()));
         parts.forEach(part -> taken.add(part.label()));
+        solid = taken.size();
         routes.forEach(route -> take(route.points()));
     }
 
@@ -45,7 +51,7 @@ final class FreeRoom {
                 Rectangle room = beside(near, offset, width, height);
                 double far = near.distance(room.getCenterX(), room.getCenterY());
                 if (far < least && isFree(room)) {
-                    double cost = far + CROSSING * crossings(room, targets);
+                    double cost = far + crossings(room, targets);
                     best = cost < least ? room : best;
                     least = Math.min(cost, least);
                 }
@@ -66,19 +72,20 @@ final class FreeRoom {
         return new Point(x / points.size(), y / points.size());
     }
 
-    private int crossings(Rectangle room, List<Point> targets) {
-        int crossings = 0;
+    private double crossings(Rectangle room, List<Point> targets) {
+        double cost = 0;
         for (Point target : targets) {
-            for (Rectangle area : taken) {
+            for (int i = 0; i < taken.size(); i++) {
+                Rectangle area = taken.get(i);
                 boolean own = area.contains(target);
                 if (!own
                         && area.intersectsLine(
                                 room.getCenterX(), room.getCenterY(), target.x, target.y)) {
-                    crossings++;
+                    cost += i < solid ? ACROSS_PART : ACROSS_CONDUCTOR;
                 }
             }
         }
-        return crossings;
+        return cost;
     }
 
     private static List<Point> ring(int far) {

@@ -17,7 +17,7 @@ final class NotePlaces {
     private static final int LINE_HEIGHT = 17;
     private static final int PADDING = 10;
     private static final int JACK = 10;
-    private static final int INSIDE = 9;
+    private static final int INSIDE = 16;
     private static final int METER_WIDTH = 104;
     private static final int METER_HEIGHT = 44;
 

@@ -156,10 +156,11 @@ public final class Pen {
         if (text.isEmpty()) {
             return;
         }
-        double shift = align == Align.LEFT ? 0 : align.share() * style.width(text, textScale);
+        String plain = Plain.text(text);
+        double shift = align == Align.LEFT ? 0 : align.share() * style.width(plain, textScale);
         surface.setColor(colour(tone));
         surface.setFont(font(style));
-        surface.drawString(text, (float) (x - shift), (float) y);
+        surface.drawString(plain, (float) (x - shift), (float) y);
     }
 
     private Font font(TextStyle style) {

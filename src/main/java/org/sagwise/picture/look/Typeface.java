@@ -19,7 +19,8 @@ public final class Typeface {
 
     /** What a reader of a picture with text in it may take instead, in order. */
     public static final String FALLBACKS =
-            "'Source Sans 3', 'Noto Sans', 'DejaVu Sans', sans-serif";
+            "'Source Sans 3', 'Source Sans Pro', Arial, Helvetica, 'Liberation Sans', 'Noto Sans',"
+                    + " 'DejaVu Sans', sans-serif";
 
     private static final float UNIT = 100;
     private static final int MEASURED = 0x2300;

@@ -71,7 +71,7 @@ record Losses(double restV, List<Entry> entries, double leftV) {
         }
         List<Entry> entries = single;
         for (Grain grain : Grain.values()) {
-            if (entries.size() > most) {
+            if (entries.size() > most && grain != Grain.STEPS) {
                 entries = together(single, grain);
             }
         }

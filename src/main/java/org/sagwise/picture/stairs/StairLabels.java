@@ -36,6 +36,12 @@ final class StairLabels {
         this.leastHeight = leastHeight;
     }
 
+    /** Keeps words off a level line. */
+    void keepOff(StairPlan.Bridge bridge) {
+        double y = axis.y(bridge.potentialV());
+        taken.add(new Rectangle2D.Double(bridge.from(), y - 2, bridge.to() - bridge.from(), 4));
+    }
+
     void write(List<Column> columns) {
         columns.stream()
                 .sorted(
@@ -45,7 +51,7 @@ final class StairLabels {
                 .forEach(column -> write(column, columns));
     }
 
-    /** Where words were written. */
+    /** Where words were written, and what was kept free. */
     List<Rectangle2D> places() {
         return List.copyOf(taken);
     }

@@ -62,9 +62,9 @@ record StairPlan(List<Column> columns, List<Rectangle2D> panels, List<Bridge> br
                 panels.add(
                         new Rectangle2D.Double(
                                 x - margin,
-                                axis.top() - 20,
+                                axis.top() - 12,
                                 end - x + 2 * margin,
-                                axis.bottom() - axis.top() + 24));
+                                axis.bottom() - axis.top() + 16));
                 x = end + Weights.BETWEEN_LANES * unit;
             }
             double right = x - Weights.BETWEEN_LANES * unit + pad;

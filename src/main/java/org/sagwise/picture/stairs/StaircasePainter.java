@@ -123,7 +123,9 @@ public final class StaircasePainter {
         trace(pen);
         emphasis(pen);
         double least = lens.isPresent() ? LEAST_BESIDE_LENS : 0;
-        new StairLabels(pen, axis, words, labelRoom(), least).write(plan.columns());
+        StairLabels labels = new StairLabels(pen, axis, words, labelRoom(), least);
+        plan.bridges().forEach(labels::keepOff);
+        labels.write(plan.columns());
         lens.ifPresent(seen -> seen.paint(pen));
     }
 
@@ -132,7 +134,7 @@ public final class StaircasePainter {
         List<Column> columns = plan.columns();
         double left = columns.get(0).left() - 4;
         double right = columns.get(columns.size() - 1).right() + 6;
-        return new Rectangle2D.Double(left, top, right - left, height - top);
+        return new Rectangle2D.Double(left, top, right - left, axis.bottom() + 2 - top);
     }
 
     private void title(Pen pen) {

@@ -1,0 +1,53 @@
+package org.sagwise.picture.export;
+
+import org.sagwise.caution.Assessment;
+import org.sagwise.picture.look.Theme;
+
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.Locale;
+
+import javax.imageio.ImageIO;
+
+/**
+ * Writes a picture of all of a bench: title, bench with its figures, cautions in short, staircase
+ * and the notice that this is a teaching model. Needs no display.
+ */
+public final class BenchPicture {
+
+    private BenchPicture() {}
+
+    /**
+     * Writes a picture. The stream is not closed.
+     *
+     * @throws IOException if the stream cannot be written to
+     */
+    public static void write(
+            Assessment assessment,
+            PictureFormat format,
+            Locale locale,
+            Theme theme,
+            PictureSize size,
+            OutputStream out)
+            throws IOException {
+        Page page = new Page(assessment, locale, theme, size);
+        switch (format) {
+            case PNG -> writePng(page, size, out);
+            case SVG -> SvgPicture.write(page, assessment.scenario().title(), locale, size, out);
+            case PDF -> PdfPicture.write(page, assessment.scenario().title(), locale, size, out);
+        }
+    }
+
+    private static void writePng(Page page, PictureSize size, OutputStream out) throws IOException {
+        BufferedImage image =
+                new BufferedImage(size.width(), size.height(), BufferedImage.TYPE_INT_RGB);
+        Graphics2D surface = image.createGraphics();
+        page.paint(surface);
+        surface.dispose();
+        if (!ImageIO.write(image, "png", out)) {
+            throw new IllegalStateException("this Java has no writer for PNG");
+        }
+    }
+}

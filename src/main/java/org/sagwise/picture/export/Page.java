@@ -1,0 +1,182 @@
+package org.sagwise.picture.export;
+
+import org.sagwise.caution.Assessment;
+import org.sagwise.caution.Caution;
+import org.sagwise.caution.CautionTexts;
+import org.sagwise.picture.bench.ChevronPainter;
+import org.sagwise.picture.bench.FlagPainter;
+import org.sagwise.picture.bench.StillPainter;
+import org.sagwise.picture.layout.BenchLayout;
+import org.sagwise.picture.look.Align;
+import org.sagwise.picture.look.Pen;
+import org.sagwise.picture.look.TextStyle;
+import org.sagwise.picture.look.Theme;
+import org.sagwise.picture.look.Tone;
+import org.sagwise.picture.scene.BenchScene;
+import org.sagwise.picture.scene.BenchView;
+import org.sagwise.picture.stairs.StairScene;
+import org.sagwise.picture.stairs.StaircasePainter;
+import org.sagwise.quantity.Texts;
+
+import java.awt.Graphics2D;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * A page with all of a bench: title, bench with figures, cautions in short, staircase, and the
+ * notice that this is a teaching model. Sized by its smaller side, so that words stay in
+ * proportion.
+ */
+final class Page {
+
+    private static final double USUAL_WIDTH = 1000;
+    private static final double EDGE = 20;
+    private static final double STAIRS = 0.27;
+    private static final int MOST_CAUTIONS = 3;
+
+    private final Assessment assessment;
+    private final Locale locale;
+    private final Theme theme;
+    private final Texts texts;
+    private final double width;
+    private final double height;
+    private final double zoom;
+
+    Page(Assessment assessment, Locale locale, Theme theme, PictureSize size) {
+        this.assessment = assessment;
+        this.locale = locale;
+        this.theme = theme;
+        this.texts = Texts.in("picture", locale);
+        this.zoom = Math.min(size.width() / USUAL_WIDTH, size.height() / (0.66 * USUAL_WIDTH));
+        this.width = size.width() / zoom;
+        this.height = size.height() / zoom;
+    }
+
+    void paint(Graphics2D surface) {
+        AffineTransform before = surface.getTransform();
+        surface.scale(zoom, zoom);
+        Pen pen = new Pen(surface, theme, 1);
+        pen.fill(new Rectangle2D.Double(0, 0, width, height), Tone.PAPER);
+        double top = title(pen);
+        double bottom = height - notice(pen);
+        double stairs = Math.max(150, STAIRS * height);
+        bottom -= stairs;
+        at(surface, 0, bottom, () -> stairs(surface, stairs));
+        bottom -= cautions(pen, bottom);
+        double benchHeight = bottom - top;
+        at(surface, 0, top, () -> bench(surface, benchHeight));
+        surface.setTransform(before);
+    }
+
+    private static void at(Graphics2D surface, double x, double y, Runnable painting) {
+        AffineTransform before = surface.getTransform();
+        surface.translate(x, y);
+        painting.run();
+        surface.setTransform(before);
+    }
+
+    /** Writes the title; how much height it took. */
+    private double title(Pen pen) {
+        String title = assessment.scenario().title();
+        String state = texts.say(assessment.readings().fired() ? "page.held" : "page.let-go");
+        double right = width - EDGE;
+        double room = width - 3 * EDGE - TextStyle.PLAIN.width(state, 1);
+        pen.textWithin(
+                title.isBlank() ? texts.say("page.untitled") : title,
+                EDGE,
+                34,
+                room,
+                TextStyle.TITLE,
+                Tone.INK,
+                Align.LEFT);
+        pen.text(state, right, 33, TextStyle.PLAIN, Tone.MUTED, Align.RIGHT);
+        return 50;
+    }
+
+    private void bench(Graphics2D surface, double benchHeight) {
+        BenchLayout layout = BenchLayout.of(assessment.scenario());
+        BenchScene scene = BenchScene.of(assessment, layout, theme, locale);
+        BenchView view = BenchView.fit(layout.bounds(), width, benchHeight);
+        StillPainter.paint(surface, scene, view);
+        ChevronPainter.paintStill(surface, scene, view);
+    }
+
+    private void stairs(Graphics2D surface, double stairsHeight) {
+        StaircasePainter.of(StairScene.of(assessment, theme, locale), width, stairsHeight)
+                .paint(surface);
+    }
+
+    /** Writes cautions upward from a line; how much height they took. */
+    private double cautions(Pen pen, double bottom) {
+        List<Caution> all = assessment.cautions();
+        if (all.isEmpty()) {
+            return 0;
+        }
+        List<Caution> shown = all.subList(0, Math.min(MOST_CAUTIONS, all.size()));
+        double each = 2.2 * TextStyle.PLAIN.lineHeight(1) + 8;
+        boolean more = all.size() > shown.size();
+        double taken = shown.size() * each + 14 + (more ? 20 : 0);
+        double y = bottom - taken + 8;
+        for (Caution caution : shown) {
+            caution(pen, caution, y);
+            y += each;
+        }
+        if (more) {
+            pen.text(
+                    texts.say("page.more", all.size() - shown.size()),
+                    EDGE + 46,
+                    y + 12,
+                    TextStyle.SMALL,
+                    Tone.MUTED,
+                    Align.LEFT);
+        }
+        pen.line(EDGE, bottom, width - EDGE, bottom, Tone.PAPER_EDGE, 1);
+        return taken;
+    }
+
+    private void caution(Pen pen, Caution caution, double y) {
+        FlagPainter.paint(pen, EDGE + 2, y + 4, caution.signal());
+        pen.line(EDGE + 2, y + 3, EDGE + 2, y + 32, Tone.INK, 2.2);
+        double left = EDGE + 46;
+        double room = width - left - EDGE;
+        String word = CautionTexts.signal(caution.signal(), locale);
+        pen.text(word, left, y + 15, TextStyle.NAME, Tone.FLAG, Align.LEFT);
+        double after = left + TextStyle.NAME.width(word, 1) + 10;
+        pen.textWithin(
+                CautionTexts.title(caution, locale),
+                after,
+                y + 15,
+                width - EDGE - after,
+                TextStyle.NAME,
+                Tone.INK,
+                Align.LEFT);
+        pen.textWithin(
+                CautionTexts.advice(caution, locale),
+                left,
+                y + 33,
+                room,
+                TextStyle.PLAIN,
+                Tone.MUTED,
+                Align.LEFT);
+    }
+
+    /** Writes the notice along the lower edge; how much height it took. */
+    private double notice(Pen pen) {
+        List<String> lines =
+                WordWrap.lines(
+                        Texts.in("notices", locale).say("export.line"),
+                        TextStyle.SMALL,
+                        width - 2 * EDGE);
+        double line = TextStyle.SMALL.lineHeight(1);
+        double taken = lines.size() * line + 16;
+        double y = height - taken + 8 + 0.8 * line;
+        pen.line(EDGE, height - taken, width - EDGE, height - taken, Tone.PAPER_EDGE, 1);
+        for (String text : lines) {
+            pen.text(text, EDGE, y, TextStyle.SMALL, Tone.INK, Align.LEFT);
+            y += line;
+        }
+        return taken;
+    }
+}
