@@ -22,19 +22,19 @@ import java.util.Optional;
 import java.util.Random;
 
 /** Scenarios of every kind of part with every key, drawn from the tables of the format. */
-final class RandomScenarios {
+public final class RandomScenarios {
 
     private final Random random;
     private final RandomData data;
     private final Catalogue catalogue;
 
-    RandomScenarios(Random random, Catalogue catalogue) {
+    public RandomScenarios(Random random, Catalogue catalogue) {
         this.random = random;
         this.data = new RandomData(random);
         this.catalogue = catalogue;
     }
 
-    Scenario scenario() {
+    public Scenario scenario() {
         List<Part> parts = new ArrayList<>();
         int count = random.nextInt(12);
         for (int i = 0; i < count; i++) {

@@ -1,0 +1,70 @@
+package org.sagwise.scenario.edit;
+
+import org.sagwise.scenario.Keys;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.Scenario;
+
+import java.util.List;
+import java.util.Set;
+
+/**
+ * Sets and clears keys of one part. A key that shuts another out takes its place: a cell has a
+ * charge or a rest voltage, a coil an ohm value or a wire. Whether the values make sense is for the
+ * rules of the scenario to say, before the edit is kept.
+ *
+ * @param part id of the part
+ * @param values keys to set
+ * @param cleared keys to clear
+ */
+public record SetPartKeys(String part, Keys values, Set<String> cleared) implements Edit {
+
+    private static final List<Set<String>> ONE_OF =
+            List.of(Set.of("charge", "rest_V"), Set.of("ohm", "wire"));
+
+    /** These say which part it is, and are not to be changed. */
+    private static final Set<String> FIXED = Set.of("id", "kind");
+
+    public SetPartKeys {
+        cleared = Set.copyOf(cleared);
+    }
+
+    public static SetPartKeys set(String part, String name, Object value) {
+        return new SetPartKeys(part, Keys.of(name, value), Set.of());
+    }
+
+    public static SetPartKeys clear(String part, String... names) {
+        return new SetPartKeys(part, Keys.NONE, Set.of(names));
+    }
+
+    @Override
+    public Scenario apply(Scenario before) {
+        return before.withPart(part, old -> Part.of(changed(old.keys())));
+    }
+
+    private Keys changed(Keys old) {
+        Keys keys = old;
+        for (String name : cleared) {
+            keys = FIXED.contains(name) ? keys : keys.without(name);
+        }
+        for (var entry : values.values().entrySet()) {
+            String name = entry.getKey();
+            if (!FIXED.contains(name)) {
+                for (Set<String> group : ONE_OF) {
+                    keys = group.contains(name) ? withoutOthers(keys, group, name) : keys;
+                }
+                keys = keys.with(name, entry.getValue());
+            }
+        }
+        return keys;
+    }
+
+    private static Keys withoutOthers(Keys keys, Set<String> group, String name) {
+        return keys.without(
+                group.stream().filter(other -> !other.equals(name)).toArray(String[]::new));
+    }
+
+    @Override
+    public EditName name(Scenario before) {
+        return EditName.of("change.part", EditName.partName(before, part));
+    }
+}

@@ -1,0 +1,28 @@
+package org.sagwise.scenario.edit;
+
+import org.sagwise.scenario.Probes;
+import org.sagwise.scenario.Scenario;
+
+import java.util.Optional;
+
+/**
+ * Puts the meter's probes somewhere, or takes them away.
+ *
+ * @param probes where they rest
+ */
+public record SetProbes(Optional<Probes> probes) implements Edit {
+
+    @Override
+    public Scenario apply(Scenario before) {
+        return before.withProbes(
+                probes.filter(
+                        both ->
+                                JoinTerminals.isThere(before, both.red())
+                                        && JoinTerminals.isThere(before, both.black())));
+    }
+
+    @Override
+    public EditName name(Scenario before) {
+        return EditName.of(probes.isPresent() ? "probes.put" : "probes.away");
+    }
+}

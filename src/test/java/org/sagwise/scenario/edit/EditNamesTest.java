@@ -1,0 +1,41 @@
+package org.sagwise.scenario.edit;
+
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+
+import org.sagwise.file.CatalogueLoader;
+import org.sagwise.file.RandomScenarios;
+import org.sagwise.quantity.Texts;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.PartKind;
+import org.sagwise.scenario.Placement;
+import org.sagwise.scenario.Scenario;
+
+import java.util.Locale;
+import java.util.Random;
+
+/** Every edit can be called by a name that is written. */
+class EditNamesTest {
+
+    private static final Texts TEXTS = Texts.in("edits", Locale.ENGLISH);
+
+    @Property(tries = 50)
+    void name_anyEdit_hasAText(@ForAll Random random) {
+        Scenario scenario = new RandomScenarios(random, CatalogueLoader.builtIn()).scenario();
+        for (Edit edit : new RandomEdits(random, scenario, scenario).all()) {
+            EditName name = edit.name(scenario);
+            assertTrue(TEXTS.has(name.key()), name.key());
+            String text = TEXTS.say(name.key(), name.words().toArray());
+            assertFalse(text.matches(".*\\{\\d.*"), text);
+        }
+    }
+
+    @Property(tries = 20)
+    void name_addingAnyKind_hasAText(@ForAll PartKind kind) {
+        AddPart add = new AddPart(Part.of("p", kind), new Placement(0, 0, 0));
+        assertTrue(TEXTS.has(add.name(Scenario.empty()).key()));
+    }
+}
