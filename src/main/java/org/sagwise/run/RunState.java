@@ -31,22 +31,6 @@ public final class RunState {
     private final Press press;
     private final int presses;
 
-    /**
-     * Lengths of the next steps that are expected to be right.
-     *
-     * @param heldS with the button held, s
-     * @param releasedS with the button let go, s
-     */
-    record Pace(double heldS, double releasedS) {
-        double of(Press press) {
-            return press == Press.HELD ? heldS : releasedS;
-        }
-
-        Pace with(Press press, double seconds) {
-            return press == Press.HELD ? new Pace(seconds, releasedS) : new Pace(heldS, seconds);
-        }
-    }
-
     RunState(
             RunModel model,
             List<Watch> watches,

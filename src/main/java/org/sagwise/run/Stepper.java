@@ -51,7 +51,7 @@ public final class Stepper {
     public RunState start() {
         double[] x = Slots.start(model);
         BitSet marks = new BitSet();
-        RunState.Pace pace = new RunState.Pace(FIRST_STEP_S, FIRST_STEP_S);
+        Pace pace = Pace.start(FIRST_STEP_S);
         Instant unknown = null;
         RunState blank =
                 new RunState(model, watches, 0, Press.RELEASED, 0, x, marks, unknown, pace);

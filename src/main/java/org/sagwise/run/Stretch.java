@@ -38,7 +38,8 @@ final class Stretch {
     private double timeS;
     private Press press;
     private int presses;
-    private RunState.Pace pace;
+    private Pace pace;
+    private boolean justTurned;
     private Wiring wiring;
 
     Stretch(Stepper stepper, RunState state, Set<Kind> stopAt) {
@@ -94,6 +95,8 @@ final class Stretch {
 
     private void turn(Press wanted) {
         press = wanted;
+        pace = pace.turned(press);
+        justTurned = true;
         if (press == Press.HELD && stepper.hasSwitch()) {
             presses++;
         }
@@ -183,7 +186,7 @@ final class Stretch {
 
     private void step(double endS) {
         double left = endS - timeS;
-        double seconds = Math.min(left, Math.min(pace.of(press), LONGEST_S));
+        double seconds = Math.min(left, Math.min(pace.nextS(), LONGEST_S));
         if (left - seconds < 0.1 * seconds) {
             seconds = left;
         }
@@ -200,12 +203,19 @@ final class Stretch {
             trial = trial(seconds);
         }
         take(trial, seconds >= left ? endS : timeS + seconds, seconds);
-        // A step that was cut short by the end says little about how long the next may be.
-        if (next > pace.of(press) || seconds < left) {
-            pace = pace.with(press, Math.min(LONGEST_S, Math.max(SHORTEST_S, next)));
-        }
+        learn(Math.min(LONGEST_S, Math.max(SHORTEST_S, next)), seconds < left);
         happenNow();
         passed.add(state());
+    }
+
+    private void learn(double next, boolean goesOn) {
+        if (justTurned) {
+            pace = pace.first(press, next);
+            justTurned = false;
+        } else if (goesOn || next > pace.nextS()) {
+            // A step that was cut short by the end says little about how long the next may be.
+            pace = pace.next(next);
+        }
     }
 
     private static double factor(double error) {

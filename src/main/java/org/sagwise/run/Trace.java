@@ -50,7 +50,8 @@ public final class Trace {
     }
 
     /**
-     * The state at a moment: the last one kept before it, carried on from there.
+     * The state at a moment: the last one kept before it, carried on from there. At the very moment
+     * of a turn the button has turned.
      *
      * @param timeS s from the start; outside the run counts as its nearest end
      */
@@ -58,16 +59,20 @@ public final class Trace {
         double wantedS = Math.max(0, Math.min(timeS, endS()));
         RunState state = lastBefore(wantedS);
         Stepper stepper = new Stepper(bench, settings);
-        int next = turnAfter(state.timeS());
+        int made = turnsMadeBy(state.timeS());
         while (state.timeS() < wantedS && !state.isOver()) {
-            Press press = next == 0 ? state.press() : turns.get(next - 1).press();
-            double untilS = next < turns.size() ? turns.get(next).atS() : Double.MAX_VALUE;
+            double untilS = made < turns.size() ? turns.get(made).atS() : Double.MAX_VALUE;
             double seconds = Math.min(wantedS, untilS) - state.timeS();
-            RunState after = stepper.advance(state, press, Math.max(0, seconds)).state();
-            state = after;
-            next++;
+            state = stepper.advance(state, pressAfter(made), seconds).state();
+            made++;
         }
-        return state;
+        Press due = pressAfter(turnsMadeBy(wantedS));
+        boolean turns = state.press() != due && !state.isOver() && wantedS < endS();
+        return turns ? stepper.advance(state, due, 0).state() : state;
+    }
+
+    private Press pressAfter(int made) {
+        return made == 0 ? states.get(0).press() : turns.get(made - 1).press();
     }
 
     private RunState lastBefore(double timeS) {
@@ -85,7 +90,7 @@ public final class Trace {
     }
 
     /** Number of turns that have been made by this time. */
-    private int turnAfter(double timeS) {
+    private int turnsMadeBy(double timeS) {
         int count = 0;
         while (count < turns.size() && turns.get(count).atS() <= timeS) {
             count++;

@@ -237,4 +237,14 @@ class RunnerTest {
                 bench.at(middle.states(), middle.press()).cell("A").orElseThrow().terminalV();
         assertEquals(middle.cells().get(0).terminalV(), measured, 1e-12);
     }
+
+    @Test
+    void stateAt_momentOfATurn_hasTheButtonTurned() {
+        RunResult result = Runner.run(bench(Circuits.single(full("A", 20), 0.5)), RunPlan.USUAL);
+
+        assertEquals(Press.HELD, result.trace().stateAt(3000).press());
+        assertEquals(Press.RELEASED, result.trace().stateAt(3003).press());
+        assertEquals(Press.HELD, result.trace().stateAt(0).press());
+        assertEquals(result.last().timeS(), result.trace().stateAt(1e9).timeS());
+    }
 }
