@@ -1,5 +1,6 @@
 package org.sagwise.cli;
 
+import org.sagwise.quantity.Printable;
 import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.quantity.QuantityFormat.Signs;
 import org.sagwise.quantity.Texts;

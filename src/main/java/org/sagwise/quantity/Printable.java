@@ -1,4 +1,4 @@
-package org.sagwise.cli;
+package org.sagwise.quantity;
 
 import org.sagwise.quantity.QuantityFormat.Signs;
 
@@ -9,7 +9,7 @@ import java.util.Map;
  * Makes a text fit for a terminal: control characters that a file may have smuggled in do nothing,
  * and where the terminal knows ASCII alone, signs beyond it are written in letters.
  */
-final class Printable {
+public final class Printable {
 
     private static final Map<Integer, String> IN_LETTERS =
             Map.ofEntries(
@@ -51,8 +51,8 @@ final class Printable {
 
     private Printable() {}
 
-    /** One line of text as this terminal can show it. */
-    static String line(String text, Signs signs) {
+    /** One line of text as these signs can show it; tabs and line breaks stay. */
+    public static String line(String text, Signs signs) {
         StringBuilder shown = new StringBuilder(text.length());
         text.codePoints().forEach(sign -> shown.append(sign(sign, signs)));
         return shown.toString();
