@@ -1,0 +1,128 @@
+package org.sagwise.cli;
+
+import org.sagwise.caution.Assessment;
+import org.sagwise.file.CatalogueLoader;
+import org.sagwise.picture.export.BenchPicture;
+import org.sagwise.picture.export.PictureFormat;
+import org.sagwise.picture.export.PictureSize;
+import org.sagwise.picture.look.Theme;
+import org.sagwise.reading.Press;
+import org.sagwise.scenario.Scenario;
+
+import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Writes a picture of the bench: exactly what the window shows, without a display. */
+@Command(name = "picture", mixinStandardHelpOptions = true, versionProvider = Version.class)
+final class PictureCommand implements Callable<Integer> {
+
+    private static final Pattern SIZE = Pattern.compile("(\\d{1,5})[xX×](\\d{1,5})");
+
+    private static final Map<String, Theme> THEMES =
+            Map.of("light", Theme.LIGHT, "dark", Theme.DARK, "contrast", Theme.HIGH_CONTRAST);
+
+    private final CallContext call;
+
+    @Spec private CommandSpec spec;
+
+    @Parameters(paramLabel = "FILE", descriptionKey = "file")
+    private String file;
+
+    @Option(names = "-o", paramLabel = "OUT", required = true, descriptionKey = "picture.out")
+    private String out;
+
+    @ArgGroup private Button button;
+
+    @Option(names = "--size", paramLabel = "WxH", descriptionKey = "picture.size")
+    private String size;
+
+    @Option(
+            names = "--theme",
+            paramLabel = "light|dark|contrast",
+            descriptionKey = "picture.theme",
+            defaultValue = "light")
+    private String theme;
+
+    /** In which position of the button. */
+    private static final class Button {
+        @Option(names = "--fired", descriptionKey = "fired")
+        private boolean fired;
+
+        @Option(names = "--rest", descriptionKey = "rest")
+        private boolean rest;
+    }
+
+    PictureCommand(CallContext call) {
+        this.call = call;
+    }
+
+    @Override
+    public Integer call() {
+        PictureFormat format =
+                PictureFormat.ofFileName(out)
+                        .orElseThrow(() -> wrong("picture.ending", out, "png, svg, pdf"));
+        PictureSize wanted = size == null ? PictureSize.FORUM : wantedSize();
+        Optional<Theme> colours = Optional.ofNullable(THEMES.get(theme));
+        if (colours.isEmpty()) {
+            throw wrong("wrong.value", "--theme", theme, "light, dark, contrast");
+        }
+        GivenScenario given = new ScenarioInput(call).read(file);
+        if (given.scenario().isEmpty()) {
+            given.complain(call);
+            return ExitStatus.WRONG;
+        }
+        return new OutputFile(call, out)
+                .write(picture(given.scenario().get(), format, colours.get(), wanted));
+    }
+
+    private byte[] picture(
+            Scenario scenario, PictureFormat format, Theme colours, PictureSize wanted) {
+        Press press = button != null && button.rest ? Press.RELEASED : Press.HELD;
+        Assessment assessment = Assessment.of(scenario, CatalogueLoader.builtIn()).with(press);
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try {
+            BenchPicture.write(assessment, format, call.locale(), colours, wanted, bytes);
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible);
+        }
+        return bytes.toByteArray();
+    }
+
+    private PictureSize wantedSize() {
+        Matcher sides = SIZE.matcher(size);
+        if (sides.matches()) {
+            int width = Integer.parseInt(sides.group(1));
+            int height = Integer.parseInt(sides.group(2));
+            if (isInRange(width) && isInRange(height)) {
+                return new PictureSize(width, height);
+            }
+        }
+        throw wrong(
+                "picture.wrong-size",
+                size,
+                String.valueOf(PictureSize.LEAST),
+                String.valueOf(PictureSize.MOST));
+    }
+
+    private static boolean isInRange(int side) {
+        return side >= PictureSize.LEAST && side <= PictureSize.MOST;
+    }
+
+    private ParameterException wrong(String key, Object... words) {
+        return new ParameterException(spec.commandLine(), call.texts().say(key, words));
+    }
+}
