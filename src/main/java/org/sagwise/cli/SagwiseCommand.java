@@ -88,7 +88,8 @@ public final class SagwiseCommand implements Callable<Integer> {
                         .addSubcommand(new PictureCommand(call))
                         .addSubcommand(new ShareCommand(call))
                         .addSubcommand(new UnshareCommand(call))
-                        .addSubcommand(new PartsCommand(call));
+                        .addSubcommand(new PartsCommand(call))
+                        .addSubcommand(LessonCommand.line(call));
         return line.setResourceBundle(help(call.locale()))
                 .setOut(call.out())
                 .setErr(call.err())

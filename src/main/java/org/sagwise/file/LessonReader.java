@@ -1,0 +1,140 @@
+package org.sagwise.file;
+
+import org.sagwise.lesson.Lesson;
+import org.sagwise.lesson.Lesson.LessonBench;
+import org.sagwise.lesson.LessonProblem;
+import org.sagwise.lesson.Step;
+import org.sagwise.part.Catalogue;
+import org.sagwise.part.LocalText;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/**
+ * Reads a lesson, format 1: a folder with {@code lesson.yaml} and the scenarios it names. Whatever
+ * the files hold, the answer is a lesson or everything that is wrong with it; no file outside the
+ * folder is opened.
+ */
+public final class LessonReader {
+
+    /** The file that holds steps and texts. */
+    public static final String FILE = "lesson.yaml";
+
+    private static final Pattern NAME = Pattern.compile("[a-z0-9][a-z0-9-]{0,47}");
+
+    private final Catalogue catalogue;
+
+    /**
+     * @param catalogue where models of parts are looked up
+     */
+    public LessonReader(Catalogue catalogue) {
+        this.catalogue = catalogue;
+    }
+
+    /** Whether a word may name a lesson, a step or a bench. */
+    static boolean isName(String word) {
+        return NAME.matcher(word).matches();
+    }
+
+    public LessonReading read(LessonSource source) {
+        try {
+            Optional<byte[]> bytes = source.file(FILE);
+            return bytes.map(it -> read(source, it))
+                    .orElseGet(
+                            () ->
+                                    refused(
+                                            source,
+                                            LessonFault.ofWhole(
+                                                    LessonProblem.NO_LESSON_FILE, FILE)));
+        } catch (IOException e) {
+            String why = String.valueOf(e.getMessage());
+            return refused(source, LessonFault.ofWhole(LessonProblem.UNREADABLE, FILE, why));
+        }
+    }
+
+    private LessonReading read(LessonSource source, byte[] bytes) {
+        SourceText text = SourceText.of(bytes);
+        if (text.problem().isPresent()) {
+            return refused(source, LessonFault.ofWhole(LessonProblem.UNREADABLE, FILE, "UTF-8"));
+        }
+        List<LessonFault> faults = new ArrayList<>();
+        Optional<LessonNode> root = LessonYaml.read(text.text(), faults);
+        if (root.isEmpty()) {
+            return new LessonReading(source.id(), Optional.empty(), faults, Map.of());
+        }
+        Map<String, Position> positions = new HashMap<>();
+        collect(root.get(), positions);
+        Optional<Lesson> lesson = lesson(source, LessonFields.of(root.get(), faults));
+        return new LessonReading(
+                source.id(), faults.isEmpty() ? lesson : Optional.empty(), faults, positions);
+    }
+
+    private Optional<Lesson> lesson(LessonSource source, LessonFields fields) {
+        if (fields.whole("lesson", 1, 1, 0) != 1 && !fields.has("lesson")) {
+            fields.wrong(LessonProblem.MISSING_KEY, "lesson");
+        }
+        LocalText title = fields.text("title");
+        LocalText goal = fields.text("goal");
+        int minutes = fields.whole("minutes", 5, 60, 30);
+        int evening = fields.whole("evening", 1, 20, 1);
+        List<String> needs = fields.words("needs");
+        LocalText note = fields.text("note");
+        Map<String, LessonBench> benches = benches(source, fields);
+        Map<String, LocalText> names = new LinkedHashMap<>();
+        fields.entries("names").forEach((id, node) -> names.put(id, fields.text(node)));
+        List<Step> steps = new LessonSteps(fields.faults()).read(fields);
+        if (benches.isEmpty()) {
+            fields.wrong("benches", LessonProblem.TOO_FEW, "benches", "1");
+        }
+        if (steps.isEmpty()) {
+            fields.wrong("steps", LessonProblem.TOO_FEW, "steps", "1");
+        }
+        fields.refuseOthers();
+        return benches.isEmpty() || steps.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        new Lesson(
+                                source.id(),
+                                title,
+                                goal,
+                                minutes,
+                                evening,
+                                needs,
+                                note,
+                                benches,
+                                names,
+                                steps));
+    }
+
+    private Map<String, LessonBench> benches(LessonSource source, LessonFields lesson) {
+        LessonBenches benches = new LessonBenches(source, catalogue);
+        for (var entry : lesson.entries("benches").entrySet()) {
+            LessonFields fields = LessonFields.of(entry.getValue(), lesson.faults());
+            if (!isName(entry.getKey())) {
+                fields.wrong(LessonProblem.BAD_ID, entry.getKey());
+            }
+            benches.read(entry.getKey(), fields);
+            fields.refuseOthers();
+        }
+        return benches.read();
+    }
+
+    private static void collect(LessonNode node, Map<String, Position> positions) {
+        positions.put(node.place(), node.position());
+        if (node instanceof LessonNode.Items items) {
+            items.items().forEach(item -> collect(item, positions));
+        } else if (node instanceof LessonNode.Group group) {
+            group.values().values().forEach(value -> collect(value, positions));
+        }
+    }
+
+    private static LessonReading refused(LessonSource source, LessonFault fault) {
+        return new LessonReading(source.id(), Optional.empty(), List.of(fault), Map.of());
+    }
+}

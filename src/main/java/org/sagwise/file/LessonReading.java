@@ -1,0 +1,38 @@
+package org.sagwise.file;
+
+import org.sagwise.lesson.Lesson;
+import org.sagwise.lesson.LessonFinding;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What came of reading a lesson.
+ *
+ * @param id its name
+ * @param lesson the lesson; empty if anything is wrong with its file
+ * @param faults everything that is wrong, from the top of the file down
+ * @param positions where each place of the file stands
+ */
+public record LessonReading(
+        String id,
+        Optional<Lesson> lesson,
+        List<LessonFault> faults,
+        Map<String, Position> positions) {
+
+    public LessonReading {
+        faults = faults.stream().sorted(LessonFault.READING_ORDER).toList();
+        positions = Map.copyOf(positions);
+    }
+
+    /** Finds out where in the file something was found: at its place or what it lies in. */
+    public LessonFault locate(LessonFinding finding) {
+        String place = finding.place();
+        while (!place.isEmpty() && !positions.containsKey(place)) {
+            int end = Math.max(place.lastIndexOf('.'), place.lastIndexOf('['));
+            place = place.substring(0, Math.max(end, 0));
+        }
+        return new LessonFault(finding, Optional.ofNullable(positions.get(place)));
+    }
+}

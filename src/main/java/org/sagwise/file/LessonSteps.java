@@ -1,0 +1,167 @@
+package org.sagwise.file;
+
+import org.sagwise.caution.Signal;
+import org.sagwise.lesson.Choice;
+import org.sagwise.lesson.Idea;
+import org.sagwise.lesson.LessonProblem;
+import org.sagwise.lesson.ReadingRef;
+import org.sagwise.lesson.Step;
+import org.sagwise.lesson.Step.Role;
+import org.sagwise.part.LocalText;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/** Reads the steps of a lesson. */
+final class LessonSteps {
+
+    private static final List<String> KINDS =
+            List.of("say", "predict", "estimate", "do", "measure", "explain", "caution", "check");
+
+    private final List<LessonFault> faults;
+    private final Set<String> ids = new HashSet<>();
+
+    LessonSteps(List<LessonFault> faults) {
+        this.faults = faults;
+    }
+
+    List<Step> read(LessonFields lesson) {
+        List<Step> steps = new ArrayList<>();
+        for (LessonNode node : lesson.items("steps")) {
+            LessonFields fields = LessonFields.of(node, faults);
+            String kind = fields.neededWord("kind");
+            Step.Head head = head(fields);
+            Optional<Step> step = step(kind, head, fields);
+            if (step.isPresent()) {
+                fields.refuseOthers();
+                steps.add(step.get());
+            } else if (!kind.isEmpty()) {
+                LessonConditions.unknown(fields, "kind", kind, KINDS);
+            }
+        }
+        return steps;
+    }
+
+    private Step.Head head(LessonFields fields) {
+        String id = fields.neededWord("id");
+        if (!id.isEmpty() && !LessonReader.isName(id)) {
+            fields.wrong("id", LessonProblem.BAD_ID, id);
+        } else if (!ids.add(id) && !id.isEmpty()) {
+            fields.wrong("id", LessonProblem.DUPLICATE_ID, id);
+        }
+        return new Step.Head(
+                id,
+                fields.text("text"),
+                fields.word("bench"),
+                fields.word("beside"),
+                fields.words("look"),
+                fields.textIfAny("note"));
+    }
+
+    private Optional<Step> step(String kind, Step.Head head, LessonFields fields) {
+        return switch (kind) {
+            case "say" -> Optional.of(new Step.Say(head));
+            case "explain" -> Optional.of(new Step.Explain(head));
+            case "predict" -> Optional.of(choose(head, Role.PREDICT, fields));
+            case "check" -> Optional.of(choose(head, Role.CHECK, fields));
+            case "estimate" -> Optional.of(estimate(head, fields));
+            case "do" -> Optional.of(makeDo(head, fields));
+            case "measure" -> Optional.of(measure(head, fields));
+            case "caution" -> Optional.of(caution(head, fields));
+            default -> Optional.empty();
+        };
+    }
+
+    private Step choose(Step.Head head, Role role, LessonFields fields) {
+        List<Choice> choices = new ArrayList<>();
+        for (LessonNode node : fields.items("choices")) {
+            choices.add(choice(LessonFields.of(node, faults)));
+        }
+        count(fields, "choices", choices.size(), role == Role.PREDICT ? 3 : 2, 4);
+        if (choices.stream().filter(Choice::isRight).count() != 1) {
+            fields.wrong("choices", LessonProblem.RIGHT_ANSWERS);
+        }
+        return new Step.Choose(head, role, choices);
+    }
+
+    private Choice choice(LessonFields fields) {
+        boolean right = fields.flag("right");
+        Optional<String> word = fields.word("idea");
+        if (right && word.isPresent()) {
+            fields.wrong("idea", LessonProblem.RIGHT_WITH_IDEA);
+        } else if (!right && word.isEmpty()) {
+            fields.wrong(LessonProblem.NO_IDEA);
+        }
+        Optional<Idea> idea = word.flatMap(Idea::ofWord);
+        if (word.isPresent() && idea.isEmpty()) {
+            LessonConditions.unknown(
+                    fields, "idea", word.get(), Stream.of(Idea.values()).map(Idea::word).toList());
+        }
+        Choice choice =
+                new Choice(
+                        fields.text("text"),
+                        right ? Optional.empty() : Optional.of(idea.orElse(Idea.SLIP)),
+                        fields.text("reply"));
+        fields.refuseOthers();
+        return choice;
+    }
+
+    private Step estimate(Step.Head head, LessonFields fields) {
+        ReadingRef ref = reading(fields);
+        double share = share(fields, "10%");
+        return new Step.Estimate(head, ref, share, fields.text("reply"));
+    }
+
+    private Step makeDo(Step.Head head, LessonFields fields) {
+        List<LocalText> hints = fields.texts("hints");
+        var until = LessonConditions.read(fields, "until");
+        count(fields, "hints", hints.size(), 1, 3);
+        count(fields, "until", until.size(), 1, 8);
+        return new Step.Do(head, until, LessonMoves.read(fields, "solution"), hints);
+    }
+
+    private Step measure(Step.Head head, LessonFields fields) {
+        ReadingRef ref = reading(fields);
+        double expected = fields.neededNumber("is");
+        double share = share(fields, "2%");
+        double slack = fields.number("slack").orElse(0);
+        return new Step.Measure(head, ref, expected, share, slack, fields.texts("hints"));
+    }
+
+    private Step caution(Step.Head head, LessonFields fields) {
+        String word = fields.neededWord("signal");
+        Optional<Signal> signal =
+                Stream.of(Signal.values()).filter(it -> it.name().equals(word)).findFirst();
+        if (signal.isEmpty() && !word.isEmpty()) {
+            List<String> known = Stream.of(Signal.values()).map(Signal::name).toList();
+            LessonConditions.unknown(fields, "signal", word, known);
+        }
+        return new Step.Caution(
+                head, signal.orElse(Signal.values()[0]), fields.text("harm"), fields.text("avoid"));
+    }
+
+    private static ReadingRef reading(LessonFields fields) {
+        String word = fields.neededWord("reading");
+        Optional<ReadingRef> ref = ReadingRef.parse(word);
+        if (ref.isEmpty() && !word.isEmpty()) {
+            fields.wrong("reading", LessonProblem.BAD_READING, word);
+        }
+        return ref.orElse(ReadingRef.parse("pack.delivered_W").orElseThrow());
+    }
+
+    private static double share(LessonFields fields, String usual) {
+        return LessonConditions.tolerance(fields, fields.word("within").orElse(usual), 1);
+    }
+
+    private static void count(LessonFields fields, String key, int size, int least, int most) {
+        if (size < least) {
+            fields.wrong(key, LessonProblem.TOO_FEW, key, String.valueOf(least));
+        } else if (size > most) {
+            fields.wrong(key, LessonProblem.TOO_MANY, key, String.valueOf(most));
+        }
+    }
+}

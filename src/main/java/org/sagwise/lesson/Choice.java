@@ -1,0 +1,19 @@
+package org.sagwise.lesson;
+
+import org.sagwise.part.LocalText;
+
+import java.util.Optional;
+
+/**
+ * One answer to choose.
+ *
+ * @param text the answer
+ * @param idea the mistaken idea behind a wrong answer; empty for the right one
+ * @param reply what the learner is told who chose it
+ */
+public record Choice(LocalText text, Optional<Idea> idea, LocalText reply) {
+
+    public boolean isRight() {
+        return idea.isEmpty();
+    }
+}

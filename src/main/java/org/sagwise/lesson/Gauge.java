@@ -1,0 +1,78 @@
+package org.sagwise.lesson;
+
+import org.sagwise.caution.Caution;
+import org.sagwise.caution.Hazards;
+import org.sagwise.part.Catalogue;
+import org.sagwise.reading.Bench;
+import org.sagwise.reading.Readings;
+import org.sagwise.run.RunPlan;
+import org.sagwise.run.RunResult;
+import org.sagwise.run.Runner;
+import org.sagwise.scenario.Scenario;
+
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** Takes readings of one bench; runs it through time only when a reading asks for that. */
+public final class Gauge {
+
+    private final Bench bench;
+    private RunResult run;
+    private List<Caution> cautions;
+
+    private Gauge(Bench bench) {
+        this.bench = bench;
+    }
+
+    public static Gauge of(Scenario scenario, Catalogue catalogue) {
+        return new Gauge(Bench.of(scenario, catalogue));
+    }
+
+    public Bench bench() {
+        return bench;
+    }
+
+    public Scenario scenario() {
+        return bench.scenario();
+    }
+
+    /** What the hazard rules find. */
+    public List<Caution> cautions() {
+        if (cautions == null) {
+            cautions = Hazards.check(bench);
+        }
+        return cautions;
+    }
+
+    /** A reading; empty if this bench has no such part, quantity or number. */
+    public OptionalDouble read(When when, String part, String quantity) {
+        OptionalDouble value =
+                when == When.RUN
+                        ? RunQuantities.read(this, part, quantity)
+                        : Quantities.read(readings(when), part, quantity, linkIndex(part));
+        return value.isPresent() && Double.isNaN(value.getAsDouble())
+                ? OptionalDouble.empty()
+                : value;
+    }
+
+    private Readings readings(When when) {
+        return when == When.REST ? bench.rest() : bench.fired();
+    }
+
+    RunResult run() {
+        if (run == null) {
+            run = Runner.run(bench, RunPlan.held());
+        }
+        return run;
+    }
+
+    private int linkIndex(String id) {
+        var links = scenario().links();
+        for (int i = 0; i < links.size(); i++) {
+            if (links.get(i).id().filter(id::equals).isPresent()) {
+                return i;
+            }
+        }
+        return -1;
+    }
+}

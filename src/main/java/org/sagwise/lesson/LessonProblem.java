@@ -1,0 +1,63 @@
+package org.sagwise.lesson;
+
+import java.util.Locale;
+
+/** What can be wrong with a lesson; each has a sentence in the bundle {@code lesson-problems}. */
+public enum LessonProblem {
+    // The file.
+    NO_LESSON_FILE,
+    UNREADABLE,
+    TOO_LARGE,
+    BROKEN_YAML,
+    ALIAS,
+    DUPLICATE_KEY,
+    UNKNOWN_KEY,
+    MISSING_KEY,
+    WRONG_TYPE,
+    NOT_A_NUMBER,
+    OUT_OF_RANGE,
+    UNKNOWN_WORD,
+    BAD_ID,
+    DUPLICATE_ID,
+    TOO_FEW,
+    TOO_MANY,
+    MISSING_LANGUAGE,
+    BAD_TERMINAL,
+    BAD_READING,
+    ONE_OF,
+    UNKNOWN_BENCH,
+    BENCH_FILE,
+    // What the questions ask.
+    RIGHT_ANSWERS,
+    NO_IDEA,
+    RIGHT_WITH_IDEA,
+    // What the engine says.
+    UNKNOWN_PART,
+    UNKNOWN_LINK,
+    UNKNOWN_CAUTION,
+    READING_EMPTY,
+    DONE_AT_START,
+    NOT_SOLVED,
+    BROKEN_SOLUTION,
+    UNEXPECTED_READING,
+    // How it teaches.
+    PREDICT_FIRST,
+    NO_CHECK,
+    NO_CAUTION,
+    CHECK_NOT_LAST,
+    SAME_PLACE,
+    BARE_NUMBER,
+    DIFFERENT_BLANKS,
+    LONG_TEXT,
+    LONG_SENTENCE,
+    FORBIDDEN_WORD,
+    UNNAMED_PART,
+    // The set.
+    UNKNOWN_LESSON,
+    NEEDS_EACH_OTHER;
+
+    /** The key of its sentence. */
+    public String key() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+}

@@ -1,0 +1,163 @@
+package org.sagwise.lesson;
+
+import org.sagwise.caution.Signal;
+import org.sagwise.part.LocalText;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** One step of a lesson. */
+public sealed interface Step {
+
+    Head head();
+
+    default String id() {
+        return head().id();
+    }
+
+    /** What leads from the bench before the step to the bench after it. */
+    default List<Move> solution() {
+        return List.of();
+    }
+
+    /**
+     * Whether the bench is worked on or looked at in this step, after a prediction has been made.
+     */
+    default boolean isObservation() {
+        return this instanceof Do || this instanceof Measure;
+    }
+
+    /** The word for its kind in a lesson file. */
+    default String kind() {
+        return this instanceof Choose choose
+                ? choose.role().word()
+                : getClass().getSimpleName().toLowerCase(Locale.ROOT);
+    }
+
+    /**
+     * What all steps have.
+     *
+     * @param id its name, unique in the lesson
+     * @param text what the learner reads, Markdown
+     * @param bench the bench that is laid out when the step begins; empty keeps the one there is
+     * @param beside a bench shown beside it to compare with
+     * @param look ids of parts and links to point out
+     * @param note what only the instructor reads
+     */
+    record Head(
+            String id,
+            LocalText text,
+            Optional<String> bench,
+            Optional<String> beside,
+            List<String> look,
+            Optional<LocalText> note) {
+
+        public Head {
+            look = List.copyOf(look);
+        }
+    }
+
+    /** Tells something. */
+    record Say(Head head) implements Step {}
+
+    /** Explains what has been seen, beginning with the idea that many hold. */
+    record Explain(Head head) implements Step {}
+
+    /**
+     * Asks for one answer of several.
+     *
+     * @param role whether something is predicted or looked back on
+     * @param choices the answers
+     */
+    record Choose(Head head, Role role, List<Choice> choices) implements Step {
+
+        public Choose {
+            choices = List.copyOf(choices);
+        }
+
+        /** Place of the right answer. */
+        public int right() {
+            for (int i = 0; i < choices.size(); i++) {
+                if (choices.get(i).isRight()) {
+                    return i;
+                }
+            }
+            throw new IllegalStateException("no right answer in " + id());
+        }
+    }
+
+    /** What a question is for. */
+    enum Role {
+        /** Before it is seen; the button stays locked until the answer is in. */
+        PREDICT,
+        /** At the end, from memory. */
+        CHECK;
+
+        String word() {
+            return name().toLowerCase(Locale.ROOT);
+        }
+    }
+
+    /**
+     * Asks for a number before it is seen.
+     *
+     * @param expected the reading that will come out
+     * @param share how far off still counts as met, as a share of the reading
+     * @param reply what the learner is told afterwards
+     */
+    record Estimate(Head head, ReadingRef expected, double share, LocalText reply)
+            implements Step {}
+
+    /**
+     * Asks for a change of the bench.
+     *
+     * @param until what must be so
+     * @param solution moves that make it so
+     * @param hints one after the other, the last the plainest
+     */
+    record Do(Head head, List<Condition> until, List<Move> solution, List<LocalText> hints)
+            implements Step {
+        public Do {
+            until = List.copyOf(until);
+            solution = List.copyOf(solution);
+            hints = List.copyOf(hints);
+        }
+    }
+
+    /**
+     * Asks for a reading, which the learner types.
+     *
+     * @param reading what to read
+     * @param expected what the author expects there, in the unit of the reading
+     * @param share how far a typed number may lie off, as a share of the reading
+     * @param slack how far it may lie off in any case, in the unit of the reading
+     * @param hints one after the other
+     */
+    record Measure(
+            Head head,
+            ReadingRef reading,
+            double expected,
+            double share,
+            double slack,
+            List<LocalText> hints)
+            implements Step {
+        public Measure {
+            hints = List.copyOf(hints);
+        }
+
+        /** The range around a value that counts as met. */
+        public Bounds around(double value) {
+            return Bounds.around(value, Math.max(slack, share * Math.abs(value)));
+        }
+    }
+
+    /**
+     * Warns of something in the real world.
+     *
+     * @param signal how grave
+     * @param harm what can happen
+     * @param avoid what a competent person does instead
+     */
+    record Caution(Head head, Signal signal, LocalText harm, LocalText avoid) implements Step {}
+}

@@ -1,0 +1,169 @@
+package org.sagwise.lesson;
+
+import org.sagwise.part.LocalText;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.PartKind;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** The rules of good teaching that can be checked without solving a circuit. */
+final class TeachingRules {
+
+    private static final int MOST_WORDS = 90;
+    private static final int MOST_WORDS_IN_SENTENCE = 26;
+    private static final int FEWEST_CHECKS = 3;
+    private static final int MOST_IN_SAME_PLACE = 3;
+
+    /** A number with a unit: a reading, which the engine should say. */
+    private static final Pattern NUMBER =
+            Pattern.compile(
+                    "\\d+(?:[.,]\\d+)?[ \u00a0]?(?:mΩ|Ω|mV|V|mA|A|W|Wh|mAh|Ah)(?![\\p{L}\\d])");
+
+    private static final Pattern SENTENCE_END = Pattern.compile("[.!?:](?=\\s|$)|\\n");
+
+    /** Nobody clears a circuit by a lesson. */
+    private static final Pattern FORBIDDEN =
+            Pattern.compile(
+                    "\\b(?:safe|safely|ungefährlich|gefahrlos)\\b", Pattern.CASE_INSENSITIVE);
+
+    private final List<LessonFinding> findings = new ArrayList<>();
+    private final Lesson lesson;
+
+    private TeachingRules(Lesson lesson) {
+        this.lesson = lesson;
+    }
+
+    static List<LessonFinding> check(Lesson lesson) {
+        TeachingRules rules = new TeachingRules(lesson);
+        rules.order();
+        rules.places();
+        rules.names();
+        rules.texts();
+        return rules.findings;
+    }
+
+    private void add(String place, LessonProblem problem, String... details) {
+        findings.add(LessonFinding.of(place, problem, details));
+    }
+
+    private static boolean isCheck(Step step) {
+        return step instanceof Step.Choose choose && choose.role() == Step.Role.CHECK;
+    }
+
+    private static boolean isPrediction(Step step) {
+        return step instanceof Step.Estimate || (step instanceof Step.Choose && !isCheck(step));
+    }
+
+    /** Predict first; look back at the end. */
+    private void order() {
+        boolean predicted = false;
+        boolean checked = false;
+        int checks = 0;
+        for (int i = 0; i < lesson.steps().size(); i++) {
+            Step step = lesson.steps().get(i);
+            predicted |= isPrediction(step);
+            if (step.isObservation() && !predicted) {
+                add("steps[" + i + "]", LessonProblem.PREDICT_FIRST);
+                predicted = true;
+            }
+            if (checked && !isCheck(step)) {
+                add("steps[" + i + "]", LessonProblem.CHECK_NOT_LAST);
+            }
+            checked |= isCheck(step);
+            checks += isCheck(step) ? 1 : 0;
+        }
+        if (checks < FEWEST_CHECKS) {
+            add("steps", LessonProblem.NO_CHECK, String.valueOf(FEWEST_CHECKS));
+        }
+        if (lesson.steps().stream().noneMatch(Step.Caution.class::isInstance)) {
+            add("steps", LessonProblem.NO_CAUTION);
+        }
+    }
+
+    /** Who always takes the second answer must not be right. */
+    private void places() {
+        int last = -1;
+        int row = 0;
+        for (int i = 0; i < lesson.steps().size(); i++) {
+            if (lesson.steps().get(i) instanceof Step.Choose choose) {
+                row = choose.right() == last ? row + 1 : 1;
+                last = choose.right();
+                if (row > MOST_IN_SAME_PLACE) {
+                    add("steps[" + i + "].choices", LessonProblem.SAME_PLACE);
+                }
+            }
+        }
+    }
+
+    private void names() {
+        lesson.benches()
+                .forEach(
+                        (name, bench) -> {
+                            for (Part part : bench.scenario().parts()) {
+                                if (part.kind() != PartKind.CELL
+                                        && !lesson.names().containsKey(part.id())) {
+                                    add("benches." + name, LessonProblem.UNNAMED_PART, part.id());
+                                }
+                            }
+                        });
+    }
+
+    private void texts() {
+        text("title", lesson.title(), true);
+        text("goal", lesson.goal(), true);
+        text("note", lesson.note(), true);
+        for (int i = 0; i < lesson.steps().size(); i++) {
+            for (StepTexts.Said said : StepTexts.of(lesson.steps().get(i))) {
+                text("steps[" + i + "]." + said.key(), said.text(), said.invented());
+            }
+        }
+    }
+
+    private void text(String place, LocalText text, boolean invented) {
+        if (!Filling.blanks(text.en()).equals(Filling.blanks(text.de()))) {
+            add(
+                    place,
+                    LessonProblem.DIFFERENT_BLANKS,
+                    String.join(", ", Filling.blanks(text.en())),
+                    String.join(", ", Filling.blanks(text.de())));
+        }
+        language(place + ".en", text.en(), invented);
+        language(place + ".de", text.de(), invented);
+    }
+
+    private void language(String place, String text, boolean invented) {
+        String bare = Filling.withoutBlanks(text);
+        Matcher number = NUMBER.matcher(bare);
+        if (!invented && number.find()) {
+            add(place, LessonProblem.BARE_NUMBER, number.group());
+        }
+        Matcher forbidden = FORBIDDEN.matcher(bare);
+        if (forbidden.find()) {
+            add(place, LessonProblem.FORBIDDEN_WORD, forbidden.group());
+        }
+        int words = words(bare);
+        if (words > MOST_WORDS) {
+            add(place, LessonProblem.LONG_TEXT, String.valueOf(words), String.valueOf(MOST_WORDS));
+        }
+        for (String sentence : SENTENCE_END.split(bare)) {
+            if (words(sentence) > MOST_WORDS_IN_SENTENCE) {
+                add(
+                        place,
+                        LessonProblem.LONG_SENTENCE,
+                        String.valueOf(words(sentence)),
+                        String.valueOf(MOST_WORDS_IN_SENTENCE));
+            }
+        }
+    }
+
+    private static int words(String text) {
+        return (int)
+                Pattern.compile("\\s+")
+                        .splitAsStream(text)
+                        .filter(word -> word.codePoints().anyMatch(Character::isLetterOrDigit))
+                        .count();
+    }
+}

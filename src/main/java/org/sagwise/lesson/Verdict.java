@@ -1,0 +1,88 @@
+package org.sagwise.lesson;
+
+import org.sagwise.quantity.QuantityFormat;
+
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * A question beside what the learner said and what is so.
+ *
+ * @param step place of the question
+ * @param question the question
+ * @param said what the learner said; empty if it was left open or shown
+ * @param right what is right
+ * @param met whether both agree
+ * @param idea the idea that the learner's answer stands for
+ * @param reply what the learner is told
+ */
+public record Verdict(
+        int step,
+        String question,
+        Optional<String> said,
+        String right,
+        boolean met,
+        Optional<Idea> idea,
+        String reply) {
+
+    static Verdict of(int place, Step step, Answers given, Situation then, Locale locale) {
+        String question = Filling.fill(step.head().text().in(locale), then, locale);
+        return step instanceof Step.Choose choose
+                ? of(place, choose, question, given, then, locale)
+                : of(place, (Step.Estimate) step, question, given, then, locale);
+    }
+
+    private static Verdict of(
+            int place,
+            Step.Choose choose,
+            String question,
+            Answers given,
+            Situation then,
+            Locale locale) {
+        Choice right = choose.choices().get(choose.right());
+        Optional<Choice> said =
+                given.choice().isPresent()
+                        ? Optional.of(choose.choices().get(given.choice().getAsInt()))
+                        : Optional.empty();
+        return new Verdict(
+                place,
+                question,
+                said.map(it -> Filling.fill(it.text().in(locale), then, locale)),
+                Filling.fill(right.text().in(locale), then, locale),
+                said.filter(Choice::isRight).isPresent(),
+                said.flatMap(Choice::idea),
+                Filling.fill(said.orElse(right).reply().in(locale), then, locale));
+    }
+
+    private static Verdict of(
+            int place,
+            Step.Estimate estimate,
+            String question,
+            Answers given,
+            Situation then,
+            Locale locale) {
+        OptionalDouble real = then.read(estimate.expected());
+        boolean met =
+                real.isPresent()
+                        && given.number().isPresent()
+                        && Bounds.around(
+                                        real.getAsDouble(),
+                                        estimate.share() * Math.abs(real.getAsDouble()))
+                                .hold(given.number().getAsDouble());
+        return new Verdict(
+                place,
+                question,
+                given.number().isPresent()
+                        ? Optional.of(print(given.number(), estimate, locale))
+                        : Optional.empty(),
+                print(real, estimate, locale),
+                met,
+                Optional.empty(),
+                Filling.fill(estimate.reply().in(locale), then, locale));
+    }
+
+    private static String print(OptionalDouble value, Step.Estimate estimate, Locale locale) {
+        return QuantityFormat.forPeople(locale).print(value, estimate.expected().unit());
+    }
+}
