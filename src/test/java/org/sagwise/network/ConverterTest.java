@@ -196,6 +196,11 @@ class ConverterTest {
     }
 
     @Test
+    void converter_sourceOfNoVoltageAndNoLoad_idle() {
+        assertState(ConverterState.IDLE, solve(3, cell(1, 0, 0, 0.1), board(36)), 1);
+    }
+
+    @Test
     void converter_packReversed_stopsBelowCutoff() {
         OperatingPoint point = onOneOhm(cell(0, 1, 8.4, 0.1), board(36));
         assertState(ConverterState.STOPPED_CUTOFF, point, 2);
