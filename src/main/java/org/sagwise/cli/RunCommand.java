@@ -46,6 +46,9 @@ final class RunCommand implements Callable<Integer> {
     @Option(names = "--cutoff", paramLabel = "VOLTS", descriptionKey = "run.cutoff")
     private String cutoff;
 
+    @Option(names = "--cycles", paramLabel = "N", descriptionKey = "run.cycles")
+    private int cycles;
+
     @Option(names = "--csv", paramLabel = "OUT", descriptionKey = "run.csv")
     private String csv;
 
@@ -61,6 +64,7 @@ final class RunCommand implements Callable<Integer> {
         RunRequest request = new RunRequest(call, spec.commandLine());
         RunPlan plan = request.plan(on, off, hold, until);
         RunSettings settings = request.settings(cutoff);
+        request.checkCycles(cycles, plan);
         GivenScenario given = new ScenarioInput(call).read(file);
         if (given.scenario().isEmpty()) {
             given.complain(call);
@@ -74,7 +78,7 @@ final class RunCommand implements Callable<Integer> {
         if (csv != null && !isWritten(result)) {
             return ExitStatus.WRONG;
         }
-        RunReport report = RunReport.of(bench, plan, settings, result);
+        RunReport report = RunReport.of(bench, plan, settings, result, cycles);
         if (json) {
             RunJson.write(call, report);
         } else {

@@ -4,10 +4,13 @@ import org.sagwise.reading.Press;
 import org.sagwise.run.CellMoment;
 import org.sagwise.run.CoilMoment;
 import org.sagwise.run.EnergyBook;
+import org.sagwise.run.LifeTogether;
 import org.sagwise.run.Outlook;
 import org.sagwise.run.RunEvent;
 import org.sagwise.run.RunState;
 import org.sagwise.run.RunTexts;
+
+import java.util.List;
 
 /** A run as JSON, for other programs. */
 final class RunJson {
@@ -44,6 +47,7 @@ final class RunJson {
         json.objects("events", report.result().events(), this::event);
         json.objects("outlook", report.outlooks(), this::outlook);
         json.object("energy", () -> energy(last.energy()));
+        json.objects("life", report.life(), this::age);
     }
 
     private void cell(CellMoment cell) {
@@ -84,6 +88,19 @@ final class RunJson {
         json.number("earliest_s", stage.earliestS());
         json.number("latest_s", stage.latestS());
         json.text("text", call.printable(texts.stage(stage.kind())));
+    }
+
+    private void age(LifeTogether.Age age) {
+        json.whole("cycles", age.cycles());
+        json.number("fired_s", age.firedS());
+        json.objects(
+                "cells",
+                List.copyOf(age.health().keySet()),
+                id -> {
+                    json.text("id", id);
+                    json.number("health", age.health().get(id));
+                    json.number("charge_left", age.left().get(id));
+                });
     }
 
     private void energy(EnergyBook book) {

@@ -2,6 +2,7 @@ package org.sagwise.cli;
 
 import org.sagwise.reading.Bench;
 import org.sagwise.reading.Press;
+import org.sagwise.run.LifeTogether;
 import org.sagwise.run.Outlook;
 import org.sagwise.run.RunPlan;
 import org.sagwise.run.RunResult;
@@ -18,11 +19,26 @@ import java.util.stream.Stream;
  * @param settings with which cut-off
  * @param result what came of it
  * @param outlooks what goes wrong if nobody does anything; none where nothing does
+ * @param life how the cells age together; empty if not asked for
  */
 record RunReport(
-        Bench bench, RunPlan plan, RunSettings settings, RunResult result, List<Outlook> outlooks) {
+        Bench bench,
+        RunPlan plan,
+        RunSettings settings,
+        RunResult result,
+        List<Outlook> outlooks,
+        List<LifeTogether.Age> life) {
 
-    static RunReport of(Bench bench, RunPlan plan, RunSettings settings, RunResult result) {
+    /** A life is told in this many blocks at most. */
+    private static final int BLOCKS = 10;
+
+    /**
+     * Everything about a run.
+     *
+     * @param cycles over how many cycles the life of the pack is told; 0 leaves that out
+     */
+    static RunReport of(
+            Bench bench, RunPlan plan, RunSettings settings, RunResult result, int cycles) {
         Outlook letGo = Outlook.of(bench, settings, Press.RELEASED);
         Outlook held = Outlook.of(bench, settings, Press.HELD);
         boolean same = letGo.tellsAllOf(held);
@@ -31,6 +47,15 @@ record RunReport(
                         .filter(outlook -> !outlook.stages().isEmpty())
                         .filter(outlook -> !same || outlook == letGo)
                         .toList();
-        return new RunReport(bench, plan, settings, result, telling);
+        List<LifeTogether.Age> life =
+                cycles == 0
+                        ? List.of()
+                        : LifeTogether.course(
+                                bench.scenario(),
+                                bench.catalogue(),
+                                plan,
+                                cycles,
+                                Math.min(BLOCKS, cycles));
+        return new RunReport(bench, plan, settings, result, telling, life);
     }
 }

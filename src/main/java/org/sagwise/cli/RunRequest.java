@@ -16,6 +16,8 @@ final class RunRequest {
 
     private static final String CUTOFF = "cutoff";
 
+    private static final int MOST_CYCLES = 5000;
+
     private final CallContext call;
     private final CommandLine line;
 
@@ -61,6 +63,16 @@ final class RunRequest {
         }
         Parsed parsed = new QuantityParser(call.locale()).parse(cutoff, Unit.VOLT);
         return RunSettings.USUAL.withCutoffV(value("--cutoff", parsed));
+    }
+
+    /** Refuses a number of cycles that cannot be told. */
+    void checkCycles(int cycles, RunPlan plan) {
+        if (cycles < 0 || cycles > MOST_CYCLES) {
+            throw wrong("--cycles", call.texts().say("run.cycles-range", MOST_CYCLES));
+        }
+        if (cycles > 0 && plan.untilS().isPresent()) {
+            throw wrong("--cycles", call.texts().say("run.cycles-until"));
+        }
     }
 
     private double seconds(String option, String text) {

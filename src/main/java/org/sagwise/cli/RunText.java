@@ -23,6 +23,9 @@ import java.util.Map;
 /** What came of a run, for people: what happened and when, a table of cells, events. */
 final class RunText {
 
+    /** A cell that falls to its cut-off this soon is not empty: something is wrong. */
+    private static final double AT_ONCE_S = 0.5;
+
     private final CallContext call;
     private final Texts texts;
     private final QuantityFormat format;
@@ -51,6 +54,9 @@ final class RunText {
         coils();
         events();
         report.outlooks().forEach(this::outlook);
+        if (!report.life().isEmpty()) {
+            LifeText.lines(call, report, words).forEach(lines::add);
+        }
         if (grave()) {
             paragraph(words.standBack());
         }
@@ -107,6 +113,9 @@ final class RunText {
                                                 book.deliveredJ() / book.givenJ(), Unit.FRACTION))
                         : "";
         paragraph(ended + counted + delivered);
+        if (end == RunEnd.CUTOFF && last.firedS() < AT_ONCE_S) {
+            paragraph(texts.say("run.at-once"));
+        }
     }
 
     private void cells() {

@@ -131,6 +131,8 @@ class RunTest {
                 "--until=9999999h | --until: it must be longer than no time at all and at most",
                 "--hold --on=3s | --hold: it cannot stand beside",
                 "--cutoff=warm | --cutoff: ",
+                "--cycles=-1 | --cycles: it must be from 1 to",
+                "--cycles=99 --until=1h | --cycles: it tells of whole run-downs",
             })
     void wrongCall_isToldInWords(String options, String words) {
         String[] given = options.split(" ");
@@ -161,5 +163,23 @@ class RunTest {
         Cli.Outcome outcome = Cli.call("run", Cli.demo("two-by-two"));
         assertEquals(0, outcome.status());
         assertEquals("", outcome.err());
+    }
+
+    @Test
+    void cycles_oldAndNewInARow_showsThemDriftingApart() throws IOException {
+        JsonNode life = json("old-and-new-in-a-row", "--cycles=100").get("life");
+        assertEquals(11, life.size());
+        JsonNode last = life.get(10);
+        assertEquals(100, last.get("cycles").asInt());
+        double before = healthApart(life.get(0));
+        assertTrue(healthApart(last) > before, healthApart(last) + " after " + before);
+        String text = Cli.call("run", Cli.demo("old-and-new-in-a-row"), "--cycles=100").out();
+        assertTrue(text.contains("A teaching model of ageing, no forecast."), text);
+    }
+
+    private static double healthApart(JsonNode age) {
+        JsonNode cells = age.get("cells");
+        return Math.abs(
+                cells.get(0).get("health").asDouble() - cells.get(1).get("health").asDouble());
     }
 }
