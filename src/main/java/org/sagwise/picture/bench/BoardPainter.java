@@ -41,7 +41,7 @@ final class BoardPainter implements PartPainter {
                 .number("power_W")
                 .ifPresent(
                         watts ->
-                                pen.textWithin(
+                                pen.textFit(
                                         figures.print(watts, Unit.WATT),
                                         x,
                                         y + 6,

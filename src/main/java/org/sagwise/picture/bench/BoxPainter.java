@@ -27,7 +27,7 @@ final class BoxPainter implements PartPainter {
                 Tone.LEVEL_GROUND,
                 Tone.PAPER_EDGE,
                 1.4);
-        pen.textWithin(setting(scene, box), x, y + 4, 78, TextStyle.FIGURE, Tone.INK, Align.MIDDLE);
+        pen.textFit(setting(scene, box), x, y + 4, 78, TextStyle.FIGURE, Tone.INK, Align.MIDDLE);
         if (box.part().kind() == PartKind.CHARGER) {
             arrow(pen, x, y + 30);
         } else {

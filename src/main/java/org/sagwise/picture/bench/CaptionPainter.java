@@ -56,7 +56,9 @@ final class CaptionPainter {
                 () -> {
                     double x = 0;
                     for (Caption.Piece piece : row.pieces()) {
-                        pen.text(piece.text(), x, 0, piece.style(), piece.tone(), Align.LEFT);
+                        if (pen.canBeRead(piece.style())) {
+                            pen.text(piece.text(), x, 0, piece.style(), piece.tone(), Align.LEFT);
+                        }
                         x += piece.style().width(piece.text(), pen.textScale());
                         x += Caption.GAP * pen.textScale();
                     }

@@ -48,15 +48,22 @@ final class CellPainter implements PartPainter {
 
     private static void can(Pen pen) {
         pen.plate(Shapes.box(-17, -100, 17, -82), 4, Tone.METAL_LIGHT, Tone.EDGE, 2);
-        pen.plate(Shapes.box(-HALF + 2, TOP, HALF - 2, BOTTOM), 9, Tone.METAL, Tone.EDGE, 2);
-        pen.fill(Shapes.round(-26, TOP - 1, 26, TOP + 5, 2), Tone.METAL_LIGHT);
-        pen.line(-26, TOP + 5, 26, TOP + 5, Tone.METAL_DARK, 1);
+        pen.plate(Shapes.box(-HALF + 2, TOP, HALF - 2, TOP + 26), 9, Tone.METAL, Tone.EDGE, 2);
+        pen.plate(
+                Shapes.box(-HALF + 2, BOTTOM - 26, HALF - 2, BOTTOM), 9, Tone.METAL, Tone.EDGE, 2);
+        if (!pen.isCoarse()) {
+            pen.fill(Shapes.round(-26, TOP - 1, 26, TOP + 5, 2), Tone.METAL_LIGHT);
+            pen.line(-26, TOP + 5, 26, TOP + 5, Tone.METAL_DARK, 1);
+        }
     }
 
     /** The sleeve; a notch on either side marks a cell that stands the wrong way round. */
     private static void sleeve(Pen pen, boolean reversed) {
         pen.plate(Shapes.box(-HALF, TOP + 7, HALF, BOTTOM - 7), 7, Tone.WRAP, Tone.EDGE, 2);
-        pen.fill(Shapes.round(-HALF + 5, TOP + 11, -HALF + 13, BOTTOM - 11, 4), Tone.WRAP_LIGHT);
+        if (!pen.isCoarse()) {
+            pen.fill(
+                    Shapes.round(-HALF + 5, TOP + 11, -HALF + 13, BOTTOM - 11, 4), Tone.WRAP_LIGHT);
+        }
         if (reversed) {
             notch(pen, -1);
             notch(pen, 1);

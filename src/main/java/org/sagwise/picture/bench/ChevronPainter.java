@@ -2,6 +2,7 @@ package org.sagwise.picture.bench;
 
 import org.sagwise.picture.layout.Conductor;
 import org.sagwise.picture.look.Contrast;
+import org.sagwise.picture.look.Pen;
 import org.sagwise.picture.scene.BenchScene;
 import org.sagwise.picture.scene.BenchView;
 import org.sagwise.picture.scene.PotentialScale;
@@ -11,9 +12,9 @@ import org.sagwise.reading.Readings;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
-import java.awt.RenderingHints;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -79,17 +80,17 @@ public final class ChevronPainter {
      */
     public void paint(Graphics2D surface, BenchScene scene, BenchView view) {
         PotentialScale scale = PotentialScale.of(scene.readings());
+        Pen pen = new Pen(surface, scene.theme(), scene.layout().textScale());
+        List<Rectangle2D> tags = new LinkTags(pen, scene).places();
         Path2D dark = new Path2D.Float();
         Path2D bright = new Path2D.Float();
         for (ChevronTrack track : tracks) {
             double current = current(track.conductor(), scene.readings());
             if (Math.abs(current) >= LEAST_A) {
-                track.addTo(isBright(track, scene, scale) ? dark : bright, current > 0);
+                track.addTo(isBright(track, scene, scale) ? dark : bright, current > 0, tags);
             }
         }
         AffineTransform before = surface.getTransform();
-        surface.setRenderingHint(
-                RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         surface.transform(view.transform());
         stroke(surface, dark, BRIGHT_MARK, 4.6f);
         stroke(surface, dark, DARK_MARK, 2.4f);

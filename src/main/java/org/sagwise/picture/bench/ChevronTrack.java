@@ -4,6 +4,7 @@ import org.sagwise.picture.layout.Conductor;
 
 import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
 import java.util.List;
 
 /** Places along one conductor at which chevrons can stand, worked out once. */
@@ -45,8 +46,8 @@ final class ChevronTrack {
                         / 1024.0;
     }
 
-    /** Adds every chevron of this conductor to a path. */
-    void addTo(Path2D marks, boolean forward) {
+    /** Adds every chevron of this conductor to a path, but those that lie under a tag. */
+    void addTo(Path2D marks, boolean forward, List<Rectangle2D> tags) {
         if (end - begin < BETWEEN) {
             return;
         }
@@ -54,8 +55,22 @@ final class ChevronTrack {
                 begin + Math.floorMod((long) ((offset - begin) * 16), (long) (SPACING * 16)) / 16.0;
         for (double at = first; at <= end; at += SPACING) {
             int place = 4 * Math.min(places.length / 4 - 1, (int) Math.round(at / GRAIN));
-            mark(marks, place, forward ? 1 : -1);
+            if (tags.isEmpty() || !isUnder(tags, place)) {
+                mark(marks, place, forward ? 1 : -1);
+            }
         }
+    }
+
+    private boolean isUnder(List<Rectangle2D> tags, int place) {
+        double reach = 2 * half;
+        return tags.stream()
+                .anyMatch(
+                        tag ->
+                                tag.intersects(
+                                        places[place] - half,
+                                        places[place + 1] - half,
+                                        reach,
+                                        reach));
     }
 
     private void mark(Path2D marks, int place, int way) {

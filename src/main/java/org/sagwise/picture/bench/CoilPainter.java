@@ -14,9 +14,12 @@ import java.awt.geom.Path2D;
 final class CoilPainter implements PartPainter {
 
     /** Temperatures at the dark and at the bright end of the heat scale, °C. */
-    private static final double DARK_C = -60;
+    static final double DARK_C = -60;
 
-    private static final double BRIGHT_C = 440;
+    static final double BRIGHT_C = 440;
+
+    /** From here on a coil's colour is worth a legend, °C. */
+    static final double WARM_C = 50;
 
     private static final double ROOM_C = 20;
     private static final int FEWEST_WRAPS = 4;

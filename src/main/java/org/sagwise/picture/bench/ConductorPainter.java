@@ -55,7 +55,9 @@ final class ConductorPainter {
     private void conductor(Conductor conductor) {
         double width = ConductorLook.width(conductor, scene.scenario());
         Path2D shape = shape(conductor);
-        pen.draw(shape, Tone.FELT, width + 2 * RIM + 1);
+        if (conductor.isWire()) {
+            pen.draw(shape, Tone.FELT, width + 2 * RIM + 1);
+        }
         pen.draw(shape, Tone.CONDUCTOR_EDGE, width + RIM);
         double fromV = potential(conductor, true);
         double toV = potential(conductor, false);

@@ -18,6 +18,7 @@ import org.sagwise.quantity.Unit;
 import java.awt.Point;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -34,16 +35,37 @@ final class LegendPainter {
     private final Pen pen;
     private final BenchScene scene;
     private final BenchView view;
+    private final Figures figures;
 
     LegendPainter(Pen pen, BenchScene scene, BenchView view) {
         this.pen = pen;
         this.scene = scene;
         this.view = view;
+        this.figures = Figures.of(scene);
     }
 
     void paint(PotentialScale scale) {
+        List<Bar> bars = new ArrayList<>();
+        bars.add(
+                new Bar(
+                        figures.texts().say("legend.potential"),
+                        ColourScale.CIVIDIS,
+                        volts(0),
+                        volts(scale.highV() - scale.lowV())));
+        boolean hot =
+                scene.readings().coils().stream()
+                        .anyMatch(coil -> coil.temperatureC() >= CoilPainter.WARM_C);
+        if (hot) {
+            bars.add(
+                    new Bar(
+                            figures.texts().say("legend.heat"),
+                            ColourScale.INFERNO,
+                            figures.print(CoilPainter.DARK_C, Unit.CELSIUS),
+                            figures.print(CoilPainter.BRIGHT_C, Unit.CELSIUS)));
+        }
         double line = TextStyle.SMALL.lineHeight(pen.textScale());
-        Rectangle2D place = corner(WIDTH, 2 * line + BAR + 6);
+        double each = 2 * line + BAR + 8;
+        Rectangle2D place = corner(WIDTH, bars.size() * each - 2);
         if (covered(place) > 0) {
             pen.fill(
                     Shapes.round(
@@ -54,22 +76,36 @@ final class LegendPainter {
                             8),
                     Tone.FELT);
         }
-        Figures figures = Figures.of(scene);
-        double x = place.getX();
-        double bar = place.getY() + line;
-        text(figures.texts().say("legend.potential"), x, bar - 5, Align.LEFT);
-        for (int i = 0; i < STEPS; i++) {
-            pen.fill(
-                    new Rectangle2D.Double(x + WIDTH * i / STEPS, bar, WIDTH / STEPS + 0.5, BAR),
-                    ColourScale.CIVIDIS.at(i / (STEPS - 1.0)));
+        double y = place.getY();
+        for (Bar bar : bars) {
+            bar(bar, place.getX(), y, line);
+            y += each;
         }
-        pen.draw(new Rectangle2D.Double(x, bar, WIDTH, BAR), Tone.CONDUCTOR_EDGE, 1);
-        double base = bar + BAR + 0.8 * line;
-        text(volts(figures, 0), x, base, Align.LEFT);
-        text(volts(figures, scale.highV() - scale.lowV()), x + WIDTH, base, Align.RIGHT);
     }
 
-    private static String volts(Figures figures, double volts) {
+    /**
+     * A colour scale with its name.
+     *
+     * @param low what stands at its dark end
+     * @param high what stands at its bright end
+     */
+    private record Bar(String name, ColourScale colours, String low, String high) {}
+
+    private void bar(Bar bar, double x, double top, double line) {
+        double y = top + line;
+        text(bar.name(), x, y - 5, Align.LEFT);
+        for (int i = 0; i < STEPS; i++) {
+            pen.fill(
+                    new Rectangle2D.Double(x + WIDTH * i / STEPS, y, WIDTH / STEPS + 0.5, BAR),
+                    bar.colours().at(i / (STEPS - 1.0)));
+        }
+        pen.draw(new Rectangle2D.Double(x, y, WIDTH, BAR), Tone.CONDUCTOR_EDGE, 1);
+        double base = y + BAR + 0.8 * line;
+        text(bar.low(), x, base, Align.LEFT);
+        text(bar.high(), x + WIDTH, base, Align.RIGHT);
+    }
+
+    private String volts(double volts) {
         return figures.numbers().print(volts, Unit.VOLT.base(), Digits.decimals(1));
     }
 

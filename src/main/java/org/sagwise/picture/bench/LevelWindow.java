@@ -37,6 +37,9 @@ record LevelWindow(double solid, double hatched, double cutoff) {
             double edge = lost.getMaxY();
             pen.line(glass.getMinX(), edge, glass.getMaxX(), edge, Tone.SAG, 1.6);
         }
+        if (pen.isCoarse()) {
+            return;
+        }
         double tick = glass.getMaxY() - cutoff * glass.getHeight();
         pen.line(glass.getMinX() - 6, tick, glass.getMinX() + 5, tick, Tone.WRAP_INK, 2);
         pen.line(glass.getMaxX() - 5, tick, glass.getMaxX() + 6, tick, Tone.WRAP_INK, 2);

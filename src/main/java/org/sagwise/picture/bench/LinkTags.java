@@ -12,6 +12,8 @@ import org.sagwise.quantity.Unit;
 import org.sagwise.reading.LinkReading;
 
 import java.awt.Point;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
 
 /** Tags with amps and drop on conductors: on all when asked for, else on those pointed at. */
 final class LinkTags {
@@ -30,31 +32,53 @@ final class LinkTags {
 
     void paint() {
         for (LinkRoute route : scene.layout().routes()) {
-            if (scene.shows(Detail.LINK_FIGURES)
-                    || scene.emphasis().links().contains(route.link())) {
-                tag(route.middle(), scene.readings().links().get(route.link()));
+            if (isTagged(route)) {
+                tag(route);
             }
         }
     }
 
-    private void tag(Point at, LinkReading reading) {
-        String text =
-                Double.isNaN(reading.currentA())
-                        ? figures.texts().say("link.unknown")
-                        : figures.texts()
-                                .say(
-                                        "link.figures",
-                                        figures.print(Math.abs(reading.currentA()), Unit.AMPERE),
-                                        figures.print(Math.abs(reading.dropV()), Unit.VOLT));
-        double scale = pen.textScale();
+    private boolean isTagged(LinkRoute route) {
+        return scene.shows(Detail.LINK_FIGURES) || scene.emphasis().links().contains(route.link());
+    }
+
+    /** Where tags lie, so that nothing else is drawn there. */
+    List<Rectangle2D> places() {
+        return scene.layout().routes().stream()
+                .filter(this::isTagged)
+                .map(route -> place(route, text(route)))
+                .toList();
+    }
+
+    private void tag(LinkRoute route) {
+        String text = text(route);
+        Rectangle2D place = place(route, text);
+        pen.plate(place, 7, Tone.PAPER, Tone.DROP, 1.4);
+        pen.text(
+                text,
+                place.getCenterX(),
+                place.getCenterY() + 4.4 * scene.layout().textScale(),
+                TextStyle.SMALL_BOLD,
+                Tone.DROP,
+                Align.MIDDLE);
+    }
+
+    private Rectangle2D place(LinkRoute route, String text) {
+        double scale = scene.layout().textScale();
+        Point middle = route.middle();
         double half = TextStyle.SMALL_BOLD.width(text, scale) / 2 + PADDING;
         double high = 0.6 * TextStyle.SMALL_BOLD.lineHeight(scale) + 2;
-        pen.plate(
-                Shapes.box(at.x - half, at.y - high, at.x + half, at.y + high),
-                7,
-                Tone.PAPER,
-                Tone.DROP,
-                1.4);
-        pen.text(text, at.x, at.y + 4.4 * scale, TextStyle.SMALL_BOLD, Tone.DROP, Align.MIDDLE);
+        return new Rectangle2D.Double(middle.x - half, middle.y - high, 2 * half, 2 * high);
+    }
+
+    private String text(LinkRoute route) {
+        LinkReading reading = scene.readings().links().get(route.link());
+        return Double.isNaN(reading.currentA())
+                ? figures.texts().say("link.unknown")
+                : figures.texts()
+                        .say(
+                                "link.figures",
+                                figures.print(Math.abs(reading.currentA()), Unit.AMPERE),
+                                figures.print(Math.abs(reading.dropV()), Unit.VOLT));
     }
 }

@@ -27,7 +27,7 @@ final class MeterPainter implements PartPainter {
                 Tone.LEVEL_GROUND,
                 Tone.PAPER_EDGE,
                 1.4);
-        pen.textWithin(
+        pen.textFit(
                 reading(scene, box, amps), x, y - 21, 86, TextStyle.FIGURE, Tone.INK, Align.MIDDLE);
         knob(pen, x, y + 20, amps);
     }

@@ -18,8 +18,14 @@ final class NotePainter {
 
     static void paint(Pen pen, NoteBox note) {
         Rectangle box = note.box();
-        double nearX = Math.max(box.x, Math.min(box.getMaxX(), note.anchor().x));
-        double nearY = Math.max(box.y, Math.min(box.getMaxY(), note.anchor().y));
+        double dx = note.anchor().x - box.getCenterX();
+        double dy = note.anchor().y - box.getCenterY();
+        double share =
+                Math.min(
+                        box.width / 2.0 / Math.max(1e-9, Math.abs(dx)),
+                        box.height / 2.0 / Math.max(1e-9, Math.abs(dy)));
+        double nearX = box.getCenterX() + Math.min(1, share) * dx;
+        double nearY = box.getCenterY() + Math.min(1, share) * dy;
         pen.line(nearX, nearY, note.anchor().x, note.anchor().y, Tone.FELT, 4);
         pen.line(nearX, nearY, note.anchor().x, note.anchor().y, Tone.NOTE_EDGE, 1.6);
         pen.shape(Shapes.disc(note.anchor().x, note.anchor().y, 4), Tone.NOTE, Tone.NOTE_EDGE, 1.6);

@@ -35,7 +35,7 @@ final class ProbePainter {
                 1.8);
         Figures figures = Figures.of(scene);
         double volts = scene.readings().probes().map(ProbeReading::voltsV).orElse(Double.NaN);
-        pen.textWithin(
+        pen.textFit(
                 figures.print(volts, Unit.VOLT),
                 card.getCenterX(),
                 card.getCenterY() + 6 * pen.textScale(),

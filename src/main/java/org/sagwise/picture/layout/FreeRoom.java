@@ -13,9 +13,9 @@ final class FreeRoom {
     private static final int CONDUCTOR = 8;
 
     /** A line across something is as bad as so much more distance. */
-    private static final double ACROSS_PART = 220;
+    private static final double ACROSS_PART = 320;
 
-    private static final double ACROSS_CONDUCTOR = 50;
+    private static final double ACROSS_CONDUCTOR = 40;
 
     private final List<Rectangle> taken = new ArrayList<>();
 

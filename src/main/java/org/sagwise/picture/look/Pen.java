@@ -20,9 +20,13 @@ import java.util.Map;
  */
 public final class Pen {
 
+    private static final double COARSE = 0.4;
+    private static final double LEAST_READABLE = 5.2;
+
     private final Graphics2D surface;
     private final Theme theme;
     private final double textScale;
+    private final double zoom;
     private final Map<TextStyle, Font> fonts = new EnumMap<>(TextStyle.class);
 
     /**
@@ -31,9 +35,18 @@ public final class Pen {
      * @param textScale size of text against the usual one
      */
     public Pen(Graphics2D surface, Theme theme, double textScale) {
+        this(surface, theme, textScale, 1);
+    }
+
+    /**
+     * @param zoom by how much what is drawn will be enlarged: what would come out too small to be
+     *     made out is left away
+     */
+    public Pen(Graphics2D surface, Theme theme, double textScale, double zoom) {
         this.surface = surface;
         this.theme = theme;
         this.textScale = textScale;
+        this.zoom = zoom;
         surface.setRenderingHint(
                 RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         surface.setRenderingHint(
@@ -50,6 +63,16 @@ public final class Pen {
 
     public double textScale() {
         return textScale;
+    }
+
+    /** Whether small ornaments would come out too small to be made out. */
+    public boolean isCoarse() {
+        return zoom < COARSE;
+    }
+
+    /** Whether words in a style would come out large enough to be read. */
+    public boolean canBeRead(TextStyle style) {
+        return style.size() * textScale * zoom >= LEAST_READABLE;
     }
 
     public Color colour(Tone tone) {
@@ -178,6 +201,19 @@ public final class Pen {
             Tone tone,
             Align align) {
         text(shortened(text, width, style), x, y, style, tone, align);
+    }
+
+    /** Writes a line of text, smaller where it is wider than allowed: for figures, never cut. */
+    public void textFit(
+            String text,
+            double x,
+            double y,
+            double width,
+            TextStyle style,
+            Tone tone,
+            Align align) {
+        double fit = Math.min(1, width / style.width(text, textScale));
+        scaled(fit, x, y, () -> text(text, 0, 0, style, tone, align));
     }
 
     /** The text, cut with an ellipsis where it is wider than allowed. */

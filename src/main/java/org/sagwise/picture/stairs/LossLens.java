@@ -23,6 +23,7 @@ final class LossLens {
     private static final double AXIS = 58;
     private static final double PAD = 12;
     private static final double COLUMN = 62;
+    private static final double LEAST_TIMES = 1.5;
 
     private final Losses losses;
     private final Rectangle2D card;
@@ -48,6 +49,16 @@ final class LossLens {
     /** How many columns of words fit into a lens of a width. */
     static int columns(double width, double scale) {
         return (int) ((width - PAD - AXIS * scale) / (COLUMN * scale));
+    }
+
+    /** Whether it enlarges what it shows; with nothing to show it says how to get something. */
+    boolean isWorthwhile() {
+        return losses.entries().isEmpty() || times() >= LEAST_TIMES;
+    }
+
+    /** How much higher a volt stands in the lens than outside. */
+    double times() {
+        return axis().perVolt() / outsidePerVolt;
     }
 
     private StairAxis axis() {
@@ -83,12 +94,22 @@ final class LossLens {
                 Tone.LEVEL_GROUND,
                 Tone.PAPER_EDGE,
                 1.4);
+        if (losses.entries().isEmpty()) {
+            pen.textWithin(
+                    words.say("stairs.lens-idle"),
+                    card.getCenterX(),
+                    card.getCenterY() + 5 * scale,
+                    card.getWidth() - 2 * PAD,
+                    TextStyle.PLAIN,
+                    Tone.MUTED,
+                    Align.MIDDLE);
+            return;
+        }
         double base = card.getMinY() + 4 + 0.9 * TextStyle.NAME.lineHeight(scale);
-        double times = axis.perVolt() / outsidePerVolt;
         pen.textWithin(
                 words.say(
                         "stairs.lens",
-                        words.figures().numbers().number(times, Digits.significant(2))),
+                        words.figures().numbers().number(times(), Digits.significant(2))),
                 card.getMinX() + PAD,
                 base,
                 card.getWidth() - 2 * PAD,

@@ -23,7 +23,8 @@ record Losses(double restV, List<Entry> entries, double leftV) {
 
     private static final Set<Kind> LOSSES =
             EnumSet.of(Kind.SAG, Kind.CONTACT, Kind.WIRE, Kind.SWITCH, Kind.FUSE, Kind.METER);
-    private static final Set<Kind> UNFIT = EnumSet.of(Kind.BOARD, Kind.CHARGER, Kind.GAP);
+    private static final Set<Kind> UNFIT = EnumSet.of(Kind.BOARD, Kind.CHARGER);
+    private static final Set<Kind> LOADS = EnumSet.of(Kind.COIL, Kind.RESISTOR);
     private static final double LEAST_V = 0.5e-3;
 
     /** How far losses were put together. */
@@ -49,13 +50,21 @@ record Losses(double restV, List<Entry> entries, double leftV) {
     record Entry(Kind kind, Grain grain, List<Step> steps, double lossV) {}
 
     /**
-     * The losses along the main way; empty if there are none to speak of, or if the way has more
-     * than one loop, so that they do not add up.
+     * Whether losses of a way can be told from what is used: it has a load, and it is one loop, so
+     * that they add up. Holds with the button let go too, so that the lens keeps its place.
+     */
+    static boolean canBeSeen(List<Step> steps) {
+        return steps.stream().noneMatch(step -> UNFIT.contains(step.kind()))
+                && steps.stream().anyMatch(step -> LOADS.contains(step.kind()));
+    }
+
+    /**
+     * The losses along the main way; without entries if nothing is lost to speak of, and empty if
+     * they cannot be told.
      *
      * @param most how many entries there may be; beyond it they are put together, to two at least
      */
     static Optional<Losses> of(List<Step> steps, int most) {
-        boolean unfit = steps.stream().anyMatch(step -> UNFIT.contains(step.kind()));
         List<Entry> single = new ArrayList<>();
         double restV = 0;
         for (Step step : steps) {
@@ -66,8 +75,11 @@ record Losses(double restV, List<Entry> entries, double leftV) {
             }
         }
         double lossV = single.stream().mapToDouble(Entry::lossV).sum();
-        if (unfit || most < 1 || lossV < LEAST_V || restV <= lossV) {
+        if (!canBeSeen(steps) || most < 1 || restV <= lossV) {
             return Optional.empty();
+        }
+        if (lossV < LEAST_V) {
+            return Optional.of(new Losses(restV, List.of(), restV));
         }
         List<Entry> entries = single;
         for (Grain grain : Grain.values()) {

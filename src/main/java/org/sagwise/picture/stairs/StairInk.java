@@ -47,5 +47,6 @@ final class StairInk {
         } else if (backward) {
             pen.hatch(block, Tone.CLIMB, 14, 1.2);
         }
+        pen.draw(block, ink(kind), 0.9);
     }
 }

@@ -43,27 +43,28 @@ public final class StaircasePainter {
         this.height = height;
         this.order = StairOrder.of(scene.staircase());
         this.words = new StairWords(scene);
-        double head = head();
-        double foot = height - 12;
-        double lensLeft = width * (1 - LENS_SHARE);
-        int most = LossLens.columns(width - lensLeft - 12, scene.textScale()) - 1;
-        Optional<Losses> losses =
-                width < LEAST_WIDTH_FOR_LENS || foot - head < 90
-                        ? Optional.empty()
-                        : Losses.of(order.steps(), most);
-        double right = losses.isPresent() ? lensLeft - 10 : width - MARGIN;
-        this.axis = axis(order, head + 16 * scene.textScale(), foot);
+        this.axis = axis(order, head() + 16 * scene.textScale(), height - 12);
+        this.lens = lens();
+        double right = lens.isPresent() ? lensLeft() - 10 : width - MARGIN;
         this.plan = StairPlan.of(Course.of(order), MARGIN + 36 * scene.textScale(), right, axis);
-        this.lens =
-                losses.map(
-                        found ->
-                                new LossLens(
-                                        found,
-                                        new Rectangle2D.Double(
-                                                lensLeft, 10, width - lensLeft - 12, height - 20),
-                                        axis.perVolt(),
-                                        words,
-                                        scene));
+    }
+
+    /** The lens, if there is room for one and it enlarges anything. */
+    private Optional<LossLens> lens() {
+        boolean room = width >= LEAST_WIDTH_FOR_LENS && axis.bottom() - axis.top() >= 80;
+        if (!room || !Losses.canBeSeen(order.steps())) {
+            return Optional.empty();
+        }
+        Rectangle2D card =
+                new Rectangle2D.Double(lensLeft(), 10, width - lensLeft() - 12, height - 20);
+        int most = LossLens.columns(card.getWidth(), scene.textScale()) - 1;
+        return Losses.of(order.steps(), most)
+                .map(losses -> new LossLens(losses, card, axis.perVolt(), words, scene))
+                .filter(LossLens::isWorthwhile);
+    }
+
+    private double lensLeft() {
+        return width * (1 - LENS_SHARE);
     }
 
     /** A painter for a scene in a size, pixels. */
@@ -142,7 +143,7 @@ public final class StaircasePainter {
         double y = 8 + 0.82 * TextStyle.NAME.lineHeight(scene.textScale());
         pen.text(title, MARGIN, y, TextStyle.NAME, Tone.INK, Align.LEFT);
         double x = MARGIN + TextStyle.NAME.width(title, scene.textScale()) + 10;
-        double room = (lens.isPresent() ? width * (1 - LENS_SHARE) : width) - x - 10;
+        double room = (lens.isPresent() ? lensLeft() : width) - x - 10;
         String hint = words.say("stairs.hint");
         if (TextStyle.SMALL.width(hint, scene.textScale()) <= room) {
             pen.text(hint, x, y, TextStyle.SMALL, Tone.MUTED, Align.LEFT);

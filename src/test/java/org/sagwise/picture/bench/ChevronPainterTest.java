@@ -19,6 +19,7 @@ import java.awt.geom.Path2D;
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferInt;
 import java.util.Arrays;
+import java.util.List;
 
 class ChevronPainterTest {
 
@@ -89,8 +90,8 @@ class ChevronPainterTest {
         ChevronTrack track = new ChevronTrack(scene.layout().conductors().get(0), 8, 8);
         Path2D forward = new Path2D.Double();
         Path2D backward = new Path2D.Double();
-        track.addTo(forward, true);
-        track.addTo(backward, false);
+        track.addTo(forward, true, List.of());
+        track.addTo(backward, false, List.of());
         assertFalse(forward.getBounds2D().isEmpty());
         assertFalse(forward.getBounds2D().equals(backward.getBounds2D()));
     }

@@ -15,6 +15,8 @@ import org.sagwise.picture.scene.BenchScene;
 import org.sagwise.picture.scene.BenchView;
 import org.sagwise.picture.scene.Detail;
 import org.sagwise.picture.scene.Emphasis;
+import org.sagwise.reading.Press;
+import org.sagwise.reading.States;
 import org.sagwise.scenario.Scenario;
 
 import java.awt.Color;
@@ -22,6 +24,7 @@ import java.awt.Graphics2D;
 import java.awt.geom.AffineTransform;
 import java.awt.image.BufferedImage;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -86,6 +89,17 @@ class StillPainterTest {
         assertTrue(scene.signalOf("B").isPresent());
         Color flag = Theme.LIGHT.colour(Tone.FLAG);
         assertTrue(count(image(scene), flag) > count(image(plain), flag) + 100);
+    }
+
+    @Test
+    void paint_hotCoil_takesTheColourOfItsHeat() {
+        BenchScene cold = Scenes.of(Scenes.demo("bench-check").pressed(), Theme.LIGHT);
+        States start = cold.states();
+        States hot = new States(start.cells(), Map.of("coil", 260.0), start.linkC(), Set.of());
+        BenchScene scene = cold.at(cold.bench().at(hot, Press.HELD), hot);
+        Color heat = CoilPainter.heat(260);
+        assertEquals(0, count(image(cold), heat));
+        assertTrue(count(image(scene), heat) > 300);
     }
 
     @Test
