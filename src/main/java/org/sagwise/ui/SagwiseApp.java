@@ -50,6 +50,15 @@ public final class SagwiseApp extends Application {
 
     @Override
     public void start(Stage stage) {
+        open(stage, getParameters().getUnnamed());
+    }
+
+    /**
+     * Opens the window.
+     *
+     * @param files at most one file to put on the bench
+     */
+    void open(Stage stage, List<String> files) {
         Fonts.load();
         Catalogue catalogue = CatalogueLoader.builtIn();
         ScenarioReader reader = new ScenarioReader(catalogue);
@@ -76,7 +85,7 @@ public final class SagwiseApp extends Application {
                         examples,
                         new Thumbnails(examples, assess, behindTheScenes));
         window = new MainWindow(stage, models, () -> Wording.in(locale.get()));
-        window.open(getParameters().getUnnamed().stream().findFirst().map(Path::of));
+        window.open(files.stream().findFirst().map(Path::of));
     }
 
     @Override

@@ -65,16 +65,10 @@ public final class MainFrame extends BorderPane {
         Controls controls = new Controls(wording, subscriptions);
         FireView fire =
                 new FireView(models.bench, commands.latch(), controls, wording, subscriptions);
-        Menus menus =
-                new Menus(commands, models.documents, models.preferences, wording, subscriptions);
+        Menus menus = new Menus(commands, models, wording, subscriptions);
         Header header =
                 new Header(
-                        fire,
-                        menus.bar(models.bench),
-                        models.bench,
-                        models.documents,
-                        wording,
-                        subscriptions);
+                        fire, menus.bar(), models.bench, models.documents, wording, subscriptions);
         setTop(new VBox(header, new DangerStrip(models.bench, this::show, wording, subscriptions)));
         setCenter(middle());
         side = new SideColumn(models.bench, this::show, wording, subscriptions);

@@ -6,7 +6,7 @@ import javafx.scene.control.MenuItem;
 
 import org.sagwise.ui.command.Command;
 import org.sagwise.ui.command.Controls;
-import org.sagwise.ui.file.Documents;
+import org.sagwise.ui.demo.Example;
 import org.sagwise.ui.model.BenchModel;
 import org.sagwise.ui.model.History;
 import org.sagwise.ui.model.Subscriptions;
@@ -28,7 +28,7 @@ final class Menus {
     private static final List<String> LANGUAGES = List.of("", "en", "de");
 
     private final Commands commands;
-    private final Documents documents;
+    private final MainFrame.Models models;
     private final PreferencesModel preferences;
     private final Wording wording;
     private final Controls controls;
@@ -36,20 +36,21 @@ final class Menus {
 
     Menus(
             Commands commands,
-            Documents documents,
-            PreferencesModel preferences,
+            MainFrame.Models models,
             Wording wording,
             Subscriptions subscriptions) {
         this.commands = commands;
-        this.documents = documents;
-        this.preferences = preferences;
+        this.models = models;
+        this.preferences = models.preferences();
         this.wording = wording;
         this.controls = new Controls(wording, subscriptions);
         this.subscriptions = subscriptions;
     }
 
-    MenuBar bar(BenchModel bench) {
+    MenuBar bar() {
+        BenchModel bench = models.bench();
         MenuBar bar = new MenuBar(file(), edit(bench), benchMenu(bench), view(), help());
+        bar.setId("menus");
         bar.setUseSystemMenuBar(true);
         bar.setMinWidth(MenuBar.USE_PREF_SIZE);
         return bar;
@@ -60,12 +61,25 @@ final class Menus {
                 "file",
                 controls.item(commands.open()),
                 recent(),
+                examples(),
                 controls.item(commands.reread()),
                 controls.line(),
                 controls.item(commands.save()),
                 controls.item(commands.saveAs()),
                 controls.line(),
                 controls.item(commands.quit()));
+    }
+
+    private Menu examples() {
+        Menu menu = controls.menu("examples");
+        for (Example example : models.examples()) {
+            MenuItem item = new MenuItem(example.scenario().title());
+            item.setId("item-example-" + example.name());
+            item.setMnemonicParsing(false);
+            item.setOnAction(event -> models.documents().openExample(example.scenario()));
+            menu.getItems().add(item);
+        }
+        return menu;
     }
 
     private Menu recent() {
@@ -99,7 +113,7 @@ final class Menus {
                                 file.getFileName(),
                                 String.valueOf(file.getParent())));
         item.setMnemonicParsing(false);
-        item.setOnAction(event -> documents.open(file));
+        item.setOnAction(event -> models.documents().open(file));
         return item;
     }
 

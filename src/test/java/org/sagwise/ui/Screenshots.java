@@ -1,0 +1,164 @@
+package org.sagwise.ui;
+
+import javafx.animation.PauseTransition;
+import javafx.application.Application;
+import javafx.application.Platform;
+import javafx.geometry.Rectangle2D;
+import javafx.scene.Node;
+import javafx.scene.control.ButtonBase;
+import javafx.scene.control.Menu;
+import javafx.scene.control.MenuBar;
+import javafx.scene.control.MenuItem;
+import javafx.scene.image.PixelReader;
+import javafx.scene.image.WritableImage;
+import javafx.scene.robot.Robot;
+import javafx.stage.Screen;
+import javafx.stage.Stage;
+import javafx.stage.Window;
+import javafx.util.Duration;
+
+import org.sagwise.file.DemoScenarios;
+
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+
+import javax.imageio.ImageIO;
+
+/**
+ * Walks the real window over all demo scenarios and takes pictures of the screen, for people to
+ * look at. Started by scripts/screenshots on a display of its own.
+ */
+public final class Screenshots extends Application {
+
+    private static final Duration SETTLE = Duration.millis(450);
+
+    private final SagwiseApp app = new SagwiseApp();
+    private final Deque<Runnable> steps = new ArrayDeque<>();
+    private Path folder;
+    private String prefix;
+
+    @Override
+    public void init() {
+        List<String> parameters = getParameters().getRaw();
+        folder = Path.of(parameters.get(0));
+        prefix = parameters.get(1);
+        String what = parameters.get(3);
+        switch (what) {
+            case "demos" -> DemoScenarios.names().forEach(this::demo);
+            case "dialogs" -> dialogs();
+            default -> demo(what);
+        }
+        steps.add(Platform::exit);
+    }
+
+    @Override
+    public void start(Stage stage) {
+        app.open(stage, List.of());
+        Rectangle2D screen = Screen.getPrimary().getBounds();
+        new Robot().mouseMove(screen.getWidth() / 2, 2);
+        PauseTransition settled = new PauseTransition(SETTLE.multiply(4));
+        settled.setOnFinished(event -> next());
+        settled.play();
+    }
+
+    @Override
+    public void stop() {
+        app.stop();
+    }
+
+    private void next() {
+        Runnable step = steps.poll();
+        if (step != null) {
+            // A dialog waits inside the step that opened it; the walk goes on meanwhile.
+            PauseTransition settled = new PauseTransition(SETTLE);
+            settled.setOnFinished(event -> next());
+            settled.play();
+            step.run();
+        }
+    }
+
+    private void demo(String name) {
+        steps.add(() -> choose("item-example-" + name));
+        steps.add(() -> {});
+        steps.add(() -> take(name + "-rest"));
+        steps.add(() -> press("latch"));
+        steps.add(() -> take(name + "-fired"));
+    }
+
+    private void dialogs() {
+        for (String item : List.of("keys", "notice", "about", "title", "table")) {
+            steps.add(() -> choose("item-" + item));
+            steps.add(() -> {});
+            steps.add(() -> {});
+            steps.add(() -> take(item));
+            steps.add(Screenshots::closeTop);
+        }
+    }
+
+    private static void press(String id) {
+        ((ButtonBase) node(id)).fire();
+    }
+
+    private static void choose(String id) {
+        MenuItem item =
+                ((MenuBar) node("menus"))
+                        .getMenus().stream()
+                                .flatMap(Screenshots::items)
+                                .filter(each -> id.equals(each.getId()))
+                                .findFirst()
+                                .orElseThrow();
+        Platform.runLater(item::fire);
+    }
+
+    private static Stream<MenuItem> items(MenuItem item) {
+        return item instanceof Menu menu
+                ? menu.getItems().stream().flatMap(Screenshots::items)
+                : Stream.of(item);
+    }
+
+    private static Node node(String id) {
+        return Window.getWindows().stream()
+                .map(window -> window.getScene().getRoot().lookup("#" + id))
+                .filter(found -> found != null)
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException("nothing is called " + id));
+    }
+
+    private static void closeTop() {
+        List<Window> windows = Window.getWindows();
+        Window top = windows.get(windows.size() - 1);
+        if (windows.size() > 1) {
+            top.hide();
+        }
+    }
+
+    private void take(String name) {
+        Rectangle2D screen = Screen.getPrimary().getBounds();
+        save(new Robot().getScreenCapture(null, screen), name);
+    }
+
+    private void save(WritableImage image, String name) {
+        int width = (int) image.getWidth();
+        int height = (int) image.getHeight();
+        PixelReader pixels = image.getPixelReader();
+        BufferedImage copy = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+        for (int y = 0; y < height; y++) {
+            for (int x = 0; x < width; x++) {
+                copy.setRGB(x, y, pixels.getArgb(x, y));
+            }
+        }
+        String file = String.format(Locale.ROOT, "%s-%s.png", prefix, name);
+        try {
+            ImageIO.write(copy, "png", folder.resolve(file).toFile());
+        } catch (IOException failure) {
+            throw new UncheckedIOException(failure);
+        }
+    }
+}
