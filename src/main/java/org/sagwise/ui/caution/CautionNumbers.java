@@ -12,9 +12,14 @@ final class CautionNumbers {
 
     private CautionNumbers() {}
 
+    /** A number that is this small a share of its limit is not what the caution is about. */
+    private static final double NEXT_TO_NOTHING = 0.005;
+
     /** Empty for a caution that is about no number. */
     static Optional<String> of(Caution caution, Wording wording) {
-        if (Double.isNaN(caution.measured())) {
+        boolean nothing =
+                Math.abs(caution.measured()) < NEXT_TO_NOTHING * Math.abs(caution.limit());
+        if (Double.isNaN(caution.measured()) || nothing) {
             return Optional.empty();
         }
         String measured = print(caution.measured(), caution.unit(), wording);

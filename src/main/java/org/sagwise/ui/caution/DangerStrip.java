@@ -7,6 +7,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
 
 import org.sagwise.caution.Assessment;
 import org.sagwise.caution.Caution;
@@ -24,6 +25,7 @@ public final class DangerStrip extends HBox {
 
     private final Wording wording;
     private final Label title = new Label();
+    private final Label advice = new Label();
     private final Label more = new Label();
     private final Button showButton;
 
@@ -45,14 +47,17 @@ public final class DangerStrip extends HBox {
         signal.setMinWidth(USE_PREF_SIZE);
         title.setId("danger-title");
         title.getStyleClass().add("danger-title");
-        HBox.setHgrow(title, Priority.ALWAYS);
-        title.setMaxWidth(Double.MAX_VALUE);
+        title.setWrapText(true);
+        advice.setWrapText(true);
+        VBox words = new VBox(title, advice);
+        words.setMinWidth(0);
+        HBox.setHgrow(words, Priority.ALWAYS);
         more.setMinWidth(USE_PREF_SIZE);
         showButton = new Button(wording.say("caution.show"));
         showButton.setTooltip(new Tooltip(wording.say("caution.show.tip")));
         showButton.setMinWidth(USE_PREF_SIZE);
         setAccessibleRole(AccessibleRole.TEXT);
-        getChildren().addAll(new Flag(Signal.DANGER, word), signal, title, more, showButton);
+        getChildren().addAll(new Flag(Signal.DANGER, word), signal, words, more, showButton);
         subscriptions.watch(bench.assessmentProperty(), now -> show(dangers(now), show));
     }
 
@@ -68,11 +73,15 @@ public final class DangerStrip extends HBox {
                         "danger.as-built",
                         CautionTexts.title(first, wording.locale()),
                         CautionNumbers.of(first, wording).orElse("")));
-        title.setTooltip(new Tooltip(CautionTexts.advice(first, wording.locale())));
+        advice.setText(wording.say("caution.do", CautionTexts.advice(first, wording.locale())));
         more.setText(dangers.size() > 1 ? wording.say("danger.more", dangers.size() - 1) : "");
         showButton.setOnAction(event -> show.accept(first));
         setAccessibleText(
-                CautionTexts.signal(Signal.DANGER, wording.locale()) + ". " + title.getText());
+                CautionTexts.signal(Signal.DANGER, wording.locale())
+                        + ". "
+                        + title.getText()
+                        + " "
+                        + advice.getText());
     }
 
     private static List<Caution> dangers(Assessment assessment) {

@@ -3,6 +3,7 @@ package org.sagwise.ui.frame;
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.BooleanBinding;
 
+import org.sagwise.scenario.PartKind;
 import org.sagwise.ui.bench.ViewModel;
 import org.sagwise.ui.command.Command;
 import org.sagwise.ui.file.Documents;
@@ -62,6 +63,10 @@ record Commands(
         BooleanBinding noFile =
                 Bindings.createBooleanBinding(
                         () -> documents.fileProperty().get().isEmpty(), documents.fileProperty());
+        BooleanBinding noButton =
+                Bindings.createBooleanBinding(
+                        () -> bench.scenario().partsOf(PartKind.SWITCH).isEmpty(),
+                        bench.historyProperty());
         BooleanBinding nothingToUndo =
                 Bindings.createBooleanBinding(
                         () -> bench.history().undoable().isEmpty(), bench.historyProperty());
@@ -77,7 +82,7 @@ record Commands(
                 Command.of("undo", bench::undo).by("Shortcut+Z").unless(nothingToUndo),
                 Command.of("redo", bench::redo).by("Shortcut+Shift+Z").unless(nothingToRedo),
                 Command.of("title", window::editTitle).by("F2"),
-                Command.of("latch", bench.thumb()::toggleLatch).by("Shortcut+L"),
+                Command.of("latch", bench.thumb()::toggleLatch).by("Shortcut+L").unless(noButton),
                 Command.of("zoom-in", view::zoomIn).by("Shortcut+Plus"),
                 Command.of("zoom-out", view::zoomOut).by("Shortcut+Minus"),
                 Command.of("fit", view::fit).by("Shortcut+0"),

@@ -54,6 +54,7 @@ final class Header extends HBox {
         Optional<Path> path = documents.fileProperty().get();
         boolean saved = bench.history().isSaved();
         title.setText(titleOf(bench, wording));
+        title.setTooltip(new Tooltip(title.getText()));
         String name = path.map(p -> p.getFileName().toString()).orElse("");
         file.setText(saved ? name : wording.say("header.unsaved", name).strip());
         file.setManaged(!file.getText().isEmpty());

@@ -1,6 +1,7 @@
 package org.sagwise.ui.frame;
 
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.layout.GridPane;
 
@@ -33,13 +34,18 @@ final class KeysDialog {
                 add(grid, row++, keys, wording.say(command.tipKey()));
             }
         }
-        dialogs.tell("keys-dialog", wording.say("keys.heading"), grid);
+        ScrollPane scroll = new ScrollPane(grid);
+        scroll.setFitToWidth(true);
+        scroll.getStyleClass().addAll("plain-scroll", "keys-scroll");
+        dialogs.tell("keys-dialog", wording.say("keys.heading"), scroll);
     }
 
     private static void add(GridPane grid, int row, String keys, String does) {
         Label key = new Label(keys);
         key.getStyleClass().add("key");
         key.setMinWidth(Label.USE_PREF_SIZE);
-        grid.addRow(row, key, new Label(does));
+        Label what = new Label(does);
+        what.setWrapText(true);
+        grid.addRow(row, key, what);
     }
 }

@@ -10,6 +10,7 @@ import javafx.scene.layout.VBox;
 import org.sagwise.caution.Assessment;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.Ledger;
+import org.sagwise.scenario.PartKind;
 import org.sagwise.ui.model.BenchModel;
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.text.Wording;
@@ -55,8 +56,20 @@ public final class LedgerView extends VBox {
             spoken.append(". ").append(spoken(row));
         }
         table.setAccessibleText(spoken.toString());
-        boolean flows = assessment.ledger().loadCurrentA() > 0;
-        remark.setText(wording.say(flows ? "ledger.flows" : "ledger.still"));
+        remark.setText(wording.say(remarkKey(assessment)));
+    }
+
+    /** What the column of volts means, or why there are none. */
+    private static String remarkKey(Assessment assessment) {
+        Ledger ledger = assessment.ledger();
+        if (ledger.rows().stream().anyMatch(row -> Double.isFinite(row.voltsV()))) {
+            return "ledger.flows";
+        }
+        if (ledger.loadCurrentA() > 0) {
+            return "ledger.apart";
+        }
+        boolean switched = !assessment.scenario().partsOf(PartKind.SWITCH).isEmpty();
+        return switched && !assessment.readings().fired() ? "ledger.still" : "ledger.idle";
     }
 
     private void heading() {

@@ -32,7 +32,6 @@ final class ToneSheet {
         names.put("card", Tone.LEVEL_GROUND);
         names.put("fire", Tone.BUTTON);
         names.put("flag", Tone.FLAG);
-        names.put("on-flag", Tone.FLAG_INK);
         names.put("note", Tone.NOTE);
         names.put("note-line", Tone.NOTE_EDGE);
         names.put("focus", Tone.CHOSEN);

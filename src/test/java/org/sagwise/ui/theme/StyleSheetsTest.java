@@ -67,7 +67,7 @@ class StyleSheetsTest {
         "lose, card",
         "flag, flag-pale",
         "flag, paper",
-        "on-flag, flag",
+        "on-strip, strip",
         "on-fire, fire",
         "paper, ink"
     })
