@@ -19,7 +19,7 @@ final class FreeSpots {
     private final Scenario scenario;
     private final double textScale;
     private final Map<String, Spot> spots = new LinkedHashMap<>();
-    private final List<Rectangle> taken = new ArrayList<>();
+    private final RoomIndex taken = new RoomIndex();
 
     FreeSpots(Scenario scenario, double textScale) {
         this.scenario = scenario;
@@ -112,11 +112,11 @@ final class FreeSpots {
     private boolean isFree(Part part, Spot spot) {
         Rectangle room = Footprint.of(part, spot, textScale).room();
         room.grow(PartShape.LATTICE, PartShape.LATTICE);
-        return taken.stream().noneMatch(room::intersects);
+        return taken.isFree(room);
     }
 
     private Spot belowAll(Part part, Point middle) {
-        int lowest = taken.stream().mapToInt(room -> room.y + room.height).max().orElse(0);
+        int lowest = taken.lowest();
         Spot trial = new Spot(middle.x, 0, 0);
         int above = -Footprint.of(part, trial, textScale).room().y;
         return new Spot(middle.x, Spot.toLattice(lowest + above + PartShape.GRID), 0);

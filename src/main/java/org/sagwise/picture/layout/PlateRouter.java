@@ -74,7 +74,7 @@ final class PlateRouter {
 
             @Override
             public int stepsFrom(int cell) {
-                return 0;
+                return tree.stepsFrom(cell);
             }
 
             @Override

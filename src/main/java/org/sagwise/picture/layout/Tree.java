@@ -1,6 +1,7 @@
 package org.sagwise.picture.layout;
 
 import java.awt.Point;
+import java.awt.Rectangle;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -16,20 +17,27 @@ import java.util.Set;
 final class Tree {
 
     private final Lattice lattice;
+    private final Rectangle extent;
     private final Map<Integer, Set<Integer>> neighbours = new LinkedHashMap<>();
     private final Map<Long, List<Conductor.Share>> shares = new HashMap<>();
 
     Tree(Lattice lattice, int first) {
         this.lattice = lattice;
+        this.extent = new Rectangle(lattice.x(first), lattice.y(first), 0, 0);
         neighbours.put(first, new LinkedHashSet<>());
+    }
+
+    /** Steps from a cell to the rectangle around the tree: never more than to the tree itself. */
+    int stepsFrom(int cell) {
+        int x = lattice.x(cell);
+        int y = lattice.y(cell);
+        int across = Math.max(0, Math.max(extent.x - x, x - extent.x - extent.width));
+        int down = Math.max(0, Math.max(extent.y - y, y - extent.y - extent.height));
+        return (across + down) / Lattice.STEP;
     }
 
     boolean has(int cell) {
         return neighbours.containsKey(cell);
-    }
-
-    Set<Integer> cells() {
-        return neighbours.keySet();
     }
 
     void add(List<Integer> cells) {
@@ -37,6 +45,8 @@ final class Tree {
             int one = cells.get(i - 1);
             int other = cells.get(i);
             if (one != other) {
+                extent.add(lattice.x(one), lattice.y(one));
+                extent.add(lattice.x(other), lattice.y(other));
                 neighbours.computeIfAbsent(one, key -> new LinkedHashSet<>()).add(other);
                 neighbours.computeIfAbsent(other, key -> new LinkedHashSet<>()).add(one);
             }
