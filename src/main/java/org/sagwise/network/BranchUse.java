@@ -39,6 +39,21 @@ final class BranchUse {
         }
     }
 
+    /**
+     * Adds each resistance to the lower half and diagonal of a matrix of loops, for all it serves.
+     */
+    void addShared(double[] ohm, double[][] matrix) {
+        for (int branch = 0; branch < ohm.length; branch++) {
+            for (int s = begin[branch]; s < begin[branch + 1]; s++) {
+                double signedOhm = signOf[s] * ohm[branch];
+                double[] row = matrix[loopOf[s]];
+                for (int t = begin[branch]; t <= s; t++) {
+                    row[loopOf[t]] += signedOhm * signOf[t];
+                }
+            }
+        }
+    }
+
     /** Number of resistances that some loop runs through. */
     int branches() {
         return branches;
@@ -52,13 +67,5 @@ final class BranchUse {
     /** Slot after the last of a branch. */
     int end(int branch) {
         return begin[branch + 1];
-    }
-
-    int loop(int slot) {
-        return loopOf[slot];
-    }
-
-    int sign(int slot) {
-        return signOf[slot];
     }
 }

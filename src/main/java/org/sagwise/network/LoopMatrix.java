@@ -12,15 +12,7 @@ final class LoopMatrix implements LoopEquations {
         for (int i = 0; i < size; i++) {
             shared[i][i] = ohm[loops.get(i).chord];
         }
-        for (int branch = 0; branch < ohm.length; branch++) {
-            for (int s = use.begin(branch); s < use.end(branch); s++) {
-                double signedOhm = use.sign(s) * ohm[branch];
-                double[] row = shared[use.loop(s)];
-                for (int t = use.begin(branch); t <= s; t++) {
-                    row[use.loop(t)] += signedOhm * use.sign(t);
-                }
-            }
-        }
+        use.addShared(ohm, shared);
         factors = new ScaledCholesky(shared);
     }
 

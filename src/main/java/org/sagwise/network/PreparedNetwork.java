@@ -19,34 +19,17 @@ import java.util.Optional;
  */
 public final class PreparedNetwork {
 
-    /** A pivot below this part of its diagonal means a loop without resistance. */
-    private static final double SINGULAR = 1e-13;
-
     private final int elements;
     private final Loop[] loops;
-    private final int[] sharedRow;
-    private final int[] sharedColumn;
-    private final int[] sharedBranch;
-    private final int[] sharedSign;
-    private final double[][] factor;
+    private final BranchUse use;
+    private final LoopFactors factors;
     private final double[] excess;
 
-    private PreparedNetwork(int elements, List<Loop> loops) {
+    private PreparedNetwork(int elements, List<Loop> loops, BranchUse use) {
         this.elements = elements;
         this.loops = loops.toArray(new Loop[0]);
-        List<int[]> shares = shares(this.loops, elements);
-        int count = shares.size();
-        sharedRow = new int[count];
-        sharedColumn = new int[count];
-        sharedBranch = new int[count];
-        sharedSign = new int[count];
-        for (int k = 0; k < count; k++) {
-            sharedRow[k] = shares.get(k)[0];
-            sharedColumn[k] = shares.get(k)[1];
-            sharedBranch[k] = shares.get(k)[2];
-            sharedSign[k] = shares.get(k)[3];
-        }
-        factor = new double[this.loops.length][this.loops.length];
+        this.use = use;
+        factors = new LoopFactors(this.loops.length);
         excess = new double[this.loops.length];
     }
 
@@ -71,30 +54,18 @@ public final class PreparedNetwork {
                 loops.add(Loop.closedBy(b, branches, forest));
             }
         }
-        return Optional.of(new PreparedNetwork(branches.count(), loops));
+        return Optional.of(
+                new PreparedNetwork(
+                        branches.count(), loops, new BranchUse(loops, resisting(branches))));
     }
 
-    /** Every resistance that two loops share, or that one has, as {row, column, branch, sign}. */
-    private static List<int[]> shares(Loop[] loops, int branches) {
-        int[][] signOf = new int[loops.length][branches];
-        for (int i = 0; i < loops.length; i++) {
-            signOf[i][loops[i].chord] = 1;
-            for (int k = 0; k < loops[i].path.length; k++) {
-                signOf[i][loops[i].path[k]] = loops[i].sign[k];
-            }
+    /** 1 for every branch that may have a resistance, 0 for ideal joints. */
+    private static double[] resisting(Branches branches) {
+        double[] resisting = new double[branches.count()];
+        for (int b = 0; b < resisting.length; b++) {
+            resisting[b] = branches.kind[b] == Branches.Kind.JOINT ? 0 : 1;
         }
-        List<int[]> shares = new ArrayList<>();
-        for (int i = 0; i < loops.length; i++) {
-            for (int j = 0; j <= i; j++) {
-                for (int b = 0; b < branches; b++) {
-                    int sign = signOf[i][b] * signOf[j][b];
-                    if (sign != 0) {
-                        shares.add(new int[] {i, j, b, sign});
-                    }
-                }
-            }
-        }
-        return shares;
+        return resisting;
     }
 
     /**
@@ -108,9 +79,7 @@ public final class PreparedNetwork {
      *     currents are then of no use
      */
     public boolean solve(double[] emfV, double[] ohm, double[] currentA) {
-        for (int b = 0; b < elements; b++) {
-            currentA[b] = 0;
-        }
+        Arrays.fill(currentA, 0, elements, 0);
         if (!factorise(ohm)) {
             return false;
         }
@@ -120,58 +89,21 @@ public final class PreparedNetwork {
     }
 
     private boolean factorise(double[] ohm) {
-        for (double[] row : factor) {
-            Arrays.fill(row, 0);
+        for (int i = 0; i < loops.length; i++) {
+            Arrays.fill(factors.rows[i], 0);
+            factors.rows[i][i] = ohm[loops[i].chord];
         }
-        for (int k = 0; k < sharedRow.length; k++) {
-            factor[sharedRow[k]][sharedColumn[k]] += sharedSign[k] * ohm[sharedBranch[k]];
-        }
-        for (int j = 0; j < factor.length; j++) {
-            double[] row = factor[j];
-            double pivot = row[j];
-            double least = SINGULAR * pivot;
-            for (int k = 0; k < j; k++) {
-                pivot -= row[k] * row[k];
-            }
-            if (!(pivot > least)) {
-                return false;
-            }
-            row[j] = Math.sqrt(pivot);
-            eliminate(j);
-        }
-        return true;
-    }
-
-    private void eliminate(int j) {
-        double[] pivotRow = factor[j];
-        for (int i = j + 1; i < factor.length; i++) {
-            double[] row = factor[i];
-            double sum = row[j];
-            for (int k = 0; k < j; k++) {
-                sum -= row[k] * pivotRow[k];
-            }
-            row[j] = sum / pivotRow[j];
-        }
+        use.addShared(ohm, factors.rows);
+        return factors.factorise();
     }
 
     /** Circulates what is still missing in each loop; a second call refines the first. */
     private void balance(double[] emfV, double[] ohm, double[] currentA) {
-        int size = loops.length;
-        for (int i = 0; i < size; i++) {
-            double sum = excessV(loops[i], emfV, ohm, currentA);
-            for (int k = 0; k < i; k++) {
-                sum -= factor[i][k] * excess[k];
-            }
-            excess[i] = sum / factor[i][i];
+        for (int i = 0; i < loops.length; i++) {
+            excess[i] = excessV(loops[i], emfV, ohm, currentA);
         }
-        for (int i = size - 1; i >= 0; i--) {
-            double sum = excess[i];
-            for (int k = i + 1; k < size; k++) {
-                sum -= factor[k][i] * excess[k];
-            }
-            excess[i] = sum / factor[i][i];
-        }
-        for (int i = 0; i < size; i++) {
+        factors.solve(excess);
+        for (int i = 0; i < loops.length; i++) {
             loops[i].circulate(excess[i], currentA);
         }
     }

@@ -4,8 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+
 import org.junit.jupiter.api.Test;
 
+import java.util.ArrayList;
 import java.util.List;
 
 class PreparedNetworkTest {
@@ -60,6 +65,56 @@ class PreparedNetworkTest {
                 new Network(2, List.of(new Element.LimitedSource(1, 0, 1, 4.2)), List.of());
 
         assertTrue(PreparedNetwork.of(network).isEmpty());
+    }
+
+    @Property
+    void solve_anyNetwork_agreesWithSolver(
+            @ForAll long seed, @ForAll @IntRange(min = 1, max = 40) int nodes) {
+        Network network =
+                withoutCurrentSources(new RandomNetworks(seed, 1e-7, 1e9).everything(nodes));
+        int count = network.elements().size();
+        double[] emfV = new double[count];
+        double[] ohm = new double[count];
+        for (int i = 0; i < count; i++) {
+            if (network.elements().get(i) instanceof Element.Source s) {
+                emfV[i] = s.emfV();
+                ohm[i] = s.seriesOhm();
+            } else if (network.elements().get(i) instanceof Element.Resistance r) {
+                ohm[i] = r.ohm();
+            }
+        }
+        double[] currentA = new double[count];
+        assertTrue(PreparedNetwork.of(network).orElseThrow().solve(emfV, ohm, currentA));
+        Changes.assertCurrents(currentA, NetworkSolver.solve(network), 1e-9);
+    }
+
+    private static Network withoutCurrentSources(Network network) {
+        List<Element> kept =
+                network.elements().stream()
+                        .filter(e -> !(e instanceof Element.CurrentSource))
+                        .toList();
+        return new Network(network.nodeCount(), kept, network.referencePreference());
+    }
+
+    @Test
+    void solve_longLadderOfCells_staysWithinMemory() {
+        List<Element> elements = new ArrayList<>(List.of(new Element.Resistance(0, 1, 1)));
+        for (int i = 0; i < 600; i++) {
+            int node = 2 * i;
+            elements.add(new Element.Source(node + 2, node + 3, 4, 0.03));
+            elements.add(new Element.Resistance(node + 2, node, 0.001));
+            elements.add(new Element.Resistance(node + 3, node + 1, 0.001));
+        }
+        Network network = new Network(1202, elements, List.of(1));
+        double[] emfV = new double[elements.size()];
+        double[] ohm = new double[elements.size()];
+        for (int i = 0; i < ohm.length; i++) {
+            emfV[i] = i % 3 == 1 ? 4 : 0;
+            ohm[i] = i == 0 ? 1 : i % 3 == 1 ? 0.03 : 0.001;
+        }
+        double[] currentA = new double[ohm.length];
+        assertTrue(PreparedNetwork.of(network).orElseThrow().solve(emfV, ohm, currentA));
+        Changes.assertCurrents(currentA, NetworkSolver.solve(network), 1e-9);
     }
 
     private static Network twoSources(double firstOhm, double secondOhm, double loadOhm) {
