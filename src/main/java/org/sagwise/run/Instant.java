@@ -21,12 +21,16 @@ final class Instant {
     final ChargerState[] chargers;
     final ConverterState[] boards;
 
+    /** Largest current through anything, A. */
+    final double largestA;
+
     /** Whether the network had an answer; the numbers are of no use otherwise. */
     final boolean solved;
 
     /** Reads the solution that a wiring has just found for the numbers {@code x}. */
     Instant(RunModel model, Wiring wiring, double[] x, double[] ohms, boolean solved) {
         this.solved = solved;
+        largestA = wiring.largestA();
         cellOhm = ohms;
         cellA = new double[model.cells.size()];
         cellV = new double[cellA.length];
@@ -64,17 +68,5 @@ final class Instant {
         for (int k = 0; k < boards.length; k++) {
             boards[k] = wiring.boardState(k).orElse(null);
         }
-    }
-
-    /** Largest current of any cell or charger, A. */
-    double largestA() {
-        double largest = 0;
-        for (double ampere : cellA) {
-            largest = Math.max(largest, Math.abs(ampere));
-        }
-        for (double ampere : chargerA) {
-            largest = Math.max(largest, Math.abs(ampere));
-        }
-        return largest;
     }
 }

@@ -32,6 +32,8 @@ public enum RunEnd {
     CHARGED,
     /** No current flows anywhere. */
     NO_CURRENT,
+    /** Current flows, but no cell's charge changes any more to speak of. */
+    STEADY,
     /** No currents balance this bench. */
     UNSOLVABLE,
     /** Whoever asked for it has called it off. */

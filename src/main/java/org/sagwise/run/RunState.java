@@ -101,9 +101,9 @@ public final class RunState {
                 && marked(Kind.CHARGER_DONE).size() == model.chargers.size();
     }
 
-    /** Largest current of any cell or charger at this moment, A. */
+    /** Largest current through anything at this moment, A. */
     public double largestCurrentA() {
-        return now.largestA();
+        return now.largestA;
     }
 
     /** All cells at this moment, in file order. */

@@ -28,6 +28,7 @@ public final class Runner {
     private final Set<Kind> stopAt;
     private final List<RunEvent> events = new ArrayList<>();
     private final TraceKeeper trace = new TraceKeeper();
+    private final Steadiness steadiness = new Steadiness();
     private RunState state;
     private RunEnd end;
 
@@ -59,6 +60,9 @@ public final class Runner {
             go(Press.HELD, holds ? STRETCH_S : plan.onS());
             if (end == null && !holds) {
                 go(Press.RELEASED, plan.offS());
+            }
+            if (end == null && plan.untilS().isEmpty() && steadiness.isSteadyAt(state)) {
+                end = RunEnd.STEADY;
             }
             if (end == null && !progress.goesOn(state)) {
                 end = RunEnd.CANCELLED;

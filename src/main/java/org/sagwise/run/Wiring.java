@@ -160,6 +160,15 @@ final class Wiring {
                 : old;
     }
 
+    /** Largest current through anything, A. */
+    double largestA() {
+        double largest = 0;
+        for (double ampere : currentA) {
+            largest = Math.max(largest, Math.abs(ampere));
+        }
+        return largest;
+    }
+
     double cellA(int k) {
         return at(cellElement[k]);
     }

@@ -94,4 +94,20 @@ class RunProperties {
                     start - last.charge(), amperes / capacityAs, 5e-3 * size / capacityAs + 1e-6);
         }
     }
+
+    @Property(tries = 150)
+    void run_guardsBoardsChargersAndWoundCoils_balancesWithoutNaN(@ForAll long seed) {
+        RunResult result = Runner.run(DeviceBenches.of(seed), QUARTER_HOUR);
+        EnergyBook book = result.last().energy();
+
+        assertTrue(
+                result.last().has(Kind.UNSOLVABLE)
+                        || Math.abs(book.missingJ()) <= 1e-6 * book.givenJ() + 1e-9,
+                () -> book + " lacks " + book.missingJ());
+        for (RunState state : result.trace().states()) {
+            for (double number : state.x) {
+                assertFalse(Double.isNaN(number));
+            }
+        }
+    }
 }

@@ -247,4 +247,22 @@ class RunnerTest {
         assertEquals(Press.HELD, result.trace().stateAt(0).press());
         assertEquals(result.last().timeS(), result.trace().stateAt(1e9).timeS());
     }
+
+    @Test
+    void run_benchSupplyOnACoil_isSteady() {
+        Part supply = Part.of("S", PartKind.SUPPLY, "volts", 4, "internal_ohm", 0.01);
+        Scenario ring =
+                Scenario.of(
+                        "Supply",
+                        List.of(supply, Circuits.button(3), Circuits.coil(1)),
+                        List.of(
+                                Circuits.ideal("S.+", "fire.1"),
+                                Circuits.ideal("fire.2", "coil.1"),
+                                Circuits.ideal("coil.2", "S.-")));
+
+        RunResult result = Runner.run(bench(ring), RunPlan.USUAL);
+
+        assertEquals(RunEnd.STEADY, result.end());
+        assertTrue(result.last().timeS() < 1000);
+    }
 }
