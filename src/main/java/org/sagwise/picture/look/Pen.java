@@ -8,7 +8,6 @@ import java.awt.RenderingHints;
 import java.awt.Shape;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Line2D;
-import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
 import java.util.EnumMap;
@@ -158,20 +157,7 @@ public final class Pen {
      * @param spacing distance of the lines along the edge
      */
     public void hatch(Rectangle2D area, Tone tone, double spacing, double width) {
-        Path2D lines = new Path2D.Double();
-        double x0 = area.getMinX();
-        double y1 = area.getMaxY();
-        double across = area.getWidth();
-        double height = area.getHeight();
-        for (double start = spacing / 2 - height; start < across; start += spacing) {
-            double from = Math.max(0, start);
-            double to = Math.min(across, start + height);
-            if (to > from) {
-                lines.moveTo(x0 + from, y1 - (from - start));
-                lines.lineTo(x0 + to, y1 - (to - start));
-            }
-        }
-        drawBlunt(lines, colour(tone), width);
+        drawBlunt(Hatching.of(area, spacing), colour(tone), width);
     }
 
     /** Writes a line of text, its baseline at {@code y}. */

@@ -5,7 +5,6 @@ import org.sagwise.picture.look.Pen;
 import org.sagwise.picture.look.TextStyle;
 import org.sagwise.picture.look.Tone;
 import org.sagwise.quantity.Digits;
-import org.sagwise.quantity.Unit;
 import org.sagwise.reading.Staircase.Step;
 
 import java.awt.geom.Path2D;
@@ -116,7 +115,8 @@ final class LossLens {
                 TextStyle.SMALL_BOLD,
                 Tone.INK,
                 Align.LEFT);
-        grid(pen, axis);
+        AxisPainter.paint(pen, axis, left(), card.getMaxX() - PAD, words);
+        axisBreak(pen, axis);
         double x = left();
         double width = columnWidth();
         double level = losses.restV();
@@ -178,25 +178,9 @@ final class LossLens {
         words(pen, words.say("stairs.left"), words.volts(losses.leftV()), x, width, Tone.LOAD);
     }
 
-    private void grid(Pen pen, StairAxis axis) {
+    /** The break of the axis below its lowest volts. */
+    private void axisBreak(Pen pen, StairAxis axis) {
         double left = left();
-        double right = card.getMaxX() - PAD;
-        double spacing = 20 * scale;
-        double step = axis.tickV(spacing);
-        int decimals = step < 0.0099 ? 3 : step < 0.099 ? 2 : 1;
-        for (double tick : axis.ticks(spacing)) {
-            double y = axis.y(tick);
-            pen.line(left - 4, y, right, y, Tone.PAPER_EDGE, 0.8);
-            pen.text(
-                    words.figures()
-                            .numbers()
-                            .print(tick, Unit.VOLT.base(), Digits.decimals(decimals)),
-                    left - 8,
-                    y + 4 * scale,
-                    TextStyle.SMALL,
-                    Tone.MUTED,
-                    Align.RIGHT);
-        }
         double bottom = axis.bottom();
         Path2D broken = new Path2D.Double();
         broken.moveTo(left - 4, axis.top());

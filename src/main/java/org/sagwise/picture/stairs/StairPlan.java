@@ -62,9 +62,9 @@ record StairPlan(List<Column> columns, List<Rectangle2D> panels, List<Bridge> br
                 panels.add(
                         new Rectangle2D.Double(
                                 x - margin,
-                                axis.top() - 12,
+                                axis.top() - StaircasePainter.HEADROOM,
                                 end - x + 2 * margin,
-                                axis.bottom() - axis.top() + 16));
+                                axis.bottom() - axis.top() + StaircasePainter.HEADROOM + 4));
                 x = end + Weights.BETWEEN_LANES * unit;
             }
             double right = x - Weights.BETWEEN_LANES * unit + pad;

@@ -4,8 +4,6 @@ import org.sagwise.picture.look.Align;
 import org.sagwise.picture.look.Pen;
 import org.sagwise.picture.look.TextStyle;
 import org.sagwise.picture.look.Tone;
-import org.sagwise.quantity.Digits;
-import org.sagwise.quantity.Unit;
 import org.sagwise.reading.Staircase.Step;
 
 import java.awt.Graphics2D;
@@ -25,6 +23,9 @@ public final class StaircasePainter {
     private static final double LENS_SHARE = 0.44;
     private static final double MARGIN = 16;
 
+    /** Room for words over the highest step. */
+    static final double HEADROOM = 20;
+
     /** Steps lower than this, in pixels, are named in the lens alone. */
     private static final double LEAST_BESIDE_LENS = 5;
 
@@ -43,7 +44,7 @@ public final class StaircasePainter {
         this.height = height;
         this.order = StairOrder.of(scene.staircase());
         this.words = new StairWords(scene);
-        this.axis = axis(order, head() + 16 * scene.textScale(), height - 12);
+        this.axis = axis(order, head() + HEADROOM * scene.textScale(), height - 12);
         this.lens = lens();
         double right = lens.isPresent() ? lensLeft() - 10 : width - MARGIN;
         this.plan = StairPlan.of(Course.of(order), MARGIN + 36 * scene.textScale(), right, axis);
@@ -114,7 +115,9 @@ public final class StaircasePainter {
         for (Rectangle2D panel : plan.panels()) {
             pen.plate(panel, 6, Tone.LEVEL_GROUND, Tone.PAPER_EDGE, 0.8);
         }
-        grid(pen);
+        double left = plan.columns().get(0).left();
+        double right = plan.columns().get(plan.columns().size() - 1).right();
+        AxisPainter.paint(pen, axis, left, right, words);
         for (Column column : plan.columns()) {
             boolean backward =
                     StairOrder.isSource(column.step().kind()) && column.step().riseV() < 0;
@@ -147,30 +150,6 @@ public final class StaircasePainter {
         String hint = words.say("stairs.hint");
         if (TextStyle.SMALL.width(hint, scene.textScale()) <= room) {
             pen.text(hint, x, y, TextStyle.SMALL, Tone.MUTED, Align.LEFT);
-        }
-    }
-
-    private void grid(Pen pen) {
-        double left = plan.columns().get(0).left();
-        double right = plan.columns().get(plan.columns().size() - 1).right();
-        double spacing = 22 * scene.textScale();
-        double step = axis.tickV(spacing);
-        int decimals = step < 0.1 ? 2 : step < 1 ? 1 : 0;
-        for (double tick : axis.ticks(spacing)) {
-            double y = axis.y(tick);
-            pen.line(left - 4, y, right, y, Tone.PAPER_EDGE, 0.8);
-            pen.text(
-                    words.figures()
-                            .numbers()
-                            .print(
-                                    tick - axis.zeroV(),
-                                    Unit.VOLT.base(),
-                                    Digits.decimals(decimals)),
-                    left - 8,
-                    y + 4 * scene.textScale(),
-                    TextStyle.SMALL,
-                    Tone.MUTED,
-                    Align.RIGHT);
         }
     }
 

@@ -15,8 +15,8 @@ final class Weights {
             case CELL, SUPPLY, CHARGER, BOARD -> 1.1;
             case SAG -> 0.8;
             case CONTACT -> 0.3;
-            case WIRE, SWITCH, FUSE, METER -> 0.4;
-            case GAP -> 1.2;
+            case WIRE, FUSE, METER -> 0.4;
+            case SWITCH, GAP -> 0.6;
             case COIL -> 1.7;
             case RESISTOR -> 1.2;
         };
