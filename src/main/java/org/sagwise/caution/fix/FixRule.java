@@ -1,0 +1,13 @@
+package org.sagwise.caution.fix;
+
+import org.sagwise.caution.Assessment;
+import org.sagwise.caution.Caution;
+
+import java.util.List;
+
+/** Knows a kind of cure. What it proposes is tried before anybody sees it. */
+interface FixRule {
+
+    /** Edits that may cure a caution of this bench; none where it knows none. */
+    List<Fix> fixes(Assessment assessment, Caution caution);
+}

@@ -1,0 +1,83 @@
+package org.sagwise.caution.fix;
+
+import org.sagwise.caution.Assessment;
+import org.sagwise.caution.Caution;
+import org.sagwise.caution.Hazards;
+import org.sagwise.reading.Bench;
+import org.sagwise.scenario.Link;
+import org.sagwise.scenario.Note;
+import org.sagwise.scenario.Scenario;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
+
+/** Takes away the one joint that leads past the coil: the one that leaves the fewest cautions. */
+final class JointAway implements FixRule {
+
+    /** Benches with more joints are not searched. */
+    private static final int MOST_JOINTS = 60;
+
+    @Override
+    public List<Fix> fixes(Assessment assessment, Caution caution) {
+        Scenario scenario = assessment.scenario();
+        List<Integer> candidates = new ArrayList<>(caution.links());
+        if (candidates.isEmpty()) {
+            IntStream.range(0, scenario.links().size()).forEach(candidates::add);
+        }
+        if (candidates.size() > MOST_JOINTS) {
+            return List.of();
+        }
+        Collections.sort(candidates, Comparator.reverseOrder());
+        Optional<Integer> best =
+                candidates.stream()
+                        .filter(place -> without(assessment, place).isPresent())
+                        .min(Comparator.comparing(place -> without(assessment, place).get()));
+        return best.map(place -> List.of(fix(scenario, place))).orElse(List.of());
+    }
+
+    /** How many cautions are left without a joint; empty if one as grave as any before is. */
+    private static Optional<Integer> without(Assessment assessment, int place) {
+        List<Caution> left =
+                Hazards.check(
+                        Bench.of(
+                                without(assessment.scenario(), place),
+                                assessment.bench().catalogue()));
+        boolean worse =
+                left.stream()
+                        .anyMatch(
+                                caution ->
+                                        caution.signal()
+                                                        .compareTo(
+                                                                assessment
+                                                                        .cautions()
+                                                                        .get(0)
+                                                                        .signal())
+                                                <= 0);
+        return worse ? Optional.empty() : Optional.of(left.size());
+    }
+
+    private static Fix fix(Scenario scenario, int place) {
+        Link link = scenario.links().get(place);
+        return new Fix(
+                "joint-away",
+                List.of(link.from().toString(), link.to().toString()),
+                Set.of(),
+                before -> without(before, place));
+    }
+
+    /** A note on a joint goes with it. */
+    private static Scenario without(Scenario scenario, int place) {
+        List<Link> links = new ArrayList<>(scenario.links());
+        Optional<String> id = links.remove(place).id();
+        List<Note> notes =
+                scenario.notes().stream()
+                        .filter(note -> !id.equals(Optional.of(note.on())))
+                        .toList();
+        return scenario.withLinks(links).withNotes(notes);
+    }
+}
