@@ -11,6 +11,7 @@ import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Scenario;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -46,7 +47,8 @@ final class ThickerWire implements FixRule {
         for (double size : byGauge ? gauges() : AREAS_MM2) {
             UnaryOperator<Keys> width = byGauge ? gauge((int) size) : area(size);
             Scenario changed = changed(scenario, places, width);
-            if (isThicker(scenario, changed, places) && isBorne(assessment.bench(), changed)) {
+            if (isThicker(scenario, changed, places)
+                    && isBorne(assessment.bench(), changed, places)) {
                 Object word =
                         byGauge
                                 ? String.valueOf((int) size)
@@ -105,9 +107,11 @@ final class ThickerWire implements FixRule {
         return jumper(link).width().size().areaM2();
     }
 
-    private static boolean isBorne(Bench bench, Scenario scenario) {
+    /** Whether these wires bear what they carry; others have cautions of their own. */
+    private static boolean isBorne(Bench bench, Scenario scenario, List<Integer> places) {
         return Hazards.check(Bench.of(scenario, bench.catalogue())).stream()
-                .noneMatch(caution -> caution.id().startsWith("jumper-over-"));
+                .filter(caution -> caution.id().startsWith("jumper-over-"))
+                .allMatch(caution -> Collections.disjoint(caution.links(), places));
     }
 
     private static String joints(Scenario scenario, List<Integer> places) {
