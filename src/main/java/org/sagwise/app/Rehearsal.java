@@ -33,6 +33,7 @@ public final class Rehearsal {
                     List.of("run", FILE, "--json"),
                     List.of("compare", FILE, FILE),
                     List.of("explain", FILE),
+                    List.of("explain", FILE, "--format=html"),
                     List.of("share", FILE),
                     List.of("parts"),
                     List.of("lesson", "list"));

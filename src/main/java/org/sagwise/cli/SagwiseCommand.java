@@ -86,6 +86,7 @@ public final class SagwiseCommand implements Callable<Integer> {
                         .addSubcommand(new CheckCommand(call))
                         .addSubcommand(new RunCommand(call))
                         .addSubcommand(new PictureCommand(call))
+                        .addSubcommand(new ExplainCommand(call))
                         .addSubcommand(new ShareCommand(call))
                         .addSubcommand(new UnshareCommand(call))
                         .addSubcommand(new PartsCommand(call))

@@ -1,0 +1,115 @@
+package org.sagwise.cli;
+
+import org.sagwise.caution.Assessment;
+import org.sagwise.caution.fix.Cure;
+import org.sagwise.file.CatalogueLoader;
+import org.sagwise.file.ShareText;
+import org.sagwise.report.explain.Explanation;
+import org.sagwise.report.post.PostFormat;
+import org.sagwise.scenario.Scenario;
+
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Writes a post that explains a scenario to somebody who has never seen it. */
+@Command(name = "explain", mixinStandardHelpOptions = true, versionProvider = Version.class)
+final class ExplainCommand implements Callable<Integer> {
+
+    private static final Map<String, PostFormat> ENDINGS =
+            Map.of(
+                    "md", PostFormat.MARKDOWN,
+                    "bbcode", PostFormat.BBCODE,
+                    "txt", PostFormat.TEXT,
+                    "html", PostFormat.HTML,
+                    "htm", PostFormat.HTML);
+
+    private final CallContext call;
+
+    @Spec private CommandSpec spec;
+
+    @Parameters(paramLabel = "FILE", descriptionKey = "file")
+    private String file;
+
+    @Option(
+            names = "--format",
+            paramLabel = "markdown|bbcode|text|html",
+            descriptionKey = "explain.format")
+    private String format;
+
+    @Option(names = "-o", paramLabel = "OUT", descriptionKey = "out")
+    private String out;
+
+    ExplainCommand(CallContext call) {
+        this.call = call;
+    }
+
+    @Override
+    public Integer call() {
+        PostFormat wanted = wanted();
+        GivenScenario given = new ScenarioInput(call).read(file);
+        if (given.scenario().isEmpty()) {
+            given.complain(call);
+            return ExitStatus.WRONG;
+        }
+        String post = post(given.scenario().get(), wanted);
+        if (out == null) {
+            call.out().print(post);
+            return ExitStatus.DONE;
+        }
+        return new OutputFile(call, out).write(post);
+    }
+
+    private String post(Scenario scenario, PostFormat wanted) {
+        Assessment assessment = Assessment.of(scenario, CatalogueLoader.builtIn());
+        Optional<Cure> cure = Cure.of(assessment);
+        Explanation.Materials materials =
+                new Explanation.Materials(
+                        ShareText.of(scenario),
+                        cure,
+                        cure.flatMap(it -> ShareText.of(it.after().scenario())),
+                        wanted.hasPictures()
+                                ? new InlinePictures(call.locale()).of(assessment, cure)
+                                : List.of());
+        return wanted.write(
+                Explanation.of(assessment, materials, call.locale(), call.signs()),
+                call.locale(),
+                call.signs());
+    }
+
+    /** The format asked for; else that of the file's ending; else Markdown. */
+    private PostFormat wanted() {
+        if (format != null) {
+            return PostFormat.ofWord(format)
+                    .orElseThrow(
+                            () ->
+                                    new ParameterException(
+                                            spec.commandLine(),
+                                            call.texts()
+                                                    .say(
+                                                            "wrong.value",
+                                                            "--format",
+                                                            format,
+                                                            words())));
+        }
+        String ending = out == null ? "" : out.substring(out.lastIndexOf('.') + 1);
+        return ENDINGS.getOrDefault(ending.toLowerCase(Locale.ROOT), PostFormat.MARKDOWN);
+    }
+
+    private static String words() {
+        return Stream.of(PostFormat.values())
+                .map(PostFormat::word)
+                .collect(Collectors.joining(", "));
+    }
+}

@@ -1,0 +1,65 @@
+package org.sagwise.cli;
+
+import org.sagwise.caution.Assessment;
+import org.sagwise.caution.fix.Cure;
+import org.sagwise.picture.export.BenchPicture;
+import org.sagwise.picture.export.PictureFormat;
+import org.sagwise.picture.export.PictureSize;
+import org.sagwise.picture.look.Theme;
+import org.sagwise.quantity.Texts;
+import org.sagwise.reading.Press;
+import org.sagwise.report.post.Block;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/** Pictures of a bench as built and corrected, as SVG to stand inside an HTML file. */
+final class InlinePictures {
+
+    private static final Pattern PROLOGUE =
+            Pattern.compile("^\\s*(<\\?xml.*?\\?>)?\\s*(<!DOCTYPE[^>]*>)?\\s*", Pattern.DOTALL);
+
+    private static final Pattern ID = Pattern.compile("(\\sid=\"|url\\(#|href=\"#)");
+
+    private final Locale locale;
+
+    InlinePictures(Locale locale) {
+        this.locale = locale;
+    }
+
+    List<Block.Picture> of(Assessment assessment, Optional<Cure> cure) {
+        List<Block.Picture> pictures = new ArrayList<>();
+        pictures.add(picture("picture.built", "a-", assessment));
+        cure.ifPresent(it -> pictures.add(picture("picture.corrected", "b-", it.after())));
+        return pictures;
+    }
+
+    /**
+     * @param prefix goes before every id, so that two pictures in one file do not mix theirs up
+     */
+    private Block.Picture picture(String key, String prefix, Assessment assessment) {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try {
+            BenchPicture.write(
+                    assessment.with(Press.HELD),
+                    PictureFormat.SVG,
+                    locale,
+                    Theme.LIGHT,
+                    PictureSize.FORUM,
+                    bytes);
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible);
+        }
+        String svg = bytes.toString(StandardCharsets.UTF_8);
+        String bare = PROLOGUE.matcher(svg).replaceFirst("");
+        String description = Texts.in("report", locale).say(key, assessment.scenario().title());
+        return new Block.Picture(description, ID.matcher(bare).replaceAll("$1" + prefix));
+    }
+}

@@ -1,0 +1,106 @@
+package org.sagwise.report.explain;
+
+import org.sagwise.caution.Assessment;
+import org.sagwise.caution.CautionTexts;
+import org.sagwise.quantity.Unit;
+import org.sagwise.reading.CellReading;
+import org.sagwise.reading.CoilReading;
+import org.sagwise.reading.Readings;
+import org.sagwise.report.post.Block;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.PartKind;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** The same numbers of two benches in the same order, as built and corrected. */
+final class BeforeAfter {
+
+    private static final double NO_CURRENT_A = 1e-3;
+
+    private final Speech speech;
+    private final Assessment before;
+    private final Assessment after;
+    private final List<List<String>> rows = new ArrayList<>();
+
+    private BeforeAfter(Speech speech, Assessment before, Assessment after) {
+        this.speech = speech;
+        this.before = before;
+        this.after = after;
+    }
+
+    static Block.Table table(Speech speech, Assessment before, Assessment after) {
+        BeforeAfter table = new BeforeAfter(speech, before, after);
+        table.write();
+        List<String> heads =
+                List.of("", speech.say("head.as-built"), speech.say("head.as-corrected"));
+        return new Block.Table(heads, table.rows);
+    }
+
+    private void write() {
+        rows.add(List.of(speech.say("row.gravest"), gravest(before), gravest(after)));
+        boolean hasButton = !before.scenario().partsOf(PartKind.SWITCH).isEmpty();
+        List<Part> cells = before.scenario().partsOf(PartKind.CELL);
+        if (hasButton && (flows(before) || flows(after))) {
+            cells.forEach(cell -> cell("row.cell-rest", cell, a -> a.bench().rest()));
+        }
+        cells.forEach(
+                cell ->
+                        cell(
+                                hasButton ? "row.cell-held" : "row.cell",
+                                cell,
+                                a -> a.bench().fired()));
+        for (Part coil : before.scenario().partsOf(PartKind.COIL)) {
+            rows.add(
+                    List.of(
+                            speech.say("row.coil", coil.name()),
+                            watts(before, coil),
+                            watts(after, coil)));
+        }
+        Optional<Life> one = Life.of(before);
+        Optional<Life> other = Life.of(after);
+        if (one.isPresent() && other.isPresent()) {
+            rows.add(
+                    List.of(
+                            speech.say("row.life"),
+                            one.get().duration(speech),
+                            other.get().duration(speech)));
+        }
+    }
+
+    private static boolean flows(Assessment assessment) {
+        return assessment.bench().rest().cells().stream()
+                .anyMatch(cell -> Math.abs(cell.currentA()) > NO_CURRENT_A);
+    }
+
+    private String gravest(Assessment assessment) {
+        return assessment.cautions().isEmpty()
+                ? speech.say("row.no-caution")
+                : CautionTexts.signal(assessment.cautions().get(0).signal(), speech.locale());
+    }
+
+    private void cell(String key, Part cell, Function<Assessment, Readings> moment) {
+        rows.add(
+                List.of(
+                        speech.say(key, cell.name()),
+                        amps(moment.apply(before).cell(cell.id())),
+                        amps(moment.apply(after).cell(cell.id()))));
+    }
+
+    private String amps(Optional<CellReading> cell) {
+        return speech.print(cell.map(CellReading::currentA).orElse(Double.NaN), Unit.AMPERE);
+    }
+
+    private String watts(Assessment assessment, Part coil) {
+        return speech.print(
+                assessment
+                        .bench()
+                        .fired()
+                        .coil(coil.id())
+                        .map(CoilReading::powerW)
+                        .orElse(Double.NaN),
+                Unit.WATT);
+    }
+}

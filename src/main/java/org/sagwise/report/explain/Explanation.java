@@ -1,0 +1,196 @@
+package org.sagwise.report.explain;
+
+import org.sagwise.caution.Assessment;
+import org.sagwise.caution.Caution;
+import org.sagwise.caution.CautionTexts;
+import org.sagwise.caution.Notices;
+import org.sagwise.caution.Signal;
+import org.sagwise.caution.fix.Cure;
+import org.sagwise.quantity.QuantityFormat.Signs;
+import org.sagwise.report.post.Block;
+import org.sagwise.report.post.Block.Bullets;
+import org.sagwise.report.post.Block.Heading;
+import org.sagwise.report.post.Block.Paragraph;
+import org.sagwise.scenario.PartKind;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * The explanation of a scenario for somebody who has never seen it, as blocks that any format can
+ * hold. It speaks of the layout and never of whoever built it.
+ */
+public final class Explanation {
+
+    private final Speech speech;
+    private final Assessment assessment;
+    private final Materials materials;
+    private final List<Block> post = new ArrayList<>();
+
+    private Explanation(Speech speech, Assessment assessment, Materials materials) {
+        this.speech = speech;
+        this.assessment = assessment;
+        this.materials = materials;
+    }
+
+    /**
+     * What an explanation is made with besides the assessment.
+     *
+     * @param shareText share text of the scenario; empty if it is too large for one
+     * @param cure a better bench, if anybody knows one
+     * @param cureShareText share text of the better bench
+     * @param pictures pictures, for a format that can hold them
+     */
+    public record Materials(
+            Optional<String> shareText,
+            Optional<Cure> cure,
+            Optional<String> cureShareText,
+            List<Block.Picture> pictures) {
+
+        public Materials {
+            pictures = List.copyOf(pictures);
+        }
+    }
+
+    /** The blocks of an explanation in a language. */
+    public static List<Block> of(
+            Assessment assessment, Materials materials, Locale locale, Signs signs) {
+        Speech speech = Speech.of(assessment.scenario(), locale, signs);
+        Explanation explanation = new Explanation(speech, assessment, materials);
+        explanation.write();
+        return List.copyOf(explanation.post);
+    }
+
+    private void write() {
+        head();
+        built();
+        wrong();
+        post.add(heading("head.numbers"));
+        post.addAll(NumberTables.of(speech, assessment));
+        Life.of(assessment).ifPresent(this::life);
+        todo();
+        materials.cure().ifPresent(this::corrected);
+        post.add(heading("head.model"));
+        post.add(new Paragraph(speech.say("model")));
+        post.add(new Block.Notice(Notices.export(speech.locale())));
+        share();
+    }
+
+    private void head() {
+        String title = assessment.scenario().title();
+        post.add(new Block.Title(title.isBlank() ? speech.say("untitled") : title));
+        post.add(new Paragraph(new Shape(speech, assessment.bench()).line() + " " + verdict()));
+        materials.pictures().stream().limit(1).forEach(post::add);
+    }
+
+    /** The whole of it in a sentence, for those who read no further. */
+    private String verdict() {
+        List<Caution> cautions = assessment.cautions();
+        if (cautions.isEmpty()) {
+            return speech.say("verdict.none");
+        }
+        Signal worst = cautions.get(0).signal();
+        String key = worst == Signal.DANGER ? "danger" : worst.isGrave() ? "grave" : "mild";
+        return speech.say("verdict." + key, CautionTexts.title(cautions.get(0), speech.locale()));
+    }
+
+    private void built() {
+        post.add(heading("head.built"));
+        List<String> items = new ArrayList<>(PartWords.of(speech, assessment.bench()));
+        items.addAll(new JointWords(speech).all());
+        if (items.isEmpty()) {
+            post.add(new Paragraph(speech.say("built.nothing")));
+        } else {
+            post.add(new Bullets(items));
+        }
+    }
+
+    private void wrong() {
+        if (assessment.cautions().isEmpty()) {
+            post.add(heading("head.fine"));
+            post.add(new Paragraph(speech.say("fine")));
+            return;
+        }
+        post.add(heading("head.wrong"));
+        WhyWords why = new WhyWords(speech, assessment);
+        Set<String> ideas = new LinkedHashSet<>();
+        for (Caution caution : assessment.cautions()) {
+            List<String> paragraphs = new ArrayList<>();
+            if (speech.texts().has("idea." + caution.id()) && ideas.add(caution.id())) {
+                paragraphs.add(speech.say("idea." + caution.id()));
+            }
+            paragraphs.add(CautionTexts.text(caution, speech.locale()));
+            why.of(caution).ifPresent(paragraphs::add);
+            post.add(
+                    new Block.Hazard(
+                            CautionTexts.signal(caution.signal(), speech.locale()),
+                            CautionTexts.title(caution, speech.locale()),
+                            paragraphs));
+        }
+    }
+
+    private void life(Life life) {
+        post.add(heading("head.life"));
+        post.add(new Paragraph(life.sentence(speech)));
+    }
+
+    private void todo() {
+        Set<String> advice = new LinkedHashSet<>();
+        assessment
+                .cautions()
+                .forEach(caution -> advice.add(CautionTexts.advice(caution, speech.locale())));
+        if (!advice.isEmpty()) {
+            post.add(heading("head.todo"));
+            boolean hurts = assessment.cautions().get(0).signal().isGrave();
+            boolean cells = !assessment.scenario().partsOf(PartKind.CELL).isEmpty();
+            if (hurts && cells) {
+                post.add(new Paragraph(speech.say("todo.first")));
+            }
+            post.add(new Block.Steps(List.copyOf(advice)));
+        }
+    }
+
+    private void corrected(Cure cure) {
+        post.add(heading("head.corrected"));
+        post.add(new Paragraph(speech.say("corrected")));
+        post.add(
+                new Block.Steps(
+                        cure.steps().stream().map(fix -> fix.name(speech.locale())).toList()));
+        post.add(new Paragraph(speech.say("corrected.changes")));
+        post.add(BeforeAfter.table(speech, assessment, cure.after()));
+        String left =
+                cure.after().cautions().isEmpty()
+                        ? speech.say("corrected.none-left")
+                        : speech.say(
+                                "corrected.left",
+                                String.join(
+                                        "; ",
+                                        cure.after().cautions().stream()
+                                                .map(c -> CautionTexts.title(c, speech.locale()))
+                                                .toList()));
+        post.add(new Paragraph(left));
+        materials.pictures().stream().skip(1).forEach(post::add);
+    }
+
+    private void share() {
+        if (materials.shareText().isEmpty()) {
+            return;
+        }
+        post.add(heading("head.share"));
+        post.add(new Paragraph(speech.say("share")));
+        if (materials.cureShareText().isPresent()) {
+            post.add(new Paragraph(speech.say("share.corrected")));
+            post.add(new Block.Code(materials.cureShareText().get()));
+            post.add(new Paragraph(speech.say("share.built")));
+        }
+        post.add(new Block.Code(materials.shareText().get()));
+    }
+
+    private Block heading(String key) {
+        return new Heading(speech.say(key));
+    }
+}

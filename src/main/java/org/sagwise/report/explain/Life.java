@@ -1,0 +1,77 @@
+package org.sagwise.report.explain;
+
+import org.sagwise.caution.Assessment;
+import org.sagwise.quantity.Unit;
+import org.sagwise.reading.Bench;
+import org.sagwise.run.RunEnd;
+import org.sagwise.run.RunPlan;
+import org.sagwise.run.RunResult;
+import org.sagwise.run.RunTexts;
+import org.sagwise.run.Runner;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * How long a bench runs when it is pressed in the usual way.
+ *
+ * @param bench the bench
+ * @param result the run
+ */
+record Life(Bench bench, RunResult result) {
+
+    /** Larger packs take longer to simulate than anyone waits for a post. */
+    private static final int MOST_CELLS = 8;
+
+    private static final Set<RunEnd> TELLING =
+            Set.of(RunEnd.CUTOFF, RunEnd.PROTECTION, RunEnd.BOARD, RunEnd.FUSE);
+
+    /**
+     * Runs a bench down; empty where that says nothing: something grave is wrong with it, there is
+     * nothing to run, or nothing ends it.
+     */
+    static Optional<Life> of(Assessment assessment) {
+        Bench bench = assessment.bench();
+        boolean grave = assessment.cautions().stream().anyMatch(c -> c.signal().isGrave());
+        boolean delivers = bench.fired().pack().deliveredW() > 0;
+        if (grave || !delivers || bench.cells().isEmpty() || bench.cells().size() > MOST_CELLS) {
+            return Optional.empty();
+        }
+        RunResult result = Runner.run(bench, RunPlan.USUAL);
+        return TELLING.contains(result.end())
+                ? Optional.of(new Life(bench, result))
+                : Optional.empty();
+    }
+
+    String duration(Speech speech) {
+        return speech.print(result.last().timeS(), Unit.SECOND);
+    }
+
+    String sentence(Speech speech) {
+        RunTexts texts = new RunTexts(bench, speech.format());
+        List<String> left =
+                result.last().cells().stream()
+                        .map(
+                                cell ->
+                                        speech.say(
+                                                "life.left",
+                                                speech.name(cell.id()),
+                                                speech.print(cell.charge(), Unit.FRACTION)))
+                        .toList();
+        return speech.say(
+                "life",
+                speech.print(RunPlan.USUAL.onS(), Unit.SECOND),
+                speech.print(RunPlan.USUAL.offS(), Unit.SECOND),
+                duration(speech),
+                String.valueOf(result.last().presses()),
+                result.events().isEmpty()
+                        ? texts.end(result.end())
+                        : stripped(texts.sentence(result.events().get(result.events().size() - 1))),
+                String.join(", ", left));
+    }
+
+    private static String stripped(String sentence) {
+        return sentence.endsWith(".") ? sentence.substring(0, sentence.length() - 1) : sentence;
+    }
+}

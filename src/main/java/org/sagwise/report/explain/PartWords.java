@@ -1,0 +1,198 @@
+package org.sagwise.report.explain;
+
+import org.sagwise.part.CellSpec;
+import org.sagwise.quantity.Unit;
+import org.sagwise.reading.Bench;
+import org.sagwise.reading.ResolvedCell;
+import org.sagwise.scenario.Keys;
+import org.sagwise.scenario.Note;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.PartKind;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The parts of a bench in words; parts that are alike share a sentence. */
+final class PartWords {
+
+    private static final double ALIKE_C = 0.5;
+
+    private final Speech speech;
+    private final Bench bench;
+
+    private PartWords(Speech speech, Bench bench) {
+        this.speech = speech;
+        this.bench = bench;
+    }
+
+    static List<String> of(Speech speech, Bench bench) {
+        PartWords words = new PartWords(speech, bench);
+        Map<String, List<Part>> alike = new LinkedHashMap<>();
+        for (Part part : bench.scenario().parts()) {
+            alike.computeIfAbsent(words.description(part), key -> new ArrayList<>()).add(part);
+        }
+        List<String> items = new ArrayList<>();
+        alike.forEach(
+                (description, parts) -> {
+                    String key = parts.size() > 1 ? "part.each" : "part.one";
+                    items.add(speech.sentence(speech.say(key, speech.names(parts), description)));
+                });
+        return items;
+    }
+
+    private String description(Part part) {
+        List<String> words = new ArrayList<>();
+        switch (part.kind()) {
+            case CELL -> cell(bench.cells().get(part.id()), words);
+            case COIL -> coil(part, words);
+            case SWITCH -> button(part, words);
+            case FUSE -> fuse(part, words);
+            case METER -> words.add(speech.say("meter." + part.wordOrDefault("mode").orElse("")));
+            default -> device(part, words);
+        }
+        part.model().ifPresent(model -> words.add(speech.say("part.model", model)));
+        return String.join("; ", words);
+    }
+
+    /** What was noted about parts that are otherwise alike; of several, about which. */
+    private String notes(List<Part> parts) {
+        StringBuilder notes = new StringBuilder();
+        for (Part part : parts) {
+            for (Note note : bench.scenario().notes()) {
+                if (note.on().equals(part.id())) {
+                    notes.append("; ")
+                            .append(
+                                    parts.size() == 1
+                                            ? speech.say("part.note", note.text())
+                                            : speech.say(
+                                                    "part.note-on",
+                                                    speech.name(part.id()),
+                                                    note.text()));
+                }
+            }
+        }
+        return notes.toString();
+    }
+
+    private void cell(ResolvedCell cell, List<String> words) {
+        CellSpec spec = cell.spec();
+        words.add(
+                speech.say(
+                        "cell",
+                        spec.format().trade(),
+                        spec.chemistry().name(),
+                        speech.print(spec.capacityAh(), Unit.AMPERE_HOUR),
+                        speech.print(spec.limitA(), Unit.AMPERE),
+                        speech.print(cell.ohmAt(cell.start()), Unit.OHM)));
+        words.add(speech.say("cell.rest", speech.print(cell.start().restV(), Unit.VOLT)));
+        if (cell.health() < 1) {
+            words.add(speech.say("cell.worn", speech.print(cell.health(), Unit.FRACTION)));
+        }
+        if (cell.isTorn()) {
+            words.add(speech.say("cell.torn"));
+        }
+        spec.guard()
+                .ifPresent(
+                        guard ->
+                                words.add(
+                                        speech.say(
+                                                "cell.guard",
+                                                speech.print(guard.tripA(), Unit.AMPERE))));
+        spec.claim()
+                .ifPresent(
+                        claim -> {
+                            claim.limitA().ifPresent(amps -> claim(amps, Unit.AMPERE, words));
+                            claim.capacityAh()
+                                    .ifPresent(hours -> claim(hours, Unit.AMPERE_HOUR, words));
+                        });
+        double temperatureC = cell.start().temperatureC();
+        if (Math.abs(temperatureC - bench.scenario().ambientC()) > ALIKE_C) {
+            words.add(speech.say("cell.at", speech.print(temperatureC, Unit.CELSIUS)));
+        }
+    }
+
+    private void claim(double value, Unit unit, List<String> words) {
+        words.add(speech.say("cell.claim", speech.print(value, unit)));
+    }
+
+    private void coil(Part part, List<String> words) {
+        double ohm = bench.coils().get(part.id()).ohm20();
+        words.add(speech.say("coil", speech.print(ohm, Unit.OHM)));
+        Optional<Keys> wire = part.keys().group("wire");
+        wire.ifPresent(
+                keys ->
+                        words.add(
+                                speech.say(
+                                        "coil.wire",
+                                        keys.text("alloy").orElse(""),
+                                        keys.number("wraps", 0),
+                                        speech.millimetres(keys.number("inner_mm", 0)))));
+        part.keys()
+                .number("limit_W")
+                .ifPresent(
+                        watts ->
+                                words.add(
+                                        speech.say("coil.limit", speech.print(watts, Unit.WATT))));
+    }
+
+    private void button(Part part, List<String> words) {
+        String type = part.wordOrDefault("type").orElse("button");
+        words.add(
+                speech.say(
+                        "switch." + type, speech.milliohms(part.numberOrDefault("closed_mohm"))));
+        part.keys().text("stuck").ifPresent(how -> words.add(speech.say("switch.stuck-" + how)));
+    }
+
+    private void fuse(Part part, List<String> words) {
+        words.add(speech.say("fuse", number(part, "rating_A", Unit.AMPERE)));
+        if (part.keys().flag("blown").orElse(false)) {
+            words.add(speech.say("fuse.blown"));
+        }
+    }
+
+    private void device(Part part, List<String> words) {
+        words.add(
+                switch (part.kind()) {
+                    case BOARD -> speech.say("board", number(part, "power_W", Unit.WATT));
+                    case CHARGER ->
+                            speech.say(
+                                    "charger",
+                                    number(part, "current_A", Unit.AMPERE),
+                                    number(part, "limit_V", Unit.VOLT));
+                    case SUPPLY ->
+                            speech.say(
+                                    "supply",
+                                    speech.print(part.numberOrDefault("volts"), Unit.VOLT),
+                                    speech.print(part.numberOrDefault("internal_ohm"), Unit.OHM));
+                    default ->
+                            speech.say(
+                                    "resistor",
+                                    speech.print(part.numberOrDefault("ohm"), Unit.OHM));
+                });
+    }
+
+    /** A number that the part gives itself, else its model. */
+    private String number(Part part, String key, Unit unit) {
+        double value = part.keys().number(key).orElseGet(() -> ofModel(part, key));
+        return speech.print(value, unit);
+    }
+
+    private double ofModel(Part part, String key) {
+        String model = part.model().orElse("");
+        var catalogue = bench.catalogue();
+        if (part.kind() == PartKind.FUSE) {
+            return catalogue.fuses().find(model).map(it -> it.ratingA()).orElse(Double.NaN);
+        }
+        if (part.kind() == PartKind.BOARD) {
+            return catalogue.boards().find(model).map(it -> it.powerW()).orElse(Double.NaN);
+        }
+        return catalogue
+                .chargers()
+                .find(model)
+                .map(it -> key.equals("limit_V") ? it.limitV() : it.currentA())
+                .orElse(4.20);
+    }
+}

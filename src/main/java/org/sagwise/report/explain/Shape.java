@@ -1,0 +1,72 @@
+package org.sagwise.report.explain;
+
+import org.sagwise.caution.circuit.Branch;
+import org.sagwise.caution.circuit.Circuit;
+import org.sagwise.caution.circuit.Row;
+import org.sagwise.caution.circuit.Rows;
+import org.sagwise.caution.circuit.Wiring;
+import org.sagwise.quantity.Unit;
+import org.sagwise.reading.Bench;
+import org.sagwise.reading.ResolvedCoil;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.PartKind;
+
+import java.util.List;
+
+/** The layout of a bench in one line: how many cells, how they are joined, and on which coil. */
+final class Shape {
+
+    private final Speech speech;
+    private final Bench bench;
+
+    Shape(Speech speech, Bench bench) {
+        this.speech = speech;
+        this.bench = bench;
+    }
+
+    String line() {
+        return speech.sentence(speech.say("shape.on", pack(), load()));
+    }
+
+    private String pack() {
+        List<Part> cells = bench.scenario().partsOf(PartKind.CELL);
+        if (cells.size() < 2) {
+            return speech.say(cells.isEmpty() ? "shape.no-cell" : "shape.one-cell");
+        }
+        Circuit circuit =
+                Circuit.of(
+                        Wiring.of(bench.scenario(), bench::joins),
+                        part -> part.kind() != PartKind.METER);
+        List<List<Branch>> groups = Rows.groups(circuit);
+        List<Row> rows = Rows.of(circuit);
+        if (groups.size() == 1 && groups.get(0).size() == cells.size()) {
+            return speech.say("shape.parallel", cells.size());
+        }
+        if (rows.size() == 1 && rows.get(0).sources().size() == cells.size()) {
+            return row(rows.get(0), cells.size());
+        }
+        return speech.say("shape.cells", cells.size());
+    }
+
+    private String row(Row row, int cells) {
+        int beside = row.groups().get(0).sources().size();
+        boolean even = row.groups().stream().allMatch(group -> group.sources().size() == beside);
+        if (!even) {
+            return speech.say("shape.cells", cells);
+        }
+        return beside == 1
+                ? speech.say("shape.series", cells)
+                : speech.say("shape.both", row.groups().size(), beside);
+    }
+
+    private String load() {
+        List<ResolvedCoil> coils = List.copyOf(bench.coils().values());
+        if (coils.isEmpty()) {
+            return speech.say("shape.no-coil");
+        }
+        String first = speech.print(coils.get(0).ohm20(), Unit.OHM);
+        return coils.size() == 1
+                ? speech.say("shape.one-coil", first)
+                : speech.say("shape.coils", coils.size());
+    }
+}

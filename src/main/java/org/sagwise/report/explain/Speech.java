@@ -1,0 +1,72 @@
+package org.sagwise.report.explain;
+
+import org.sagwise.caution.CautionTexts;
+import org.sagwise.quantity.Digits;
+import org.sagwise.quantity.QuantityFormat;
+import org.sagwise.quantity.QuantityFormat.Signs;
+import org.sagwise.quantity.Texts;
+import org.sagwise.quantity.Unit;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.Scenario;
+
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * Words and numbers of an explanation in one language.
+ *
+ * @param texts sentences
+ * @param format how quantities are printed
+ * @param scenario whose parts are named
+ */
+record Speech(Texts texts, QuantityFormat format, Scenario scenario) {
+
+    static Speech of(Scenario scenario, Locale locale, Signs signs) {
+        return new Speech(Texts.in("report", locale), new QuantityFormat(locale, signs), scenario);
+    }
+
+    /** The same about another scenario. */
+    Speech about(Scenario other) {
+        return new Speech(texts, format, other);
+    }
+
+    Locale locale() {
+        return texts.locale();
+    }
+
+    String say(String key, Object... words) {
+        return texts.say(key, words);
+    }
+
+    String print(double value, Unit unit) {
+        return format.print(value, unit);
+    }
+
+    /** A length that a file gives in millimetres. */
+    String millimetres(double mm) {
+        return format.print(mm / 1000, Unit.METRE.scale("mm"), Digits.atMostSignificant(3));
+    }
+
+    /** A resistance that a file gives in milliohms. */
+    String milliohms(double mohm) {
+        return format.print(mohm / 1000, Unit.OHM);
+    }
+
+    /** What a part is called in a sentence. */
+    String name(String id) {
+        return scenario.part(id).map(part -> CautionTexts.name(part, locale())).orElse(id);
+    }
+
+    String names(List<Part> parts) {
+        return CautionTexts.names(parts, locale());
+    }
+
+    /** A sentence with a capital letter in front. */
+    String sentence(String text) {
+        if (text.isEmpty()) {
+            return text;
+        }
+        int first = text.offsetByCodePoints(0, 1);
+        return text.substring(0, first).toUpperCase(locale()) + text.substring(first);
+    }
+}

@@ -1,0 +1,78 @@
+package org.sagwise.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/** Posts on the command line. */
+class ExplainTest {
+
+    private static final String DEMO = Cli.demo("side-by-side-one-reversed");
+
+    @TempDir private Path folder;
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "markdown | md | # Side by side",
+                "bbcode | bbcode | [b]Side by side",
+                "text | txt | Side by side, one cell turned round",
+                "html | html | <!DOCTYPE html>",
+            })
+    void explain_inAFormat_isTheSameByNameAndByEnding(String format, String ending, String begin)
+            throws IOException {
+        String printed = Cli.call("explain", DEMO, "--format", format).out();
+        assertTrue(printed.startsWith(begin), printed);
+        Path out = folder.resolve("post." + ending);
+        assertEquals(0, Cli.call("explain", DEMO, "-o", out.toString()).status());
+        assertEquals(printed, Files.readString(out));
+    }
+
+    @Test
+    void explain_withoutAFormat_isMarkdown() {
+        assertTrue(Cli.call("explain", DEMO).out().startsWith("# "));
+    }
+
+    @Test
+    void explain_asHtml_holdsBothPicturesAndNothingFromElsewhere() {
+        String html = Cli.call("explain", DEMO, "--format=html").out();
+        assertEquals(3, html.split("<svg ").length, "as built and corrected");
+        assertFalse(html.contains("<?xml"), "no declaration inside");
+        assertFalse(html.contains("<script") || html.contains("src=\""));
+        assertEquals(2, html.split("id=\"a-").length);
+        assertEquals(2, html.split("id=\"b-").length);
+    }
+
+    @Test
+    void explain_inGermanAndAscii_holdsNothingBeyond() {
+        String post = Cli.call("explain", DEMO, "--format=text", "--ascii", "--lang=de").out();
+        assertTrue(post.contains("WIE GEBAUT"), post);
+        assertTrue(post.chars().allMatch(sign -> sign < 0x80), post);
+        assertTrue(post.lines().allMatch(line -> line.length() <= 72), post);
+    }
+
+    @Test
+    void explain_soundBench_findsNothingAndPromisesNothing() {
+        String post = Cli.call("explain", Cli.demo("two-cells-side-by-side")).out();
+        assertTrue(post.contains("Nothing found"), post);
+        assertTrue(post.contains("no clearance to build"), post);
+        assertFalse(post.contains("## Corrected"), post);
+    }
+
+    @Test
+    void explain_inNoFormat_isToldInWords() {
+        Cli.Outcome outcome = Cli.call("explain", DEMO, "--format=word");
+        assertEquals(2, outcome.status());
+        assertTrue(outcome.err().contains("markdown, bbcode, text, html"), outcome.err());
+    }
+}
