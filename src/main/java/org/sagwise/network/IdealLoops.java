@@ -29,7 +29,9 @@ final class IdealLoops {
                 undivided[branch] = true;
             }
         }
-        sharing = new LoopSystem(sources, sources.isEmpty() ? new double[0] : equalSources());
+        sharing =
+                new LoopSystem(
+                        sources, sources.isEmpty() ? new double[0] : equalSources(), branches);
     }
 
     private double[] equalSources() {

@@ -40,7 +40,7 @@ final class LinearCircuit {
                 alike.add(Loop.closedBy(b, branches, forest));
             }
         }
-        resistive = new LoopSystem(resistances, branches.ohm);
+        resistive = new LoopSystem(resistances, branches.ohm, branches);
         ideal = new IdealLoops(branches, forest, joints, sources);
     }
 

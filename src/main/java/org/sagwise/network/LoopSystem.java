@@ -7,6 +7,13 @@ import java.util.List;
  * zero. Which loops share which resistances is worked out and factorised once.
  */
 final class LoopSystem {
+
+    /**
+     * Unknowns from which on the nodes are cheaper than a full matrix; measured on ladders of cells
+     * side by side.
+     */
+    private static final int LARGE = 120;
+
     private final List<Loop> loops;
     private final double[] ohm;
     private final LoopEquations equations;
@@ -14,15 +21,19 @@ final class LoopSystem {
     /**
      * @param loops loops whose chords have a resistance above 0
      * @param ohm resistance of every branch (Ω)
+     * @param branches between which nodes they lie
      */
-    LoopSystem(List<Loop> loops, double[] ohm) {
+    LoopSystem(List<Loop> loops, double[] ohm, Branches branches) {
         this.loops = loops;
         this.ohm = ohm;
         BranchUse use = new BranchUse(loops, ohm);
-        equations =
-                use.branches() < loops.size()
-                        ? new CutMatrix(loops, use, ohm)
-                        : new LoopMatrix(loops, use, ohm);
+        if (Math.min(use.branches(), loops.size()) > LARGE) {
+            equations = new NodeEquations(loops, ohm, branches);
+        } else if (use.branches() < loops.size()) {
+            equations = new CutMatrix(loops, use, ohm);
+        } else {
+            equations = new LoopMatrix(loops, use, ohm);
+        }
     }
 
     /** Circulates what is still missing in each loop; a second call refines the first. */
