@@ -3,8 +3,6 @@ package org.sagwise.run;
 import static org.sagwise.run.Watch.Side.ABOVE;
 import static org.sagwise.run.Watch.Side.BELOW;
 
-import org.sagwise.network.ChargerState;
-import org.sagwise.network.ConverterState;
 import org.sagwise.part.Chemistry;
 import org.sagwise.part.Distress;
 import org.sagwise.part.Guard;
@@ -15,7 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 
-/** Everything that is looked out for on a bench. */
+/** Everything that is looked out for on a bench: at cells here, at other parts elsewhere. */
 final class Watches {
 
     /**
@@ -24,9 +22,6 @@ final class Watches {
      * 2018).
      */
     static final double COPPER_V = -1.3;
-
-    /** What common insulation bears (PVC: 70 to 105 °C): from memory, no source at hand. */
-    static final double INSULATION_C = 80;
 
     private final RunModel model;
     private final List<Watch> all = new ArrayList<>();
@@ -51,11 +46,7 @@ final class Watches {
                 watches.guard(k, cell, cell.guard());
             }
         }
-        watches.coils();
-        watches.wires();
-        watches.fuses();
-        watches.chargers();
-        watches.boards();
+        watches.all.addAll(PartWatches.of(model));
         return List.copyOf(watches.all);
     }
 
@@ -135,98 +126,5 @@ final class Watches {
         Watch.Sight waited = (x, now, p) -> x[slot(k, quantity)];
         double tripS = cell.guard().tripS();
         all.add(new Watch(kind, cell.id(), k, waited, tripS, ABOVE, shown, shownLimit));
-    }
-
-    private void coils() {
-        for (int k = 0; k < model.coils.size(); k++) {
-            int place = k;
-            String id = model.coils.get(k).part().id();
-            model.limitW(id)
-                    .ifPresent(
-                            limitW ->
-                                    add(
-                                            Kind.COIL_OVER_LIMIT,
-                                            id,
-                                            place,
-                                            (x, now, p) ->
-                                                    now.coilA[place]
-                                                            * now.coilA[place]
-                                                            * now.coilOhm[place],
-                                            limitW,
-                                            ABOVE));
-        }
-        for (int k = 0; k < model.hotCoils.size(); k++) {
-            int slot = model.slots.coil(k, Slots.HOT_C);
-            HotModel coil = model.hotCoils.get(k);
-            add(Kind.COIL_MELTED, coil.name(), k, (x, now, p) -> x[slot], coil.meltingC(), ABOVE);
-        }
-    }
-
-    private void wires() {
-        for (int k = 0; k < model.wires.size(); k++) {
-            int slot = model.slots.wire(k, Slots.HOT_C);
-            HotModel wire = model.wires.get(k);
-            add(Kind.WIRE_HOT, wire.name(), k, (x, now, p) -> x[slot], INSULATION_C, ABOVE);
-            add(Kind.WIRE_MELTED, wire.name(), k, (x, now, p) -> x[slot], wire.meltingC(), ABOVE);
-        }
-    }
-
-    private void fuses() {
-        for (int k = 0; k < model.fuses.size(); k++) {
-            int place = k;
-            int slot = model.slots.fuse(k);
-            RunModel.FuseModel fuse = model.fuses.get(k);
-            all.add(
-                    new Watch(
-                            Kind.FUSE_BLOWN,
-                            fuse.id(),
-                            k,
-                            (x, now, p) -> x[slot],
-                            1,
-                            ABOVE,
-                            (x, now, p) -> Math.abs(now.fuseA[place]),
-                            fuse.melting().ratingA()));
-        }
-    }
-
-    private void chargers() {
-        for (int k = 0; k < model.chargers.size(); k++) {
-            int place = k;
-            RunModel.ChargerModel charger = model.chargers.get(k);
-            Watch.Sight holding =
-                    (x, now, p) ->
-                            now.chargers[place] == ChargerState.CONSTANT_VOLTAGE
-                                            && now.chargerA[place] > 0
-                                    ? now.chargerA[place]
-                                    : Double.NaN;
-            all.add(
-                    new Watch(
-                            Kind.CHARGER_HOLDS_VOLTAGE,
-                            charger.id(),
-                            k,
-                            holding,
-                            0,
-                            ABOVE,
-                            (x, now, p) -> charger.charger().limitV(),
-                            charger.charger().limitV()));
-            add(Kind.CHARGER_DONE, charger.id(), k, holding, charger.charger().taperA(), BELOW);
-        }
-    }
-
-    private void boards() {
-        for (int k = 0; k < model.boards.size(); k++) {
-            board(Kind.BOARD_AT_MAX, k, ConverterState.OUTPUT_AT_MAX);
-            board(Kind.BOARD_CUTOFF, k, ConverterState.STOPPED_CUTOFF);
-            board(Kind.BOARD_INPUT_LIMIT, k, ConverterState.STOPPED_INPUT_LIMIT);
-            board(Kind.BOARD_NO_POWER, k, ConverterState.STOPPED_NO_SOLUTION);
-            board(Kind.BOARD_NO_POWER, k, ConverterState.STOPPED_UNSETTLED);
-            board(Kind.BOARD_SHORTED, k, ConverterState.STOPPED_OUTPUT_SHORTED);
-        }
-    }
-
-    private void board(Kind kind, int k, ConverterState state) {
-        Watch.Sight stands = (x, now, p) -> now.boards[k] == state ? 1 : 0;
-        Watch.Sight nothing = (x, now, p) -> Double.NaN;
-        all.add(new Watch(kind, model.boards.get(k), k, stands, 0.5, ABOVE, nothing, Double.NaN));
     }
 }
