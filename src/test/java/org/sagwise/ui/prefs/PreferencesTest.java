@@ -85,6 +85,19 @@ class PreferencesTest {
     }
 
     @Test
+    void save_settingsOfANewerProgram_survive(@TempDir Path folder) throws IOException {
+        String newer = "{\"later\": {\"a\": [1.50, null, true, \"Ω\"]}, \"language\": \"de\"}";
+        Files.writeString(folder.resolve("settings.json"), newer);
+        DiskSettings settings = new DiskSettings(folder);
+        settings.save(settings.load().withLanguage("en"));
+
+        String kept = Files.readString(folder.resolve("settings.json"));
+        assertEquals(
+                "{\"later\":{\"a\":[1.50,null,true,\"Ω\"]},\"language\":\"en\"}",
+                kept.replaceAll("\\s+", ""));
+    }
+
+    @Test
     void withOpened_manyFiles_keepsTheLatestTenWithoutRepeating() {
         Preferences preferences = Preferences.fresh();
         for (int i : IntStream.range(0, 14).toArray()) {
