@@ -30,6 +30,7 @@ public final class MainWindow implements Commands.WindowActions {
     private final MainFrame.Models models;
     private final Supplier<Wording> wording;
     private final Subscriptions lasting = new Subscriptions();
+    private Scene scene;
     private Subscriptions inside = new Subscriptions();
     private Dialogs dialogs;
     private ReadingsWindow table;
@@ -91,12 +92,12 @@ public final class MainWindow implements Commands.WindowActions {
                         models.view(),
                         this);
         MainFrame frame = new MainFrame(models, commands, words, inside);
-        if (stage.getScene() == null) {
-            Scene scene = new Scene(frame);
+        if (scene == null) {
+            scene = new Scene(frame);
             StyleSheets.follow(models.looks(), scene.getStylesheets(), lasting);
             stage.setScene(scene);
         } else {
-            stage.getScene().setRoot(frame);
+            scene.setRoot(frame);
         }
         SpaceBar.holds(models.bench().thumb(), stage, inside);
         title();

@@ -33,7 +33,7 @@ public final class BenchModel {
         history = new ReadOnlyObjectWrapper<>(History.of(first));
         thumb.start(first.fired());
         assessment = new ReadOnlyObjectWrapper<>(assess.apply(first).with(press()));
-        thumb.downProperty().subscribe(() -> assessment.set(assessment().with(press())));
+        thumb.downProperty().subscribe((before, now) -> assessment.set(assessment().with(press())));
     }
 
     /** Puts another document on the bench. The present one is gone. */

@@ -20,9 +20,12 @@ public final class Subscriptions implements AutoCloseable {
         open.add(value.subscribe(listener::accept));
     }
 
-    /** Hears that a value changed; not about the present one. */
+    /**
+     * Hears that a value changed; not about the present one. Every change is heard: a listener for
+     * invalidations alone would hear of the next one only after somebody has asked for the value.
+     */
     public void onChange(ObservableValue<?> value, Runnable listener) {
-        open.add(value.subscribe(listener));
+        open.add(value.subscribe((before, now) -> listener.run()));
     }
 
     /** Closes something else together with these. */

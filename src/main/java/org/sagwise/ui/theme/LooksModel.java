@@ -16,7 +16,7 @@ public final class LooksModel {
     public LooksModel(PreferencesModel preferences) {
         this.preferences = preferences;
         this.applied = new ReadOnlyObjectWrapper<>(compute());
-        preferences.property().subscribe(() -> applied.set(compute()));
+        preferences.property().subscribe((before, now) -> applied.set(compute()));
     }
 
     /** Takes over what the system was found to look like. */

@@ -9,6 +9,7 @@ import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
 import javafx.scene.control.Labeled;
 import javafx.scene.input.KeyCode;
+import javafx.scene.layout.Region;
 
 import org.junit.jupiter.api.Test;
 
@@ -35,8 +36,8 @@ class AccessGuiTest extends GuiTest {
             assertEquals(AccessibleRole.BUTTON, node.getAccessibleRole(), id);
             String text = (String) node.queryAccessibleAttribute(AccessibleAttribute.TEXT);
             assertTrue(text != null && text.contains("V"), id + ": " + text);
-            assertTrue(node.getBoundsInParent().getWidth() >= 24, id);
-            assertTrue(node.getBoundsInParent().getHeight() >= 24, id);
+            assertTrue(((Region) node).getWidth() >= 24, id);
+            assertTrue(((Region) node).getHeight() >= 24, id);
         }
     }
 

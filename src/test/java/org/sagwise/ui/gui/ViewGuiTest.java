@@ -1,0 +1,169 @@
+package org.sagwise.ui.gui;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import javafx.application.Platform;
+import javafx.scene.control.Menu;
+import javafx.scene.control.MenuBar;
+import javafx.scene.control.MenuItem;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.layout.Region;
+import javafx.stage.Window;
+import javafx.stage.WindowEvent;
+
+import org.junit.jupiter.api.Test;
+
+import java.nio.file.Files;
+import java.util.stream.Stream;
+
+/** What a person chooses about the window, and what is kept of it. */
+class ViewGuiTest extends GuiTest {
+
+    @Test
+    void firstStart_noticeRead_isNotShownAgain() throws Exception {
+        openWith("{\"language\": \"en\"}");
+        assertTrue(isThere("first-notice"));
+        assertTrue(isThere("safety-first-start"));
+
+        work("first-notice-ok_done");
+        assertFalse(isThere("first-notice"));
+        assertTrue(settings().contains("\"notice_read\" : 1"), settings());
+    }
+
+    @Test
+    void notice_closedUnread_comesAgain() throws Exception {
+        openWith("{\"language\": \"en\"}");
+        Platform.runLater(() -> node("first-notice").getScene().getWindow().hide());
+        settle();
+
+        assertFalse(settings().contains("notice_read"), settings());
+    }
+
+    @Test
+    void language_chosen_changesTheWindowAtOnceAndKeepsTheBench() throws Exception {
+        open();
+        choose("item-example-two-by-two");
+        choose("item-language-de");
+
+        assertEquals("Taster offen", text("fire-state"));
+        assertEquals("Two rows of two", text("bench-title"));
+        assertTrue(settings().contains("\"language\" : \"de\""), settings());
+    }
+
+    @Test
+    void looks_chosen_changeTheStyleSheets() throws Exception {
+        open();
+        choose("item-looks-dark");
+        assertTrue(styles().anyMatch(sheet -> sheet.endsWith("dark.css")));
+
+        choose("item-looks-high-contrast");
+        assertTrue(styles().anyMatch(sheet -> sheet.endsWith("high-contrast.css")));
+        assertFalse(styles().anyMatch(sheet -> sheet.endsWith("dark.css")));
+    }
+
+    @Test
+    void textSize_larger_makesTheTitleLarger() throws Exception {
+        open();
+        double before = ((Region) node("bench-title")).getHeight();
+        choose("item-text-larger");
+        choose("item-text-larger");
+
+        assertEquals(1.5, ((Region) node("bench-title")).getHeight() / before, 0.1);
+    }
+
+    @Test
+    void examples_hidden_giveTheBenchTheirRoom() throws Exception {
+        open();
+        double before = ((Region) node("bench")).getWidth();
+        robot().push(KeyCode.F9);
+        settle();
+
+        assertFalse(isThere("examples"));
+        assertTrue(((Region) node("bench")).getWidth() > before + 100);
+    }
+
+    @Test
+    void zoom_inAndFit_movesTheTouchNodesAlong() throws Exception {
+        open();
+        double fitted = node("part-A").getBoundsInParent().getHeight();
+        choose("item-zoom-in");
+        assertEquals(1.25, node("part-A").getBoundsInParent().getHeight() / fitted, 0.01);
+
+        choose("item-fit");
+        assertEquals(fitted, node("part-A").getBoundsInParent().getHeight(), 0.01);
+    }
+
+    @Test
+    void staircase_walkedByKeys_lightsPartAfterPart() throws Exception {
+        open();
+        robot().press(KeyCode.SPACE);
+        robot().interact(() -> node("staircase").requestFocus());
+        robot().push(KeyCode.RIGHT);
+        settle();
+        String first = text("status-line");
+        robot().push(KeyCode.RIGHT);
+        settle();
+        String second = text("status-line");
+        robot().release(KeyCode.SPACE);
+
+        assertTrue(first.startsWith("Cell "), first);
+        assertFalse(first.equals(second), second);
+    }
+
+    @Test
+    void bench_pointedAt_isSpokenByTheStaircase() throws Exception {
+        open();
+        robot().moveTo("#part-B");
+        settle();
+
+        String spoken = node("staircase").getAccessibleText();
+        assertTrue(spoken.contains("Cell B"), spoken);
+    }
+
+    @Test
+    void close_withUnsavedChanges_asksAndCanStay() throws Exception {
+        open();
+        choose("item-title");
+        robot().interact(() -> ((TextField) node("title-field")).setText("Mine"));
+        work("title-dialog-ok_done");
+        Window window = node("bench").getScene().getWindow();
+        Platform.runLater(
+                () -> window.fireEvent(new WindowEvent(window, WindowEvent.WINDOW_CLOSE_REQUEST)));
+        settle();
+        assertTrue(isThere("unsaved"));
+
+        robot().push(KeyCode.ESCAPE);
+        settle();
+        assertTrue(window.isShowing());
+    }
+
+    private Stream<String> styles() {
+        return node("bench").getScene().getStylesheets().stream();
+    }
+
+    private String settings() throws Exception {
+        return Files.readString(folder().resolve("config").resolve("settings.json"));
+    }
+
+    /** Chooses in a menu what a person would find there. */
+    private void choose(String id) {
+        MenuItem item =
+                ((MenuBar) node("menus"))
+                        .getMenus().stream()
+                                .flatMap(ViewGuiTest::items)
+                                .filter(each -> id.equals(each.getId()))
+                                .findFirst()
+                                .orElseThrow();
+        Platform.runLater(item::fire);
+        settle();
+    }
+
+    private static Stream<MenuItem> items(MenuItem item) {
+        return item instanceof Menu menu
+                ? menu.getItems().stream().flatMap(ViewGuiTest::items)
+                : Stream.of(item);
+    }
+}
