@@ -16,6 +16,7 @@ import org.sagwise.ui.demo.Thumbnails;
 import org.sagwise.ui.file.DiskScenarios;
 import org.sagwise.ui.file.Documents;
 import org.sagwise.ui.file.StageFileDialogs;
+import org.sagwise.ui.frame.FailureReport;
 import org.sagwise.ui.frame.MainFrame;
 import org.sagwise.ui.frame.MainWindow;
 import org.sagwise.ui.model.BenchModel;
@@ -85,6 +86,8 @@ public final class SagwiseApp extends Application {
                         examples,
                         new Thumbnails(examples, assess, behindTheScenes));
         window = new MainWindow(stage, models, () -> Wording.in(locale.get()));
+        Thread.currentThread()
+                .setUncaughtExceptionHandler(new FailureReport(() -> window.dialogs()));
         window.open(files.stream().findFirst().map(Path::of));
     }
 
