@@ -42,7 +42,7 @@ final class StairBuilder {
         List<Staircase.Step> steps = new ArrayList<>();
         List<Integer> stepsBefore = new ArrayList<>();
         nodeV = heightAt(loop.get(0).from());
-        shownV.put(loop.get(0).from(), nodeV);
+        settle(loop, loop.get(0).from());
         for (Ways.Way way : loop) {
             stepsBefore.add(steps.size());
             steps.addAll(steps(way, way.from()));
@@ -62,6 +62,7 @@ final class StairBuilder {
     private List<Staircase.Step> lane(StairTracer.Beside beside) {
         List<Staircase.Step> steps = new ArrayList<>();
         int node = beside.start();
+        settle(beside.ways(), node);
         nodeV = shownV.get(node);
         for (Ways.Way way : beside.ways()) {
             steps.addAll(steps(way, node));
@@ -71,12 +72,48 @@ final class StairBuilder {
     }
 
     /**
-     * Height at which the stairs arrive at a node. One that hangs in the air, as a coil between two
-     * open switches does, has no potential: the stairs go on level until they meet one that has.
+     * Settles at which height the stairs pass every node of a way. One that hangs in the air, as a
+     * coil behind an open switch may, has no potential: the first gap on the way takes the whole
+     * step down to where the potential is known again, and the rest is level.
      */
-    private double arriveAt(int node) {
-        return shownV.computeIfAbsent(
-                node, missing -> Double.isNaN(heightAt(missing)) ? nodeV : heightAt(missing));
+    private void settle(List<Ways.Way> along, int start) {
+        int[] nodes = new int[along.size() + 1];
+        nodes[0] = start;
+        for (int i = 0; i < along.size(); i++) {
+            nodes[i + 1] = along.get(i).across(nodes[i]);
+        }
+        for (int i = 0; i < nodes.length; i++) {
+            int node = nodes[i];
+            if (!shownV.containsKey(node)) {
+                double hangingV = i > 0 && isGap(along.get(i - 1)) ? ahead(nodes, i) : Double.NaN;
+                double levelV = i > 0 ? shownV.get(nodes[i - 1]) : Double.NaN;
+                shownV.put(node, firstKnown(heightAt(node), hangingV, levelV));
+            }
+        }
+    }
+
+    private boolean isGap(Ways.Way way) {
+        Circuit.Owner owner = pathMoment.circuit().owners().get(way.element());
+        return !owner.part().isEmpty() && heightMoment.circuit().element(owner.part()).isEmpty();
+    }
+
+    private double ahead(int[] nodes, int from) {
+        for (int i = from; i < nodes.length; i++) {
+            double heightV = shownV.getOrDefault(nodes[i], heightAt(nodes[i]));
+            if (!Double.isNaN(heightV)) {
+                return heightV;
+            }
+        }
+        return Double.NaN;
+    }
+
+    private static double firstKnown(double... heightsV) {
+        for (double heightV : heightsV) {
+            if (!Double.isNaN(heightV)) {
+                return heightV;
+            }
+        }
+        return Double.NaN;
     }
 
     private double heightAt(int node) {
@@ -98,7 +135,7 @@ final class StairBuilder {
     /** The steps of one element, walked from this end. */
     private List<Staircase.Step> steps(Ways.Way way, int startNode) {
         double beforeV = nodeV;
-        nodeV = arriveAt(way.across(startNode));
+        nodeV = shownV.get(way.across(startNode));
         Element element = pathMoment.circuit().network().elements().get(way.element());
         boolean forward = startNode == way.from();
         boolean climbing = way.rising() == forward;

@@ -22,6 +22,9 @@ final class StairTracer {
     /** A load with less than this share of the largest current is not what the circuit is about. */
     private static final double LEAST_SHARE = 1e-3;
 
+    /** A joint with more than this share of the largest current is a way of its own. */
+    private static final double LARGE_SHARE = 0.05;
+
     private final Bench bench;
     private final Moment moment;
     private final Ways ways;
@@ -44,7 +47,14 @@ final class StairTracer {
 
     /** The main loop in the direction of the current, starting at the reference where it can. */
     List<Ways.Way> loop() {
-        return start().map(this::around).map(this::fromReference).orElse(List.of());
+        List<Ways.Way> flowing = start().map(this::around).orElse(List.of());
+        return flowing.isEmpty()
+                ? new StillRing(ways).through(loads()).map(this::fromReference).orElse(List.of())
+                : fromReference(flowing);
+    }
+
+    private List<Ways.Way> loads() {
+        return ways.all().stream().filter(this::isLoad).toList();
     }
 
     private Optional<Ways.Way> start() {
@@ -139,8 +149,8 @@ final class StairTracer {
         Set<Integer> used = new HashSet<>();
         loop.forEach(way -> used.add(way.element()));
         List<Beside> found = new ArrayList<>();
-        for (Ways.Way way : ways.all()) {
-            if (!used.contains(way.element()) && way.isFlowing() && isWorthALane(way)) {
+        for (Ways.Way way : candidates()) {
+            if (!used.contains(way.element())) {
                 lane(way, placeOf, loop.size())
                         .ifPresent(
                                 lane -> {
@@ -152,7 +162,21 @@ final class StairTracer {
         return found;
     }
 
-    private boolean isWorthALane(Ways.Way way) {
+    /**
+     * What may be worth a lane, in the order in which lanes are given: sources and loads, then any
+     * joint that carries much, such as a clip across the coil.
+     */
+    private List<Ways.Way> candidates() {
+        double largest = ways.all().stream().mapToDouble(Ways.Way::currentA).max().orElse(0);
+        List<Ways.Way> flowing = ways.all().stream().filter(Ways.Way::isFlowing).toList();
+        List<Ways.Way> found = new ArrayList<>(flowing.stream().filter(this::isMain).toList());
+        flowing.stream()
+                .filter(way -> !isMain(way) && way.currentA() > LARGE_SHARE * largest)
+                .forEach(found::add);
+        return found;
+    }
+
+    private boolean isMain(Ways.Way way) {
         Element element = moment.circuit().network().elements().get(way.element());
         return !(element instanceof Element.Resistance) || isLoad(way);
     }

@@ -34,6 +34,11 @@ final class Ways {
             return currentA >= LEAST_A;
         }
 
+        /** The same element walked the other way; only for one without current. */
+        Way turned() {
+            return new Way(element, to, from, currentA, !rising);
+        }
+
         /** The other end than {@code node}. */
         int across(int node) {
             return node == from ? to : from;

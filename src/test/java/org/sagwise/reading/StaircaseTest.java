@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.sagwise.fixture.Circuits.NOTHING;
 import static org.sagwise.fixture.Circuits.cell;
+import static org.sagwise.fixture.Circuits.coil;
+import static org.sagwise.fixture.Circuits.ideal;
 import static org.sagwise.fixture.Circuits.parallel;
 import static org.sagwise.fixture.Circuits.series;
 import static org.sagwise.fixture.Circuits.single;
@@ -12,6 +14,8 @@ import static org.sagwise.fixture.Circuits.touch;
 import static org.sagwise.fixture.Circuits.turned;
 
 import org.junit.jupiter.api.Test;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
 
 import java.util.List;
@@ -122,5 +126,54 @@ class StaircaseTest {
         assertEquals(3, steps.stream().filter(s -> s.kind() == Staircase.Kind.CONTACT).count());
         assertFalse(steps.stream().anyMatch(step -> Double.isNaN(step.riseV())));
         assertEquals(0, sum(steps), EXACT);
+    }
+
+    @Test
+    void of_clipAcrossTheCoil_hasALaneOfItsOwn() {
+        Scenario scenario =
+                single(cell("A", 4.2, 30), 0.5).plus(touch("coil.1", "coil.2", 10)).pressed();
+        Staircase stairs = stairs(scenario);
+        assertEquals(
+                List.of(List.of(Staircase.Kind.CONTACT)),
+                stairs.lanes().stream().map(lane -> kinds(lane.steps())).toList());
+    }
+
+    @Test
+    void of_boardBehindAnOpenButton_leavesTheVoltsAtTheGap() {
+        Scenario scenario =
+                Scenario.of(
+                        "Board",
+                        List.of(
+                                cell("A", 4.0, 20),
+                                Part.of("fire", PartKind.SWITCH),
+                                Part.of("board", PartKind.BOARD, "power_W", 10),
+                                coil(1.0)),
+                        List.of(
+                                ideal("A.+", "fire.1"),
+                                ideal("fire.2", "board.in+"),
+                                ideal("board.in-", "A.-"),
+                                ideal("board.out+", "coil.1"),
+                                ideal("coil.2", "board.out-")));
+        Staircase stairs = stairs(scenario);
+        Staircase.Step gap =
+                stairs.steps().stream()
+                        .filter(step -> step.kind() == Staircase.Kind.GAP)
+                        .findFirst()
+                        .orElseThrow();
+        assertEquals(-4.0, gap.riseV(), EXACT);
+        assertEquals(0, sum(stairs.steps()), EXACT);
+    }
+
+    @Test
+    void of_twoEqualCellsFacingEachOther_goesUpAndDownAgainThoughNothingFlows() {
+        Staircase stairs = stairs(turned(series(4.0, cell("A", 4.2, 20), cell("B", 4.2, 20)), "B"));
+        List<Double> rises =
+                stairs.steps().stream()
+                        .filter(step -> step.kind() == Staircase.Kind.CELL)
+                        .map(step -> Math.abs(step.riseV()))
+                        .toList();
+        assertEquals(List.of(4.2, 4.2), rises);
+        assertEquals(0, sum(stairs.steps()), EXACT);
+        assertEquals(4.2, stairs.highestV() - stairs.lowestV(), EXACT);
     }
 }
