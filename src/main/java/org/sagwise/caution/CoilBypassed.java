@@ -1,7 +1,6 @@
 package org.sagwise.caution;
 
 import org.sagwise.caution.circuit.Branch;
-import org.sagwise.caution.circuit.Circuit;
 import org.sagwise.caution.circuit.Conflict;
 
 import java.util.List;
@@ -18,19 +17,10 @@ final class CoilBypassed implements HazardRule {
 
     @Override
     public List<Caution> check(Evidence evidence) {
-        Look held = evidence.held();
-        List<Branch> passed =
-                held.circuit().loads().stream()
-                        .filter(Branch::isShorted)
-                        .filter(load -> evidence.bench().coils().containsKey(load.part()))
-                        .filter(load -> isPassedBy(held, load))
-                        .toList();
-        if (passed.isEmpty()) {
-            return List.of();
-        }
-        Circuit withoutMeters = held.withoutMeters();
-        return passed.stream()
-                .filter(load -> withoutMeters.branch(load.part()).orElseThrow().isShorted())
+        return evidence.held().circuit().loads().stream()
+                .filter(Branch::isShorted)
+                .filter(load -> evidence.bench().coils().containsKey(load.part()))
+                .filter(load -> isPassedBy(evidence.held(), load))
                 .map(load -> caution(evidence, load))
                 .toList();
     }

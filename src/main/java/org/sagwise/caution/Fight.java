@@ -4,8 +4,6 @@ import org.sagwise.caution.circuit.Branch;
 import org.sagwise.caution.circuit.Conflict;
 import org.sagwise.reading.CellReading;
 
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 
 /**
@@ -21,18 +19,10 @@ record Fight(Look look, Conflict conflict) {
      * held.
      */
     static List<Fight> all(Evidence evidence, Conflict.Kind kind) {
-        List<Fight> found = new ArrayList<>();
-        List<String> seen = new ArrayList<>();
-        for (Look look : evidence.looks()) {
-            for (Conflict conflict : look.conflicts()) {
-                Fight fight = new Fight(look, conflict);
-                if (conflict.kind() == kind && Collections.disjoint(seen, fight.members())) {
-                    found.add(fight);
-                    seen.addAll(fight.members());
-                }
-            }
-        }
-        return found;
+        return evidence.looks().stream()
+                .flatMap(look -> look.conflicts().stream().map(found -> new Fight(look, found)))
+                .filter(fight -> fight.conflict().kind() == kind)
+                .toList();
     }
 
     List<String> members() {

@@ -48,13 +48,17 @@ final class Suppression {
     private static final List<Entry> TABLE =
             List.of(
                     island(
-                            Set.of(TornWrapTouching.ID, MeterOnAmps.ID),
+                            Set.of(TornWrapTouching.ID),
                             Signal.DANGER,
                             Set.of(
                                     PackShorted.ID,
                                     ReversedInParallel.ID,
                                     UnequalRows.ID,
                                     CoilBypassed.ID)),
+                    island(
+                            Set.of(MeterOnAmps.ID),
+                            Signal.WARNING,
+                            Set.of(PackShorted.ID, CoilBypassed.ID)),
                     parts(Set.of(PackShorted.ID), Signal.WARNING, Set.of(CoilOverLimit.ID)),
                     parts(Set.of(CoilBypassed.ID), Signal.WARNING, Set.of(PackShorted.ID)),
                     island(Set.of(PackShorted.ID), Signal.WARNING, Set.of(CoilBypassed.ID)),

@@ -346,8 +346,10 @@ class CausesTest {
                                 ideal("charger.-", "A.-")));
         assertEquals(List.of(), Found.ids(row));
         assertEquals(
+                List.of(), Found.ids(row.withPart("charger", part -> part.with("limit_V", 8.49))));
+        assertEquals(
                 List.of(ChargerTooHigh.ID),
-                Found.ids(row.withPart("charger", part -> part.with("limit_V", 8.6))));
+                Found.ids(row.withPart("charger", part -> part.with("limit_V", 8.51))));
     }
 
     @Test
@@ -373,5 +375,56 @@ class CausesTest {
                         cell("A", 4.2, 16).with("limit_A", 18),
                         cell("B", 4.2, 15).with("limit_A", 18));
         assertEquals(List.of("B", "A"), Found.only(CellOverLimit.ID, low).parts());
+    }
+
+    @Test
+    void ammeterRoundOneOfTwoCoils_bypassesIt() {
+        Scenario scenario =
+                ring(good("A"), button(3), coil(1.0), part("C2", PartKind.COIL, "ohm", 1))
+                        .plus(part("M1", PartKind.METER, "mode", "amps"))
+                        .plus(ideal("M1.red", "C2.1"))
+                        .plus(ideal("M1.black", "C2.2"));
+        assertEquals("C2", Found.only(CoilBypassed.ID, scenario).parts().get(0));
+    }
+
+    @Test
+    void reversedPair_besideABypassedCoil_isStillReversed() {
+        Scenario scenario =
+                turned(parallel(1.0, good("A"), good("B")), "B")
+                        .plus(part("C2", PartKind.COIL, "ohm", 1))
+                        .plus(ideal("C2.1", "A.+"))
+                        .plus(ideal("C2.2", "A.+"));
+        assertTrue(Found.ids(scenario).contains(ReversedInParallel.ID));
+    }
+
+    @Test
+    void lowCoil_besideAReversedPair_isNoSecondShort() {
+        Scenario scenario = turned(parallel(0.05, good("A"), good("B")), "B");
+        assertEquals(List.of(ReversedInParallel.ID), Found.ids(scenario));
+    }
+
+    @Test
+    void lowCoil_isNotBlamedForACellElsewhere() {
+        Scenario scenario =
+                parallel(0.09, good("A"), good("B"), good("C"), good("D"))
+                        .plus(good("X"))
+                        .plus(part("far", PartKind.COIL, "ohm", 0.15))
+                        .plus(ideal("X.+", "far.1"))
+                        .plus(ideal("X.-", "far.2"));
+        assertEquals(List.of(CellOverLimit.ID), Found.ids(scenario));
+    }
+
+    @Test
+    void unequalPair_onALowCoilToo_isAlsoOverItsLimit() {
+        Scenario scenario = parallel(0.1, good("A"), cell("B", 4.1, 20));
+        Caution over = Found.one(CellOverLimit.ID, scenario);
+        assertEquals(Caution.When.FIRED, over.when());
+        assertEquals(List.of(CellOverLimit.ID, UnequalChargeInParallel.ID), Found.ids(scenario));
+    }
+
+    @Test
+    void stuckButton_thatFiresNothing_isANotice() {
+        Scenario scenario = bare(part("fire", PartKind.SWITCH, "stuck", "closed"));
+        assertEquals(Signal.NOTICE, Found.only(SwitchStuck.ID, scenario).signal());
     }
 }

@@ -9,6 +9,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.FieldSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.sagwise.fixture.Circuits;
+import org.sagwise.scenario.Part;
 
 import java.util.List;
 import java.util.Locale;
@@ -159,5 +161,28 @@ class CautionTextsTest {
                         Examples.single(
                                 Examples.good("A").with("wrap", "torn").with("label", "Left")));
         assertTrue(CautionTexts.text(caution, Locale.ENGLISH).contains("wrap of Left is torn"));
+    }
+
+    @Test
+    void text_nameThatBeginsASentence_isCapitalised() {
+        String text = CautionTexts.text(caution("cell-empty"), Locale.ENGLISH);
+        assertTrue(text.startsWith("Cell A rests"), text);
+    }
+
+    @Test
+    void text_widthOfAWire_isInMillimetres() {
+        String text = CautionTexts.text(caution(JumperOverAmpacity.ID), Locale.ENGLISH);
+        assertTrue(text.contains("0.511 mm"), text);
+    }
+
+    @Test
+    void text_manyNames_areCutShort() {
+        Part[] cells = new Part[6];
+        for (int i = 0; i < cells.length; i++) {
+            cells[i] = Examples.good("C" + i);
+        }
+        Caution caution = Found.one(CellOverLimit.ID, Circuits.series(0.6, cells));
+        String text = CautionTexts.text(caution, Locale.ENGLISH);
+        assertTrue(text.contains("cell C0, cell C1, cell C2 and 3 more"), text);
     }
 }

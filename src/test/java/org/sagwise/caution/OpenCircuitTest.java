@@ -106,6 +106,13 @@ class OpenCircuitTest {
         Caution minus = Found.only(OpenCircuit.ID, scenario.withLinks(links.subList(0, 4)));
         assertEquals("coil.2", minus.details().get("loose"));
         assertEquals("board.out-", minus.details().get("target"));
+        Caution plus =
+                Found.only(
+                        OpenCircuit.ID,
+                        scenario.withLinks(
+                                List.of(links.get(0), links.get(1), links.get(2), links.get(4))));
+        assertEquals("coil.1", plus.details().get("loose"));
+        assertEquals("board.out+", plus.details().get("target"));
     }
 
     @Test
@@ -115,6 +122,18 @@ class OpenCircuitTest {
         Caution caution =
                 Found.only(OpenCircuit.ID, scenario.withLinks(scenario.links().subList(0, 3)));
         assertEquals(List.of("coil", "C2", "A"), caution.parts());
+    }
+
+    @Test
+    void check_gapBetweenTwoCoils_isToldOnce() {
+        Scenario scenario =
+                ring(good("A"), button(3), coil(1.0), part("C2", PartKind.COIL, "ohm", 1));
+        List<Link> links = scenario.links();
+        Caution caution =
+                Found.only(
+                        OpenCircuit.ID,
+                        scenario.withLinks(List.of(links.get(0), links.get(1), links.get(3))));
+        assertEquals(List.of("coil", "C2"), caution.parts());
     }
 
     @Test

@@ -74,6 +74,11 @@ class ThresholdTest {
                         drawing(plain(), 20 * LESS),
                         drawing(plain(), 20 * MORE)),
                 arguments(
+                        CellOverLimit.ID,
+                        Signal.DANGER,
+                        drawing(plain(), 30 * LESS),
+                        drawing(plain(), 30 * MORE)),
+                arguments(
                         CellNearLimit.ID,
                         Signal.CAUTION,
                         drawing(plain(), 16 * LESS),
