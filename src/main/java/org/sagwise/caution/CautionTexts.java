@@ -7,6 +7,7 @@ import org.sagwise.scenario.Part;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.ResourceBundle;
 import java.util.ResourceBundle.Control;
 
@@ -52,13 +53,13 @@ public final class CautionTexts {
     /** What texts call a part: {@code cell A}, {@code the coil}, or its label. */
     public static String name(Part part, Locale locale) {
         return new DetailWords(bundle(locale), QuantityFormat.forPeople(locale))
-                .say("part", PartName.of(part));
+                .word(PartName.of(part));
     }
 
     /** Several names in one: {@code cell A and cell B}. */
     public static String names(List<Part> parts, Locale locale) {
         return new DetailWords(bundle(locale), QuantityFormat.forPeople(locale))
-                .say("parts", parts.stream().map(PartName::of).toList());
+                .word(parts.stream().map(PartName::of).toList());
     }
 
     private static String say(Caution caution, String what, Locale locale) {
@@ -67,14 +68,15 @@ public final class CautionTexts {
         String own = variant + "." + what;
         String key = bundle.containsKey(own) ? own : caution.id() + "." + what;
         DetailWords words = new DetailWords(bundle, QuantityFormat.forPeople(locale));
-        return Template.fill(bundle.getString(key), name -> value(caution, name, words));
+        return Template.fill(
+                bundle.getString(key), name -> value(caution, name, words), words.unknown());
     }
 
-    private static String value(Caution caution, String name, DetailWords words) {
+    private static Optional<String> value(Caution caution, String name, DetailWords words) {
         return switch (name) {
             case "measured" -> words.number(caution.measured(), UNITS.get(caution.unit()));
             case "limit" -> words.number(caution.limit(), UNITS.get(caution.unit()));
-            case "when" -> words.when(caution.when());
+            case "when" -> Optional.of(words.when(caution.when()));
             default -> words.say(name, caution.details().get(name));
         };
     }

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.ResourceBundle;
 
 /**
@@ -35,17 +36,29 @@ record DetailWords(ResourceBundle bundle, QuantityFormat format) {
         ENDINGS.put("S", Unit.SECOND);
     }
 
-    /** A detail in words; null if there is none of this name or its number is not known. */
-    String say(String name, Object detail) {
+    /**
+     * A detail in words; empty if its number is not known.
+     *
+     * @throws IllegalArgumentException if there is no detail of this name
+     */
+    Optional<String> say(String name, Object detail) {
+        if (detail == null) {
+            throw new IllegalArgumentException("no detail " + name);
+        }
         if (detail instanceof Double number) {
             return number(name.endsWith("Mm") ? number / 1000 : number, unit(name));
         }
-        return detail == null ? null : word(detail);
+        return Optional.of(word(detail));
     }
 
-    /** A number with its unit; null if it is not known. */
-    String number(double value, Unit unit) {
-        return Double.isNaN(value) ? null : format.print(value, unit);
+    /** A number with its unit; empty if it is not known. */
+    Optional<String> number(double value, Unit unit) {
+        return Double.isNaN(value) ? Optional.empty() : Optional.of(format.print(value, unit));
+    }
+
+    /** What is said of a number that is not known, where a sentence has no words of its own. */
+    String unknown() {
+        return bundle.getString("unknown");
     }
 
     String when(Caution.When when) {
@@ -60,7 +73,8 @@ record DetailWords(ResourceBundle bundle, QuantityFormat format) {
                 .orElseThrow(() -> new IllegalArgumentException("no unit in " + name));
     }
 
-    private String word(Object detail) {
+    /** A name, a text, or a list of them. */
+    String word(Object detail) {
         if (detail instanceof PartName part) {
             return name(part);
         }

@@ -74,7 +74,10 @@ final class OpenCircuit implements HazardRule {
      */
     private static String variant(Evidence evidence, MissingJoint missing) {
         if (missing.blockers().isEmpty()) {
-            return missing.target().isPresent() ? "joint" : "apart";
+            if (missing.loose().isPresent() && missing.target().isPresent()) {
+                return "joint";
+            }
+            return missing.driven() ? "gap" : "apart";
         }
         List<String> kinds =
                 missing.blockers().stream()

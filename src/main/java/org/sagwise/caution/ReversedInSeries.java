@@ -22,6 +22,7 @@ final class ReversedInSeries implements HazardRule {
     public List<Caution> check(Evidence evidence) {
         return evidence.rows().stream()
                 .filter(Row::isOpposed)
+                .filter(row -> row.sources().stream().anyMatch(evidence::isCell))
                 .filter(row -> !evidence.isInConflict(row.sources().get(0).part()))
                 .map(row -> caution(evidence, evidence.held(), row))
                 .toList();
@@ -50,7 +51,7 @@ final class ReversedInSeries implements HazardRule {
                 .variant(variant(row, pushedA, limitA))
                 .names("turned", turned)
                 .names("rest", others)
-                .detail("leftV", Math.abs(leftV(held, row)))
+                .detail("leftV", Math.abs(leftV(evidence, row)))
                 .build();
     }
 
@@ -76,14 +77,14 @@ final class ReversedInSeries implements HazardRule {
     }
 
     /** Rest voltage of the whole row: groups side by side count with their first source. */
-    private static double leftV(Look held, Row row) {
+    private static double leftV(Evidence evidence, Row row) {
         return row.groups().stream()
-                .mapToDouble(group -> group.up() * restV(held, group.sources().get(0).part()))
+                .mapToDouble(group -> group.up() * restV(evidence, group.sources().get(0).part()))
                 .sum();
     }
 
-    private static double restV(Look held, String source) {
-        CellReading cell = held.cell(source);
-        return cell == null ? held.part(source).voltsV() : cell.restV();
+    private static double restV(Evidence evidence, String source) {
+        CellReading cell = evidence.held().cell(source);
+        return cell == null ? evidence.part(source).numberOrDefault("volts") : cell.restV();
     }
 }

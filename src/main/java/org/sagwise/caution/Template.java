@@ -1,5 +1,6 @@
 package org.sagwise.caution;
 
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -14,21 +15,17 @@ final class Template {
     /**
      * Fills a sentence in. A word that begins a sentence gets a capital letter.
      *
-     * @param value what stands for a name; null where it is not known
-     * @throws IllegalArgumentException if nothing is known and the sentence has no words for that
+     * @param value what stands for a name; empty where it is not known
+     * @param unknown what to say then, if the sentence has no words for it
      */
-    static String fill(String template, Function<String, String> value) {
+    static String fill(String template, Function<String, Optional<String>> value, String unknown) {
         StringBuilder text = new StringBuilder();
         Matcher place = PLACE.matcher(template);
         int end = 0;
         while (place.find()) {
             text.append(template, end, place.start());
-            String words = value.apply(place.group(1));
-            if (words == null && place.group(2) == null) {
-                throw new IllegalArgumentException(
-                        "nothing for " + place.group(1) + " in: " + template);
-            }
-            text.append(capital(text, words == null ? place.group(2) : words));
+            String otherwise = place.group(2) == null ? unknown : place.group(2);
+            text.append(capital(text, value.apply(place.group(1)).orElse(otherwise)));
             end = place.end();
         }
         return text.append(template, end, template.length()).toString();

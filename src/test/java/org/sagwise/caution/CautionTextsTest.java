@@ -58,6 +58,7 @@ class CautionTextsTest {
                             CautionTexts.advice(caution, locale))) {
                 assertAll(
                         () -> assertFalse(text.contains("{"), text),
+                        () -> assertFalse(text.matches(".*\\b(unknown|unbekannt)\\b.*"), text),
                         () -> assertFalse(text.contains("—"), text),
                         () -> assertFalse(text.contains("[") || text.contains("="), text));
             }

@@ -186,6 +186,9 @@ final class Examples {
         all.put("open-circuit.apart", open.withLinks(links.subList(1, 2)));
         Scenario stuck = open.withPart("fire", fire -> fire.with("stuck", "open"));
         Part melted = part("F1", PartKind.FUSE, "rating_A", 10, "blown", true);
+        all.put(
+                "open-circuit.gap",
+                open.withLinks(links.subList(0, 2)).plus(touch("A.+", "A.-", 50_000)));
         all.put("open-circuit.switch", stuck);
         all.put("open-circuit.fuse", ring(good("A"), melted, button(3), coil(1.0)));
         all.put(

@@ -48,10 +48,10 @@ class HazardProperties {
         assertEquals(Found.in(scenario.pressed()), Found.in(scenario.released()));
     }
 
-    @Property(tries = 600)
+    @Property(tries = 1000)
     void check_anyBench_givesWellFormedCautionsThatCanBeSaid(
             @ForAll long seed, @ForAll @IntRange(min = 2, max = 25) int most) {
-        Scenario scenario = RandomCircuits.of(seed, most);
+        Scenario scenario = WildCircuits.of(seed, most);
         List<Caution> cautions = Found.in(scenario);
         for (Caution caution : cautions) {
             assertTrue(caution.parts().stream().allMatch(id -> scenario.part(id).isPresent()));

@@ -13,12 +13,14 @@ import java.util.Optional;
  *     joint is missing instead
  * @param loose the end that should be joined to {@code target}
  * @param target where it should be joined to; empty where no single joint closes the way
+ * @param driven whether sources are joined to the loads at all
  */
 public record MissingJoint(
         List<String> loads,
         List<String> blockers,
         Optional<TerminalRef> loose,
-        Optional<TerminalRef> target) {
+        Optional<TerminalRef> target,
+        boolean driven) {
 
     public MissingJoint {
         loads = List.copyOf(loads);
@@ -35,6 +37,6 @@ public record MissingJoint(
     MissingJoint with(List<String> moreLoads) {
         List<String> all = new java.util.ArrayList<>(loads);
         all.addAll(moreLoads);
-        return new MissingJoint(all, blockers, loose, target);
+        return new MissingJoint(all, blockers, loose, target, driven);
     }
 }

@@ -64,18 +64,19 @@ public final class MissingJoints {
             return Optional.empty();
         }
         List<String> blockers = new Blockers(circuit, clusters, load).find();
-        if (!blockers.isEmpty()) {
-            return Optional.of(
-                    new MissingJoint(
-                            List.of(load.part()), blockers, Optional.empty(), Optional.empty()));
-        }
         Set<Integer> second = clusters.side(clusters.of(load.to()), load);
-        return Optional.of(joint(load, first, second));
+        return Optional.of(
+                blockers.isEmpty() ? joint(load, first, second) : blocked(load, blockers));
     }
 
     private boolean isAnyLinked(Branch load) {
         return ends.terminals(List.of(load.from(), load.to())).stream()
                 .anyMatch(t -> t.part().equals(load.part()) && ends.isLinked().test(t));
+    }
+
+    private static MissingJoint blocked(Branch load, List<String> blockers) {
+        return new MissingJoint(
+                List.of(load.part()), blockers, Optional.empty(), Optional.empty(), true);
     }
 
     private MissingJoint joint(Branch load, Set<Integer> first, Set<Integer> second) {
@@ -85,13 +86,13 @@ public final class MissingJoints {
                 firstDriven ? ends.pole(first, load.from()) : ends.end(first, load, load.from());
         Optional<TerminalRef> atSecond =
                 secondDriven ? ends.pole(second, load.to()) : ends.end(second, load, load.to());
-        List<String> loads = List.of(load.part());
-        if (firstDriven == secondDriven) {
-            return new MissingJoint(
-                    loads, List.of(), atFirst, firstDriven ? atSecond : Optional.empty());
-        }
-        return firstDriven
-                ? new MissingJoint(loads, List.of(), atSecond, atFirst)
-                : new MissingJoint(loads, List.of(), atFirst, atSecond);
+        boolean secondIsLoose = firstDriven && !secondDriven;
+        boolean driven = firstDriven || secondDriven;
+        return new MissingJoint(
+                List.of(load.part()),
+                List.of(),
+                secondIsLoose ? atSecond : atFirst,
+                !driven ? Optional.empty() : secondIsLoose ? atFirst : atSecond,
+                driven);
     }
 }
