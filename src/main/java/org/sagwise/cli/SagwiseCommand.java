@@ -89,6 +89,7 @@ public final class SagwiseCommand implements Callable<Integer> {
                         .addSubcommand(new ExplainCommand(call))
                         .addSubcommand(new ShareCommand(call))
                         .addSubcommand(new UnshareCommand(call))
+                        .addSubcommand(new MeasuredCommand(call))
                         .addSubcommand(new PartsCommand(call))
                         .addSubcommand(LessonCommand.line(call));
         return line.setResourceBundle(help(call.locale()))

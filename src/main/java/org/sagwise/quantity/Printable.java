@@ -23,6 +23,7 @@ public final class Printable {
                     Map.entry((int) '—', "-"),
                     Map.entry((int) '·', "*"),
                     Map.entry((int) '×', "x"),
+                    Map.entry((int) '±', "+/-"),
                     Map.entry((int) '≈', "~"),
                     Map.entry((int) '≤', "<="),
                     Map.entry((int) '≥', ">="),

@@ -1,0 +1,173 @@
+package org.sagwise.cli;
+
+import org.sagwise.file.Saved;
+import org.sagwise.file.ScenarioFiles;
+import org.sagwise.plan.Measured;
+import org.sagwise.plan.Measurement;
+import org.sagwise.plan.MeterCheck;
+import org.sagwise.plan.MeterStep;
+import org.sagwise.quantity.Measure;
+import org.sagwise.quantity.Parsed;
+import org.sagwise.quantity.QuantityParser;
+import org.sagwise.quantity.Texts;
+import org.sagwise.quantity.Unit;
+import org.sagwise.scenario.Scenario;
+
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+
+/** Makes a scenario from what a meter shows at a real bench. */
+@Command(name = "measured", mixinStandardHelpOptions = true, versionProvider = Version.class)
+final class MeasuredCommand implements Callable<Integer> {
+
+    /** A usual cell, where nobody says which: typical, from memory. */
+    private static final double USUAL_MAH = 2500;
+
+    private static final double USUAL_LIMIT_A = 20;
+
+    private final CallContext call;
+
+    @Spec private CommandSpec spec;
+
+    @Option(names = "--rest", paramLabel = "V", required = true, descriptionKey = "measured.rest")
+    private String rest;
+
+    @Option(names = "--cell", paramLabel = "V", required = true, descriptionKey = "measured.cell")
+    private String cell;
+
+    @Option(names = "--coil", paramLabel = "V", required = true, descriptionKey = "measured.coil")
+    private String coil;
+
+    @Option(names = "--ohm", paramLabel = "OHM", required = true, descriptionKey = "measured.ohm")
+    private String ohm;
+
+    @Option(names = "--volts-step", paramLabel = "V", descriptionKey = "measured.volts-step")
+    private String voltsStep;
+
+    @Option(names = "--ohm-step", paramLabel = "OHM", descriptionKey = "measured.ohm-step")
+    private String ohmStep;
+
+    @Option(names = "--limit", paramLabel = "A", descriptionKey = "measured.limit")
+    private String limit;
+
+    @Option(names = "--capacity", paramLabel = "MAH", descriptionKey = "measured.capacity")
+    private String capacity;
+
+    @Option(names = "-o", paramLabel = "FILE", descriptionKey = "measured.out")
+    private String out;
+
+    @Option(names = "--json", descriptionKey = "json")
+    private boolean json;
+
+    MeasuredCommand(CallContext call) {
+        this.call = call;
+    }
+
+    @Override
+    public Integer call() {
+        MeterCheck check = check();
+        double limitA = limit == null ? USUAL_LIMIT_A : positive("--limit", limit, Unit.AMPERE);
+        double capacityMah = capacity == null ? USUAL_MAH : milliampereHours();
+        Measurement.Answer answer = Measurement.of(check);
+        if (answer instanceof Measurement.Answer.Refused refused) {
+            refused.contradictions().forEach(which -> call.problem(sentence(which, check)));
+            return ExitStatus.WRONG;
+        }
+        Measured measured = ((Measurement.Answer.Agreed) answer).measured();
+        Scenario scenario = measured.scenario(plan().say("title"), capacityMah, limitA);
+        if (out != null && !isSaved(scenario)) {
+            return ExitStatus.WRONG;
+        }
+        MeasuredReport report =
+                new MeasuredReport(measured, scenario, limit == null || capacity == null);
+        if (json) {
+            MeasuredJson.write(call, report);
+        } else {
+            new MeasuredText(call, report).lines().forEach(call::result);
+        }
+        return ExitStatus.DONE;
+    }
+
+    private MeterCheck check() {
+        double restV = value("--rest", rest, Unit.VOLT);
+        double cellV = value("--cell", cell, Unit.VOLT);
+        double coilV = value("--coil", coil, Unit.VOLT);
+        double coilOhm = value("--ohm", ohm, Unit.OHM);
+        double stepV =
+                voltsStep != null
+                        ? positive("--volts-step", voltsStep, Unit.VOLT)
+                        : Math.max(
+                                MeterStep.of(rest, restV),
+                                Math.max(MeterStep.of(cell, cellV), MeterStep.of(coil, coilV)));
+        double stepOhm =
+                ohmStep != null
+                        ? positive("--ohm-step", ohmStep, Unit.OHM)
+                        : MeterStep.of(ohm, coilOhm);
+        return new MeterCheck(restV, cellV, coilV, coilOhm, stepV, stepOhm);
+    }
+
+    private double milliampereHours() {
+        Parsed parsed =
+                new QuantityParser(call.locale())
+                        .parse(capacity, Measure.of(Unit.AMPERE_HOUR, "mAh"));
+        return 1000 * above("--capacity", capacity, parsed);
+    }
+
+    private double value(String option, String text, Unit unit) {
+        return value(option, new QuantityParser(call.locale()).parse(text, unit));
+    }
+
+    private double value(String option, Parsed parsed) {
+        if (parsed instanceof Parsed.Value value) {
+            return value.amount();
+        }
+        throw wrong(option + ": " + ((Parsed.Refused) parsed).text(call.locale()));
+    }
+
+    private double positive(String option, String text, Unit unit) {
+        return above(option, text, new QuantityParser(call.locale()).parse(text, unit));
+    }
+
+    private double above(String option, String text, Parsed parsed) {
+        double amount = value(option, parsed);
+        if (!(amount > 0)) {
+            throw wrong(call.texts().say("measured.not-above", option, text));
+        }
+        return amount;
+    }
+
+    private ParameterException wrong(String words) {
+        return new ParameterException(spec.commandLine(), words);
+    }
+
+    private String sentence(Measurement.Contradiction which, MeterCheck check) {
+        return plan().say(
+                        "contradiction." + Words.of(which),
+                        call.format().print(check.restV(), Unit.VOLT),
+                        call.format().print(check.cellV(), Unit.VOLT),
+                        call.format().print(check.coilV(), Unit.VOLT),
+                        call.format().print(check.coilOhm(), Unit.OHM));
+    }
+
+    private Texts plan() {
+        return Texts.in("plan", call.locale());
+    }
+
+    private boolean isSaved(Scenario scenario) {
+        Optional<String> wrong = new OutputFile(call, out).wrong();
+        wrong.ifPresent(call::problem);
+        if (wrong.isEmpty()
+                && ScenarioFiles.save(Path.of(out), scenario) instanceof Saved.Failed failed) {
+            call.problem(failed.problem().text(call.locale()));
+            return false;
+        }
+        return wrong.isEmpty();
+    }
+}
