@@ -18,7 +18,7 @@ final class LessonMoves {
 
     private static final List<String> HEADS =
             List.of(
-                    "join", "cut", "free", "set", "mend", "turn", "add", "remove", "button",
+                    "join", "cut", "free", "swap", "set", "mend", "turn", "add", "remove", "button",
                     "probes");
 
     private LessonMoves() {}
@@ -46,6 +46,7 @@ final class LessonMoves {
             case "join" -> join(fields);
             case "cut" -> pair(fields, head, Move.Cut::new);
             case "probes" -> pair(fields, head, Move.Probe::new);
+            case "swap" -> swap(fields);
             case "free" -> fields.word(head).map(Move.Free::new);
             case "turn" -> fields.word(head).map(Move.Turn::new);
             case "remove" -> fields.word(head).map(Move.Remove::new);
@@ -67,6 +68,15 @@ final class LessonMoves {
     private static Optional<Move> join(LessonFields fields) {
         double mohm = fields.number("contact_mohm").orElse(0);
         return pair(fields, "join", (from, to) -> new Move.Join(from, to, mohm));
+    }
+
+    private static Optional<Move> swap(LessonFields fields) {
+        List<String> both = fields.words("swap");
+        if (both.size() != 2) {
+            fields.wrong("swap", LessonProblem.WRONG_TYPE, "pair");
+            return Optional.empty();
+        }
+        return Optional.of(new Move.Swap(both.get(0), both.get(1)));
     }
 
     private static Optional<Move> pair(

@@ -167,6 +167,33 @@ public sealed interface Move {
         }
     }
 
+    /** Lets two cells change places: each is then joined to what the other was joined to. */
+    record Swap(String one, String other) implements Move {
+        @Override
+        public Scenario apply(Scenario scenario) {
+            return scenario.withLinks(scenario.links().stream().map(this::swapped).toList());
+        }
+
+        private Link swapped(Link link) {
+            return Link.of(
+                    link.keys()
+                            .with("from", swapped(link.from()).toString())
+                            .with("to", swapped(link.to()).toString()));
+        }
+
+        private TerminalRef swapped(TerminalRef end) {
+            if (end.part().equals(one)) {
+                return new TerminalRef(other, end.terminal());
+            }
+            return end.part().equals(other) ? new TerminalRef(one, end.terminal()) : end;
+        }
+
+        @Override
+        public List<String> parts() {
+            return List.of(one, other);
+        }
+    }
+
     /** Puts a new part on the bench. */
     record Add(String id, PartKind kind, Keys keys) implements Move {
         @Override
