@@ -137,7 +137,7 @@ final class LessonConditions {
         OptionalDouble least = fields.number("at_least");
         OptionalDouble most = fields.number("at_most");
         String within = fields.word("within").orElse("1%");
-        if (is.isPresent() == (least.isPresent() || most.isPresent())) {
+        if (fields.has("is") == (fields.has("at_least") || fields.has("at_most"))) {
             fields.wrong(LessonProblem.ONE_OF, "is, at_least, at_most");
             return Bounds.around(0, 0);
         }

@@ -40,7 +40,7 @@ final class LessonFields {
         if (node instanceof Group group) {
             return new LessonFields(group, faults);
         }
-        faults.add(fault(node, LessonProblem.WRONG_TYPE, "keys"));
+        faults.add(fault(node, LessonProblem.NOT_A_GROUP));
         return new LessonFields(Group.empty(node.place(), node.position()), faults);
     }
 
@@ -98,7 +98,7 @@ final class LessonFields {
         if (node.isPresent() && node.get() instanceof Items items) {
             return items.items();
         }
-        node.ifPresent(it -> faults.add(fault(it, LessonProblem.WRONG_TYPE, "list")));
+        node.ifPresent(it -> faults.add(fault(it, LessonProblem.NOT_A_LIST)));
         return List.of();
     }
 
@@ -108,7 +108,7 @@ final class LessonFields {
         if (node.isPresent() && node.get() instanceof Group inner) {
             return inner.values();
         }
-        node.ifPresent(it -> faults.add(fault(it, LessonProblem.WRONG_TYPE, "keys")));
+        node.ifPresent(it -> faults.add(fault(it, LessonProblem.NOT_A_GROUP)));
         return Map.of();
     }
 
@@ -120,7 +120,7 @@ final class LessonFields {
         if (node.get() instanceof Scalar scalar && !scalar.text().isBlank()) {
             return Optional.of(scalar.text().strip());
         }
-        faults.add(fault(node.get(), LessonProblem.WRONG_TYPE, "word"));
+        faults.add(fault(node.get(), LessonProblem.NOT_A_WORD));
         return Optional.empty();
     }
 
@@ -138,7 +138,7 @@ final class LessonFields {
             if (item instanceof Scalar scalar) {
                 words.add(scalar.text().strip());
             } else {
-                faults.add(fault(item, LessonProblem.WRONG_TYPE, "word"));
+                faults.add(fault(item, LessonProblem.NOT_A_WORD));
             }
         }
         return words;
@@ -197,6 +197,10 @@ final class LessonFields {
     }
 
     LocalText text(LessonNode node) {
+        if (!(node instanceof Group)) {
+            faults.add(fault(node, LessonProblem.NOT_A_GROUP));
+            return NO_TEXT;
+        }
         LessonFields both = of(node, faults);
         String en = both.language("en");
         String de = both.language("de");
@@ -221,7 +225,7 @@ final class LessonFields {
     Optional<List<TerminalRef>> pair(String key) {
         List<String> words = words(key);
         if (words.size() != 2) {
-            wrong(key, LessonProblem.WRONG_TYPE, "pair");
+            wrong(key, LessonProblem.NOT_A_PAIR);
             return Optional.empty();
         }
         List<TerminalRef> found =

@@ -73,7 +73,7 @@ final class LessonMoves {
     private static Optional<Move> swap(LessonFields fields) {
         List<String> both = fields.words("swap");
         if (both.size() != 2) {
-            fields.wrong("swap", LessonProblem.WRONG_TYPE, "pair");
+            fields.wrong("swap", LessonProblem.NOT_A_PAIR);
             return Optional.empty();
         }
         return Optional.of(new Move.Swap(both.get(0), both.get(1)));

@@ -33,6 +33,9 @@ final class LessonSteps {
         List<Step> steps = new ArrayList<>();
         for (LessonNode node : lesson.items("steps")) {
             LessonFields fields = LessonFields.of(node, faults);
+            if (!(node instanceof LessonNode.Group)) {
+                continue;
+            }
             String kind = fields.neededWord("kind");
             Step.Head head = head(fields);
             Optional<Step> step = step(kind, head, fields);

@@ -167,18 +167,6 @@ public final class LessonPlayer {
         return this;
     }
 
-    /** Whether a guess came close enough; only for a step that asks for one. */
-    public boolean isEstimateMet() {
-        if (!(step() instanceof Step.Estimate estimate) || answers().number().isEmpty()) {
-            return false;
-        }
-        OptionalDouble real = situation.read(estimate.expected());
-        double share = estimate.share();
-        return real.isPresent()
-                && Bounds.around(real.getAsDouble(), share * Math.abs(real.getAsDouble()))
-                        .hold(answers().number().getAsDouble());
-    }
-
     /** Hints asked for so far, in words. */
     public List<String> hints() {
         List<LocalText> all = hintsOf(step());
@@ -315,7 +303,8 @@ public final class LessonPlayer {
         Step step = lesson.steps().get(place);
         boolean prediction = isPrediction(place);
         int seen = prediction ? Math.max(Track.replyAt(lesson, place) - 1, 0) : place;
+        Situation asked = place == at ? situation : situation.with(left.get(place));
         Situation then = seen == at ? situation : situation.with(left.get(seen));
-        return Verdict.of(place, step, answers.get(place), then, locale);
+        return Verdict.of(place, step, answers.get(place), asked, then, locale);
     }
 }

@@ -6,6 +6,7 @@ import org.sagwise.part.LocalText;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** One step of a lesson. */
 public sealed interface Step {
@@ -106,8 +107,16 @@ public sealed interface Step {
      * @param share how far off still counts as met, as a share of the reading
      * @param reply what the learner is told afterwards
      */
-    record Estimate(Head head, ReadingRef expected, double share, LocalText reply)
-            implements Step {}
+    record Estimate(Head head, ReadingRef expected, double share, LocalText reply) implements Step {
+
+        /** Whether a guess came close enough to what came out. */
+        boolean isMet(OptionalDouble guess, OptionalDouble real) {
+            return guess.isPresent()
+                    && real.isPresent()
+                    && Bounds.around(real.getAsDouble(), share * Math.abs(real.getAsDouble()))
+                            .hold(guess.getAsDouble());
+        }
+    }
 
     /**
      * Asks for a change of the bench.

@@ -26,33 +26,29 @@ public record Verdict(
         Optional<Idea> idea,
         String reply) {
 
-    static Verdict of(int place, Step step, Answers given, Situation then, Locale locale) {
-        String question = Filling.fill(step.head().text().in(locale), then, locale);
-        return step instanceof Step.Choose choose
-                ? of(place, choose, question, given, then, locale)
-                : of(place, (Step.Estimate) step, question, given, then, locale);
-    }
-
-    private static Verdict of(
-            int place,
-            Step.Choose choose,
-            String question,
-            Answers given,
-            Situation then,
-            Locale locale) {
-        Choice right = choose.choices().get(choose.right());
-        Optional<Choice> said =
-                given.choice().isPresent()
-                        ? Optional.of(choose.choices().get(given.choice().getAsInt()))
-                        : Optional.empty();
-        return new Verdict(
-                place,
-                question,
-                said.map(it -> Filling.fill(it.text().in(locale), then, locale)),
-                Filling.fill(right.text().in(locale), then, locale),
-                said.filter(Choice::isRight).isPresent(),
-                said.flatMap(Choice::idea),
-                Filling.fill(said.orElse(right).reply().in(locale), then, locale));
+    /**
+     * @param asked the bench at the time of the question: what its texts speak of
+     * @param then the bench that answered it: what the reply speaks of
+     */
+    static Verdict of(
+            int place, Step step, Answers given, Situation asked, Situation then, Locale locale) {
+        String question = Filling.fill(step.head().text().in(locale), asked, locale);
+        if (step instanceof Step.Choose choose) {
+            Choice right = choose.choices().get(choose.right());
+            Optional<Choice> said =
+                    given.choice().isPresent()
+                            ? Optional.of(choose.choices().get(given.choice().getAsInt()))
+                            : Optional.empty();
+            return new Verdict(
+                    place,
+                    question,
+                    said.map(it -> Filling.fill(it.text().in(locale), asked, locale)),
+                    Filling.fill(right.text().in(locale), asked, locale),
+                    said.filter(Choice::isRight).isPresent(),
+                    said.flatMap(Choice::idea),
+                    Filling.fill(said.orElse(right).reply().in(locale), then, locale));
+        }
+        return of(place, (Step.Estimate) step, question, given, then, locale);
     }
 
     private static Verdict of(
@@ -63,13 +59,6 @@ public record Verdict(
             Situation then,
             Locale locale) {
         OptionalDouble real = then.read(estimate.expected());
-        boolean met =
-                real.isPresent()
-                        && given.number().isPresent()
-                        && Bounds.around(
-                                        real.getAsDouble(),
-                                        estimate.share() * Math.abs(real.getAsDouble()))
-                                .hold(given.number().getAsDouble());
         return new Verdict(
                 place,
                 question,
@@ -77,7 +66,7 @@ public record Verdict(
                         ? Optional.of(print(given.number(), estimate, locale))
                         : Optional.empty(),
                 print(real, estimate, locale),
-                met,
+                estimate.isMet(given.number(), real),
                 Optional.empty(),
                 Filling.fill(estimate.reply().in(locale), then, locale));
     }

@@ -8,7 +8,11 @@ import org.sagwise.file.LessonReading;
 import org.sagwise.file.LessonSource;
 import org.sagwise.part.Catalogue;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -49,6 +53,15 @@ public final class LessonFixture {
                                         .map(it -> it.getBytes(StandardCharsets.UTF_8));
                             }
                         });
+    }
+
+    /** A lesson file of the tests. */
+    public static String resource(String name) {
+        try {
+            return Files.readString(Path.of("src/test/resources/lessons", name));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     public static Lesson builtIn(String id) {

@@ -1,0 +1,61 @@
+package org.sagwise.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+class LessonCommandTest {
+
+    @Test
+    void list_always_showsSixEveningsInOrder() {
+        Cli.Outcome outcome = Cli.call("lesson", "list");
+
+        assertEquals(0, outcome.status());
+        assertTrue(outcome.out().contains("Evening 1 (70 min)"), outcome.out());
+        assertTrue(outcome.out().contains("16-explain-a-mistake: Explain someone's mistake"));
+        assertTrue(outcome.out().indexOf("01-close-the-ring") < outcome.out().indexOf("Evening 2"));
+    }
+
+    @Test
+    void lint_shortName_meansTheLesson() {
+        Cli.Outcome outcome = Cli.call("lesson", "lint", "06", "folders/none");
+
+        assertEquals(2, outcome.status());
+        assertEquals("06-same-watts: no problems\n", Cli.call("lesson", "lint", "06").out());
+    }
+
+    @Test
+    void lint_folderWithMistake_namesPlaceAndEndsWithOne(@TempDir Path folder) throws IOException {
+        Path source = Path.of("lessons", "01-close-the-ring");
+        Files.copy(source.resolve("start.sagwise.json"), folder.resolve("start.sagwise.json"));
+        Files.writeString(
+                folder.resolve("lesson.yaml"),
+                Files.readString(source.resolve("lesson.yaml")).replace("is: 4.2}", "is: 5}"));
+
+        Cli.Outcome outcome = Cli.call("lesson", "lint", folder.toString());
+
+        assertEquals(1, outcome.status());
+        assertTrue(
+                outcome.out().contains("steps[3].until[0]: The solution does not make this true"),
+                outcome.out());
+    }
+
+    @Test
+    void lint_unknownName_saysSo() {
+        Cli.Outcome outcome = Cli.call("lesson", "lint", "06-same-wats");
+
+        assertEquals(2, outcome.status());
+        assertTrue(outcome.err().contains("06-same-watts"), outcome.err());
+    }
+
+    @Test
+    void lesson_alone_saysWhatIsMissing() {
+        assertEquals(2, Cli.call("lesson").status());
+    }
+}

@@ -1,0 +1,147 @@
+package org.sagwise.lesson;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.sagwise.file.LessonReading;
+
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** One defect at a time in a lesson that is sound without it. */
+class LessonLintTest {
+
+    private static final String SOUND = LessonFixture.resource("sound.yaml");
+
+    @Test
+    void check_soundLesson_findsNothing() {
+        assertEquals(List.of(), lint(SOUND));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "is: 4.2}|is: 4.3}|NOT_SOLVED",
+                "is: 4.2}|is: 0}|DONE_AT_START",
+                "    is: 4.2\\n|    is: 4.9\\n|UNEXPECTED_READING",
+                "reading: coil.current_A|reading: coil.speed_A|READING_EMPTY",
+                "reading: coil.current_A|reading: spool.current_A|READING_EMPTY",
+                "No: {coil.current_A}|No: {coil.curent_A}|READING_EMPTY",
+                "No: {coil.current_A}|No: {closed/A.charm_A}|READING_EMPTY",
+                "No: {coil.current_A}|No: {closed}|BAD_READING",
+                "No: {coil.current_A}|No: 4.2 A|BARE_NUMBER",
+                "Nein: {coil.current_A}|Nein: {coil.power_W}|DIFFERENT_BLANKS",
+                "Close it.|Close it, then it is safe.|FORBIDDEN_WORD",
+                "    solution:\\n"
+                        + "      - join: [coil.2, A.-]|    solution:\\n"
+                        + "      - join: [spool.2, A.-]|UNKNOWN_PART",
+                "    solution:\\n"
+                        + "      - join: [coil.2, A.-]|    solution:\\n"
+                        + "      - join: [coil.9, A.-]|BROKEN_SOLUTION",
+                "    solution:\\n"
+                        + "      - join: [coil.2, A.-]|    solution:\\n"
+                        + "      - {mend: lead, contact_mohm: 3}|UNKNOWN_LINK",
+                "    solution:\\n"
+                        + "      - join: [coil.2, A.-]|    solution:\\n"
+                        + "      - {set: coil, ohm: -1}|BROKEN_SOLUTION",
+                "      - {part: coil, quantity: current_A, is: 4.2}|      - caution:"
+                        + " meteor|UNKNOWN_CAUTION",
+                "    kind: do|    look: [spool]\\n    kind: do|UNKNOWN_PART",
+                "    kind: do|    bench: nowhere\\n    kind: do|UNKNOWN_BENCH",
+                "    kind: do|    beside: nowhere\\n    kind: do|UNKNOWN_BENCH",
+                "de: \"Taster\"}\\n  coil:|de: \"Taster\"}\\n  spool:|UNNAMED_PART"
+            })
+    void check_lessonWithOneDefect_namesIt(String right, String wrong, LessonProblem expected) {
+        String from = right.replace("\\n", "\n");
+        String to = wrong == null ? "" : wrong.replace("\\n", "\n");
+        assertTrue(SOUND.contains(from), "nothing to spoil");
+
+        List<LessonProblem> found = lint(SOUND.replaceFirst(quote(from), quoteTo(to)));
+
+        assertTrue(found.contains(expected), () -> expected + " not in " + found);
+    }
+
+    @Test
+    void check_observationBeforePrediction_isFound() {
+        String yaml =
+                SOUND.replace(section("  - id: guess", "  - id: close"), "")
+                        .replace("\"How many watts?\"", "\"Well?\"");
+
+        assertTrue(lint(yaml).contains(LessonProblem.PREDICT_FIRST));
+    }
+
+    @Test
+    void check_withoutCaution_isFound() {
+        String yaml = SOUND.replace(section("  - id: hot", "  - id: check-a"), "");
+
+        assertTrue(lint(yaml).contains(LessonProblem.NO_CAUTION));
+    }
+
+    @Test
+    void check_withTwoChecks_isFound() {
+        String yaml = SOUND.replace(section("  - id: check-a", "  - id: check-b"), "");
+
+        assertTrue(lint(yaml).contains(LessonProblem.NO_CHECK));
+    }
+
+    @Test
+    void check_stepAfterCheck_isFound() {
+        String yaml =
+                SOUND
+                        + """
+                          - id: bye
+                            kind: say
+                            text: {en: "Bye.", de: "Ade."}
+                        """;
+
+        assertTrue(lint(yaml).contains(LessonProblem.CHECK_NOT_LAST));
+    }
+
+    @Test
+    void check_longSentence_isFound() {
+        String yaml = SOUND.replace("Close it.", "Close it " + "and again ".repeat(13) + ".");
+
+        assertTrue(lint(yaml).contains(LessonProblem.LONG_SENTENCE));
+    }
+
+    @Test
+    void locate_findingOfLint_pointsToItsLine() {
+        String yaml = SOUND.replace("    is: 4.2\n", "    is: 4.9\n");
+        LessonReading reading = LessonFixture.read(yaml);
+        LessonFinding finding =
+                LessonLint.check(reading.lesson().orElseThrow(), LessonFixture.CATALOGUE).get(0);
+        int line = (int) yaml.substring(0, yaml.indexOf("is: 4.9")).lines().count();
+
+        assertEquals(line, reading.locate(finding).position().orElseThrow().line());
+    }
+
+    private static String section(String from, String to) {
+        return SOUND.substring(SOUND.indexOf(from), SOUND.indexOf(to));
+    }
+
+    private static String quote(String text) {
+        return Pattern.quote(text);
+    }
+
+    private static String quoteTo(String text) {
+        return Matcher.quoteReplacement(text);
+    }
+
+    private static List<LessonProblem> lint(String yaml) {
+        LessonReading reading = LessonFixture.read(yaml);
+        Lesson lesson =
+                reading.lesson()
+                        .orElseThrow(
+                                () ->
+                                        new AssertionError(
+                                                LessonFixture.texts(reading.faults()).toString()));
+        return LessonLint.check(lesson, LessonFixture.CATALOGUE).stream()
+                .map(LessonFinding::problem)
+                .toList();
+    }
+}

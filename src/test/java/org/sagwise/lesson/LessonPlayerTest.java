@@ -1,0 +1,167 @@
+package org.sagwise.lesson;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+import org.sagwise.scenario.Link;
+import org.sagwise.scenario.TerminalRef;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+class LessonPlayerTest {
+
+    private static final Link CLOSING =
+            Link.ideal(new TerminalRef("A", "-"), new TerminalRef("coil", "2"));
+
+    private final Lesson lesson =
+            LessonFixture.read(LessonFixture.resource("sound.yaml")).lesson().orElseThrow();
+
+    private final LessonPlayer start =
+            LessonPlayer.begin(lesson, LessonFixture.CATALOGUE, Locale.GERMAN);
+
+    private LessonPlayer atDo() {
+        return start.choose(1).next();
+    }
+
+    @Test
+    void mayTouch_beforePrediction_isLocked() {
+        assertFalse(start.mayTouch());
+        assertFalse(start.mayGoOn());
+        assertSame(start, start.next());
+        assertTrue(start.choose(1).mayTouch());
+    }
+
+    @Test
+    void choose_twice_keepsFirstAnswer() {
+        LessonPlayer wrong = start.choose(1).choose(0);
+
+        assertEquals(1, wrong.answers().choice().orElseThrow());
+    }
+
+    @Test
+    void bench_inGerman_namesItsParts() {
+        assertEquals("Wicklung", start.bench().part("coil").orElseThrow().name());
+        assertEquals("Lücke", start.bench().title());
+    }
+
+    @Test
+    void edited_byAnyRoute_isDoneByState() {
+        LessonPlayer open = atDo();
+        assertFalse(open.mayGoOn());
+        assertEquals(1, open.open().size());
+
+        LessonPlayer done = open.edited(open.bench().plus(CLOSING));
+
+        assertTrue(done.mayGoOn());
+        assertEquals(Answers.State.DONE, done.answers().state());
+    }
+
+    @Test
+    void edited_spoiltAfterDone_staysDone() {
+        LessonPlayer done = atDo().edited(atDo().bench().plus(CLOSING));
+
+        LessonPlayer spoilt = done.edited(done.bench().withLinks(List.of()));
+
+        assertTrue(spoilt.mayGoOn());
+        assertEquals(1, spoilt.open().size());
+    }
+
+    @Test
+    void hint_askedThrice_givesBothAndNoMore() {
+        LessonPlayer hinted = atDo().hint().hint().hint();
+
+        assertEquals(List.of("Schau auf die Wicklung.", "Verbinde sie mit Minus."), hinted.hints());
+        assertFalse(hinted.hasMoreHints());
+    }
+
+    @Test
+    void showSolution_ofDo_laysItOutAndMarksIt() {
+        LessonPlayer shown = atDo().showSolution();
+
+        assertEquals(Answers.State.SHOWN, shown.answers().state());
+        assertTrue(shown.open().isEmpty());
+    }
+
+    @Test
+    void type_wrongReading_staysOpenAndCounts() {
+        LessonPlayer reading = atDo().skip();
+
+        LessonPlayer typed = reading.type(42).type(4.21);
+
+        assertFalse(reading.type(42).mayGoOn());
+        assertTrue(typed.mayGoOn());
+        assertEquals(2, typed.answers().attempts());
+    }
+
+    @Test
+    void verdicts_afterObservation_setPredictionBesideOutcome() {
+        LessonPlayer seen = atDo().skip().skip();
+
+        Verdict verdict = seen.verdicts().get(0);
+
+        assertEquals(Optional.of("4,2 A"), verdict.said());
+        assertEquals("Nichts", verdict.right());
+        assertFalse(verdict.met());
+        assertEquals(Optional.of(Idea.ONE_WIRE_IS_ENOUGH), verdict.idea());
+        assertEquals("Nein: 4,20\u00a0A.", verdict.reply());
+    }
+
+    @Test
+    void estimate_closeEnough_isMet() {
+        LessonPlayer guess = atDo().skip().skip();
+
+        assertTrue(guess.type(17).summary().get(1).met());
+        assertFalse(guess.type(15).summary().get(1).met());
+    }
+
+    @Test
+    void back_afterNext_findsBenchAsItWasLeft() {
+        LessonPlayer done = atDo().edited(atDo().bench().plus(CLOSING));
+        LessonPlayer further = done.next();
+        LessonPlayer spoilt = further.edited(further.bench().withLinks(List.of()));
+
+        LessonPlayer back = spoilt.back();
+
+        assertEquals(done.bench(), back.bench());
+        assertTrue(back.mayGoOn());
+    }
+
+    @Test
+    void reset_ofDo_laysOutItsBeginning() {
+        LessonPlayer done = atDo().edited(atDo().bench().plus(CLOSING)).hint();
+
+        LessonPlayer fresh = done.reset();
+
+        assertEquals(atDo().bench(), fresh.bench());
+        assertEquals(Answers.NONE, fresh.answers());
+    }
+
+    @Test
+    void reset_ofPrediction_keepsTheAnswer() {
+        assertEquals(1, start.choose(1).reset().answers().choice().orElseThrow());
+    }
+
+    @Test
+    void jump_toLaterStep_laysOutItsBench() {
+        LessonPlayer there = start.jump(2);
+
+        assertEquals("read", there.step().id());
+        assertTrue(there.type(4.2).mayGoOn());
+    }
+
+    @Test
+    void summary_atEnd_listsEveryQuestion() {
+        LessonPlayer player = start;
+        while (!player.isLast()) {
+            player = player.skip();
+        }
+
+        assertEquals(5, player.skip().summary().size());
+        assertTrue(player.summary().stream().noneMatch(Verdict::met));
+    }
+}

@@ -1,0 +1,27 @@
+package org.sagwise.lesson;
+
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+import java.util.Locale;
+
+class ProblemSentencesTest {
+
+    @ParameterizedTest
+    @EnumSource(LessonProblem.class)
+    void sentence_ofProblem_isThereInBothLanguages(LessonProblem problem) {
+        LessonFinding finding = LessonFinding.of("", problem, "a", "b", "c");
+
+        assertFalse(finding.sentence(Locale.ENGLISH).isBlank());
+        assertFalse(finding.sentence(Locale.GERMAN).isBlank());
+    }
+
+    @ParameterizedTest
+    @EnumSource(Idea.class)
+    void sentence_ofIdea_isThereInBothLanguages(Idea idea) {
+        assertFalse(idea.sentence(Locale.ENGLISH).isBlank());
+        assertFalse(idea.sentence(Locale.GERMAN).isBlank());
+    }
+}

@@ -1,0 +1,29 @@
+package org.sagwise.lesson;
+
+import org.sagwise.scenario.Scenario;
+
+/** Does in a step what its author means a learner to do, through the ways a learner has. */
+final class Pupil {
+
+    private Pupil() {}
+
+    static LessonPlayer solve(LessonPlayer player) {
+        Step step = player.step();
+        if (step instanceof Step.Choose choose) {
+            return player.choose(choose.right());
+        }
+        if (step instanceof Step.Estimate estimate) {
+            return player.type(player.read(estimate.expected()).orElseThrow());
+        }
+        if (step instanceof Step.Measure measure) {
+            return player.type(player.read(measure.reading()).orElseThrow());
+        }
+        Scenario bench = player.bench();
+        LessonPlayer moved = player;
+        for (Move move : step.solution()) {
+            bench = move.apply(bench);
+            moved = moved.edited(bench);
+        }
+        return moved;
+    }
+}
