@@ -95,6 +95,17 @@ public final class PartTexts {
         return wording.say("kind." + kind.word());
     }
 
+    /** Kind and name, without saying anything twice: "Cell A", but "Old cell" and "Coil". */
+    private String called(Part part) {
+        String kind = kind(part.kind());
+        boolean inName =
+                part.name()
+                        .toLowerCase(wording.locale())
+                        .contains(kind.toLowerCase(wording.locale()));
+        String called = inName ? part.name() : wording.say("touch.called", kind, part.name());
+        return called.substring(0, 1).toUpperCase(wording.locale()) + called.substring(1);
+    }
+
     /** In what state a part is, for people. */
     public String state(PartReading.State state) {
         return wording.say("state." + state.name().toLowerCase(Locale.ROOT));
@@ -104,7 +115,7 @@ public final class PartTexts {
         boolean pushed = cell.currentA() < 0;
         return wording.say(
                 pushed ? "touch.cell.charging" : "touch.cell",
-                part.name(),
+                called(part),
                 volts(cell.restV()),
                 volts(cell.terminalV()),
                 volts(Math.abs(cell.sagV())),
@@ -116,7 +127,7 @@ public final class PartTexts {
     private String coil(Part part, CoilReading coil) {
         return wording.say(
                 "touch.coil",
-                part.name(),
+                called(part),
                 wording.quantity(coil.ohm(), Unit.OHM),
                 volts(Math.abs(coil.voltsV())),
                 amps(Math.abs(coil.currentA())),
@@ -127,8 +138,7 @@ public final class PartTexts {
     private String other(Part part, PartReading reading) {
         return wording.say(
                 "touch.part",
-                part.name(),
-                kind(part.kind()),
+                called(part),
                 state(reading.state()),
                 volts(Math.abs(reading.voltsV())),
                 amps(Math.abs(reading.currentA())));

@@ -100,7 +100,7 @@ class FiringGuiTest extends GuiTest {
         String firing = text("status-line");
         robot().release(KeyCode.SPACE);
 
-        assertTrue(atRest.startsWith("Coil coil: 1.00 Ω, gets 0.00 V"), atRest);
+        assertTrue(atRest.startsWith("Coil: 1.00 Ω, gets 0.00 V"), atRest);
         assertTrue(firing.contains("gets 4.1"), firing);
     }
 }
