@@ -9,6 +9,8 @@ import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.ScenarioReader;
 import org.sagwise.part.Catalogue;
 import org.sagwise.scenario.Scenario;
+import org.sagwise.scenario.edit.Good;
+import org.sagwise.scenario.edit.Goods;
 import org.sagwise.ui.bench.ViewModel;
 import org.sagwise.ui.demo.Example;
 import org.sagwise.ui.demo.Examples;
@@ -23,12 +25,15 @@ import org.sagwise.ui.model.BenchModel;
 import org.sagwise.ui.prefs.ConfigFolder;
 import org.sagwise.ui.prefs.DiskSettings;
 import org.sagwise.ui.prefs.PreferencesModel;
+import org.sagwise.ui.shelf.ShelfColumn;
+import org.sagwise.ui.shelf.ShelfPictures;
 import org.sagwise.ui.text.Fonts;
 import org.sagwise.ui.text.Language;
 import org.sagwise.ui.text.Wording;
 import org.sagwise.ui.theme.LooksModel;
 import org.sagwise.ui.theme.SystemLooks;
 import org.sagwise.ui.theme.SystemShell;
+import org.sagwise.ui.work.Workbench;
 
 import java.nio.file.Path;
 import java.util.List;
@@ -76,9 +81,14 @@ public final class SagwiseApp extends Application {
                         new DiskScenarios(reader, locale),
                         new StageFileDialogs(stage, () -> window.dialogs()),
                         preferences);
+        List<Good> goods = Goods.of(catalogue);
         MainFrame.Models models =
                 new MainFrame.Models(
                         bench,
+                        new Workbench(bench, locale),
+                        assess,
+                        new ShelfColumn.Stock(
+                                goods, new ShelfPictures(goods, assess, behindTheScenes)),
                         documents,
                         preferences,
                         looks,

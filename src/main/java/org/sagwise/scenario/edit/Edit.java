@@ -26,6 +26,7 @@ public sealed interface Edit
                 SetPartKeys,
                 SetProbes,
                 SetTexts,
+                Together,
                 TurnParts {
 
     Scenario apply(Scenario before);

@@ -6,58 +6,91 @@ import javafx.scene.layout.Pane;
 import javafx.scene.shape.Rectangle;
 import javafx.stage.Window;
 
+import org.sagwise.caution.Assessment;
 import org.sagwise.picture.layout.BenchLayout;
+import org.sagwise.picture.layout.PartShape;
+import org.sagwise.picture.scene.Detail;
+import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.canvas.CanvasLayer;
 import org.sagwise.ui.model.BenchModel;
+import org.sagwise.ui.model.Lit;
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.prefs.Motion;
 import org.sagwise.ui.text.Wording;
 import org.sagwise.ui.theme.LooksModel;
+import org.sagwise.ui.work.EditCommands;
+import org.sagwise.ui.work.Workbench;
 
+import java.awt.Dimension;
 import java.awt.Graphics2D;
+import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
+import java.util.EnumSet;
 import java.util.Locale;
 import java.util.OptionalInt;
+import java.util.Set;
+import java.util.function.Function;
 
 /**
  * The bench: a canvas with everything that stands still, repainted only when something changed; a
  * canvas with what moves; and over both the nodes to touch.
  */
-public final class BenchPane extends Pane {
+public final class BenchPane extends Pane implements Workbench.Ground {
 
     /** Before the window has a size, the bench is set out for this one, in pixels. */
     private static final double LEAST_SIDE = 300;
 
+    /** A bench with little on it is shown with at least this much room, in bench units. */
+    private static final Dimension LEAST_ROOM =
+            new Dimension(20 * PartShape.GRID, 10 * PartShape.GRID);
+
+    private final Workbench work;
     private final BenchModel bench;
     private final LooksModel looks;
     private final ViewModel view;
     private final Locale locale;
     private final TouchLayer touch;
+    private final HandLayer hand;
     private final CanvasLayer still = new CanvasLayer(this::paintStill);
     private final CanvasLayer moving = new CanvasLayer(this::paintMoving);
     private final Drift drift = new Drift(this::frame);
     private Scenery scenery;
+    private Lit ringed = Lit.NOTHING;
+    private boolean gridded;
 
+    /**
+     * @param assess computes everything about parts that are held
+     * @param editor shows the card of what is chosen
+     */
     public BenchPane(
-            BenchModel bench,
+            Workbench work,
+            EditCommands commands,
+            Function<Scenario, Assessment> assess,
+            Runnable editor,
             LooksModel looks,
             ViewModel view,
             Wording wording,
             Subscriptions subscriptions) {
-        this.bench = bench;
+        this.work = work;
+        this.bench = work.bench();
         this.looks = looks;
         this.view = view;
         this.locale = wording.locale();
-        this.touch = new TouchLayer(bench, wording);
+        work.lieOn(this);
+        this.touch = new TouchLayer(work, wording);
+        this.hand = new HandLayer(work, view, new Ghost(assess, () -> looks.get().theme()));
         setId("bench");
         getStyleClass().add("bench");
         setAccessibleRole(AccessibleRole.PARENT);
-        getChildren().addAll(still, moving, touch);
+        getChildren().addAll(still, moving, touch, hand);
         Rectangle clip = new Rectangle();
         clip.widthProperty().bind(widthProperty());
         clip.heightProperty().bind(heightProperty());
         setClip(clip);
         ZoomPan.on(this, view);
         LinkPointer.on(this, bench, this::linkAt);
+        BenchMouse.on(this, work, view, this::linkAt, editor);
+        BenchKeys.on(this, touch, work, commands, editor);
         listen(subscriptions);
     }
 
@@ -65,6 +98,7 @@ public final class BenchPane extends Pane {
         subscriptions.watch(bench.assessmentProperty(), now -> restage());
         subscriptions.onChange(looks.property(), this::restage);
         subscriptions.onChange(bench.spotlight().litProperty(), still::repaint);
+        subscriptions.onChange(work.movesProperty(), this::follow);
         subscriptions.onChange(view.property(), this::reposition);
         ObservableValue<Window> window = sceneProperty().flatMap(s -> s.windowProperty());
         subscriptions.onChange(window.flatMap(Window::showingProperty), this::move);
@@ -93,15 +127,74 @@ public final class BenchPane extends Pane {
         if (scenery == null
                 || !scenery.lies(bench.scenario(), looks.get())
                 || !layout.equals(scenery.layout())) {
+            boolean opened = scenery != null && bench.history().entries().size() == 1;
             scenery = Scenery.of(bench.assessment(), layout, looks.get(), locale);
             touch.rebuild(scenery);
-            view.show(scenery.bounds());
+            if (opened) {
+                view.fit();
+            } else if (bench.history().entries().size() > 1) {
+                view.hold();
+            }
+            view.show(roomy(scenery.bounds()));
         }
         reposition();
     }
 
+    private static Rectangle2D roomy(Rectangle2D bounds) {
+        double wider = Math.max(0, LEAST_ROOM.width - bounds.getWidth()) / 2;
+        double higher = Math.max(0, LEAST_ROOM.height - bounds.getHeight()) / 2;
+        boolean little = wider > 0 && higher > 0;
+        return little
+                ? new Rectangle2D.Double(
+                        bounds.getX() - wider,
+                        bounds.getY() - higher,
+                        bounds.getWidth() + 2 * wider,
+                        bounds.getHeight() + 2 * higher)
+                : bounds;
+    }
+
+    /** What is in the hand or chosen is another now. */
+    private void follow() {
+        hand.update();
+        Lit chosen = work.hands().chosen();
+        if (!chosen.equals(ringed) || gridded != work.hands().isBusy()) {
+            ringed = chosen;
+            gridded = work.hands().isBusy();
+            still.repaint();
+        }
+    }
+
+    @Override
+    public BenchLayout lying() {
+        return scenery.layout();
+    }
+
+    @Override
+    public Point2D middle() {
+        return view.get().toBench(getWidth() / 2, getHeight() / 2);
+    }
+
+    @Override
+    public void takeFocus() {
+        requestFocus();
+    }
+
+    @Override
+    public void focusPart(String id) {
+        touch.focusPart(id);
+    }
+
+    /** Moves the hand to a point of the scene; says whether that is on the bench. */
+    public boolean handTo(double sceneX, double sceneY) {
+        javafx.geometry.Point2D here = sceneToLocal(sceneX, sceneY);
+        Point2D at = view.get().toBench(here.getX(), here.getY());
+        work.hands().moveTo(at.getX(), at.getY(), 0);
+        return getLayoutBounds().contains(here);
+    }
+
     private void reposition() {
         touch.place(view.get());
+        hand.update();
         still.repaint();
         moving.repaint();
     }
@@ -126,7 +219,12 @@ public final class BenchPane extends Pane {
     }
 
     private void paintStill(Graphics2D graphics, double width, double height) {
-        scenery.paintStill(graphics, view.get(), bench.spotlight().lit());
+        scenery.paintStill(
+                graphics,
+                view.get(),
+                bench.spotlight().lit(),
+                ringed,
+                gridded ? EnumSet.of(Detail.GRID) : Set.of());
     }
 
     private void paintMoving(Graphics2D graphics, double width, double height) {

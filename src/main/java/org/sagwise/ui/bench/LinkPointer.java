@@ -31,7 +31,6 @@ final class LinkPointer {
         LinkPointer pointer = new LinkPointer(surface, bench, finder);
         surface.addEventHandler(MouseEvent.MOUSE_MOVED, pointer::moved);
         surface.addEventHandler(MouseEvent.MOUSE_EXITED, event -> pointer.leave());
-        surface.addEventHandler(MouseEvent.MOUSE_CLICKED, pointer::clicked);
     }
 
     private void moved(MouseEvent event) {
@@ -52,14 +51,6 @@ final class LinkPointer {
         if (pointing) {
             pointing = false;
             bench.spotlight().point(Lit.NOTHING);
-        }
-    }
-
-    /** A click on a link keeps it picked out; one on the felt lets go of everything. */
-    private void clicked(MouseEvent event) {
-        if (event.getTarget() == surface && event.isStillSincePress()) {
-            OptionalInt link = finder.linkAt(event.getX(), event.getY());
-            bench.spotlight().show(link.isPresent() ? Lit.link(link.getAsInt()) : Lit.NOTHING);
         }
     }
 }

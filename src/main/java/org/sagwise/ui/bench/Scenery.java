@@ -16,6 +16,8 @@ import org.sagwise.ui.theme.AppliedLooks;
 import java.awt.Graphics2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
+import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -103,9 +105,20 @@ final class Scenery {
         chevrons.advance(scene.readings(), seconds);
     }
 
-    void paintStill(Graphics2D graphics, BenchView view, Lit lit) {
-        BenchScene lighted = scene.with(Emphasis.pointingAt(lit.parts(), lit.links()));
-        StillPainter.paint(graphics, lighted, view);
+    /**
+     * Paints all that stands still.
+     *
+     * @param lit what is pointed at
+     * @param chosen what is chosen
+     * @param more what is shown besides the usual
+     */
+    void paintStill(Graphics2D graphics, BenchView view, Lit lit, Lit chosen, Set<Detail> more) {
+        Set<Integer> links = new HashSet<>(lit.links());
+        links.addAll(chosen.links());
+        Set<Detail> details = EnumSet.copyOf(ON_SCREEN);
+        details.addAll(more);
+        Emphasis emphasis = new Emphasis(chosen.parts(), lit.parts(), links, Optional.empty());
+        StillPainter.paint(graphics, scene.with(emphasis).with(details), view);
     }
 
     void paintMoving(Graphics2D graphics, BenchView view) {

@@ -3,21 +3,26 @@ package org.sagwise.ui.bench;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
 
+import org.sagwise.scenario.Scenario;
+import org.sagwise.ui.hands.Grip;
 import org.sagwise.ui.model.BenchModel;
 import org.sagwise.ui.model.Lit;
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.text.PartTexts;
 import org.sagwise.ui.text.Wording;
+import org.sagwise.ui.work.Workbench;
 
 /** One line under the bench that says what is picked out and what could be measured there. */
 public final class StatusLine extends Label {
 
+    private final Workbench work;
     private final BenchModel bench;
     private final Wording wording;
     private final PartTexts texts;
 
-    public StatusLine(BenchModel bench, Wording wording, Subscriptions subscriptions) {
-        this.bench = bench;
+    public StatusLine(Workbench work, Wording wording, Subscriptions subscriptions) {
+        this.work = work;
+        this.bench = work.bench();
         this.wording = wording;
         this.texts = new PartTexts(wording);
         setId("status-line");
@@ -27,14 +32,54 @@ public final class StatusLine extends Label {
         setTooltip(new Tooltip());
         getTooltip().textProperty().bind(textProperty());
         subscriptions.onChange(bench.assessmentProperty(), this::tell);
+        subscriptions.onChange(work.movesProperty(), this::tell);
+        subscriptions.onChange(work.messageProperty(), this::tell);
         subscriptions.watch(bench.spotlight().litProperty(), lit -> tell());
     }
 
     private void tell() {
-        Lit lit = bench.spotlight().lit();
+        String message = work.messageProperty().get();
         setText(
-                lit.isNothing()
-                        ? wording.say("status.hint")
-                        : String.join("   ", texts.lit(bench.assessment(), lit)));
+                work.hands().isBusy()
+                        ? held(work.hands().grip())
+                        : message.isEmpty() ? pointedAt() : message);
+    }
+
+    private String pointedAt() {
+        Lit lit = bench.spotlight().lit();
+        Lit shown = lit.isNothing() ? work.hands().chosen() : lit;
+        return shown.isNothing()
+                ? wording.say("status.hint")
+                : String.join("   ", texts.lit(bench.assessment(), shown));
+    }
+
+    /** What to do with what is in the hand. */
+    private String held(Grip grip) {
+        if (grip instanceof Grip.Fresh) {
+            return wording.say("status.fresh");
+        } else if (grip instanceof Grip.Lifted) {
+            return wording.say("status.lifted");
+        } else if (grip instanceof Grip.Lead lead) {
+            return lead.over()
+                    .map(
+                            end ->
+                                    wording.say(
+                                            "status.lead.over",
+                                            from(lead),
+                                            texts.end(scenario(), end)))
+                    .orElseGet(() -> wording.say("status.lead", from(lead)));
+        } else if (grip instanceof Grip.Tip tip) {
+            return wording.say(
+                    tip.probe() == Grip.Probe.RED ? "status.probe.red" : "status.probe.black");
+        }
+        return wording.say("status.frame");
+    }
+
+    private String from(Grip.Lead lead) {
+        return texts.end(scenario(), lead.from());
+    }
+
+    private Scenario scenario() {
+        return bench.scenario();
     }
 }

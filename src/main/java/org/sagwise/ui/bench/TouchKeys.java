@@ -4,8 +4,8 @@ import javafx.geometry.Bounds;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 
-import org.sagwise.ui.model.BenchModel;
 import org.sagwise.ui.model.Lit;
+import org.sagwise.ui.work.Workbench;
 
 import java.util.Comparator;
 import java.util.List;
@@ -15,11 +15,11 @@ import java.util.Optional;
 final class TouchKeys {
 
     private final TouchLayer layer;
-    private final BenchModel bench;
+    private final Workbench work;
 
-    TouchKeys(TouchLayer layer, BenchModel bench) {
+    TouchKeys(TouchLayer layer, Workbench work) {
         this.layer = layer;
-        this.bench = bench;
+        this.work = work;
     }
 
     void pressed(KeyEvent event) {
@@ -31,14 +31,18 @@ final class TouchKeys {
         if (event.getCode() == KeyCode.TAB) {
             tab(from.get(), event);
         } else if (event.getCode().isArrowKey() && !event.isShiftDown()) {
-            nearest(from.get(), event.getCode()).ifPresent(TouchNode::requestFocus);
+            nearest(from.get(), event.getCode()).ifPresent(this::goTo);
             event.consume();
-        } else if (event.getCode() == KeyCode.ENTER) {
-            bench.spotlight().show(bench.spotlight().lit());
-            event.consume();
-        } else if (event.getCode() == KeyCode.ESCAPE) {
-            bench.spotlight().show(Lit.NOTHING);
-            event.consume();
+        }
+    }
+
+    /** A part that keys lead to is chosen; what is in the hand comes along to a terminal. */
+    private void goTo(TouchNode node) {
+        node.requestFocus();
+        if (work.hands().isBusy()) {
+            node.terminal().ifPresent(layer::reachFor);
+        } else if (node.terminal().isEmpty()) {
+            work.hands().choose(Lit.part(node.part()));
         }
     }
 
@@ -48,7 +52,7 @@ final class TouchKeys {
         int at = parts.indexOf(partOf(from, parts));
         int next = event.isShiftDown() ? at - 1 : at + 1;
         if (next >= 0 && next < parts.size()) {
-            parts.get(next).requestFocus();
+            goTo(parts.get(next));
             event.consume();
         } else if (next >= parts.size()) {
             // Terminals follow the parts in the order of nodes: leave from the last of them.
@@ -64,7 +68,11 @@ final class TouchKeys {
 
     private Optional<TouchNode> nearest(TouchNode from, KeyCode key) {
         Comparator<TouchNode> byDistance = Comparator.comparingDouble(to -> cost(from, to, key));
-        return layer.nodes().stream().filter(to -> ahead(from, to, key) > 1).min(byDistance);
+        boolean joining = work.hands().isBusy();
+        return layer.nodes().stream()
+                .filter(to -> !joining || to.terminal().isPresent())
+                .filter(to -> ahead(from, to, key) > 1)
+                .min(byDistance);
     }
 
     /** How far a node lies in the direction of a key, in pixels. */

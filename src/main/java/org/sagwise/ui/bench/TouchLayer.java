@@ -14,6 +14,7 @@ import org.sagwise.ui.model.Lit;
 import org.sagwise.ui.model.Thumb;
 import org.sagwise.ui.text.PartTexts;
 import org.sagwise.ui.text.Wording;
+import org.sagwise.ui.work.Workbench;
 
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
@@ -43,17 +44,19 @@ final class TouchLayer extends Pane {
                     "out-minus");
 
     private final BenchModel bench;
+    private final Workbench work;
     private final PartTexts texts;
     private final Wording wording;
     private final List<TouchNode> parts = new ArrayList<>();
 
-    TouchLayer(BenchModel bench, Wording wording) {
-        this.bench = bench;
+    TouchLayer(Workbench work, Wording wording) {
+        this.work = work;
+        this.bench = work.bench();
         this.wording = wording;
         this.texts = new PartTexts(wording);
         setPickOnBounds(false);
         getStyleClass().add("touch-layer");
-        addEventHandler(KeyEvent.KEY_PRESSED, new TouchKeys(this, bench)::pressed);
+        addEventHandler(KeyEvent.KEY_PRESSED, new TouchKeys(this, work)::pressed);
     }
 
     /** Makes the nodes of a bench anew; the focus stays on the part or terminal that had it. */
@@ -94,6 +97,45 @@ final class TouchLayer extends Pane {
         return nodes().stream().filter(TouchNode::isFocused).findFirst();
     }
 
+    /** The part in focus, or that of the terminal in focus. */
+    Optional<String> focusedPart() {
+        return focused().map(TouchNode::part);
+    }
+
+    /** The terminal in focus, or the first one of the part in focus. */
+    Optional<TerminalRef> focusedTerminal() {
+        return focused()
+                .flatMap(
+                        node ->
+                                node.terminal()
+                                        .or(
+                                                () ->
+                                                        bench.scenario()
+                                                                .part(node.part())
+                                                                .map(Part::terminals)
+                                                                .map(ends -> ends.get(0))));
+    }
+
+    void focusPart(String id) {
+        node("part-" + id).ifPresent(TouchNode::requestFocus);
+    }
+
+    /** Begins a joint at a terminal, as the mouse would. */
+    void pullFrom(TerminalRef terminal) {
+        work.ground()
+                .lying()
+                .terminal(terminal)
+                .ifPresent(at -> work.hands().pull(terminal, at.x(), at.y()));
+    }
+
+    /** Brings what is in the hand to a terminal, as the mouse would. */
+    void reachFor(TerminalRef terminal) {
+        work.ground()
+                .lying()
+                .terminal(terminal)
+                .ifPresent(at -> work.hands().pointAt(Optional.of(terminal), at.x(), at.y()));
+    }
+
     private Optional<TouchNode> node(String id) {
         return nodes().stream().filter(node -> node.getId().equals(id)).findFirst();
     }
@@ -103,6 +145,7 @@ final class TouchLayer extends Pane {
                 new TouchNode(
                         "part-" + part.id(),
                         part.id(),
+                        Optional.empty(),
                         box,
                         texts.kind(part.kind()),
                         () -> bench.scenario().part(part.id()).map(this::tell).orElse(""));
@@ -121,6 +164,7 @@ final class TouchLayer extends Pane {
                 new TouchNode(
                         "terminal-" + terminal.part() + "-" + word,
                         terminal.part(),
+                        Optional.of(terminal),
                         box,
                         wording.say("touch.terminal.kind"),
                         () -> texts.terminal(bench.assessment(), terminal));

@@ -7,8 +7,10 @@ import javafx.scene.control.Tooltip;
 import javafx.scene.layout.Region;
 
 import org.sagwise.picture.scene.BenchView;
+import org.sagwise.scenario.TerminalRef;
 
 import java.awt.geom.Rectangle2D;
+import java.util.Optional;
 import java.util.function.Supplier;
 
 /**
@@ -21,6 +23,7 @@ final class TouchNode extends Region {
     static final double LEAST_SIDE = 24;
 
     private final String part;
+    private final Optional<TerminalRef> terminal;
     private final Rectangle2D box;
     private final Supplier<String> words;
     private final Tooltip tooltip = new Tooltip();
@@ -28,12 +31,20 @@ final class TouchNode extends Region {
     /**
      * @param id for looking it up, as in {@code part-A}
      * @param part id of the part that it is or belongs to
+     * @param terminal the terminal that it is, if it is one
      * @param box where it is on the bench
      * @param description what it is, in a word or two
      * @param words what it is and what could be measured at it now
      */
-    TouchNode(String id, String part, Rectangle2D box, String description, Supplier<String> words) {
+    TouchNode(
+            String id,
+            String part,
+            Optional<TerminalRef> terminal,
+            Rectangle2D box,
+            String description,
+            Supplier<String> words) {
         this.part = part;
+        this.terminal = terminal;
         this.box = box;
         this.words = words;
         setId(id);
@@ -44,6 +55,15 @@ final class TouchNode extends Region {
         setAccessibleRoleDescription(description);
         Tooltip.install(this, tooltip);
         retell();
+    }
+
+    String part() {
+        return part;
+    }
+
+    /** The terminal that it is, if it is one. */
+    Optional<TerminalRef> terminal() {
+        return terminal;
     }
 
     boolean belongsTo(TouchNode other) {

@@ -53,6 +53,11 @@ public final class ViewModel {
         return true;
     }
 
+    /** Keeps the bench where it is seen, whatever comes to it. */
+    void hold() {
+        fitted = false;
+    }
+
     /** Shows everything, and goes on doing so when the window changes. */
     public void fit() {
         fitted = true;

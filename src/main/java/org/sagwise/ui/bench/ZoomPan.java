@@ -10,7 +10,8 @@ import javafx.scene.input.ZoomEvent;
 
 /**
  * Zooms and pans by wheel, pinch, drag and keys: the wheel with the shortcut key and two fingers
- * zoom; the wheel alone and dragging the felt pan; Shift with the arrows pans as well.
+ * zoom; the wheel alone and dragging with the middle or right button pan; Shift with the arrows
+ * pans as well.
  */
 final class ZoomPan {
 
@@ -52,10 +53,9 @@ final class ZoomPan {
     }
 
     private void pressed(MouseEvent event) {
-        boolean onFelt = event.getTarget() == surface;
         dragging =
                 event.getButton() == MouseButton.MIDDLE
-                        || onFelt && event.getButton() == MouseButton.PRIMARY;
+                        || event.getButton() == MouseButton.SECONDARY;
         lastX = event.getX();
         lastY = event.getY();
     }

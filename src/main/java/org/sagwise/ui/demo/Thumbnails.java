@@ -4,20 +4,15 @@ import javafx.application.Platform;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.scene.image.Image;
-import javafx.scene.image.PixelFormat;
-import javafx.scene.image.WritableImage;
 
 import org.sagwise.caution.Assessment;
-import org.sagwise.picture.bench.StillPainter;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.picture.look.Theme;
 import org.sagwise.picture.scene.BenchScene;
 import org.sagwise.picture.scene.BenchView;
 import org.sagwise.scenario.Scenario;
+import org.sagwise.ui.canvas.Snapshot;
 
-import java.awt.Graphics2D;
-import java.awt.image.BufferedImage;
-import java.awt.image.DataBufferInt;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -81,17 +76,7 @@ public final class Thumbnails {
                                 theme,
                                 Locale.ROOT)
                         .with(Set.of());
-        int width = WIDTH * DENSITY;
-        int height = HEIGHT * DENSITY;
-        BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_ARGB_PRE);
-        Graphics2D graphics = image.createGraphics();
-        StillPainter.paint(graphics, scene, BenchView.fit(scene.layout().bounds(), width, height));
-        graphics.dispose();
-        WritableImage copy = new WritableImage(width, height);
-        int[] pixels = ((DataBufferInt) image.getRaster().getDataBuffer()).getData();
-        copy.getPixelWriter()
-                .setPixels(
-                        0, 0, width, height, PixelFormat.getIntArgbPreInstance(), pixels, 0, width);
-        return copy;
+        BenchView view = BenchView.fit(scene.layout().bounds(), WIDTH * DENSITY, HEIGHT * DENSITY);
+        return Snapshot.of(scene, view);
     }
 }

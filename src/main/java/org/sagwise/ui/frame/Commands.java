@@ -4,6 +4,7 @@ import javafx.beans.binding.Bindings;
 import javafx.beans.binding.BooleanBinding;
 
 import org.sagwise.scenario.PartKind;
+import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.bench.ViewModel;
 import org.sagwise.ui.command.Command;
 import org.sagwise.ui.file.Documents;
@@ -11,9 +12,12 @@ import org.sagwise.ui.model.BenchModel;
 import org.sagwise.ui.prefs.Preferences;
 import org.sagwise.ui.prefs.PreferencesModel;
 import org.sagwise.ui.prefs.Shown;
+import org.sagwise.ui.work.EditCommands;
+import org.sagwise.ui.work.Workbench;
 
 /** Everything that the window can be told to do, but for what has a choice of its own. */
 record Commands(
+        Command blank,
         Command open,
         Command reread,
         Command save,
@@ -21,6 +25,7 @@ record Commands(
         Command quit,
         Command undo,
         Command redo,
+        EditCommands edits,
         Command title,
         Command latch,
         Command zoomIn,
@@ -56,6 +61,7 @@ record Commands(
 
     static Commands of(
             BenchModel bench,
+            Workbench work,
             Documents documents,
             PreferencesModel preferences,
             ViewModel view,
@@ -74,6 +80,7 @@ record Commands(
                 Bindings.createBooleanBinding(
                         () -> bench.history().redoable().isEmpty(), bench.historyProperty());
         return new Commands(
+                Command.of("new", () -> documents.openExample(Scenario.empty())).by("Shortcut+N"),
                 Command.of("open", documents::open).by("Shortcut+O"),
                 Command.of("reread", documents::reread).by("F5").unless(noFile),
                 Command.of("save", documents::save).by("Shortcut+S"),
@@ -81,6 +88,7 @@ record Commands(
                 Command.of("quit", window::close).by("Shortcut+Q"),
                 Command.of("undo", bench::undo).by("Shortcut+Z").unless(nothingToUndo),
                 Command.of("redo", bench::redo).by("Shortcut+Shift+Z").unless(nothingToRedo),
+                EditCommands.of(work),
                 Command.of("title", window::editTitle).by("F2"),
                 Command.of("latch", bench.thumb()::toggleLatch).by("Shortcut+L").unless(noButton),
                 Command.of("zoom-in", view::zoomIn).by("Shortcut+Plus"),

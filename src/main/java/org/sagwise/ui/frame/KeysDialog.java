@@ -16,7 +16,9 @@ final class KeysDialog {
 
     /** Keys that belong to no command: the bundle has {@code keys.<id>} and what it does. */
     private static final List<String> MOVES =
-            List.of("space", "tab", "arrows", "enter", "escape", "pan", "menu");
+            List.of(
+                    "space", "tab", "arrows", "enter", "choose", "turn", "flip", "move", "nudge",
+                    "join", "delete", "escape", "pan", "menu");
 
     private KeysDialog() {}
 

@@ -6,7 +6,9 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
+import org.sagwise.caution.Assessment;
 import org.sagwise.caution.Caution;
+import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.bench.BenchPane;
 import org.sagwise.ui.bench.PotentialLegend;
 import org.sagwise.ui.bench.StatusLine;
@@ -25,11 +27,16 @@ import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.notice.TeachingNotice;
 import org.sagwise.ui.prefs.PreferencesModel;
 import org.sagwise.ui.prefs.Shown;
+import org.sagwise.ui.shelf.ShelfColumn;
 import org.sagwise.ui.staircase.StaircaseView;
 import org.sagwise.ui.text.Wording;
 import org.sagwise.ui.theme.LooksModel;
+import org.sagwise.ui.work.EditCommands;
+import org.sagwise.ui.work.HandBar;
+import org.sagwise.ui.work.Workbench;
 
 import java.util.List;
+import java.util.function.Function;
 
 /** Everything inside the window, in one language. */
 public final class MainFrame extends BorderPane {
@@ -37,6 +44,9 @@ public final class MainFrame extends BorderPane {
     /** What the frame shows and works on. */
     public record Models(
             BenchModel bench,
+            Workbench work,
+            Function<Scenario, Assessment> assess,
+            ShelfColumn.Stock stock,
             Documents documents,
             PreferencesModel preferences,
             LooksModel looks,
@@ -54,7 +64,9 @@ public final class MainFrame extends BorderPane {
     private final Wording wording;
     private final Subscriptions subscriptions;
     private final SideColumn side;
-    private final ExamplesColumn examples;
+    private final LeftColumn left;
+    private final Controls controls;
+    private BenchPane pane;
     private final TeachingNotice notice;
 
     MainFrame(Models models, Commands commands, Wording wording, Subscriptions subscriptions) {
@@ -62,7 +74,7 @@ public final class MainFrame extends BorderPane {
         this.wording = wording;
         this.subscriptions = subscriptions;
         getStyleClass().add("frame");
-        Controls controls = new Controls(wording, subscriptions);
+        controls = new Controls(wording, subscriptions);
         FireView fire =
                 new FireView(models.bench, commands.latch(), controls, wording, subscriptions);
         Menus menus = new Menus(commands, models, wording, subscriptions);
@@ -70,11 +82,11 @@ public final class MainFrame extends BorderPane {
                 new Header(
                         fire, menus.bar(), models.bench, models.documents, wording, subscriptions);
         setTop(new VBox(header, new DangerStrip(models.bench, this::show, wording, subscriptions)));
-        setCenter(middle());
+        setCenter(middle(commands.edits()));
         side = new SideColumn(models.bench, this::show, wording, subscriptions);
         side.maxWidthProperty().bind(widthProperty().multiply(LARGEST_SIDE_SHARE));
         setRight(side);
-        examples = examples();
+        left = left();
         notice = new TeachingNotice(wording.locale());
         subscriptions.watch(models.preferences.property(), now -> arrange());
         subscriptions.watch(widthProperty(), now -> arrange());
@@ -88,7 +100,7 @@ public final class MainFrame extends BorderPane {
     private void arrange() {
         boolean wanted = models.preferences.get().examples() == Shown.SHOWN;
         boolean room = getWidth() >= LEAST_FOR_EXAMPLES * models.looks.get().textScale();
-        setLeft(wanted && room ? examples : null);
+        setLeft(wanted && room ? left : null);
         if (room && getBottom() == notice || notice.getParent() == null) {
             setBottom(null);
             notice.asCard();
@@ -101,18 +113,37 @@ public final class MainFrame extends BorderPane {
         }
     }
 
-    private BenchSplit middle() {
-        BenchPane bench =
-                new BenchPane(models.bench, models.looks, models.view, wording, subscriptions);
-        VBox.setVgrow(bench, Priority.ALWAYS);
-        StatusLine status = new StatusLine(models.bench, wording, subscriptions);
+    private BenchSplit middle(EditCommands edits) {
+        pane =
+                new BenchPane(
+                        models.work,
+                        edits,
+                        models.assess,
+                        () -> {},
+                        models.looks,
+                        models.view,
+                        wording,
+                        subscriptions);
+        VBox.setVgrow(pane, Priority.ALWAYS);
+        HandBar hands = new HandBar(models.work, edits, controls, wording, subscriptions);
+        StatusLine status = new StatusLine(models.work, wording, subscriptions);
         HBox.setHgrow(status, Priority.ALWAYS);
         HBox foot = new HBox(status, new PotentialLegend(models.bench, wording, subscriptions));
         foot.getStyleClass().add("bench-foot");
-        VBox upper = new VBox(bench, foot);
+        VBox upper = new VBox(hands, pane, foot);
         StaircaseView staircase =
                 new StaircaseView(models.bench, models.looks, wording, subscriptions);
         return new BenchSplit(upper, staircase, models.preferences);
+    }
+
+    private LeftColumn left() {
+        LeftColumn column = new LeftColumn(wording);
+        column.add(
+                LeftColumn.Page.SHELF,
+                new ShelfColumn(models.stock, models.work, pane::handTo, wording, subscriptions));
+        column.add(LeftColumn.Page.EXAMPLES, examples());
+        column.show(LeftColumn.Page.EXAMPLES);
+        return column;
     }
 
     private ExamplesColumn examples() {

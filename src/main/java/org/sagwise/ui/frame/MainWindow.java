@@ -68,7 +68,10 @@ public final class MainWindow implements Commands.WindowActions {
         WindowPlacer.place(stage, models.preferences().get());
         lasting.watch(
                 models.looks().property().map(AppliedLooks::theme),
-                theme -> models.thumbnails().paint(models.examples(), theme));
+                theme -> {
+                    models.thumbnails().paint(models.examples(), theme);
+                    models.stock().pictures().paint(models.stock().goods(), theme);
+                });
         // Questions come up over a window that is there.
         Platform.runLater(
                 () -> {
@@ -87,6 +90,7 @@ public final class MainWindow implements Commands.WindowActions {
         commands =
                 Commands.of(
                         models.bench(),
+                        models.work(),
                         models.documents(),
                         models.preferences(),
                         models.view(),
@@ -139,6 +143,12 @@ public final class MainWindow implements Commands.WindowActions {
         KeysDialog.show(
                 List.of(
                         commands.latch(),
+                        commands.edits().duplicate(),
+                        commands.edits().selectAll(),
+                        commands.edits().parallel(),
+                        commands.edits().series(),
+                        commands.edits().rows(),
+                        commands.blank(),
                         commands.open(),
                         commands.reread(),
                         commands.save(),

@@ -15,6 +15,7 @@ import org.sagwise.ui.prefs.Motion;
 import org.sagwise.ui.prefs.PreferencesModel;
 import org.sagwise.ui.prefs.Shown;
 import org.sagwise.ui.text.Wording;
+import org.sagwise.ui.work.EditCommands;
 
 import java.nio.file.Path;
 import java.util.List;
@@ -59,6 +60,7 @@ final class Menus {
     private Menu file() {
         return controls.menu(
                 "file",
+                controls.item(commands.blank()),
                 controls.item(commands.open()),
                 recent(),
                 examples(),
@@ -121,7 +123,27 @@ final class Menus {
         MenuItem undo = controls.item(commands.undo());
         MenuItem redo = controls.item(commands.redo());
         subscriptions.watch(bench.historyProperty(), now -> name(now, undo, redo));
-        return controls.menu("edit", undo, redo, controls.line(), controls.item(commands.title()));
+        EditCommands edits = commands.edits();
+        return controls.menu(
+                "edit",
+                undo,
+                redo,
+                controls.line(),
+                controls.item(edits.duplicate()),
+                controls.item(edits.delete()),
+                controls.item(edits.selectAll()),
+                controls.line(),
+                controls.item(edits.turn()),
+                controls.item(edits.flip()),
+                controls.item(edits.move()),
+                controls.item(edits.alignRow()),
+                controls.item(edits.alignColumn()),
+                controls.line(),
+                controls.item(edits.parallel()),
+                controls.item(edits.series()),
+                controls.item(edits.rows()),
+                controls.line(),
+                controls.item(commands.title()));
     }
 
     private void name(History history, MenuItem undo, MenuItem redo) {

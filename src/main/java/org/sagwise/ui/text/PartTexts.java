@@ -10,6 +10,7 @@ import org.sagwise.scenario.Joint;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
+import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
 import org.sagwise.ui.model.Lit;
 
@@ -155,8 +156,12 @@ public final class PartTexts {
     }
 
     private String end(Assessment assessment, TerminalRef terminal) {
-        String part =
-                assessment.scenario().part(terminal.part()).map(Part::name).orElse(terminal.part());
+        return end(assessment.scenario(), terminal);
+    }
+
+    /** What people call a terminal. */
+    public String end(Scenario scenario, TerminalRef terminal) {
+        String part = scenario.part(terminal.part()).map(Part::name).orElse(terminal.part());
         return wording.say("touch.end", part, terminal.terminal().replace('-', '−'));
     }
 

@@ -10,6 +10,7 @@ import org.sagwise.caution.Caution;
 import org.sagwise.reading.Ledger;
 import org.sagwise.reading.PartReading;
 import org.sagwise.scenario.PartKind;
+import org.sagwise.ui.hands.JointChoice;
 
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -53,8 +54,21 @@ class UiTextsTest {
         }
         Stream.of("name", "kind", "volts", "amps", "watts", "remark")
                 .forEach(column -> keys.add("table." + column));
-        Stream.of("space", "tab", "arrows", "enter", "escape", "pan", "menu")
+        Stream.of("space", "tab", "arrows", "enter", "escape", "pan", "menu", "choose")
                 .forEach(move -> keys.addAll(Set.of("keys." + move, "keys." + move + ".does")));
+        Stream.of("turn", "flip", "move", "nudge", "join", "delete")
+                .forEach(move -> keys.addAll(Set.of("keys." + move, "keys." + move + ".does")));
+        Stream.of(JointChoice.values())
+                .map(choice -> "hand.join." + word(choice))
+                .forEach(key -> keys.addAll(Set.of(key, key + ".tip")));
+        Stream.of("left.shelf", "left.examples")
+                .forEach(key -> keys.addAll(Set.of(key, key + ".tip")));
+        Stream.of(PartKind.values()).forEach(kind -> keys.add("shelf.family." + kind.word()));
+        Stream.of("supply", "resistor", "meter")
+                .map(word -> "shelf.plain." + word)
+                .forEach(key -> keys.addAll(Set.of(key, key + ".about")));
+        Stream.of("align-row", "align-column", "probe-red", "probe-black")
+                .forEach(id -> addCommand(keys, id));
         Stream.of("looks-light", "looks-dark", "looks-high-contrast", "looks-system")
                 .forEach(id -> addCommand(keys, id));
         Stream.of("language-system", "language-en", "language-de")

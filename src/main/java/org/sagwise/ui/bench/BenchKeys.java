@@ -1,0 +1,161 @@
+package org.sagwise.ui.bench;
+
+import javafx.scene.Node;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+
+import org.sagwise.scenario.TerminalRef;
+import org.sagwise.ui.command.Command;
+import org.sagwise.ui.hands.Grip;
+import org.sagwise.ui.hands.Handwork;
+import org.sagwise.ui.model.Lit;
+import org.sagwise.ui.work.EditCommands;
+import org.sagwise.ui.work.Workbench;
+
+import java.util.Optional;
+
+/**
+ * The keys of hands at work, heard only while the bench has the focus. They go through the same
+ * machine as the mouse.
+ */
+final class BenchKeys {
+
+    private final TouchLayer touch;
+    private final Workbench work;
+    private final EditCommands commands;
+    private final Runnable editor;
+
+    private BenchKeys(TouchLayer touch, Workbench work, EditCommands commands, Runnable editor) {
+        this.touch = touch;
+        this.work = work;
+        this.commands = commands;
+        this.editor = editor;
+    }
+
+    static void on(
+            Node surface,
+            TouchLayer touch,
+            Workbench work,
+            EditCommands commands,
+            Runnable editor) {
+        BenchKeys keys = new BenchKeys(touch, work, commands, editor);
+        surface.addEventFilter(KeyEvent.KEY_PRESSED, keys::pressed);
+    }
+
+    private void pressed(KeyEvent event) {
+        if (event.isAltDown()) {
+            return;
+        }
+        boolean done =
+                event.isShortcutDown()
+                        ? event.getCode().isArrowKey() && nudgeChosen(event)
+                        : isCarrying() && carry(event) || isReaching() && reach(event);
+        if (!done && !event.isShortcutDown()) {
+            done = act(event);
+        }
+        if (done) {
+            event.consume();
+        }
+    }
+
+    private boolean isCarrying() {
+        return work.hands().grip() instanceof Grip.Fresh
+                || work.hands().grip() instanceof Grip.Lifted;
+    }
+
+    private boolean isReaching() {
+        return work.hands().grip() instanceof Grip.Lead || work.hands().grip() instanceof Grip.Tip;
+    }
+
+    private boolean carry(KeyEvent event) {
+        if (event.getCode().isArrowKey()) {
+            nudge(event, event.isShiftDown() ? 1 : 2);
+            return true;
+        }
+        if (event.getCode() == KeyCode.ENTER) {
+            hands().drop();
+            hands().chosen().parts().stream().findFirst().ifPresent(work.ground()::focusPart);
+            return true;
+        }
+        return false;
+    }
+
+    private boolean reach(KeyEvent event) {
+        if (event.getCode() != KeyCode.ENTER) {
+            return false;
+        }
+        Optional<TerminalRef> here = touch.focused().flatMap(TouchNode::terminal);
+        here.ifPresent(end -> touch.reachFor(end));
+        hands().drop();
+        return true;
+    }
+
+    private boolean act(KeyEvent event) {
+        switch (event.getCode()) {
+            case R -> run(commands.turn());
+            case F -> run(commands.flip());
+            case M -> run(commands.move());
+            case DELETE, BACK_SPACE -> run(commands.delete());
+            case J -> pull();
+            case ENTER -> {
+                chooseFocused();
+                if (event.isShiftDown()) {
+                    touch.focusedPart().ifPresent(hands()::toggle);
+                } else {
+                    editor.run();
+                }
+            }
+            case ESCAPE -> let();
+            default -> {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private void let() {
+        if (hands().isBusy()) {
+            hands().cancel();
+        } else {
+            hands().choose(Lit.NOTHING);
+            work.bench().spotlight().show(Lit.NOTHING);
+        }
+    }
+
+    private void run(Command command) {
+        if (!hands().isBusy()) {
+            chooseFocused();
+        }
+        command.action().run();
+    }
+
+    /** Keys are meant for the part in focus, unless it is one of several that are chosen. */
+    private void chooseFocused() {
+        touch.focusedPart()
+                .filter(id -> !hands().chosen().parts().contains(id))
+                .ifPresent(id -> hands().choose(Lit.part(id)));
+    }
+
+    private void pull() {
+        touch.focusedTerminal().ifPresent(touch::pullFrom);
+    }
+
+    private boolean nudgeChosen(KeyEvent event) {
+        chooseFocused();
+        nudge(event, event.isShiftDown() ? 1 : 2);
+        return true;
+    }
+
+    private void nudge(KeyEvent event, int steps) {
+        switch (event.getCode()) {
+            case LEFT -> hands().nudge(-steps, 0);
+            case RIGHT -> hands().nudge(steps, 0);
+            case UP -> hands().nudge(0, -steps);
+            default -> hands().nudge(0, steps);
+        }
+    }
+
+    private Handwork hands() {
+        return work.hands();
+    }
+}

@@ -1,0 +1,189 @@
+package org.sagwise.ui.bench;
+
+import javafx.scene.Node;
+import javafx.scene.input.MouseButton;
+import javafx.scene.input.MouseEvent;
+
+import org.sagwise.scenario.TerminalRef;
+import org.sagwise.ui.hands.Grip;
+import org.sagwise.ui.hands.Handwork;
+import org.sagwise.ui.hands.Surface;
+import org.sagwise.ui.model.Lit;
+import org.sagwise.ui.model.Thumb;
+import org.sagwise.ui.work.Workbench;
+
+import java.awt.geom.Point2D;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+
+/**
+ * The mouse on the bench. A drag takes hold and lets go; a click takes hold of what is joined or
+ * carried until the next click, so that nothing needs a drag.
+ */
+final class BenchMouse {
+
+    /** Farther than this a press becomes a drag, in pixels. */
+    private static final double SLACK = 5;
+
+    /** Within this distance a terminal is meant, in pixels. */
+    private static final double REACH = 14;
+
+    private final Node surface;
+    private final Workbench work;
+    private final ViewModel view;
+    private final LinkPointer.Finder links;
+    private final Runnable editor;
+    private Point2D pressed;
+    private boolean dragging;
+
+    private BenchMouse(
+            Node surface,
+            Workbench work,
+            ViewModel view,
+            LinkPointer.Finder links,
+            Runnable editor) {
+        this.surface = surface;
+        this.work = work;
+        this.view = view;
+        this.links = links;
+        this.editor = editor;
+    }
+
+    /**
+     * Listens to the mouse.
+     *
+     * @param editor shows the card of what is chosen
+     */
+    static void on(
+            Node surface,
+            Workbench work,
+            ViewModel view,
+            LinkPointer.Finder links,
+            Runnable editor) {
+        BenchMouse mouse = new BenchMouse(surface, work, view, links, editor);
+        surface.addEventHandler(MouseEvent.MOUSE_PRESSED, mouse::press);
+        surface.addEventHandler(MouseEvent.MOUSE_DRAGGED, mouse::drag);
+        surface.addEventHandler(MouseEvent.MOUSE_RELEASED, mouse::release);
+        surface.addEventHandler(MouseEvent.MOUSE_MOVED, mouse::move);
+    }
+
+    private void press(MouseEvent event) {
+        pressed = null;
+        dragging = false;
+        if (event.getButton() == MouseButton.PRIMARY) {
+            pressed = new Point2D.Double(event.getX(), event.getY());
+            if (event.getTarget() == surface) {
+                surface.requestFocus();
+            }
+        }
+    }
+
+    private void move(MouseEvent event) {
+        if (hands().isBusy()) {
+            moveTo(event);
+        }
+    }
+
+    private void moveTo(MouseEvent event) {
+        Point2D at = bench(event.getX(), event.getY());
+        hands().moveTo(at.getX(), at.getY(), reach());
+    }
+
+    private void drag(MouseEvent event) {
+        if (pressed == null) {
+            return;
+        }
+        if (!dragging && pressed.distance(event.getX(), event.getY()) > SLACK) {
+            dragging = true;
+            if (!hands().isBusy()) {
+                takeHold(event);
+            }
+        }
+        if (dragging) {
+            moveTo(event);
+        }
+    }
+
+    private void takeHold(MouseEvent event) {
+        Point2D from = bench(pressed.getX(), pressed.getY());
+        Optional<TerminalRef> terminal = terminalAt(from);
+        Optional<String> part = partAt(from);
+        work.bench().thumb().release(Thumb.Hold.MOUSE);
+        if (terminal.isPresent()) {
+            hands().pull(terminal.get(), from.getX(), from.getY());
+        } else if (part.isPresent()) {
+            if (!hands().chosen().parts().contains(part.get())) {
+                hands().choose(Lit.part(part.get()));
+            }
+            hands().lift(from.getX(), from.getY());
+        } else {
+            hands().frame(
+                            from.getX(),
+                            from.getY(),
+                            event.isShiftDown() ? hands().chosen().parts() : Set.of());
+        }
+    }
+
+    private void release(MouseEvent event) {
+        if (pressed == null || event.getButton() != MouseButton.PRIMARY) {
+            return;
+        }
+        pressed = null;
+        if (dragging) {
+            moveTo(event);
+            if (!hands().drop()) {
+                hands().cancel();
+            }
+        } else {
+            click(event);
+        }
+        dragging = false;
+    }
+
+    private void click(MouseEvent event) {
+        Point2D at = bench(event.getX(), event.getY());
+        Optional<TerminalRef> terminal = terminalAt(at);
+        Optional<String> part = partAt(at);
+        OptionalInt link = links.linkAt(event.getX(), event.getY());
+        if (hands().isBusy()) {
+            moveTo(event);
+            hands().drop();
+        } else if (terminal.isPresent()) {
+            hands().pull(terminal.get(), at.getX(), at.getY());
+        } else if (part.isPresent() && event.isShiftDown()) {
+            hands().toggle(part.get());
+        } else if (part.isPresent()) {
+            hands().choose(Lit.part(part.get()));
+        } else if (link.isPresent()) {
+            hands().choose(Lit.link(link.getAsInt()));
+        } else if (!event.isShiftDown()) {
+            hands().choose(Lit.NOTHING);
+            work.bench().spotlight().show(Lit.NOTHING);
+        }
+        if (event.getClickCount() == 2 && hands().grip() == Grip.NOTHING) {
+            editor.run();
+        }
+    }
+
+    private Handwork hands() {
+        return work.hands();
+    }
+
+    private Point2D bench(double x, double y) {
+        return view.get().toBench(x, y);
+    }
+
+    private double reach() {
+        return REACH / view.get().scale();
+    }
+
+    private Optional<TerminalRef> terminalAt(Point2D at) {
+        return new Surface(work.bench().scenario(), work.ground().lying())
+                .terminalAt(at.getX(), at.getY(), reach());
+    }
+
+    private Optional<String> partAt(Point2D at) {
+        return work.ground().lying().partAt(at.getX(), at.getY()).map(box -> box.id());
+    }
+}

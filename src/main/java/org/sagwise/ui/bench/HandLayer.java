@@ -1,0 +1,150 @@
+package org.sagwise.ui.bench;
+
+import javafx.css.PseudoClass;
+import javafx.scene.image.ImageView;
+import javafx.scene.layout.Pane;
+import javafx.scene.shape.Circle;
+import javafx.scene.shape.CubicCurve;
+import javafx.scene.shape.Rectangle;
+import javafx.scene.shape.Shape;
+
+import org.sagwise.picture.layout.BenchLayout;
+import org.sagwise.picture.scene.BenchView;
+import org.sagwise.scenario.Placement;
+import org.sagwise.scenario.Scenario;
+import org.sagwise.scenario.TerminalRef;
+import org.sagwise.scenario.edit.Fragment;
+import org.sagwise.ui.hands.Grip;
+import org.sagwise.ui.hands.Handwork;
+import org.sagwise.ui.work.Workbench;
+
+import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Shows what is in the hand, over the bench: a part, the free end of a joint, a probe, a frame. */
+final class HandLayer extends Pane {
+
+    /** Radius of the mark around a terminal that would be joined, in pixels. */
+    private static final double MARK = 13;
+
+    private static final PseudoClass RED = PseudoClass.getPseudoClass("red");
+
+    private final Workbench work;
+    private final ViewModel view;
+    private final Ghost ghost;
+    private final ImageView picture = new ImageView();
+    private final Rectangle frame = styled(new Rectangle(), "hand-frame");
+    private final CubicCurve lead = styled(new CubicCurve(), "hand-lead");
+    private final Circle end = styled(new Circle(5), "hand-end");
+    private final Circle mark = styled(new Circle(MARK), "hand-mark");
+
+    HandLayer(Workbench work, ViewModel view, Ghost ghost) {
+        this.work = work;
+        this.view = view;
+        this.ghost = ghost;
+        setMouseTransparent(true);
+        picture.getStyleClass().add("hand-part");
+        getChildren().addAll(picture, frame, lead, end, mark);
+        update();
+    }
+
+    private static <T extends Shape> T styled(T shape, String style) {
+        shape.getStyleClass().add(style);
+        shape.setManaged(false);
+        return shape;
+    }
+
+    /** Shows what is in the hand now. */
+    void update() {
+        Grip grip = work.hands().grip();
+        getChildren().forEach(each -> each.setVisible(false));
+        if (grip instanceof Grip.Fresh fresh) {
+            Scenario alone =
+                    Scenario.of("", List.of(fresh.part()), List.of())
+                            .withPlacement(
+                                    Map.of(
+                                            fresh.part().id(),
+                                            new Placement(0, 0, fresh.quarters() * 90.0)));
+            showPart(alone, fresh.x(), fresh.y());
+        } else if (grip instanceof Grip.Lifted lifted) {
+            Scenario whole =
+                    work.bench().scenario().withPlacement(work.ground().lying().placements());
+            showPart(Fragment.of(whole, lifted.ids()), lifted.dx(), lifted.dy());
+        } else if (grip instanceof Grip.Frame drawn) {
+            showFrame(view.get().toWindow(Handwork.areaOf(drawn)));
+        } else if (grip instanceof Grip.Lead held) {
+            Point2D from = pointOf(held.from()).orElse(new Point2D.Double(held.x(), held.y()));
+            showLead(from, tip(held.over(), held.x(), held.y()), held.over());
+        } else if (grip instanceof Grip.Tip held) {
+            showEnd(tip(held.over(), held.x(), held.y()), held.over());
+            end.pseudoClassStateChanged(RED, held.probe() == Grip.Probe.RED);
+        }
+    }
+
+    private void showPart(Scenario part, int dx, int dy) {
+        BenchView now = view.get();
+        Ghost.Shown shown = ghost.of(part, now.scale());
+        Rectangle2D area = shown.area();
+        Rectangle2D there =
+                now.toWindow(
+                        new Rectangle2D.Double(
+                                area.getX() + dx,
+                                area.getY() + dy,
+                                area.getWidth(),
+                                area.getHeight()));
+        picture.setImage(shown.image());
+        picture.setX(there.getX());
+        picture.setY(there.getY());
+        picture.setFitWidth(there.getWidth());
+        picture.setFitHeight(there.getHeight());
+        picture.setVisible(true);
+        showFrame(there);
+    }
+
+    private void showFrame(Rectangle2D area) {
+        frame.setX(area.getX());
+        frame.setY(area.getY());
+        frame.setWidth(area.getWidth());
+        frame.setHeight(area.getHeight());
+        frame.setVisible(true);
+    }
+
+    private void showLead(Point2D from, Point2D to, Optional<TerminalRef> over) {
+        Point2D one = view.get().toWindow(from.getX(), from.getY());
+        Point2D other = view.get().toWindow(to.getX(), to.getY());
+        double bow = Math.min(60, one.distance(other) / 3);
+        lead.setStartX(one.getX());
+        lead.setStartY(one.getY());
+        lead.setControlX1(one.getX());
+        lead.setControlY1(one.getY() - bow);
+        lead.setControlX2(other.getX());
+        lead.setControlY2(other.getY() - bow);
+        lead.setEndX(other.getX());
+        lead.setEndY(other.getY());
+        lead.setVisible(true);
+        showEnd(to, over);
+        end.pseudoClassStateChanged(RED, false);
+    }
+
+    private void showEnd(Point2D to, Optional<TerminalRef> over) {
+        Point2D seen = view.get().toWindow(to.getX(), to.getY());
+        end.setCenterX(seen.getX());
+        end.setCenterY(seen.getY());
+        end.setVisible(true);
+        mark.setCenterX(seen.getX());
+        mark.setCenterY(seen.getY());
+        mark.setVisible(over.isPresent());
+    }
+
+    private Point2D tip(Optional<TerminalRef> over, double x, double y) {
+        return over.flatMap(this::pointOf).orElse(new Point2D.Double(x, y));
+    }
+
+    private Optional<Point2D> pointOf(TerminalRef terminal) {
+        BenchLayout layout = work.ground().lying();
+        return layout.terminal(terminal).map(point -> new Point2D.Double(point.x(), point.y()));
+    }
+}

@@ -1,0 +1,292 @@
+package org.sagwise.ui.hands;
+
+import org.sagwise.picture.layout.PartShape;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.Placement;
+import org.sagwise.scenario.Probes;
+import org.sagwise.scenario.TerminalRef;
+import org.sagwise.scenario.edit.AddPart;
+import org.sagwise.scenario.edit.Edit;
+import org.sagwise.scenario.edit.FreshIds;
+import org.sagwise.scenario.edit.JoinTerminals;
+import org.sagwise.scenario.edit.PlaceParts;
+import org.sagwise.scenario.edit.SetProbes;
+import org.sagwise.scenario.edit.Together;
+import org.sagwise.ui.model.Lit;
+
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+
+/**
+ * The one machine behind mouse, clicks and keys: what is in the hand, what is chosen, and what
+ * comes of letting go. A drag, two clicks and a few keys go the same ways through it.
+ */
+public final class Handwork {
+
+    private final Supplier<Surface> surface;
+    private final Consumer<Edit> doer;
+    private final Runnable changed;
+    private Grip grip = Grip.NOTHING;
+    private Lit chosen = Lit.NOTHING;
+    private JointChoice joint = JointChoice.WIRE;
+
+    /**
+     * @param surface the bench as it lies now
+     * @param doer makes an edit
+     * @param changed hears that grip, choice or kind of joint are others now
+     */
+    public Handwork(Supplier<Surface> surface, Consumer<Edit> doer, Runnable changed) {
+        this.surface = surface;
+        this.doer = doer;
+        this.changed = changed;
+    }
+
+    public Grip grip() {
+        return grip;
+    }
+
+    /** Parts and links that the next action is meant for. */
+    public Lit chosen() {
+        return chosen;
+    }
+
+    public JointChoice joint() {
+        return joint;
+    }
+
+    public boolean isBusy() {
+        return !(grip instanceof Grip.Nothing);
+    }
+
+    /** Sets how joints are made from now on. */
+    public void setJoint(JointChoice choice) {
+        joint = choice;
+        changed.run();
+    }
+
+    public void choose(Lit what) {
+        chosen = what;
+        changed.run();
+    }
+
+    /** Adds a part to what is chosen, or takes it out. */
+    public void toggle(String part) {
+        Set<String> parts = new HashSet<>(chosen.parts());
+        if (!parts.remove(part)) {
+            parts.add(part);
+        }
+        choose(Lit.of(parts, Set.of()));
+    }
+
+    /** Takes a part from the shelf. */
+    public void take(Part part, double x, double y) {
+        String id = new FreshIds(surface.get().scenario()).next(part.kind());
+        hold(new Grip.Fresh(part.with("id", id), 0, 0, 0));
+        moveTo(x, y, 0);
+    }
+
+    /** Lifts what is chosen; the point is where it is taken hold of. */
+    public void lift(double x, double y) {
+        if (!chosen.parts().isEmpty()) {
+            hold(new Grip.Lifted(chosen.parts(), x, y, 0, 0));
+        }
+    }
+
+    /** Begins a joint. */
+    public void pull(TerminalRef from, double x, double y) {
+        hold(new Grip.Lead(from, x, y, Optional.empty()));
+    }
+
+    /** Takes a probe of the meter. */
+    public void takeProbe(Grip.Probe probe, double x, double y) {
+        hold(new Grip.Tip(probe, x, y, Optional.empty()));
+    }
+
+    /** Begins a frame; {@code kept} stays chosen with what comes into it. */
+    public void frame(double x, double y, Set<String> kept) {
+        hold(new Grip.Frame(x, y, x, y, kept));
+    }
+
+    /**
+     * Moves the hand.
+     *
+     * @param reach within which a terminal is found, bench units
+     */
+    public void moveTo(double x, double y, double reach) {
+        Surface bench = surface.get();
+        if (grip instanceof Grip.Fresh fresh) {
+            Snap snap = bench.snapped(fresh.part(), fresh.quarters(), x, y);
+            hold(new Grip.Fresh(fresh.part(), fresh.quarters(), snap.dx(), snap.dy()));
+        } else if (grip instanceof Grip.Lifted lifted) {
+            Snap snap = bench.snapped(lifted.ids(), x - lifted.grabX(), y - lifted.grabY());
+            hold(
+                    new Grip.Lifted(
+                            lifted.ids(), lifted.grabX(), lifted.grabY(), snap.dx(), snap.dy()));
+        } else if (grip instanceof Grip.Frame frame) {
+            hold(new Grip.Frame(frame.fromX(), frame.fromY(), x, y, frame.kept()));
+            Set<String> inside = new HashSet<>(frame.kept());
+            inside.addAll(bench.within(areaOf((Grip.Frame) grip)));
+            choose(Lit.of(inside, Set.of()));
+        } else {
+            pointAt(bench.terminalAt(x, y, reach), x, y);
+        }
+    }
+
+    /** Brings the free end of a joint, or a probe, to a terminal. */
+    public void pointAt(Optional<TerminalRef> terminal, double x, double y) {
+        if (grip instanceof Grip.Lead lead) {
+            hold(
+                    new Grip.Lead(
+                            lead.from(), x, y, terminal.filter(end -> !end.equals(lead.from()))));
+        } else if (grip instanceof Grip.Tip tip) {
+            hold(new Grip.Tip(tip.probe(), x, y, terminal));
+        }
+    }
+
+    /** Moves what is held, or else what is chosen, by steps of the lattice. */
+    public void nudge(int right, int down) {
+        int dx = right * PartShape.LATTICE;
+        int dy = down * PartShape.LATTICE;
+        if (grip instanceof Grip.Fresh fresh) {
+            hold(new Grip.Fresh(fresh.part(), fresh.quarters(), fresh.x() + dx, fresh.y() + dy));
+        } else if (grip instanceof Grip.Lifted lifted) {
+            hold(
+                    new Grip.Lifted(
+                            lifted.ids(),
+                            lifted.grabX(),
+                            lifted.grabY(),
+                            lifted.dx() + dx,
+                            lifted.dy() + dy));
+        } else if (!isBusy() && !chosen.parts().isEmpty()) {
+            place(chosen.parts(), dx, dy);
+        }
+    }
+
+    /** Turns a part from the shelf that is held. */
+    public void turnHeld(int quarters) {
+        if (grip instanceof Grip.Fresh fresh) {
+            int turned = Math.floorMod(fresh.quarters() + quarters, 4);
+            hold(new Grip.Fresh(fresh.part(), turned, fresh.x(), fresh.y()));
+        }
+    }
+
+    /**
+     * Lets go of what is held, here.
+     *
+     * @return whether the hand is empty now; a joint or a probe that is over no terminal stays
+     */
+    public boolean drop() {
+        Grip held = grip;
+        if (held instanceof Grip.Lead lead && lead.over().isEmpty()
+                || held instanceof Grip.Tip tip && tip.over().isEmpty()) {
+            return false;
+        }
+        hold(Grip.NOTHING);
+        if (held instanceof Grip.Fresh fresh) {
+            lay(fresh);
+        } else if (held instanceof Grip.Lifted lifted) {
+            place(lifted.ids(), lifted.dx(), lifted.dy());
+        } else if (held instanceof Grip.Lead lead) {
+            doer.accept(
+                    new JoinTerminals(
+                            List.of(lead.from(), lead.over().orElseThrow()), joint.joint()));
+        } else if (held instanceof Grip.Tip tip) {
+            probe(tip);
+        }
+        return true;
+    }
+
+    /** Puts everything back as it was before it was taken up. */
+    public void cancel() {
+        if (grip instanceof Grip.Frame frame) {
+            chosen = Lit.of(frame.kept(), Set.of());
+        }
+        hold(Grip.NOTHING);
+    }
+
+    private void lay(Grip.Fresh fresh) {
+        Snap snap = surface.get().snapped(fresh.part(), fresh.quarters(), fresh.x(), fresh.y());
+        List<Edit> edits = new ArrayList<>();
+        edits.add(new AddPart(fresh.part(), placeOf(fresh.x(), fresh.y(), fresh.quarters())));
+        if (snap.dx() == fresh.x() && snap.dy() == fresh.y()) {
+            edits.addAll(touches(snap));
+        }
+        doer.accept(new Together(edits));
+        choose(Lit.part(fresh.part().id()));
+    }
+
+    private void place(Set<String> ids, int dx, int dy) {
+        if (dx == 0 && dy == 0) {
+            return;
+        }
+        Surface bench = surface.get();
+        Map<String, Placement> places = new HashMap<>();
+        for (String id : ids) {
+            bench.placeOf(id)
+                    .ifPresent(
+                            old ->
+                                    places.put(
+                                            id,
+                                            new Placement(
+                                                    old.x() + (double) dx / PartShape.GRID,
+                                                    old.y() + (double) dy / PartShape.GRID,
+                                                    old.turnDegrees())));
+        }
+        List<Edit> edits = new ArrayList<>();
+        edits.add(new PlaceParts(places));
+        Snap snap = bench.snapped(ids, dx, dy);
+        if (snap.dx() == dx && snap.dy() == dy) {
+            edits.addAll(touches(snap));
+        }
+        doer.accept(new Together(edits));
+    }
+
+    private List<Edit> touches(Snap snap) {
+        Surface bench = surface.get();
+        return snap.touches().stream()
+                .filter(touch -> !bench.isJoined(touch.moved().ref(), touch.other().ref()))
+                .<Edit>map(
+                        touch ->
+                                JoinTerminals.touch(
+                                        touch.other().ref(),
+                                        touch.moved().ref(),
+                                        JointChoice.CONTACT_MOHM))
+                .toList();
+    }
+
+    private void probe(Grip.Tip tip) {
+        TerminalRef to = tip.over().orElseThrow();
+        Optional<Probes> old = surface.get().scenario().probes();
+        TerminalRef red = tip.probe() == Grip.Probe.RED ? to : old.map(Probes::red).orElse(to);
+        TerminalRef black =
+                tip.probe() == Grip.Probe.BLACK ? to : old.map(Probes::black).orElse(to);
+        doer.accept(new SetProbes(Optional.of(Probes.of(red, black))));
+    }
+
+    private static Placement placeOf(int x, int y, int quarters) {
+        return new Placement(
+                (double) x / PartShape.GRID, (double) y / PartShape.GRID, quarters * 90.0);
+    }
+
+    /** The area of a frame. */
+    public static Rectangle2D areaOf(Grip.Frame frame) {
+        return new Rectangle2D.Double(
+                Math.min(frame.fromX(), frame.x()),
+                Math.min(frame.fromY(), frame.y()),
+                Math.abs(frame.x() - frame.fromX()),
+                Math.abs(frame.y() - frame.fromY()));
+    }
+
+    private void hold(Grip next) {
+        grip = next;
+        changed.run();
+    }
+}

@@ -1,0 +1,116 @@
+package org.sagwise.ui.shelf;
+
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+import org.sagwise.scenario.PartKind;
+import org.sagwise.scenario.edit.Good;
+import org.sagwise.ui.model.Subscriptions;
+import org.sagwise.ui.scroll.FocusScroll;
+import org.sagwise.ui.text.Wording;
+import org.sagwise.ui.work.Workbench;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+
+/** Where parts are taken from: by family, each with its picture, with a search above. */
+public final class ShelfColumn extends VBox {
+
+    /** What stands on the shelf. */
+    public record Stock(List<Good> goods, ShelfPictures pictures) {}
+
+    private final Wording wording;
+    private final TextField search = new TextField();
+    private final Label none = new Label();
+    private final VBox list = new VBox();
+    private final Map<PartKind, Label> headings = new EnumMap<>(PartKind.class);
+    private final Map<PartKind, List<ShelfItem>> families = new EnumMap<>(PartKind.class);
+
+    public ShelfColumn(
+            Stock stock,
+            Workbench work,
+            Track track,
+            Wording wording,
+            Subscriptions subscriptions) {
+        this.wording = wording;
+        setId("shelf");
+        getStyleClass().add("shelf");
+        for (Good good : stock.goods()) {
+            families.computeIfAbsent(good.part().kind(), kind -> new ArrayList<>())
+                    .add(new ShelfItem(good, stock.pictures(), work, track::moved, wording));
+        }
+        families.keySet().forEach(kind -> headings.put(kind, heading(kind)));
+        search.setId("shelf-search");
+        search.setPromptText(wording.say("shelf.search"));
+        search.setAccessibleText(wording.say("shelf.search"));
+        search.textProperty().subscribe(text -> arrange());
+        search.addEventHandler(KeyEvent.KEY_PRESSED, this::key);
+        none.setWrapText(true);
+        none.getStyleClass().add("quiet");
+        list.getStyleClass().add("shelf-list");
+        ScrollPane scroll = new ScrollPane(list);
+        scroll.setFitToWidth(true);
+        scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        scroll.getStyleClass().add("plain-scroll");
+        scroll.setFocusTraversable(false);
+        FocusScroll.in(scroll, subscriptions);
+        setVgrow(scroll, Priority.ALWAYS);
+        Label hint = new Label(wording.say("shelf.hint"));
+        hint.setWrapText(true);
+        hint.setMinHeight(USE_PREF_SIZE);
+        hint.getStyleClass().add("quiet");
+        getChildren().addAll(search, hint, scroll);
+    }
+
+    /** Follows a hand that drags something from the shelf. */
+    public interface Track {
+
+        /** The mouse is here, in the scene; true if that is on the bench. */
+        boolean moved(double sceneX, double sceneY);
+    }
+
+    private Label heading(PartKind kind) {
+        Label label = new Label(wording.say("shelf.family." + kind.word()));
+        label.getStyleClass().add("section-title");
+        return label;
+    }
+
+    private void arrange() {
+        String wanted = search.getText().strip();
+        List<Node> shown = new ArrayList<>();
+        families.forEach(
+                (kind, items) -> {
+                    List<ShelfItem> found =
+                            items.stream()
+                                    .filter(
+                                            item ->
+                                                    wanted.isEmpty()
+                                                            || item.answers(wanted, wording))
+                                    .toList();
+                    if (!found.isEmpty()) {
+                        shown.add(headings.get(kind));
+                        shown.addAll(found);
+                    }
+                });
+        if (shown.isEmpty()) {
+            none.setText(wording.say("shelf.none", wanted));
+            shown.add(none);
+        }
+        list.getChildren().setAll(shown);
+    }
+
+    private void key(KeyEvent event) {
+        if (event.getCode() == KeyCode.ESCAPE && !search.getText().isEmpty()) {
+            search.clear();
+            event.consume();
+        }
+    }
+}

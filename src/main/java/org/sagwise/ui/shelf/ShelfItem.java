@@ -1,0 +1,138 @@
+package org.sagwise.ui.shelf;
+
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.ContentDisplay;
+import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
+import javafx.scene.image.ImageView;
+import javafx.scene.input.MouseButton;
+import javafx.scene.input.MouseEvent;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+
+import org.sagwise.scenario.edit.Good;
+import org.sagwise.ui.text.Wording;
+import org.sagwise.ui.work.Workbench;
+
+import java.awt.geom.Point2D;
+import java.util.Locale;
+
+/**
+ * One thing on the shelf. Drag it to the bench; or click it, or press Enter on it, and it is in the
+ * hand until it is laid down.
+ */
+final class ShelfItem extends Button {
+
+    /** Where on the screen a hand moves, and where the bench is there. */
+    interface Track {
+
+        /** The mouse is here, in the scene; true if that is on the bench. */
+        boolean moved(double sceneX, double sceneY);
+    }
+
+    private final Good good;
+    private final Workbench work;
+    private final Track track;
+    private boolean dragging;
+
+    ShelfItem(Good good, ShelfPictures pictures, Workbench work, Track track, Wording wording) {
+        this.good = good;
+        this.work = work;
+        this.track = track;
+        String title = title(good, wording);
+        String about = about(good, wording);
+        setId("shelf-" + good.name());
+        getStyleClass().add("shelf-item");
+        setAccessibleText(wording.say("shelf.item.spoken", title, about));
+        setTooltip(new Tooltip(wording.say("shelf.item.tip", title, about)));
+        ImageView picture = new ImageView();
+        picture.setFitWidth(ShelfPictures.WIDTH);
+        picture.setFitHeight(ShelfPictures.HEIGHT);
+        picture.imageProperty().bind(pictures.of(good));
+        Label words = new Label(title);
+        words.setWrapText(true);
+        words.setMinWidth(0);
+        words.setMaxWidth(Double.MAX_VALUE);
+        words.getStyleClass().add("shelf-title");
+        HBox.setHgrow(words, Priority.ALWAYS);
+        HBox content = new HBox(picture, words);
+        content.getStyleClass().add("shelf-content");
+        content.setAlignment(Pos.CENTER_LEFT);
+        setGraphic(content);
+        setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
+        setAlignment(Pos.CENTER_LEFT);
+        setMaxWidth(Double.MAX_VALUE);
+        setMinWidth(0);
+        content.prefWidthProperty().bind(widthProperty().subtract(18));
+        setOnAction(event -> take());
+        addEventHandler(MouseEvent.DRAG_DETECTED, this::begin);
+        addEventHandler(MouseEvent.MOUSE_DRAGGED, this::drag);
+        addEventFilter(MouseEvent.MOUSE_RELEASED, this::end);
+    }
+
+    static String title(Good good, Wording wording) {
+        return good.card()
+                .map(card -> card.title().in(wording.locale()))
+                .orElseGet(() -> wording.say("shelf.plain." + good.part().kind().word()));
+    }
+
+    static String about(Good good, Wording wording) {
+        return good.card()
+                .map(card -> card.about().in(wording.locale()))
+                .orElseGet(
+                        () -> wording.say("shelf.plain." + good.part().kind().word() + ".about"));
+    }
+
+    /** Whether a search finds it: every word of the search is somewhere in its words. */
+    boolean answers(String search, Wording wording) {
+        String all =
+                (title(good, wording)
+                                + " "
+                                + about(good, wording)
+                                + " "
+                                + wording.say("kind." + good.part().kind().word()))
+                        .toLowerCase(wording.locale());
+        for (String word : search.toLowerCase(wording.locale()).split("\\s+")) {
+            if (!all.contains(word.toLowerCase(Locale.ROOT))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private void take() {
+        Point2D middle = work.ground().middle();
+        work.ground().takeFocus();
+        work.hands().take(good.part(), middle.getX(), middle.getY());
+    }
+
+    private void begin(MouseEvent event) {
+        if (event.getButton() == MouseButton.PRIMARY) {
+            dragging = true;
+            take();
+            track.moved(event.getSceneX(), event.getSceneY());
+        }
+    }
+
+    private void drag(MouseEvent event) {
+        if (dragging) {
+            track.moved(event.getSceneX(), event.getSceneY());
+        }
+    }
+
+    /** Over the bench it is laid down; elsewhere the hand lets go of it. */
+    private void end(MouseEvent event) {
+        if (!dragging) {
+            return;
+        }
+        dragging = false;
+        disarm();
+        event.consume();
+        if (track.moved(event.getSceneX(), event.getSceneY())) {
+            work.hands().drop();
+        } else {
+            work.hands().cancel();
+        }
+    }
+}

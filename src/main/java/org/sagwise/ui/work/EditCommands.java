@@ -1,0 +1,184 @@
+package org.sagwise.ui.work;
+
+import javafx.beans.binding.Bindings;
+import javafx.beans.binding.BooleanBinding;
+
+import org.sagwise.picture.layout.PartShape;
+import org.sagwise.scenario.edit.AlignParts;
+import org.sagwise.scenario.edit.ArrangeCells;
+import org.sagwise.scenario.edit.CutLinks;
+import org.sagwise.scenario.edit.DeleteParts;
+import org.sagwise.scenario.edit.DuplicateParts;
+import org.sagwise.scenario.edit.Edit;
+import org.sagwise.scenario.edit.FlipParts;
+import org.sagwise.scenario.edit.TurnParts;
+import org.sagwise.ui.command.Command;
+import org.sagwise.ui.hands.Grip;
+import org.sagwise.ui.hands.Handwork;
+import org.sagwise.ui.hands.JointChoice;
+import org.sagwise.ui.model.Lit;
+
+import java.awt.geom.Point2D;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+
+/** What can be done with what is chosen on the bench. */
+public record EditCommands(
+        Command turn,
+        Command flip,
+        Command move,
+        Command duplicate,
+        Command delete,
+        Command selectAll,
+        Command alignRow,
+        Command alignColumn,
+        Command parallel,
+        Command series,
+        Command rows,
+        Command probeRed,
+        Command probeBlack) {
+
+    /** Copies lie this far from what was copied, in grid units. */
+    private static final double COPY_STEP = 1;
+
+    private static final int LEAST_FOR_ROWS = 4;
+
+    public static EditCommands of(Workbench work) {
+        Handwork hands = work.hands();
+        BooleanBinding noPart = unless(work, chosen -> !chosen.parts().isEmpty());
+        BooleanBinding nothing = unless(work, chosen -> !chosen.isNothing());
+        BooleanBinding fewParts = unless(work, chosen -> chosen.parts().size() > 1);
+        BooleanBinding fewCells = unless(work, chosen -> cells(work).size() > 1);
+        BooleanBinding noRows = unless(work, chosen -> rows(work).size() > 2);
+        return new EditCommands(
+                Command.of("turn", () -> turn(work)).unless(noPart),
+                Command.of("flip", () -> flip(work)).unless(noPart),
+                Command.of("move", () -> lift(work)).unless(noPart),
+                Command.of("duplicate", () -> duplicate(work)).by("Shortcut+D").unless(noPart),
+                Command.of("delete", () -> delete(work)).unless(nothing),
+                Command.of("select-all", () -> hands.choose(everything(work))).by("Shortcut+A"),
+                align("align-row", work, AlignParts.Line.ROW).unless(fewParts),
+                align("align-column", work, AlignParts.Line.COLUMN).unless(fewParts),
+                Command.of("parallel", () -> arrange(work, 1)).by("Shortcut+1").unless(fewCells),
+                Command.of("series", () -> arrange(work, cells(work).size()))
+                        .by("Shortcut+2")
+                        .unless(fewCells),
+                Command.of("rows", () -> arrange(work, rows(work).get(1)))
+                        .by("Shortcut+3")
+                        .unless(noRows),
+                probe("probe-red", work, Grip.Probe.RED),
+                probe("probe-black", work, Grip.Probe.BLACK));
+    }
+
+    private static BooleanBinding unless(Workbench work, Predicate<Lit> condition) {
+        return Bindings.createBooleanBinding(
+                () -> !condition.test(work.hands().chosen()),
+                work.movesProperty(),
+                work.bench().historyProperty());
+    }
+
+    private static void onParts(Workbench work, Set<String> parts, Edit edit) {
+        if (!parts.isEmpty()) {
+            work.perform(edit);
+        }
+    }
+
+    static void turn(Workbench work) {
+        if (work.hands().grip() instanceof Grip.Fresh) {
+            work.hands().turnHeld(1);
+        } else {
+            Set<String> parts = work.hands().chosen().parts();
+            onParts(work, parts, new TurnParts(parts, 1));
+        }
+    }
+
+    static void flip(Workbench work) {
+        if (work.hands().grip() instanceof Grip.Fresh) {
+            work.hands().turnHeld(2);
+        } else {
+            Set<String> parts = work.hands().chosen().parts();
+            onParts(work, parts, new FlipParts(parts));
+        }
+    }
+
+    static void lift(Workbench work) {
+        work.hands().chosen().parts().stream()
+                .sorted()
+                .findFirst()
+                .flatMap(id -> work.ground().lying().part(id))
+                .ifPresent(
+                        box -> {
+                            work.ground().takeFocus();
+                            work.hands().lift(box.x(), box.y());
+                        });
+    }
+
+    static void duplicate(Workbench work) {
+        Set<String> parts = work.hands().chosen().parts();
+        double width =
+                parts.stream()
+                        .flatMap(id -> work.ground().lying().part(id).stream())
+                        .mapToDouble(box -> box.body().union(box.label()).getWidth())
+                        .max()
+                        .orElse(0);
+        double step = Math.ceil(width / PartShape.GRID) + COPY_STEP;
+        List<String> before = work.bench().scenario().parts().stream().map(p -> p.id()).toList();
+        onParts(work, parts, new DuplicateParts(parts, step, 0));
+        work.hands().choose(Lit.of(newParts(work, before), Set.of()));
+    }
+
+    /** Parts that have come to the bench since. */
+    static Set<String> newParts(Workbench work, List<String> before) {
+        return work.bench().scenario().parts().stream()
+                .map(part -> part.id())
+                .filter(id -> !before.contains(id))
+                .collect(Collectors.toSet());
+    }
+
+    static void delete(Workbench work) {
+        Lit chosen = work.hands().chosen();
+        if (!chosen.parts().isEmpty()) {
+            work.perform(new DeleteParts(chosen.parts()));
+        } else if (!chosen.links().isEmpty()) {
+            work.perform(new CutLinks(chosen.links()));
+        }
+        work.hands().choose(Lit.NOTHING);
+    }
+
+    private static Lit everything(Workbench work) {
+        return Lit.of(newParts(work, List.of()), Set.of());
+    }
+
+    private static Command align(String id, Workbench work, AlignParts.Line line) {
+        return Command.of(
+                id, () -> work.perform(new AlignParts(work.hands().chosen().parts(), line)));
+    }
+
+    /** The chosen cells, or all of them where none is chosen. */
+    private static List<String> cells(Workbench work) {
+        Set<String> chosen = work.hands().chosen().parts();
+        return ArrangeCells.cellsAmong(
+                work.bench().scenario(), chosen.isEmpty() ? newParts(work, List.of()) : chosen);
+    }
+
+    private static List<Integer> rows(Workbench work) {
+        int cells = cells(work).size();
+        return cells < LEAST_FOR_ROWS ? List.of() : ArrangeCells.choices(cells);
+    }
+
+    private static void arrange(Workbench work, int rows) {
+        work.perform(new ArrangeCells(cells(work), rows, JointChoice.CONTACT_MOHM));
+    }
+
+    private static Command probe(String id, Workbench work, Grip.Probe probe) {
+        return Command.of(
+                id,
+                () -> {
+                    Point2D middle = work.ground().middle();
+                    work.ground().takeFocus();
+                    work.hands().takeProbe(probe, middle.getX(), middle.getY());
+                });
+    }
+}

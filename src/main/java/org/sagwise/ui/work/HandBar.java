@@ -1,0 +1,76 @@
+package org.sagwise.ui.work;
+
+import javafx.geometry.Orientation;
+import javafx.scene.control.Label;
+import javafx.scene.control.Separator;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.ToggleGroup;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.FlowPane;
+
+import org.sagwise.ui.command.Controls;
+import org.sagwise.ui.hands.JointChoice;
+import org.sagwise.ui.model.Subscriptions;
+import org.sagwise.ui.text.Wording;
+
+import java.util.Locale;
+import java.util.stream.Stream;
+
+/** What hands can do at the bench, for people who do not know the keys, one click each. */
+public final class HandBar extends FlowPane {
+
+    private final Workbench work;
+    private final Wording wording;
+    private final ToggleGroup joints = new ToggleGroup();
+
+    public HandBar(
+            Workbench work,
+            EditCommands commands,
+            Controls controls,
+            Wording wording,
+            Subscriptions subscriptions) {
+        this.work = work;
+        this.wording = wording;
+        setId("hand-bar");
+        getStyleClass().add("hand-bar");
+        Label by = new Label(wording.say("hand.join"));
+        by.getStyleClass().add("quiet");
+        getChildren().add(by);
+        Stream.of(JointChoice.values()).map(this::joint).forEach(getChildren()::add);
+        getChildren().add(new Separator(Orientation.VERTICAL));
+        Stream.of(
+                        commands.turn(),
+                        commands.flip(),
+                        commands.move(),
+                        commands.duplicate(),
+                        commands.delete())
+                .map(controls::button)
+                .forEach(getChildren()::add);
+        getChildren().add(new Separator(Orientation.VERTICAL));
+        Stream.of(commands.probeRed(), commands.probeBlack())
+                .map(controls::button)
+                .forEach(getChildren()::add);
+        subscriptions.onChange(work.movesProperty(), this::follow);
+        follow();
+    }
+
+    private ToggleButton joint(JointChoice choice) {
+        String word = choice.name().toLowerCase(Locale.ROOT);
+        ToggleButton button = new ToggleButton(wording.say("hand.join." + word));
+        button.setId("join-" + word);
+        button.setUserData(choice);
+        button.setToggleGroup(joints);
+        button.setTooltip(new Tooltip(wording.say("hand.join." + word + ".tip")));
+        button.setOnAction(
+                event -> {
+                    work.hands().setJoint(choice);
+                    work.ground().takeFocus();
+                });
+        return button;
+    }
+
+    private void follow() {
+        joints.getToggles()
+                .forEach(each -> each.setSelected(each.getUserData() == work.hands().joint()));
+    }
+}

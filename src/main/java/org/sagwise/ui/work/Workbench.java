@@ -1,0 +1,152 @@
+package org.sagwise.ui.work;
+
+import javafx.beans.property.ReadOnlyIntegerProperty;
+import javafx.beans.property.ReadOnlyIntegerWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+
+import org.sagwise.picture.layout.BenchLayout;
+import org.sagwise.quantity.Texts;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.Scenario;
+import org.sagwise.scenario.edit.ArrangeCells;
+import org.sagwise.scenario.edit.Edit;
+import org.sagwise.scenario.edit.EditName;
+import org.sagwise.scenario.edit.SetAmbient;
+import org.sagwise.scenario.edit.SetLinkKeys;
+import org.sagwise.scenario.edit.SetPartKeys;
+import org.sagwise.scenario.edit.SetProbes;
+import org.sagwise.scenario.edit.SetTexts;
+import org.sagwise.ui.hands.Handwork;
+import org.sagwise.ui.hands.Surface;
+import org.sagwise.ui.model.BenchModel;
+import org.sagwise.ui.model.Lit;
+
+import java.awt.geom.Point2D;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.function.Supplier;
+
+/**
+ * What a person works with at the bench: the document, the hands on it, and the ground on which
+ * both meet. All edits go through here.
+ */
+public final class Workbench {
+
+    /** The place on the screen where the bench lies. */
+    public interface Ground {
+
+        /** Where everything lies. */
+        BenchLayout lying();
+
+        /** The middle of what is seen, bench units. */
+        Point2D middle();
+
+        /** Takes the focus, so that keys are meant for the bench. */
+        void takeFocus();
+
+        /** Gives the focus to a part. */
+        void focusPart(String id);
+    }
+
+    private final BenchModel bench;
+    private final Supplier<Locale> locale;
+    private final Handwork hands;
+    private final ReadOnlyIntegerWrapper moves = new ReadOnlyIntegerWrapper();
+    private final ReadOnlyStringWrapper message = new ReadOnlyStringWrapper("");
+    private Ground ground;
+    private List<?> links = List.of();
+
+    /**
+     * @param locale language in which edits are named
+     */
+    public Workbench(BenchModel bench, Supplier<Locale> locale) {
+        this.bench = bench;
+        this.locale = locale;
+        this.hands = new Handwork(this::surface, this::perform, () -> moves.set(moves.get() + 1));
+        bench.historyProperty().subscribe((before, now) -> follow());
+    }
+
+    /** The bench is shown here from now on. */
+    public void lieOn(Ground place) {
+        ground = place;
+    }
+
+    public Ground ground() {
+        return ground;
+    }
+
+    public BenchModel bench() {
+        return bench;
+    }
+
+    public Handwork hands() {
+        return hands;
+    }
+
+    /** Changes whenever grip, choice or kind of joint do. */
+    public ReadOnlyIntegerProperty movesProperty() {
+        return moves.getReadOnlyProperty();
+    }
+
+    /** What there is to say about the last action; empty for nothing. */
+    public ReadOnlyStringProperty messageProperty() {
+        return message.getReadOnlyProperty();
+    }
+
+    public void say(String words) {
+        message.set(words);
+    }
+
+    /** Makes an edit, if it changes anything, under its own name. */
+    public void perform(Edit edit) {
+        Scenario before = isAboutPlaces(edit) ? settled() : bench.scenario();
+        Scenario after = edit.apply(before);
+        if (!after.equals(before)) {
+            bench.edit(nameOf(edit.name(before)), same -> after);
+        }
+    }
+
+    private String nameOf(EditName name) {
+        return Texts.in("edits", locale.get()).say(name.key(), name.words().toArray());
+    }
+
+    /** Edits that leave everything where it lies, or lay it all out anew, need no places. */
+    private static boolean isAboutPlaces(Edit edit) {
+        return !(edit instanceof ArrangeCells
+                || edit instanceof SetAmbient
+                || edit instanceof SetTexts
+                || edit instanceof SetPartKeys
+                || edit instanceof SetLinkKeys
+                || edit instanceof SetProbes);
+    }
+
+    /** The document with every part where it is seen: what is moved must not move the rest. */
+    private Scenario settled() {
+        return bench.scenario().withPlacement(ground.lying().placements());
+    }
+
+    private Surface surface() {
+        return new Surface(bench.scenario(), ground.lying());
+    }
+
+    /** Forgets what is no longer there; joints are counted anew when any of them changed. */
+    private void follow() {
+        say("");
+        Lit old = hands.chosen();
+        Set<String> there = new HashSet<>(old.parts());
+        there.retainAll(bench.scenario().parts().stream().map(Part::id).toList());
+        boolean sameLinks = links.equals(bench.scenario().links());
+        links = bench.scenario().links();
+        Lit kept = Lit.of(there, sameLinks ? old.links() : Set.of());
+        if (bench.history().entries().size() == 1) {
+            kept = Lit.NOTHING;
+            hands.cancel();
+        }
+        if (!kept.equals(old)) {
+            hands.choose(kept);
+        }
+    }
+}

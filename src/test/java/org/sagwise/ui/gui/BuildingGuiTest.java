@@ -1,0 +1,167 @@
+package org.sagwise.ui.gui;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import javafx.geometry.Bounds;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.MouseButton;
+
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** Building, turning, joining and taking apart, by mouse and by keyboard. */
+class BuildingGuiTest extends GuiTest {
+
+    private static final String CELL = "shelf-inr18650-2500-20A";
+    private static final String COIL = "shelf-coil-1ohm-40W";
+    private static final String BUTTON = "shelf-button";
+
+    @BeforeEach
+    void openAnEmptyBench() throws Exception {
+        open();
+        robot().push(KeyCode.CONTROL, KeyCode.N);
+        settle();
+        robot().clickOn("#tab-shelf");
+        settle();
+    }
+
+    /** Drags something from the shelf to a place on the bench, in parts of its size. */
+    private void drag(String good, double x, double y) {
+        find(good);
+        robot().drag("#" + good, MouseButton.PRIMARY);
+        Bounds bench = boundsOf("bench");
+        double toX = bench.getMinX() + x * bench.getWidth();
+        double toY = bench.getMinY() + y * bench.getHeight();
+        robot().moveTo(toX, toY).drop();
+        settle();
+    }
+
+    /** The shelf is long; a search brings what is wanted to where it can be seen. */
+    private void find(String good) {
+        robot().clickOn("#shelf-search").push(KeyCode.CONTROL, KeyCode.A);
+        robot().write(wordsFor(good));
+        settle();
+    }
+
+    private static String wordsFor(String good) {
+        return switch (good) {
+            case CELL -> "INR 18650 2500";
+            case COIL -> "1 40 W";
+            default -> "button";
+        };
+    }
+
+    private Bounds boundsOf(String id) {
+        return node(id).localToScreen(node(id).getBoundsInLocal());
+    }
+
+    private void join(String one, String other) {
+        robot().clickOn("#terminal-" + one).clickOn("#terminal-" + other);
+        settle();
+    }
+
+    private void buildPair() {
+        drag(CELL, 0.25, 0.5);
+        drag(CELL, 0.45, 0.5);
+        drag(BUTTON, 0.65, 0.25);
+        drag(COIL, 0.85, 0.6);
+        robot().clickOn("#join-ideal");
+        join("A-plus", "B-plus");
+        join("A-minus", "B-minus");
+        join("B-plus", "fire-1");
+        join("fire-2", "coil-1");
+        join("coil-2", "B-minus");
+    }
+
+    private String firedWatts() {
+        robot().press(KeyCode.SPACE);
+        settle();
+        String watts = text("ledger-coils-watts");
+        robot().release(KeyCode.SPACE);
+        settle();
+        return watts;
+    }
+
+    /** 22 mΩ each, 3 mΩ of button: 4.2 V / (1 + 0.011 + 0.003) Ω = 4.142 A, 17.16 W in 1 Ω. */
+    @Test
+    void build_pairByMouse_givesItsWatts() {
+        buildPair();
+
+        assertEquals("−17.16", firedWatts());
+    }
+
+    @Test
+    void undo_untilEmpty_isSavedAgain() {
+        buildPair();
+        for (int i = 0; i < 9; i++) {
+            robot().push(KeyCode.CONTROL, KeyCode.Z);
+        }
+        settle();
+
+        assertFalse(isThere("part-A"));
+        robot().push(KeyCode.CONTROL, KeyCode.SHIFT, KeyCode.Z);
+        settle();
+        assertTrue(isThere("part-A"));
+    }
+
+    /** 8.4 V drive one round 44 mΩ: 191 A with the button let go. */
+    @Test
+    void flip_cellOfAPair_isADanger() {
+        buildPair();
+        robot().clickOn("#part-B").push(KeyCode.F);
+        settle();
+
+        assertTrue(isThere("danger-strip"));
+        assertEquals("Button open", text("fire-state"));
+        assertTrue(text("limit-B").startsWith("191 A"), text("limit-B"));
+    }
+
+    @Test
+    void delete_part_takesItsJointsAlong() {
+        buildPair();
+        robot().clickOn("#part-A").push(KeyCode.DELETE);
+        settle();
+
+        assertFalse(isThere("part-A"));
+        assertEquals("−16.79", firedWatts());
+    }
+
+    /** Nothing but keys: shelf, place, join, turn, fire. */
+    @Test
+    void build_byKeyboardAlone_givesItsWatts() {
+        place(CELL, KeyCode.LEFT, 6);
+        place(COIL, KeyCode.RIGHT, 6);
+        robot().interact(() -> node("join-ideal").requestFocus());
+        robot().push(KeyCode.ENTER);
+        joinByKeys("A-plus", KeyCode.UP, "coil-1");
+        joinByKeys("A-minus", KeyCode.DOWN, "coil-2");
+
+        // 4.2 V on 1 Ω through 22 mΩ.
+        assertEquals("−16.89", text("ledger-coils-watts"));
+    }
+
+    private void place(String good, KeyCode way, int steps) {
+        robot().interact(() -> node(good).requestFocus());
+        robot().push(KeyCode.ENTER);
+        for (int i = 0; i < steps; i++) {
+            robot().push(way);
+        }
+        robot().push(KeyCode.ENTER);
+        settle();
+    }
+
+    /** Goes right until there is nothing more, then up or down, as somebody who sees it would. */
+    private void joinByKeys(String one, KeyCode then, String other) {
+        robot().interact(() -> node("terminal-" + one).requestFocus());
+        robot().push(KeyCode.J);
+        robot().push(KeyCode.RIGHT).push(KeyCode.RIGHT).push(KeyCode.RIGHT);
+        if (!node("terminal-" + other).isFocused()) {
+            robot().push(then);
+        }
+        assertTrue(node("terminal-" + other).isFocused());
+        robot().push(KeyCode.ENTER);
+        settle();
+    }
+}
