@@ -38,7 +38,8 @@ public final class BenchModel {
 
     /** Puts another document on the bench. The present one is gone. */
     public void open(Scenario scenario) {
-        set(History.of(scenario));
+        history.set(History.of(scenario));
+        assess();
         spotlight.clear();
         thumb.start(scenario.fired());
     }
@@ -78,6 +79,16 @@ public final class BenchModel {
         return history.getReadOnlyProperty();
     }
 
+    /**
+     * Shows another moment of what lies on the bench, until the document changes. A moment of an
+     * earlier document is not shown.
+     */
+    public void show(Assessment moment) {
+        if (moment.bench() == assessment().bench()) {
+            assessment.set(moment);
+        }
+    }
+
     /** Everything computed of the document, with the button as it is held or not. */
     public Assessment assessment() {
         return assessment.get();
@@ -99,8 +110,12 @@ public final class BenchModel {
         boolean sameDocument = next.present().equals(scenario());
         history.set(next);
         if (!sameDocument) {
-            assessment.set(assess.apply(scenario()).with(press()));
+            assess();
         }
+    }
+
+    private void assess() {
+        assessment.set(assess.apply(scenario()).with(press()));
     }
 
     private Press press() {
