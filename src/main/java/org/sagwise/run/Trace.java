@@ -24,7 +24,16 @@ public final class Trace {
     private final List<RunState> states;
     private final List<Turn> turns;
 
-    Trace(Bench bench, RunSettings settings, List<RunState> states, List<Turn> turns) {
+    /**
+     * A course that was recorded.
+     *
+     * @param states in order of time, at least one
+     * @param turns every turn of the button, in order of time
+     */
+    public Trace(Bench bench, RunSettings settings, List<RunState> states, List<Turn> turns) {
+        if (states.isEmpty()) {
+            throw new IllegalArgumentException("a course has at least one state");
+        }
         this.bench = bench;
         this.settings = settings;
         this.states = List.copyOf(states);

@@ -1,0 +1,92 @@
+package org.sagwise.ui.clock;
+
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+
+import org.sagwise.caution.Assessment;
+import org.sagwise.run.RunPlan;
+import org.sagwise.run.RunProgress;
+import org.sagwise.run.RunResult;
+import org.sagwise.run.RunSettings;
+import org.sagwise.run.RunState;
+import org.sagwise.run.Runner;
+
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.BiConsumer;
+
+/** Runs a bench down behind the scenes, tells how far it has come, and can be called off. */
+final class RunDown {
+
+    private final Desk desk;
+    private final Executor front;
+    private final ReadOnlyObjectWrapper<Optional<Progress>> progress =
+            new ReadOnlyObjectWrapper<>(Optional.empty());
+    private AtomicBoolean goesOn = new AtomicBoolean();
+
+    RunDown(Desk desk, Executor front) {
+        this.desk = desk;
+        this.front = front;
+    }
+
+    ReadOnlyObjectProperty<Optional<Progress>> progressProperty() {
+        return progress.getReadOnlyProperty();
+    }
+
+    boolean isRunning() {
+        return progress.get().isPresent();
+    }
+
+    /**
+     * Starts a run.
+     *
+     * @param done takes the result and everything that is shown of its end
+     */
+    void start(Assessment from, RunPlan plan, BiConsumer<RunResult, Assessment> done) {
+        AtomicBoolean mine = new AtomicBoolean(true);
+        goesOn = mine;
+        progress.set(Optional.of(Progress.START));
+        RunProgress heard = hearing(mine);
+        desk.give(
+                () -> {
+                    RunResult result = Runner.run(from.bench(), plan, RunSettings.USUAL, heard);
+                    Assessment moment = from.at(result.last().states(), result.last().press());
+                    return () -> {
+                        progress.set(Optional.empty());
+                        done.accept(result, moment);
+                    };
+                });
+    }
+
+    /** Ends the run under way as it stands; its result is still taken. */
+    void cancel() {
+        goesOn.set(false);
+    }
+
+    /** Ends the run under way; its result is of no interest any more. */
+    void forget() {
+        cancel();
+        progress.set(Optional.empty());
+    }
+
+    /** Many presses a second are computed; only the newest is shown. */
+    private RunProgress hearing(AtomicBoolean mine) {
+        AtomicReference<RunState> newest = new AtomicReference<>();
+        AtomicReference<Double> startCharge = new AtomicReference<>();
+        return state -> {
+            startCharge.compareAndSet(null, Progress.emptiest(state));
+            if (newest.getAndSet(state) == null) {
+                front.execute(
+                        () -> {
+                            RunState last = newest.getAndSet(null);
+                            if (mine == goesOn && isRunning()) {
+                                progress.set(Optional.of(Progress.of(last, startCharge.get())));
+                            }
+                        });
+            }
+            return mine.get();
+        };
+    }
+}

@@ -1,0 +1,61 @@
+package org.sagwise.ui.clock;
+
+import org.sagwise.caution.Assessment;
+import org.sagwise.reading.Press;
+import org.sagwise.run.Advance;
+import org.sagwise.run.RunEvent;
+import org.sagwise.run.RunState;
+import org.sagwise.run.Stepper;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A little time, computed in one go.
+ *
+ * @param legs what its stretches brought, in order
+ * @param moment everything that is shown of its end
+ */
+record Slice(List<Leg> legs, Assessment moment) {
+
+    /** One stretch and what it brought. */
+    record Leg(Press press, Advance advance) {}
+
+    /**
+     * Goes on from a state, and stops early where something happens that stops the clock.
+     *
+     * @param stretches at least one
+     * @param shown an assessment of the bench
+     */
+    static Slice of(
+            Stepper stepper, RunState from, List<Owed.Stretch> stretches, Assessment shown) {
+        List<Leg> legs = new ArrayList<>();
+        RunState state = from;
+        for (Owed.Stretch stretch : stretches) {
+            Advance advance =
+                    stepper.advance(state, stretch.press(), stretch.seconds(), Halts.KINDS);
+            legs.add(new Leg(stretch.press(), advance));
+            state = advance.state();
+            if (state.isOver() || isHalted(advance)) {
+                break;
+            }
+        }
+        return new Slice(legs, shown.at(state.states(), state.press()));
+    }
+
+    private static boolean isHalted(Advance advance) {
+        return advance.events().stream().map(RunEvent::kind).anyMatch(Halts::isHalt);
+    }
+
+    RunState end() {
+        return legs.get(legs.size() - 1).advance().state();
+    }
+
+    List<RunEvent> events() {
+        return legs.stream().flatMap(leg -> leg.advance().events().stream()).toList();
+    }
+
+    boolean isHalted() {
+        return end().isOver() || legs.stream().map(Leg::advance).anyMatch(Slice::isHalted);
+    }
+}

@@ -1,0 +1,100 @@
+package org.sagwise.ui.clock;
+
+import org.sagwise.caution.Assessment;
+import org.sagwise.file.CatalogueLoader;
+import org.sagwise.file.ScenarioReader;
+import org.sagwise.part.Catalogue;
+import org.sagwise.scenario.Scenario;
+import org.sagwise.ui.demo.Example;
+import org.sagwise.ui.demo.Examples;
+import org.sagwise.ui.model.BenchModel;
+import org.sagwise.ui.model.Thumb;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+
+/** A bench with a clock whose real time only passes when the test says so. */
+final class FakeTime {
+
+    private static final Catalogue CATALOGUE = CatalogueLoader.builtIn();
+    private static final List<Example> EXAMPLES = Examples.all(new ScenarioReader(CATALOGUE));
+    private static final double FRAME_S = 0.05;
+
+    final BenchModel bench;
+    final ClockModel clock;
+    private final Deque<Runnable> waiting = new ArrayDeque<>();
+    private boolean slow;
+    private long nanos = 5;
+
+    FakeTime(String example) {
+        bench = new BenchModel(s -> Assessment.of(s, CATALOGUE), scenario(example));
+        clock = new ClockModel(bench, new Threads(this::work, Runnable::run), () -> nanos);
+    }
+
+    static Scenario scenario(String example) {
+        return EXAMPLES.stream()
+                .filter(each -> each.name().equals(example))
+                .findFirst()
+                .orElseThrow()
+                .scenario();
+    }
+
+    private void work(Runnable job) {
+        if (slow) {
+            waiting.add(job);
+        } else {
+            job.run();
+        }
+    }
+
+    /** From now on work behind the scenes waits until {@link #catchUp()}. */
+    void slowDown() {
+        slow = true;
+    }
+
+    void catchUp() {
+        slow = false;
+        while (!waiting.isEmpty()) {
+            waiting.poll().run();
+        }
+    }
+
+    /** Lets real time pass, frame by frame. */
+    void pass(double seconds) {
+        long frames = Math.round(seconds / FRAME_S);
+        for (long frame = 0; frame < frames; frame++) {
+            let(FRAME_S);
+            clock.tick();
+        }
+    }
+
+    /** Lets real time pass without a frame. */
+    void let(double seconds) {
+        nanos += Math.round(seconds * 1e9);
+    }
+
+    void press() {
+        bench.thumb().press(Thumb.Hold.KEY);
+    }
+
+    void release() {
+        bench.thumb().release(Thumb.Hold.KEY);
+    }
+
+    Now now() {
+        return clock.nowProperty().get();
+    }
+
+    double coilW() {
+        return bench.assessment().readings().coils().get(0).powerW();
+    }
+
+    double sagV() {
+        return bench.assessment().readings().cells().get(0).sagV();
+    }
+
+    double charge() {
+        return bench.assessment().states().cells().get("A").charge();
+    }
+}
