@@ -85,6 +85,7 @@ public final class SagwiseCommand implements Callable<Integer> {
                         .addSubcommand(new ReadingsCommand(call))
                         .addSubcommand(new CheckCommand(call))
                         .addSubcommand(new RunCommand(call))
+                        .addSubcommand(new CompareCommand(call))
                         .addSubcommand(new PictureCommand(call))
                         .addSubcommand(new ExplainCommand(call))
                         .addSubcommand(new ShareCommand(call))

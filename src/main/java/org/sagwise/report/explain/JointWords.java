@@ -22,7 +22,7 @@ final class JointWords {
         return speech.scenario().links().stream().map(this::sentence).toList();
     }
 
-    private String sentence(Link link) {
+    String sentence(Link link) {
         String joint = speech.sentence(words(link, terminal(link.from()), terminal(link.to())));
         return link.id()
                 .flatMap(this::noteOn)

@@ -19,7 +19,7 @@ import java.util.Set;
  * @param bench the bench
  * @param result the run
  */
-record Life(Bench bench, RunResult result) {
+public record Life(Bench bench, RunResult result) {
 
     /** Larger packs take longer to simulate than anyone waits for a post. */
     private static final int MOST_CELLS = 8;
@@ -31,7 +31,7 @@ record Life(Bench bench, RunResult result) {
      * Runs a bench down; empty where that says nothing: something grave is wrong with it, there is
      * nothing to run, or nothing ends it.
      */
-    static Optional<Life> of(Assessment assessment) {
+    public static Optional<Life> of(Assessment assessment) {
         Bench bench = assessment.bench();
         boolean grave = assessment.cautions().stream().anyMatch(c -> c.signal().isGrave());
         boolean delivers = bench.fired().pack().deliveredW() > 0;
@@ -44,8 +44,13 @@ record Life(Bench bench, RunResult result) {
                 : Optional.empty();
     }
 
+    /** How long it runs, rests between presses included, s. */
+    public double runTimeS() {
+        return result.last().timeS();
+    }
+
     String duration(Speech speech) {
-        return speech.print(result.last().timeS(), Unit.SECOND);
+        return speech.print(runTimeS(), Unit.SECOND);
     }
 
     String sentence(Speech speech) {

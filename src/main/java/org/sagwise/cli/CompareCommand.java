@@ -1,0 +1,63 @@
+package org.sagwise.cli;
+
+import org.sagwise.caution.Assessment;
+import org.sagwise.file.CatalogueLoader;
+import org.sagwise.report.compare.Comparison;
+import org.sagwise.report.compare.ComparisonPost;
+import org.sagwise.report.post.PostFormat;
+
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+import java.util.List;
+import java.util.concurrent.Callable;
+
+/** Puts two scenarios side by side: what differs in build and in outcome. */
+@Command(name = "compare", mixinStandardHelpOptions = true, versionProvider = Version.class)
+final class CompareCommand implements Callable<Integer> {
+
+    private final CallContext call;
+
+    @Parameters(index = "0", paramLabel = "FILE", descriptionKey = "compare.first")
+    private String first;
+
+    @Parameters(index = "1", paramLabel = "FILE", descriptionKey = "compare.second")
+    private String second;
+
+    @Option(names = "--json", descriptionKey = "json")
+    private boolean json;
+
+    CompareCommand(CallContext call) {
+        this.call = call;
+    }
+
+    @Override
+    public Integer call() {
+        List<GivenScenario> given = List.of(read(first), read(second));
+        given.forEach(each -> each.complain(call));
+        if (given.stream().anyMatch(each -> each.scenario().isEmpty())) {
+            return ExitStatus.WRONG;
+        }
+        Comparison comparison = Comparison.of(assess(given.get(0)), assess(given.get(1)));
+        if (json) {
+            CompareJson.write(call, comparison);
+        } else {
+            call.out()
+                    .print(
+                            PostFormat.TEXT.write(
+                                    ComparisonPost.of(comparison, call.locale(), call.signs()),
+                                    call.locale(),
+                                    call.signs()));
+        }
+        return comparison.differs() ? ExitStatus.FOUND : ExitStatus.DONE;
+    }
+
+    private GivenScenario read(String name) {
+        return new ScenarioInput(call).read(name);
+    }
+
+    private static Assessment assess(GivenScenario given) {
+        return Assessment.of(given.scenario().orElseThrow(), CatalogueLoader.builtIn());
+    }
+}

@@ -1,0 +1,164 @@
+package org.sagwise.report.compare;
+
+import org.sagwise.caution.Caution;
+import org.sagwise.caution.CautionTexts;
+import org.sagwise.quantity.Measure;
+import org.sagwise.quantity.QuantityFormat.Signs;
+import org.sagwise.quantity.Scale;
+import org.sagwise.quantity.Unit;
+import org.sagwise.report.explain.BuildWords;
+import org.sagwise.report.post.Block;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.Scenario;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** A comparison as blocks that any format can hold. */
+public final class ComparisonPost {
+
+    private final Comparison comparison;
+    private final BuildWords first;
+    private final BuildWords second;
+    private final Locale locale;
+    private final List<Block> post = new ArrayList<>();
+
+    private ComparisonPost(Comparison comparison, Locale locale, Signs signs) {
+        this.comparison = comparison;
+        this.locale = locale;
+        this.first = BuildWords.of(comparison.first().scenario(), locale, signs);
+        this.second = BuildWords.of(comparison.second().scenario(), locale, signs);
+    }
+
+    public static List<Block> of(Comparison comparison, Locale locale, Signs signs) {
+        ComparisonPost made = new ComparisonPost(comparison, locale, signs);
+        made.write();
+        return List.copyOf(made.post);
+    }
+
+    private void write() {
+        post.add(
+                new Block.Title(
+                        say(
+                                "compare.title",
+                                title(comparison.first().scenario()),
+                                title(comparison.second().scenario()))));
+        post.add(new Block.Heading(say("compare.build")));
+        if (comparison.build().isEmpty()) {
+            post.add(new Block.Paragraph(say("compare.same-build")));
+        } else {
+            post.add(new Block.Bullets(comparison.build().stream().map(this::sentence).toList()));
+        }
+        post.add(new Block.Heading(say("compare.outcome")));
+        cautions("compare.gone", comparison.outcome().gone());
+        cautions("compare.come", comparison.outcome().come());
+        if (!comparison.outcome().differs()) {
+            post.add(new Block.Paragraph(say("compare.same-outcome")));
+        }
+        post.add(
+                new Block.Table(
+                        List.of("", say("compare.first"), say("compare.second")),
+                        comparison.outcome().rows().stream().map(this::row).toList()));
+    }
+
+    private String title(Scenario scenario) {
+        return scenario.title().isBlank() ? say("untitled") : scenario.title();
+    }
+
+    private void cautions(String key, List<Caution> cautions) {
+        if (!cautions.isEmpty()) {
+            post.add(new Block.Paragraph(say(key)));
+            post.add(
+                    new Block.Bullets(
+                            cautions.stream()
+                                    .map(
+                                            caution ->
+                                                    CautionTexts.signal(caution.signal(), locale)
+                                                            + ": "
+                                                            + CautionTexts.title(caution, locale))
+                                    .toList()));
+        }
+    }
+
+    private List<String> row(Outcome.Row row) {
+        String part = row.first().isEmpty() ? second.label(row.second()) : first.label(row.first());
+        String key = row.quantity().name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return List.of(
+                say("compare.row." + key, part), value(row, row.was()), value(row, row.is()));
+    }
+
+    private String value(Outcome.Row row, double value) {
+        return first.print(
+                value,
+                switch (row.quantity().unit()) {
+                    case "A" -> Unit.AMPERE;
+                    case "V" -> Unit.VOLT;
+                    case "W" -> Unit.WATT;
+                    case "s" -> Unit.SECOND;
+                    default -> Unit.FRACTION;
+                });
+    }
+
+    private String sentence(BuildDifference difference) {
+        if (difference instanceof BuildDifference.PartOnly only) {
+            return words(only.side()).partOnly(key("part", only.side()), only.part());
+        } else if (difference instanceof BuildDifference.Turned turned) {
+            return first.sentence("compare.turned", first.name(turned.first()));
+        } else if (difference instanceof BuildDifference.KeyChanged changed) {
+            return first.sentence(
+                    "compare.key",
+                    both(changed.first(), changed.second()),
+                    keyName(changed.key()),
+                    written(changed.key(), changed.was()),
+                    written(changed.key(), changed.is()));
+        } else if (difference instanceof BuildDifference.JointOnly only) {
+            String joint = words(only.side()).joint(only.link());
+            return first.sentence(key("joint", only.side()), joint);
+        } else if (difference instanceof BuildDifference.JointChanged changed) {
+            return first.sentence(
+                    "compare.joint", first.joint(changed.first()), second.joint(changed.second()));
+        }
+        BuildDifference.Ambient ambient = (BuildDifference.Ambient) difference;
+        return first.sentence(
+                "compare.ambient",
+                first.print(ambient.wasC(), Unit.CELSIUS),
+                first.print(ambient.isC(), Unit.CELSIUS));
+    }
+
+    private BuildWords words(BuildDifference.Side side) {
+        return side == BuildDifference.Side.FIRST ? first : second;
+    }
+
+    private static String key(String what, BuildDifference.Side side) {
+        String where = side == BuildDifference.Side.FIRST ? "first" : "second";
+        return "compare." + what + "-only-" + where;
+    }
+
+    private String both(Part one, Part other) {
+        String name = first.name(one);
+        String mate = second.name(other);
+        return name.equals(mate) ? name : say("compare.both", name, mate);
+    }
+
+    /** A key as a person reads it: its name without the unit, which stands with the value. */
+    private static String keyName(String key) {
+        String unit = Measure.ofKey(key).isPresent() ? key.replaceFirst("_[^_]+$", "") : key;
+        return unit.replace('_', ' ');
+    }
+
+    private String written(String key, String value) {
+        if (value.isEmpty()) {
+            return say("compare.not-said");
+        }
+        return Measure.ofKey(key)
+                .map(Measure::scale)
+                .map(Scale::symbol)
+                .map(symbol -> value + " " + symbol)
+                .orElse(value);
+    }
+
+    private String say(String key, Object... words) {
+        return first.say(key, words);
+    }
+}

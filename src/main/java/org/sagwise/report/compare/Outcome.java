@@ -1,0 +1,69 @@
+package org.sagwise.report.compare;
+
+import org.sagwise.caution.Caution;
+
+import java.util.List;
+
+/**
+ * What differs in outcome between two scenarios, and what there is to compare.
+ *
+ * @param rows numbers side by side
+ * @param gone cautions of the first that the second does not have
+ * @param come cautions of the second that the first does not have
+ */
+public record Outcome(List<Row> rows, List<Caution> gone, List<Caution> come) {
+
+    /** Numbers that agree to so many parts count as equal: far below what any meter shows. */
+    private static final double ALIKE = 1e-9;
+
+    public Outcome {
+        rows = List.copyOf(rows);
+        gone = List.copyOf(gone);
+        come = List.copyOf(come);
+    }
+
+    /** What a row tells. */
+    public enum Quantity {
+        REST_CURRENT("A"),
+        CURRENT("A"),
+        TERMINAL("V"),
+        SAG("V"),
+        COIL_VOLTS("V"),
+        COIL_POWER("W"),
+        GIVEN("W"),
+        EFFICIENCY(""),
+        RUN_TIME("s");
+
+        private final String unit;
+
+        Quantity(String unit) {
+            this.unit = unit;
+        }
+
+        /** Symbol of its unit; empty for a share. */
+        public String unit() {
+            return unit;
+        }
+    }
+
+    /**
+     * A number in both scenarios.
+     *
+     * @param quantity what it is
+     * @param first id of the part in the first scenario; empty for the whole
+     * @param second id of the part in the second scenario; empty for the whole
+     * @param was value in the first; NaN if it has none
+     * @param is value in the second; NaN if it has none
+     */
+    public record Row(Quantity quantity, String first, String second, double was, double is) {
+
+        public boolean isAlike() {
+            double size = Math.max(Math.abs(was), Math.abs(is));
+            return Double.compare(was, is) == 0 || Math.abs(was - is) <= ALIKE * size + 1e-12;
+        }
+    }
+
+    public boolean differs() {
+        return !gone.isEmpty() || !come.isEmpty() || rows.stream().anyMatch(row -> !row.isAlike());
+    }
+}

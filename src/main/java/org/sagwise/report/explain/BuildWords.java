@@ -1,0 +1,59 @@
+package org.sagwise.report.explain;
+
+import org.sagwise.caution.CautionTexts;
+import org.sagwise.quantity.QuantityFormat.Signs;
+import org.sagwise.quantity.Unit;
+import org.sagwise.scenario.Link;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.Scenario;
+
+import java.util.Locale;
+
+/** Parts and joints of a scenario in words, for whoever writes about it. */
+public final class BuildWords {
+
+    private final Speech speech;
+    private final JointWords joints;
+
+    private BuildWords(Speech speech) {
+        this.speech = speech;
+        this.joints = new JointWords(speech);
+    }
+
+    public static BuildWords of(Scenario scenario, Locale locale, Signs signs) {
+        return new BuildWords(Speech.of(scenario, locale, signs));
+    }
+
+    /** A text of the bundle {@code report}. */
+    public String say(String key, Object... words) {
+        return speech.say(key, words);
+    }
+
+    /** The same with a capital letter in front. */
+    public String sentence(String key, Object... words) {
+        return speech.sentence(speech.say(key, words));
+    }
+
+    public String print(double value, Unit unit) {
+        return speech.print(value, unit);
+    }
+
+    public String name(Part part) {
+        return CautionTexts.name(part, speech.locale());
+    }
+
+    /** Label or id of a part; empty for no part. */
+    public String label(String id) {
+        return speech.scenario().part(id).map(Part::name).orElse(id);
+    }
+
+    /** How a link joins what: a sentence without a point. */
+    public String joint(Link link) {
+        return joints.sentence(link);
+    }
+
+    /** A sentence about a part. */
+    public String partOnly(String key, Part part) {
+        return sentence(key, name(part));
+    }
+}
