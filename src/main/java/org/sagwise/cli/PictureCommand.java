@@ -5,6 +5,7 @@ import org.sagwise.file.CatalogueLoader;
 import org.sagwise.picture.export.BenchPicture;
 import org.sagwise.picture.export.PictureFormat;
 import org.sagwise.picture.export.PictureSize;
+import org.sagwise.picture.layout.Drawing;
 import org.sagwise.picture.look.Theme;
 import org.sagwise.reading.Press;
 import org.sagwise.scenario.Scenario;
@@ -57,6 +58,9 @@ final class PictureCommand implements Callable<Integer> {
             defaultValue = "light")
     private String theme;
 
+    @Option(names = "--schematic", descriptionKey = "picture.schematic")
+    private boolean schematic;
+
     /** In which position of the button. */
     private static final class Button {
         @Option(names = "--fired", descriptionKey = "fired")
@@ -95,7 +99,14 @@ final class PictureCommand implements Callable<Integer> {
         Assessment assessment = Assessment.of(scenario, CatalogueLoader.builtIn()).with(press);
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try {
-            BenchPicture.write(assessment, format, call.locale(), colours, wanted, bytes);
+            BenchPicture.write(
+                    assessment,
+                    schematic ? Drawing.SCHEMATIC : Drawing.BENCH,
+                    format,
+                    call.locale(),
+                    colours,
+                    wanted,
+                    bytes);
         } catch (IOException impossible) {
             throw new UncheckedIOException(impossible);
         }

@@ -80,6 +80,15 @@ class PictureTest {
         assertArrayEquals(held, Files.readAllBytes(picture("usual.svg")));
     }
 
+    @Test
+    void picture_asSchematic_saysTheSameNumbersInAnotherDrawing() throws IOException {
+        String bench = Files.readString(picture("bench.svg"));
+        String schematic = Files.readString(picture("schematic.svg", "--schematic"));
+        assertFalse(bench.equals(schematic));
+        assertTrue(schematic.contains("175 A"), "the cell's current");
+        assertTrue(bench.contains("175 A"), "the cell's current");
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',

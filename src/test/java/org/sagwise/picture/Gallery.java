@@ -12,6 +12,7 @@ import org.sagwise.picture.export.PictureFormat;
 import org.sagwise.picture.export.PictureSize;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.picture.layout.Benches;
+import org.sagwise.picture.layout.Drawing;
 import org.sagwise.picture.look.Theme;
 import org.sagwise.picture.scene.BenchScene;
 import org.sagwise.picture.scene.BenchView;
@@ -49,6 +50,9 @@ public final class Gallery {
                 continue;
             }
             page(bench.getValue(), new File(folder, bench.getKey()));
+            write(
+                    schematic(bench.getValue(), Theme.LIGHT),
+                    new File(folder, bench.getKey() + "-schematic.png"));
             for (Theme theme : Theme.values()) {
                 Scenario scenario =
                         theme == Theme.LIGHT ? bench.getValue().pressed() : bench.getValue();
@@ -72,6 +76,22 @@ public final class Gallery {
                                                 .orElseThrow()));
         benches.putAll(Benches.all());
         return benches;
+    }
+
+    private static BufferedImage schematic(Scenario scenario, Theme theme) {
+        BenchScene scene =
+                BenchScene.of(
+                        Assessment.of(scenario.pressed(), CATALOGUE),
+                        BenchLayout.of(scenario, 1, Drawing.SCHEMATIC),
+                        theme,
+                        Locale.ENGLISH);
+        BufferedImage image = new BufferedImage(790, 400, BufferedImage.TYPE_INT_RGB);
+        Graphics2D surface = image.createGraphics();
+        BenchView view = BenchView.fit(scene.layout().bounds(), 790, 400);
+        StillPainter.paint(surface, scene, view);
+        ChevronPainter.paintStill(surface, scene, view);
+        surface.dispose();
+        return image;
     }
 
     private static BufferedImage bench(Scenario scenario, Theme theme, int width, int height) {

@@ -37,7 +37,13 @@ final class Captions {
                             .coil(box.id())
                             .map(reading -> coil(box, reading))
                             .orElseGet(() -> nameOnly(box));
-            case METER -> nameOnly(box);
+            case METER ->
+                    scene.isSchematic()
+                            ? scene.readings()
+                                    .part(box.id())
+                                    .map(reading -> meter(box, reading))
+                                    .orElseGet(() -> nameOnly(box))
+                            : nameOnly(box);
             default ->
                     scene.readings()
                             .part(box.id())
@@ -89,6 +95,19 @@ final class Captions {
         rows.add(Caption.Row.of(state(box.part().kind(), reading)));
         stuck(box).ifPresent(rows::add);
         return new Caption(rows);
+    }
+
+    /** Its symbol has no display, as the thing has. */
+    private Caption meter(PartBox box, PartReading reading) {
+        boolean amps = box.part().wordOrDefault("mode").orElse("volts").equals("amps");
+        String shown =
+                amps
+                        ? figures.print(reading.currentA(), Unit.AMPERE)
+                        : figures.print(reading.voltsV(), Unit.VOLT);
+        return new Caption(
+                List.of(
+                        Caption.Row.of(name(box)),
+                        Caption.Row.of(new Caption.Piece(shown, TextStyle.FIGURE, Tone.INK))));
     }
 
     private Optional<String> rating(PartBox box) {

@@ -3,6 +3,7 @@ package org.sagwise.picture.bench;
 import org.sagwise.picture.layout.Conductor;
 import org.sagwise.picture.look.Contrast;
 import org.sagwise.picture.look.Pen;
+import org.sagwise.picture.look.Tone;
 import org.sagwise.picture.scene.BenchScene;
 import org.sagwise.picture.scene.BenchView;
 import org.sagwise.picture.scene.PotentialScale;
@@ -31,6 +32,11 @@ public final class ChevronPainter {
     public static final double LEAST_A = 1e-3;
 
     private static final double UNITS_PER_DECADE = 16;
+
+    /** On a schematic's thin lines marks are small and far apart. */
+    private static final double THIN = 8;
+
+    private static final double SPARSE = 68;
     private static final double BRIGHT = 0.28;
     private static final Color DARK_MARK = new Color(0x10, 0x18, 0x1E);
     private static final Color BRIGHT_MARK = Color.WHITE;
@@ -41,10 +47,13 @@ public final class ChevronPainter {
     public ChevronPainter(BenchScene scene) {
         for (Conductor conductor : scene.layout().conductors()) {
             tracks.add(
-                    new ChevronTrack(
-                            conductor,
-                            ConductorLook.width(conductor, scene.scenario()),
-                            ConductorLook.radius(conductor)));
+                    scene.isSchematic()
+                            ? new ChevronTrack(conductor, THIN, 0, SPARSE)
+                            : new ChevronTrack(
+                                    conductor,
+                                    ConductorLook.width(conductor, scene.scenario()),
+                                    ConductorLook.radius(conductor),
+                                    ChevronTrack.SPACING));
         }
     }
 
@@ -92,10 +101,15 @@ public final class ChevronPainter {
         }
         AffineTransform before = surface.getTransform();
         surface.transform(view.transform());
-        stroke(surface, dark, BRIGHT_MARK, 4.6f);
-        stroke(surface, dark, DARK_MARK, 2.4f);
-        stroke(surface, bright, DARK_MARK, 4.6f);
-        stroke(surface, bright, BRIGHT_MARK, 2.4f);
+        if (scene.isSchematic()) {
+            dark.append(bright, false);
+            stroke(surface, dark, pen.colour(Tone.CONDUCTOR_EDGE), 2.6f);
+        } else {
+            stroke(surface, dark, BRIGHT_MARK, 4.6f);
+            stroke(surface, dark, DARK_MARK, 2.4f);
+            stroke(surface, bright, DARK_MARK, 4.6f);
+            stroke(surface, bright, BRIGHT_MARK, 2.4f);
+        }
         surface.setTransform(before);
     }
 

@@ -21,16 +21,18 @@ final class ChevronTrack {
     private final double begin;
     private final double end;
     private final double half;
+    private final double spacing;
     private double offset;
 
-    ChevronTrack(Conductor conductor, double width, double radius) {
+    ChevronTrack(Conductor conductor, double width, double radius, double spacing) {
+        this.spacing = spacing;
         this.conductor = conductor;
         this.places = evenPlaces(SoftPath.points(conductor.points(), radius));
         this.half = Math.max(4, Math.min(6.5, 0.42 * width + 1.5));
         double length = GRAIN * (places.length / 4 - 1);
         this.begin = conductor.sharedStart() + half;
         this.end = length - conductor.sharedEnd() - half;
-        this.offset = SPACING / 2;
+        this.offset = spacing / 2;
     }
 
     Conductor conductor() {
@@ -42,7 +44,7 @@ final class ChevronTrack {
         offset =
                 Math.floorMod(
                                 (long) Math.floor((offset + distance) * 1024),
-                                (long) (SPACING * 1024))
+                                (long) (spacing * 1024))
                         / 1024.0;
     }
 
@@ -52,8 +54,8 @@ final class ChevronTrack {
             return;
         }
         double first =
-                begin + Math.floorMod((long) ((offset - begin) * 16), (long) (SPACING * 16)) / 16.0;
-        for (double at = first; at <= end; at += SPACING) {
+                begin + Math.floorMod((long) ((offset - begin) * 16), (long) (spacing * 16)) / 16.0;
+        for (double at = first; at <= end; at += spacing) {
             int place = 4 * Math.min(places.length / 4 - 1, (int) Math.round(at / GRAIN));
             if (tags.isEmpty() || !isUnder(tags, place)) {
                 mark(marks, place, forward ? 1 : -1);

@@ -1,10 +1,12 @@
 package org.sagwise.picture.bench;
 
 import org.sagwise.caution.Signal;
+import org.sagwise.picture.layout.LabelSide;
 import org.sagwise.picture.layout.PartBox;
 import org.sagwise.picture.look.Pen;
 import org.sagwise.picture.look.Tone;
 
+import java.awt.Rectangle;
 import java.awt.geom.Path2D;
 
 /**
@@ -13,11 +15,29 @@ import java.awt.geom.Path2D;
  */
 public final class FlagPainter {
 
+    /** Beside a body narrower than this there is no room within it. */
+    private static final int NARROW = 60;
+
     private FlagPainter() {}
 
     static void plant(Pen pen, PartBox box, Signal signal) {
-        double x = box.body().getMaxX() - 8;
-        double y = box.body().getMinY() + 4;
+        plant(pen, box.body().getMaxX() - 8, box.body().getMinY() + 4, signal);
+    }
+
+    /** Plants a flag beside a symbol, where neither its lines nor its figures are. */
+    static void plantBySymbol(Pen pen, PartBox box, Signal signal) {
+        Rectangle body = box.body();
+        boolean figuresRight = box.side() == LabelSide.RIGHT;
+        boolean narrow = body.width < NARROW;
+        double left = body.getMinX() + (narrow ? -26 : 6);
+        double x = figuresRight && body.height > body.width ? left : body.getMaxX() - 6;
+        boolean lying = body.width > body.height;
+        double above = lying ? Math.min(body.getMinY() + 30, box.y() - 14) : body.getMinY() + 30;
+        boolean below = box.side() == LabelSide.ABOVE;
+        plant(pen, x, below ? Math.max(above, body.getMaxY() - 4) : above, signal);
+    }
+
+    private static void plant(Pen pen, double x, double y, Signal signal) {
         pen.line(x, y + 8, x, y - 28, Tone.FELT, 6);
         paint(pen, x, y - 27, signal);
         pen.line(x, y + 8, x, y - 28, Tone.INK, 2.4);

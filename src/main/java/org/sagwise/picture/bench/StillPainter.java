@@ -8,6 +8,7 @@ import org.sagwise.picture.scene.BenchScene;
 import org.sagwise.picture.scene.BenchView;
 import org.sagwise.picture.scene.Detail;
 import org.sagwise.picture.scene.PotentialScale;
+import org.sagwise.picture.schematic.SchematicPainter;
 import org.sagwise.scenario.PartKind;
 
 import java.awt.Graphics2D;
@@ -50,21 +51,17 @@ public final class StillPainter {
         }
         bench(pen, scene, scale);
         surface.setTransform(window);
-        if (scene.shows(Detail.LEGEND)) {
+        if (scene.shows(Detail.LEGEND) && !scene.isSchematic()) {
             new LegendPainter(pen, scene, view).paint(scale);
         }
     }
 
     private static void bench(Pen pen, BenchScene scene, PotentialScale scale) {
-        for (PartBox box : scene.layout().parts()) {
-            shadow(pen, box);
-        }
-        new ConductorPainter(pen, scene, scale).paint();
-        for (PartBox box : scene.layout().parts()) {
-            if (scene.emphasis().isOn(box.id())) {
-                ring(pen, box.body(), scene.emphasis().chosen().contains(box.id()));
-            }
-            PAINTERS.get(box.part().kind()).paint(pen, scene, box);
+        if (scene.isSchematic()) {
+            rings(pen, scene);
+            SchematicPainter.paint(pen, scene);
+        } else {
+            things(pen, scene, scale);
         }
         scene.emphasis().terminal().ifPresent(name -> terminal(pen, scene, name));
         if (scene.shows(Detail.FIGURES)) {
@@ -80,6 +77,25 @@ public final class StillPainter {
             flags(pen, scene);
         }
         new LinkTags(pen, scene).paint();
+    }
+
+    private static void things(Pen pen, BenchScene scene, PotentialScale scale) {
+        for (PartBox box : scene.layout().parts()) {
+            shadow(pen, box);
+        }
+        new ConductorPainter(pen, scene, scale).paint();
+        rings(pen, scene);
+        for (PartBox box : scene.layout().parts()) {
+            PAINTERS.get(box.part().kind()).paint(pen, scene, box);
+        }
+    }
+
+    private static void rings(Pen pen, BenchScene scene) {
+        for (PartBox box : scene.layout().parts()) {
+            if (scene.emphasis().isOn(box.id())) {
+                ring(pen, box.body(), scene.emphasis().chosen().contains(box.id()));
+            }
+        }
     }
 
     /** What solid bodies cast; a coil and a fuse are too slight to cast any. */
@@ -135,7 +151,15 @@ public final class StillPainter {
 
     private static void flags(Pen pen, BenchScene scene) {
         for (PartBox box : scene.layout().parts()) {
-            scene.signalOf(box.id()).ifPresent(signal -> FlagPainter.plant(pen, box, signal));
+            scene.signalOf(box.id())
+                    .ifPresent(
+                            signal -> {
+                                if (scene.isSchematic()) {
+                                    FlagPainter.plantBySymbol(pen, box, signal);
+                                } else {
+                                    FlagPainter.plant(pen, box, signal);
+                                }
+                            });
         }
     }
 }

@@ -1,6 +1,7 @@
 package org.sagwise.picture.export;
 
 import org.sagwise.caution.Assessment;
+import org.sagwise.picture.layout.Drawing;
 import org.sagwise.picture.look.Theme;
 
 import java.awt.Graphics2D;
@@ -32,7 +33,24 @@ public final class BenchPicture {
             PictureSize size,
             OutputStream out)
             throws IOException {
-        Page page = new Page(assessment, locale, theme, size);
+        write(assessment, Drawing.BENCH, format, locale, theme, size, out);
+    }
+
+    /**
+     * Writes a picture of the bench or of its schematic. The stream is not closed.
+     *
+     * @throws IOException if the stream cannot be written to
+     */
+    public static void write(
+            Assessment assessment,
+            Drawing drawing,
+            PictureFormat format,
+            Locale locale,
+            Theme theme,
+            PictureSize size,
+            OutputStream out)
+            throws IOException {
+        Page page = new Page(assessment, drawing, locale, theme, size);
         switch (format) {
             case PNG -> writePng(page, size, out);
             case SVG -> SvgPicture.write(page, assessment.scenario().title(), locale, size, out);

@@ -7,6 +7,7 @@ import org.sagwise.picture.bench.ChevronPainter;
 import org.sagwise.picture.bench.FlagPainter;
 import org.sagwise.picture.bench.StillPainter;
 import org.sagwise.picture.layout.BenchLayout;
+import org.sagwise.picture.layout.Drawing;
 import org.sagwise.picture.look.Align;
 import org.sagwise.picture.look.Pen;
 import org.sagwise.picture.look.TextStyle;
@@ -37,6 +38,7 @@ final class Page {
     private static final int MOST_CAUTIONS = 3;
 
     private final Assessment assessment;
+    private final Drawing drawing;
     private final Locale locale;
     private final Theme theme;
     private final Texts texts;
@@ -44,8 +46,9 @@ final class Page {
     private final double height;
     private final double zoom;
 
-    Page(Assessment assessment, Locale locale, Theme theme, PictureSize size) {
+    Page(Assessment assessment, Drawing drawing, Locale locale, Theme theme, PictureSize size) {
         this.assessment = assessment;
+        this.drawing = drawing;
         this.locale = locale;
         this.theme = theme;
         this.texts = Texts.in("picture", locale);
@@ -96,7 +99,7 @@ final class Page {
     }
 
     private void bench(Graphics2D surface, double benchHeight) {
-        BenchLayout layout = BenchLayout.of(assessment.scenario());
+        BenchLayout layout = BenchLayout.of(assessment.scenario(), 1, drawing);
         BenchScene scene = BenchScene.of(assessment, layout, theme, locale);
         BenchView view = BenchView.fit(layout.bounds(), width, benchHeight);
         StillPainter.paint(surface, scene, view);

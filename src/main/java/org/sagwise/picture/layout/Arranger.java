@@ -18,11 +18,11 @@ final class Arranger {
     static final int STUB = 2 * PartShape.LATTICE;
 
     private final Scenario scenario;
-    private final double textScale;
+    private final Sizes sizes;
 
-    Arranger(Scenario scenario, double textScale) {
+    Arranger(Scenario scenario, Sizes sizes) {
         this.scenario = scenario;
-        this.textScale = textScale;
+        this.sizes = sizes;
     }
 
     /** The branch with its way in a direction, beginning somewhere. */
@@ -37,9 +37,9 @@ final class Arranger {
 
     private Block leaf(Strand strand, Bearing way) {
         Part part = strand.part();
-        PartShape shape = PartShape.of(part.kind());
+        PartShape shape = sizes.shape(part.kind());
         Spot spot = new Spot(0, 0, quarters(strand, shape, way));
-        Footprint footprint = Footprint.of(part, spot, textScale);
+        Footprint footprint = Footprint.of(part, spot, sizes);
         return new Block(
                 Map.of(part.id(), spot),
                 Map.of(part.id(), footprint.room()),

@@ -22,23 +22,23 @@ final class AutoPlacement {
     private final LoopArranger loops;
     private final List<Block> placed = new ArrayList<>();
 
-    private AutoPlacement(Scenario scenario, double textScale) {
+    private AutoPlacement(Scenario scenario, Sizes sizes) {
         this.scenario = scenario;
-        this.arranger = new Arranger(scenario, textScale);
+        this.arranger = new Arranger(scenario, sizes);
         this.loops = new LoopArranger(scenario, arranger);
     }
 
     /** Spots of all parts by id, in file order. */
-    static Map<String, Spot> of(Scenario scenario, double textScale) {
-        AutoPlacement placement = new AutoPlacement(scenario, textScale);
-        placement.placePieces();
+    static Map<String, Spot> of(Scenario scenario, Sizes sizes) {
+        AutoPlacement placement = new AutoPlacement(scenario, sizes);
+        placement.placePieces(sizes.drawing());
         Map<String, Spot> spots = new LinkedHashMap<>();
         placement.placed.forEach(block -> spots.putAll(block.spots()));
-        return new FreeSpots(scenario, textScale).completed(spots);
+        return new FreeSpots(scenario, sizes).completed(spots);
     }
 
-    private void placePieces() {
-        List<Plan> waiting = new ArrayList<>(Planner.of(scenario));
+    private void placePieces(Drawing drawing) {
+        List<Plan> waiting = new ArrayList<>(Planner.of(scenario, drawing));
         while (!waiting.isEmpty()) {
             Plan next =
                     waiting.stream()

@@ -21,6 +21,7 @@ import java.util.OptionalInt;
  * @param notes places of the scenario's notes
  * @param probes place of the meter in the hand, if its probes rest anywhere
  * @param textScale size of figures and notes against the usual one
+ * @param drawing whether parts are drawn as things or as symbols
  * @param bounds all of it, with a margin
  */
 public record BenchLayout(
@@ -30,6 +31,7 @@ public record BenchLayout(
         List<NoteBox> notes,
         Optional<ProbeBox> probes,
         double textScale,
+        Drawing drawing,
         Rectangle bounds) {
 
     private static final int MARGIN = 3 * PartShape.GRID / 4;
@@ -54,8 +56,20 @@ public record BenchLayout(
      * @param textScale size of figures and notes against the usual one, 1 to 2
      */
     public static BenchLayout of(Scenario scenario, double textScale) {
-        List<PartBox> parts = LabelPlaces.boxes(scenario, spots(scenario, textScale), textScale);
-        Routing routing = Routing.of(scenario.links(), parts);
+        return of(scenario, textScale, Drawing.BENCH);
+    }
+
+    /**
+     * Lays out a scenario as things on the bench, or as a schematic. In a schematic all parts lie
+     * where the network wants them, whatever their placement on the bench.
+     *
+     * @param textScale size of figures and notes against the usual one, 1 to 2
+     */
+    public static BenchLayout of(Scenario scenario, double textScale, Drawing drawing) {
+        Scenario drawn = drawing == Drawing.BENCH ? scenario : Netlist.of(scenario);
+        Sizes sizes = new Sizes(textScale, drawing);
+        List<PartBox> parts = LabelPlaces.boxes(drawn, spots(drawn, sizes), sizes);
+        Routing routing = Routing.of(drawn.links(), parts);
         NotePlaces places = new NotePlaces(scenario, parts, routing, textScale);
         Optional<ProbeBox> probes = places.probes();
         List<NoteBox> notes = places.notes();
@@ -69,10 +83,17 @@ public record BenchLayout(
         }
         bounds.grow(MARGIN, MARGIN);
         return new BenchLayout(
-                parts, routing.routes(), routing.conductors(), notes, probes, textScale, bounds);
+                parts,
+                routing.routes(),
+                routing.conductors(),
+                notes,
+                probes,
+                textScale,
+                drawing,
+                bounds);
     }
 
-    private static Map<String, Spot> spots(Scenario scenario, double textScale) {
+    private static Map<String, Spot> spots(Scenario scenario, Sizes sizes) {
         Map<String, Spot> fixed = new LinkedHashMap<>();
         for (Part part : scenario.parts()) {
             Placement placement = scenario.placement().get(part.id());
@@ -83,10 +104,10 @@ public record BenchLayout(
         if (fixed.size() == scenario.parts().size()) {
             return fixed;
         }
-        Map<String, Spot> computed = AutoPlacement.of(scenario, textScale);
+        Map<String, Spot> computed = AutoPlacement.of(scenario, sizes);
         return fixed.isEmpty()
                 ? computed
-                : new FreeSpots(scenario, textScale).completed(fixed, computed);
+                : new FreeSpots(scenario, sizes).completed(fixed, computed);
     }
 
     public Optional<PartBox> part(String id) {

@@ -16,14 +16,14 @@ record Footprint(Rectangle body, Rectangle label, LabelSide side) {
     private static final int MARGIN = 14;
 
     /** The room of a part whose figures stand on their best side. */
-    static Footprint of(Part part, Spot spot, double textScale) {
-        LabelSide side = LabelSide.choices(part.kind(), spot.quarters()).get(0);
-        return of(part, spot, side, textScale);
+    static Footprint of(Part part, Spot spot, Sizes sizes) {
+        LabelSide side = LabelSide.choices(part.kind(), spot.quarters(), sizes.drawing()).get(0);
+        return of(part, spot, side, sizes);
     }
 
-    static Footprint of(Part part, Spot spot, LabelSide side, double textScale) {
-        Rectangle body = PartShape.of(part.kind()).body(spot);
-        return new Footprint(body, side.place(part.kind(), body, textScale), side);
+    static Footprint of(Part part, Spot spot, LabelSide side, Sizes sizes) {
+        Rectangle body = sizes.shape(part.kind()).body(spot);
+        return new Footprint(body, side.place(part.kind(), body, sizes), side);
     }
 
     /** Outline, figures and a margin. */

@@ -17,13 +17,13 @@ final class FreeSpots {
     private static final int RINGS = 30;
 
     private final Scenario scenario;
-    private final double textScale;
+    private final Sizes sizes;
     private final Map<String, Spot> spots = new LinkedHashMap<>();
     private final RoomIndex taken = new RoomIndex();
 
-    FreeSpots(Scenario scenario, double textScale) {
+    FreeSpots(Scenario scenario, Sizes sizes) {
         this.scenario = scenario;
-        this.textScale = textScale;
+        this.sizes = sizes;
     }
 
     /** The given spots, and one for every part that has none, in file order. */
@@ -52,12 +52,12 @@ final class FreeSpots {
         List<Rectangle> rooms = new ArrayList<>();
         for (Part part : scenario.parts()) {
             if (fixed.containsKey(part.id())) {
-                rooms.add(Footprint.of(part, fixed.get(part.id()), textScale).room());
+                rooms.add(Footprint.of(part, fixed.get(part.id()), sizes).room());
             }
         }
         for (Part part : scenario.parts()) {
             Spot spot = wanted.get(part.id());
-            Rectangle room = Footprint.of(part, spot, textScale).room();
+            Rectangle room = Footprint.of(part, spot, sizes).room();
             if (!fixed.containsKey(part.id()) && rooms.stream().noneMatch(room::intersects)) {
                 kept.put(part.id(), spot);
             }
@@ -67,7 +67,7 @@ final class FreeSpots {
 
     private void take(Part part, Spot spot) {
         spots.put(part.id(), spot);
-        taken.add(Footprint.of(part, spot, textScale).room());
+        taken.add(Footprint.of(part, spot, sizes).room());
     }
 
     /** The middle of the parts that this one is joined to; the middle of all if to none. */
@@ -110,7 +110,7 @@ final class FreeSpots {
     }
 
     private boolean isFree(Part part, Spot spot) {
-        Rectangle room = Footprint.of(part, spot, textScale).room();
+        Rectangle room = Footprint.of(part, spot, sizes).room();
         room.grow(PartShape.LATTICE, PartShape.LATTICE);
         return taken.isFree(room);
     }
@@ -118,7 +118,7 @@ final class FreeSpots {
     private Spot belowAll(Part part, Point middle) {
         int lowest = taken.lowest();
         Spot trial = new Spot(middle.x, 0, 0);
-        int above = -Footprint.of(part, trial, textScale).room().y;
+        int above = -Footprint.of(part, trial, sizes).room().y;
         return new Spot(middle.x, Spot.toLattice(lowest + above + PartShape.GRID), 0);
     }
 }

@@ -39,6 +39,13 @@ final class Joints {
         return numbers.computeIfAbsent(find(terminal), root -> numbers.size());
     }
 
+    /** Whether both ends of a link belong to one joint. */
+    boolean joins(Link link) {
+        return parents.containsKey(link.from())
+                && parents.containsKey(link.to())
+                && find(link.from()).equals(find(link.to()));
+    }
+
     private void join(Link link) {
         if (!parents.containsKey(link.from()) || !parents.containsKey(link.to())) {
             return;

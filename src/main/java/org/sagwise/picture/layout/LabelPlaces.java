@@ -13,32 +13,28 @@ final class LabelPlaces {
 
     private LabelPlaces() {}
 
-    static List<PartBox> boxes(Scenario scenario, Map<String, Spot> spots, double textScale) {
+    static List<PartBox> boxes(Scenario scenario, Map<String, Spot> spots, Sizes sizes) {
         List<Rectangle> bodies = new ArrayList<>();
         for (Part part : scenario.parts()) {
-            bodies.add(PartShape.of(part.kind()).body(spots.get(part.id())));
+            bodies.add(sizes.shape(part.kind()).body(spots.get(part.id())));
         }
         List<Rectangle> labels = new ArrayList<>();
         List<PartBox> boxes = new ArrayList<>();
         for (Part part : scenario.parts()) {
             Spot spot = spots.get(part.id());
-            Footprint best = best(part, spot, textScale, bodies, labels);
+            Footprint best = best(part, spot, sizes, bodies, labels);
             labels.add(best.label());
-            boxes.add(PartBox.of(part, spot, best));
+            boxes.add(PartBox.of(part, spot, best, sizes));
         }
         return boxes;
     }
 
     private static Footprint best(
-            Part part,
-            Spot spot,
-            double textScale,
-            List<Rectangle> bodies,
-            List<Rectangle> labels) {
+            Part part, Spot spot, Sizes sizes, List<Rectangle> bodies, List<Rectangle> labels) {
         Footprint best = null;
         double least = Double.MAX_VALUE;
-        for (LabelSide side : LabelSide.choices(part.kind(), spot.quarters())) {
-            Footprint footprint = Footprint.of(part, spot, side, textScale);
+        for (LabelSide side : LabelSide.choices(part.kind(), spot.quarters(), sizes.drawing())) {
+            Footprint footprint = Footprint.of(part, spot, side, sizes);
             double covered =
                     covered(footprint.label(), bodies) + covered(footprint.label(), labels);
             if (covered < least) {

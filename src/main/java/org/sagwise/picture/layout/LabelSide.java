@@ -15,22 +15,29 @@ public enum LabelSide {
     private static final int GAP = 8;
 
     /** The sides where the figures of a part may stand, the best first. */
-    static List<LabelSide> choices(PartKind kind, int quarters) {
+    static List<LabelSide> choices(PartKind kind, int quarters, Drawing drawing) {
         boolean turned = quarters % 2 != 0;
         return switch (kind) {
             case CELL, SUPPLY, CHARGER -> turned ? List.of(ABOVE, BELOW) : List.of(LEFT, RIGHT);
             case COIL, RESISTOR -> turned ? List.of(BELOW, ABOVE) : List.of(RIGHT, LEFT);
             case SWITCH, FUSE -> turned ? List.of(RIGHT, LEFT) : List.of(BELOW, ABOVE);
             case BOARD -> List.of(BELOW, ABOVE);
-            case METER -> turned ? List.of(ABOVE, BELOW) : List.of(ABOVE, RIGHT, LEFT);
+            case METER ->
+                    drawing == Drawing.SCHEMATIC
+                            ? turned ? List.of(RIGHT, LEFT) : List.of(BELOW, ABOVE)
+                            : turned ? List.of(ABOVE, BELOW) : List.of(ABOVE, RIGHT, LEFT);
         };
     }
 
     /** Place for the figures of a part with this outline on this side. */
-    Rectangle place(PartKind kind, Rectangle body, double textScale) {
+    Rectangle place(PartKind kind, Rectangle body, Sizes sizes) {
+        double textScale = sizes.textScale();
         boolean beside = this == LEFT || this == RIGHT;
         int width = scaled(beside ? besideWidth(kind) : acrossWidth(kind), textScale);
-        int height = scaled(beside ? besideHeight(kind) : acrossHeight(kind), textScale);
+        int height =
+                scaled(
+                        beside ? besideHeight(kind) : acrossHeight(kind, sizes.drawing()),
+                        textScale);
         int middleX = (int) body.getCenterX() - width / 2;
         int middleY = (int) body.getCenterY() - height / 2;
         return switch (this) {
@@ -69,11 +76,11 @@ public enum LabelSide {
         };
     }
 
-    private static int acrossHeight(PartKind kind) {
+    private static int acrossHeight(PartKind kind, Drawing drawing) {
         return switch (kind) {
             case CELL -> 48;
             case COIL -> 66;
-            case METER -> 22;
+            case METER -> drawing == Drawing.BENCH ? 22 : 42;
             default -> 42;
         };
     }

@@ -31,9 +31,9 @@ public record PartBox(
         terminals = List.copyOf(terminals);
     }
 
-    static PartBox of(Part part, Spot spot, Footprint footprint) {
+    static PartBox of(Part part, Spot spot, Footprint footprint, Sizes sizes) {
         List<TerminalPoint> terminals =
-                PartShape.of(part.kind()).pins().stream()
+                sizes.shape(part.kind()).pins().stream()
                         .map(pin -> pin.turned(spot.quarters()))
                         .map(
                                 pin ->

@@ -28,6 +28,9 @@ public record PartShape(
 
     private static final Map<PartKind, PartShape> SHAPES = new EnumMap<>(PartKind.class);
 
+    /** Where symbols differ from the things they stand for. */
+    private static final Map<PartKind, PartShape> SYMBOLS = new EnumMap<>(PartKind.class);
+
     static {
         add(PartKind.CELL, 40, 100, Bearing.DOWN, up("+", 0, 100), down("-", 0, 100), can());
         add(PartKind.COIL, 40, 60, Bearing.DOWN, up("1", 0, 60), down("2", 0, 60));
@@ -46,6 +49,17 @@ public record PartShape(
                 new Pin("in-", -80, 40, Bearing.LEFT),
                 new Pin("out+", 80, -40, Bearing.RIGHT),
                 new Pin("out-", 80, 40, Bearing.RIGHT));
+        SYMBOLS.putAll(SHAPES);
+        symbol(
+                PartKind.CELL,
+                40,
+                60,
+                Bearing.DOWN,
+                up("+", 0, 60),
+                down("-", 0, 60),
+                new Pin("can", 40, 20, Bearing.RIGHT));
+        symbol(PartKind.COIL, 20, 60, Bearing.DOWN, up("1", 0, 60), down("2", 0, 60));
+        symbol(PartKind.METER, 60, 40, Bearing.RIGHT, left("red", 60), right("black", 60));
     }
 
     public PartShape {
@@ -72,13 +86,13 @@ public record PartShape(
         }
     }
 
-    public static PartShape of(PartKind kind) {
-        return SHAPES.get(kind);
+    public static PartShape of(PartKind kind, Drawing drawing) {
+        return (drawing == Drawing.BENCH ? SHAPES : SYMBOLS).get(kind);
     }
 
-    /** Whether parts of this kind stay upright whatever their place in the circuit. */
+    /** Whether parts of this shape stay upright whatever their place in the circuit. */
     boolean staysUpright() {
-        return kind == PartKind.BOARD || kind == PartKind.METER;
+        return pins.get(0).out() != axis.opposite();
     }
 
     Pin pin(String terminal, int quarters) {
@@ -99,6 +113,10 @@ public record PartShape(
 
     private static void add(PartKind kind, int halfX, int halfY, Bearing axis, Pin... pins) {
         SHAPES.put(kind, new PartShape(kind, halfX, halfY, axis, List.of(pins)));
+    }
+
+    private static void symbol(PartKind kind, int halfX, int halfY, Bearing axis, Pin... pins) {
+        SYMBOLS.put(kind, new PartShape(kind, halfX, halfY, axis, List.of(pins)));
     }
 
     private static Pin up(String name, int dx, int distance) {

@@ -20,19 +20,21 @@ final class Planner {
     private static final int MOST_PARTS = 250;
 
     private final Scenario scenario;
+    private final Drawing drawing;
     private final Joints joints;
 
-    private Planner(Scenario scenario) {
+    private Planner(Scenario scenario, Drawing drawing) {
+        this.drawing = drawing;
         this.scenario = scenario;
         this.joints = Joints.of(scenario);
     }
 
     /** Plans of all pieces, the one first with which the bench begins. */
-    static List<Plan> of(Scenario scenario) {
-        return new Planner(scenario).plans();
+    static List<Plan> of(Scenario scenario, Drawing drawing) {
+        return new Planner(scenario, drawing).plans();
     }
 
-    /** A voltmeter hangs beside what it measures and is no part of the way. */
+    /** On the bench a voltmeter hangs beside what it measures and is no part of the way. */
     static boolean isVoltmeter(Part part) {
         return part.kind() == PartKind.METER
                 && part.wordOrDefault("mode").orElse("volts").equals("volts");
@@ -148,7 +150,7 @@ final class Planner {
     private List<Edge> edges() {
         List<Edge> edges = new ArrayList<>();
         for (Part part : scenario.parts()) {
-            if (!isVoltmeter(part)) {
+            if (drawing == Drawing.SCHEMATIC || !isVoltmeter(part)) {
                 strands(part).forEach(strand -> edges.add(edge(strand)));
             }
         }

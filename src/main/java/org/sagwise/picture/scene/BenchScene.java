@@ -4,6 +4,7 @@ import org.sagwise.caution.Assessment;
 import org.sagwise.caution.Caution;
 import org.sagwise.caution.Signal;
 import org.sagwise.picture.layout.BenchLayout;
+import org.sagwise.picture.layout.Drawing;
 import org.sagwise.picture.layout.PartBox;
 import org.sagwise.picture.look.Theme;
 import org.sagwise.reading.Bench;
@@ -88,6 +89,11 @@ public record BenchScene(
         return bench.scenario();
     }
 
+    /** Whether symbols are drawn, and not things. */
+    public boolean isSchematic() {
+        return layout.drawing() == Drawing.SCHEMATIC;
+    }
+
     public boolean shows(Detail detail) {
         return details.contains(detail);
     }
@@ -105,7 +111,7 @@ public record BenchScene(
      * that was computed for it turned it against the others.
      */
     public boolean isReversed(PartBox cell) {
-        boolean placed = scenario().placement().containsKey(cell.id());
+        boolean placed = !isSchematic() && scenario().placement().containsKey(cell.id());
         return !placed && cell.quarters() >= 2
                 || cautions.stream()
                         .anyMatch(

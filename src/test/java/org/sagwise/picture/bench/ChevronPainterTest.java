@@ -87,7 +87,8 @@ class ChevronPainterTest {
     @Test
     void addTo_forwardAndBackward_pointOppositeWays() {
         BenchScene scene = scene(Circuits.single(Circuits.cell("A", 4.2, 15), 1));
-        ChevronTrack track = new ChevronTrack(scene.layout().conductors().get(0), 8, 8);
+        ChevronTrack track =
+                new ChevronTrack(scene.layout().conductors().get(0), 8, 8, ChevronTrack.SPACING);
         Path2D forward = new Path2D.Double();
         Path2D backward = new Path2D.Double();
         track.addTo(forward, true, List.of());

@@ -1,0 +1,75 @@
+package org.sagwise.picture.schematic;
+
+import org.sagwise.picture.layout.Bearing;
+import org.sagwise.picture.layout.BenchLayout;
+import org.sagwise.picture.layout.Conductor;
+import org.sagwise.picture.layout.PartBox;
+import org.sagwise.picture.layout.TerminalPoint;
+
+import java.awt.Point;
+import java.awt.geom.Line2D;
+import java.util.EnumSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/** Finds where lines are joined: three or more leave a point at which at least one ends. */
+final class Junctions {
+
+    private static final int FORK = 3;
+
+    private final BenchLayout layout;
+
+    private Junctions(BenchLayout layout) {
+        this.layout = layout;
+    }
+
+    static List<Point> of(BenchLayout layout) {
+        Junctions junctions = new Junctions(layout);
+        return junctions.ends().stream().filter(junctions::isFork).toList();
+    }
+
+    /** Where lines end, or part from others with which they have run together. */
+    private Set<Point> ends() {
+        Set<Point> ends = new LinkedHashSet<>();
+        for (Conductor conductor : layout.conductors()) {
+            List<Point> points = conductor.points();
+            if (conductor.isWire()) {
+                ends.addAll(points);
+            }
+            ends.add(points.get(0));
+            ends.add(points.get(points.size() - 1));
+        }
+        return ends;
+    }
+
+    private boolean isFork(Point at) {
+        Set<Bearing> ways = EnumSet.noneOf(Bearing.class);
+        for (Conductor conductor : layout.conductors()) {
+            for (int i = 1; i < conductor.points().size(); i++) {
+                stretch(conductor.points().get(i - 1), conductor.points().get(i), at, ways);
+            }
+        }
+        for (PartBox part : layout.parts()) {
+            for (TerminalPoint terminal : part.terminals()) {
+                if (terminal.x() == at.x && terminal.y() == at.y) {
+                    ways.add(terminal.out().opposite());
+                }
+            }
+        }
+        return ways.size() >= FORK;
+    }
+
+    private static void stretch(Point from, Point to, Point at, Set<Bearing> ways) {
+        if (new Line2D.Double(from, to).ptSegDist(at) == 0) {
+            for (Point end : List.of(from, to)) {
+                for (Bearing way : Bearing.values()) {
+                    int along = (end.x - at.x) * way.dx() + (end.y - at.y) * way.dy();
+                    if (along > 0) {
+                        ways.add(way);
+                    }
+                }
+            }
+        }
+    }
+}

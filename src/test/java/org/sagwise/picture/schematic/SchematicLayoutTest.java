@@ -1,0 +1,111 @@
+package org.sagwise.picture.schematic;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.sagwise.fixture.RandomCircuits;
+import org.sagwise.picture.Scenes;
+import org.sagwise.picture.layout.BenchLayout;
+import org.sagwise.picture.layout.Drawing;
+import org.sagwise.picture.layout.LinkRoute;
+import org.sagwise.picture.layout.PartBox;
+import org.sagwise.picture.layout.TerminalPoint;
+import org.sagwise.scenario.Link;
+import org.sagwise.scenario.Placement;
+import org.sagwise.scenario.Scenario;
+import org.sagwise.scenario.TerminalRef;
+
+import java.awt.Point;
+import java.awt.Rectangle;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.LongStream;
+import java.util.stream.Stream;
+
+class SchematicLayoutTest {
+
+    private static final int MOST_PARTS = 9;
+
+    static Stream<Scenario> benches() {
+        return Stream.concat(
+                Scenes.scenarios().values().stream(),
+                LongStream.rangeClosed(1, 50).mapToObj(s -> RandomCircuits.of(s, MOST_PARTS)));
+    }
+
+    @ParameterizedTest
+    @MethodSource("benches")
+    void of_anyBench_keepsSymbolsAndFiguresApart(Scenario scenario) {
+        List<PartBox> parts = schematic(scenario).parts();
+        assertEquals(scenario.parts().size(), parts.size());
+        for (PartBox one : parts) {
+            for (PartBox other : parts.subList(0, parts.indexOf(one))) {
+                String pair = one.id() + " " + other.id();
+                assertFalse(one.body().intersects(other.body()), pair);
+                assertFalse(one.body().intersects(other.label()), pair);
+                assertFalse(one.label().intersects(other.body()), pair);
+                assertFalse(one.label().intersects(other.label()), pair);
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("benches")
+    void of_anyBench_drawsEveryJointFromTerminalToTerminal(Scenario scenario) {
+        BenchLayout layout = schematic(scenario);
+        assertEquals(scenario.links().size(), layout.routes().size());
+        for (LinkRoute route : layout.routes()) {
+            Link link = scenario.links().get(route.link());
+            List<Point> points = route.points();
+            assertEquals(point(layout, link.from()), points.get(0));
+            assertEquals(point(layout, link.to()), points.get(points.size() - 1));
+            assertTrue(
+                    layout.conductors().stream().anyMatch(c -> c.carries(route.link())),
+                    "nothing drawn for link " + route.link());
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("benches")
+    void of_anyBench_leadsLinesUprightOrLevelAndAroundSymbols(Scenario scenario) {
+        BenchLayout layout = schematic(scenario);
+        for (LinkRoute route : layout.routes()) {
+            for (int i = 1; i < route.points().size(); i++) {
+                Point one = route.points().get(i - 1);
+                Point other = route.points().get(i);
+                assertTrue(one.x == other.x || one.y == other.y, "askew: " + route.link());
+                for (PartBox part : layout.parts()) {
+                    Rectangle inside = new Rectangle(part.body());
+                    inside.grow(-1, -1);
+                    assertFalse(
+                            inside.intersectsLine(one.x, one.y, other.x, other.y),
+                            "link " + route.link() + " through " + part.id());
+                }
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("benches")
+    void of_placedBench_heedsTheNetworkAlone(Scenario scenario) {
+        Map<String, Placement> placement =
+                scenario.parts().stream()
+                        .collect(
+                                java.util.stream.Collectors.toMap(
+                                        part -> part.id(), part -> new Placement(7, 9, 90)));
+        assertEquals(
+                schematic(scenario.withPlacement(Map.of())),
+                schematic(scenario.withPlacement(placement)));
+    }
+
+    private static BenchLayout schematic(Scenario scenario) {
+        return BenchLayout.of(scenario, 1, Drawing.SCHEMATIC);
+    }
+
+    private static Point point(BenchLayout layout, TerminalRef ref) {
+        TerminalPoint terminal = layout.terminal(ref).orElseThrow();
+        return new Point(terminal.x(), terminal.y());
+    }
+}
