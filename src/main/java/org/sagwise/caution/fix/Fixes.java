@@ -59,6 +59,12 @@ public final class Fixes {
                     Map.entry("charger-too-high", List.of(PART)),
                     Map.entry("board-trouble", List.of(WATTS)));
 
+    /** Benches with more parts are not searched for cures: every cure is tried on all of them. */
+    private static final int MOST_PARTS = 200;
+
+    /** So many cautions, the gravest, are looked at for a list of cures. */
+    private static final int MOST_CAUTIONS = 12;
+
     private Fixes() {}
 
     /**
@@ -68,7 +74,8 @@ public final class Fixes {
     public static List<Offer> of(Assessment assessment) {
         List<Offer> offers = new ArrayList<>();
         Set<Scenario> results = new HashSet<>();
-        for (Caution caution : assessment.cautions()) {
+        List<Caution> cautions = assessment.cautions();
+        for (Caution caution : cautions.subList(0, Math.min(MOST_CAUTIONS, cautions.size()))) {
             of(assessment, caution).stream()
                     .filter(offer -> results.add(offer.after().scenario()))
                     .forEach(offers::add);
@@ -78,6 +85,9 @@ public final class Fixes {
 
     /** The cures of one caution that hold. */
     public static List<Offer> of(Assessment assessment, Caution caution) {
+        if (assessment.scenario().parts().size() > MOST_PARTS) {
+            return List.of();
+        }
         return RULES.getOrDefault(caution.id(), List.of()).stream()
                 .flatMap(rule -> rule.fixes(assessment, caution).stream())
                 .map(fix -> tried(assessment, caution, fix))

@@ -10,7 +10,6 @@ import org.sagwise.scenario.Scenario;
 
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -32,16 +31,21 @@ final class JointAway implements FixRule {
         if (candidates.size() > MOST_JOINTS) {
             return List.of();
         }
-        Collections.sort(candidates, Comparator.reverseOrder());
-        Optional<Integer> best =
-                candidates.stream()
-                        .filter(place -> without(assessment, place).isPresent())
-                        .min(Comparator.comparing(place -> without(assessment, place).get()));
-        return best.map(place -> List.of(fix(scenario, place))).orElse(List.of());
+        candidates.sort(Collections.reverseOrder());
+        int best = -1;
+        int fewest = Integer.MAX_VALUE;
+        for (int place : candidates) {
+            Optional<Integer> left = leftWithout(assessment, place);
+            if (left.isPresent() && left.get() < fewest) {
+                best = place;
+                fewest = left.get();
+            }
+        }
+        return best < 0 ? List.of() : List.of(fix(scenario, best));
     }
 
     /** How many cautions are left without a joint; empty if one as grave as any before is. */
-    private static Optional<Integer> without(Assessment assessment, int place) {
+    private static Optional<Integer> leftWithout(Assessment assessment, int place) {
         List<Caution> left =
                 Hazards.check(
                         Bench.of(
