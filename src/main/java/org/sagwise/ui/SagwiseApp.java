@@ -12,6 +12,7 @@ import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.edit.Good;
 import org.sagwise.scenario.edit.Goods;
 import org.sagwise.ui.bench.ViewModel;
+import org.sagwise.ui.caution.CureModel;
 import org.sagwise.ui.demo.Example;
 import org.sagwise.ui.demo.Examples;
 import org.sagwise.ui.demo.Thumbnails;
@@ -52,6 +53,8 @@ public final class SagwiseApp extends Application {
                     () -> SystemLooks.of(System.getProperty("os.name"), SystemShell::ask));
     private final ExecutorService behindTheScenes =
             Executors.newSingleThreadExecutor(SagwiseApp::quietThread);
+    private final ExecutorService curing =
+            Executors.newSingleThreadExecutor(SagwiseApp::quietThread);
     private MainWindow window;
 
     @Override
@@ -87,6 +90,7 @@ public final class SagwiseApp extends Application {
                         bench,
                         new Workbench(bench, locale),
                         assess,
+                        new CureModel(bench, assess, curing),
                         new ShelfColumn.Stock(
                                 goods, new ShelfPictures(goods, assess, behindTheScenes)),
                         documents,
@@ -104,6 +108,7 @@ public final class SagwiseApp extends Application {
     @Override
     public void stop() {
         behindTheScenes.shutdownNow();
+        curing.shutdownNow();
     }
 
     private static Thread quietThread(Runnable work) {

@@ -1,7 +1,6 @@
 package org.sagwise.caution.fix;
 
 import org.sagwise.caution.Assessment;
-import org.sagwise.scenario.Note;
 import org.sagwise.scenario.Scenario;
 
 import java.util.ArrayList;
@@ -46,11 +45,9 @@ public record Cure(List<Fix> steps, Assessment after) {
 
     /** What was noted about a mistake no longer holds. */
     private static Assessment withoutNotes(Assessment assessment, Set<String> changed) {
-        Scenario scenario = assessment.scenario();
-        List<Note> notes =
-                scenario.notes().stream().filter(note -> !changed.contains(note.on())).toList();
-        return notes.size() == scenario.notes().size()
+        Scenario scenario = StaleNotes.away(assessment.scenario(), changed);
+        return scenario.equals(assessment.scenario())
                 ? assessment
-                : Assessment.of(scenario.withNotes(notes), assessment.bench().catalogue());
+                : Assessment.of(scenario, assessment.bench().catalogue());
     }
 }

@@ -12,10 +12,13 @@ import org.sagwise.caution.Caution;
 import org.sagwise.caution.CautionTexts;
 import org.sagwise.ui.text.Wording;
 
+import java.util.List;
 import java.util.Locale;
 
 /** One caution: how grave, what, the number against its limit, why, and what to do. */
 final class CautionCard extends VBox {
+
+    private final VBox cures = new VBox();
 
     CautionCard(Caution caution, Wording wording, Runnable showOnBench) {
         String signal = CautionTexts.signal(caution.signal(), wording.locale());
@@ -26,7 +29,17 @@ final class CautionCard extends VBox {
         addIfAny(numbers(caution, wording), "caution-numbers");
         addIfAny(CautionTexts.text(caution, wording.locale()), "caution-text");
         getChildren().add(advice(caution, wording));
+        cures.getStyleClass().add("cures");
+        getChildren().add(cures);
+        offer(List.of());
         getChildren().add(foot(caution, wording, showOnBench));
+    }
+
+    /** Offers cures in place of those offered before. */
+    void offer(List<CureBox> boxes) {
+        cures.getChildren().setAll(boxes);
+        cures.setVisible(!boxes.isEmpty());
+        cures.setManaged(!boxes.isEmpty());
     }
 
     private HBox head(Caution caution, String signal, Wording wording) {

@@ -6,11 +6,14 @@ import javafx.scene.layout.VBox;
 
 import org.sagwise.caution.Assessment;
 import org.sagwise.caution.Caution;
+import org.sagwise.caution.fix.Offer;
 import org.sagwise.ui.model.BenchModel;
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.text.Wording;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Consumer;
 
 /** Everything that a competent person would be told about the drawn circuit. */
@@ -18,26 +21,32 @@ public final class CautionsView extends VBox {
 
     private final Wording wording;
     private final Consumer<Caution> show;
-    private final VBox cards = new VBox();
+    private final VBox list = new VBox();
+    private final CureModel cures;
+    private final Map<Caution, CautionCard> cards = new LinkedHashMap<>();
     private List<Caution> shown;
 
     /**
      * @param show picks a caution out on the bench
+     * @param cures what is known against them
      */
     public CautionsView(
             BenchModel bench,
             Consumer<Caution> show,
+            CureModel cures,
             Wording wording,
             Subscriptions subscriptions) {
         this.wording = wording;
         this.show = show;
+        this.cures = cures;
         setId("cautions");
         getStyleClass().add("cautions");
         Label title = new Label(wording.say("cautions.title"));
         title.getStyleClass().add("section-title");
-        cards.getStyleClass().add("cards");
-        getChildren().addAll(title, cards);
+        list.getStyleClass().add("cards");
+        getChildren().addAll(title, list);
         subscriptions.watch(bench.assessmentProperty(), this::show);
+        subscriptions.watch(cures.property(), this::offer);
     }
 
     private void show(Assessment assessment) {
@@ -46,10 +55,26 @@ public final class CautionsView extends VBox {
             return;
         }
         shown = assessment.cautions();
-        cards.getChildren().setAll(shown.stream().map(this::card).toList());
+        cards.clear();
+        shown.forEach(caution -> cards.put(caution, card(caution)));
+        list.getChildren().setAll(cards.values());
         if (shown.isEmpty()) {
-            cards.getChildren().add(nothing());
+            list.getChildren().add(nothing());
         }
+        offer(cures.property().get());
+    }
+
+    private void offer(Cures found) {
+        cards.forEach(
+                (caution, card) ->
+                        card.offer(
+                                found.of(caution).stream()
+                                        .map(offer -> box(offer, found))
+                                        .toList()));
+    }
+
+    private CureBox box(Offer offer, Cures found) {
+        return new CureBox(offer, found, wording, () -> cures.make(offer, wording.locale()));
     }
 
     private CautionCard card(Caution caution) {

@@ -13,6 +13,7 @@ import org.sagwise.caution.Assessment;
 import org.sagwise.caution.Caution;
 import org.sagwise.caution.CautionTexts;
 import org.sagwise.caution.Signal;
+import org.sagwise.caution.fix.Offer;
 import org.sagwise.ui.model.BenchModel;
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.text.Wording;
@@ -28,16 +29,21 @@ public final class DangerStrip extends HBox {
     private final Label advice = new Label();
     private final Label more = new Label();
     private final Button showButton;
+    private final CureModel cures;
+    private final HBox cure = new HBox();
 
     /**
      * @param show picks a caution out on the bench
+     * @param cures what is known against it
      */
     public DangerStrip(
             BenchModel bench,
             Consumer<Caution> show,
+            CureModel cures,
             Wording wording,
             Subscriptions subscriptions) {
         this.wording = wording;
+        this.cures = cures;
         setId("danger-strip");
         getStyleClass().add("danger-strip");
         setAlignment(Pos.CENTER_LEFT);
@@ -57,8 +63,11 @@ public final class DangerStrip extends HBox {
         showButton.setTooltip(new Tooltip(wording.say("caution.show.tip")));
         showButton.setMinWidth(USE_PREF_SIZE);
         setAccessibleRole(AccessibleRole.TEXT);
-        getChildren().addAll(new Flag(Signal.DANGER, word), signal, words, more, showButton);
+        cure.setMinWidth(USE_PREF_SIZE);
+        cure.setAlignment(Pos.CENTER);
+        getChildren().addAll(new Flag(Signal.DANGER, word), signal, words, more, cure, showButton);
         subscriptions.watch(bench.assessmentProperty(), now -> show(dangers(now), show));
+        subscriptions.watch(cures.property(), now -> offer(dangers(bench.assessment()), now));
     }
 
     private void show(List<Caution> dangers, Consumer<Caution> show) {
@@ -82,6 +91,23 @@ public final class DangerStrip extends HBox {
                         + title.getText()
                         + " "
                         + advice.getText());
+    }
+
+    private void offer(List<Caution> dangers, Cures found) {
+        List<Offer> offers = dangers.isEmpty() ? List.of() : found.of(dangers.get(0));
+        cure.getChildren().setAll(offers.stream().limit(1).map(o -> button(o, found)).toList());
+        cure.setManaged(!offers.isEmpty());
+    }
+
+    private Button button(Offer offer, Cures found) {
+        List<CureChange> changes =
+                found.before()
+                        .map(before -> CureChange.of(before, offer, wording))
+                        .orElse(List.of());
+        Button button =
+                CureBox.button(offer, changes, wording, () -> cures.make(offer, wording.locale()));
+        button.setId("strip-cure");
+        return button;
     }
 
     private static List<Caution> dangers(Assessment assessment) {

@@ -13,6 +13,7 @@ import org.sagwise.ui.bench.BenchPane;
 import org.sagwise.ui.bench.PotentialLegend;
 import org.sagwise.ui.bench.StatusLine;
 import org.sagwise.ui.bench.ViewModel;
+import org.sagwise.ui.caution.CureModel;
 import org.sagwise.ui.caution.DangerStrip;
 import org.sagwise.ui.command.Controls;
 import org.sagwise.ui.demo.Example;
@@ -46,6 +47,7 @@ public final class MainFrame extends BorderPane {
             BenchModel bench,
             Workbench work,
             Function<Scenario, Assessment> assess,
+            CureModel cures,
             ShelfColumn.Stock stock,
             Documents documents,
             PreferencesModel preferences,
@@ -81,9 +83,13 @@ public final class MainFrame extends BorderPane {
         Header header =
                 new Header(
                         fire, menus.bar(), models.bench, models.documents, wording, subscriptions);
-        setTop(new VBox(header, new DangerStrip(models.bench, this::show, wording, subscriptions)));
+        setTop(
+                new VBox(
+                        header,
+                        new DangerStrip(
+                                models.bench, this::show, models.cures, wording, subscriptions)));
         setCenter(middle(commands.edits()));
-        side = new SideColumn(models.bench, this::show, wording, subscriptions);
+        side = new SideColumn(models.bench, this::show, models.cures, wording, subscriptions);
         side.maxWidthProperty().bind(widthProperty().multiply(LARGEST_SIDE_SHARE));
         setRight(side);
         left = left();

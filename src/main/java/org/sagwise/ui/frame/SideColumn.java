@@ -6,6 +6,7 @@ import javafx.scene.layout.VBox;
 
 import org.sagwise.caution.Caution;
 import org.sagwise.ui.caution.CautionsView;
+import org.sagwise.ui.caution.CureModel;
 import org.sagwise.ui.ledger.LedgerView;
 import org.sagwise.ui.ledger.LimitsView;
 import org.sagwise.ui.model.BenchModel;
@@ -21,6 +22,7 @@ final class SideColumn extends VBox {
     SideColumn(
             BenchModel bench,
             Consumer<Caution> show,
+            CureModel cures,
             Wording wording,
             Subscriptions subscriptions) {
         setId("side");
@@ -29,7 +31,7 @@ final class SideColumn extends VBox {
                 new VBox(
                         new LedgerView(bench, wording, subscriptions),
                         new LimitsView(bench, wording, subscriptions),
-                        new CautionsView(bench, show, wording, subscriptions));
+                        new CautionsView(bench, show, cures, wording, subscriptions));
         content.getStyleClass().add("column");
         ScrollPane scroll = new ScrollPane(content);
         scroll.setId("side-scroll");

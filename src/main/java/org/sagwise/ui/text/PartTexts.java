@@ -97,7 +97,8 @@ public final class PartTexts {
     }
 
     /** Kind and name, without saying anything twice: "Cell A", but "Old cell" and "Coil". */
-    private String called(Part part) {
+    /** Kind and name, at the beginning of a sentence: "Cell B". */
+    public String called(Part part) {
         String kind = kind(part.kind());
         boolean inName =
                 part.name()
