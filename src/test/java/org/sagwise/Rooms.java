@@ -41,7 +41,7 @@ final class Rooms {
         MAY_USE.put("lesson", List.of("run"));
         MAY_USE.put("file", List.of("scenario", "lesson"));
         MAY_USE.put("picture", List.of("reading", "caution"));
-        MAY_USE.put("report", List.of("picture", "run"));
+        MAY_USE.put("report", List.of("picture", "run", "lesson"));
         MAY_USE.put("ui", List.of("plan", "file", "lesson", "picture", "report"));
         MAY_USE.put("cli", List.of("plan", "file", "lesson", "picture", "report"));
         MAY_USE.put("app", List.of("cli", "ui"));

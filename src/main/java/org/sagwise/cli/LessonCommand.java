@@ -24,7 +24,8 @@ final class LessonCommand implements Callable<Integer> {
     static CommandLine line(CallContext call) {
         return new CommandLine(new LessonCommand(call))
                 .addSubcommand(new LessonListCommand(call))
-                .addSubcommand(new LessonLintCommand(call));
+                .addSubcommand(new LessonLintCommand(call))
+                .addSubcommand(new LessonHandoutCommand(call));
     }
 
     @Override

@@ -7,6 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
@@ -57,5 +58,26 @@ class LessonCommandTest {
     @Test
     void lesson_alone_saysWhatIsMissing() {
         assertEquals(2, Cli.call("lesson").status());
+    }
+
+    @Test
+    void handout_toPdfAndHtml_writesBoth(@TempDir Path folder) throws IOException {
+        Path pdf = folder.resolve("sheet.pdf");
+        Path html = folder.resolve("key.html");
+
+        assertEquals(0, Cli.call("lesson", "handout", "01", "-o", pdf.toString()).status());
+        assertEquals(
+                0, Cli.call("lesson", "handout", "01", "--key", "-o", html.toString()).status());
+
+        assertEquals("%PDF", new String(Files.readAllBytes(pdf), 0, 4, StandardCharsets.US_ASCII));
+        assertTrue(Files.readString(html).contains("Idea behind it"));
+    }
+
+    @Test
+    void handout_toOtherEnding_saysWhichThereAre() {
+        Cli.Outcome outcome = Cli.call("lesson", "handout", "01", "-o", "sheet.doc");
+
+        assertEquals(2, outcome.status());
+        assertTrue(outcome.err().contains("html, pdf"), outcome.err());
     }
 }

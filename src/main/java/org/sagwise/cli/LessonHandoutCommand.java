@@ -1,0 +1,104 @@
+package org.sagwise.cli;
+
+import org.sagwise.file.CatalogueLoader;
+import org.sagwise.file.LessonFault;
+import org.sagwise.file.LessonReader;
+import org.sagwise.file.LessonReading;
+import org.sagwise.file.LessonSource;
+import org.sagwise.lesson.Lesson;
+import org.sagwise.part.Catalogue;
+import org.sagwise.quantity.Texts;
+import org.sagwise.report.handout.Handout;
+import org.sagwise.report.handout.HandoutHtml;
+import org.sagwise.report.handout.HandoutMaker;
+import org.sagwise.report.handout.HandoutPdf;
+
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+
+/** Writes what is printed for a class: sheets with gaps, or the key to them. */
+@Command(name = "handout", mixinStandardHelpOptions = true, versionProvider = Version.class)
+final class LessonHandoutCommand implements Callable<Integer> {
+
+    private final CallContext call;
+
+    @Spec private CommandSpec spec;
+
+    @Parameters(arity = "0..*", paramLabel = "LESSON", descriptionKey = "lessons")
+    private List<String> names;
+
+    @Option(names = "--key", descriptionKey = "lesson.key")
+    private boolean key;
+
+    @Option(names = "-o", paramLabel = "OUT", required = true, descriptionKey = "lesson.out")
+    private String out;
+
+    LessonHandoutCommand(CallContext call) {
+        this.call = call;
+    }
+
+    @Override
+    public Integer call() {
+        String ending = out.substring(out.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
+        if (!List.of("html", "pdf").contains(ending)) {
+            throw new ParameterException(
+                    spec.commandLine(), call.texts().say("picture.ending", out, "html, pdf"));
+        }
+        List<LessonSource> sources = new LessonInput(call).find(names);
+        List<Handout> handouts = handouts(sources);
+        if (handouts.isEmpty() || handouts.size() < sources.size()) {
+            return ExitStatus.WRONG;
+        }
+        return new OutputFile(call, out).write(bytes(handouts, ending));
+    }
+
+    private List<Handout> handouts(List<LessonSource> sources) {
+        Catalogue catalogue = CatalogueLoader.builtIn();
+        List<Handout> handouts = new ArrayList<>();
+        for (LessonSource source : sources) {
+            LessonReading reading = new LessonReader(catalogue).read(source);
+            complain(reading);
+            for (Lesson lesson : reading.lesson().stream().toList()) {
+                Handout.Kind kind = key ? Handout.Kind.KEY : Handout.Kind.SHEET;
+                handouts.add(HandoutMaker.make(lesson, catalogue, call.locale(), kind));
+            }
+        }
+        return handouts;
+    }
+
+    private void complain(LessonReading reading) {
+        if (!reading.faults().isEmpty()) {
+            Texts texts = Texts.in("lesson-cli", call.locale());
+            call.problem(texts.say("lint.faults", reading.id(), reading.faults().size()));
+        }
+        for (LessonFault fault : reading.faults()) {
+            call.problem("  " + fault.text(call.locale()));
+        }
+    }
+
+    private static byte[] bytes(List<Handout> handouts, String ending) {
+        if (ending.equals("html")) {
+            return HandoutHtml.write(handouts).getBytes(StandardCharsets.UTF_8);
+        }
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try {
+            HandoutPdf.write(handouts, bytes);
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible);
+        }
+        return bytes.toByteArray();
+    }
+}

@@ -1,0 +1,187 @@
+package org.sagwise.picture.figure;
+
+import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
+import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2DFontTextDrawer;
+
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDDocumentInformation;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.pdmodel.font.PDType0Font;
+import org.apache.pdfbox.util.Matrix;
+import org.sagwise.caution.Assessment;
+import org.sagwise.picture.look.Typeface;
+import org.sagwise.picture.look.Typeface.Weight;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/** Sheets of A4 paper with a pen that moves down them; lengths in points, 72 to the inch. */
+public final class PdfSheets implements AutoCloseable {
+
+    public static final float LEFT = 56;
+    public static final float RIGHT = PDRectangle.A4.getWidth() - 50;
+
+    private static final float TOP = PDRectangle.A4.getHeight() - 50;
+    private static final float BOTTOM = 70;
+
+    private final PDDocument document = new PDDocument();
+    private final PdfBoxGraphics2DFontTextDrawer drawer = new PdfBoxGraphics2DFontTextDrawer();
+    private final Map<Weight, PDFont> fonts = new EnumMap<>(Weight.class);
+    private PDPageContentStream pen;
+    private float y;
+
+    public PdfSheets(Locale locale) throws IOException {
+        document.getDocumentCatalog().setLanguage(locale.toLanguageTag());
+        for (Weight weight : Weight.values()) {
+            try (InputStream file = Typeface.file(weight)) {
+                TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(file));
+                font.setEnableGsub(false);
+                document.registerTrueTypeFontForClosing(font);
+                PDFont loaded = PDType0Font.load(document, font, true);
+                fonts.put(weight, loaded);
+                drawer.registerFont(Typeface.of(weight, 1).getFontName(), loaded);
+            }
+        }
+    }
+
+    /** Begins a sheet and writes a line along its lower edge. */
+    public void begin(String footer) throws IOException {
+        finish();
+        PDPage page = new PDPage(PDRectangle.A4);
+        document.addPage(page);
+        pen = new PDPageContentStream(document, page);
+        y = 54;
+        for (String line : lines(footer, Weight.REGULAR, 8, RIGHT - LEFT - 30)) {
+            text(line, LEFT, Weight.REGULAR, 8);
+            y -= 10;
+        }
+        y = 54;
+        text(String.valueOf(document.getNumberOfPages()), RIGHT - 12, Weight.REGULAR, 8);
+        y = TOP;
+    }
+
+    public boolean hasRoom(float height) {
+        return y - height >= BOTTOM;
+    }
+
+    public boolean isFresh() {
+        return y == TOP;
+    }
+
+    public float y() {
+        return y;
+    }
+
+    public void down(float height) {
+        y -= height;
+    }
+
+    public void text(String text, float x, Weight weight, float size) throws IOException {
+        pen.beginText();
+        pen.setFont(fonts.get(weight), size);
+        pen.newLineAtOffset(x, y);
+        pen.showText(text);
+        pen.endText();
+    }
+
+    public void line(float fromX, float toX) throws IOException {
+        pen.setLineWidth(0.6f);
+        pen.moveTo(fromX, y);
+        pen.lineTo(toX, y);
+        pen.stroke();
+    }
+
+    public void box(float x, float bottom, float width, float height, float stroke)
+            throws IOException {
+        pen.setLineWidth(stroke);
+        pen.addRect(x, bottom, width, height);
+        pen.stroke();
+    }
+
+    /** A tick in the box of an answer. */
+    public void tick(float x) throws IOException {
+        pen.setLineWidth(1.4f);
+        pen.moveTo(x + 1.5f, y + 4);
+        pen.lineTo(x + 3.5f, y + 1.5f);
+        pen.lineTo(x + 8, y + 8);
+        pen.stroke();
+    }
+
+    /** Paints a bench under the pen; how high it is. */
+    public void figure(Assessment bench, Locale locale, float width) throws IOException {
+        PdfBoxGraphics2D surface =
+                new PdfBoxGraphics2D(document, BenchFigure.WIDTH, BenchFigure.HEIGHT);
+        surface.setFontTextDrawer(drawer);
+        BenchFigure.paint(surface, bench, locale);
+        surface.dispose();
+        float scale = width / BenchFigure.WIDTH;
+        pen.saveGraphicsState();
+        pen.transform(Matrix.getTranslateInstance(LEFT, y - height(width)));
+        pen.transform(Matrix.getScaleInstance(scale, scale));
+        pen.drawForm(surface.getXFormObject());
+        pen.restoreGraphicsState();
+        y -= height(width);
+    }
+
+    public static float height(float width) {
+        return width * BenchFigure.HEIGHT / BenchFigure.WIDTH;
+    }
+
+    /** A text broken into lines that fit a width. */
+    public List<String> lines(String text, Weight weight, float size, float width)
+            throws IOException {
+        List<String> lines = new ArrayList<>();
+        for (String paragraph : text.split("\n")) {
+            String line = "";
+            for (String word : paragraph.strip().split(" +")) {
+                String longer = line.isEmpty() ? word : line + " " + word;
+                if (!line.isEmpty() && width(longer, weight, size) > width) {
+                    lines.add(line);
+                    line = word;
+                } else {
+                    line = longer;
+                }
+            }
+            lines.add(line);
+        }
+        return lines;
+    }
+
+    public float width(String text, Weight weight, float size) throws IOException {
+        return fonts.get(weight).getStringWidth(text) / 1000 * size;
+    }
+
+    /** Writes all sheets; nothing can be added after that. The stream is not closed. */
+    public void save(String title, OutputStream out) throws IOException {
+        finish();
+        PDDocumentInformation about = new PDDocumentInformation();
+        about.setTitle(title);
+        about.setCreator("Sagwise");
+        document.setDocumentInformation(about);
+        document.save(out);
+    }
+
+    private void finish() throws IOException {
+        if (pen != null) {
+            pen.close();
+        }
+    }
+
+    @Override
+    public void close() throws IOException {
+        drawer.close();
+        document.close();
+    }
+}
