@@ -1,0 +1,68 @@
+package org.sagwise.lesson;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** The guide for authors says what the program does. */
+class AuthorsGuideTest {
+
+    private final String guide = read();
+
+    @Test
+    void guide_listOfIdeas_isComplete() {
+        for (Idea idea : Idea.values()) {
+            String row = "| `" + idea.word() + "` | " + idea.sentence(Locale.ENGLISH) + " |";
+            assertTrue(guide.contains(row), row);
+        }
+    }
+
+    @Test
+    void guide_readingsInItsTables_areThere() {
+        Lesson lesson = LessonFixture.builtIn("09-where-the-volts-went");
+        var named = lesson.scenarios(Locale.ENGLISH);
+        Situation situation = Situation.of(named.get("start"), named, LessonFixture.CATALOGUE);
+        int read = 0;
+        for (String[] row :
+                new String[][] {
+                    {"| a cell |", "A"},
+                    {"| a coil |", "coil"},
+                    {"| any other part |", "fire"},
+                    {"| a joint with an id |", "lead"},
+                    {"| `pack` |", "pack"}
+                }) {
+            String line =
+                    guide.lines().filter(it -> it.startsWith(row[0])).findFirst().orElseThrow();
+            boolean run = false;
+            for (String piece : line.split("(?=after a run)")) {
+                Matcher name = Pattern.compile("`(\\w+_\\w+|efficiency|charge|ohm)`").matcher(piece);
+                while (name.find()) {
+                    When when = run ? When.RUN : When.HELD;
+                    ReadingRef ref = new ReadingRef(Optional.empty(), when, row[1], name.group(1));
+                    assertTrue(situation.read(ref).isPresent(), ref.toString());
+                    read++;
+                }
+                run = true;
+            }
+        }
+        assertEquals(33, read);
+    }
+
+    private static String read() {
+        try {
+            return Files.readString(Path.of("docs/lesson-authors.md"));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
