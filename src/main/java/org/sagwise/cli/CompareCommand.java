@@ -2,6 +2,11 @@ package org.sagwise.cli;
 
 import org.sagwise.caution.Assessment;
 import org.sagwise.file.CatalogueLoader;
+import org.sagwise.picture.export.PictureFormat;
+import org.sagwise.picture.export.PictureSize;
+import org.sagwise.picture.export.StairsPicture;
+import org.sagwise.picture.look.Theme;
+import org.sagwise.reading.Press;
 import org.sagwise.report.compare.Comparison;
 import org.sagwise.report.compare.ComparisonPost;
 import org.sagwise.report.post.PostFormat;
@@ -10,7 +15,11 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 
 /** Puts two scenarios side by side: what differs in build and in outcome. */
@@ -24,6 +33,9 @@ final class CompareCommand implements Callable<Integer> {
 
     @Parameters(index = "1", paramLabel = "FILE", descriptionKey = "compare.second")
     private String second;
+
+    @Option(names = "-o", paramLabel = "OUT", descriptionKey = "compare.out")
+    private String out;
 
     @Option(names = "--json", descriptionKey = "json")
     private boolean json;
@@ -40,6 +52,12 @@ final class CompareCommand implements Callable<Integer> {
             return ExitStatus.WRONG;
         }
         Comparison comparison = Comparison.of(assess(given.get(0)), assess(given.get(1)));
+        if (out != null) {
+            int written = picture(comparison);
+            if (written != ExitStatus.DONE) {
+                return written;
+            }
+        }
         if (json) {
             CompareJson.write(call, comparison);
         } else {
@@ -51,6 +69,28 @@ final class CompareCommand implements Callable<Integer> {
                                     call.signs()));
         }
         return comparison.differs() ? ExitStatus.FOUND : ExitStatus.DONE;
+    }
+
+    private int picture(Comparison comparison) {
+        Optional<PictureFormat> format = PictureFormat.ofFileName(out);
+        if (format.isEmpty()) {
+            call.problem(call.texts().say("picture.ending", out, "png, svg, pdf"));
+            return ExitStatus.WRONG;
+        }
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try {
+            StairsPicture.write(
+                    comparison.first().with(Press.HELD),
+                    comparison.second().with(Press.HELD),
+                    format.get(),
+                    call.locale(),
+                    Theme.LIGHT,
+                    PictureSize.FORUM,
+                    bytes);
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible);
+        }
+        return new OutputFile(call, out).write(bytes.toByteArray());
     }
 
     private GivenScenario read(String name) {

@@ -6,11 +6,18 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 
 /** Two scenarios side by side on the command line. */
 class CompareTest {
 
     private static final String ONE = Cli.demo("side-by-side-one-reversed");
+    @TempDir private Path folder;
+
     private static final String OTHER = Cli.demo("two-cells-side-by-side");
 
     @Test
@@ -26,6 +33,18 @@ class CompareTest {
         assertEquals(1, outcome.status(), outcome.err());
         assertTrue(outcome.out().contains("Cell B is turned round in the second"), outcome.out());
         assertTrue(outcome.out().lines().allMatch(line -> line.length() <= 72), outcome.out());
+    }
+
+    @Test
+    void compare_withAPicture_drawsBothStaircasesOnOneScale() throws IOException {
+        Path out = folder.resolve("both.svg");
+        String series = Cli.demo("two-in-a-row-ideal");
+        String parallel = Cli.demo("two-side-by-side-ideal");
+        assertEquals(1, Cli.call("compare", parallel, series, "-o", out.toString()).status());
+        String svg = Files.readString(out);
+        int marks = svg.split(">8 V<", -1).length - 1;
+        assertEquals(2, marks, "8 V stand on both scales");
+        assertEquals(2, Cli.call("compare", parallel, series, "-o", "both.gif").status());
     }
 
     @Test

@@ -51,14 +51,26 @@ public final class BenchPicture {
             OutputStream out)
             throws IOException {
         Page page = new Page(assessment, drawing, locale, theme, size);
+        write(page, assessment.scenario().title(), format, locale, size, out);
+    }
+
+    static void write(
+            Sheet page,
+            String title,
+            PictureFormat format,
+            Locale locale,
+            PictureSize size,
+            OutputStream out)
+            throws IOException {
         switch (format) {
             case PNG -> writePng(page, size, out);
-            case SVG -> SvgPicture.write(page, assessment.scenario().title(), locale, size, out);
-            case PDF -> PdfPicture.write(page, assessment.scenario().title(), locale, size, out);
+            case SVG -> SvgPicture.write(page, title, locale, size, out);
+            case PDF -> PdfPicture.write(page, title, locale, size, out);
         }
     }
 
-    private static void writePng(Page page, PictureSize size, OutputStream out) throws IOException {
+    private static void writePng(Sheet page, PictureSize size, OutputStream out)
+            throws IOException {
         BufferedImage image =
                 new BufferedImage(size.width(), size.height(), BufferedImage.TYPE_INT_RGB);
         Graphics2D surface = image.createGraphics();

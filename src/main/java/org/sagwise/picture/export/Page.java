@@ -30,7 +30,7 @@ import java.util.Locale;
  * notice that this is a teaching model. Sized by its smaller side, so that words stay in
  * proportion.
  */
-final class Page {
+final class Page implements Sheet {
 
     private static final double USUAL_WIDTH = 1000;
     private static final double EDGE = 20;
@@ -57,7 +57,8 @@ final class Page {
         this.height = size.height() / zoom;
     }
 
-    void paint(Graphics2D surface) {
+    @Override
+    public void paint(Graphics2D surface) {
         AffineTransform before = surface.getTransform();
         surface.scale(zoom, zoom);
         Pen pen = new Pen(surface, theme, 1);

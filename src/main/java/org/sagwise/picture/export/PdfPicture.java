@@ -27,7 +27,7 @@ final class PdfPicture {
 
     private PdfPicture() {}
 
-    static void write(Page page, String title, Locale locale, PictureSize size, OutputStream out)
+    static void write(Sheet page, String title, Locale locale, PictureSize size, OutputStream out)
             throws IOException {
         float width = size.width() * POINTS_PER_PIXEL;
         float height = size.height() * POINTS_PER_PIXEL;

@@ -40,7 +40,7 @@ final class SvgPicture {
         this.root = root;
     }
 
-    static void write(Page page, String title, Locale locale, PictureSize size, OutputStream out)
+    static void write(Sheet page, String title, Locale locale, PictureSize size, OutputStream out)
             throws IOException {
         Document document =
                 GenericDOMImplementation.getDOMImplementation().createDocument(SVG, "svg", null);

@@ -44,7 +44,7 @@ public final class StaircasePainter {
         this.height = height;
         this.order = StairOrder.of(scene.staircase());
         this.words = new StairWords(scene);
-        this.axis = axis(order, head() + HEADROOM * scene.textScale(), height - 12);
+        this.axis = axis(scene, order, head() + HEADROOM * scene.textScale(), height - 12);
         this.lens = lens();
         double right = lens.isPresent() ? lensLeft() - 10 : width - MARGIN;
         this.plan = StairPlan.of(Course.of(order), MARGIN + 36 * scene.textScale(), right, axis);
@@ -77,10 +77,12 @@ public final class StaircasePainter {
         return 12 + TextStyle.NAME.lineHeight(scene.textScale());
     }
 
-    private static StairAxis axis(StairOrder order, double top, double bottom) {
+    /** A staircase that gives itself more room than its steps need shares a scale with another. */
+    private static StairAxis axis(StairScene scene, StairOrder order, double top, double bottom) {
         double zero = order.steps().isEmpty() ? 0 : order.steps().get(0).fromV();
         double low = order.lowestV();
-        double high = Math.max(order.highestV(), low + 0.1);
+        double given = low + scene.staircase().highestV() - scene.staircase().lowestV();
+        double high = Math.max(Math.max(order.highestV(), given), low + 0.1);
         return new StairAxis(zero, low, high, top, bottom);
     }
 
