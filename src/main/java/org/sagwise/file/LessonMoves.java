@@ -21,6 +21,9 @@ final class LessonMoves {
                     "join", "cut", "free", "swap", "set", "mend", "turn", "add", "remove", "button",
                     "probes");
 
+    /** What makes a part that part: another one has to be added instead. */
+    private static final List<String> FIXED = List.of("id", "kind");
+
     private LessonMoves() {}
 
     static List<Move> read(LessonFields step, String key) {
@@ -105,7 +108,9 @@ final class LessonMoves {
     private static Map<String, Object> keysBeside(LessonFields fields, String head) {
         Map<String, Object> keys = new LinkedHashMap<>();
         for (String key : fields.group().values().keySet()) {
-            if (!key.equals(head)) {
+            if (head.equals("set") && FIXED.contains(key)) {
+                fields.wrong(key, LessonProblem.FIXED_KEY, key);
+            } else if (!key.equals(head)) {
                 fields.word(key).ifPresent(word -> keys.put(key, value(word)));
             }
         }

@@ -65,6 +65,40 @@ public final class LessonPlayer {
         return new LessonPlayer(lesson, catalogue, locale);
     }
 
+    /**
+     * A learner who comes back: at the step that was reached, with what was done before it, and its
+     * bench as its author means it.
+     *
+     * @param reached place of the step
+     * @param given what was done in each step; one that does not fit this lesson begins it anew
+     */
+    public static LessonPlayer resume(
+            Lesson lesson, Catalogue catalogue, Locale locale, int reached, List<Answers> given) {
+        LessonPlayer fresh = begin(lesson, catalogue, locale);
+        boolean fits =
+                given.size() == lesson.steps().size()
+                        && reached >= 0
+                        && reached < given.size()
+                        && fits(lesson, given);
+        return fits
+                ? new LessonPlayer(fresh, 0, given, fresh.entered, fresh.left, fresh.situation)
+                        .jump(reached)
+                : fresh;
+    }
+
+    private static boolean fits(Lesson lesson, List<Answers> given) {
+        for (int i = 0; i < given.size(); i++) {
+            int choices =
+                    lesson.steps().get(i) instanceof Step.Choose choose
+                            ? choose.choices().size()
+                            : 0;
+            if (given.get(i).choice().orElse(-1) >= choices) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     public Lesson lesson() {
         return lesson;
     }

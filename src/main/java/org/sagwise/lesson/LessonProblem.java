@@ -28,6 +28,7 @@ public enum LessonProblem {
     BAD_TERMINAL,
     BAD_READING,
     ONE_OF,
+    FIXED_KEY,
     UNKNOWN_BENCH,
     BENCH_FILE,
     // What the questions ask.

@@ -45,7 +45,8 @@ class AuthorsGuideTest {
                     guide.lines().filter(it -> it.startsWith(row[0])).findFirst().orElseThrow();
             boolean run = false;
             for (String piece : line.split("(?=after a run)")) {
-                Matcher name = Pattern.compile("`(\\w+_\\w+|efficiency|charge|ohm)`").matcher(piece);
+                Matcher name =
+                        Pattern.compile("`(\\w+_\\w+|efficiency|charge|ohm)`").matcher(piece);
                 while (name.find()) {
                     When when = run ? When.RUN : When.HELD;
                     ReadingRef ref = new ReadingRef(Optional.empty(), when, row[1], name.group(1));
