@@ -10,6 +10,7 @@ import org.sagwise.report.compare.Outcome.Row;
 import org.sagwise.report.explain.Life;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
+import org.sagwise.scenario.Scenario;
 
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -35,11 +36,13 @@ public record Comparison(
 
     /** Compares what there is to say about two scenarios. */
     public static Comparison of(Assessment first, Assessment second) {
-        Pairing pairing = Pairer.pair(first.scenario(), second.scenario());
+        Scenario here = Plain.of(first.bench());
+        Scenario there = Plain.of(second.bench());
+        Pairing pairing = Pairer.pair(here, there);
         return new Comparison(
                 first,
                 second,
-                Builds.differences(first.scenario(), second.scenario(), pairing),
+                Builds.differences(here, there, pairing),
                 new Outcomes(first, second, pairing).outcome());
     }
 

@@ -141,8 +141,11 @@ public final class ComparisonPost {
         return name.equals(mate) ? name : say("compare.both", name, mate);
     }
 
-    /** A key as a person reads it: its name without the unit, which stands with the value. */
-    private static String keyName(String key) {
+    /** A key as a person reads it; its unit stands with the value. */
+    private String keyName(String key) {
+        if (first.has("key." + key)) {
+            return say("key." + key);
+        }
         String unit = Measure.ofKey(key).isPresent() ? key.replaceFirst("_[^_]+$", "") : key;
         return unit.replace('_', ' ');
     }

@@ -29,6 +29,11 @@ public final class BuildWords {
         return speech.say(key, words);
     }
 
+    /** Whether the bundle has such a text. */
+    public boolean has(String key) {
+        return speech.texts().has(key);
+    }
+
     /** The same with a capital letter in front. */
     public String sentence(String key, Object... words) {
         return speech.sentence(speech.say(key, words));

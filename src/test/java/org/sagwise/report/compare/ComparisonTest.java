@@ -128,8 +128,26 @@ class ComparisonTest {
                         .scenario()
                         .withPart("coil", coil -> coil.with("ohm", 0.5));
         String told = told(compare(first, second));
-        assertTrue(told.contains("ohm 0.4 Ω in the first, 0.5 Ω in the second"), told);
+        assertTrue(
+                told.contains("The coil: resistance 0.4 Ω in the first, 0.5 Ω in the second"),
+                told);
         assertTrue(told.contains("AWG 26") && told.contains("AWG 18"), told);
+    }
+
+    /** A model and its numbers, a default said and left unsaid, are the same cell and switch. */
+    @Test
+    void of_sameValuesWrittenOtherwise_differsInNothing() {
+        Scenario first = demo("side-by-side-one-reversed");
+        Scenario second =
+                first.withPart(
+                                "A",
+                                cell ->
+                                        cell.with("internal_mohm", 22)
+                                                .with("limit_A", 20)
+                                                .with("health", 1))
+                        .withPart("B", cell -> cell.without("charge").with("rest_V", 4.2))
+                        .withPart("fire", button -> button.without("closed_mohm", "label"));
+        assertEquals(List.of(), compare(first, second).build());
     }
 
     @Test
