@@ -88,6 +88,13 @@ final class Lattice {
         return (y - top) / STEP * columns + (x - left) / STEP;
     }
 
+    /** Whether a point lies on the lattice: what is far from all parts does not. */
+    boolean holds(int x, int y) {
+        int column = Math.floorDiv(x - left, STEP);
+        int row = Math.floorDiv(y - top, STEP);
+        return column >= 0 && row >= 0 && column < columns && row < rows;
+    }
+
     int x(int cell) {
         return left + cell % columns * STEP;
     }

@@ -31,17 +31,25 @@ final class LeadRouter {
         int fewest = Integer.MAX_VALUE;
         for (Bearing out : Bearing.values()) {
             Point rim = rim(card, out, shift);
-            int start = lattice.cell(Spot.toLattice(rim.x), Spot.toLattice(rim.y));
-            Optional<List<Integer>> way =
-                    ends.isEmpty() || lattice.isBlocked(start)
-                            ? Optional.empty()
-                            : search.find(start, out, goal(ends), LEAD);
+            Optional<List<Integer>> way = way(rim, out, ends);
             if (way.isPresent() && cost(way.get()) < fewest) {
                 fewest = cost(way.get());
                 best = points(rim, out, way.get());
             }
         }
         return best.isEmpty() ? straight(card, to) : best;
+    }
+
+    private Optional<List<Integer>> way(Point rim, Bearing out, List<Integer> ends) {
+        int x = Spot.toLattice(rim.x);
+        int y = Spot.toLattice(rim.y);
+        if (ends.isEmpty() || !lattice.holds(x, y)) {
+            return Optional.empty();
+        }
+        int start = lattice.cell(x, y);
+        return lattice.isBlocked(start)
+                ? Optional.empty()
+                : search.find(start, out, goal(ends), LEAD);
     }
 
     /** Free cells beside a terminal, off the way by which its conductors leave. */
@@ -52,6 +60,9 @@ final class LeadRouter {
             for (int out : new int[] {1, 2}) {
                 int x = to.x() + Lattice.STEP * (2 * aside.dx() + out * to.out().dx());
                 int y = to.y() + Lattice.STEP * (2 * aside.dy() + out * to.out().dy());
+                if (!lattice.holds(x, y)) {
+                    continue;
+                }
                 int cell = lattice.cell(x, y);
                 if (!lattice.isBlocked(cell) && !lattice.isPassedByOther(cell, LEAD)) {
                     cells.add(cell);
