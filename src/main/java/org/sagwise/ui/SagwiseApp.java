@@ -9,6 +9,7 @@ import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.ScenarioReader;
 import org.sagwise.part.Catalogue;
 import org.sagwise.scenario.Scenario;
+import org.sagwise.scenario.ScenarioRules;
 import org.sagwise.scenario.edit.Good;
 import org.sagwise.scenario.edit.Goods;
 import org.sagwise.ui.bench.ViewModel;
@@ -88,7 +89,7 @@ public final class SagwiseApp extends Application {
         MainFrame.Models models =
                 new MainFrame.Models(
                         bench,
-                        new Workbench(bench, locale),
+                        new Workbench(bench, new ScenarioRules(catalogue), locale),
                         assess,
                         new CureModel(bench, assess, curing),
                         new ShelfColumn.Stock(

@@ -48,6 +48,8 @@ record Commands(
 
         void editTitle();
 
+        void showCard();
+
         void showTable();
 
         void showKeys();
@@ -88,7 +90,7 @@ record Commands(
                 Command.of("quit", window::close).by("Shortcut+Q"),
                 Command.of("undo", bench::undo).by("Shortcut+Z").unless(nothingToUndo),
                 Command.of("redo", bench::redo).by("Shortcut+Shift+Z").unless(nothingToRedo),
-                EditCommands.of(work),
+                EditCommands.of(work, window::showCard),
                 Command.of("title", window::editTitle).by("F2"),
                 Command.of("latch", bench.thumb()::toggleLatch).by("Shortcut+L").unless(noButton),
                 Command.of("zoom-in", view::zoomIn).by("Shortcut+Plus"),

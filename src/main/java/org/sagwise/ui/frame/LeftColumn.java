@@ -20,6 +20,7 @@ final class LeftColumn extends BorderPane {
     /** What the column can show. */
     enum Page {
         SHELF,
+        CARD,
         EXAMPLES
     }
 

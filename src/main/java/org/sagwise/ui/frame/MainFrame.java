@@ -13,6 +13,7 @@ import org.sagwise.ui.bench.BenchPane;
 import org.sagwise.ui.bench.PotentialLegend;
 import org.sagwise.ui.bench.StatusLine;
 import org.sagwise.ui.bench.ViewModel;
+import org.sagwise.ui.card.CardPage;
 import org.sagwise.ui.caution.CureModel;
 import org.sagwise.ui.caution.DangerStrip;
 import org.sagwise.ui.command.Controls;
@@ -69,6 +70,7 @@ public final class MainFrame extends BorderPane {
     private final LeftColumn left;
     private final Controls controls;
     private BenchPane pane;
+    private CardPage card;
     private final TeachingNotice notice;
 
     MainFrame(Models models, Commands commands, Wording wording, Subscriptions subscriptions) {
@@ -125,7 +127,7 @@ public final class MainFrame extends BorderPane {
                         models.work,
                         edits,
                         models.assess,
-                        () -> {},
+                        this::showCard,
                         models.looks,
                         models.view,
                         wording,
@@ -142,11 +144,19 @@ public final class MainFrame extends BorderPane {
         return new BenchSplit(upper, staircase, models.preferences);
     }
 
+    /** Shows the card of what is chosen, ready to be filled in. */
+    void showCard() {
+        left.show(LeftColumn.Page.CARD);
+        card.focusFirst();
+    }
+
     private LeftColumn left() {
         LeftColumn column = new LeftColumn(wording);
+        card = new CardPage(models.work, wording, subscriptions);
         column.add(
                 LeftColumn.Page.SHELF,
                 new ShelfColumn(models.stock, models.work, pane::handTo, wording, subscriptions));
+        column.add(LeftColumn.Page.CARD, card);
         column.add(LeftColumn.Page.EXAMPLES, examples());
         column.show(LeftColumn.Page.EXAMPLES);
         return column;

@@ -134,6 +134,11 @@ public final class MainWindow implements Commands.WindowActions {
     }
 
     @Override
+    public void showCard() {
+        ((MainFrame) stage.getScene().getRoot()).showCard();
+    }
+
+    @Override
     public void showTable() {
         table.show();
     }

@@ -133,6 +133,7 @@ final class Menus {
                 controls.item(edits.delete()),
                 controls.item(edits.selectAll()),
                 controls.line(),
+                controls.item(edits.card()),
                 controls.item(edits.turn()),
                 controls.item(edits.flip()),
                 controls.item(edits.move()),

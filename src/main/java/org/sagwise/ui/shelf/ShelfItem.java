@@ -1,5 +1,6 @@
 package org.sagwise.ui.shelf;
 
+import javafx.geometry.Orientation;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.ContentDisplay;
@@ -24,6 +25,9 @@ import java.util.Locale;
  */
 final class ShelfItem extends Button {
 
+    /** Between picture and words, in pixels. */
+    private static final double GAP = 9;
+
     /** Where on the screen a hand moves, and where the bench is there. */
     interface Track {
 
@@ -34,6 +38,7 @@ final class ShelfItem extends Button {
     private final Good good;
     private final Workbench work;
     private final Track track;
+    private final Label words = new Label();
     private boolean dragging;
 
     ShelfItem(Good good, ShelfPictures pictures, Workbench work, Track track, Wording wording) {
@@ -50,25 +55,38 @@ final class ShelfItem extends Button {
         picture.setFitWidth(ShelfPictures.WIDTH);
         picture.setFitHeight(ShelfPictures.HEIGHT);
         picture.imageProperty().bind(pictures.of(good));
-        Label words = new Label(title);
+        words.setText(title);
         words.setWrapText(true);
         words.setMinWidth(0);
         words.setMaxWidth(Double.MAX_VALUE);
         words.getStyleClass().add("shelf-title");
         HBox.setHgrow(words, Priority.ALWAYS);
-        HBox content = new HBox(picture, words);
-        content.getStyleClass().add("shelf-content");
+        HBox content = new HBox(GAP, picture, words);
         content.setAlignment(Pos.CENTER_LEFT);
         setGraphic(content);
         setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
         setAlignment(Pos.CENTER_LEFT);
         setMaxWidth(Double.MAX_VALUE);
         setMinWidth(0);
-        content.prefWidthProperty().bind(widthProperty().subtract(18));
+        content.prefWidthProperty().bind(widthProperty().subtract(16));
         setOnAction(event -> take());
         addEventHandler(MouseEvent.DRAG_DETECTED, this::begin);
         addEventHandler(MouseEvent.MOUSE_DRAGGED, this::drag);
         addEventFilter(MouseEvent.MOUSE_RELEASED, this::end);
+    }
+
+    @Override
+    public Orientation getContentBias() {
+        return Orientation.HORIZONTAL;
+    }
+
+    /** As high as the title needs that is wrapped to the width; a button itself would guess. */
+    @Override
+    protected double computePrefHeight(double width) {
+        double across = snappedLeftInset() + snappedRightInset();
+        double room = width - across - ShelfPictures.WIDTH - GAP;
+        double high = Math.max(ShelfPictures.HEIGHT, width < 0 ? 0 : words.prefHeight(room));
+        return snappedTopInset() + high + snappedBottomInset();
     }
 
     static String title(Good good, Wording wording) {

@@ -37,6 +37,7 @@ public record EditCommands(
         Command parallel,
         Command series,
         Command rows,
+        Command card,
         Command probeRed,
         Command probeBlack) {
 
@@ -45,10 +46,15 @@ public record EditCommands(
 
     private static final int LEAST_FOR_ROWS = 4;
 
-    public static EditCommands of(Workbench work) {
+    /**
+     * @param editor shows the card of what is chosen
+     */
+    public static EditCommands of(Workbench work, Runnable editor) {
         Handwork hands = work.hands();
         BooleanBinding noPart = unless(work, chosen -> !chosen.parts().isEmpty());
         BooleanBinding nothing = unless(work, chosen -> !chosen.isNothing());
+        BooleanBinding notOne =
+                unless(work, chosen -> chosen.parts().size() + chosen.links().size() == 1);
         BooleanBinding fewParts = unless(work, chosen -> chosen.parts().size() > 1);
         BooleanBinding fewCells = unless(work, chosen -> cells(work).size() > 1);
         BooleanBinding noRows = unless(work, chosen -> rows(work).size() > 2);
@@ -68,6 +74,7 @@ public record EditCommands(
                 Command.of("rows", () -> arrange(work, rows(work).get(1)))
                         .by("Shortcut+3")
                         .unless(noRows),
+                Command.of("card", editor).unless(notOne),
                 probe("probe-red", work, Grip.Probe.RED),
                 probe("probe-black", work, Grip.Probe.BLACK));
     }

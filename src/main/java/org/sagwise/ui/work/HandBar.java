@@ -33,12 +33,11 @@ public final class HandBar extends FlowPane {
         this.wording = wording;
         setId("hand-bar");
         getStyleClass().add("hand-bar");
-        Label by = new Label(wording.say("hand.join"));
-        by.getStyleClass().add("quiet");
-        getChildren().add(by);
+        getChildren().add(quiet(wording.say("hand.join")));
         Stream.of(JointChoice.values()).map(this::joint).forEach(getChildren()::add);
         getChildren().add(new Separator(Orientation.VERTICAL));
         Stream.of(
+                        commands.card(),
                         commands.turn(),
                         commands.flip(),
                         commands.move(),
@@ -47,11 +46,18 @@ public final class HandBar extends FlowPane {
                 .map(controls::button)
                 .forEach(getChildren()::add);
         getChildren().add(new Separator(Orientation.VERTICAL));
+        getChildren().add(quiet(wording.say("hand.probes")));
         Stream.of(commands.probeRed(), commands.probeBlack())
                 .map(controls::button)
                 .forEach(getChildren()::add);
         subscriptions.onChange(work.movesProperty(), this::follow);
         follow();
+    }
+
+    private static Label quiet(String words) {
+        Label label = new Label(words);
+        label.getStyleClass().add("quiet");
+        return label;
     }
 
     private ToggleButton joint(JointChoice choice) {

@@ -7,8 +7,11 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.quantity.Texts;
+import org.sagwise.scenario.Draft;
 import org.sagwise.scenario.Part;
+import org.sagwise.scenario.ProblemTexts;
 import org.sagwise.scenario.Scenario;
+import org.sagwise.scenario.ScenarioRules;
 import org.sagwise.scenario.edit.ArrangeCells;
 import org.sagwise.scenario.edit.Edit;
 import org.sagwise.scenario.edit.EditName;
@@ -52,6 +55,7 @@ public final class Workbench {
     }
 
     private final BenchModel bench;
+    private final ScenarioRules rules;
     private final Supplier<Locale> locale;
     private final Handwork hands;
     private final ReadOnlyIntegerWrapper moves = new ReadOnlyIntegerWrapper();
@@ -60,10 +64,12 @@ public final class Workbench {
     private List<?> links = List.of();
 
     /**
+     * @param rules what every document has to keep
      * @param locale language in which edits are named
      */
-    public Workbench(BenchModel bench, Supplier<Locale> locale) {
+    public Workbench(BenchModel bench, ScenarioRules rules, Supplier<Locale> locale) {
         this.bench = bench;
+        this.rules = rules;
         this.locale = locale;
         this.hands = new Handwork(this::surface, this::perform, () -> moves.set(moves.get() + 1));
         bench.historyProperty().subscribe((before, now) -> follow());
@@ -107,6 +113,23 @@ public final class Workbench {
         if (!after.equals(before)) {
             bench.edit(nameOf(edit.name(before)), same -> after);
         }
+    }
+
+    /**
+     * Makes an edit if the rules have nothing against what comes of it.
+     *
+     * @return what they have against it, in sentences; empty if it is made
+     */
+    public List<String> tryOut(Edit edit) {
+        Draft draft = Draft.of(edit.apply(bench.scenario()));
+        List<String> troubles =
+                rules.check(draft).stream()
+                        .map(finding -> ProblemTexts.sentence(finding, locale.get()))
+                        .toList();
+        if (troubles.isEmpty()) {
+            perform(edit);
+        }
+        return troubles;
     }
 
     private String nameOf(EditName name) {

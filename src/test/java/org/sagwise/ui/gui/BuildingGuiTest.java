@@ -75,7 +75,9 @@ class BuildingGuiTest extends GuiTest {
         join("coil-2", "B-minus");
     }
 
+    /** Space fires from anywhere but a field in which one types. */
     private String firedWatts() {
+        robot().interact(() -> node("bench").requestFocus());
         robot().press(KeyCode.SPACE);
         settle();
         String watts = text("ledger-coils-watts");
@@ -162,6 +164,46 @@ class BuildingGuiTest extends GuiTest {
         }
         assertTrue(node("terminal-" + other).isFocused());
         robot().push(KeyCode.ENTER);
+        settle();
+    }
+
+    /** The textbook case: no internal resistance, no button resistance, 4.2 V on 1 Ω. */
+    @Test
+    void card_idealValues_give17Point6Watts() {
+        buildPair();
+        for (String cell : new String[] {"A", "B"}) {
+            open(cell);
+            fill("internal_mohm", "0");
+        }
+        open("fire");
+        fill("closed_mohm", "0 ohm");
+
+        assertEquals("−17.64", firedWatts());
+    }
+
+    @Test
+    void card_nonsenseAndTooMuch_isSaidBesideTheField() {
+        buildPair();
+        open("coil");
+        fill("ohm", "many");
+        assertTrue(text("error-ohm").contains("many"), text("error-ohm"));
+
+        fill("ohm", "-3");
+        assertFalse(text("error-ohm").isBlank());
+        assertEquals("−17.16", firedWatts());
+
+        fill("ohm", "300 mΩ");
+        assertFalse(isThere("error-ohm"));
+    }
+
+    private void open(String part) {
+        robot().clickOn("#part-" + part).push(KeyCode.ENTER);
+        settle();
+    }
+
+    private void fill(String field, String value) {
+        robot().interact(() -> node("field-" + field).requestFocus());
+        robot().push(KeyCode.CONTROL, KeyCode.A).write(value).push(KeyCode.ENTER);
         settle();
     }
 }

@@ -9,7 +9,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.sagwise.caution.Caution;
 import org.sagwise.reading.Ledger;
 import org.sagwise.reading.PartReading;
+import org.sagwise.scenario.KeySpec;
 import org.sagwise.scenario.PartKind;
+import org.sagwise.scenario.ScenarioKeys;
 import org.sagwise.ui.hands.JointChoice;
 
 import java.io.IOException;
@@ -61,7 +63,15 @@ class UiTextsTest {
         Stream.of(JointChoice.values())
                 .map(choice -> "hand.join." + word(choice))
                 .forEach(key -> keys.addAll(Set.of(key, key + ".tip")));
-        Stream.of("left.shelf", "left.examples")
+        for (PartKind kind : PartKind.values()) {
+            kind.keys().forEach(spec -> addKey(keys, spec));
+        }
+        keys.add("key.label");
+        ScenarioKeys.JUMPER.stream()
+                .filter(spec -> !spec.name().equals("material"))
+                .forEach(spec -> addKey(keys, spec));
+        keys.add("key.contact_mohm");
+        Stream.of("left.shelf", "left.card", "left.examples")
                 .forEach(key -> keys.addAll(Set.of(key, key + ".tip")));
         Stream.of(PartKind.values()).forEach(kind -> keys.add("shelf.family." + kind.word()));
         Stream.of("supply", "resistor", "meter")
@@ -74,6 +84,17 @@ class UiTextsTest {
         Stream.of("language-system", "language-en", "language-de")
                 .forEach(id -> addCommand(keys, id));
         return keys;
+    }
+
+    /** The name of a key on a card, and its words where they are not shown as written. */
+    private static void addKey(Set<String> keys, KeySpec spec) {
+        keys.add("key." + spec.name());
+        if (spec.type() instanceof KeySpec.ChoiceType choice
+                && !Set.of("chemistry", "format").contains(spec.name())) {
+            choice.choices().forEach(word -> keys.add("word." + word));
+        } else if (spec.type() instanceof KeySpec.GroupType group) {
+            group.keys().forEach(inner -> addKey(keys, inner));
+        }
     }
 
     private static void addCommand(Set<String> keys, String id) {

@@ -1,0 +1,26 @@
+package org.sagwise.ui.card;
+
+import javafx.scene.control.CheckBox;
+
+import org.sagwise.scenario.KeySpec;
+import org.sagwise.ui.text.Wording;
+
+import java.util.List;
+
+/** Yes or no. */
+final class FlagRow extends Row {
+
+    private final CheckBox box = new CheckBox();
+
+    FlagRow(KeySpec spec, Change change, Wording wording) {
+        super(spec, change, wording);
+        box.setOnAction(event -> put(box.isSelected()));
+        show(box, "");
+    }
+
+    @Override
+    void fill() {
+        box.setSelected(change().keys().flag(spec().name()).orElse(false));
+        answer(List.of());
+    }
+}

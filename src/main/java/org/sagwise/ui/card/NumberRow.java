@@ -1,0 +1,67 @@
+package org.sagwise.ui.card;
+
+import javafx.scene.control.TextField;
+import javafx.scene.control.Tooltip;
+
+import org.sagwise.quantity.Parsed;
+import org.sagwise.scenario.KeySpec;
+import org.sagwise.ui.text.Wording;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.Supplier;
+
+/** A number with its unit; an empty field stands for what the model says. */
+final class NumberRow extends Row {
+
+    private final TextField field = new TextField();
+    private final KeyNumbers numbers;
+    private final Supplier<InEffect> effect;
+    private String shown = "";
+
+    NumberRow(KeySpec spec, Change change, Supplier<InEffect> effect, Wording wording) {
+        super(spec, change, wording);
+        this.numbers = new KeyNumbers(wording.locale());
+        this.effect = effect;
+        field.getStyleClass().add("card-number");
+        field.setTooltip(
+                new Tooltip(wording.say("card.number.tip", KeyNumbers.unit(spec.name())).strip()));
+        field.setOnAction(event -> commit());
+        field.focusedProperty()
+                .subscribe(
+                        (before, now) -> {
+                            if (!now) {
+                                commit();
+                            }
+                        });
+        show(field, KeyNumbers.unit(spec.name()));
+    }
+
+    @Override
+    void fill() {
+        OptionalDouble written = change().keys().number(spec().name());
+        OptionalDouble other = effect.get().number(spec());
+        shown = written.isPresent() ? numbers.exact(written.getAsDouble()) : "";
+        field.setText(shown);
+        field.setPromptText(other.isPresent() ? numbers.roughly(other.getAsDouble()) : "—");
+        answer(List.of());
+    }
+
+    private void commit() {
+        String text = field.getText().strip();
+        if (text.equals(shown)) {
+            answer(List.of());
+            return;
+        }
+        if (text.isEmpty()) {
+            putNothing();
+            return;
+        }
+        Parsed parsed = numbers.read(spec().name(), text);
+        if (parsed instanceof Parsed.Refused refused) {
+            answer(List.of(refused.text(wording().locale())));
+        } else {
+            put(parsed.value().orElseThrow());
+        }
+    }
+}
