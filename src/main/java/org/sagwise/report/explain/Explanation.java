@@ -159,7 +159,9 @@ public final class Explanation {
         post.add(new Paragraph(speech.say("corrected")));
         post.add(
                 new Block.Steps(
-                        cure.steps().stream().map(fix -> fix.name(speech.locale())).toList()));
+                        cure.steps().stream()
+                                .map(fix -> speech.sentence(fix.name(speech.locale())))
+                                .toList()));
         post.add(new Paragraph(speech.say("corrected.changes")));
         post.add(BeforeAfter.table(speech, assessment, cure.after()));
         String left =
