@@ -95,7 +95,21 @@ public final class ShareText {
      */
     public static Loaded readFileOrPost(InputStream stream, ScenarioReader reader)
             throws IOException {
-        byte[] bytes = stream.readNBytes(SourceText.MOST_BYTES + 1);
+        return readFileOrPost(stream.readNBytes(SourceText.MOST_BYTES + 1), reader);
+    }
+
+    /**
+     * Opens a text that somebody handed on: what a scenario file holds, or a post with a share text
+     * in it. A text that is neither is judged as a post.
+     */
+    public static Loaded readFileOrPost(String text, ScenarioReader reader) {
+        String bare = text.strip();
+        return bare.startsWith("{")
+                ? reader.read(bare.getBytes(StandardCharsets.UTF_8))
+                : read(text, reader);
+    }
+
+    private static Loaded readFileOrPost(byte[] bytes, ScenarioReader reader) {
         if (bytes.length <= LONGEST_POST) {
             String text = new String(bytes, StandardCharsets.UTF_8).strip();
             if (!text.startsWith("{") && isIn(text)) {

@@ -5,6 +5,7 @@ import org.sagwise.file.Loaded;
 import org.sagwise.file.Saved;
 import org.sagwise.file.ScenarioFiles;
 import org.sagwise.file.ScenarioReader;
+import org.sagwise.file.ShareText;
 import org.sagwise.scenario.ProblemTexts;
 import org.sagwise.scenario.Scenario;
 
@@ -29,7 +30,15 @@ public final class DiskScenarios implements ScenarioStore {
 
     @Override
     public Outcome read(Path file) {
-        Loaded loaded = reader.read(file);
+        return outcome(reader.read(file));
+    }
+
+    @Override
+    public Outcome readText(String text) {
+        return outcome(ShareText.readFileOrPost(text, reader));
+    }
+
+    private Outcome outcome(Loaded loaded) {
         return loaded instanceof Loaded.Ok ok
                 ? new Read(ok.opened())
                 : new Refused(loaded.findings().stream().map(this::trouble).toList());

@@ -66,6 +66,29 @@ public final class Documents {
         }
     }
 
+    /** Puts a scenario on the bench that is in no file yet, such as one that was worked out. */
+    public void openUnsaved(Scenario scenario) {
+        if (mayLeave()) {
+            file.set(Optional.empty());
+            bench.openUnsaved(scenario);
+        }
+    }
+
+    /**
+     * Opens what somebody handed on as text. What is wrong with it is said before anybody is asked
+     * about the present document.
+     *
+     * @param text a post with share text in it, or what a scenario file holds
+     */
+    public void openText(String text) {
+        ScenarioStore.Outcome outcome = store.readText(text);
+        if (outcome instanceof ScenarioStore.Read read) {
+            openUnsaved(read.scenario());
+        } else if (outcome instanceof ScenarioStore.Refused refused) {
+            dialogs.showTextTroubles(refused.troubles());
+        }
+    }
+
     /** Reads the present file again, for people who edit it with another program beside this. */
     public void reread() {
         file.get().ifPresent(this::open);

@@ -22,6 +22,9 @@ public interface FileDialogs {
     /** Shows everything that is wrong with a file. */
     NextStep showTroubles(Path file, List<ScenarioStore.Trouble> troubles);
 
+    /** Shows everything that is wrong with a text that was pasted. */
+    void showTextTroubles(List<ScenarioStore.Trouble> troubles);
+
     /** Says why a file was not written. */
     void showNotWritten(Path file, String why);
 

@@ -12,6 +12,9 @@ public interface ScenarioStore {
     /** Reads a scenario, or says everything that is wrong with it. */
     Outcome read(Path file);
 
+    /** Reads a scenario from a text: share text with whatever stands around it, or a whole file. */
+    Outcome readText(String text);
+
     /**
      * Writes a scenario, whole or not at all.
      *

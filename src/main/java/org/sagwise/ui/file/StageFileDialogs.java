@@ -4,6 +4,7 @@ import javafx.scene.Node;
 import javafx.scene.control.ButtonType;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
@@ -90,6 +91,13 @@ public final class StageFileDialogs implements FileDialogs {
     }
 
     @Override
+    public void showTextTroubles(List<ScenarioStore.Trouble> troubles) {
+        VBox content = new VBox(text("files.paste.troubles"), rows(troubles));
+        content.getStyleClass().addAll("dialog-words", "text-troubles");
+        dialogs().tell("paste-troubles", say("files.paste.title"), content);
+    }
+
+    @Override
     public void showNotWritten(Path file, String why) {
         VBox content = new VBox(text("files.not-written.text", file), label(why));
         content.getStyleClass().add("dialog-words");
@@ -97,6 +105,16 @@ public final class StageFileDialogs implements FileDialogs {
     }
 
     private Node list(Path file, List<ScenarioStore.Trouble> troubles) {
+        VBox content =
+                new VBox(
+                        text("files.troubles.text", troubles.size()),
+                        rows(troubles),
+                        quiet(file.toString()));
+        content.getStyleClass().addAll("dialog-words", "troubles");
+        return content;
+    }
+
+    private ScrollPane rows(List<ScenarioStore.Trouble> troubles) {
         VBox rows = new VBox();
         rows.getStyleClass().add("trouble-list");
         for (ScenarioStore.Trouble trouble : troubles) {
@@ -115,13 +133,8 @@ public final class StageFileDialogs implements FileDialogs {
         scroll.setId("trouble-scroll");
         scroll.setFitToWidth(true);
         scroll.getStyleClass().add("plain-scroll");
-        VBox content =
-                new VBox(
-                        text("files.troubles.text", troubles.size()),
-                        scroll,
-                        quiet(file.toString()));
-        content.getStyleClass().addAll("dialog-words", "troubles");
-        return content;
+        VBox.setVgrow(scroll, Priority.ALWAYS);
+        return scroll;
     }
 
     private Dialogs dialogs() {

@@ -12,6 +12,8 @@ import org.sagwise.ui.model.BenchModel;
 import org.sagwise.ui.prefs.Preferences;
 import org.sagwise.ui.prefs.PreferencesModel;
 import org.sagwise.ui.prefs.Shown;
+import org.sagwise.ui.share.ShareCommands;
+import org.sagwise.ui.share.ShareDesk;
 import org.sagwise.ui.work.EditCommands;
 import org.sagwise.ui.work.Workbench;
 
@@ -26,6 +28,7 @@ record Commands(
         Command undo,
         Command redo,
         EditCommands edits,
+        ShareCommands shares,
         Command title,
         Command latch,
         Command zoomIn,
@@ -67,6 +70,7 @@ record Commands(
             Documents documents,
             PreferencesModel preferences,
             ViewModel view,
+            ShareDesk desk,
             WindowActions window) {
         BooleanBinding noFile =
                 Bindings.createBooleanBinding(
@@ -91,6 +95,7 @@ record Commands(
                 Command.of("undo", bench::undo).by("Shortcut+Z").unless(nothingToUndo),
                 Command.of("redo", bench::redo).by("Shortcut+Shift+Z").unless(nothingToRedo),
                 EditCommands.of(work, window::showCard),
+                ShareCommands.of(desk),
                 Command.of("title", window::editTitle).by("F2"),
                 Command.of("latch", bench.thumb()::toggleLatch).by("Shortcut+L").unless(noButton),
                 Command.of("zoom-in", view::zoomIn).by("Shortcut+Plus"),

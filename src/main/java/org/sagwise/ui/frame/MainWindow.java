@@ -10,6 +10,8 @@ import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.notice.AboutDialog;
 import org.sagwise.ui.notice.NoticeDialogs;
 import org.sagwise.ui.prefs.Preferences;
+import org.sagwise.ui.share.PasteAnywhere;
+import org.sagwise.ui.share.ShareDesk;
 import org.sagwise.ui.table.ReadingsWindow;
 import org.sagwise.ui.text.Wording;
 import org.sagwise.ui.theme.AppliedLooks;
@@ -87,6 +89,8 @@ public final class MainWindow implements Commands.WindowActions {
         dialogs = new Dialogs(stage, models.looks(), words);
         table = new ReadingsWindow(stage, models.bench(), models.looks(), words);
         inside.add(table::close);
+        ShareDesk desk =
+                new ShareDesk(models.bench(), models.documents(), dialogs, models.work()::say);
         commands =
                 Commands.of(
                         models.bench(),
@@ -94,6 +98,7 @@ public final class MainWindow implements Commands.WindowActions {
                         models.documents(),
                         models.preferences(),
                         models.view(),
+                        desk,
                         this);
         MainFrame frame = new MainFrame(models, commands, words, inside);
         if (scene == null) {
@@ -104,6 +109,7 @@ public final class MainWindow implements Commands.WindowActions {
             scene.setRoot(frame);
         }
         SpaceBar.holds(models.bench().thumb(), stage, inside);
+        PasteAnywhere.in(scene, desk, inside);
         title();
     }
 
@@ -158,6 +164,8 @@ public final class MainWindow implements Commands.WindowActions {
                         commands.reread(),
                         commands.save(),
                         commands.saveAs(),
+                        commands.shares().paste(),
+                        commands.shares().share(),
                         commands.undo(),
                         commands.redo(),
                         commands.title(),

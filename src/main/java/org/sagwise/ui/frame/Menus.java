@@ -64,10 +64,13 @@ final class Menus {
                 controls.item(commands.open()),
                 recent(),
                 examples(),
+                controls.item(commands.shares().paste()),
                 controls.item(commands.reread()),
                 controls.line(),
                 controls.item(commands.save()),
                 controls.item(commands.saveAs()),
+                controls.line(),
+                controls.item(commands.shares().share()),
                 controls.line(),
                 controls.item(commands.quit()));
     }

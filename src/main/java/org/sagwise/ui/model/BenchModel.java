@@ -38,7 +38,17 @@ public final class BenchModel {
 
     /** Puts another document on the bench. The present one is gone. */
     public void open(Scenario scenario) {
-        history.set(History.of(scenario));
+        begin(History.of(scenario));
+    }
+
+    /** Puts a document on the bench that is in no file, and is lost unless it is saved. */
+    public void openUnsaved(Scenario scenario) {
+        begin(History.ofUnsaved(scenario));
+    }
+
+    private void begin(History first) {
+        Scenario scenario = first.present();
+        history.set(first);
         assess();
         spotlight.clear();
         thumb.start(scenario.fired());

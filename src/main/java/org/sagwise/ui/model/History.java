@@ -15,9 +15,9 @@ import java.util.Optional;
  *
  * @param entries every state in order, never empty
  * @param at place of the present state
- * @param onDisk what the file holds
+ * @param onDisk what the file holds; empty if it was never in a file
  */
-public record History(List<Entry> entries, int at, Scenario onDisk) {
+public record History(List<Entry> entries, int at, Optional<Scenario> onDisk) {
 
     public History {
         entries = List.copyOf(entries);
@@ -36,7 +36,12 @@ public record History(List<Entry> entries, int at, Scenario onDisk) {
 
     /** The history of a document that was just opened or begun. */
     public static History of(Scenario opened) {
-        return new History(List.of(new Entry("", opened)), 0, opened);
+        return new History(List.of(new Entry("", opened)), 0, Optional.of(opened));
+    }
+
+    /** The history of a document that came from elsewhere and is in no file yet. */
+    public static History ofUnsaved(Scenario received) {
+        return new History(List.of(new Entry("", received)), 0, Optional.empty());
     }
 
     public Scenario present() {
@@ -80,10 +85,10 @@ public record History(List<Entry> entries, int at, Scenario onDisk) {
 
     /** This history once the present state has been written to a file. */
     public History saved() {
-        return new History(entries, at, present());
+        return new History(entries, at, Optional.of(present()));
     }
 
     public boolean isSaved() {
-        return present().equals(onDisk);
+        return onDisk.filter(present()::equals).isPresent();
     }
 }

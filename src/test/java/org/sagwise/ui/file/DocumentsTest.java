@@ -10,6 +10,7 @@ import org.sagwise.caution.Assessment;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.ScenarioReader;
 import org.sagwise.file.ScenarioWriter;
+import org.sagwise.file.ShareText;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.model.BenchModel;
 import org.sagwise.ui.prefs.Preferences;
@@ -49,6 +50,27 @@ class DocumentsTest {
     private Path file(String title) throws IOException {
         Path path = folder.resolve(title + ".sagwise.json");
         return Files.writeString(path, ScenarioWriter.write(Scenario.empty().withTitle(title)));
+    }
+
+    @Test
+    void openText_shareTextInAPost_liesOnTheBenchUnsaved() {
+        String share = ShareText.of(Scenario.empty().withTitle("Shared")).orElseThrow();
+        documents.openText("Look at this:\n" + share + "\nThanks!");
+
+        assertEquals("Shared", bench.scenario().title());
+        assertEquals(Optional.empty(), documents.fileProperty().get());
+        assertFalse(bench.history().isSaved());
+    }
+
+    @Test
+    void openText_clipped_isRefusedBeforeAnybodyIsAskedAboutTheBench() {
+        change();
+        String share = ShareText.of(Scenario.empty().withTitle("Shared")).orElseThrow();
+        documents.openText(share.substring(0, share.length() - 5));
+
+        assertEquals("Changed", bench.scenario().title());
+        assertEquals(1, answers.textTroubles.size());
+        assertTrue(answers.textTroubles.get(0).text().contains("clipped"));
     }
 
     @Test
@@ -175,6 +197,8 @@ class DocumentsTest {
 
     /** A person who knows in advance what to answer. */
     private static final class Answers implements FileDialogs {
+        private List<ScenarioStore.Trouble> textTroubles = List.of();
+
         private Optional<Path> toSave = Optional.empty();
         private Unsaved unsaved = Unsaved.STAY;
         private boolean mayReplace = true;
@@ -212,6 +236,11 @@ class DocumentsTest {
             }
             onTroubles.run();
             return NextStep.READ_AGAIN;
+        }
+
+        @Override
+        public void showTextTroubles(List<ScenarioStore.Trouble> troubles) {
+            textTroubles = troubles;
         }
 
         @Override

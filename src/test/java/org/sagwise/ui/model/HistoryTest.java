@@ -79,4 +79,12 @@ class HistoryTest {
         }
         assertEquals(history, back);
     }
+
+    @Test
+    void ofUnsaved_aDocumentFromElsewhere_isUnsavedUntilItIsSaved() {
+        History received = History.ofUnsaved(Scenario.empty());
+
+        assertFalse(received.isSaved());
+        assertTrue(received.saved().isSaved());
+    }
 }
