@@ -13,6 +13,7 @@ import org.sagwise.ui.work.EditCommands;
 import org.sagwise.ui.work.Workbench;
 
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 
 /**
  * The keys of hands at work, heard only while the bench has the focus. They go through the same
@@ -24,21 +25,35 @@ final class BenchKeys {
     private final Workbench work;
     private final EditCommands commands;
     private final Runnable editor;
+    private final BooleanSupplier refusesMoves;
 
-    private BenchKeys(TouchLayer touch, Workbench work, EditCommands commands, Runnable editor) {
+    private BenchKeys(
+            TouchLayer touch,
+            Workbench work,
+            EditCommands commands,
+            Runnable editor,
+            BooleanSupplier refusesMoves) {
+        this.refusesMoves = refusesMoves;
         this.touch = touch;
         this.work = work;
         this.commands = commands;
         this.editor = editor;
     }
 
+    /**
+     * Listens to the keys.
+     *
+     * @param editor shows the card of what is chosen
+     * @param refusesMoves says whether nothing can be moved now, and why to whoever sits there
+     */
     static void on(
             Node surface,
             TouchLayer touch,
             Workbench work,
             EditCommands commands,
-            Runnable editor) {
-        BenchKeys keys = new BenchKeys(touch, work, commands, editor);
+            Runnable editor,
+            BooleanSupplier refusesMoves) {
+        BenchKeys keys = new BenchKeys(touch, work, commands, editor, refusesMoves);
         surface.addEventFilter(KeyEvent.KEY_PRESSED, keys::pressed);
     }
 
@@ -142,6 +157,9 @@ final class BenchKeys {
 
     private boolean nudgeChosen(KeyEvent event) {
         chooseFocused();
+        if (refusesMoves.getAsBoolean()) {
+            return true;
+        }
         nudge(event, event.isShiftDown() ? 1 : 2);
         return true;
     }

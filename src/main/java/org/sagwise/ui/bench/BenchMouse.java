@@ -179,11 +179,11 @@ final class BenchMouse {
     }
 
     private Optional<TerminalRef> terminalAt(Point2D at) {
-        return new Surface(work.bench().scenario(), work.ground().lying())
+        return new Surface(work.bench().scenario(), work.ground().seen())
                 .terminalAt(at.getX(), at.getY(), reach());
     }
 
     private Optional<String> partAt(Point2D at) {
-        return work.ground().lying().partAt(at.getX(), at.getY()).map(box -> box.id());
+        return work.ground().seen().partAt(at.getX(), at.getY()).map(box -> box.id());
     }
 }

@@ -8,6 +8,7 @@ import javafx.stage.Window;
 
 import org.sagwise.caution.Assessment;
 import org.sagwise.picture.layout.BenchLayout;
+import org.sagwise.picture.layout.Drawing;
 import org.sagwise.picture.layout.PartShape;
 import org.sagwise.picture.scene.Detail;
 import org.sagwise.scenario.Scenario;
@@ -48,6 +49,7 @@ public final class BenchPane extends Pane implements Workbench.Ground {
     private final BenchModel bench;
     private final LooksModel looks;
     private final ViewModel view;
+    private final Wording wording;
     private final Locale locale;
     private final TouchLayer touch;
     private final HandLayer hand;
@@ -75,6 +77,7 @@ public final class BenchPane extends Pane implements Workbench.Ground {
         this.bench = work.bench();
         this.looks = looks;
         this.view = view;
+        this.wording = wording;
         this.locale = wording.locale();
         work.lieOn(this);
         this.touch = new TouchLayer(work, wording);
@@ -90,7 +93,7 @@ public final class BenchPane extends Pane implements Workbench.Ground {
         ZoomPan.on(this, view);
         LinkPointer.on(this, bench, this::linkAt);
         BenchMouse.on(this, work, view, this::linkAt, editor);
-        BenchKeys.on(this, touch, work, commands, editor);
+        BenchKeys.on(this, touch, work, commands, editor, this::refuses);
         listen(subscriptions);
     }
 
@@ -118,19 +121,18 @@ public final class BenchPane extends Pane implements Workbench.Ground {
     }
 
     private void setOut() {
-        BenchLayout layout =
-                SettingOut.of(
-                        bench.scenario(),
-                        looks.get().textScale(),
-                        Math.max(LEAST_SIDE, getWidth()),
-                        Math.max(LEAST_SIDE, getHeight()));
+        BenchLayout layout = layout(looks.get().drawing());
         if (scenery == null
                 || !scenery.lies(bench.scenario(), looks.get())
                 || !layout.equals(scenery.layout())) {
             boolean opened = scenery != null && bench.history().entries().size() == 1;
+            boolean redrawn = scenery != null && scenery.layout().drawing() != layout.drawing();
             scenery = Scenery.of(bench.assessment(), layout, looks.get(), locale);
             touch.rebuild(scenery);
-            if (opened) {
+            if (redrawn) {
+                work.say("");
+            }
+            if (opened || redrawn) {
                 view.fit();
             } else if (bench.history().entries().size() > 1) {
                 view.hold();
@@ -138,6 +140,15 @@ public final class BenchPane extends Pane implements Workbench.Ground {
             view.show(roomy(scenery.bounds()));
         }
         reposition();
+    }
+
+    private BenchLayout layout(Drawing drawing) {
+        return SettingOut.of(
+                bench.scenario(),
+                looks.get().textScale(),
+                drawing,
+                Math.max(LEAST_SIDE, getWidth()),
+                Math.max(LEAST_SIDE, getHeight()));
     }
 
     private static Rectangle2D roomy(Rectangle2D bounds) {
@@ -155,6 +166,10 @@ public final class BenchPane extends Pane implements Workbench.Ground {
 
     /** What is in the hand or chosen is another now. */
     private void follow() {
+        if (work.hands().isBusy() && refuses()) {
+            work.hands().cancel();
+            return;
+        }
         hand.update();
         Lit chosen = work.hands().chosen();
         if (!chosen.equals(ringed) || gridded != work.hands().isBusy()) {
@@ -164,8 +179,22 @@ public final class BenchPane extends Pane implements Workbench.Ground {
         }
     }
 
+    /** In a schematic nothing has a place of its own: says so instead of moving anything. */
+    private boolean refuses() {
+        boolean still = looks.get().drawing() == Drawing.SCHEMATIC;
+        if (still) {
+            work.say(wording.say("schematic.still"));
+        }
+        return still;
+    }
+
     @Override
     public BenchLayout lying() {
+        return looks.get().drawing() == Drawing.BENCH ? scenery.layout() : layout(Drawing.BENCH);
+    }
+
+    @Override
+    public BenchLayout seen() {
         return scenery.layout();
     }
 

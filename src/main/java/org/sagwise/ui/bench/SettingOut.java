@@ -1,6 +1,7 @@
 package org.sagwise.ui.bench;
 
 import org.sagwise.picture.layout.BenchLayout;
+import org.sagwise.picture.layout.Drawing;
 import org.sagwise.picture.scene.BenchView;
 import org.sagwise.scenario.Scenario;
 
@@ -32,13 +33,15 @@ final class SettingOut {
      * The layout whose figures come out as large as wanted, or as nearly so as can be.
      *
      * @param textScale wanted size of figures on the screen against the usual one
+     * @param drawing things on the bench, or a schematic
      */
-    static BenchLayout of(Scenario scenario, double textScale, double width, double height) {
+    static BenchLayout of(
+            Scenario scenario, double textScale, Drawing drawing, double width, double height) {
         List<BenchLayout> layouts =
                 stretches(scenario)
                         .map(stretch -> Math.min(LARGEST_TEXT, textScale * stretch))
                         .distinct()
-                        .map(scale -> BenchLayout.of(scenario, scale))
+                        .map(scale -> BenchLayout.of(scenario, scale, drawing))
                         .toList();
         return layouts.stream()
                 .filter(layout -> seen(layout, width, height) >= ENOUGH * textScale)

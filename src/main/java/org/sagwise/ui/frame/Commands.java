@@ -3,6 +3,7 @@ package org.sagwise.ui.frame;
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.BooleanBinding;
 
+import org.sagwise.picture.layout.Drawing;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.bench.ViewModel;
@@ -36,6 +37,7 @@ record Commands(
         Command fit,
         Command textLarger,
         Command textSmaller,
+        Command schematic,
         Command examples,
         Command fullScreen,
         Command table,
@@ -105,6 +107,7 @@ record Commands(
                         .by("Shortcut+Shift+Plus"),
                 Command.of("text-smaller", () -> scaleText(preferences, -TEXT_STEP))
                         .by("Shortcut+Shift+Minus"),
+                Command.of("schematic", () -> preferences.change(Commands::turnDrawing)).by("F8"),
                 Command.of("examples", () -> preferences.change(Commands::turnExamples)).by("F9"),
                 Command.of("full-screen", window::toggleFullScreen).by("F11"),
                 Command.of("table", window::showTable).by("Shortcut+T"),
@@ -115,6 +118,10 @@ record Commands(
 
     private static void scaleText(PreferencesModel preferences, int percent) {
         preferences.change(now -> now.withTextPercent(now.textPercent() + percent));
+    }
+
+    private static Preferences turnDrawing(Preferences now) {
+        return now.withDrawing(now.drawing() == Drawing.BENCH ? Drawing.SCHEMATIC : Drawing.BENCH);
     }
 
     private static Preferences turnExamples(Preferences now) {

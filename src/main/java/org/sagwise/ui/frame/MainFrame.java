@@ -8,6 +8,7 @@ import javafx.scene.layout.VBox;
 
 import org.sagwise.caution.Assessment;
 import org.sagwise.caution.Caution;
+import org.sagwise.picture.layout.Drawing;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.bench.BenchPane;
 import org.sagwise.ui.bench.PotentialLegend;
@@ -136,7 +137,10 @@ public final class MainFrame extends BorderPane {
         HandBar hands = new HandBar(models.work, edits, controls, wording, subscriptions);
         StatusLine status = new StatusLine(models.work, wording, subscriptions);
         HBox.setHgrow(status, Priority.ALWAYS);
-        HBox foot = new HBox(status, new PotentialLegend(models.bench, wording, subscriptions));
+        PotentialLegend legend = new PotentialLegend(models.bench, wording, subscriptions);
+        subscriptions.watch(
+                models.looks.property(), now -> legend.setVisible(now.drawing() == Drawing.BENCH));
+        HBox foot = new HBox(status, legend);
         foot.getStyleClass().add("bench-foot");
         VBox upper = new VBox(hands, pane, foot);
         StaircaseView staircase =

@@ -4,6 +4,7 @@ import javafx.scene.control.Menu;
 import javafx.scene.control.MenuBar;
 import javafx.scene.control.MenuItem;
 
+import org.sagwise.picture.layout.Drawing;
 import org.sagwise.ui.command.Command;
 import org.sagwise.ui.command.Controls;
 import org.sagwise.ui.demo.Example;
@@ -176,6 +177,9 @@ final class Menus {
     private Menu view() {
         return controls.menu(
                 "view",
+                controls.check(
+                        commands.schematic(),
+                        preferences.property().map(now -> now.drawing() == Drawing.SCHEMATIC)),
                 controls.check(
                         commands.examples(),
                         preferences.property().map(now -> now.examples() == Shown.SHOWN)),

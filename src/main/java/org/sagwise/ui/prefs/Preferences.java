@@ -1,5 +1,7 @@
 package org.sagwise.ui.prefs;
 
+import org.sagwise.picture.layout.Drawing;
+
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -25,6 +27,7 @@ public record Preferences(Map<String, Object> values) {
 
     private static final Setting<LooksChoice> LOOKS = Setting.choice("looks", LooksChoice.SYSTEM);
     private static final Setting<Motion> MOTION = Setting.choice("motion", Motion.SYSTEM);
+    private static final Setting<Drawing> DRAWING = Setting.choice("drawing", Drawing.BENCH);
     private static final Setting<Shown> EXAMPLES = Setting.choice("examples", Shown.SHOWN);
     private static final Setting<String> LANGUAGE = Setting.text("language", "");
     private static final Setting<Double> TEXT =
@@ -64,6 +67,15 @@ public record Preferences(Map<String, Object> values) {
 
     public Preferences withMotion(Motion motion) {
         return with(MOTION, motion);
+    }
+
+    /** Whether the circuit is shown as things on the bench or as a schematic. */
+    public Drawing drawing() {
+        return get(DRAWING);
+    }
+
+    public Preferences withDrawing(Drawing drawing) {
+        return with(DRAWING, drawing);
     }
 
     /** Whether the column of examples is shown. */

@@ -1,5 +1,6 @@
 package org.sagwise.ui.theme;
 
+import org.sagwise.picture.layout.Drawing;
 import org.sagwise.picture.look.Theme;
 import org.sagwise.ui.prefs.Motion;
 
@@ -9,8 +10,9 @@ import org.sagwise.ui.prefs.Motion;
  * @param theme light, dark or high contrast
  * @param textPercent size of text, 100 to 200 percent
  * @param motion full or reduced
+ * @param drawing things on the bench, or a schematic
  */
-public record AppliedLooks(Theme theme, int textPercent, Motion motion) {
+public record AppliedLooks(Theme theme, int textPercent, Motion motion, Drawing drawing) {
 
     /** Size of text against its usual size, 1 to 2. */
     public double textScale() {

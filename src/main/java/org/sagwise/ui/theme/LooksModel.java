@@ -38,6 +38,7 @@ public final class LooksModel {
         return new AppliedLooks(
                 chosen.looks().on(system.theme()),
                 chosen.textPercent(),
-                chosen.motion().on(system.motion()));
+                chosen.motion().on(system.motion()),
+                chosen.drawing());
     }
 }

@@ -41,8 +41,11 @@ public final class Workbench {
     /** The place on the screen where the bench lies. */
     public interface Ground {
 
-        /** Where everything lies. */
+        /** Where everything lies on the bench, whatever is shown. */
         BenchLayout lying();
+
+        /** Where everything is seen: on the bench, or in a schematic. */
+        BenchLayout seen();
 
         /** The middle of what is seen, bench units. */
         Point2D middle();

@@ -2,6 +2,7 @@ package org.sagwise.ui.gui;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import javafx.application.Platform;
@@ -83,6 +84,30 @@ class ViewGuiTest extends GuiTest {
 
         assertFalse(isThere("examples"));
         assertTrue(((Region) node("bench")).getWidth() > before + 100);
+    }
+
+    @Test
+    void schematic_chosen_movesTheTouchNodesAndRefusesToMoveParts() throws Exception {
+        open();
+        choose("item-example-two-by-two");
+        var onBench = node("part-A").getBoundsInParent();
+        robot().push(KeyCode.F8);
+        settle();
+
+        var asSymbol = node("part-A").getBoundsInParent();
+        assertNotEquals(onBench, asSymbol);
+        assertTrue(settings().contains("\"drawing\" : \"schematic\""), settings());
+        assertFalse(node("potential-legend").isVisible());
+
+        robot().drag(node("part-A")).dropBy(120, 60);
+        settle();
+        assertEquals(asSymbol, node("part-A").getBoundsInParent());
+        assertTrue(text("status-line").contains("F8"), text("status-line"));
+
+        robot().push(KeyCode.F8);
+        settle();
+        assertEquals(onBench, node("part-A").getBoundsInParent());
+        assertFalse(text("status-line").contains("F8"), text("status-line"));
     }
 
     @Test
