@@ -38,12 +38,15 @@ public record Track(List<Scenario> before, List<Scenario> after) {
     }
 
     /**
-     * Place of the step in whose place replies to a prediction are given: the first after it that
-     * looks at the bench no more.
+     * Place of the step at which a prediction is answered: when what it leads to has been done and
+     * measured. A further change of the bench would make the answer speak of something else.
      */
     public static int replyAt(Lesson lesson, int prediction) {
         int at = prediction + 1;
-        while (at < lesson.steps().size() && lesson.steps().get(at).isObservation()) {
+        while (at < lesson.steps().size() && lesson.steps().get(at) instanceof Step.Do) {
+            at++;
+        }
+        while (at < lesson.steps().size() && lesson.steps().get(at) instanceof Step.Measure) {
             at++;
         }
         return at;

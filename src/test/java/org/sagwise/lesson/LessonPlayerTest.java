@@ -164,4 +164,21 @@ class LessonPlayerTest {
         assertEquals(5, player.skip().summary().size());
         assertTrue(player.summary().stream().noneMatch(Verdict::met));
     }
+
+    /**
+     * A prediction, its reading, and then a change: the reply must speak of the bench before it.
+     */
+    @Test
+    void verdicts_beforeNextChange_areDue() {
+        Lesson built = LessonFixture.builtIn("16-explain-a-mistake");
+        LessonPlayer player = LessonPlayer.begin(built, LessonFixture.CATALOGUE, Locale.ENGLISH);
+        while (!player.step().id().equals("biggest")) {
+            player = Pupil.solve(player).next();
+        }
+        player = Pupil.solve(Pupil.solve(player).next()).next();
+
+        assertEquals("match", player.step().id());
+        assertEquals(
+                "Right: 12.7\u00a0W of heat in a bit of wire.", player.verdicts().get(0).reply());
+    }
 }

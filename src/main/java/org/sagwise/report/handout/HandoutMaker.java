@@ -184,7 +184,7 @@ public final class HandoutMaker {
         String said =
                 "**"
                         + CautionTexts.signal(caution.signal(), locale)
-                        + "** "
+                        + ":** "
                         + text
                         + " "
                         + fill(caution.harm(), here)
