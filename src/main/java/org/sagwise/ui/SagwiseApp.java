@@ -14,6 +14,8 @@ import org.sagwise.scenario.edit.Good;
 import org.sagwise.scenario.edit.Goods;
 import org.sagwise.ui.bench.ViewModel;
 import org.sagwise.ui.caution.CureModel;
+import org.sagwise.ui.clock.ClockModel;
+import org.sagwise.ui.clock.Threads;
 import org.sagwise.ui.demo.Example;
 import org.sagwise.ui.demo.Examples;
 import org.sagwise.ui.demo.Thumbnails;
@@ -56,6 +58,7 @@ public final class SagwiseApp extends Application {
             Executors.newSingleThreadExecutor(SagwiseApp::quietThread);
     private final ExecutorService curing =
             Executors.newSingleThreadExecutor(SagwiseApp::quietThread);
+    private final ExecutorService time = Executors.newSingleThreadExecutor(SagwiseApp::timeThread);
     private MainWindow window;
 
     @Override
@@ -89,6 +92,8 @@ public final class SagwiseApp extends Application {
         MainFrame.Models models =
                 new MainFrame.Models(
                         bench,
+                        new ClockModel(
+                                bench, new Threads(time, Platform::runLater), System::nanoTime),
                         new Workbench(bench, new ScenarioRules(catalogue), locale),
                         assess,
                         new CureModel(bench, assess, curing),
@@ -110,6 +115,13 @@ public final class SagwiseApp extends Application {
     public void stop() {
         behindTheScenes.shutdownNow();
         curing.shutdownNow();
+        time.shutdownNow();
+    }
+
+    private static Thread timeThread(Runnable work) {
+        Thread thread = new Thread(work, "time on the bench");
+        thread.setDaemon(true);
+        return thread;
     }
 
     private static Thread quietThread(Runnable work) {

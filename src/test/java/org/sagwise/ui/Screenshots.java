@@ -53,6 +53,7 @@ public final class Screenshots extends Application {
         switch (what) {
             case "demos" -> DemoScenarios.names().forEach(this::demo);
             case "dialogs" -> dialogs();
+            case "clock" -> clock();
             default -> demo(what);
         }
         steps.add(Platform::exit);
@@ -99,6 +100,34 @@ public final class Screenshots extends Application {
             steps.add(() -> {});
             steps.add(() -> take(item));
             steps.add(Screenshots::closeTop);
+        }
+    }
+
+    /** Time going, a moment turned back to, an event, and a cell that vents. */
+    private void clock() {
+        steps.add(() -> press("speed-60"));
+        steps.add(() -> press("latch"));
+        steps.add(() -> press("clock-go"));
+        wait(6);
+        steps.add(() -> take("clock-going"));
+        steps.add(() -> press("latch"));
+        steps.add(() -> press("clock-run-down"));
+        wait(3);
+        steps.add(() -> take("clock-ran-down"));
+        steps.add(() -> press("clock-press-back"));
+        steps.add(() -> take("clock-turned-back"));
+        steps.add(() -> choose("item-example-side-by-side-one-reversed"));
+        steps.add(() -> {});
+        for (int i = 0; i < 4; i++) {
+            steps.add(() -> press("clock-go"));
+            wait(5);
+        }
+        steps.add(() -> take("clock-vented"));
+    }
+
+    private void wait(int times) {
+        for (int i = 0; i < times; i++) {
+            steps.add(() -> {});
         }
     }
 

@@ -1,9 +1,11 @@
 package org.sagwise.ui.clock;
 
+import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.SimpleObjectProperty;
 
 import org.sagwise.caution.Assessment;
 import org.sagwise.reading.Bench;
@@ -51,6 +53,7 @@ public final class ClockModel {
     private final ReadOnlyObjectWrapper<Now> now = new ReadOnlyObjectWrapper<>(Now.START);
     private final ReadOnlyObjectWrapper<Optional<Halt>> halt =
             new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ObjectProperty<RunPlan> plan = new SimpleObjectProperty<>(RunPlan.USUAL);
     private final ReadOnlyObjectWrapper<Aside> aside = new ReadOnlyObjectWrapper<>(Aside.NOTHING);
     private Bench bench;
     private Stepper stepper;
@@ -103,6 +106,11 @@ public final class ClockModel {
         return runDown.progressProperty();
     }
 
+    /** The pattern of presses by which {@link #runDown()} runs the bench down. */
+    public ObjectProperty<RunPlan> planProperty() {
+        return plan;
+    }
+
     /** Everything that was recorded; empty before time was set going. */
     public Optional<Trace> course() {
         return Optional.ofNullable(recording).map(kept -> kept.trace(bench));
@@ -150,6 +158,16 @@ public final class ClockModel {
     public void tick() {
         collect();
         compute();
+    }
+
+    /** Takes the word about why the clock stopped away. */
+    public void dismiss() {
+        halt.set(Optional.empty());
+    }
+
+    /** Goes back to the start; what was recorded stays. */
+    public void toStart() {
+        turnTo(0);
     }
 
     /** Goes a second back; stops time. */
@@ -209,11 +227,11 @@ public final class ClockModel {
         shown.show(shown.assessment().at(bench.start(), press()));
     }
 
-    /** Runs the bench down by a plan, from its start, behind the scenes. */
-    public void runDown(RunPlan plan) {
+    /** Runs the bench down by the plan, from its start, behind the scenes. */
+    public void runDown() {
         forget();
         aside.set(Aside.NOTHING);
-        runDown.start(shown.assessment(), plan, this::ranDown);
+        runDown.start(shown.assessment(), plan.get(), this::ranDown);
     }
 
     /** Calls a run-down off; what it has come to is shown. */
@@ -280,7 +298,7 @@ public final class ClockModel {
             shown.show(slice.moment());
         }
         List<RunEvent> events = slice.events();
-        if (!events.isEmpty()) {
+        if (!events.isEmpty() && !slice.isHalted()) {
             aside.set(new Aside.Event(bench, events.get(events.size() - 1)));
         }
         if (slice.isHalted()) {

@@ -7,6 +7,7 @@ import org.sagwise.picture.layout.Drawing;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.bench.ViewModel;
+import org.sagwise.ui.clock.ClockCommands;
 import org.sagwise.ui.command.Command;
 import org.sagwise.ui.file.Documents;
 import org.sagwise.ui.model.BenchModel;
@@ -32,6 +33,7 @@ record Commands(
         ShareCommands shares,
         Command title,
         Command latch,
+        ClockCommands time,
         Command zoomIn,
         Command zoomOut,
         Command fit,
@@ -73,6 +75,7 @@ record Commands(
             PreferencesModel preferences,
             ViewModel view,
             ShareDesk desk,
+            ClockCommands time,
             WindowActions window) {
         BooleanBinding noFile =
                 Bindings.createBooleanBinding(
@@ -100,6 +103,7 @@ record Commands(
                 ShareCommands.of(desk),
                 Command.of("title", window::editTitle).by("F2"),
                 Command.of("latch", bench.thumb()::toggleLatch).by("Shortcut+L").unless(noButton),
+                time,
                 Command.of("zoom-in", view::zoomIn).by("Shortcut+Plus"),
                 Command.of("zoom-out", view::zoomOut).by("Shortcut+Minus"),
                 Command.of("fit", view::fit).by("Shortcut+0"),

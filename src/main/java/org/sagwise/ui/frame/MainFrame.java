@@ -17,6 +17,11 @@ import org.sagwise.ui.bench.ViewModel;
 import org.sagwise.ui.card.CardPage;
 import org.sagwise.ui.caution.CureModel;
 import org.sagwise.ui.caution.DangerStrip;
+import org.sagwise.ui.clock.ClockCommands;
+import org.sagwise.ui.clock.ClockModel;
+import org.sagwise.ui.clock.ClockStrip;
+import org.sagwise.ui.clock.ClockTexts;
+import org.sagwise.ui.clock.HaltCard;
 import org.sagwise.ui.command.Controls;
 import org.sagwise.ui.demo.Example;
 import org.sagwise.ui.demo.ExamplesColumn;
@@ -47,6 +52,7 @@ public final class MainFrame extends BorderPane {
     /** What the frame shows and works on. */
     public record Models(
             BenchModel bench,
+            ClockModel clock,
             Workbench work,
             Function<Scenario, Assessment> assess,
             CureModel cures,
@@ -86,11 +92,14 @@ public final class MainFrame extends BorderPane {
         Header header =
                 new Header(
                         fire, menus.bar(), models.bench, models.documents, wording, subscriptions);
+        ClockTexts words = new ClockTexts(wording.locale());
         setTop(
                 new VBox(
                         header,
+                        strip(commands.time(), words),
                         new DangerStrip(
-                                models.bench, this::show, models.cures, wording, subscriptions)));
+                                models.bench, this::show, models.cures, wording, subscriptions),
+                        new HaltCard(models.clock, words, subscriptions)));
         setCenter(middle(commands.edits()));
         side = new SideColumn(models.bench, this::show, models.cures, wording, subscriptions);
         side.maxWidthProperty().bind(widthProperty().multiply(LARGEST_SIDE_SHARE));
@@ -120,6 +129,17 @@ public final class MainFrame extends BorderPane {
             notice.asFoot();
             setBottom(notice);
         }
+    }
+
+    private ClockStrip strip(ClockCommands commands, ClockTexts words) {
+        return new ClockStrip(
+                models.clock,
+                commands,
+                models.preferences,
+                models.looks,
+                controls,
+                words,
+                subscriptions);
     }
 
     private BenchSplit middle(EditCommands edits) {

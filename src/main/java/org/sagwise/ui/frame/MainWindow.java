@@ -4,6 +4,9 @@ import javafx.application.Platform;
 import javafx.scene.Scene;
 import javafx.stage.Stage;
 
+import org.sagwise.ui.clock.ClockCommands;
+import org.sagwise.ui.clock.CourseSaver;
+import org.sagwise.ui.command.Command;
 import org.sagwise.ui.dialog.Dialogs;
 import org.sagwise.ui.fire.SpaceBar;
 import org.sagwise.ui.model.Subscriptions;
@@ -18,6 +21,7 @@ import org.sagwise.ui.theme.AppliedLooks;
 import org.sagwise.ui.theme.StyleSheets;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -99,6 +103,7 @@ public final class MainWindow implements Commands.WindowActions {
                         models.preferences(),
                         models.view(),
                         desk,
+                        ClockCommands.of(models.clock(), this::saveCourse),
                         this);
         MainFrame frame = new MainFrame(models, commands, words, inside);
         if (scene == null) {
@@ -139,6 +144,10 @@ public final class MainWindow implements Commands.WindowActions {
         TitleDialog.show(models.bench(), dialogs);
     }
 
+    private void saveCourse() {
+        CourseSaver.save(models.clock(), stage, dialogs);
+    }
+
     @Override
     public void showCard() {
         ((MainFrame) stage.getScene().getRoot()).showCard();
@@ -151,7 +160,8 @@ public final class MainWindow implements Commands.WindowActions {
 
     @Override
     public void showKeys() {
-        KeysDialog.show(
+        List<Command> withKeys = new ArrayList<>(commands.time().withKeys());
+        withKeys.addAll(
                 List.of(
                         commands.latch(),
                         commands.edits().duplicate(),
@@ -177,8 +187,8 @@ public final class MainWindow implements Commands.WindowActions {
                         commands.examples(),
                         commands.table(),
                         commands.fullScreen(),
-                        commands.quit()),
-                dialogs);
+                        commands.quit()));
+        KeysDialog.show(withKeys, dialogs);
     }
 
     @Override

@@ -5,6 +5,7 @@ import javafx.scene.control.MenuBar;
 import javafx.scene.control.MenuItem;
 
 import org.sagwise.picture.layout.Drawing;
+import org.sagwise.ui.clock.ClockCommands;
 import org.sagwise.ui.command.Command;
 import org.sagwise.ui.command.Controls;
 import org.sagwise.ui.demo.Example;
@@ -51,7 +52,7 @@ final class Menus {
 
     MenuBar bar() {
         BenchModel bench = models.bench();
-        MenuBar bar = new MenuBar(file(), edit(bench), benchMenu(bench), view(), help());
+        MenuBar bar = new MenuBar(file(), edit(bench), benchMenu(bench), time(), view(), help());
         bar.setId("menus");
         bar.setUseSystemMenuBar(true);
         bar.setMinWidth(MenuBar.USE_PREF_SIZE);
@@ -172,6 +173,25 @@ final class Menus {
                 controls.item(commands.zoomOut()),
                 controls.line(),
                 controls.item(commands.table()));
+    }
+
+    private Menu time() {
+        ClockCommands time = commands.time();
+        return controls.menu(
+                "time",
+                controls.check(time.go(), models.clock().goingProperty()),
+                controls.item(time.slower()),
+                controls.item(time.faster()),
+                controls.line(),
+                controls.item(time.stepBack()),
+                controls.item(time.stepOn()),
+                controls.item(time.pressBack()),
+                controls.item(time.pressOn()),
+                controls.item(time.start()),
+                controls.line(),
+                controls.item(time.runDown()),
+                controls.item(time.save()),
+                controls.item(time.forget()));
     }
 
     private Menu view() {

@@ -19,9 +19,9 @@ import java.util.stream.Stream;
  * signal word in the safety colour that belongs to the word, under it hazard, consequence and
  * avoidance. Its colours are the same in every theme.
  */
-final class SafetyMessage extends VBox {
+public final class SafetyMessage extends VBox {
 
-    SafetyMessage(Notices.Message message, Locale locale) {
+    public SafetyMessage(Notices.Message message, Locale locale) {
         String word = word(message, locale);
         setId("safety-" + message.id());
         getStyleClass().addAll("safety-message", "safety-" + word);

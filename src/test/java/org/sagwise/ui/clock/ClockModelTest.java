@@ -297,7 +297,7 @@ class ClockModelTest {
     @Test
     void runDown_ofAPair_endsLikeTheRunnerAndCanBeTurnedBack() {
         RunResult expected = Runner.run(time.bench.assessment().bench(), RunPlan.USUAL);
-        clock.runDown(RunPlan.USUAL);
+        clock.runDown();
 
         assertEquals(expected.last().timeS(), time.now().timeS());
         assertEquals(expected.last().presses(), time.now().presses());
@@ -312,7 +312,7 @@ class ClockModelTest {
     @Test
     void runDown_calledOff_keepsWhatItHasComeTo() {
         time.slowDown();
-        clock.runDown(RunPlan.USUAL);
+        clock.runDown();
         assertTrue(clock.progressProperty().get().isPresent());
         clock.cancelRunDown();
         time.catchUp();
@@ -326,7 +326,7 @@ class ClockModelTest {
     @Test
     void runDown_editedMeanwhile_isDropped() {
         time.slowDown();
-        clock.runDown(RunPlan.USUAL);
+        clock.runDown();
         time.bench.edit("warmer", scenario -> scenario.withAmbientC(35));
         time.catchUp();
 

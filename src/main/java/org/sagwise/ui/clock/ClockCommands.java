@@ -1,0 +1,75 @@
+package org.sagwise.ui.clock;
+
+import javafx.beans.binding.Bindings;
+import javafx.beans.binding.BooleanBinding;
+
+import org.sagwise.ui.command.Command;
+
+import java.util.List;
+import java.util.function.UnaryOperator;
+
+/** Everything that the clock can be told to do. */
+public record ClockCommands(
+        Command go,
+        Command start,
+        Command stepBack,
+        Command stepOn,
+        Command pressBack,
+        Command pressOn,
+        Command slower,
+        Command faster,
+        Command runDown,
+        Command forget,
+        Command save) {
+
+    /**
+     * @param save writes what was recorded to a file
+     */
+    public static ClockCommands of(ClockModel clock, Runnable save) {
+        BooleanBinding over =
+                Bindings.createBooleanBinding(
+                        () ->
+                                clock.nowProperty().get().isOver()
+                                        || clock.progressProperty().get().isPresent(),
+                        clock.nowProperty(),
+                        clock.progressProperty());
+        BooleanBinding overAtTheEnd =
+                Bindings.createBooleanBinding(
+                        () -> over.get() && !clock.nowProperty().get().isTurnedBack(),
+                        over,
+                        clock.nowProperty());
+        BooleanBinding atStart =
+                Bindings.createBooleanBinding(
+                        () -> clock.nowProperty().get().timeS() <= 0, clock.nowProperty());
+        BooleanBinding atEnd =
+                Bindings.createBooleanBinding(
+                        () -> !clock.nowProperty().get().isTurnedBack(), clock.nowProperty());
+        BooleanBinding nothing =
+                Bindings.createBooleanBinding(
+                        () -> clock.nowProperty().get().endS() <= 0, clock.nowProperty());
+        BooleanBinding running =
+                Bindings.createBooleanBinding(
+                        () -> clock.progressProperty().get().isPresent(), clock.progressProperty());
+        return new ClockCommands(
+                Command.of("time-go", clock::toggle).by("F8").unless(over),
+                Command.of("time-start", clock::toStart).by("Shift+F8").unless(atStart),
+                Command.of("time-step-back", clock::stepBack).by("F6").unless(atStart),
+                Command.of("time-step-on", clock::stepOn).by("F7").unless(overAtTheEnd),
+                Command.of("time-press-back", clock::pressBack).by("Shift+F6").unless(atStart),
+                Command.of("time-press-on", clock::pressOn).by("Shift+F7").unless(atEnd),
+                Command.of("time-slower", () -> change(clock, Speed::slower)).by("Shortcut+Comma"),
+                Command.of("time-faster", () -> change(clock, Speed::faster)).by("Shortcut+Period"),
+                Command.of("time-run-down", clock::runDown).by("Shift+F4").unless(running),
+                Command.of("time-forget", clock::reset).unless(nothing),
+                Command.of("time-save", save).unless(nothing));
+    }
+
+    /** Those with keys, in the order in which people meet them. */
+    public List<Command> withKeys() {
+        return List.of(go, stepBack, stepOn, pressBack, pressOn, start, slower, faster, runDown);
+    }
+
+    private static void change(ClockModel clock, UnaryOperator<Speed> to) {
+        clock.setSpeed(to.apply(clock.speedProperty().get()));
+    }
+}

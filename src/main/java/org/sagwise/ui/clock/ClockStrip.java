@@ -1,0 +1,170 @@
+package org.sagwise.ui.clock;
+
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.ButtonBase;
+import javafx.scene.control.Label;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
+
+import org.sagwise.reading.Press;
+import org.sagwise.ui.command.Command;
+import org.sagwise.ui.command.Controls;
+import org.sagwise.ui.model.Subscriptions;
+import org.sagwise.ui.prefs.PreferencesModel;
+import org.sagwise.ui.theme.LooksModel;
+
+import java.util.List;
+
+/** The clock under the header: set time going, how fast, where it stands, and back again. */
+public final class ClockStrip extends HBox {
+
+    /** Widths below which the least needed is left to the menu, in heights of the text. */
+    private static final double ROOM_FOR_STEPS = 84;
+
+    private static final double ROOM_FOR_SLIDER = 56;
+    private static final double USUAL_TEXT = 14;
+
+    private final ClockModel clock;
+    private final ClockTexts texts;
+    private final LooksModel looks;
+    private final Label time = new Label();
+    private final Label presses = new Label();
+    private final Label aside = new Label();
+    private final StackPane course = new StackPane();
+    private final List<Node> steps;
+
+    public ClockStrip(
+            ClockModel clock,
+            ClockCommands commands,
+            PreferencesModel preferences,
+            LooksModel looks,
+            Controls controls,
+            ClockTexts texts,
+            Subscriptions subscriptions) {
+        this.clock = clock;
+        this.texts = texts;
+        this.looks = looks;
+        setId("clock");
+        getStyleClass().add("clock-strip");
+        setAlignment(Pos.CENTER_LEFT);
+        Button start = small(commands.start(), "back-to-start", controls);
+        start.setGraphic(icon("icon-to-start"));
+        steps =
+                List.of(
+                        start,
+                        small(commands.pressBack(), "press-back", controls),
+                        small(commands.stepBack(), "step-back", controls),
+                        small(commands.stepOn(), "step-on", controls),
+                        small(commands.pressOn(), "press-on", controls));
+        time.setId("clock-time");
+        time.getStyleClass().add("clock-time");
+        time.setMinWidth(USE_PREF_SIZE);
+        presses.setId("clock-presses");
+        presses.getStyleClass().addAll("quiet", "clock-presses");
+        presses.setMinWidth(0);
+        aside.setId("clock-aside");
+        aside.setMinWidth(0);
+        aside.setTooltip(new Tooltip());
+        aside.getTooltip().textProperty().bind(aside.textProperty());
+        TimeSlider slider = new TimeSlider(clock, texts, subscriptions);
+        RunDownProgress progress = new RunDownProgress(clock, texts, subscriptions);
+        course.getChildren().addAll(slider, progress);
+        course.setMinWidth(0);
+        HBox.setHgrow(course, Priority.ALWAYS);
+        getChildren().add(go(commands, controls, subscriptions));
+        getChildren().addAll(steps);
+        getChildren().addAll(time, presses, course, aside);
+        getChildren()
+                .addAll(
+                        new SpeedChoice(clock, texts, subscriptions),
+                        wired(new Button(), commands.runDown(), "run-down", controls));
+        subscriptions.watch(clock.nowProperty(), this::show);
+        subscriptions.watch(clock.asideProperty(), this::tell);
+        subscriptions.watch(
+                clock.progressProperty(), now -> swap(slider, progress, now.isPresent()));
+        subscriptions.watch(widthProperty(), now -> arrange());
+        subscriptions.onChange(looks.property(), this::arrange);
+        Beat beat = new Beat(clock::tick);
+        subscriptions.watch(clock.goingProperty(), beat::run);
+        subscriptions.add(() -> beat.run(false));
+    }
+
+    private ButtonBase go(ClockCommands commands, Controls controls, Subscriptions subscriptions) {
+        ToggleButton go = wired(new ToggleButton(), commands.go(), "go", controls);
+        go.getStyleClass().add("go-button");
+        Region icon = icon("icon-go");
+        go.setGraphic(icon);
+        subscriptions.watch(
+                clock.goingProperty(),
+                going -> {
+                    go.setSelected(going);
+                    go.setText(texts.word(going ? "go.pause" : "go"));
+                    icon.getStyleClass().setAll("icon", going ? "icon-pause" : "icon-go");
+                });
+        return go;
+    }
+
+    private Button small(Command command, String word, Controls controls) {
+        Button button = wired(new Button(), command, word, controls);
+        button.getStyleClass().add("step-button");
+        return button;
+    }
+
+    private <T extends ButtonBase> T wired(
+            T button, Command command, String word, Controls controls) {
+        button.setText(texts.word(word));
+        button.setId("clock-" + word);
+        button.setMinWidth(USE_PREF_SIZE);
+        controls.wire(button, command);
+        button.setAccessibleText(button.getTooltip().getText());
+        return button;
+    }
+
+    private static Region icon(String style) {
+        Region icon = new Region();
+        icon.getStyleClass().setAll("icon", style);
+        return icon;
+    }
+
+    private void show(Now now) {
+        time.setText(texts.time(now.timeS()));
+        String counted = texts.word("presses", now.presses());
+        boolean heldThen = now.isTurnedBack() && now.press() == Press.HELD;
+        presses.setText(heldThen ? texts.word("presses.held-then", counted) : counted);
+        setAccessibleText(texts.word("spoken", time.getText(), presses.getText()));
+    }
+
+    private void tell(Aside told) {
+        String words = "";
+        if (told instanceof Aside.StartedOver) {
+            words = texts.word("started-over");
+        } else if (told instanceof Aside.Event event) {
+            words = texts.about(event.bench()).sentence(event.event());
+        }
+        aside.setText(words);
+        aside.setManaged(!words.isEmpty());
+        aside.setVisible(!words.isEmpty());
+    }
+
+    private static void swap(Node slider, Node progress, boolean running) {
+        slider.setVisible(!running);
+        progress.setVisible(running);
+    }
+
+    private void arrange() {
+        double room = getWidth() / (USUAL_TEXT * looks.get().textScale());
+        steps.forEach(step -> show(step, room >= ROOM_FOR_STEPS));
+        show(course, room >= ROOM_FOR_SLIDER);
+    }
+
+    private static void show(Node node, boolean shown) {
+        node.setVisible(shown);
+        node.setManaged(shown);
+    }
+}

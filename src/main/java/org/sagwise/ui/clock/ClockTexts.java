@@ -1,0 +1,56 @@
+package org.sagwise.ui.clock;
+
+import org.sagwise.quantity.QuantityFormat;
+import org.sagwise.quantity.Texts;
+import org.sagwise.reading.Bench;
+import org.sagwise.run.RunTexts;
+
+import java.text.DecimalFormatSymbols;
+import java.util.Locale;
+
+/** The words of the clock, and how it writes time. */
+public final class ClockTexts {
+
+    private static final long TENTHS_PER_MINUTE = 600;
+    private static final long TENTHS_PER_HOUR = 36_000;
+
+    private final Texts texts;
+
+    public ClockTexts(Locale locale) {
+        texts = Texts.in("clock", locale);
+    }
+
+    /** The sentence under a key of the bundle {@code clock}, filled in. */
+    public String word(String key, Object... words) {
+        return texts.say(key, words);
+    }
+
+    Locale locale() {
+        return texts.locale();
+    }
+
+    /** Sentences about what happens on a bench. */
+    RunTexts about(Bench bench) {
+        return new RunTexts(bench, QuantityFormat.forPeople(texts.locale()));
+    }
+
+    /**
+     * A moment as a clock has it: {@code 0:02.4} or {@code 1:07:30}. What has not passed in full is
+     * not shown.
+     */
+    public String time(double seconds) {
+        long tenths = (long) Math.floor(seconds * 10 + 1e-6);
+        long minutes = tenths / TENTHS_PER_MINUTE;
+        if (tenths < TENTHS_PER_HOUR) {
+            char mark = DecimalFormatSymbols.getInstance(texts.locale()).getDecimalSeparator();
+            long rest = tenths % TENTHS_PER_MINUTE;
+            return String.format(Locale.ROOT, "%d:%02d%c%d", minutes, rest / 10, mark, rest % 10);
+        }
+        return String.format(
+                Locale.ROOT,
+                "%d:%02d:%02d",
+                minutes / 60,
+                minutes % 60,
+                tenths % TENTHS_PER_MINUTE / 10);
+    }
+}

@@ -1,0 +1,99 @@
+package org.sagwise.ui.clock;
+
+import javafx.scene.AccessibleRole;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+import org.sagwise.caution.CautionTexts;
+import org.sagwise.caution.Notices;
+import org.sagwise.caution.Signal;
+import org.sagwise.run.RunTexts;
+import org.sagwise.ui.model.Subscriptions;
+import org.sagwise.ui.notice.SafetyMessage;
+
+import java.util.Optional;
+
+/** Says why the clock stopped, in numbers, and what a person would do in front of the thing. */
+public final class HaltCard extends HBox {
+
+    private final ClockModel clock;
+    private final ClockTexts texts;
+
+    public HaltCard(ClockModel clock, ClockTexts texts, Subscriptions subscriptions) {
+        this.clock = clock;
+        this.texts = texts;
+        setId("halt");
+        getStyleClass().add("halt-card");
+        setAccessibleRole(AccessibleRole.TEXT);
+        subscriptions.watch(clock.haltProperty(), this::show);
+    }
+
+    private void show(Optional<Halt> halt) {
+        getChildren().clear();
+        halt.ifPresent(this::fill);
+        setVisible(halt.isPresent());
+        setManaged(halt.isPresent());
+    }
+
+    private void fill(Halt halt) {
+        HaltWords words = HaltWords.of(halt, texts);
+        Label title = label(words.title(), "halt-title");
+        title.setId("halt-title");
+        VBox says = new VBox(title);
+        words.sentences().forEach(sentence -> says.getChildren().add(label(sentence, "halt-text")));
+        words.advice().ifPresent(advice -> says.getChildren().add(label(advice, "halt-advice")));
+        says.setMinWidth(0);
+        HBox.setHgrow(says, Priority.ALWAYS);
+        getChildren().add(says);
+        if (words.isGrave()) {
+            says.getChildren().add(label(texts.word("halt.estimate"), "quiet"));
+            SafetyMessage leave = standBack(halt);
+            HBox.setHgrow(leave, Priority.ALWAYS);
+            getChildren().add(leave);
+        }
+        getChildren().add(buttons(halt));
+        setAccessibleText(words.spoken());
+    }
+
+    private HBox buttons(Halt halt) {
+        HBox buttons = new HBox();
+        buttons.getStyleClass().add("halt-buttons");
+        buttons.setMinWidth(USE_PREF_SIZE);
+        if (!halt.state().isOver() && halt.end().isEmpty()) {
+            buttons.getChildren().add(button("halt.go-on", clock::go));
+        }
+        buttons.getChildren().add(button("halt.close", clock::dismiss));
+        return buttons;
+    }
+
+    private Button button(String key, Runnable action) {
+        Button button = new Button(texts.word(key));
+        button.setId(key.replace('.', '-'));
+        button.setMinWidth(USE_PREF_SIZE);
+        button.setOnAction(event -> action.run());
+        return button;
+    }
+
+    /** About the real world, hence in the form and colours kept for it. */
+    private SafetyMessage standBack(Halt halt) {
+        RunTexts about = texts.about(halt.bench());
+        return new SafetyMessage(
+                new Notices.Message(
+                        "stand-back",
+                        CautionTexts.signal(Signal.DANGER, texts.locale()),
+                        texts.word("halt.stand-back"),
+                        about.standBack()),
+                texts.locale());
+    }
+
+    private static Label label(String words, String style) {
+        Label label = new Label(words);
+        label.setWrapText(true);
+        label.setMinHeight(USE_PREF_SIZE);
+        label.getStyleClass().add(style);
+        return label;
+    }
+}
