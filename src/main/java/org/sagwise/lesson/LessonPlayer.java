@@ -300,45 +300,17 @@ public final class LessonPlayer {
         return situation.read(ref);
     }
 
-    /** The prediction that this step answers, and what came of it. */
+    /** The predictions that this step answers, and what came of them. */
     public List<Verdict> verdicts() {
-        List<Verdict> due = new ArrayList<>();
-        for (int i = 0; i < at; i++) {
-            if (isPrediction(i) && Track.replyAt(lesson, i) == at) {
-                due.add(verdict(i));
-            }
-        }
-        if (step() instanceof Step.Choose it
-                && it.role() == Step.Role.CHECK
-                && !answers().isOpen()) {
-            due.add(verdict(at));
-        }
-        return due;
+        return questions().due();
     }
 
     /** Every question of the lesson with what the learner said: the summary at the end. */
     public List<Verdict> summary() {
-        List<Verdict> all = new ArrayList<>();
-        for (int i = 0; i < lesson.steps().size(); i++) {
-            if (isPrediction(i) || lesson.steps().get(i) instanceof Step.Choose) {
-                all.add(verdict(i));
-            }
-        }
-        return all;
+        return questions().all();
     }
 
-    private boolean isPrediction(int place) {
-        Step step = lesson.steps().get(place);
-        return step instanceof Step.Estimate
-                || (step instanceof Step.Choose it && it.role() == Step.Role.PREDICT);
-    }
-
-    private Verdict verdict(int place) {
-        Step step = lesson.steps().get(place);
-        boolean prediction = isPrediction(place);
-        int seen = prediction ? Math.max(Track.replyAt(lesson, place) - 1, 0) : place;
-        Situation asked = place == at ? situation : situation.with(left.get(place));
-        Situation then = seen == at ? situation : situation.with(left.get(seen));
-        return Verdict.of(place, step, answers.get(place), asked, then, locale);
+    private Questions questions() {
+        return new Questions(lesson, locale, at, answers, left, situation);
     }
 }

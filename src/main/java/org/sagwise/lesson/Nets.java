@@ -70,7 +70,7 @@ final class Nets {
         }
         for (Part first : cells) {
             for (TerminalRef end : List.of(plus(first), minus(first))) {
-                int turned = walk(end, count);
+                int turned = walk(end);
                 if (turned >= 0) {
                     return Math.min(turned, count - turned);
                 }
@@ -80,7 +80,7 @@ final class Nets {
     }
 
     /** Walks from one end through cells that meet two by two; counts those passed from plus. */
-    private int walk(TerminalRef end, int count) {
+    private int walk(TerminalRef end) {
         List<Part> left = new ArrayList<>(cells);
         Set<TerminalRef> seen = new HashSet<>(Set.of(end));
         TerminalRef at = end;
@@ -100,7 +100,7 @@ final class Nets {
                 return -1;
             }
         }
-        return fromPlus <= count ? fromPlus : -1;
+        return fromPlus;
     }
 
     private boolean touches(Part cell, TerminalRef net) {

@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -57,6 +58,25 @@ class AuthorsGuideTest {
             }
         }
         assertEquals(33, read);
+    }
+
+    @Test
+    void guide_stepsItShows_canBeRead() {
+        StringBuilder steps = new StringBuilder();
+        Matcher block = Pattern.compile("```yaml\\n(  - id:.*?)```", Pattern.DOTALL).matcher(guide);
+        while (block.find()) {
+            steps.append(block.group(1));
+        }
+        String sound = LessonFixture.resource("sound.yaml");
+        String yaml = sound.substring(0, sound.indexOf("  - id:")) + steps;
+
+        var reading = LessonFixture.read(yaml);
+
+        // The shortened question shows two answers where three are asked for.
+        assertEquals(
+                List.of(LessonProblem.TOO_FEW),
+                reading.faults().stream().map(it -> it.finding().problem()).toList());
+        assertEquals(5, yaml.split("  - id:").length - 1);
     }
 
     private static String read() {

@@ -30,7 +30,10 @@ import java.util.Map;
 /** Sheets of A4 paper with a pen that moves down them; lengths in points, 72 to the inch. */
 public final class PdfSheets implements AutoCloseable {
 
+    /** Left edge of the text. */
     public static final float LEFT = 56;
+
+    /** Right edge of the text. */
     public static final float RIGHT = PDRectangle.A4.getWidth() - 50;
 
     private static final float TOP = PDRectangle.A4.getHeight() - 50;
@@ -42,6 +45,10 @@ public final class PdfSheets implements AutoCloseable {
     private PDPageContentStream pen;
     private float y;
 
+    /**
+     * @param locale language of the text, which readers aloud ask for
+     * @throws IOException if the bundled typeface cannot be read
+     */
     public PdfSheets(Locale locale) throws IOException {
         document.getDocumentCatalog().setLanguage(locale.toLanguageTag());
         for (Weight weight : Weight.values()) {
@@ -72,22 +79,31 @@ public final class PdfSheets implements AutoCloseable {
         y = TOP;
     }
 
+    /** Whether so much more fits above the lower edge. */
     public boolean hasRoom(float height) {
         return y - height >= BOTTOM;
     }
 
+    /** Whether nothing has been set on this sheet yet. */
     public boolean isFresh() {
         return y == TOP;
     }
 
+    /** Height of the pen above the lower edge of the paper. */
     public float y() {
         return y;
     }
 
+    /** Moves the pen down. */
     public void down(float height) {
         y -= height;
     }
 
+    /**
+     * Writes one line at the pen's height.
+     *
+     * @param x from the left edge of the paper
+     */
     public void text(String text, float x, Weight weight, float size) throws IOException {
         pen.beginText();
         pen.setFont(fonts.get(weight), size);
@@ -96,6 +112,7 @@ public final class PdfSheets implements AutoCloseable {
         pen.endText();
     }
 
+    /** Draws a line to write on at the pen's height. */
     public void line(float fromX, float toX) throws IOException {
         pen.setLineWidth(0.6f);
         pen.moveTo(fromX, y);
@@ -103,6 +120,7 @@ public final class PdfSheets implements AutoCloseable {
         pen.stroke();
     }
 
+    /** Draws a frame, from its lower left corner. */
     public void box(float x, float bottom, float width, float height, float stroke)
             throws IOException {
         pen.setLineWidth(stroke);
@@ -135,6 +153,7 @@ public final class PdfSheets implements AutoCloseable {
         y -= height(width);
     }
 
+    /** How high a figure of this width is. */
     public static float height(float width) {
         return width * BenchFigure.HEIGHT / BenchFigure.WIDTH;
     }
@@ -159,6 +178,7 @@ public final class PdfSheets implements AutoCloseable {
         return lines;
     }
 
+    /** How wide a line of text is. */
     public float width(String text, Weight weight, float size) throws IOException {
         return fonts.get(weight).getStringWidth(text) / 1000 * size;
     }
