@@ -1,10 +1,5 @@
 package org.sagwise.cli;
 
-import org.sagwise.caution.Caution;
-import org.sagwise.caution.Hazards;
-import org.sagwise.file.CatalogueLoader;
-import org.sagwise.reading.Bench;
-
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -43,11 +38,7 @@ final class CheckCommand implements Callable<Integer> {
     private CheckedFile check(String name) {
         GivenScenario given = new ScenarioInput(call).read(name);
         given.complain(call);
-        List<Caution> cautions =
-                given.scenario()
-                        .map(it -> Hazards.check(Bench.of(it, CatalogueLoader.builtIn())))
-                        .orElse(List.of());
-        return new CheckedFile(given, cautions);
+        return CheckedFile.of(given);
     }
 
     /** A file that could not be read weighs more than any caution in another one. */

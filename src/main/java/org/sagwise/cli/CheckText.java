@@ -26,6 +26,10 @@ final class CheckText {
             call.result("");
             words.head(caution).forEach(call::result);
             words.body(caution).forEach(call::result);
+            checked.curesOf(caution, call.locale()).stream()
+                    .map(cure -> call.texts().say("caution.cure", cure))
+                    .flatMap(text -> Paragraph.lines(text, "    ").stream())
+                    .forEach(call::result);
         }
         if (count > 0) {
             call.result("");

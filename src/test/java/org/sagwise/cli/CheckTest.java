@@ -131,4 +131,14 @@ class CheckTest {
         assertTrue(files.get(1).get("problems").size() >= 1);
         assertEquals("foo", files.get(1).get("problems").get(0).get("place").asText());
     }
+
+    @Test
+    void check_ofAFaultyFile_namesACureThatWasTried() {
+        String file = Cli.demo("side-by-side-one-reversed");
+        String text = Cli.call("check", file).out();
+        assertTrue(text.contains("A cure, tried in this model: Turn cell B"), text);
+        var cure = Cli.call("check", file, "--json").json().at("/files/0/cures/0");
+        assertEquals("turn", cure.get("cure").textValue());
+        assertEquals("reversed-in-parallel", cure.get("caution").textValue());
+    }
 }

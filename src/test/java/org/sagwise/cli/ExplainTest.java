@@ -75,4 +75,17 @@ class ExplainTest {
         assertEquals(2, outcome.status());
         assertTrue(outcome.err().contains("markdown, bbcode, text, html"), outcome.err());
     }
+
+    @Test
+    void explain_rowThatLooksDead_doesNotCallItWorking() {
+        String post = Cli.call("explain", Cli.demo("row-of-two-one-reversed")).out();
+        assertTrue(post.contains("nothing reaches the coil: Cell the wrong way round"), post);
+    }
+
+    @Test
+    void explain_cureThatLeavesSomethingGrave_saysThatItIsNotEnough() {
+        String post = Cli.call("explain", Cli.demo("re-wrapped-cell")).out();
+        assertTrue(post.contains("That is not enough."), post);
+        assertTrue(post.contains("cures it: Label claims too much."), post);
+    }
 }

@@ -7,7 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
 import org.sagwise.caution.Assessment;
+import org.sagwise.caution.Caution;
 import org.sagwise.caution.fix.Cure;
+import org.sagwise.caution.fix.Fixes;
+import org.sagwise.caution.fix.Offer;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.CatalogueReading;
 import org.sagwise.file.CatalogueSource;
@@ -175,6 +178,7 @@ class StrangersTest {
 
     private static void everything(Scenario scenario) {
         Assessment assessment = Assessment.of(scenario, CATALOGUE);
+        Fixes.of(assessment).forEach(StrangersTest::harmless);
         Optional<Cure> cure = Cure.of(assessment);
         Explanation.Materials materials =
                 new Explanation.Materials(
@@ -187,6 +191,12 @@ class StrangersTest {
         BenchLayout.of(scenario);
         String shared = ShareText.of(scenario).orElseThrow();
         assertEquals(scenario, ShareText.read(shared, READER).scenario().orElseThrow());
+    }
+
+    private static void harmless(Offer offer) {
+        for (Caution left : offer.after().cautions()) {
+            assertTrue(left.signal().compareTo(offer.caution().signal()) >= 0, left.id());
+        }
     }
 
     private static byte[] deflated(byte[] bytes) {

@@ -38,6 +38,7 @@ public final class Fixes {
                     Map.entry("fuse-will-open", List.of(OHMS, WATTS)),
                     Map.entry("pack-shorted", List.of(AWAY, OHMS)),
                     Map.entry("coil-bypassed", List.of(AWAY)),
+                    Map.entry("joint-on-sound-wrap", List.of(AWAY)),
                     Map.entry("jumper-over-ampacity", List.of(WIRE)),
                     Map.entry("jumper-over-fusing", List.of(WIRE)),
                     Map.entry("unequal-charge-in-parallel", List.of(CHARGE)),

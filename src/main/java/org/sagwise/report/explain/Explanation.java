@@ -26,6 +26,9 @@ import java.util.Set;
  */
 public final class Explanation {
 
+    /** Less than this warms nothing. */
+    private static final double LEAST_POWER_W = 1e-3;
+
     private final Speech speech;
     private final Assessment assessment;
     private final Materials materials;
@@ -94,8 +97,14 @@ public final class Explanation {
             return speech.say("verdict.none");
         }
         Signal worst = cautions.get(0).signal();
-        String key = worst == Signal.DANGER ? "danger" : worst.isGrave() ? "grave" : "mild";
+        String key = worst == Signal.DANGER ? "danger" : worst.isGrave() ? "grave" : mild();
         return speech.say("verdict." + key, CautionTexts.title(cautions.get(0), speech.locale()));
+    }
+
+    /** Nobody gets hurt; but does it do what it is drawn for? */
+    private String mild() {
+        double powerW = assessment.bench().fired().pack().deliveredW();
+        return powerW > LEAST_POWER_W ? "mild" : "dead";
     }
 
     private void built() {
@@ -164,18 +173,23 @@ public final class Explanation {
                                 .toList()));
         post.add(new Paragraph(speech.say("corrected.changes")));
         post.add(BeforeAfter.table(speech, assessment, cure.after()));
-        String left =
-                cure.after().cautions().isEmpty()
-                        ? speech.say("corrected.none-left")
-                        : speech.say(
-                                "corrected.left",
-                                String.join(
-                                        "; ",
-                                        cure.after().cautions().stream()
-                                                .map(c -> CautionTexts.title(c, speech.locale()))
-                                                .toList()));
-        post.add(new Paragraph(left));
+        post.add(new Paragraph(left(cure.after().cautions())));
         materials.pictures().stream().skip(1).forEach(post::add);
+    }
+
+    /** What a corrected bench still has; something grave is no correction at all. */
+    private String left(List<Caution> cautions) {
+        if (cautions.isEmpty()) {
+            return speech.say("corrected.none-left");
+        }
+        String titles =
+                String.join(
+                        "; ",
+                        cautions.stream()
+                                .map(c -> CautionTexts.title(c, speech.locale()))
+                                .toList());
+        boolean grave = cautions.get(0).signal().isGrave();
+        return speech.say(grave ? "corrected.not-enough" : "corrected.left", titles);
     }
 
     private void share() {
