@@ -27,7 +27,7 @@ class MeasuredTest {
     void measured_benchCheck_tellsResistancesAndWhatWouldImproveThem() {
         Cli.Outcome outcome = call(CALL);
         assertEquals(0, outcome.status(), outcome.err());
-        String text = outcome.out().replaceAll(" +", " ");
+        String text = outcome.out().replaceAll("\\s+", " ");
         assertTrue(text.contains("internal resistance 30.2 mΩ ± 0.93 mΩ"), text);
         assertTrue(text.contains("path: contacts, wires, switch 37.3 mΩ ± 1.05 mΩ"), text);
         assertTrue(text.contains("Read all three within the same seconds"), text);
