@@ -38,10 +38,6 @@ public final class ShareText {
     private static final Pattern HEAD =
             Pattern.compile("sagwise(\\d{1,9}):", Pattern.CASE_INSENSITIVE);
 
-    private static final char END = '.';
-
-    private static final int CHECK_DIGITS = 8;
-
     private ShareText() {}
 
     /** The share text of a scenario; empty if it is too large to be shared as text. */
@@ -51,7 +47,7 @@ public final class ShareText {
         String text =
                 BEGINNING
                         + Base64.getUrlEncoder().withoutPadding().encodeToString(packed)
-                        + END
+                        + SharedBody.END
                         + check(packed);
         return text.length() <= MOST_CHARACTERS && json.length <= SourceText.MOST_BYTES
                 ? Optional.of(text)
@@ -149,7 +145,7 @@ public final class ShareText {
     private static String check(byte[] packed) {
         CRC32 sum = new CRC32();
         sum.update(packed);
-        return String.format(Locale.ROOT, "%0" + CHECK_DIGITS + "x", sum.getValue());
+        return String.format(Locale.ROOT, "%0" + SharedBody.CHECK_DIGITS + "x", sum.getValue());
     }
 
     private static Loaded tooLong() {
@@ -158,74 +154,5 @@ public final class ShareText {
 
     private static Loaded refused(Problem problem, String... details) {
         return new Loaded.Refused(List.of(FileFinding.ofWhole(problem, details)));
-    }
-
-    /**
-     * What stands behind the beginning of a share text.
-     *
-     * @param packed characters of base64url up to the point
-     * @param check the digits behind the point; fewer than eight if the end is missing
-     */
-    private record SharedBody(String packed, String check) {
-
-        static SharedBody of(String post, int from) {
-            StringBuilder packed = new StringBuilder();
-            int at = take(post, from, packed, MOST_CHARACTERS + 1, SharedBody::isBase64);
-            StringBuilder check = new StringBuilder();
-            if (at < post.length() && post.charAt(at) == END) {
-                take(post, at + 1, check, CHECK_DIGITS, SharedBody::isHexadecimal);
-            }
-            return new SharedBody(packed.toString(), check.toString().toLowerCase(Locale.ROOT));
-        }
-
-        /** Takes at most so many characters of a kind, skips spaces, and says where it ended. */
-        private static int take(
-                String post, int from, StringBuilder taken, int most, Characters kind) {
-            int at = from;
-            while (at < post.length() && taken.length() < most) {
-                char sign = post.charAt(at);
-                if (kind.has(sign)) {
-                    taken.append(sign);
-                } else if (!isSpace(sign)) {
-                    break;
-                }
-                at++;
-            }
-            return at;
-        }
-
-        int length() {
-            return packed.length() + (check.isEmpty() ? 0 : 1 + check.length());
-        }
-
-        boolean isCutOff() {
-            return check.length() < CHECK_DIGITS;
-        }
-
-        private static boolean isBase64(char sign) {
-            return (sign >= 'a' && sign <= 'z')
-                    || (sign >= 'A' && sign <= 'Z')
-                    || (sign >= '0' && sign <= '9')
-                    || sign == '-'
-                    || sign == '_';
-        }
-
-        private static boolean isHexadecimal(char sign) {
-            return Character.digit(sign, 16) >= 0 && sign < 0x80;
-        }
-
-        /** Also what forums put in to let long lines break, and marks of a byte order. */
-        private static boolean isSpace(char sign) {
-            return Character.isWhitespace(sign)
-                    || Character.isSpaceChar(sign)
-                    || sign == '\u200b'
-                    || sign == '\u00ad'
-                    || sign == '\ufeff';
-        }
-    }
-
-    /** A kind of characters. */
-    private interface Characters {
-        boolean has(char sign);
     }
 }
