@@ -18,6 +18,7 @@ import javafx.stage.Window;
 import javafx.util.Duration;
 
 import org.sagwise.file.DemoScenarios;
+import org.sagwise.file.LessonLibrary;
 
 import java.awt.image.BufferedImage;
 import java.io.IOException;
@@ -27,6 +28,7 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 import javax.imageio.ImageIO;
@@ -38,6 +40,9 @@ import javax.imageio.ImageIO;
 public final class Screenshots extends Application {
 
     private static final Duration SETTLE = Duration.millis(450);
+
+    /** As many as the longest lesson has; a shorter one is simply over sooner. */
+    private static final int LESSON_STEPS = 15;
 
     private final SagwiseApp app = new SagwiseApp();
     private final Deque<Runnable> steps = new ArrayDeque<>();
@@ -54,7 +59,8 @@ public final class Screenshots extends Application {
             case "demos" -> DemoScenarios.names().forEach(this::demo);
             case "dialogs" -> dialogs();
             case "clock" -> clock();
-            default -> demo(what);
+            case "lessons" -> LessonLibrary.ids().forEach(this::lesson);
+            default -> demoOrLesson(what);
         }
         steps.add(Platform::exit);
     }
@@ -91,6 +97,35 @@ public final class Screenshots extends Application {
         steps.add(() -> take(name + "-rest"));
         steps.add(() -> press("latch"));
         steps.add(() -> take(name + "-fired"));
+    }
+
+    private void demoOrLesson(String what) {
+        if (LessonLibrary.ids().contains(what)) {
+            lesson(what);
+        } else {
+            demo(what);
+        }
+    }
+
+    /** Every step of a lesson: as it begins, and once the first answer is given or it is shown. */
+    private void lesson(String id) {
+        steps.add(() -> choose("item-lesson-" + id));
+        steps.add(() -> {});
+        for (int i = 1; i <= LESSON_STEPS; i++) {
+            String name = String.format(Locale.ROOT, "%s-%02d", id, i);
+            steps.add(() -> take(name + "-a"));
+            steps.add(Screenshots::answer);
+            steps.add(() -> take(name + "-b"));
+            steps.add(() -> press("button-lesson-next"));
+        }
+        steps.add(() -> take(id + "-end"));
+        steps.add(() -> choose("item-lesson-leave"));
+    }
+
+    private static void answer() {
+        find("choice-1")
+                .or(() -> find("button-lesson-show"))
+                .ifPresent(it -> ((ButtonBase) it).fire());
     }
 
     private void dialogs() {
@@ -152,12 +187,15 @@ public final class Screenshots extends Application {
                 : Stream.of(item);
     }
 
-    private static Node node(String id) {
+    private static Optional<Node> find(String id) {
         return Window.getWindows().stream()
                 .map(window -> window.getScene().getRoot().lookup("#" + id))
                 .filter(found -> found != null)
-                .findFirst()
-                .orElseThrow(() -> new IllegalStateException("nothing is called " + id));
+                .findFirst();
+    }
+
+    private static Node node(String id) {
+        return find(id).orElseThrow(() -> new IllegalStateException("nothing is called " + id));
     }
 
     private static void closeTop() {
