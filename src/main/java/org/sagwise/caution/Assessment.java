@@ -57,6 +57,11 @@ public record Assessment(
                 bench, other, then, Ledger.of(then), Staircase.of(bench, other, press), cautions);
     }
 
+    /** The same with these cautions only. */
+    public Assessment saying(List<Caution> others) {
+        return new Assessment(bench, states, readings, ledger, staircase, others);
+    }
+
     private static Assessment atStart(Bench bench, Press press, List<Caution> cautions) {
         Readings readings = press == Press.HELD ? bench.fired() : bench.rest();
         return new Assessment(

@@ -6,6 +6,7 @@ import javafx.stage.Stage;
 
 import org.sagwise.caution.Assessment;
 import org.sagwise.file.CatalogueLoader;
+import org.sagwise.file.LessonReader;
 import org.sagwise.file.ScenarioReader;
 import org.sagwise.part.Catalogue;
 import org.sagwise.scenario.Scenario;
@@ -25,6 +26,8 @@ import org.sagwise.ui.file.StageFileDialogs;
 import org.sagwise.ui.frame.FailureReport;
 import org.sagwise.ui.frame.MainFrame;
 import org.sagwise.ui.frame.MainWindow;
+import org.sagwise.ui.lesson.LessonRoom;
+import org.sagwise.ui.lesson.LessonShelf;
 import org.sagwise.ui.model.BenchModel;
 import org.sagwise.ui.prefs.ConfigFolder;
 import org.sagwise.ui.prefs.DiskSettings;
@@ -88,6 +91,12 @@ public final class SagwiseApp extends Application {
                         new DiskScenarios(reader, locale),
                         new StageFileDialogs(stage, () -> window.dialogs()),
                         preferences);
+        ViewModel view = new ViewModel();
+        MainFrame.Lessons lessons =
+                new MainFrame.Lessons(
+                        new LessonShelf(
+                                new LessonReader(catalogue), behindTheScenes, Platform::runLater),
+                        new LessonRoom(bench, documents, catalogue, locale, view::fit));
         List<Good> goods = Goods.of(catalogue);
         MainFrame.Models models =
                 new MainFrame.Models(
@@ -102,9 +111,10 @@ public final class SagwiseApp extends Application {
                         documents,
                         preferences,
                         looks,
-                        new ViewModel(),
+                        view,
                         examples,
-                        new Thumbnails(examples, assess, behindTheScenes));
+                        new Thumbnails(examples, assess, behindTheScenes),
+                        lessons);
         window = new MainWindow(stage, models, () -> Wording.in(locale.get()));
         Thread.currentThread()
                 .setUncaughtExceptionHandler(new FailureReport(() -> window.dialogs()));

@@ -4,7 +4,6 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 
-import org.sagwise.caution.Assessment;
 import org.sagwise.caution.Caution;
 import org.sagwise.caution.fix.Offer;
 import org.sagwise.ui.model.BenchModel;
@@ -24,6 +23,7 @@ public final class CautionsView extends VBox {
     private final VBox list = new VBox();
     private final CureModel cures;
     private final Map<Caution, CautionCard> cards = new LinkedHashMap<>();
+    private final Label waiting;
     private List<Caution> shown;
 
     /**
@@ -44,17 +44,22 @@ public final class CautionsView extends VBox {
         Label title = new Label(wording.say("cautions.title"));
         title.getStyleClass().add("section-title");
         list.getStyleClass().add("cards");
-        getChildren().addAll(title, list);
-        subscriptions.watch(bench.assessmentProperty(), this::show);
+        waiting = new Label(wording.say("cautions.waiting"));
+        waiting.setId("cautions-waiting");
+        waiting.setWrapText(true);
+        waiting.getStyleClass().add("quiet");
+        getChildren().addAll(title, waiting, list);
+        subscriptions.watch(bench.assessmentProperty(), now -> show(now.cautions()));
         subscriptions.watch(cures.property(), this::offer);
+        subscriptions.watch(bench.thumb().lockedProperty(), this::veil);
     }
 
-    private void show(Assessment assessment) {
+    private void show(List<Caution> cautions) {
         // Pressing the button changes no caution; the cards stay, and so does the focus in them.
-        if (assessment.cautions().equals(shown)) {
+        if (cautions.equals(shown)) {
             return;
         }
-        shown = assessment.cautions();
+        shown = cautions;
         cards.clear();
         shown.forEach(caution -> cards.put(caution, card(caution)));
         list.getChildren().setAll(cards.values());
@@ -75,6 +80,14 @@ public final class CautionsView extends VBox {
 
     private CureBox box(Offer offer, Cures found) {
         return new CureBox(offer, found, wording, () -> cures.make(offer, wording.locale()));
+    }
+
+    /** An empty list while a prediction is due must not be taken for a circuit without trouble. */
+    private void veil(boolean locked) {
+        list.setVisible(!locked);
+        list.setManaged(!locked);
+        waiting.setVisible(locked);
+        waiting.setManaged(locked);
     }
 
     private CautionCard card(Caution caution) {

@@ -2,9 +2,11 @@ package org.sagwise.ui.file;
 
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.value.ObservableValue;
 
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.model.BenchModel;
+import org.sagwise.ui.model.History;
 import org.sagwise.ui.prefs.PreferencesModel;
 
 import java.nio.file.Files;
@@ -27,6 +29,11 @@ public final class Documents {
     private final PreferencesModel preferences;
     private final ReadOnlyObjectWrapper<Optional<Path>> file =
             new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<Optional<Aside>> aside =
+            new ReadOnlyObjectWrapper<>(Optional.empty());
+
+    /** A document laid aside while the bench is lent to a lesson. */
+    private record Aside(History history, Optional<Path> file) {}
 
     public Documents(
             BenchModel bench,
@@ -89,6 +96,35 @@ public final class Documents {
         }
     }
 
+    /**
+     * Lends the bench: the present document is laid aside with everything done to it, and comes
+     * back with {@link #giveBack} or as soon as anything else is opened. What is done to the lent
+     * bench need not be saved.
+     */
+    public void lend(Scenario scenario) {
+        if (aside.get().isEmpty()) {
+            aside.set(Optional.of(new Aside(bench.history(), file.get())));
+        }
+        file.set(Optional.empty());
+        bench.open(scenario);
+    }
+
+    /** Puts the document back that was laid aside; nothing happens if none was. */
+    public void giveBack() {
+        Optional<Aside> kept = aside.get();
+        aside.set(Optional.empty());
+        kept.ifPresent(
+                it -> {
+                    file.set(it.file());
+                    bench.resume(it.history());
+                });
+    }
+
+    /** Whether the bench is lent. */
+    public ObservableValue<Boolean> lentProperty() {
+        return aside.map(Optional::isPresent);
+    }
+
     /** Reads the present file again, for people who edit it with another program beside this. */
     public void reread() {
         file.get().ifPresent(this::open);
@@ -119,6 +155,7 @@ public final class Documents {
 
     /** Whether the present document may go: it is saved, or the person lets it go. */
     public boolean mayLeave() {
+        giveBack();
         if (bench.history().isSaved()) {
             return true;
         }

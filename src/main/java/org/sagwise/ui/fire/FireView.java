@@ -51,6 +51,7 @@ public final class FireView extends HBox {
         Thumb thumb = bench.thumb();
         subscriptions.watch(thumb.latchedProperty(), latchButton::setSelected);
         subscriptions.onChange(thumb.latchedProperty(), this::update);
+        subscriptions.onChange(thumb.lockedProperty(), this::update);
         subscriptions.watch(bench.assessmentProperty(), now -> update());
     }
 
@@ -66,11 +67,14 @@ public final class FireView extends HBox {
     private void update() {
         boolean switched = !bench.scenario().partsOf(PartKind.SWITCH).isEmpty();
         boolean down = bench.thumb().isDown();
-        button.setDisable(!switched);
+        boolean locked = bench.thumb().lockedProperty().get();
+        button.setDisable(!switched || locked);
         button.pseudoClassStateChanged(FIRING, down && switched);
         pseudoClassStateChanged(FIRING, down && switched);
         if (!switched) {
             say("fire.none", "fire.none.hint");
+        } else if (locked) {
+            say("fire.locked", "fire.locked.hint");
         } else if (bench.thumb().latchedProperty().get()) {
             say("fire.firing", "fire.latched.hint");
         } else {

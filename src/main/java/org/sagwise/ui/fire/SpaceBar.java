@@ -19,6 +19,9 @@ import org.sagwise.ui.model.Thumb;
  */
 public final class SpaceBar {
 
+    /** Style class of a field for one number, where the space bar fires as everywhere else. */
+    public static final String NUMBER_FIELD = "number-field";
+
     private SpaceBar() {}
 
     /** Listens for it in a window, until the subscriptions are closed. */
@@ -57,6 +60,8 @@ public final class SpaceBar {
     }
 
     private static boolean isTyping(Node focused) {
-        return focused instanceof TextInputControl text && text.isEditable();
+        return focused instanceof TextInputControl text
+                && text.isEditable()
+                && !text.getStyleClass().contains(NUMBER_FIELD);
     }
 }

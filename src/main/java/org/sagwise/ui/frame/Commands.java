@@ -10,6 +10,7 @@ import org.sagwise.ui.bench.ViewModel;
 import org.sagwise.ui.clock.ClockCommands;
 import org.sagwise.ui.command.Command;
 import org.sagwise.ui.file.Documents;
+import org.sagwise.ui.lesson.LessonCommands;
 import org.sagwise.ui.model.BenchModel;
 import org.sagwise.ui.prefs.Preferences;
 import org.sagwise.ui.prefs.PreferencesModel;
@@ -41,6 +42,7 @@ record Commands(
         Command textSmaller,
         Command schematic,
         Command examples,
+        LessonCommands lessons,
         Command fullScreen,
         Command table,
         Command keys,
@@ -76,6 +78,7 @@ record Commands(
             ViewModel view,
             ShareDesk desk,
             ClockCommands time,
+            LessonCommands lessons,
             WindowActions window) {
         BooleanBinding noFile =
                 Bindings.createBooleanBinding(
@@ -113,6 +116,7 @@ record Commands(
                         .by("Shortcut+Shift+Minus"),
                 Command.of("schematic", () -> preferences.change(Commands::turnDrawing)).by("F8"),
                 Command.of("examples", () -> preferences.change(Commands::turnExamples)).by("F9"),
+                lessons,
                 Command.of("full-screen", window::toggleFullScreen).by("F11"),
                 Command.of("table", window::showTable).by("Shortcut+T"),
                 Command.of("keys", window::showKeys).by("F1"),

@@ -52,7 +52,7 @@ final class Header extends HBox {
 
     private void update() {
         Optional<Path> path = documents.fileProperty().get();
-        boolean saved = bench.history().isSaved();
+        boolean saved = bench.history().isSaved() || documents.lentProperty().getValue();
         title.setText(titleOf(bench, wording));
         title.setTooltip(new Tooltip(title.getText()));
         String name = path.map(p -> p.getFileName().toString()).orElse("");

@@ -1,5 +1,6 @@
 package org.sagwise.ui.frame;
 
+import javafx.css.PseudoClass;
 import javafx.scene.Node;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
@@ -13,6 +14,7 @@ import org.sagwise.ui.text.Wording;
 import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /** The column at the left of the bench: one of several pages, chosen at its top. */
 final class LeftColumn extends BorderPane {
@@ -21,8 +23,14 @@ final class LeftColumn extends BorderPane {
     enum Page {
         SHELF,
         CARD,
-        EXAMPLES
+        EXAMPLES,
+        LESSONS,
+        /** The lesson that runs. */
+        LESSON
     }
+
+    /** A lesson is read from further away, in larger type, and needs more room. */
+    private static final PseudoClass TEACHING = PseudoClass.getPseudoClass("teaching");
 
     private final Map<Page, Node> pages = new EnumMap<>(Page.class);
     private final Map<Page, ToggleButton> tabs = new EnumMap<>(Page.class);
@@ -47,13 +55,19 @@ final class LeftColumn extends BorderPane {
         tab.setMaxWidth(Double.MAX_VALUE);
         HBox.setHgrow(tab, Priority.ALWAYS);
         tab.setOnAction(event -> show(page));
-        bar.getChildren().add(tab);
         tabs.put(page, tab);
         pages.put(page, content);
+    }
+
+    /** Offers these pages and shows one of them. */
+    void offer(Page shown, Page... offered) {
+        bar.getChildren().setAll(Stream.of(offered).map(tabs::get).toList());
+        show(shown);
     }
 
     void show(Page page) {
         tabs.get(page).setSelected(true);
         setCenter(pages.get(page));
+        pseudoClassStateChanged(TEACHING, page == Page.LESSON);
     }
 }

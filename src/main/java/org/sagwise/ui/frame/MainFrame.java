@@ -29,6 +29,11 @@ import org.sagwise.ui.demo.Thumbnails;
 import org.sagwise.ui.file.Documents;
 import org.sagwise.ui.file.DropTarget;
 import org.sagwise.ui.fire.FireView;
+import org.sagwise.ui.lesson.LessonColumn;
+import org.sagwise.ui.lesson.LessonCommands;
+import org.sagwise.ui.lesson.LessonList;
+import org.sagwise.ui.lesson.LessonRoom;
+import org.sagwise.ui.lesson.LessonShelf;
 import org.sagwise.ui.model.BenchModel;
 import org.sagwise.ui.model.Lit;
 import org.sagwise.ui.model.Subscriptions;
@@ -44,6 +49,7 @@ import org.sagwise.ui.work.HandBar;
 import org.sagwise.ui.work.Workbench;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 
 /** Everything inside the window, in one language. */
@@ -62,7 +68,11 @@ public final class MainFrame extends BorderPane {
             LooksModel looks,
             ViewModel view,
             List<Example> examples,
-            Thumbnails thumbnails) {}
+            Thumbnails thumbnails,
+            Lessons lessons) {}
+
+    /** Lessons to choose from, and the one that runs. */
+    public record Lessons(LessonShelf shelf, LessonRoom room) {}
 
     /** Share of the width that the readings may take where text is large. */
     private static final double LARGEST_SIDE_SHARE = 0.42;
@@ -104,21 +114,26 @@ public final class MainFrame extends BorderPane {
         side = new SideColumn(models.bench, this::show, models.cures, wording, subscriptions);
         side.maxWidthProperty().bind(widthProperty().multiply(LARGEST_SIDE_SHARE));
         setRight(side);
-        left = left();
+        left = left(commands.lessons());
         notice = new TeachingNotice(wording.locale());
         subscriptions.watch(models.preferences.property(), now -> arrange());
         subscriptions.watch(widthProperty(), now -> arrange());
+        subscriptions.watch(
+                models.lessons.room().playerProperty().map(Optional::isPresent), this::turnTo);
         DropTarget.on(this, models.documents);
     }
 
     /**
      * Where there is little room for the size of text, the column of examples gives way to bench
-     * and readings, and the notice lies across the foot of the window.
+     * and readings, and the notice lies across the foot of the window. A lesson needs its column,
+     * and the readings give way to it.
      */
     private void arrange() {
+        boolean taught = models.lessons.room().player().isPresent();
         boolean wanted = models.preferences.get().examples() == Shown.SHOWN;
         boolean room = getWidth() >= LEAST_FOR_EXAMPLES * models.looks.get().textScale();
-        setLeft(wanted && room ? left : null);
+        setLeft(taught || wanted && room ? left : null);
+        setRight(taught && !room ? null : side);
         if (room && getBottom() == notice || notice.getParent() == null) {
             setBottom(null);
             notice.asCard();
@@ -174,7 +189,26 @@ public final class MainFrame extends BorderPane {
         card.focusFirst();
     }
 
-    private LeftColumn left() {
+    /** A lesson takes the place of everything else to choose from, but for the parts. */
+    private void turnTo(boolean lesson) {
+        if (lesson) {
+            left.offer(
+                    LeftColumn.Page.LESSON,
+                    LeftColumn.Page.LESSON,
+                    LeftColumn.Page.SHELF,
+                    LeftColumn.Page.CARD);
+        } else {
+            left.offer(
+                    LeftColumn.Page.EXAMPLES,
+                    LeftColumn.Page.SHELF,
+                    LeftColumn.Page.CARD,
+                    LeftColumn.Page.EXAMPLES,
+                    LeftColumn.Page.LESSONS);
+        }
+        arrange();
+    }
+
+    private LeftColumn left(LessonCommands lesson) {
         LeftColumn column = new LeftColumn(wording);
         card = new CardPage(models.work, wording, subscriptions);
         column.add(
@@ -182,7 +216,15 @@ public final class MainFrame extends BorderPane {
                 new ShelfColumn(models.stock, models.work, pane::handTo, wording, subscriptions));
         column.add(LeftColumn.Page.CARD, card);
         column.add(LeftColumn.Page.EXAMPLES, examples());
-        column.show(LeftColumn.Page.EXAMPLES);
+        LessonRoom room = models.lessons.room();
+        column.add(
+                LeftColumn.Page.LESSONS,
+                new LessonList(models.lessons.shelf(), room, wording, subscriptions));
+        LessonColumn running =
+                new LessonColumn(
+                        room, models.lessons.shelf(), lesson, controls, wording, subscriptions);
+        column.maxWidthProperty().bind(widthProperty().multiply(LARGEST_SIDE_SHARE));
+        column.add(LeftColumn.Page.LESSON, running);
         return column;
     }
 

@@ -9,6 +9,7 @@ import org.sagwise.ui.clock.CourseSaver;
 import org.sagwise.ui.command.Command;
 import org.sagwise.ui.dialog.Dialogs;
 import org.sagwise.ui.fire.SpaceBar;
+import org.sagwise.ui.lesson.LessonCommands;
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.notice.AboutDialog;
 import org.sagwise.ui.notice.NoticeDialogs;
@@ -95,6 +96,7 @@ public final class MainWindow implements Commands.WindowActions {
         inside.add(table::close);
         ShareDesk desk =
                 new ShareDesk(models.bench(), models.documents(), dialogs, models.work()::say);
+        models.lessons().room().speak();
         commands =
                 Commands.of(
                         models.bench(),
@@ -104,6 +106,7 @@ public final class MainWindow implements Commands.WindowActions {
                         models.view(),
                         desk,
                         ClockCommands.of(models.clock(), this::saveCourse),
+                        LessonCommands.of(models.lessons().room(), words),
                         this);
         MainFrame frame = new MainFrame(models, commands, words, inside);
         if (scene == null) {
@@ -120,7 +123,8 @@ public final class MainWindow implements Commands.WindowActions {
 
     private void title() {
         Wording words = dialogs.wording();
-        String mark = models.bench().history().isSaved() ? "" : "• ";
+        boolean lent = models.documents().lentProperty().getValue();
+        String mark = lent || models.bench().history().isSaved() ? "" : "• ";
         stage.setTitle(words.say("window.title", mark + Header.titleOf(models.bench(), words)));
     }
 
@@ -188,6 +192,7 @@ public final class MainWindow implements Commands.WindowActions {
                         commands.table(),
                         commands.fullScreen(),
                         commands.quit()));
+        withKeys.addAll(commands.lessons().all());
         KeysDialog.show(withKeys, dialogs);
     }
 

@@ -9,6 +9,7 @@ import org.sagwise.ui.clock.ClockCommands;
 import org.sagwise.ui.command.Command;
 import org.sagwise.ui.command.Controls;
 import org.sagwise.ui.demo.Example;
+import org.sagwise.ui.lesson.LearnMenu;
 import org.sagwise.ui.model.BenchModel;
 import org.sagwise.ui.model.History;
 import org.sagwise.ui.model.Subscriptions;
@@ -52,7 +53,8 @@ final class Menus {
 
     MenuBar bar() {
         BenchModel bench = models.bench();
-        MenuBar bar = new MenuBar(file(), edit(bench), benchMenu(bench), time(), view(), help());
+        MenuBar bar =
+                new MenuBar(file(), edit(bench), benchMenu(bench), time(), learn(), view(), help());
         bar.setId("menus");
         bar.setUseSystemMenuBar(true);
         bar.setMinWidth(MenuBar.USE_PREF_SIZE);
@@ -192,6 +194,16 @@ final class Menus {
                 controls.item(time.runDown()),
                 controls.item(time.save()),
                 controls.item(time.forget()));
+    }
+
+    private Menu learn() {
+        return LearnMenu.of(
+                models.lessons().shelf(),
+                models.lessons().room(),
+                commands.lessons(),
+                controls,
+                wording,
+                subscriptions);
     }
 
     private Menu view() {

@@ -4,9 +4,11 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 
 import org.sagwise.caution.Assessment;
+import org.sagwise.caution.Caution;
 import org.sagwise.reading.Press;
 import org.sagwise.scenario.Scenario;
 
+import java.util.List;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 
@@ -23,6 +25,7 @@ public final class BenchModel {
     private final Spotlight spotlight = new Spotlight();
     private final ReadOnlyObjectWrapper<History> history;
     private final ReadOnlyObjectWrapper<Assessment> assessment;
+    private List<Caution> cautions;
 
     /**
      * @param assess computes everything about a scenario
@@ -33,7 +36,9 @@ public final class BenchModel {
         history = new ReadOnlyObjectWrapper<>(History.of(first));
         thumb.start(first.fired());
         assessment = new ReadOnlyObjectWrapper<>(assess.apply(first).with(press()));
+        cautions = assessment().cautions();
         thumb.downProperty().subscribe((before, now) -> assessment.set(assessment().with(press())));
+        thumb.lockedProperty().subscribe((before, now) -> put(assessment()));
     }
 
     /** Puts another document on the bench. The present one is gone. */
@@ -52,6 +57,13 @@ public final class BenchModel {
         assess();
         spotlight.clear();
         thumb.start(scenario.fired());
+    }
+
+    /** Puts a document back on the bench that was laid aside, with everything done to it. */
+    public void resume(History aside) {
+        set(aside);
+        spotlight.clear();
+        thumb.start(scenario().fired());
     }
 
     /**
@@ -95,7 +107,7 @@ public final class BenchModel {
      */
     public void show(Assessment moment) {
         if (moment.bench() == assessment().bench()) {
-            assessment.set(moment);
+            put(moment);
         }
     }
 
@@ -125,7 +137,14 @@ public final class BenchModel {
     }
 
     private void assess() {
-        assessment.set(assess.apply(scenario()).with(press()));
+        Assessment next = assess.apply(scenario()).with(press());
+        cautions = next.cautions();
+        put(next);
+    }
+
+    /** While the button is locked, cautions would tell what is to be predicted. */
+    private void put(Assessment next) {
+        assessment.set(next.saying(thumb.lockedProperty().get() ? List.of() : cautions));
     }
 
     private Press press() {

@@ -15,6 +15,7 @@ public final class Thumb {
     private final Set<Hold> holds = EnumSet.noneOf(Hold.class);
     private final ReadOnlyBooleanWrapper down = new ReadOnlyBooleanWrapper(false);
     private final ReadOnlyBooleanWrapper kept = new ReadOnlyBooleanWrapper(false);
+    private final ReadOnlyBooleanWrapper locked = new ReadOnlyBooleanWrapper(false);
 
     /** What can hold the button. */
     public enum Hold {
@@ -25,8 +26,25 @@ public final class Thumb {
     }
 
     public void press(Hold hold) {
-        holds.add(hold);
+        if (!locked.get()) {
+            holds.add(hold);
+            update();
+        }
+    }
+
+    /** Lets go of the button and keeps it up until it is unlocked: a prediction comes first. */
+    public void lock() {
+        locked.set(true);
+        holds.clear();
         update();
+    }
+
+    public void unlock() {
+        locked.set(false);
+    }
+
+    public ReadOnlyBooleanProperty lockedProperty() {
+        return locked.getReadOnlyProperty();
     }
 
     public void release(Hold hold) {
@@ -43,7 +61,7 @@ public final class Thumb {
     /** Sets the latch, or lets go of everything. */
     public void start(boolean latched) {
         holds.clear();
-        if (latched) {
+        if (latched && !locked.get()) {
             holds.add(Hold.LATCH);
         }
         update();
@@ -51,7 +69,7 @@ public final class Thumb {
 
     /** Turns the latch over. */
     public void toggleLatch() {
-        if (!holds.remove(Hold.LATCH)) {
+        if (!holds.remove(Hold.LATCH) && !locked.get()) {
             holds.add(Hold.LATCH);
         }
         update();

@@ -71,7 +71,7 @@ class UiTextsTest {
                 .filter(spec -> !spec.name().equals("material"))
                 .forEach(spec -> addKey(keys, spec));
         keys.add("key.contact_mohm");
-        Stream.of("left.shelf", "left.card", "left.examples")
+        Stream.of("left.shelf", "left.card", "left.examples", "left.lessons", "left.lesson")
                 .forEach(key -> keys.addAll(Set.of(key, key + ".tip")));
         Stream.of(PartKind.values()).forEach(kind -> keys.add("shelf.family." + kind.word()));
         Stream.of("supply", "resistor", "meter")
@@ -79,6 +79,8 @@ class UiTextsTest {
                 .forEach(key -> keys.addAll(Set.of(key, key + ".about")));
         Stream.of("align-row", "align-column", "probe-red", "probe-black")
                 .forEach(id -> addCommand(keys, id));
+        Stream.of("say", "predict", "estimate", "do", "measure", "explain", "caution", "check")
+                .forEach(kind -> keys.add("lesson.kind." + kind));
         Stream.of("looks-light", "looks-dark", "looks-high-contrast", "looks-system")
                 .forEach(id -> addCommand(keys, id));
         Stream.of("language-system", "language-en", "language-de")

@@ -1,0 +1,200 @@
+package org.sagwise.ui.lesson;
+
+import javafx.application.Platform;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+
+import org.sagwise.lesson.Answers;
+import org.sagwise.lesson.Lesson;
+import org.sagwise.lesson.LessonPlayer;
+import org.sagwise.ui.command.Controls;
+import org.sagwise.ui.model.Subscriptions;
+import org.sagwise.ui.scroll.FocusScroll;
+import org.sagwise.ui.text.Wording;
+
+import java.util.List;
+import java.util.Optional;
+
+/** The column of a running lesson: one step at a time, and the way through. */
+public final class LessonColumn extends BorderPane {
+
+    /** What is built anew for: anything but a change of the bench. */
+    private record Shown(String lesson, int at, List<Answers> answers, boolean summary) {}
+
+    private final LessonRoom room;
+    private final LessonShelf shelf;
+    private final Wording wording;
+    private final Label title = new Label();
+    private final Label place = new Label();
+    private final Marks marks = new Marks();
+    private final ScrollPane scroll = new ScrollPane();
+    private final Button next;
+    private final Button leave;
+    private final Button following = new Button();
+    private final FlowPane helps;
+    private Optional<Shown> shown = Optional.empty();
+    private Optional<StepBody> body = Optional.empty();
+
+    public LessonColumn(
+            LessonRoom room,
+            LessonShelf shelf,
+            LessonCommands commands,
+            Controls controls,
+            Wording wording,
+            Subscriptions subscriptions) {
+        this.room = room;
+        this.shelf = shelf;
+        this.wording = wording;
+        this.next = controls.button(commands.next());
+        this.leave = controls.button(commands.leave());
+        this.helps =
+                new FlowPane(
+                        controls.button(commands.hint()),
+                        controls.button(commands.show()),
+                        controls.button(commands.reset()));
+        setId("lesson");
+        getStyleClass().add("lesson");
+        setTop(head());
+        scroll.setId("lesson-scroll");
+        scroll.setFitToWidth(true);
+        scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        scroll.getStyleClass().add("plain-scroll");
+        FocusScroll.in(scroll, subscriptions);
+        setCenter(scroll);
+        setBottom(foot(controls.button(commands.back())));
+        DigitKeys.choose(this, room, subscriptions);
+        subscriptions.watch(room.playerProperty(), now -> update());
+        subscriptions.onChange(room.atSummaryProperty(), this::update);
+    }
+
+    private VBox head() {
+        title.setId("lesson-title");
+        title.setWrapText(true);
+        title.setMinHeight(USE_PREF_SIZE);
+        title.getStyleClass().add("lesson-title");
+        HBox.setHgrow(title, Priority.ALWAYS);
+        title.setMaxWidth(Double.MAX_VALUE);
+        leave.setMinWidth(USE_PREF_SIZE);
+        HBox line = new HBox(title, leave);
+        line.getStyleClass().add("lesson-line");
+        place.setId("lesson-place");
+        place.getStyleClass().add("quiet");
+        VBox head = new VBox(line, marks, place);
+        head.getStyleClass().add("lesson-head");
+        return head;
+    }
+
+    private VBox foot(Button back) {
+        next.getStyleClass().add("lesson-next");
+        next.setDefaultButton(false);
+        back.setMinWidth(USE_PREF_SIZE);
+        next.setMinWidth(USE_PREF_SIZE);
+        Region gap = new Region();
+        HBox.setHgrow(gap, Priority.ALWAYS);
+        following.setId("lesson-following");
+        following.setText(wording.say("lesson.following"));
+        following.getStyleClass().add("lesson-next");
+        following.setMinWidth(USE_PREF_SIZE);
+        HBox way = new HBox(back, gap, next, following);
+        way.setAlignment(Pos.CENTER_LEFT);
+        helps.getStyleClass().add("lesson-helps");
+        VBox foot = new VBox(helps, way);
+        foot.getStyleClass().add("lesson-foot");
+        return foot;
+    }
+
+    private void update() {
+        Optional<LessonPlayer> player = room.player();
+        if (player.isEmpty()) {
+            shown = Optional.empty();
+            body = Optional.empty();
+            scroll.setContent(null);
+            return;
+        }
+        LessonPlayer now = player.get();
+        Shown wanted = new Shown(now.lesson().id(), now.at(), now.allAnswers(), room.atSummary());
+        if (shown.filter(wanted::equals).isPresent()) {
+            body.ifPresent(it -> it.refresh(now));
+        } else {
+            build(now, wanted);
+        }
+    }
+
+    private void build(LessonPlayer now, Shown wanted) {
+        boolean moved = shown.filter(it -> it.at == wanted.at && !wanted.summary).isEmpty();
+        boolean inside = hasFocusInside();
+        shown = Optional.of(wanted);
+        title.setText(now.lesson().title().in(wording.locale()));
+        int steps = now.lesson().steps().size();
+        place.setText(
+                wanted.summary
+                        ? wording.say("lesson.over")
+                        : wording.say("lesson.place", now.at() + 1, steps));
+        marks.show(now, place.getText());
+        offer(wanted.summary ? shelf.after(now.lesson()) : Optional.empty());
+        next.setVisible(!wanted.summary);
+        next.setManaged(!wanted.summary);
+        next.setText(wording.say(now.isLast() ? "lesson.finish" : "command.lesson-next"));
+        helps.setVisible(!wanted.summary);
+        helps.setManaged(!wanted.summary);
+        Region content;
+        if (wanted.summary) {
+            content = new SummaryBody(now, wording);
+            body = Optional.empty();
+        } else {
+            StepBody step = new StepBody(now, room, wording);
+            content = step;
+            body = Optional.of(step);
+        }
+        scroll.setContent(content);
+        if (moved) {
+            scroll.setVvalue(0);
+        }
+        if (moved || inside) {
+            focusFirst();
+        }
+    }
+
+    private void offer(Optional<Lesson> after) {
+        following.setVisible(after.isPresent());
+        following.setManaged(after.isPresent());
+        after.ifPresent(
+                lesson -> {
+                    String name = lesson.title().in(wording.locale());
+                    following.setTooltip(new Tooltip(wording.say("lesson.following.tip", name)));
+                    following.setOnAction(event -> room.start(lesson));
+                });
+    }
+
+    /** Whoever works on the bench is left alone there when a step ticks itself. */
+    private boolean hasFocusInside() {
+        Node owner = getScene() == null ? null : getScene().getFocusOwner();
+        for (Node node = owner; node != null; node = node.getParent()) {
+            if (node == this) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private void focusFirst() {
+        Node way = following.isVisible() ? following : next.isDisabled() ? leave : next;
+        Node first = body.flatMap(StepBody::first).orElse(way);
+        if (getScene() == null) {
+            // The column comes into the window only after it has been told of the lesson.
+            Platform.runLater(first::requestFocus);
+        } else {
+            first.requestFocus();
+        }
+    }
+}

@@ -1,0 +1,236 @@
+package org.sagwise.ui.lesson;
+
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+
+import org.sagwise.lesson.Lesson;
+import org.sagwise.lesson.LessonPlayer;
+import org.sagwise.lesson.Step;
+import org.sagwise.part.Catalogue;
+import org.sagwise.scenario.Link;
+import org.sagwise.scenario.Scenario;
+import org.sagwise.ui.file.Documents;
+import org.sagwise.ui.model.BenchModel;
+import org.sagwise.ui.model.Lit;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+
+/**
+ * A lesson on the bench: lays out what each step asks for, watches what the learner does with it,
+ * and keeps the button locked until a prediction is in. The learner's own bench is laid aside
+ * meanwhile.
+ */
+public final class LessonRoom {
+
+    private final BenchModel bench;
+    private final Documents documents;
+    private final Catalogue catalogue;
+    private final Supplier<Locale> locale;
+    private final Runnable fit;
+    private final ReadOnlyObjectWrapper<Optional<LessonPlayer>> player =
+            new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyBooleanWrapper atSummary = new ReadOnlyBooleanWrapper(false);
+    private boolean laying;
+
+    /**
+     * @param locale the language of the window
+     * @param fit brings the whole bench into view
+     */
+    public LessonRoom(
+            BenchModel bench,
+            Documents documents,
+            Catalogue catalogue,
+            Supplier<Locale> locale,
+            Runnable fit) {
+        this.fit = fit;
+        this.bench = bench;
+        this.documents = documents;
+        this.catalogue = catalogue;
+        this.locale = locale;
+        bench.historyProperty().subscribe((before, now) -> look());
+        bench.thumb().downProperty().subscribe((before, now) -> look());
+        documents.lentProperty().subscribe((before, now) -> endUnless(now));
+    }
+
+    /** Who plays which lesson; empty while none runs. */
+    public ReadOnlyObjectProperty<Optional<LessonPlayer>> playerProperty() {
+        return player.getReadOnlyProperty();
+    }
+
+    public Optional<LessonPlayer> player() {
+        return player.get();
+    }
+
+    /** Whether the lesson is over and its summary is shown. */
+    public ReadOnlyBooleanProperty atSummaryProperty() {
+        return atSummary.getReadOnlyProperty();
+    }
+
+    public boolean atSummary() {
+        return atSummary.get();
+    }
+
+    /** Begins a lesson. */
+    public void start(Lesson lesson) {
+        leave();
+        LessonPlayer fresh = LessonPlayer.begin(lesson, catalogue, locale.get());
+        laying = true;
+        documents.lend(fresh.bench());
+        laying = false;
+        enter(fresh);
+    }
+
+    /** Ends the lesson and brings back what lay on the bench before. */
+    public void leave() {
+        documents.giveBack();
+    }
+
+    /** Goes on: to the next step if this one is done, after the last to the summary. */
+    public void next() {
+        player().filter(LessonPlayer::mayGoOn).ifPresent(this::goOn);
+    }
+
+    private void goOn(LessonPlayer now) {
+        if (now.isLast()) {
+            player.set(Optional.of(now.next()));
+            atSummary.set(true);
+        } else {
+            enter(now.next());
+        }
+    }
+
+    public void back() {
+        if (atSummary.get()) {
+            atSummary.set(false);
+        } else {
+            player().filter(now -> now.at() > 0).map(LessonPlayer::back).ifPresent(this::enter);
+        }
+    }
+
+    public void jump(int place) {
+        player().map(now -> atBeginning(now.jump(place))).ifPresent(this::enter);
+    }
+
+    private static LessonPlayer atBeginning(LessonPlayer jumped) {
+        return jumped.step().isObservation() ? jumped.reset() : jumped;
+    }
+
+    public void choose(int place) {
+        change(now -> now.choose(place));
+        unlock();
+    }
+
+    /**
+     * @param value in the unit of the reading that is asked for
+     */
+    public void type(double value) {
+        change(now -> now.type(value));
+        unlock();
+    }
+
+    public void hint() {
+        change(LessonPlayer::hint);
+    }
+
+    /** Does the step as its author does it. */
+    public void showSolution(String editName) {
+        player().map(LessonPlayer::showSolution).ifPresent(shown -> rebuild(editName, shown));
+        unlock();
+    }
+
+    /** The step from its beginning; the bench as well, which can be undone. */
+    public void reset(String editName) {
+        player().map(LessonPlayer::reset).ifPresent(fresh -> rebuild(editName, fresh));
+    }
+
+    /** Goes on in another language. */
+    public void speak() {
+        change(
+                now ->
+                        LessonPlayer.resume(
+                                        now.lesson(),
+                                        catalogue,
+                                        locale.get(),
+                                        now.at(),
+                                        now.allAnswers())
+                                .edited(now.bench()));
+    }
+
+    private void change(UnaryOperator<LessonPlayer> change) {
+        if (!atSummary.get()) {
+            player().map(change).ifPresent(next -> player.set(Optional.of(next)));
+        }
+    }
+
+    private void unlock() {
+        if (player().filter(LessonPlayer::mayTouch).isPresent()) {
+            bench.thumb().unlock();
+        }
+    }
+
+    private void enter(LessonPlayer next) {
+        atSummary.set(false);
+        laying = true;
+        bench.thumb().unlock();
+        if (!next.bench().released().equals(bench.scenario().released())) {
+            bench.open(next.bench());
+        }
+        if (!next.mayTouch()) {
+            bench.thumb().lock();
+        }
+        bench.spotlight().show(lit(next.step(), bench.scenario()));
+        laying = false;
+        fit.run();
+        player.set(Optional.of(next.edited(present())));
+    }
+
+    private void rebuild(String editName, LessonPlayer next) {
+        laying = true;
+        bench.edit(editName, now -> next.bench());
+        if (next.bench().fired() != bench.thumb().isDown()) {
+            bench.thumb().start(next.bench().fired());
+        }
+        bench.spotlight().show(lit(next.step(), bench.scenario()));
+        laying = false;
+        fit.run();
+        player.set(Optional.of(next.edited(present())));
+    }
+
+    /** The bench changed: perhaps the step is done now. */
+    private void look() {
+        if (!laying) {
+            change(now -> now.edited(present()));
+        }
+    }
+
+    private Scenario present() {
+        return bench.thumb().isDown() ? bench.scenario().pressed() : bench.scenario().released();
+    }
+
+    private void endUnless(boolean lent) {
+        if (!lent) {
+            bench.thumb().unlock();
+            atSummary.set(false);
+            player.set(Optional.empty());
+        }
+    }
+
+    private static Lit lit(Step step, Scenario bench) {
+        List<String> look = step.head().look();
+        List<Link> links = bench.links();
+        return Lit.of(
+                look.stream().filter(id -> bench.part(id).isPresent()).toList(),
+                IntStream.range(0, links.size())
+                        .filter(i -> links.get(i).id().filter(look::contains).isPresent())
+                        .boxed()
+                        .collect(Collectors.toSet()));
+    }
+}

@@ -1,0 +1,47 @@
+package org.sagwise.ui.lesson;
+
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+
+import org.sagwise.file.LessonLibrary;
+import org.sagwise.file.LessonReader;
+import org.sagwise.lesson.Lesson;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+
+/** The lessons that come with the program; read while the window opens. */
+public final class LessonShelf {
+
+    private final ReadOnlyObjectWrapper<List<Lesson>> lessons =
+            new ReadOnlyObjectWrapper<>(List.of());
+
+    /**
+     * @param behindTheScenes where reading is done
+     * @param onStage where the window is told
+     */
+    public LessonShelf(LessonReader reader, Executor behindTheScenes, Executor onStage) {
+        behindTheScenes.execute(
+                () -> {
+                    List<Lesson> read =
+                            LessonLibrary.ids().stream()
+                                    .map(id -> reader.read(LessonLibrary.source(id)))
+                                    .flatMap(reading -> reading.lesson().stream())
+                                    .toList();
+                    onStage.execute(() -> lessons.set(read));
+                });
+    }
+
+    /** The lesson that is taught after this one. */
+    public Optional<Lesson> after(Lesson lesson) {
+        List<Lesson> all = lessons.get();
+        int at = all.stream().map(Lesson::id).toList().indexOf(lesson.id());
+        return at >= 0 && at + 1 < all.size() ? Optional.of(all.get(at + 1)) : Optional.empty();
+    }
+
+    /** All lessons in the order in which they are taught; empty until they have been read. */
+    public ReadOnlyObjectProperty<List<Lesson>> lessonsProperty() {
+        return lessons.getReadOnlyProperty();
+    }
+}

@@ -1,0 +1,191 @@
+package org.sagwise.ui.lesson;
+
+import javafx.scene.AccessibleRole;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.layout.VBox;
+
+import org.sagwise.caution.CautionTexts;
+import org.sagwise.caution.Notices;
+import org.sagwise.lesson.Answers;
+import org.sagwise.lesson.LessonPlayer;
+import org.sagwise.lesson.ReadingRef;
+import org.sagwise.lesson.Step;
+import org.sagwise.ui.notice.SafetyMessage;
+import org.sagwise.ui.text.Wording;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** One step of a lesson: what it says, what it asks, and what came of it. */
+final class StepBody extends VBox {
+
+    private final LessonRoom room;
+    private final Wording wording;
+    private final List<LiveText> live = new ArrayList<>();
+    private Optional<Node> first = Optional.empty();
+    private Optional<Label> status = Optional.empty();
+
+    StepBody(LessonPlayer now, LessonRoom room, Wording wording) {
+        this.room = room;
+        this.wording = wording;
+        setId("lesson-step");
+        getStyleClass().add("lesson-step");
+        Label kind = new Label(wording.say("lesson.kind." + now.step().kind()));
+        kind.setId("lesson-kind");
+        kind.getStyleClass().addAll("lesson-kind", "lesson-kind-" + now.step().kind());
+        getChildren().add(kind);
+        if (now.step() instanceof Step.Caution caution) {
+            getChildren().add(safety(caution, now));
+        } else {
+            verdicts(now);
+            text(now);
+            ask(now);
+            hints(now);
+        }
+    }
+
+    /** Where the keyboard goes when the step begins; empty for a step that only tells. */
+    Optional<Node> first() {
+        return first;
+    }
+
+    /** Tells what the bench says now. */
+    void refresh(LessonPlayer now) {
+        live.forEach(text -> text.refresh(now));
+        status.ifPresent(label -> label.setText(progress(now)));
+    }
+
+    private void verdicts(LessonPlayer now) {
+        boolean before = !(now.step() instanceof Step.Choose);
+        if (before) {
+            now.verdicts().forEach(it -> getChildren().add(VerdictCard.answering(it, wording)));
+        }
+    }
+
+    private void text(LessonPlayer now) {
+        LiveText text = new LiveText(player -> player.say(player.step().head().text()), now);
+        text.setId("lesson-text");
+        text.getStyleClass().add("lesson-text");
+        live.add(text);
+        getChildren().add(text);
+    }
+
+    private void ask(LessonPlayer now) {
+        Step step = now.step();
+        if (step instanceof Step.Choose question) {
+            choices(question, now);
+        } else if (step instanceof Step.Estimate estimate) {
+            estimate(estimate, now);
+        } else if (step instanceof Step.Measure measure) {
+            measure(measure, now);
+        } else if (step instanceof Step.Do) {
+            task(now);
+        }
+    }
+
+    private void choices(Step.Choose question, LessonPlayer now) {
+        boolean check = question.role() == Step.Role.CHECK;
+        ChoiceList choices = new ChoiceList(question, now, room, live);
+        getChildren().add(choices);
+        if (now.answers().isOpen()) {
+            first = Optional.of(choices.first());
+        } else if (check) {
+            now.verdicts().forEach(it -> getChildren().add(VerdictCard.answering(it, wording)));
+        } else {
+            note("lesson.locked-in", "lesson-note");
+        }
+    }
+
+    private void estimate(Step.Estimate estimate, LessonPlayer now) {
+        if (now.answers().isOpen()) {
+            number(estimate.expected(), "lesson.guess", now);
+        } else if (now.answers().number().isPresent()) {
+            String said = quantity(estimate.expected(), now.answers().number().getAsDouble());
+            note("lesson.guessed", "lesson-note", said);
+        }
+    }
+
+    private void measure(Step.Measure measure, LessonPlayer now) {
+        Answers answers = now.answers();
+        var real = now.read(measure.reading());
+        String says = real.isPresent() ? quantity(measure.reading(), real.getAsDouble()) : "–";
+        if (answers.isOpen()) {
+            number(measure.reading(), "lesson.read", now);
+            if (answers.number().isPresent()) {
+                String typed = quantity(measure.reading(), answers.number().getAsDouble());
+                note("lesson.not-so", "lesson-trouble", typed);
+            }
+        } else if (answers.state() == Answers.State.SHOWN) {
+            note("lesson.reading.shown", "lesson-shown", says);
+        } else {
+            note("lesson.reading.met", "lesson-done", says);
+        }
+    }
+
+    private void number(ReadingRef asked, String agree, LessonPlayer now) {
+        NumberEntry entry = new NumberEntry(asked.unit(), wording.say(agree), wording, room::type);
+        getChildren().add(entry);
+        first = Optional.of(entry.field());
+    }
+
+    private void task(LessonPlayer now) {
+        if (now.answers().isOpen()) {
+            Label label = note(progress(now), List.of("lesson-note"));
+            label.setFocusTraversable(true);
+            status = Optional.of(label);
+            first = Optional.of(label);
+        } else if (now.answers().state() == Answers.State.SHOWN) {
+            note("lesson.do.shown", "lesson-shown");
+        } else {
+            note("lesson.do.done", "lesson-done");
+        }
+    }
+
+    private String progress(LessonPlayer now) {
+        if (!(now.step() instanceof Step.Do task) || task.until().size() == 1) {
+            return wording.say("lesson.do.open");
+        }
+        int all = task.until().size();
+        return wording.say("lesson.do.open.some", all - now.open().size(), all);
+    }
+
+    private void hints(LessonPlayer now) {
+        int number = 1;
+        for (String hint : now.hints()) {
+            Label label = note(wording.say("lesson.hint", number++, hint), List.of("lesson-hint"));
+            label.setId("lesson-hint-" + (number - 1));
+        }
+    }
+
+    private Node safety(Step.Caution caution, LessonPlayer now) {
+        String signal = CautionTexts.signal(caution.signal(), wording.locale());
+        return new SafetyMessage(
+                new Notices.Message(
+                        caution.id(),
+                        signal,
+                        now.say(caution.head().text()),
+                        now.say(caution.harm()) + " " + now.say(caution.avoid())),
+                wording.locale());
+    }
+
+    private String quantity(ReadingRef ref, double value) {
+        return wording.quantity(value, ref.unit());
+    }
+
+    private void note(String key, String style, Object... words) {
+        note(wording.say(key, words), List.of(style));
+    }
+
+    private Label note(String words, List<String> styles) {
+        Label label = new Label(words);
+        label.setId("lesson-status");
+        label.setWrapText(true);
+        label.setMinHeight(USE_PREF_SIZE);
+        label.getStyleClass().addAll(styles);
+        label.setAccessibleRole(AccessibleRole.TEXT);
+        getChildren().add(label);
+        return label;
+    }
+}

@@ -1,0 +1,39 @@
+package org.sagwise.ui.lesson;
+
+import javafx.scene.control.Label;
+import javafx.scene.layout.VBox;
+
+import org.sagwise.lesson.LessonPlayer;
+import org.sagwise.lesson.Verdict;
+import org.sagwise.ui.text.Wording;
+
+import java.util.List;
+
+/** What the learner said in the whole lesson, beside what came out. */
+final class SummaryBody extends VBox {
+
+    SummaryBody(LessonPlayer now, Wording wording) {
+        setId("lesson-summary");
+        getStyleClass().add("lesson-step");
+        Label heading = new Label(wording.say("lesson.summary"));
+        heading.getStyleClass().addAll("lesson-kind", "lesson-kind-say");
+        List<Verdict> all = now.summary();
+        long answered = all.stream().filter(it -> it.said().isPresent()).count();
+        long met = all.stream().filter(Verdict::met).count();
+        long open = all.size() - answered;
+        String words = wording.say("lesson.summary.count", met, answered);
+        Label count =
+                new Label(
+                        open == 0 ? words : words + " " + wording.say("lesson.summary.open", open));
+        count.setId("lesson-summary-count");
+        count.setWrapText(true);
+        count.setMinHeight(USE_PREF_SIZE);
+        count.getStyleClass().add("lesson-text");
+        Label meaning = new Label(wording.say("lesson.summary.meaning"));
+        meaning.setWrapText(true);
+        meaning.setMinHeight(USE_PREF_SIZE);
+        meaning.getStyleClass().add("quiet");
+        getChildren().addAll(heading, count, meaning);
+        all.forEach(it -> getChildren().add(VerdictCard.summing(it, wording)));
+    }
+}

@@ -1,0 +1,217 @@
+package org.sagwise.ui.gui;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import javafx.scene.Node;
+import javafx.scene.control.TextInputControl;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.MouseButton;
+
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.testfx.util.WaitForAsyncUtils;
+
+import java.util.concurrent.TimeUnit;
+
+/** A whole lesson by mouse, a whole lesson by keyboard, and the ways out of one. */
+class LessonGuiTest extends GuiTest {
+
+    private static final String FIRST = "lesson-01-close-the-ring";
+
+    @BeforeEach
+    void openTheWindow() throws Exception {
+        open();
+        robot().clickOn("#tab-lessons");
+        WaitForAsyncUtils.waitFor(10, TimeUnit.SECONDS, () -> isThere(FIRST));
+    }
+
+    private void click(String id) {
+        robot().clickOn("#" + id);
+        settle();
+    }
+
+    private void next() {
+        click("button-lesson-next");
+    }
+
+    private boolean isOff(String id) {
+        return node(id).isDisabled();
+    }
+
+    private void read(String number) {
+        robot().clickOn("#lesson-number").write(number);
+        click("lesson-number-do");
+    }
+
+    private void join(String one, String other) {
+        click("terminal-" + one);
+        click("terminal-" + other);
+    }
+
+    /** Numbers as in the lesson: 4.2 V at rest, 1 Ω, ideal joints, so 4.20 A. */
+    @Test
+    void lesson_playedByMouse_reachesItsSummary() {
+        click(FIRST);
+        assertEquals("Step 1 of 13", text("lesson-place"));
+        next();
+
+        assertEquals("Predict", text("lesson-kind"));
+        assertTrue(isOff("button-lesson-next"));
+        assertTrue(isOff("fire"));
+        click("choice-3");
+        assertFalse(isOff("fire"));
+        next();
+
+        robot().moveTo("#fire").press(MouseButton.PRIMARY);
+        settle();
+        assertEquals("Firing", text("fire-state"));
+        robot().release(MouseButton.PRIMARY);
+        read("0");
+        next();
+
+        assertEquals("Your turn", text("lesson-kind"));
+        click("join-ideal");
+        join("coil-2", "A-minus");
+        assertEquals("✓ Done.", text("lesson-status"));
+        next();
+
+        read("4.1");
+        assertTrue(text("lesson-status").startsWith("The bench does not say 4.10 A"));
+        robot().doubleClickOn("#lesson-number");
+        read("4.2");
+        assertEquals("✓ Well read: the bench says 4.20 A.", text("lesson-status"));
+        next();
+
+        click("choice-1");
+        next();
+        click("button-probe-red");
+        click("terminal-fire-1");
+        click("button-probe-black");
+        click("terminal-fire-2");
+        assertEquals("✓ Done.", text("lesson-status"));
+        next();
+        read("4.2");
+        next();
+
+        assertEquals("What is behind it", text("lesson-kind"));
+        assertTrue(robot().lookup(".verdict-missed").tryQuery().isPresent());
+        next();
+        assertTrue(isThere("safety-hot"));
+        next();
+        click("choice-1");
+        next();
+        click("choice-2");
+        next();
+        click("choice-2");
+        next();
+
+        assertEquals("4 of 5 answers agree with what came out.", text("lesson-summary-count"));
+        click("lesson-following");
+        assertEquals("The same amps all the way round", text("lesson-title"));
+    }
+
+    private void key(KeyCode... codes) {
+        robot().push(codes);
+        settle();
+    }
+
+    private Node focused() {
+        return node("fire").getScene().getFocusOwner();
+    }
+
+    private void type(String number) {
+        assertTrue(focused() instanceof TextInputControl, String.valueOf(focused()));
+        robot().write(number);
+        key(KeyCode.ENTER);
+    }
+
+    /** Nothing is focused by the test: the lesson itself leads the keyboard on. */
+    @Test
+    void lesson_playedByKeyboard_reachesItsSummary() {
+        robot().interact(() -> node(FIRST).requestFocus());
+        key(KeyCode.ENTER);
+        key(KeyCode.ENTER);
+
+        key(KeyCode.DIGIT3);
+        key(KeyCode.ENTER);
+
+        robot().press(KeyCode.SPACE);
+        settle();
+        assertEquals("Firing", text("fire-state"));
+        robot().release(KeyCode.SPACE);
+        type("0");
+        key(KeyCode.ENTER);
+
+        key(KeyCode.F3);
+        key(KeyCode.F3);
+        assertTrue(isThere("lesson-hint-2"));
+        key(KeyCode.SHIFT, KeyCode.F3);
+        assertTrue(text("lesson-status").startsWith("Shown by the program"));
+        key(KeyCode.ENTER);
+
+        type("4.2 A");
+        key(KeyCode.ENTER);
+        key(KeyCode.DIGIT2);
+        key(KeyCode.ENTER);
+        key(KeyCode.SHIFT, KeyCode.F3);
+        key(KeyCode.ALT, KeyCode.RIGHT);
+        type("4.2");
+        key(KeyCode.ENTER);
+        assertTrue(robot().lookup(".verdict-met").tryQuery().isPresent());
+        key(KeyCode.ENTER);
+        key(KeyCode.ENTER);
+        key(KeyCode.DIGIT1);
+        key(KeyCode.ENTER);
+        key(KeyCode.DIGIT2);
+        key(KeyCode.ENTER);
+        key(KeyCode.DIGIT2);
+        key(KeyCode.ENTER);
+
+        assertEquals("5 of 5 answers agree with what came out.", text("lesson-summary-count"));
+        assertEquals("lesson-following", focused().getId());
+    }
+
+    @Test
+    void leave_afterEdits_bringsBackWhatLayThereBefore() {
+        String before = text("bench-title");
+        click(FIRST);
+        robot().push(KeyCode.ALT, KeyCode.RIGHT);
+        click("choice-1");
+        click("join-ideal");
+        join("coil-2", "A-minus");
+        click("button-lesson-leave");
+
+        assertEquals(before, text("bench-title"));
+        assertFalse(isThere("lesson"));
+        assertFalse(isOff("fire"));
+    }
+
+    @Test
+    void prediction_due_hidesCautionsUntilItIsIn() {
+        click(FIRST);
+        next();
+        assertTrue(node("cautions-waiting").isVisible());
+        assertFalse(robot().lookup(".caution-card").tryQuery().isPresent());
+
+        click("choice-1");
+        assertFalse(node("cautions-waiting").isVisible());
+        assertTrue(robot().lookup(".caution-card").tryQuery().isPresent());
+    }
+
+    @Test
+    void reset_afterSolution_opensTheStepAgain() {
+        click(FIRST);
+        next();
+        click("choice-1");
+        next();
+        read("0");
+        next();
+        click("button-lesson-show");
+        click("button-lesson-reset");
+
+        assertTrue(text("lesson-status").startsWith("Not so yet"));
+        assertTrue(isOff("button-lesson-next"));
+    }
+}
