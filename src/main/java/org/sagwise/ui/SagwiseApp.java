@@ -22,8 +22,10 @@ import org.sagwise.ui.demo.Examples;
 import org.sagwise.ui.demo.Thumbnails;
 import org.sagwise.ui.file.DiskScenarios;
 import org.sagwise.ui.file.Documents;
+import org.sagwise.ui.file.Recovery;
 import org.sagwise.ui.file.StageFileDialogs;
 import org.sagwise.ui.frame.FailureReport;
+import org.sagwise.ui.frame.Leftovers;
 import org.sagwise.ui.frame.MainFrame;
 import org.sagwise.ui.frame.MainWindow;
 import org.sagwise.ui.lesson.LessonRoom;
@@ -62,6 +64,7 @@ public final class SagwiseApp extends Application {
     private final ExecutorService curing =
             Executors.newSingleThreadExecutor(SagwiseApp::quietThread);
     private final ExecutorService time = Executors.newSingleThreadExecutor(SagwiseApp::timeThread);
+    private final Recovery recovery = new Recovery(ConfigFolder.here());
     private MainWindow window;
 
     @Override
@@ -115,7 +118,13 @@ public final class SagwiseApp extends Application {
                         examples,
                         new Thumbnails(examples, assess, behindTheScenes),
                         lessons);
-        window = new MainWindow(stage, models, () -> Wording.in(locale.get()));
+        recovery.follow(bench);
+        window =
+                new MainWindow(
+                        stage,
+                        models,
+                        new Leftovers(recovery, reader),
+                        () -> Wording.in(locale.get()));
         Thread.currentThread()
                 .setUncaughtExceptionHandler(new FailureReport(() -> window.dialogs()));
         window.open(files.stream().findFirst().map(Path::of));
@@ -126,6 +135,7 @@ public final class SagwiseApp extends Application {
         behindTheScenes.shutdownNow();
         curing.shutdownNow();
         time.shutdownNow();
+        recovery.close();
     }
 
     private static Thread timeThread(Runnable work) {

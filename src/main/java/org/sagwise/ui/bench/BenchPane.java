@@ -126,13 +126,17 @@ public final class BenchPane extends Pane implements Workbench.Ground {
                 || !scenery.lies(bench.scenario(), looks.get())
                 || !layout.equals(scenery.layout())) {
             boolean opened = scenery != null && bench.history().entries().size() == 1;
+            boolean laidOut =
+                    scenery != null
+                            && bench.scenario().placement().isEmpty()
+                            && !layout.equals(scenery.layout());
             boolean redrawn = scenery != null && scenery.layout().drawing() != layout.drawing();
             scenery = Scenery.of(bench.assessment(), layout, looks.get(), locale);
             touch.rebuild(scenery);
             if (redrawn) {
                 work.say("");
             }
-            if (opened || redrawn) {
+            if (opened || redrawn || laidOut) {
                 view.fit();
             } else if (bench.history().entries().size() > 1) {
                 view.hold();

@@ -39,6 +39,7 @@ final class Header extends HBox {
         getStyleClass().add("header");
         setAlignment(Pos.CENTER_LEFT);
         title.setId("bench-title");
+        file.setId("bench-file");
         title.getStyleClass().add("bench-title");
         file.getStyleClass().add("quiet");
         VBox middle = new VBox(title, file);

@@ -35,6 +35,7 @@ public final class MainWindow implements Commands.WindowActions {
 
     private final Stage stage;
     private final MainFrame.Models models;
+    private final Leftovers leftovers;
     private final Supplier<Wording> wording;
     private final Subscriptions lasting = new Subscriptions();
     private Scene scene;
@@ -44,11 +45,14 @@ public final class MainWindow implements Commands.WindowActions {
     private Commands commands;
 
     /**
+     * @param leftovers what earlier runs of the program could not save
      * @param wording the words in the present language
      */
-    public MainWindow(Stage stage, MainFrame.Models models, Supplier<Wording> wording) {
+    public MainWindow(
+            Stage stage, MainFrame.Models models, Leftovers leftovers, Supplier<Wording> wording) {
         this.stage = stage;
         this.models = models;
+        this.leftovers = leftovers;
         this.wording = wording;
     }
 
@@ -83,6 +87,7 @@ public final class MainWindow implements Commands.WindowActions {
         Platform.runLater(
                 () -> {
                     NoticeDialogs.showOnce(models.preferences(), dialogs);
+                    leftovers.offer(models.documents(), dialogs);
                     file.ifPresent(models.documents()::open);
                 });
     }
