@@ -1,10 +1,9 @@
 package org.sagwise.cli;
 
 import org.sagwise.caution.Assessment;
-import org.sagwise.caution.fix.Cure;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.ShareText;
-import org.sagwise.report.explain.Explanation;
+import org.sagwise.report.explain.ExplainedPost;
 import org.sagwise.report.post.PostFormat;
 import org.sagwise.scenario.Scenario;
 
@@ -15,10 +14,8 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -73,19 +70,7 @@ final class ExplainCommand implements Callable<Integer> {
 
     private String post(Scenario scenario, PostFormat wanted) {
         Assessment assessment = Assessment.of(scenario, CatalogueLoader.builtIn());
-        Optional<Cure> cure = Cure.of(assessment);
-        Explanation.Materials materials =
-                new Explanation.Materials(
-                        ShareText.of(scenario),
-                        cure,
-                        cure.flatMap(it -> ShareText.of(it.after().scenario())),
-                        wanted.hasPictures()
-                                ? new InlinePictures(call.locale()).of(assessment, cure)
-                                : List.of());
-        return wanted.write(
-                Explanation.of(assessment, materials, call.locale(), call.signs()),
-                call.locale(),
-                call.signs());
+        return ExplainedPost.write(assessment, wanted, ShareText::of, call.locale(), call.signs());
     }
 
     /** The format asked for; else that of the file's ending; else Markdown. */

@@ -23,7 +23,16 @@ public final class ScenarioFiles {
         return save(path, ScenarioWriter.write(scenario), AtomicFile.ON_DISK);
     }
 
+    /** Saves something else in the same way, such as a picture or a post. */
+    public static Saved save(Path path, byte[] bytes) {
+        return save(path, bytes, AtomicFile.ON_DISK);
+    }
+
     static Saved save(Path path, String text, AtomicFile.Sink sink) {
+        return save(path, text.getBytes(StandardCharsets.UTF_8), sink);
+    }
+
+    private static Saved save(Path path, byte[] bytes, AtomicFile.Sink sink) {
         try {
             Path target = AtomicFile.target(path);
             if (Files.isDirectory(target)) {
@@ -33,7 +42,7 @@ public final class ScenarioFiles {
             } else if (AtomicFile.isWriteProtected(target)) {
                 return failed(Problem.FILE_UNWRITABLE, target);
             }
-            AtomicFile.write(target, text.getBytes(StandardCharsets.UTF_8), sink);
+            AtomicFile.write(target, bytes, sink);
             return new Saved.Done(target);
         } catch (AccessDeniedException e) {
             return failed(Problem.FOLDER_UNWRITABLE, AtomicFile.folder(path));

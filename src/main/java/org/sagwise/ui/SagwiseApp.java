@@ -61,7 +61,7 @@ public final class SagwiseApp extends Application {
                     () -> SystemLooks.of(System.getProperty("os.name"), SystemShell::ask));
     private final ExecutorService behindTheScenes =
             Executors.newSingleThreadExecutor(SagwiseApp::quietThread);
-    private final ExecutorService curing =
+    private final ExecutorService onRequest =
             Executors.newSingleThreadExecutor(SagwiseApp::quietThread);
     private final ExecutorService time = Executors.newSingleThreadExecutor(SagwiseApp::timeThread);
     private final Recovery recovery = new Recovery(ConfigFolder.here());
@@ -108,7 +108,7 @@ public final class SagwiseApp extends Application {
                                 bench, new Threads(time, Platform::runLater), System::nanoTime),
                         new Workbench(bench, new ScenarioRules(catalogue), locale),
                         assess,
-                        new CureModel(bench, assess, curing),
+                        new CureModel(bench, assess, onRequest),
                         new ShelfColumn.Stock(
                                 goods, new ShelfPictures(goods, assess, behindTheScenes)),
                         documents,
@@ -117,7 +117,8 @@ public final class SagwiseApp extends Application {
                         view,
                         examples,
                         new Thumbnails(examples, assess, behindTheScenes),
-                        lessons);
+                        lessons,
+                        onRequest);
         recovery.follow(bench);
         window =
                 new MainWindow(
@@ -133,7 +134,7 @@ public final class SagwiseApp extends Application {
     @Override
     public void stop() {
         behindTheScenes.shutdownNow();
-        curing.shutdownNow();
+        onRequest.shutdownNow();
         time.shutdownNow();
         recovery.close();
     }

@@ -50,6 +50,7 @@ import org.sagwise.ui.work.Workbench;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.Executor;
 import java.util.function.Function;
 
 /** Everything inside the window, in one language. */
@@ -69,7 +70,8 @@ public final class MainFrame extends BorderPane {
             ViewModel view,
             List<Example> examples,
             Thumbnails thumbnails,
-            Lessons lessons) {}
+            Lessons lessons,
+            Executor behindTheScenes) {}
 
     /** Lessons to choose from, and the one that runs. */
     public record Lessons(LessonShelf shelf, LessonRoom room) {}

@@ -8,6 +8,7 @@ import org.sagwise.ui.clock.ClockCommands;
 import org.sagwise.ui.clock.CourseSaver;
 import org.sagwise.ui.command.Command;
 import org.sagwise.ui.dialog.Dialogs;
+import org.sagwise.ui.dialog.SideWindow;
 import org.sagwise.ui.fire.SpaceBar;
 import org.sagwise.ui.lesson.LessonCommands;
 import org.sagwise.ui.model.Subscriptions;
@@ -100,7 +101,13 @@ public final class MainWindow implements Commands.WindowActions {
         table = new ReadingsWindow(stage, models.bench(), models.looks(), words);
         inside.add(table::close);
         ShareDesk desk =
-                new ShareDesk(models.bench(), models.documents(), dialogs, models.work()::say);
+                new ShareDesk(
+                        models.bench(),
+                        models.documents(),
+                        dialogs,
+                        new SideWindow(stage, models.looks()),
+                        models.behindTheScenes(),
+                        models.work()::say);
         models.lessons().room().speak();
         commands =
                 Commands.of(
@@ -185,6 +192,8 @@ public final class MainWindow implements Commands.WindowActions {
                         commands.saveAs(),
                         commands.shares().paste(),
                         commands.shares().share(),
+                        commands.shares().post(),
+                        commands.shares().picture(),
                         commands.undo(),
                         commands.redo(),
                         commands.title(),

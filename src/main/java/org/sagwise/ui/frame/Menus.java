@@ -75,6 +75,8 @@ final class Menus {
                 controls.item(commands.saveAs()),
                 controls.line(),
                 controls.item(commands.shares().share()),
+                controls.item(commands.shares().post()),
+                controls.item(commands.shares().picture()),
                 controls.line(),
                 controls.item(commands.quit()));
     }

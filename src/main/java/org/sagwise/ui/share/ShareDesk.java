@@ -2,31 +2,53 @@ package org.sagwise.ui.share;
 
 import javafx.scene.control.Label;
 import javafx.scene.layout.Region;
+import javafx.stage.Modality;
 
 import org.sagwise.file.ShareText;
 import org.sagwise.ui.dialog.Dialogs;
+import org.sagwise.ui.dialog.SideWindow;
 import org.sagwise.ui.file.Documents;
 import org.sagwise.ui.model.BenchModel;
+import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.text.Wording;
 
+import java.nio.file.Path;
 import java.util.Optional;
+import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 
 /** Where a bench is handed on, and one that was handed on is taken. */
 public final class ShareDesk {
 
+    private static final double POST_WIDTH = 780;
+    private static final double POST_HEIGHT = 620;
+    private static final double PICTURE_WIDTH = 960;
+    private static final double PICTURE_HEIGHT = 600;
+
     private final BenchModel bench;
     private final Documents documents;
     private final Dialogs dialogs;
+    private final SideWindow windows;
+    private final Executor behindTheScenes;
     private final Consumer<String> say;
 
     /**
+     * @param windows opens windows beside the main one
+     * @param behindTheScenes where posts and pictures are made
      * @param say says in passing what was done
      */
-    public ShareDesk(BenchModel bench, Documents documents, Dialogs dialogs, Consumer<String> say) {
+    public ShareDesk(
+            BenchModel bench,
+            Documents documents,
+            Dialogs dialogs,
+            SideWindow windows,
+            Executor behindTheScenes,
+            Consumer<String> say) {
         this.bench = bench;
         this.documents = documents;
         this.dialogs = dialogs;
+        this.windows = windows;
+        this.behindTheScenes = behindTheScenes;
         this.say = say;
     }
 
@@ -48,6 +70,42 @@ public final class ShareDesk {
         } else {
             tell("share.too-large.title", "share.too-large", ShareText.MOST_CHARACTERS / 1024);
         }
+    }
+
+    /** Shows the post that explains the bench, to copy or save. */
+    public void copyPost() {
+        PostPane pane =
+                new PostPane(bench.assessment(), wording(), exports(), new Latest(behindTheScenes));
+        windows.open(
+                wording().say("post.title"),
+                pane,
+                POST_WIDTH,
+                POST_HEIGHT,
+                Modality.WINDOW_MODAL,
+                new Subscriptions());
+    }
+
+    /** Shows a picture of the bench, to save or copy. */
+    public void exportPicture() {
+        Subscriptions subscriptions = new Subscriptions();
+        PicturePane pane =
+                new PicturePane(
+                        bench.assessment(),
+                        wording(),
+                        exports(),
+                        new Latest(behindTheScenes),
+                        subscriptions);
+        windows.open(
+                wording().say("picture.title"),
+                pane,
+                PICTURE_WIDTH,
+                PICTURE_HEIGHT,
+                Modality.WINDOW_MODAL,
+                subscriptions);
+    }
+
+    private Exports exports() {
+        return new Exports(wording(), documents.fileProperty().get().map(Path::getParent));
     }
 
     private void tell(String titleKey, String key, Object... words) {

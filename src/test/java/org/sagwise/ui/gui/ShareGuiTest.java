@@ -5,6 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import javafx.scene.control.Label;
+import javafx.scene.control.TextArea;
+import javafx.scene.image.Image;
+import javafx.scene.image.ImageView;
 import javafx.scene.input.KeyCode;
 
 import org.junit.jupiter.api.Test;
@@ -14,7 +17,9 @@ import org.sagwise.file.ScenarioReader;
 import org.sagwise.file.ShareText;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.share.CopyBoard;
+import org.testfx.util.WaitForAsyncUtils;
 
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicReference;
 
 /** A bench goes out as text, and comes in as text, wherever the focus is. */
@@ -57,6 +62,45 @@ class ShareGuiTest extends GuiTest {
                         .scenario()
                         .orElseThrow();
         assertEquals("Two cells side by side", back.title());
+    }
+
+    @Test
+    void post_inEveryFormat_isWrittenShownAndCopied() throws Exception {
+        open();
+        robot().push(KeyCode.SHORTCUT, KeyCode.SHIFT, KeyCode.E);
+        settle();
+        WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> preview().startsWith("# "));
+
+        work("post-bbcode");
+        WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> preview().startsWith("[b]"));
+        work("post-copy");
+        assertTrue(copied().contains("sagwise1:"), copied());
+
+        work("post-html");
+        WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> !preview().startsWith("[b]"));
+        work("post-copy");
+        assertTrue(copied().contains("<svg"), "pictures are in the file");
+    }
+
+    @Test
+    void picture_ofTheSchematic_isPaintedInTheSizeChosen() throws Exception {
+        open();
+        robot().push(KeyCode.SHORTCUT, KeyCode.E);
+        settle();
+        WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> painted() == 1200);
+
+        work("picture-drawing-schematic");
+        work("picture-size-1920");
+        WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> painted() == 1920);
+    }
+
+    private String preview() {
+        return ((TextArea) node("post-preview")).getText();
+    }
+
+    private double painted() {
+        Image image = ((ImageView) node("picture-preview")).getImage();
+        return image == null ? 0 : image.getWidth();
     }
 
     private String shared(String demo) {

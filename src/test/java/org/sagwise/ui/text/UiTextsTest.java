@@ -7,8 +7,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.sagwise.caution.Caution;
+import org.sagwise.picture.export.PictureFormat;
+import org.sagwise.picture.layout.Drawing;
 import org.sagwise.reading.Ledger;
 import org.sagwise.reading.PartReading;
+import org.sagwise.reading.Press;
+import org.sagwise.report.post.PostFormat;
 import org.sagwise.scenario.KeySpec;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.ScenarioKeys;
@@ -81,6 +85,14 @@ class UiTextsTest {
                 .forEach(id -> addCommand(keys, id));
         Stream.of("say", "predict", "estimate", "do", "measure", "explain", "caution", "check")
                 .forEach(kind -> keys.add("lesson.kind." + kind));
+        Stream.of(PostFormat.values()).forEach(each -> keys.add("post.format." + each.word()));
+        Stream.of(PictureFormat.values()).forEach(e -> keys.add("picture.format." + word(e)));
+        Stream.of(Press.values()).forEach(each -> keys.add("picture.press." + word(each)));
+        Stream.of(Drawing.values()).forEach(each -> keys.add("picture.drawing." + word(each)));
+        Stream.of("light", "dark", "high-contrast")
+                .forEach(each -> keys.add("picture.colours." + each));
+        Stream.of("format", "press", "drawing", "colours")
+                .forEach(each -> keys.add("picture." + each));
         Stream.of("looks-light", "looks-dark", "looks-high-contrast", "looks-system")
                 .forEach(id -> addCommand(keys, id));
         Stream.of("language-system", "language-en", "language-de")

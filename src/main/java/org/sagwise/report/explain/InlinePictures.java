@@ -1,4 +1,4 @@
-package org.sagwise.cli;
+package org.sagwise.report.explain;
 
 import org.sagwise.caution.Assessment;
 import org.sagwise.caution.fix.Cure;

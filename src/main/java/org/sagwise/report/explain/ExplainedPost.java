@@ -1,0 +1,41 @@
+package org.sagwise.report.explain;
+
+import org.sagwise.caution.Assessment;
+import org.sagwise.caution.fix.Cure;
+import org.sagwise.quantity.QuantityFormat.Signs;
+import org.sagwise.report.post.PostFormat;
+import org.sagwise.scenario.Scenario;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** Writes the post that explains a bench, with all that belongs in it. */
+public final class ExplainedPost {
+
+    private ExplainedPost() {}
+
+    /**
+     * Writes a post. Looks for a cure and runs the bench down, so it may take a while.
+     *
+     * @param shareText makes share text of a scenario; empty for one that is too large
+     */
+    public static String write(
+            Assessment assessment,
+            PostFormat format,
+            Function<Scenario, Optional<String>> shareText,
+            Locale locale,
+            Signs signs) {
+        Optional<Cure> cure = Cure.of(assessment);
+        Explanation.Materials materials =
+                new Explanation.Materials(
+                        shareText.apply(assessment.scenario()),
+                        cure,
+                        cure.flatMap(it -> shareText.apply(it.after().scenario())),
+                        format.hasPictures()
+                                ? new InlinePictures(locale).of(assessment, cure)
+                                : List.of());
+        return format.write(Explanation.of(assessment, materials, locale, signs), locale, signs);
+    }
+}

@@ -1,0 +1,60 @@
+package org.sagwise.ui.share;
+
+import javafx.stage.FileChooser;
+import javafx.stage.Window;
+
+import org.sagwise.file.Saved;
+import org.sagwise.file.ScenarioFiles;
+import org.sagwise.ui.text.Wording;
+
+import java.io.File;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Saves what is exported where a person says. */
+final class Exports {
+
+    private final Wording wording;
+    private final Optional<Path> folder;
+
+    /**
+     * @param folder where to begin
+     */
+    Exports(Wording wording, Optional<Path> folder) {
+        this.wording = wording;
+        this.folder = folder;
+    }
+
+    /**
+     * Asks for a place and saves there.
+     *
+     * @param title of the bench, of which a name is suggested
+     * @param ending of the file's name, without the dot
+     * @return what to say about it; empty if the person thought better
+     */
+    Optional<String> save(Window window, String title, String ending, byte[] bytes) {
+        FileChooser chooser = new FileChooser();
+        chooser.setTitle(wording.say("export.save.title"));
+        chooser.setInitialFileName(name(title) + "." + ending);
+        chooser.getExtensionFilters()
+                .add(
+                        new FileChooser.ExtensionFilter(
+                                ending.toUpperCase(Locale.ROOT), "*." + ending));
+        folder.map(Path::toFile).filter(File::isDirectory).ifPresent(chooser::setInitialDirectory);
+        return Optional.ofNullable(chooser.showSaveDialog(window))
+                .map(File::toPath)
+                .map(path -> write(path, bytes));
+    }
+
+    String write(Path path, byte[] bytes) {
+        return ScenarioFiles.save(path, bytes) instanceof Saved.Failed failed
+                ? failed.problem().text(wording.locale())
+                : wording.say("export.saved", path.getFileName());
+    }
+
+    private static String name(String title) {
+        String plain = title.replaceAll("[^\\p{L}\\p{N}]+", "-").replaceAll("^-+|-+$", "");
+        return plain.isEmpty() ? "bench" : plain.toLowerCase(Locale.ROOT);
+    }
+}

@@ -1,0 +1,37 @@
+package org.sagwise.ui.share;
+
+import javafx.application.Platform;
+
+import java.util.concurrent.Executor;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+
+/** Works something out behind the scenes; only the answer to the last question is given. */
+final class Latest {
+
+    private final Executor behindTheScenes;
+    private volatile int asked;
+
+    Latest(Executor behindTheScenes) {
+        this.behindTheScenes = behindTheScenes;
+    }
+
+    /** Asks; the answer comes on the thread of the window. To be called there, too. */
+    <T> void ask(Supplier<T> question, Consumer<T> answer) {
+        int mine = asked + 1;
+        asked = mine;
+        behindTheScenes.execute(
+                () -> {
+                    if (mine == asked) {
+                        T found = question.get();
+                        Platform.runLater(() -> answerIfLast(mine, found, answer));
+                    }
+                });
+    }
+
+    private <T> void answerIfLast(int mine, T found, Consumer<T> answer) {
+        if (mine == asked) {
+            answer.accept(found);
+        }
+    }
+}

@@ -1,0 +1,145 @@
+package org.sagwise.ui.share;
+
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.CheckBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextArea;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+import org.sagwise.caution.Assessment;
+import org.sagwise.file.ShareText;
+import org.sagwise.quantity.QuantityFormat.Signs;
+import org.sagwise.report.explain.ExplainedPost;
+import org.sagwise.report.post.PostFormat;
+import org.sagwise.ui.text.Wording;
+
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
+
+/** The post that explains the bench: in which format, how it reads, and off with it. */
+final class PostPane extends BorderPane {
+
+    private static final Map<PostFormat, String> ENDINGS =
+            Map.of(
+                    PostFormat.MARKDOWN, "md",
+                    PostFormat.BBCODE, "bbcode",
+                    PostFormat.TEXT, "txt",
+                    PostFormat.HTML, "html");
+
+    private final Assessment assessment;
+    private final Wording wording;
+    private final Exports exports;
+    private final Latest latest;
+    private final Choice<PostFormat> format;
+    private final CheckBox ascii;
+    private final TextArea preview = new TextArea();
+    private final Label state = new Label();
+    private final Button copy;
+    private final Button save;
+    private String post = "";
+
+    PostPane(Assessment assessment, Wording wording, Exports exports, Latest latest) {
+        this.assessment = assessment;
+        this.wording = wording;
+        this.exports = exports;
+        this.latest = latest;
+        setId("post");
+        format =
+                new Choice<>(
+                        "post",
+                        wording.say("post.format"),
+                        List.of(PostFormat.values()),
+                        PostFormat::word,
+                        each -> wording.say("post.format." + each.word()));
+        ascii = new CheckBox(wording.say("post.ascii"));
+        ascii.setId("post-ascii");
+        ascii.setTooltip(new Tooltip(wording.say("post.ascii.tip")));
+        HBox head = new HBox(format, ascii);
+        head.setAlignment(Pos.BOTTOM_LEFT);
+        head.getStyleClass().add("window-row");
+        preview.setId("post-preview");
+        preview.getStyleClass().add("post-preview");
+        preview.setEditable(false);
+        preview.setWrapText(true);
+        preview.setAccessibleText(wording.say("post.preview"));
+        copy = new Button(wording.say("post.copy"));
+        copy.setId("post-copy");
+        copy.setDefaultButton(true);
+        copy.setOnAction(event -> copy());
+        save = new Button(wording.say("export.save"));
+        save.setId("post-save");
+        save.setOnAction(event -> save());
+        state.setId("post-state");
+        state.setWrapText(true);
+        state.getStyleClass().add("quiet");
+        state.setMaxWidth(Double.MAX_VALUE);
+        HBox.setHgrow(state, Priority.ALWAYS);
+        HBox foot = new HBox(state, save, copy);
+        foot.setAlignment(Pos.CENTER_LEFT);
+        foot.getStyleClass().add("window-row");
+        setTop(new VBox(head));
+        setCenter(preview);
+        setBottom(foot);
+        format.chosenProperty().subscribe(chosen -> write());
+        ascii.selectedProperty().subscribe((before, now) -> write());
+    }
+
+    private void write() {
+        PostFormat wanted = format.get();
+        Signs signs = ascii.isSelected() ? Signs.ASCII : Signs.PRINT;
+        copy.setDisable(true);
+        save.setDisable(true);
+        state.setText(wording.say("post.writing"));
+        latest.ask(() -> written(wanted, signs), this::show);
+    }
+
+    private Written written(PostFormat wanted, Signs signs) {
+        String whole = text(wanted, signs);
+        return new Written(
+                wanted, whole, wanted.hasPictures() ? text(PostFormat.TEXT, signs) : whole);
+    }
+
+    private String text(PostFormat wanted, Signs signs) {
+        return ExplainedPost.write(assessment, wanted, ShareText::of, wording.locale(), signs);
+    }
+
+    private void show(Written written) {
+        post = written.whole();
+        preview.setText(written.preview());
+        preview.setScrollTop(0);
+        copy.setDisable(false);
+        save.setDisable(false);
+        state.setText(
+                wording.say(
+                        written.format().hasPictures() ? "post.state.pictures" : "post.state",
+                        post.length(),
+                        post.lines().count()));
+    }
+
+    private void copy() {
+        CopyBoard.put(post);
+        state.setText(wording.say("post.copied"));
+    }
+
+    private void save() {
+        exports.save(
+                        getScene().getWindow(),
+                        assessment.scenario().title(),
+                        ENDINGS.get(format.get()),
+                        post.getBytes(StandardCharsets.UTF_8))
+                .ifPresent(state::setText);
+    }
+
+    /**
+     * A post.
+     *
+     * @param preview how it reads; the source of a file with pictures reads like nothing
+     */
+    private record Written(PostFormat format, String whole, String preview) {}
+}
