@@ -25,7 +25,7 @@ public final class Bench {
     private final Catalogue catalogue;
     private final Map<String, ResolvedCell> cells = new LinkedHashMap<>();
     private final Map<String, ResolvedCoil> coils = new LinkedHashMap<>();
-    private final Map<String, PartKind> kinds = new HashMap<>();
+    private final Map<String, Part> parts = new HashMap<>();
     private final States start;
     private Moment rest;
     private Moment fired;
@@ -36,7 +36,7 @@ public final class Bench {
         Map<String, CellState> states = new HashMap<>();
         Set<String> blown = new HashSet<>();
         for (Part part : scenario.parts()) {
-            kinds.put(part.id(), part.kind());
+            parts.put(part.id(), part);
             if (part.kind() == PartKind.CELL) {
                 ResolvedCell cell = ResolvedCell.of(part, catalogue, scenario.ambientC());
                 cells.put(part.id(), cell);
@@ -66,6 +66,11 @@ public final class Bench {
 
     public Catalogue catalogue() {
         return catalogue;
+    }
+
+    /** The part with this id, found at once however many there are. */
+    Part part(String id) {
+        return parts.get(id);
     }
 
     /** Cells by id, in file order. */
@@ -129,7 +134,7 @@ public final class Bench {
 
     private boolean isBare(TerminalRef terminal) {
         return !terminal.terminal().equals("can")
-                || kinds.get(terminal.part()) != PartKind.CELL
+                || parts.get(terminal.part()).kind() != PartKind.CELL
                 || cells.get(terminal.part()).isTorn();
     }
 

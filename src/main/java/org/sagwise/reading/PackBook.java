@@ -74,7 +74,7 @@ final class PackBook {
 
     private void source(PartReading part) {
         if (part.kind() == PartKind.SUPPLY) {
-            double emfV = bench.scenario().part(part.id()).orElseThrow().numberOrDefault("volts");
+            double emfV = bench.part(part.id()).numberOrDefault("volts");
             source(emfV * part.currentA());
             supplyHeatW += (emfV - part.voltsV()) * part.currentA();
         } else if (part.kind() == PartKind.CHARGER) {

@@ -165,7 +165,7 @@ final class ReadingTaker {
             return 0;
         }
         double currentA = point.outputCurrentA(element.getAsInt());
-        Part part = bench.scenario().part(id).orElseThrow();
+        Part part = bench.part(id);
         double voltsV =
                 point.voltageV(
                         circuit.node(part.terminal("out+")), circuit.node(part.terminal("out-")));
@@ -173,7 +173,7 @@ final class ReadingTaker {
     }
 
     private double firstV(String id) {
-        Part part = bench.scenario().part(id).orElseThrow();
+        Part part = bench.part(id);
         return point.potentialV(circuit.node(part.terminals().get(0)));
     }
 

@@ -194,7 +194,7 @@ final class StairBuilder {
             Joint joint = bench.scenario().links().get(owner.link().getAsInt()).joint();
             return joint instanceof Joint.Jumper ? Staircase.Kind.WIRE : Staircase.Kind.CONTACT;
         }
-        PartKind kind = bench.scenario().part(owner.part()).orElseThrow().kind();
+        PartKind kind = bench.part(owner.part()).kind();
         return switch (kind) {
             case SWITCH ->
                     heightMoment.circuit().element(owner.part()).isPresent()

@@ -80,7 +80,7 @@ final class StairTracer {
 
     private PartKind kind(Ways.Way way) {
         String part = moment.circuit().owners().get(way.element()).part();
-        return bench.scenario().part(part).map(p -> p.kind()).orElse(null);
+        return part.isEmpty() ? null : bench.part(part).kind();
     }
 
     /**
