@@ -30,6 +30,7 @@ import org.sagwise.ui.frame.MainFrame;
 import org.sagwise.ui.frame.MainWindow;
 import org.sagwise.ui.lesson.LessonRoom;
 import org.sagwise.ui.lesson.LessonShelf;
+import org.sagwise.ui.lesson.ProgressBook;
 import org.sagwise.ui.model.BenchModel;
 import org.sagwise.ui.prefs.ConfigFolder;
 import org.sagwise.ui.prefs.DiskSettings;
@@ -95,11 +96,13 @@ public final class SagwiseApp extends Application {
                         new StageFileDialogs(stage, () -> window.dialogs()),
                         preferences);
         ViewModel view = new ViewModel();
+        ProgressBook book = new ProgressBook(ConfigFolder.here());
         MainFrame.Lessons lessons =
                 new MainFrame.Lessons(
                         new LessonShelf(
                                 new LessonReader(catalogue), behindTheScenes, Platform::runLater),
-                        new LessonRoom(bench, documents, catalogue, locale, view::fit));
+                        new LessonRoom(bench, documents, catalogue, locale, book, view::fit),
+                        book);
         List<Good> goods = Goods.of(catalogue);
         MainFrame.Models models =
                 new MainFrame.Models(

@@ -34,6 +34,7 @@ import org.sagwise.ui.lesson.LessonCommands;
 import org.sagwise.ui.lesson.LessonList;
 import org.sagwise.ui.lesson.LessonRoom;
 import org.sagwise.ui.lesson.LessonShelf;
+import org.sagwise.ui.lesson.ProgressBook;
 import org.sagwise.ui.model.BenchModel;
 import org.sagwise.ui.model.Lit;
 import org.sagwise.ui.model.Subscriptions;
@@ -74,7 +75,7 @@ public final class MainFrame extends BorderPane {
             Executor behindTheScenes) {}
 
     /** Lessons to choose from, and the one that runs. */
-    public record Lessons(LessonShelf shelf, LessonRoom room) {}
+    public record Lessons(LessonShelf shelf, LessonRoom room, ProgressBook book) {}
 
     /** Share of the width that the readings may take where text is large. */
     private static final double LARGEST_SIDE_SHARE = 0.42;
@@ -221,7 +222,12 @@ public final class MainFrame extends BorderPane {
         LessonRoom room = models.lessons.room();
         column.add(
                 LeftColumn.Page.LESSONS,
-                new LessonList(models.lessons.shelf(), room, wording, subscriptions));
+                new LessonList(
+                        models.lessons.shelf(),
+                        room,
+                        models.lessons.book(),
+                        wording,
+                        subscriptions));
         LessonColumn running =
                 new LessonColumn(
                         room, models.lessons.shelf(), lesson, controls, wording, subscriptions);

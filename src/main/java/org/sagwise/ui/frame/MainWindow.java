@@ -118,7 +118,8 @@ public final class MainWindow implements Commands.WindowActions {
                         models.view(),
                         desk,
                         ClockCommands.of(models.clock(), this::saveCourse),
-                        LessonCommands.of(models.lessons().room(), words),
+                        LessonCommands.of(
+                                models.lessons().room(), models.lessons().book(), dialogs),
                         this);
         MainFrame frame = new MainFrame(models, commands, words, inside);
         if (scene == null) {

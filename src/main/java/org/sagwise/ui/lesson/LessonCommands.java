@@ -2,10 +2,13 @@ package org.sagwise.ui.lesson;
 
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.BooleanBinding;
+import javafx.scene.control.ButtonType;
+import javafx.scene.control.Label;
 
 import org.sagwise.lesson.LessonPlayer;
 import org.sagwise.lesson.Step;
 import org.sagwise.ui.command.Command;
+import org.sagwise.ui.dialog.Dialogs;
 import org.sagwise.ui.text.Wording;
 
 import java.util.List;
@@ -13,9 +16,20 @@ import java.util.function.Predicate;
 
 /** What a learner can do in a running lesson, by button, menu and key alike. */
 public record LessonCommands(
-        Command next, Command back, Command hint, Command show, Command reset, Command leave) {
+        Command next,
+        Command back,
+        Command hint,
+        Command show,
+        Command reset,
+        Command leave,
+        Command restart,
+        Command forget) {
 
-    public static LessonCommands of(LessonRoom room, Wording wording) {
+    /**
+     * @param dialogs asks before progress is forgotten
+     */
+    public static LessonCommands of(LessonRoom room, ProgressBook book, Dialogs dialogs) {
+        Wording wording = dialogs.wording();
         return new LessonCommands(
                 Command.of("lesson-next", room::next)
                         .by("Alt+Right")
@@ -34,11 +48,32 @@ public record LessonCommands(
                         .unless(not(room, now -> !room.atSummary())),
                 Command.of("lesson-leave", room::leave)
                         .by("Shortcut+W")
-                        .unless(not(room, now -> true)));
+                        .unless(not(room, now -> true)),
+                Command.of("lesson-restart", room::restart).unless(not(room, now -> true)),
+                Command.of("lesson-forget", () -> forget(book, dialogs))
+                        .unless(
+                                Bindings.createBooleanBinding(
+                                        () -> book.property().get().places().isEmpty(),
+                                        book.property())));
+    }
+
+    private static void forget(ProgressBook book, Dialogs dialogs) {
+        Wording wording = dialogs.wording();
+        Label words = new Label(wording.say("lesson.forget.words"));
+        words.setWrapText(true);
+        words.getStyleClass().add("dialog-words");
+        ButtonType agree = dialogs.agree("lesson.forget.do");
+        dialogs.ask(
+                        "lesson-forget",
+                        wording.say("lesson.forget.title"),
+                        words,
+                        List.of(agree, dialogs.leave("dialog.cancel")))
+                .filter(agree::equals)
+                .ifPresent(agreed -> book.wipe());
     }
 
     public List<Command> all() {
-        return List.of(next, back, hint, show, reset, leave);
+        return List.of(next, back, hint, show, reset, restart, leave, forget);
     }
 
     /** Whether the step asks for something that is not done yet. */

@@ -20,12 +20,18 @@ import java.util.List;
 public final class LessonList extends ScrollPane {
 
     private final LessonRoom room;
+    private final ProgressBook book;
     private final Wording wording;
     private final VBox list = new VBox();
 
     public LessonList(
-            LessonShelf shelf, LessonRoom room, Wording wording, Subscriptions subscriptions) {
+            LessonShelf shelf,
+            LessonRoom room,
+            ProgressBook book,
+            Wording wording,
+            Subscriptions subscriptions) {
         this.room = room;
+        this.book = book;
         this.wording = wording;
         setId("lessons");
         getStyleClass().addAll("plain-scroll", "examples");
@@ -35,6 +41,7 @@ public final class LessonList extends ScrollPane {
         setContent(list);
         FocusScroll.in(this, subscriptions);
         subscriptions.watch(shelf.lessonsProperty(), this::show);
+        subscriptions.onChange(book.property(), () -> show(shelf.lessonsProperty().get()));
     }
 
     private void show(List<Lesson> lessons) {
@@ -61,13 +68,23 @@ public final class LessonList extends ScrollPane {
             setId("lesson-" + lesson.id());
             getStyleClass().add("example");
             Label name = label(title, "example-title");
-            Label minutes = label(wording.say("lessons.minutes", lesson.minutes()), "quiet");
-            content = new VBox(name, minutes);
+            String minutes = wording.say("lessons.minutes", lesson.minutes());
+            Standing standing = book.standing(lesson);
+            String how =
+                    switch (standing.state()) {
+                        case FRESH -> minutes;
+                        case BEGUN ->
+                                wording.say("lessons.begun", standing.step(), standing.steps());
+                        case DONE -> wording.say("lessons.done");
+                    };
+            Label state = label(how, standing.state() == Standing.State.DONE ? "done" : "quiet");
+            state.setId("standing-" + lesson.id());
+            content = new VBox(name, state);
             setGraphic(content);
             setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
             setAlignment(Pos.TOP_LEFT);
             setMaxWidth(Double.MAX_VALUE);
-            setAccessibleText(wording.say("lessons.spoken", title, lesson.minutes()));
+            setAccessibleText(wording.say("lessons.spoken", title, how));
             String goal = lesson.goal().in(wording.locale());
             setTooltip(new Tooltip(wording.say("lessons.tip", title, goal)));
             setOnAction(event -> room.start(lesson));

@@ -5,6 +5,7 @@ import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 
+import org.sagwise.file.LessonProgress;
 import org.sagwise.lesson.Lesson;
 import org.sagwise.lesson.LessonPlayer;
 import org.sagwise.lesson.Step;
@@ -34,6 +35,7 @@ public final class LessonRoom {
     private final Documents documents;
     private final Catalogue catalogue;
     private final Supplier<Locale> locale;
+    private final ProgressBook book;
     private final Runnable fit;
     private final ReadOnlyObjectWrapper<Optional<LessonPlayer>> player =
             new ReadOnlyObjectWrapper<>(Optional.empty());
@@ -42,6 +44,7 @@ public final class LessonRoom {
 
     /**
      * @param locale the language of the window
+     * @param book keeps how far one is
      * @param fit brings the whole bench into view
      */
     public LessonRoom(
@@ -49,7 +52,9 @@ public final class LessonRoom {
             Documents documents,
             Catalogue catalogue,
             Supplier<Locale> locale,
+            ProgressBook book,
             Runnable fit) {
+        this.book = book;
         this.fit = fit;
         this.bench = bench;
         this.documents = documents;
@@ -58,6 +63,7 @@ public final class LessonRoom {
         bench.historyProperty().subscribe((before, now) -> look());
         bench.thumb().downProperty().subscribe((before, now) -> look());
         documents.lentProperty().subscribe((before, now) -> endUnless(now));
+        player.subscribe(now -> now.ifPresent(book::keep));
     }
 
     /** Who plays which lesson; empty while none runs. */
@@ -78,14 +84,35 @@ public final class LessonRoom {
         return atSummary.get();
     }
 
-    /** Begins a lesson. */
+    /** Begins a lesson, or goes on with one that is not done. */
     public void start(Lesson lesson) {
+        boolean begun = book.standing(lesson).state() == Standing.State.BEGUN;
+        start(book.place(lesson).filter(kept -> begun).map(kept -> resumed(lesson, kept)), lesson);
+    }
+
+    /** Begins the lesson that runs from its first step, with nothing answered. */
+    public void restart() {
+        player().map(LessonPlayer::lesson).ifPresent(same -> start(Optional.empty(), same));
+    }
+
+    private void start(Optional<LessonPlayer> resumed, Lesson lesson) {
         leave();
-        LessonPlayer fresh = LessonPlayer.begin(lesson, catalogue, locale.get());
+        LessonPlayer next =
+                resumed.orElseGet(() -> LessonPlayer.begin(lesson, catalogue, locale.get()));
         laying = true;
-        documents.lend(fresh.bench());
+        documents.lend(next.bench());
         laying = false;
-        enter(fresh);
+        enter(next);
+    }
+
+    private LessonPlayer resumed(Lesson lesson, LessonProgress.Place kept) {
+        LessonPlayer there =
+                LessonPlayer.resume(
+                        lesson, catalogue, locale.get(), kept.reached(), kept.answers());
+        // What was done on the bench in a step that is done is done on the bench now.
+        return there.step().isObservation() && !there.answers().isOpen()
+                ? there.showSolution()
+                : there;
     }
 
     /** Ends the lesson and brings back what lay on the bench before. */

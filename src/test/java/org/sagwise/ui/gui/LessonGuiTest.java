@@ -4,7 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import javafx.application.Platform;
 import javafx.scene.Node;
+import javafx.scene.control.MenuBar;
+import javafx.scene.control.MenuItem;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
@@ -13,6 +16,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.testfx.util.WaitForAsyncUtils;
 
+import java.nio.file.Files;
 import java.util.concurrent.TimeUnit;
 
 /** A whole lesson by mouse, a whole lesson by keyboard, and the ways out of one. */
@@ -198,6 +202,38 @@ class LessonGuiTest extends GuiTest {
         click("choice-1");
         assertFalse(node("cautions-waiting").isVisible());
         assertTrue(robot().lookup(".caution-card").tryQuery().isPresent());
+    }
+
+    @Test
+    void progress_leftHalfWay_goesOnThereAndCanBeForgotten() {
+        click(FIRST);
+        next();
+        click("choice-3");
+        next();
+        click("button-lesson-leave");
+        click("tab-lessons");
+        assertEquals("Go on at step 3 of 13", text("standing-01-close-the-ring"));
+
+        click(FIRST);
+        assertEquals("Step 3 of 13", text("lesson-place"));
+        assertTrue(Files.exists(folder().resolve("config").resolve("lessons.json")));
+        robot().interact(() -> item("item-lesson-restart").fire());
+        settle();
+        assertEquals("Step 1 of 13", text("lesson-place"));
+
+        robot().interact(() -> Platform.runLater(item("item-lesson-forget")::fire));
+        settle();
+        click("lesson-forget-ok_done");
+        assertFalse(Files.exists(folder().resolve("config").resolve("lessons.json")));
+    }
+
+    private MenuItem item(String id) {
+        return ((MenuBar) node("menus"))
+                .getMenus().stream()
+                        .flatMap(menu -> menu.getItems().stream())
+                        .filter(item -> id.equals(item.getId()))
+                        .findFirst()
+                        .orElseThrow();
     }
 
     @Test

@@ -1,0 +1,79 @@
+package org.sagwise.ui.lesson;
+
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+
+import org.sagwise.file.LessonProgress;
+import org.sagwise.lesson.Lesson;
+import org.sagwise.lesson.LessonPlayer;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+
+/**
+ * How far each lesson is, kept on this machine alone until it is wiped. Trouble with the file goes
+ * to the log: nobody wants to be stopped in a lesson because of it.
+ */
+public final class ProgressBook {
+
+    private static final Logger LOG = Logger.getLogger(ProgressBook.class.getName());
+
+    /** Name of the file in the folder of settings. */
+    static final String FILE = "lessons.json";
+
+    private final Path file;
+    private final ReadOnlyObjectWrapper<LessonProgress> progress;
+
+    /**
+     * @param folder where the file is; need not exist
+     */
+    public ProgressBook(Path folder) {
+        file = folder.resolve(FILE);
+        progress = new ReadOnlyObjectWrapper<>(LessonProgress.read(file));
+    }
+
+    public ReadOnlyObjectProperty<LessonProgress> property() {
+        return progress.getReadOnlyProperty();
+    }
+
+    /** How far a lesson is. */
+    public Standing standing(Lesson lesson) {
+        return Standing.of(lesson, progress.get().place(lesson.id()));
+    }
+
+    Optional<LessonProgress.Place> place(Lesson lesson) {
+        return progress.get().place(lesson.id());
+    }
+
+    /** Keeps how far somebody is; nothing is written where that changes nothing. */
+    void keep(LessonPlayer player) {
+        LessonProgress next = progress.get().with(player);
+        if (!next.equals(progress.get())) {
+            progress.set(next);
+            write(next);
+        }
+    }
+
+    /** Forgets everything. */
+    public void wipe() {
+        progress.set(LessonProgress.NONE);
+        try {
+            LessonProgress.wipe(file);
+        } catch (IOException failure) {
+            LOG.log(Level.WARNING, "the progress in lessons cannot be deleted", failure);
+        }
+    }
+
+    private void write(LessonProgress next) {
+        try {
+            Files.createDirectories(file.toAbsolutePath().getParent());
+            next.write(file);
+        } catch (IOException failure) {
+            LOG.log(Level.WARNING, "the progress in lessons cannot be kept", failure);
+        }
+    }
+}
