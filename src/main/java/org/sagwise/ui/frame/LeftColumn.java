@@ -6,15 +6,14 @@ import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.BorderPane;
-import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
+import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.GridPane;
 
 import org.sagwise.ui.text.Wording;
 
 import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
-import java.util.stream.Stream;
 
 /** The column at the left of the bench: one of several pages, chosen at its top. */
 final class LeftColumn extends BorderPane {
@@ -32,10 +31,12 @@ final class LeftColumn extends BorderPane {
     /** A lesson is read from further away, in larger type, and needs more room. */
     private static final PseudoClass TEACHING = PseudoClass.getPseudoClass("teaching");
 
+    private static final int TABS_IN_A_ROW = 2;
+
     private final Map<Page, Node> pages = new EnumMap<>(Page.class);
     private final Map<Page, ToggleButton> tabs = new EnumMap<>(Page.class);
     private final ToggleGroup group = new ToggleGroup();
-    private final HBox bar = new HBox();
+    private final GridPane bar = new GridPane();
     private final Wording wording;
 
     LeftColumn(Wording wording) {
@@ -43,6 +44,11 @@ final class LeftColumn extends BorderPane {
         setId("left");
         getStyleClass().add("left-column");
         bar.getStyleClass().add("left-tabs");
+        for (int i = 0; i < TABS_IN_A_ROW; i++) {
+            ColumnConstraints half = new ColumnConstraints();
+            half.setPercentWidth(100.0 / TABS_IN_A_ROW);
+            bar.getColumnConstraints().add(half);
+        }
         setTop(bar);
     }
 
@@ -53,15 +59,17 @@ final class LeftColumn extends BorderPane {
         tab.setTooltip(new Tooltip(wording.say("left." + word + ".tip")));
         tab.setToggleGroup(group);
         tab.setMaxWidth(Double.MAX_VALUE);
-        HBox.setHgrow(tab, Priority.ALWAYS);
         tab.setOnAction(event -> show(page));
         tabs.put(page, tab);
         pages.put(page, content);
     }
 
-    /** Offers these pages and shows one of them. */
+    /** Offers these pages and shows one of them; two beside each other, so that words fit. */
     void offer(Page shown, Page... offered) {
-        bar.getChildren().setAll(Stream.of(offered).map(tabs::get).toList());
+        bar.getChildren().clear();
+        for (int i = 0; i < offered.length; i++) {
+            bar.add(tabs.get(offered[i]), i % TABS_IN_A_ROW, i / TABS_IN_A_ROW);
+        }
         show(shown);
     }
 
