@@ -31,6 +31,7 @@ record Commands(
         Command undo,
         Command redo,
         EditCommands edits,
+        Command sameWatts,
         ShareCommands shares,
         Command title,
         Command latch,
@@ -58,6 +59,8 @@ record Commands(
         void editTitle();
 
         void showCard();
+
+        void showSameWatts();
 
         void showTable();
 
@@ -93,6 +96,11 @@ record Commands(
         BooleanBinding nothingToRedo =
                 Bindings.createBooleanBinding(
                         () -> bench.history().redoable().isEmpty(), bench.historyProperty());
+        BooleanBinding fewCells =
+                Bindings.createBooleanBinding(
+                        () -> EditCommands.cells(work).size() < 2,
+                        work.movesProperty(),
+                        bench.historyProperty());
         return new Commands(
                 Command.of("new", () -> documents.openExample(Scenario.empty())).by("Shortcut+N"),
                 Command.of("open", documents::open).by("Shortcut+O"),
@@ -103,6 +111,7 @@ record Commands(
                 Command.of("undo", bench::undo).by("Shortcut+Z").unless(nothingToUndo),
                 Command.of("redo", bench::redo).by("Shortcut+Shift+Z").unless(nothingToRedo),
                 EditCommands.of(work, window::showCard),
+                Command.of("same-watts", window::showSameWatts).by("Shortcut+4").unless(fewCells),
                 ShareCommands.of(desk),
                 Command.of("title", window::editTitle).by("F2"),
                 Command.of("latch", bench.thumb()::toggleLatch).by("Shortcut+L").unless(noButton),

@@ -171,6 +171,11 @@ public final class MainWindow implements Commands.WindowActions {
     }
 
     @Override
+    public void showSameWatts() {
+        SameWattsDialog.show(models.work(), dialogs);
+    }
+
+    @Override
     public void showTable() {
         table.show();
     }
@@ -186,6 +191,7 @@ public final class MainWindow implements Commands.WindowActions {
                         commands.edits().parallel(),
                         commands.edits().series(),
                         commands.edits().rows(),
+                        commands.sameWatts(),
                         commands.blank(),
                         commands.open(),
                         commands.reread(),

@@ -152,6 +152,7 @@ final class Menus {
                 controls.item(edits.parallel()),
                 controls.item(edits.series()),
                 controls.item(edits.rows()),
+                controls.item(commands.sameWatts()),
                 controls.line(),
                 controls.item(commands.title()));
     }

@@ -4,6 +4,7 @@ import javafx.beans.binding.Bindings;
 import javafx.beans.binding.BooleanBinding;
 
 import org.sagwise.picture.layout.PartShape;
+import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.edit.AlignParts;
 import org.sagwise.scenario.edit.ArrangeCells;
 import org.sagwise.scenario.edit.CutLinks;
@@ -163,11 +164,13 @@ public record EditCommands(
                 id, () -> work.perform(new AlignParts(work.hands().chosen().parts(), line)));
     }
 
-    /** The chosen cells, or all of them where none is chosen. */
-    private static List<String> cells(Workbench work) {
-        Set<String> chosen = work.hands().chosen().parts();
-        return ArrangeCells.cellsAmong(
-                work.bench().scenario(), chosen.isEmpty() ? newParts(work, List.of()) : chosen);
+    /** The chosen cells, or all of them where fewer than two are chosen. */
+    public static List<String> cells(Workbench work) {
+        Scenario scenario = work.bench().scenario();
+        List<String> chosen = ArrangeCells.cellsAmong(scenario, work.hands().chosen().parts());
+        return chosen.size() > 1
+                ? chosen
+                : ArrangeCells.cellsAmong(scenario, newParts(work, List.of()));
     }
 
     private static List<Integer> rows(Workbench work) {

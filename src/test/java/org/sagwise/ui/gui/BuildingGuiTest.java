@@ -206,4 +206,23 @@ class BuildingGuiTest extends GuiTest {
         robot().push(KeyCode.CONTROL, KeyCode.A).write(value).push(KeyCode.ENTER);
         settle();
     }
+
+    /**
+     * Ideal but for the cells: in a row the coil is four times as large, amps per cell the same.
+     */
+    @Test
+    void sameWatts_pairIntoARow_findsTheCoil() {
+        buildPair();
+        robot().interact(() -> node("bench").requestFocus());
+        robot().push(KeyCode.CONTROL, KeyCode.DIGIT4);
+        settle();
+        assertEquals("17.2 W", text("watts-power-now"));
+        assertEquals("17.2 W", text("watts-power-then"));
+
+        robot().clickOn("#watts-dialog-ok_done");
+        settle();
+        assertEquals("−17.16", firedWatts());
+        robot().push(KeyCode.CONTROL, KeyCode.Z);
+        assertEquals("−17.16", firedWatts());
+    }
 }
