@@ -27,11 +27,6 @@ import java.util.concurrent.Callable;
 @Command(name = "measured", mixinStandardHelpOptions = true, versionProvider = Version.class)
 final class MeasuredCommand implements Callable<Integer> {
 
-    /** A usual cell, where nobody says which: typical, from memory. */
-    private static final double USUAL_MAH = 2500;
-
-    private static final double USUAL_LIMIT_A = 20;
-
     private final CallContext call;
 
     @Spec private CommandSpec spec;
@@ -73,8 +68,9 @@ final class MeasuredCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         MeterCheck check = check();
-        double limitA = limit == null ? USUAL_LIMIT_A : positive("--limit", limit, Unit.AMPERE);
-        double capacityMah = capacity == null ? USUAL_MAH : milliampereHours();
+        double limitA =
+                limit == null ? Measured.USUAL_LIMIT_A : positive("--limit", limit, Unit.AMPERE);
+        double capacityMah = capacity == null ? Measured.USUAL_CAPACITY_MAH : milliampereHours();
         Measurement.Answer answer = Measurement.of(check);
         if (answer instanceof Measurement.Answer.Refused refused) {
             refused.contradictions().forEach(which -> call.problem(sentence(which, check)));

@@ -35,6 +35,12 @@ public record Measured(
         Estimate pathOhm,
         Map<Reading, Double> blame) {
 
+    /** Capacity of a usual cell, where nobody says which, mAh: typical, from memory. */
+    public static final double USUAL_CAPACITY_MAH = 2500;
+
+    /** Continuous limit of a usual cell, A: typical, from memory. */
+    public static final double USUAL_LIMIT_A = 20;
+
     private static final double ROOT_12 = Math.sqrt(12);
     private static final MathContext DIGITS = new MathContext(6);
 

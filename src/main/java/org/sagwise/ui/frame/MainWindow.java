@@ -201,6 +201,7 @@ public final class MainWindow implements Commands.WindowActions {
                         commands.shares().share(),
                         commands.shares().post(),
                         commands.shares().picture(),
+                        commands.shares().measured(),
                         commands.undo(),
                         commands.redo(),
                         commands.title(),

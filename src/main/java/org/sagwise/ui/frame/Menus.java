@@ -69,6 +69,7 @@ final class Menus {
                 recent(),
                 examples(),
                 controls.item(commands.shares().paste()),
+                controls.item(commands.shares().measured()),
                 controls.item(commands.reread()),
                 controls.line(),
                 controls.item(commands.save()),

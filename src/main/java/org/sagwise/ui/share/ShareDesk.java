@@ -3,11 +3,14 @@ package org.sagwise.ui.share;
 import javafx.scene.control.Label;
 import javafx.scene.layout.Region;
 import javafx.stage.Modality;
+import javafx.stage.Stage;
 
 import org.sagwise.file.ShareText;
+import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.dialog.Dialogs;
 import org.sagwise.ui.dialog.SideWindow;
 import org.sagwise.ui.file.Documents;
+import org.sagwise.ui.measured.MeasuredPane;
 import org.sagwise.ui.model.BenchModel;
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.text.Wording;
@@ -15,6 +18,7 @@ import org.sagwise.ui.text.Wording;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Executor;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 
 /** Where a bench is handed on, and one that was handed on is taken. */
@@ -24,6 +28,8 @@ public final class ShareDesk {
     private static final double POST_HEIGHT = 620;
     private static final double PICTURE_WIDTH = 960;
     private static final double PICTURE_HEIGHT = 600;
+    private static final double MEASURED_WIDTH = 860;
+    private static final double MEASURED_HEIGHT = 620;
 
     private final BenchModel bench;
     private final Documents documents;
@@ -102,6 +108,25 @@ public final class ShareDesk {
                 PICTURE_HEIGHT,
                 Modality.WINDOW_MODAL,
                 subscriptions);
+    }
+
+    /** Asks what a meter shows at a real bench, and makes a bench of it. */
+    public void fromMeter() {
+        AtomicReference<Stage> window = new AtomicReference<>();
+        MeasuredPane pane = new MeasuredPane(wording(), found -> leave(window.get(), found));
+        window.set(
+                windows.open(
+                        wording().say("measured.title"),
+                        pane,
+                        MEASURED_WIDTH,
+                        MEASURED_HEIGHT,
+                        Modality.WINDOW_MODAL,
+                        new Subscriptions()));
+    }
+
+    private void leave(Stage window, Scenario found) {
+        window.close();
+        documents.openUnsaved(found);
     }
 
     private Exports exports() {
