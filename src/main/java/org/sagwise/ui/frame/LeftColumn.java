@@ -59,6 +59,7 @@ final class LeftColumn extends BorderPane {
         tab.setTooltip(new Tooltip(wording.say("left." + word + ".tip")));
         tab.setToggleGroup(group);
         tab.setMaxWidth(Double.MAX_VALUE);
+        tab.setMinWidth(USE_PREF_SIZE);
         tab.setOnAction(event -> show(page));
         tabs.put(page, tab);
         pages.put(page, content);

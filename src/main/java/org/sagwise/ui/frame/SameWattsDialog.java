@@ -95,6 +95,16 @@ final class SameWattsDialog {
     }
 
     private void compare(int rows) {
+        answer(rows);
+        // There is no window yet when it is first asked.
+        Platform.runLater(
+                () ->
+                        Optional.ofNullable(table.getScene())
+                                .map(scene -> scene.lookup("#watts-dialog-ok_done"))
+                                .ifPresent(button -> button.setDisable(change.isEmpty())));
+    }
+
+    private void answer(int rows) {
         asked++;
         change = Optional.empty();
         table.getChildren().clear();

@@ -2,24 +2,15 @@ package org.sagwise.ui.hands;
 
 import org.sagwise.picture.layout.PartShape;
 import org.sagwise.scenario.Part;
-import org.sagwise.scenario.Placement;
-import org.sagwise.scenario.Probes;
 import org.sagwise.scenario.TerminalRef;
-import org.sagwise.scenario.edit.AddPart;
 import org.sagwise.scenario.edit.Edit;
 import org.sagwise.scenario.edit.FreshIds;
 import org.sagwise.scenario.edit.JoinTerminals;
-import org.sagwise.scenario.edit.PlaceParts;
-import org.sagwise.scenario.edit.SetProbes;
-import org.sagwise.scenario.edit.Together;
 import org.sagwise.ui.model.Lit;
 
 import java.awt.geom.Rectangle2D;
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -191,7 +182,8 @@ public final class Handwork {
         }
         hold(Grip.NOTHING);
         if (held instanceof Grip.Fresh fresh) {
-            lay(fresh);
+            doer.accept(new Drops(surface.get()).lay(fresh));
+            choose(Lit.part(fresh.part().id()));
         } else if (held instanceof Grip.Lifted lifted) {
             place(lifted.ids(), lifted.dx(), lifted.dy());
         } else if (held instanceof Grip.Lead lead) {
@@ -199,7 +191,7 @@ public final class Handwork {
                     new JoinTerminals(
                             List.of(lead.from(), lead.over().orElseThrow()), joint.joint()));
         } else if (held instanceof Grip.Tip tip) {
-            probe(tip);
+            doer.accept(new Drops(surface.get()).probe(tip));
         }
         return true;
     }
@@ -212,68 +204,10 @@ public final class Handwork {
         hold(Grip.NOTHING);
     }
 
-    private void lay(Grip.Fresh fresh) {
-        Snap snap = surface.get().snapped(fresh.part(), fresh.quarters(), fresh.x(), fresh.y());
-        List<Edit> edits = new ArrayList<>();
-        edits.add(new AddPart(fresh.part(), placeOf(fresh.x(), fresh.y(), fresh.quarters())));
-        if (snap.dx() == fresh.x() && snap.dy() == fresh.y()) {
-            edits.addAll(touches(snap));
-        }
-        doer.accept(new Together(edits));
-        choose(Lit.part(fresh.part().id()));
-    }
-
     private void place(Set<String> ids, int dx, int dy) {
-        if (dx == 0 && dy == 0) {
-            return;
+        if (dx != 0 || dy != 0) {
+            doer.accept(new Drops(surface.get()).place(ids, dx, dy));
         }
-        Surface bench = surface.get();
-        Map<String, Placement> places = new HashMap<>();
-        for (String id : ids) {
-            bench.placeOf(id)
-                    .ifPresent(
-                            old ->
-                                    places.put(
-                                            id,
-                                            new Placement(
-                                                    old.x() + (double) dx / PartShape.GRID,
-                                                    old.y() + (double) dy / PartShape.GRID,
-                                                    old.turnDegrees())));
-        }
-        List<Edit> edits = new ArrayList<>();
-        edits.add(new PlaceParts(places));
-        Snap snap = bench.snapped(ids, dx, dy);
-        if (snap.dx() == dx && snap.dy() == dy) {
-            edits.addAll(touches(snap));
-        }
-        doer.accept(new Together(edits));
-    }
-
-    private List<Edit> touches(Snap snap) {
-        Surface bench = surface.get();
-        return snap.touches().stream()
-                .filter(touch -> !bench.isJoined(touch.moved().ref(), touch.other().ref()))
-                .<Edit>map(
-                        touch ->
-                                JoinTerminals.touch(
-                                        touch.other().ref(),
-                                        touch.moved().ref(),
-                                        JointChoice.CONTACT_MOHM))
-                .toList();
-    }
-
-    private void probe(Grip.Tip tip) {
-        TerminalRef to = tip.over().orElseThrow();
-        Optional<Probes> old = surface.get().scenario().probes();
-        TerminalRef red = tip.probe() == Grip.Probe.RED ? to : old.map(Probes::red).orElse(to);
-        TerminalRef black =
-                tip.probe() == Grip.Probe.BLACK ? to : old.map(Probes::black).orElse(to);
-        doer.accept(new SetProbes(Optional.of(Probes.of(red, black))));
-    }
-
-    private static Placement placeOf(int x, int y, int quarters) {
-        return new Placement(
-                (double) x / PartShape.GRID, (double) y / PartShape.GRID, quarters * 90.0);
     }
 
     /** The area of a frame. */
