@@ -1,8 +1,7 @@
 package org.sagwise.app;
 
+import org.sagwise.cli.NoWindow;
 import org.sagwise.cli.SagwiseCommand;
-import org.sagwise.cli.WindowObstacle;
-import org.sagwise.cli.WindowOpener;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -11,7 +10,6 @@ import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -38,20 +36,6 @@ public final class Rehearsal {
                     List.of("parts"),
                     List.of("lesson", "list"));
 
-    /** On the machine that builds there may be no display. */
-    private static final WindowOpener NO_WINDOW =
-            new WindowOpener() {
-                @Override
-                public Optional<WindowObstacle> obstacle() {
-                    return Optional.of(WindowObstacle.NO_DISPLAY);
-                }
-
-                @Override
-                public int open(Optional<Path> file) {
-                    return 0;
-                }
-            };
-
     private Rehearsal() {}
 
     /**
@@ -72,7 +56,7 @@ public final class Rehearsal {
         var nowhere = new PrintWriter(Writer.nullWriter());
         SagwiseCommand.run(
                 words.toArray(String[]::new),
-                NO_WINDOW,
+                new NoWindow(),
                 nowhere,
                 nowhere,
                 InputStream.nullInputStream());

@@ -13,6 +13,7 @@ import picocli.CommandLine.Spec;
 
 import java.io.InputStream;
 import java.io.PrintWriter;
+import java.io.Writer;
 import java.util.Locale;
 import java.util.ResourceBundle;
 import java.util.concurrent.Callable;
@@ -98,6 +99,20 @@ public final class SagwiseCommand implements Callable<Integer> {
                 .setErr(call.err())
                 .setParameterExceptionHandler(new WrongCall(call))
                 .setExecutionExceptionHandler(new Failure(call, manner.depth()));
+    }
+
+    /** What the command line says about itself in a language. */
+    static CommandSpec spec(Locale locale) {
+        PrintWriter nowhere = new PrintWriter(Writer.nullWriter());
+        CallContext call =
+                new CallContext(
+                        nowhere,
+                        nowhere,
+                        InputStream.nullInputStream(),
+                        new NoWindow(),
+                        locale,
+                        Signs.PRINT);
+        return line(call, new Manner(locale, Signs.PRINT, Manner.Depth.MESSAGE)).getCommandSpec();
     }
 
     private static ResourceBundle help(Locale locale) {

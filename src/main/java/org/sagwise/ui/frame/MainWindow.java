@@ -69,6 +69,7 @@ public final class MainWindow implements Commands.WindowActions {
      */
     public void open(Optional<Path> file) {
         build();
+        stage.getIcons().setAll(WindowIcons.all());
         stage.setOnCloseRequest(
                 request -> {
                     request.consume();
