@@ -4,16 +4,21 @@ import org.sagwise.picture.layout.PartBox;
 import org.sagwise.picture.look.TextStyle;
 import org.sagwise.picture.scene.BenchScene;
 
-/** A meter: a circle with V or A (BBC Bitesize, Circuit symbols), its red side marked. */
+import java.util.Map;
+
+/** A meter: a circle with V, A or Ω (BBC Bitesize, Circuit symbols), its red side marked. */
 final class MeterSymbol implements Symbol {
+
+    private static final Map<String, String> LETTERS =
+            Map.of("volts", "V", "amps", "A", "ohms", "Ω");
 
     @Override
     public void paint(SymbolPen pen, BenchScene scene, PartBox box) {
-        boolean amps = box.part().wordOrDefault("mode").orElse("volts").equals("amps");
+        String mode = box.part().wordOrDefault("mode").orElse("volts");
         pen.line(-60, 0, -28, 0);
         pen.line(28, 0, 60, 0);
         pen.circle(0, 0, 28);
         pen.plus(-44, -14);
-        pen.letters(amps ? "A" : "V", 0, 0, 40, TextStyle.HEADLINE);
+        pen.letters(LETTERS.get(mode), 0, 0, 40, TextStyle.HEADLINE);
     }
 }
