@@ -42,7 +42,8 @@ public final class Main {
     }
 
     private static PrintWriter writer(FileDescriptor stream) {
-        return new PrintWriter(new OutputStreamWriter(new FileOutputStream(stream), charset()));
+        return new PrintWriter(
+                new OutputStreamWriter(new ReaderStream(new FileOutputStream(stream)), charset()));
     }
 
     /**
