@@ -101,7 +101,9 @@ final class JsonFault {
 
     /** Faults that only what would have been right gives away. */
     private static Kind expected(String message, String text, int offset) {
-        if (message.contains("expecting comma")) {
+        if (isAtEnd(text, offset)) {
+            return Kind.CLIPPED;
+        } else if (message.contains("expecting comma")) {
             return Kind.MISSING_COMMA;
         } else if (message.contains("colon")) {
             return Kind.MISSING_COLON;
@@ -113,6 +115,11 @@ final class JsonFault {
             return decimals ? Kind.DECIMAL_COMMA : Kind.BARE_KEY;
         }
         return isWord(text, offset) ? Kind.WORD : Kind.CHARACTER;
+    }
+
+    /** Whether nothing but white space follows, and no word that could not be read ends here. */
+    private static boolean isAtEnd(String text, int offset) {
+        return text.substring(offset).isBlank() && word(text, offset).isEmpty();
     }
 
     /** Whether reading stopped within a number: {@code 4.14V}, {@code 0x12}. */
