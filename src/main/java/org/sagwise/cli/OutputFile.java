@@ -10,6 +10,8 @@ import java.util.Optional;
 /** Writes what a call asked to have in a file; whatever goes wrong is told in words. */
 final class OutputFile {
 
+    private static final String STANDARD_OUTPUT = "-";
+
     private final CallContext call;
     private final String name;
 
@@ -21,8 +23,12 @@ final class OutputFile {
         this.name = name;
     }
 
-    /** Writes a text as UTF-8 and gives the exit status. */
+    /** Writes a text, as UTF-8 if to a file, and gives the exit status. */
     int write(String text) {
+        if (isStandardOutput(name)) {
+            call.out().print(text);
+            return ExitStatus.DONE;
+        }
         return write(text.getBytes(StandardCharsets.UTF_8));
     }
 
@@ -42,6 +48,11 @@ final class OutputFile {
         }
     }
 
+    /** Whether this name stands for standard output, as {@code -} stands for standard input. */
+    static boolean isStandardOutput(String name) {
+        return name.equals(STANDARD_OUTPUT);
+    }
+
     /** What keeps this name from being written to, as far as can be told ahead. */
     Optional<String> wrong() {
         Path path;
@@ -52,6 +63,9 @@ final class OutputFile {
         }
         if (name.isBlank()) {
             return Optional.of(call.texts().say("wrong.name"));
+        }
+        if (isStandardOutput(name)) {
+            return Optional.of(call.texts().say("out.no-text"));
         }
         if (Files.isDirectory(path)) {
             return Optional.of(call.texts().say("out.folder", name));

@@ -11,13 +11,11 @@ import org.sagwise.run.Runner;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
-import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 
 /** Simulates a scenario in time and tells what came of it. */
@@ -65,18 +63,18 @@ final class RunCommand implements Callable<Integer> {
         RunPlan plan = request.plan(on, off, hold, until);
         RunSettings settings = request.settings(cutoff);
         request.checkCycles(cycles, plan);
+        Optional<OutputFile> course = course();
         GivenScenario given = new ScenarioInput(call).read(file);
         if (given.scenario().isEmpty()) {
             given.complain(call);
             return ExitStatus.WRONG;
         }
         Bench bench = Bench.of(given.scenario().get(), CatalogueLoader.builtIn());
-        RunResult result;
-        try (RunTicker ticker = new RunTicker(call)) {
-            result = Runner.run(bench, plan, settings, ticker);
-        }
-        if (csv != null && !isWritten(result)) {
-            return ExitStatus.WRONG;
+        RunResult result = simulated(bench, plan, settings);
+        int written =
+                course.map(out -> out.write(RunCsv.of(result.trace()))).orElse(ExitStatus.DONE);
+        if (written != ExitStatus.DONE || isCourseInPlaceOfReport()) {
+            return written;
         }
         RunReport report = RunReport.of(bench, plan, settings, result, cycles);
         if (json) {
@@ -87,13 +85,37 @@ final class RunCommand implements Callable<Integer> {
         return ExitStatus.DONE;
     }
 
-    private boolean isWritten(RunResult result) {
-        try {
-            Files.writeString(Path.of(csv), RunCsv.of(result.trace()));
-            return true;
-        } catch (IOException | InvalidPathException failure) {
-            call.problem(call.texts().say("run.csv-failed", csv, failure.getMessage()));
-            return false;
+    private RunResult simulated(Bench bench, RunPlan plan, RunSettings settings) {
+        try (RunTicker ticker = new RunTicker(call)) {
+            return Runner.run(bench, plan, settings, ticker);
         }
+    }
+
+    /** Where the course goes; told before anything is simulated if it can go nowhere. */
+    private Optional<OutputFile> course() {
+        if (csv == null) {
+            return Optional.empty();
+        }
+        OutputFile out = new OutputFile(call, csv);
+        if (isCourseInPlaceOfReport()) {
+            if (json) {
+                throw wrong(call.texts().say("wrong.one-of", "--csv -, --json"));
+            }
+            return Optional.of(out);
+        }
+        out.wrong()
+                .ifPresent(
+                        words -> {
+                            throw wrong(words);
+                        });
+        return Optional.of(out);
+    }
+
+    private boolean isCourseInPlaceOfReport() {
+        return csv != null && OutputFile.isStandardOutput(csv);
+    }
+
+    private ParameterException wrong(String words) {
+        return new ParameterException(spec.commandLine(), words);
     }
 }

@@ -38,7 +38,7 @@ final class UnshareCommand implements Callable<Integer> {
             return ExitStatus.WRONG;
         }
         Scenario scenario = given.scenario().get();
-        if (out == null) {
+        if (out == null || OutputFile.isStandardOutput(out)) {
             call.out().print(ScenarioWriter.write(scenario));
             return ExitStatus.DONE;
         }

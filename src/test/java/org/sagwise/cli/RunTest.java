@@ -132,6 +132,7 @@ class RunTest {
                 "--hold --on=3s | --hold: it cannot stand beside",
                 "--cutoff=warm | --cutoff: ",
                 "--cycles=-1 | --cycles: it must be from 1 to",
+                "--csv=- --json | Only one of these can be asked for: --csv -, --json",
                 "--cycles=99 --until=1h | --cycles: it tells of whole run-downs",
             })
     void wrongCall_isToldInWords(String options, String words) {
@@ -155,7 +156,17 @@ class RunTest {
                         "--until=1min",
                         "--csv=" + folder.resolve("no").resolve("where.csv"));
         assertEquals(2, outcome.status());
-        assertTrue(outcome.err().contains("could not be written"), outcome.err());
+        assertTrue(outcome.err().contains("There is no folder"), outcome.err());
+    }
+
+    @Test
+    void csv_toStandardOutput_standsAlone() {
+        Cli.Outcome outcome =
+                Cli.call("run", Cli.demo("two-cells-side-by-side"), "--until=6s", "--csv=-");
+        assertEquals(0, outcome.status(), outcome.err());
+        assertTrue(outcome.out().startsWith("time_s,fired,"), outcome.out());
+        assertTrue(outcome.out().stripTrailing().lines().allMatch(row -> row.contains(",")));
+        assertFalse(outcome.out().contains("teaching model"), outcome.out());
     }
 
     @Test
