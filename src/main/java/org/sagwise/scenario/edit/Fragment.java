@@ -2,6 +2,7 @@ package org.sagwise.scenario.edit;
 
 import org.sagwise.scenario.Placement;
 import org.sagwise.scenario.Scenario;
+import org.sagwise.scenario.ScenarioKeys;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -11,6 +12,8 @@ import java.util.stream.Collectors;
 
 /** Takes some parts out of a scenario as a scenario of its own: what is copied and shared. */
 public final class Fragment {
+
+    private static final Map<String, Object> MARK = Map.of("sagwise", "parts");
 
     private Fragment() {}
 
@@ -41,5 +44,26 @@ public final class Fragment {
                 whole.notes().stream()
                         .filter(note -> ids.contains(note.on()) || linkIds.contains(note.on()))
                         .toList());
+    }
+
+    /** The same, saying of itself that it is a part of a bench and not a whole one. */
+    public static Scenario marked(Scenario fragment) {
+        return new Scenario(
+                fragment.title(),
+                fragment.about(),
+                fragment.ambientC(),
+                fragment.parts(),
+                fragment.links(),
+                fragment.fired(),
+                fragment.probes(),
+                fragment.notes(),
+                fragment.placement(),
+                Optional.of(MARK),
+                ScenarioKeys.TOP_ORDER);
+    }
+
+    /** Whether a scenario says of itself that it is a part of a bench. */
+    public static boolean isMarked(Scenario scenario) {
+        return scenario.foreign().equals(Optional.of(MARK));
     }
 }

@@ -5,6 +5,7 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.value.ObservableValue;
 
 import org.sagwise.scenario.Scenario;
+import org.sagwise.scenario.edit.Fragment;
 import org.sagwise.ui.model.BenchModel;
 import org.sagwise.ui.model.History;
 import org.sagwise.ui.prefs.PreferencesModel;
@@ -13,6 +14,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /**
  * Opens and saves what lies on the bench. Nothing is ever lost without asking: a broken file leaves
@@ -86,11 +88,16 @@ public final class Documents {
      * about the present document.
      *
      * @param text a post with share text in it, or what a scenario file holds
+     * @param parts takes what says of itself that it is no whole bench
      */
-    public void openText(String text) {
+    public void openText(String text, Consumer<Scenario> parts) {
         ScenarioStore.Outcome outcome = store.readText(text);
         if (outcome instanceof ScenarioStore.Read read) {
-            openUnsaved(read.scenario());
+            if (Fragment.isMarked(read.scenario())) {
+                parts.accept(read.scenario());
+            } else {
+                openUnsaved(read.scenario());
+            }
         } else if (outcome instanceof ScenarioStore.Refused refused) {
             dialogs.showTextTroubles(refused.troubles());
         }

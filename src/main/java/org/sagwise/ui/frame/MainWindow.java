@@ -108,7 +108,8 @@ public final class MainWindow implements Commands.WindowActions {
                         dialogs,
                         new SideWindow(stage, models.looks()),
                         models.behindTheScenes(),
-                        models.work()::say);
+                        models.work()::say,
+                        models.work().board()::paste);
         models.lessons().room().speak();
         commands =
                 Commands.of(
@@ -187,6 +188,8 @@ public final class MainWindow implements Commands.WindowActions {
         withKeys.addAll(
                 List.of(
                         commands.latch(),
+                        commands.edits().cut(),
+                        commands.edits().copy(),
                         commands.edits().duplicate(),
                         commands.edits().selectAll(),
                         commands.edits().parallel(),

@@ -139,6 +139,8 @@ final class Menus {
                 undo,
                 redo,
                 controls.line(),
+                controls.item(edits.cut()),
+                controls.item(edits.copy()),
                 controls.item(edits.duplicate()),
                 controls.item(edits.delete()),
                 controls.item(edits.selectAll()),

@@ -37,11 +37,13 @@ public final class ShareDesk {
     private final SideWindow windows;
     private final Executor behindTheScenes;
     private final Consumer<String> say;
+    private final Consumer<Scenario> parts;
 
     /**
      * @param windows opens windows beside the main one
      * @param behindTheScenes where posts and pictures are made
      * @param say says in passing what was done
+     * @param parts lays parts that were copied on the bench
      */
     public ShareDesk(
             BenchModel bench,
@@ -49,19 +51,21 @@ public final class ShareDesk {
             Dialogs dialogs,
             SideWindow windows,
             Executor behindTheScenes,
-            Consumer<String> say) {
+            Consumer<String> say,
+            Consumer<Scenario> parts) {
         this.bench = bench;
         this.documents = documents;
         this.dialogs = dialogs;
         this.windows = windows;
         this.behindTheScenes = behindTheScenes;
         this.say = say;
+        this.parts = parts;
     }
 
     /** Opens the share text or scenario that was copied last. */
     public void paste() {
         Optional<String> text = CopyBoard.text();
-        text.ifPresent(documents::openText);
+        text.ifPresent(words -> documents.openText(words, parts));
         if (text.isEmpty()) {
             tell("share.nothing-copied.title", "share.nothing-copied", ShareText.BEGINNING);
         }

@@ -30,6 +30,8 @@ public record EditCommands(
         Command turn,
         Command flip,
         Command move,
+        Command cut,
+        Command copy,
         Command duplicate,
         Command delete,
         Command selectAll,
@@ -63,6 +65,8 @@ public record EditCommands(
                 Command.of("turn", () -> turn(work)).unless(noPart),
                 Command.of("flip", () -> flip(work)).unless(noPart),
                 Command.of("move", () -> lift(work)).unless(noPart),
+                Command.of("cut", () -> cut(work)).by("Shortcut+X").unless(noPart),
+                Command.of("copy", work.board()::copy).by("Shortcut+C").unless(noPart),
                 Command.of("duplicate", () -> duplicate(work)).by("Shortcut+D").unless(noPart),
                 Command.of("delete", () -> delete(work)).unless(nothing),
                 Command.of("select-all", () -> hands.choose(everything(work))).by("Shortcut+A"),
@@ -121,6 +125,13 @@ public record EditCommands(
                             work.ground().takeFocus();
                             work.hands().lift(box.x(), box.y());
                         });
+    }
+
+    /** What could not be copied is not taken away. */
+    private static void cut(Workbench work) {
+        if (work.board().copy()) {
+            delete(work);
+        }
     }
 
     static void duplicate(Workbench work) {

@@ -61,6 +61,7 @@ public final class Workbench {
     private final ScenarioRules rules;
     private final Supplier<Locale> locale;
     private final Handwork hands;
+    private final PartsBoard board = new PartsBoard(this);
     private final ReadOnlyIntegerWrapper moves = new ReadOnlyIntegerWrapper();
     private final ReadOnlyStringWrapper message = new ReadOnlyStringWrapper("");
     private Ground ground;
@@ -89,6 +90,11 @@ public final class Workbench {
 
     public BenchModel bench() {
         return bench;
+    }
+
+    /** Where parts are copied to and pasted from. */
+    public PartsBoard board() {
+        return board;
     }
 
     public Handwork hands() {

@@ -55,7 +55,7 @@ class DocumentsTest {
     @Test
     void openText_shareTextInAPost_liesOnTheBenchUnsaved() {
         String share = ShareText.of(Scenario.empty().withTitle("Shared")).orElseThrow();
-        documents.openText("Look at this:\n" + share + "\nThanks!");
+        documents.openText("Look at this:\n" + share + "\nThanks!", parts -> {});
 
         assertEquals("Shared", bench.scenario().title());
         assertEquals(Optional.empty(), documents.fileProperty().get());
@@ -66,7 +66,7 @@ class DocumentsTest {
     void openText_clipped_isRefusedBeforeAnybodyIsAskedAboutTheBench() {
         change();
         String share = ShareText.of(Scenario.empty().withTitle("Shared")).orElseThrow();
-        documents.openText(share.substring(0, share.length() - 5));
+        documents.openText(share.substring(0, share.length() - 5), parts -> {});
 
         assertEquals("Changed", bench.scenario().title());
         assertEquals(1, answers.textTroubles.size());

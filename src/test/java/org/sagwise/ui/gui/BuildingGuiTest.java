@@ -225,4 +225,20 @@ class BuildingGuiTest extends GuiTest {
         robot().push(KeyCode.CONTROL, KeyCode.Z);
         assertEquals("−17.16", firedWatts());
     }
+
+    @Test
+    void copyAndPaste_twoJoinedCells_laysThemBeside() {
+        buildPair();
+        robot().clickOn("#part-A").press(KeyCode.SHIFT).clickOn("#part-B");
+        robot().release(KeyCode.SHIFT).push(KeyCode.CONTROL, KeyCode.C);
+        robot().push(KeyCode.CONTROL, KeyCode.V);
+        settle();
+        assertTrue(isThere("part-C"));
+        assertTrue(isThere("part-D"));
+        assertEquals("−17.16", firedWatts());
+
+        robot().push(KeyCode.CONTROL, KeyCode.Z);
+        settle();
+        assertFalse(isThere("part-C"));
+    }
 }
