@@ -151,6 +151,17 @@ public final class Screenshots extends Application {
         steps.add(() -> take("clock-ran-down"));
         steps.add(() -> press("clock-press-back"));
         steps.add(() -> take("clock-turned-back"));
+        steps.add(() -> choose("item-example-old-and-new-in-a-row"));
+        steps.add(() -> {});
+        steps.add(() -> press("speed-10"));
+        steps.add(() -> press("clock-go"));
+        for (int i = 0; i < 3; i++) {
+            steps.add(() -> press("latch"));
+            wait(2);
+            steps.add(() -> press("latch"));
+            wait(3);
+        }
+        steps.add(() -> take("clock-presses"));
         steps.add(() -> choose("item-example-side-by-side-one-reversed"));
         steps.add(() -> {});
         for (int i = 0; i < 4; i++) {

@@ -4,6 +4,9 @@ import javafx.beans.binding.Bindings;
 import javafx.beans.binding.BooleanBinding;
 
 import org.sagwise.ui.command.Command;
+import org.sagwise.ui.prefs.Preferences;
+import org.sagwise.ui.prefs.PreferencesModel;
+import org.sagwise.ui.prefs.Shown;
 
 import java.util.List;
 import java.util.function.UnaryOperator;
@@ -20,12 +23,13 @@ public record ClockCommands(
         Command faster,
         Command runDown,
         Command forget,
+        Command curves,
         Command save) {
 
     /**
      * @param save writes what was recorded to a file
      */
-    public static ClockCommands of(ClockModel clock, Runnable save) {
+    public static ClockCommands of(ClockModel clock, PreferencesModel preferences, Runnable save) {
         BooleanBinding over =
                 Bindings.createBooleanBinding(
                         () ->
@@ -59,17 +63,32 @@ public record ClockCommands(
                 Command.of("time-press-on", clock::pressOn).by("Shift+F7").unless(atEnd),
                 Command.of("time-slower", () -> change(clock, Speed::slower)).by("Shortcut+Comma"),
                 Command.of("time-faster", () -> change(clock, Speed::faster)).by("Shortcut+Period"),
-                Command.of("time-run-down", clock::runDown).by("Shift+F4").unless(running),
+                Command.of("time-run-down", () -> runDown(clock, preferences))
+                        .by("Shift+F4")
+                        .unless(running),
                 Command.of("time-forget", clock::reset).unless(nothing),
+                Command.of("time-curves", () -> preferences.change(ClockCommands::turnCurves))
+                        .by("F4"),
                 Command.of("time-save", save).unless(nothing));
     }
 
     /** Those with keys, in the order in which people meet them. */
     public List<Command> withKeys() {
-        return List.of(go, stepBack, stepOn, pressBack, pressOn, start, slower, faster, runDown);
+        return List.of(
+                go, stepBack, stepOn, pressBack, pressOn, start, slower, faster, runDown, curves);
     }
 
     private static void change(ClockModel clock, UnaryOperator<Speed> to) {
         clock.setSpeed(to.apply(clock.speedProperty().get()));
+    }
+
+    /** A run-down is looked at in its curves. */
+    private static void runDown(ClockModel clock, PreferencesModel preferences) {
+        preferences.change(now -> now.withCurves(Shown.SHOWN));
+        clock.runDown();
+    }
+
+    private static Preferences turnCurves(Preferences now) {
+        return now.withCurves(now.curves() == Shown.SHOWN ? Shown.HIDDEN : Shown.SHOWN);
     }
 }

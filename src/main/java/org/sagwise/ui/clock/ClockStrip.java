@@ -17,6 +17,7 @@ import org.sagwise.ui.command.Command;
 import org.sagwise.ui.command.Controls;
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.prefs.PreferencesModel;
+import org.sagwise.ui.prefs.Shown;
 import org.sagwise.ui.theme.LooksModel;
 
 import java.util.List;
@@ -67,7 +68,7 @@ public final class ClockStrip extends HBox {
         time.setMinWidth(USE_PREF_SIZE);
         presses.setId("clock-presses");
         presses.getStyleClass().addAll("quiet", "clock-presses");
-        presses.setMinWidth(0);
+        presses.setMinWidth(USE_PREF_SIZE);
         aside.setId("clock-aside");
         aside.setMinWidth(0);
         aside.setTooltip(new Tooltip());
@@ -83,7 +84,8 @@ public final class ClockStrip extends HBox {
         getChildren()
                 .addAll(
                         new SpeedChoice(clock, texts, subscriptions),
-                        wired(new Button(), commands.runDown(), "run-down", controls));
+                        wired(new Button(), commands.runDown(), "run-down", controls),
+                        curves(commands, preferences, controls, subscriptions));
         subscriptions.watch(clock.nowProperty(), this::show);
         subscriptions.watch(clock.asideProperty(), this::tell);
         subscriptions.watch(
@@ -108,6 +110,17 @@ public final class ClockStrip extends HBox {
                     icon.getStyleClass().setAll("icon", going ? "icon-pause" : "icon-go");
                 });
         return go;
+    }
+
+    private ButtonBase curves(
+            ClockCommands commands,
+            PreferencesModel preferences,
+            Controls controls,
+            Subscriptions subscriptions) {
+        ToggleButton curves = wired(new ToggleButton(), commands.curves(), "curves", controls);
+        subscriptions.watch(
+                preferences.property(), now -> curves.setSelected(now.curves() == Shown.SHOWN));
+        return curves;
     }
 
     private Button small(Command command, String word, Controls controls) {

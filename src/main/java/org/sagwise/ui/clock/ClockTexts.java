@@ -53,4 +53,16 @@ public final class ClockTexts {
                 minutes % 60,
                 tenths % TENTHS_PER_MINUTE / 10);
     }
+
+    /** A round moment at an axis: without tenths or seconds unless it needs them. */
+    public String shortTime(double seconds) {
+        long tenths = Math.round(seconds * 10);
+        String exact = time(seconds);
+        if (tenths < TENTHS_PER_HOUR) {
+            return tenths % 10 == 0 ? exact.substring(0, exact.length() - 2) : exact;
+        }
+        return tenths % TENTHS_PER_MINUTE == 0
+                ? word("curves.hours", exact.substring(0, exact.length() - 3))
+                : exact;
+    }
 }

@@ -21,6 +21,7 @@ import org.sagwise.ui.clock.ClockCommands;
 import org.sagwise.ui.clock.ClockModel;
 import org.sagwise.ui.clock.ClockStrip;
 import org.sagwise.ui.clock.ClockTexts;
+import org.sagwise.ui.clock.CurvesDrawer;
 import org.sagwise.ui.clock.HaltCard;
 import org.sagwise.ui.command.Controls;
 import org.sagwise.ui.demo.Example;
@@ -83,6 +84,14 @@ public final class MainFrame extends BorderPane {
     /** Width that three columns need at the usual size of text, in pixels. */
     private static final double LEAST_FOR_EXAMPLES = 960;
 
+    /** Share of the height that the drawer with curves takes. */
+    private static final double CURVES_SHARE = 0.29;
+
+    /** Height that curves and a card about why time stopped need together, in pixels. */
+    private static final double LEAST_FOR_BOTH = 820;
+
+    private final VBox foot = new VBox();
+    private final CurvesDrawer curves;
     private final Models models;
     private final Wording wording;
     private final Subscriptions subscriptions;
@@ -113,6 +122,17 @@ public final class MainFrame extends BorderPane {
                         new DangerStrip(
                                 models.bench, this::show, models.cures, wording, subscriptions),
                         new HaltCard(models.clock, words, subscriptions)));
+        curves =
+                new CurvesDrawer(
+                        models.clock,
+                        commands.time(),
+                        models.looks,
+                        controls,
+                        words,
+                        subscriptions);
+        curves.prefHeightProperty().bind(heightProperty().multiply(CURVES_SHARE));
+        foot.getChildren().add(curves);
+        setBottom(foot);
         setCenter(middle(commands.edits()));
         side = new SideColumn(models.bench, this::show, models.cures, wording, subscriptions);
         side.maxWidthProperty().bind(widthProperty().multiply(LARGEST_SIDE_SHARE));
@@ -123,13 +143,15 @@ public final class MainFrame extends BorderPane {
         subscriptions.watch(widthProperty(), now -> arrange());
         subscriptions.watch(
                 models.lessons.room().playerProperty().map(Optional::isPresent), this::turnTo);
+        subscriptions.watch(heightProperty(), now -> arrange());
+        subscriptions.watch(models.clock.haltProperty(), now -> arrange());
         DropTarget.on(this, models.documents);
     }
 
     /**
      * Where there is little room for the size of text, the column of examples gives way to bench
-     * and readings, and the notice lies across the foot of the window. A lesson needs its column,
-     * and the readings give way to it.
+     * and readings, the notice lies across the foot of the window, and the curves wait until what
+     * stopped the clock has been read. A lesson needs its column, and the readings give way to it.
      */
     private void arrange() {
         boolean taught = models.lessons.room().player().isPresent();
@@ -137,16 +159,23 @@ public final class MainFrame extends BorderPane {
         boolean room = getWidth() >= LEAST_FOR_EXAMPLES * models.looks.get().textScale();
         setLeft(taught || wanted && room ? left : null);
         setRight(taught && !room ? null : side);
-        if (room && getBottom() == notice || notice.getParent() == null) {
-            setBottom(null);
+        boolean atFoot = foot.getChildren().contains(notice);
+        if (room && atFoot || notice.getParent() == null) {
+            foot.getChildren().remove(notice);
             notice.asCard();
             side.getChildren().add(notice);
         }
-        if (!room && getBottom() != notice) {
+        if (!room && !atFoot) {
             side.getChildren().remove(notice);
             notice.asFoot();
-            setBottom(notice);
+            foot.getChildren().add(notice);
         }
+        boolean roomForBoth = getHeight() >= LEAST_FOR_BOTH * models.looks.get().textScale();
+        boolean drawn =
+                models.preferences.get().curves() == Shown.SHOWN
+                        && (roomForBoth || models.clock.haltProperty().get().isEmpty());
+        curves.setVisible(drawn);
+        curves.setManaged(drawn);
     }
 
     private ClockStrip strip(ClockCommands commands, ClockTexts words) {

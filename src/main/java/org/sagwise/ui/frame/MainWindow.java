@@ -119,7 +119,7 @@ public final class MainWindow implements Commands.WindowActions {
                         models.preferences(),
                         models.view(),
                         desk,
-                        ClockCommands.of(models.clock(), this::saveCourse),
+                        ClockCommands.of(models.clock(), models.preferences(), this::saveCourse),
                         LessonCommands.of(
                                 models.lessons().room(), models.lessons().book(), dialogs),
                         this);

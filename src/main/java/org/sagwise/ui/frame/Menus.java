@@ -198,6 +198,9 @@ final class Menus {
                 controls.item(time.start()),
                 controls.line(),
                 controls.item(time.runDown()),
+                controls.check(
+                        time.curves(),
+                        preferences.property().map(now -> now.curves() == Shown.SHOWN)),
                 controls.item(time.save()),
                 controls.item(time.forget()));
     }

@@ -29,6 +29,7 @@ public record Preferences(Map<String, Object> values) {
     private static final Setting<Motion> MOTION = Setting.choice("motion", Motion.SYSTEM);
     private static final Setting<Drawing> DRAWING = Setting.choice("drawing", Drawing.BENCH);
     private static final Setting<Shown> EXAMPLES = Setting.choice("examples", Shown.SHOWN);
+    private static final Setting<Shown> CURVES = Setting.choice("curves", Shown.HIDDEN);
     private static final Setting<String> LANGUAGE = Setting.text("language", "");
     private static final Setting<Double> TEXT =
             Setting.number("text_percent", LEAST_TEXT, LEAST_TEXT, LARGEST_TEXT);
@@ -85,6 +86,15 @@ public record Preferences(Map<String, Object> values) {
 
     public Preferences withExamples(Shown shown) {
         return with(EXAMPLES, shown);
+    }
+
+    /** Whether the drawer with the curves of a run is open. */
+    public Shown curves() {
+        return get(CURVES);
+    }
+
+    public Preferences withCurves(Shown shown) {
+        return with(CURVES, shown);
     }
 
     /** Language tag; empty for the system's language. */

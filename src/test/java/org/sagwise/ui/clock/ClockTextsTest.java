@@ -26,7 +26,7 @@ class ClockTextsTest {
     private static final Path TEXTS = Path.of("src/main/resources/org/sagwise/texts");
     private static final Path CODE = Path.of("src/main/java/org/sagwise/ui");
     private static final Pattern LITERAL = Pattern.compile("\"([a-z][a-z0-9.-]*)\"");
-    private static final Pattern ASKED = Pattern.compile("\\.word\\(\\s*\"([a-z][a-z0-9.-]*)\"");
+    private static final Pattern ASKED = Pattern.compile("[. ]word\\(\\s*\"([a-z][a-z0-9.-]*)\"");
     private static final Pattern PROMISE = Pattern.compile("\\b(safe|safely|ungefährlich)\\b");
 
     private static Properties bundle(String name) throws IOException {
@@ -53,9 +53,11 @@ class ClockTextsTest {
     }
 
     private static Set<String> composed() {
-        return Stream.of(HaltWords.Topic.values())
-                .map(topic -> "do." + topic.word())
-                .collect(Collectors.toSet());
+        Set<String> keys = new TreeSet<>();
+        Stream.of(HaltWords.Topic.values()).forEach(topic -> keys.add("do." + topic.word()));
+        Stream.of(Quantity.values()).forEach(each -> keys.add("curves." + each.word()));
+        Stream.of("on", "off").forEach(field -> keys.add("run-down." + field + ".tip"));
+        return keys;
     }
 
     @Test
@@ -106,6 +108,19 @@ class ClockTextsTest {
     })
     void time_ofAnyLength_isWrittenAsAClockHasIt(double seconds, String expected) {
         assertEquals(expected, new ClockTexts(Locale.ENGLISH).time(seconds));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "0, 0:00",
+        "0.5, 0:00.5",
+        "90, 1:30",
+        "3600, 1:00 h",
+        "5400, 1:30 h",
+        "3630, 1:00:30"
+    })
+    void shortTime_atAnAxis_isNoLongerThanItMust(double seconds, String expected) {
+        assertEquals(expected, new ClockTexts(Locale.ENGLISH).shortTime(seconds));
     }
 
     @Test

@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 
 import javafx.scene.control.Slider;
+import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 
 import org.junit.jupiter.api.Test;
@@ -83,6 +84,35 @@ class ClockGuiTest extends GuiTest {
                 text("clock-presses"));
         assertTrue(text("halt-title").contains(end), text("halt-title"));
         assertFalse(node("run-down-progress").isVisible());
+    }
+
+    @Test
+    void curves_afterARunDownByAnotherPattern_areReadOffWhereTheClockStands() throws Exception {
+        open();
+        robot().push(KeyCode.F4);
+        settle();
+        enter("run-down-on", "");
+        assertTrue(text("run-down-trouble").contains("0.1 s"), text("run-down-trouble"));
+        enter("run-down-on", "1 min");
+        enter("run-down-off", "0");
+        assertEquals("", text("run-down-trouble"));
+        robot().push(KeyCode.SHIFT, KeyCode.F4);
+        await(() -> isThere("halt-close"));
+        work("halt-close");
+
+        assertTrue(node("curves").isVisible());
+        assertEquals("at " + text("clock-time"), text("curves-moment"));
+        assertTrue(text("readout-volts").startsWith("A 3.2"), text("readout-volts"));
+        work("curve-of-A");
+        assertTrue(text("readout-volts").startsWith("B 3."), text("readout-volts"));
+        robot().push(KeyCode.SHIFT, KeyCode.F8);
+        await(() -> text("curves-moment").equals("at 0:00.0"));
+        assertTrue(text("readout-charge").endsWith("B 100 %"), text("readout-charge"));
+    }
+
+    private void enter(String id, String words) {
+        robot().interact(() -> ((TextInputControl) node(id)).setText(words));
+        settle();
     }
 
     private static JsonNode runJson(Path file) throws Exception {

@@ -1,0 +1,139 @@
+package org.sagwise.ui.clock;
+
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+
+import org.sagwise.run.Trace;
+import org.sagwise.ui.command.Controls;
+import org.sagwise.ui.model.Subscriptions;
+import org.sagwise.ui.plot.Chart;
+import org.sagwise.ui.theme.LooksModel;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+
+/** A drawer at the foot of the window with the curves of everything that was recorded. */
+public final class CurvesDrawer extends VBox {
+
+    /** While time passes, curves are made anew only now and then: at least this long apart, ns. */
+    private static final long LEAST_GAP_NS = 250_000_000;
+
+    /** Making them takes at most this share of the time. */
+    private static final long LEAST_REST = 8;
+
+    private final ClockModel clock;
+    private final ClockTexts texts;
+    private final PartLegend legend;
+    private final List<QuantityPlot> plots;
+    private final Label moment = new Label();
+    private final Label nothing = new Label();
+    private final ObjectProperty<OptionalDouble> pointed =
+            new SimpleObjectProperty<>(OptionalDouble.empty());
+    private Optional<CourseCharts> charts = Optional.empty();
+    private long nextNs = Long.MIN_VALUE;
+
+    public CurvesDrawer(
+            ClockModel clock,
+            ClockCommands commands,
+            LooksModel looks,
+            Controls controls,
+            ClockTexts texts,
+            Subscriptions subscriptions) {
+        this.clock = clock;
+        this.texts = texts;
+        legend = new PartLegend(texts, this::draw);
+        plots = Stream.of(Quantity.values()).map(each -> plot(each, looks, subscriptions)).toList();
+        setId("curves");
+        getStyleClass().add("curves-drawer");
+        GridPane row = new GridPane();
+        for (int i = 0; i < plots.size(); i++) {
+            ColumnConstraints column = new ColumnConstraints();
+            column.setPercentWidth(Quantity.values()[i].widthPercent());
+            row.getColumnConstraints().add(column);
+            GridPane.setVgrow(plots.get(i), Priority.ALWAYS);
+            row.add(plots.get(i), i, 0);
+        }
+        row.getStyleClass().add("plots");
+        nothing.setText(texts.word("curves.none"));
+        nothing.getStyleClass().add("curves-none");
+        nothing.setWrapText(true);
+        StackPane body = new StackPane(row, nothing);
+        setVgrow(body, Priority.ALWAYS);
+        getChildren().addAll(head(commands, controls), body);
+        subscriptions.watch(clock.nowProperty(), now -> follow());
+        subscriptions.onChange(clock.goingProperty(), this::renew);
+        subscriptions.onChange(visibleProperty(), this::renew);
+        subscriptions.watch(pointed, at -> tellMoment());
+    }
+
+    private QuantityPlot plot(Quantity each, LooksModel looks, Subscriptions subscriptions) {
+        return new QuantityPlot(each, clock, looks, pointed, texts, subscriptions);
+    }
+
+    private HBox head(ClockCommands commands, Controls controls) {
+        Label title = new Label(texts.word("curves"));
+        title.getStyleClass().add("section-title");
+        title.setMinWidth(USE_PREF_SIZE);
+        moment.setId("curves-moment");
+        moment.getStyleClass().add("curves-moment");
+        moment.setMinWidth(USE_PREF_SIZE);
+        Button save = controls.button(commands.save());
+        save.setText(texts.word("curves.save"));
+        save.setMinWidth(USE_PREF_SIZE);
+        legend.setMinWidth(0);
+        HBox.setHgrow(legend, Priority.ALWAYS);
+        HBox head = new HBox(title, moment, legend, new RunDownForm(clock, texts), save);
+        head.getStyleClass().add("curves-head");
+        head.setAlignment(Pos.CENTER_LEFT);
+        return head;
+    }
+
+    private void follow() {
+        if (!clock.goingProperty().get() || System.nanoTime() >= nextNs) {
+            renew();
+        }
+    }
+
+    /** Makes the curves anew if more was recorded, and shows where the clock stands. */
+    private void renew() {
+        if (!isVisible()) {
+            return;
+        }
+        long begunNs = System.nanoTime();
+        legend.show(clock.bench());
+        Optional<Trace> course = clock.course().filter(recorded -> recorded.endS() > 0);
+        charts = course.map(recorded -> new CourseCharts(clock.bench(), recorded, texts));
+        nothing.setVisible(course.isEmpty());
+        draw();
+        long tookNs = System.nanoTime() - begunNs;
+        nextNs = System.nanoTime() + Math.max(LEAST_GAP_NS, LEAST_REST * tookNs);
+    }
+
+    private void draw() {
+        double nowS = clock.nowProperty().get().timeS();
+        for (int i = 0; i < plots.size(); i++) {
+            Quantity quantity = Quantity.values()[i];
+            Chart chart =
+                    charts.map(made -> made.of(quantity, legend.hidden())).orElse(Chart.EMPTY);
+            plots.get(i).show(chart, nowS);
+            plots.get(i).setVisible(charts.isPresent());
+        }
+        tellMoment();
+    }
+
+    private void tellMoment() {
+        double at = pointed.get().orElse(clock.nowProperty().get().timeS());
+        moment.setText(texts.word("curves.at", texts.time(at)));
+    }
+}

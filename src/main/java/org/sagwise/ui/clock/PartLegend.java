@@ -1,0 +1,97 @@
+package org.sagwise.ui.clock;
+
+import javafx.scene.canvas.Canvas;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.paint.Color;
+
+import org.sagwise.picture.look.Series;
+import org.sagwise.reading.Bench;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.PartKind;
+
+import java.util.Collections;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** Which line is which part; pressing an entry hides its lines or shows them again. */
+final class PartLegend extends FlowPane {
+
+    private static final double LINE_LENGTH = 30;
+    private static final double LINE_HEIGHT = 10;
+
+    private final ClockTexts texts;
+    private final Runnable changed;
+    private final Set<String> hidden = new TreeSet<>();
+    private List<Part> parts = List.of();
+
+    /**
+     * @param changed hears that parts were hidden or shown
+     */
+    PartLegend(ClockTexts texts, Runnable changed) {
+        this.texts = texts;
+        this.changed = changed;
+        setId("curves-legend");
+        getStyleClass().add("curves-legend");
+    }
+
+    /** Ids of parts that are not shown. */
+    Set<String> hidden() {
+        return Collections.unmodifiableSet(hidden);
+    }
+
+    /** Takes over what lies on a bench. */
+    void show(Bench bench) {
+        List<Part> now = CourseCharts.parts(bench);
+        if (now.equals(parts)) {
+            return;
+        }
+        parts = now;
+        hidden.retainAll(parts.stream().map(Part::id).toList());
+        getChildren().clear();
+        for (int place = 0; place < parts.size(); place++) {
+            getChildren().add(entry(parts.get(place), CourseCharts.series(place)));
+        }
+        int all =
+                bench.scenario().partsOf(PartKind.CELL).size()
+                        + bench.scenario().partsOf(PartKind.COIL).size();
+        setAccessibleText(texts.word("curves.some", parts.size(), all));
+    }
+
+    private ToggleButton entry(Part part, Series series) {
+        ToggleButton entry = new ToggleButton(part.name(), sample(series));
+        entry.setId("curve-of-" + part.id());
+        entry.getStyleClass().add("legend-entry");
+        entry.setSelected(!hidden.contains(part.id()));
+        entry.setTooltip(new Tooltip(texts.word("curves.entry.tip", part.name())));
+        entry.setOnAction(
+                event -> {
+                    if (entry.isSelected()) {
+                        hidden.remove(part.id());
+                    } else {
+                        hidden.add(part.id());
+                    }
+                    changed.run();
+                });
+        return entry;
+    }
+
+    private static Canvas sample(Series series) {
+        Canvas canvas = new Canvas(LINE_LENGTH, LINE_HEIGHT);
+        GraphicsContext pen = canvas.getGraphicsContext2D();
+        java.awt.Color colour = series.colour();
+        pen.setStroke(Color.rgb(colour.getRed(), colour.getGreen(), colour.getBlue()));
+        pen.setLineWidth(2.5);
+        float[] dashes = series.dashes();
+        double[] lengths = new double[dashes.length];
+        for (int i = 0; i < lengths.length; i++) {
+            lengths[i] = dashes[i];
+        }
+        pen.setLineDashes(lengths);
+        pen.strokeLine(0, LINE_HEIGHT / 2, LINE_LENGTH, LINE_HEIGHT / 2);
+        return canvas;
+    }
+}
