@@ -75,6 +75,10 @@ class ArchitectureTest {
                             List.of("picture"),
                             "one painter makes every picture, so one room knows the formats"),
                     new Library(
+                            "com.google.zxing..",
+                            List.of("picture"),
+                            "a code is one more kind of picture"),
+                    new Library(
                             "javafx.scene.web..",
                             List.of(),
                             "a browser engine in a bench costs size and start-up and opens a door"

@@ -1,10 +1,19 @@
 package org.sagwise.cli;
 
 import org.sagwise.file.ShareText;
+import org.sagwise.picture.export.PictureFormat;
+import org.sagwise.picture.export.QrPicture;
 
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 
@@ -16,6 +25,11 @@ final class ShareCommand implements Callable<Integer> {
 
     @Parameters(paramLabel = "FILE", descriptionKey = "file")
     private String file;
+
+    @Spec private CommandSpec spec;
+
+    @Option(names = "--qr", paramLabel = "OUT", descriptionKey = "share.qr")
+    private String qr;
 
     ShareCommand(CallContext call) {
         this.call = call;
@@ -35,7 +49,41 @@ final class ShareCommand implements Callable<Integer> {
             call.problem(call.texts().say("share.too-large", input.shown(file), most));
             return ExitStatus.WRONG;
         }
+        if (qr != null) {
+            int status = drawn(text.get(), given.scenario().get().title());
+            if (status != ExitStatus.DONE) {
+                return status;
+            }
+        }
         call.result(text.get());
         return ExitStatus.DONE;
+    }
+
+    private int drawn(String text, String title) {
+        PictureFormat format =
+                PictureFormat.ofFileName(qr)
+                        .orElseThrow(
+                                () ->
+                                        new ParameterException(
+                                                spec.commandLine(),
+                                                call.texts()
+                                                        .say(
+                                                                "picture.ending",
+                                                                qr,
+                                                                "png, svg, pdf")));
+        Optional<QrPicture> picture = QrPicture.of(text, title, call.locale());
+        if (picture.isEmpty()) {
+            call.problem(
+                    call.texts()
+                            .say("share.qr-too-large", text.length(), QrPicture.MOST_CHARACTERS));
+            return ExitStatus.WRONG;
+        }
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try {
+            picture.get().write(format, bytes);
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible);
+        }
+        return new OutputFile(call, qr).write(bytes.toByteArray());
     }
 }

@@ -1,16 +1,26 @@
 package org.sagwise.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.google.zxing.BinaryBitmap;
+import com.google.zxing.RGBLuminanceSource;
+import com.google.zxing.common.HybridBinarizer;
+import com.google.zxing.qrcode.QRCodeReader;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.ScenarioReader;
 
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Random;
+
+import javax.imageio.ImageIO;
 
 /** To and from share text on the command line. */
 class ShareTest {
@@ -31,6 +41,45 @@ class ShareTest {
         assertEquals(0, outcome.status(), outcome.err());
         assertEquals(reader.read(Path.of(DEMO)), reader.read(out));
         assertEquals(Files.readString(out), Cli.callWithInput(shared(), "unshare", "-").out());
+    }
+
+    /** Read back by ZXing's own reader. */
+    @Test
+    void share_asQrCode_canBeScanned() throws Exception {
+        Path out = folder.resolve("code.png");
+        Cli.Outcome outcome = Cli.call("share", DEMO, "--qr", out.toString());
+        assertEquals(0, outcome.status(), outcome.err());
+        BufferedImage image = ImageIO.read(out.toFile());
+        int width = image.getWidth();
+        int height = image.getHeight();
+        int[] pixels = image.getRGB(0, 0, width, height, null, 0, width);
+        var seen =
+                new BinaryBitmap(
+                        new HybridBinarizer(new RGBLuminanceSource(width, height, pixels)));
+        assertEquals(shared(), new QRCodeReader().decode(seen).getText());
+        assertEquals(shared(), outcome.out().strip());
+    }
+
+    @Test
+    void share_tooLongForAQrCode_isToldInWordsAndDrawsNothing() throws IOException {
+        StringBuilder about = new StringBuilder();
+        Random random = new Random(1);
+        for (int i = 0; i < 6000; i++) {
+            about.append((char) ('a' + random.nextInt(26)));
+        }
+        Path out = folder.resolve("code.svg");
+        Cli.Outcome outcome =
+                Cli.callWithInput(
+                        "{\"sagwise\": 1, \"parts\": [], \"links\": [], \"about\": \""
+                                + about
+                                + "\"}",
+                        "share",
+                        "-",
+                        "--qr",
+                        out.toString());
+        assertEquals(2, outcome.status());
+        assertTrue(outcome.err().contains("2,953"), outcome.err());
+        assertFalse(Files.exists(out));
     }
 
     @Test

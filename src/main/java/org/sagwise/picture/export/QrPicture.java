@@ -1,0 +1,80 @@
+package org.sagwise.picture.export;
+
+import com.google.zxing.WriterException;
+import com.google.zxing.qrcode.decoder.ErrorCorrectionLevel;
+import com.google.zxing.qrcode.encoder.ByteMatrix;
+import com.google.zxing.qrcode.encoder.Encoder;
+
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.Locale;
+import java.util.Optional;
+
+import javax.imageio.ImageIO;
+
+/**
+ * A share text as a QR code (ISO/IEC 18004), under the title of its scenario and over the notice
+ * that this is a teaching model.
+ */
+public final class QrPicture {
+
+    /**
+     * Most characters of a share text that a code holds at its lowest level of error correction:
+     * 2,953 bytes in version 40 (ISO/IEC 18004).
+     */
+    public static final int MOST_CHARACTERS = 2953;
+
+    private final ByteMatrix modules;
+    private final String title;
+    private final Locale locale;
+
+    private QrPicture(ByteMatrix modules, String title, Locale locale) {
+        this.modules = modules;
+        this.title = title;
+        this.locale = locale;
+    }
+
+    /** The code of a text; empty if the text is too long for one. */
+    public static Optional<QrPicture> of(String text, String title, Locale locale) {
+        return code(text, ErrorCorrectionLevel.M)
+                .or(() -> code(text, ErrorCorrectionLevel.L))
+                .map(modules -> new QrPicture(modules, title, locale));
+    }
+
+    private static Optional<ByteMatrix> code(String text, ErrorCorrectionLevel level) {
+        try {
+            return Optional.of(Encoder.encode(text, level).getMatrix());
+        } catch (WriterException tooLong) {
+            return Optional.empty();
+        }
+    }
+
+    /**
+     * Writes the picture. The stream is not closed.
+     *
+     * @throws IOException if the stream cannot be written to
+     */
+    public void write(PictureFormat format, OutputStream out) throws IOException {
+        QrSheet sheet = new QrSheet(modules, title, locale);
+        PictureSize size = sheet.size();
+        switch (format) {
+            case PNG -> writePng(sheet, size, out);
+            case SVG -> SvgPicture.write(sheet, title, locale, size, out);
+            case PDF -> PdfPicture.write(sheet, title, locale, size, out);
+        }
+    }
+
+    private static void writePng(Sheet sheet, PictureSize size, OutputStream out)
+            throws IOException {
+        BufferedImage image =
+                new BufferedImage(size.width(), size.height(), BufferedImage.TYPE_INT_RGB);
+        Graphics2D surface = image.createGraphics();
+        sheet.paint(surface);
+        surface.dispose();
+        if (!ImageIO.write(image, "png", out)) {
+            throw new IllegalStateException("this Java has no writer for PNG");
+        }
+    }
+}
