@@ -25,9 +25,9 @@ import java.util.stream.Collectors;
 public final class Thumbnails {
 
     /** Width and height in pixels of a screen of usual density. */
-    static final int WIDTH = 176;
+    public static final int WIDTH = 176;
 
-    static final int HEIGHT = 84;
+    public static final int HEIGHT = 84;
 
     /** Painted larger, for screens with more pixels. */
     private static final int DENSITY = 2;
@@ -54,7 +54,7 @@ public final class Thumbnails {
     }
 
     /** The picture of an example; null until it is painted. */
-    ReadOnlyObjectProperty<Image> of(Example example) {
+    public ReadOnlyObjectProperty<Image> of(Example example) {
         return pictures.get(example).getReadOnlyProperty();
     }
 

@@ -46,6 +46,7 @@ record Commands(
         LessonCommands lessons,
         Command fullScreen,
         Command table,
+        Command doors,
         Command keys,
         Command notice,
         Command about) {
@@ -59,6 +60,8 @@ record Commands(
         void editTitle();
 
         void showCard();
+
+        void showDoors();
 
         void showSameWatts();
 
@@ -128,6 +131,7 @@ record Commands(
                 lessons,
                 Command.of("full-screen", window::toggleFullScreen).by("F11"),
                 Command.of("table", window::showTable).by("Shortcut+T"),
+                Command.of("doors", window::showDoors),
                 Command.of("keys", window::showKeys).by("F1"),
                 Command.of("notice", window::showNotice),
                 Command.of("about", window::showAbout));

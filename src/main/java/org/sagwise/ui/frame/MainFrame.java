@@ -215,6 +215,24 @@ public final class MainFrame extends BorderPane {
         return new BenchSplit(upper, staircase, models.preferences);
     }
 
+    /** Goes where a door of the opening page leads. */
+    void enter(DoorsDialog.Door door) {
+        switch (door) {
+            case LEARN -> left.show(LeftColumn.Page.LESSONS);
+            case BUILD -> {
+                models.documents.openExample(Scenario.empty());
+                left.show(LeftColumn.Page.SHELF);
+            }
+            case EXPLAIN -> {
+                models.examples.stream()
+                        .filter(example -> example.name().equals(door.example()))
+                        .findFirst()
+                        .ifPresent(example -> models.documents.openExample(example.scenario()));
+                left.show(LeftColumn.Page.EXAMPLES);
+            }
+        }
+    }
+
     /** Shows the card of what is chosen, ready to be filled in. */
     void showCard() {
         left.show(LeftColumn.Page.CARD);

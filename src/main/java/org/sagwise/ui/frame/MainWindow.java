@@ -88,9 +88,13 @@ public final class MainWindow implements Commands.WindowActions {
         // Questions come up over a window that is there.
         Platform.runLater(
                 () -> {
+                    boolean first = models.preferences().get().noticeRead() == 0;
                     NoticeDialogs.showOnce(models.preferences(), dialogs);
                     leftovers.offer(models.documents(), dialogs);
                     file.ifPresent(models.documents()::open);
+                    if (first && file.isEmpty() && models.bench().history().isSaved()) {
+                        showDoors();
+                    }
                 });
     }
 
@@ -175,6 +179,15 @@ public final class MainWindow implements Commands.WindowActions {
     @Override
     public void showSameWatts() {
         SameWattsDialog.show(models.work(), dialogs);
+    }
+
+    @Override
+    public void showDoors() {
+        DoorsDialog.show(
+                models.examples(),
+                models.thumbnails(),
+                dialogs,
+                door -> ((MainFrame) stage.getScene().getRoot()).enter(door));
     }
 
     @Override

@@ -268,6 +268,7 @@ final class Menus {
     private Menu help() {
         return controls.menu(
                 "help",
+                controls.item(commands.doors()),
                 controls.item(commands.keys()),
                 controls.item(commands.notice()),
                 controls.item(commands.about()));

@@ -64,6 +64,8 @@ class UiTextsTest {
                 .forEach(move -> keys.addAll(Set.of("keys." + move, "keys." + move + ".does")));
         Stream.of("turn", "flip", "move", "nudge", "join", "delete")
                 .forEach(move -> keys.addAll(Set.of("keys." + move, "keys." + move + ".does")));
+        Stream.of("doors.learn", "doors.build", "doors.explain")
+                .forEach(key -> keys.addAll(Set.of(key, key + ".text")));
         Stream.of(JointChoice.values())
                 .map(choice -> "hand.join." + word(choice))
                 .forEach(key -> keys.addAll(Set.of(key, key + ".tip")));

@@ -1,0 +1,31 @@
+package org.sagwise.ui.gui;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+
+/** Somebody who has never seen the program is shown three doors, and nobody else. */
+class DoorsGuiTest extends GuiTest {
+
+    @Test
+    void firstStart_afterTheNotice_opensOnThreeDoors() throws Exception {
+        openWith("{\"language\": \"en\", \"looks\": \"light\"}");
+        robot().clickOn("#first-notice-ok_done");
+        settle();
+        assertTrue(isThere("doors-dialog"));
+
+        robot().clickOn("#door-build");
+        settle();
+        assertFalse(isThere("doors-dialog"));
+        assertEquals("Bench without a title", text("bench-title"));
+        assertTrue(isThere("shelf-search"));
+    }
+
+    @Test
+    void laterStart_goesStraightToTheBench() throws Exception {
+        open();
+        assertFalse(isThere("doors-dialog"));
+    }
+}
