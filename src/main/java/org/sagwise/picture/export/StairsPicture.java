@@ -10,7 +10,6 @@ import org.sagwise.picture.look.Tone;
 import org.sagwise.picture.stairs.StairScene;
 import org.sagwise.picture.stairs.StaircasePainter;
 import org.sagwise.quantity.Texts;
-import org.sagwise.reading.Staircase;
 
 import java.awt.Graphics2D;
 import java.awt.geom.AffineTransform;
@@ -39,7 +38,7 @@ public final class StairsPicture implements Sheet {
         this.benches = benches;
         this.locale = locale;
         this.theme = theme;
-        this.spanV = benches.stream().mapToDouble(it -> spanV(it.staircase())).max().orElse(0);
+        this.spanV = benches.stream().mapToDouble(it -> scene(it).spanV()).max().orElse(0);
         this.zoom = size.width() / USUAL_WIDTH;
         this.width = size.width() / zoom;
         this.height = size.height() / zoom;
@@ -104,18 +103,12 @@ public final class StairsPicture implements Sheet {
         pen.text(state, width - EDGE, top + 31, TextStyle.PLAIN, Tone.MUTED, Align.RIGHT);
         AffineTransform before = surface.getTransform();
         surface.translate(0, top + HEAD);
-        StairScene scene = StairScene.of(bench, theme, locale).with(spread(bench.staircase()));
+        StairScene scene = scene(bench).spanning(spanV);
         StaircasePainter.of(scene, width, benchHeight - HEAD - 8).paint(surface);
         surface.setTransform(before);
     }
 
-    private static double spanV(Staircase stairs) {
-        return stairs.highestV() - stairs.lowestV();
-    }
-
-    /** The same stairs with room above for as many volts as the taller ones need. */
-    private Staircase spread(Staircase stairs) {
-        return new Staircase(
-                stairs.steps(), stairs.lanes(), stairs.lowestV(), stairs.lowestV() + spanV);
+    private StairScene scene(Assessment bench) {
+        return StairScene.of(bench, theme, locale);
     }
 }

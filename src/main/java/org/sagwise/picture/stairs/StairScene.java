@@ -40,6 +40,21 @@ public record StairScene(
         return new StairScene(newStaircase, scenario, theme, locale, textScale, emphasis);
     }
 
+    /** Volts from the lowest potential to the highest. */
+    public double spanV() {
+        return staircase.highestV() - staircase.lowestV();
+    }
+
+    /** The same with room above for so many volts: beside a taller staircase on one scale. */
+    public StairScene spanning(double volts) {
+        return with(
+                new Staircase(
+                        staircase.steps(),
+                        staircase.lanes(),
+                        staircase.lowestV(),
+                        staircase.lowestV() + volts));
+    }
+
     boolean isEmphasised(Staircase.Step step) {
         return step.link().isPresent()
                 ? emphasis.links().contains(step.link().getAsInt())

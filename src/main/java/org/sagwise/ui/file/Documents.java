@@ -91,16 +91,30 @@ public final class Documents {
      * @param parts takes what says of itself that it is no whole bench
      */
     public void openText(String text, Consumer<Scenario> parts) {
+        Optional<Scenario> read = readText(text);
+        if (read.filter(Fragment::isMarked).isPresent()) {
+            read.ifPresent(parts);
+        } else {
+            read.ifPresent(this::openUnsaved);
+        }
+    }
+
+    /** Reads what somebody handed on as text, for looking at; the bench stays as it is. */
+    public Optional<Scenario> readText(String text) {
         ScenarioStore.Outcome outcome = store.readText(text);
-        if (outcome instanceof ScenarioStore.Read read) {
-            if (Fragment.isMarked(read.scenario())) {
-                parts.accept(read.scenario());
-            } else {
-                openUnsaved(read.scenario());
-            }
-        } else if (outcome instanceof ScenarioStore.Refused refused) {
+        if (outcome instanceof ScenarioStore.Refused refused) {
             dialogs.showTextTroubles(refused.troubles());
         }
+        return outcome instanceof ScenarioStore.Read read
+                ? Optional.of(read.scenario())
+                : Optional.empty();
+    }
+
+    /** Asks for a file and reads it, for looking at; the bench stays as it is. */
+    public Optional<Scenario> chooseOther() {
+        return dialogs.chooseToOpen(folder())
+                .map(path -> path.toAbsolutePath().normalize())
+                .flatMap(this::read);
     }
 
     /**
@@ -175,16 +189,24 @@ public final class Documents {
 
     private void load(Path path) {
         Path whole = path.toAbsolutePath().normalize();
+        read(whole)
+                .ifPresent(
+                        scenario -> {
+                            bench.open(scenario);
+                            belongTo(whole);
+                        });
+    }
+
+    private Optional<Scenario> read(Path whole) {
         ScenarioStore.Outcome outcome = store.read(whole);
         while (outcome instanceof ScenarioStore.Refused refused
                 && dialogs.showTroubles(whole, refused.troubles())
                         == FileDialogs.NextStep.READ_AGAIN) {
             outcome = store.read(whole);
         }
-        if (outcome instanceof ScenarioStore.Read read) {
-            bench.open(read.scenario());
-            belongTo(whole);
-        }
+        return outcome instanceof ScenarioStore.Read read
+                ? Optional.of(read.scenario())
+                : Optional.empty();
     }
 
     private boolean write(Path path) {

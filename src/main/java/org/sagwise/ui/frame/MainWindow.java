@@ -7,8 +7,9 @@ import javafx.stage.Stage;
 import org.sagwise.ui.clock.ClockCommands;
 import org.sagwise.ui.clock.CourseSaver;
 import org.sagwise.ui.command.Command;
+import org.sagwise.ui.compare.ComparePane;
 import org.sagwise.ui.dialog.Dialogs;
-import org.sagwise.ui.dialog.SideWindow;
+import org.sagwise.ui.dialog.SideWindows;
 import org.sagwise.ui.fire.SpaceBar;
 import org.sagwise.ui.lesson.LessonCommands;
 import org.sagwise.ui.model.Subscriptions;
@@ -105,13 +106,21 @@ public final class MainWindow implements Commands.WindowActions {
         dialogs = new Dialogs(stage, models.looks(), words);
         table = new ReadingsWindow(stage, models.bench(), models.looks(), words);
         inside.add(table::close);
+        SideWindows windows = new SideWindows(stage, models.looks());
+        inside.add(windows::closeAll);
         ShareDesk desk =
                 new ShareDesk(
                         models.bench(),
                         models.documents(),
                         dialogs,
-                        new SideWindow(stage, models.looks()),
+                        windows,
                         models.behindTheScenes(),
+                        new ComparePane.Models(
+                                models.bench(),
+                                models.documents(),
+                                models.assess(),
+                                models.looks(),
+                                models.examples()),
                         models.work()::say,
                         models.work().board()::paste);
         models.lessons().room().speak();
@@ -218,6 +227,7 @@ public final class MainWindow implements Commands.WindowActions {
                         commands.shares().share(),
                         commands.shares().post(),
                         commands.shares().picture(),
+                        commands.shares().compare(),
                         commands.shares().measured(),
                         commands.undo(),
                         commands.redo(),

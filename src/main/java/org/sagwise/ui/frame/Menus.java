@@ -180,7 +180,8 @@ final class Menus {
                 controls.item(commands.zoomIn()),
                 controls.item(commands.zoomOut()),
                 controls.line(),
-                controls.item(commands.table()));
+                controls.item(commands.table()),
+                controls.item(commands.shares().compare()));
     }
 
     private Menu time() {

@@ -20,6 +20,8 @@ import org.sagwise.picture.export.PictureSize;
 import org.sagwise.picture.layout.Drawing;
 import org.sagwise.picture.look.Theme;
 import org.sagwise.reading.Press;
+import org.sagwise.ui.dialog.Choice;
+import org.sagwise.ui.model.Latest;
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.text.Wording;
 

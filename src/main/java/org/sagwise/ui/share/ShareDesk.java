@@ -7,11 +7,13 @@ import javafx.stage.Stage;
 
 import org.sagwise.file.ShareText;
 import org.sagwise.scenario.Scenario;
+import org.sagwise.ui.compare.ComparePane;
 import org.sagwise.ui.dialog.Dialogs;
-import org.sagwise.ui.dialog.SideWindow;
+import org.sagwise.ui.dialog.SideWindows;
 import org.sagwise.ui.file.Documents;
 import org.sagwise.ui.measured.MeasuredPane;
 import org.sagwise.ui.model.BenchModel;
+import org.sagwise.ui.model.Latest;
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.text.Wording;
 
@@ -28,20 +30,24 @@ public final class ShareDesk {
     private static final double POST_HEIGHT = 620;
     private static final double PICTURE_WIDTH = 960;
     private static final double PICTURE_HEIGHT = 600;
+    private static final double COMPARE_WIDTH = 1400;
+    private static final double COMPARE_HEIGHT = 800;
     private static final double MEASURED_WIDTH = 860;
     private static final double MEASURED_HEIGHT = 620;
 
     private final BenchModel bench;
     private final Documents documents;
     private final Dialogs dialogs;
-    private final SideWindow windows;
+    private final SideWindows windows;
     private final Executor behindTheScenes;
+    private final ComparePane.Models compared;
     private final Consumer<String> say;
     private final Consumer<Scenario> parts;
 
     /**
      * @param windows opens windows beside the main one
      * @param behindTheScenes where posts and pictures are made
+     * @param compared what benches are compared with
      * @param say says in passing what was done
      * @param parts lays parts that were copied on the bench
      */
@@ -49,8 +55,9 @@ public final class ShareDesk {
             BenchModel bench,
             Documents documents,
             Dialogs dialogs,
-            SideWindow windows,
+            SideWindows windows,
             Executor behindTheScenes,
+            ComparePane.Models compared,
             Consumer<String> say,
             Consumer<Scenario> parts) {
         this.bench = bench;
@@ -58,6 +65,7 @@ public final class ShareDesk {
         this.dialogs = dialogs;
         this.windows = windows;
         this.behindTheScenes = behindTheScenes;
+        this.compared = compared;
         this.say = say;
         this.parts = parts;
     }
@@ -131,6 +139,20 @@ public final class ShareDesk {
     private void leave(Stage window, Scenario found) {
         window.close();
         documents.openUnsaved(found);
+    }
+
+    /** Shows the bench beside another one. */
+    public void compare() {
+        Subscriptions subscriptions = new Subscriptions();
+        ComparePane pane =
+                new ComparePane(compared, wording(), new Latest(behindTheScenes), subscriptions);
+        windows.open(
+                wording().say("compare.title"),
+                pane,
+                COMPARE_WIDTH,
+                COMPARE_HEIGHT,
+                Modality.NONE,
+                subscriptions);
     }
 
     private Exports exports() {

@@ -89,6 +89,8 @@ class UiTextsTest {
                 .forEach(kind -> keys.add("lesson.kind." + kind));
         Stream.of("rest", "cell", "coil", "ohm", "limit", "capacity")
                 .forEach(each -> keys.add("measured." + each));
+        Stream.of("corrected", "file", "copied", "this")
+                .forEach(each -> keys.add("compare.with." + each));
         Stream.of(PostFormat.values()).forEach(each -> keys.add("post.format." + each.word()));
         Stream.of(PictureFormat.values()).forEach(e -> keys.add("picture.format." + word(e)));
         Stream.of(Press.values()).forEach(each -> keys.add("picture.press." + word(each)));

@@ -1,4 +1,4 @@
-package org.sagwise.ui.share;
+package org.sagwise.ui.dialog;
 
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.function.Function;
 
 /** One of a few things to choose, all in sight. */
-final class Choice<T> extends VBox {
+public final class Choice<T> extends VBox {
 
     private final ReadOnlyObjectWrapper<T> chosen = new ReadOnlyObjectWrapper<>();
 
@@ -23,17 +23,17 @@ final class Choice<T> extends VBox {
      * @param word end of a button's id
      * @param name what a button says
      */
-    Choice(
+    public Choice(
             String id,
             String title,
             List<T> options,
             Function<T, String> word,
             Function<T, String> name) {
-        getStyleClass().add("choice");
+        getStyleClass().add("option");
         Label label = new Label(title);
         label.getStyleClass().add("quiet");
         FlowPane row = new FlowPane();
-        row.getStyleClass().add("choice-row");
+        row.getStyleClass().add("option-row");
         ToggleGroup group = new ToggleGroup();
         for (T option : options) {
             ToggleButton button = new ToggleButton(name.apply(option));
@@ -58,11 +58,11 @@ final class Choice<T> extends VBox {
         chosen.set(option);
     }
 
-    T get() {
+    public T get() {
         return chosen.get();
     }
 
-    ReadOnlyObjectProperty<T> chosenProperty() {
+    public ReadOnlyObjectProperty<T> chosenProperty() {
         return chosen.getReadOnlyProperty();
     }
 }

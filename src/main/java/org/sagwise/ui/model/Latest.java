@@ -1,4 +1,4 @@
-package org.sagwise.ui.share;
+package org.sagwise.ui.model;
 
 import javafx.application.Platform;
 
@@ -7,17 +7,20 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 
 /** Works something out behind the scenes; only the answer to the last question is given. */
-final class Latest {
+public final class Latest {
 
     private final Executor behindTheScenes;
     private volatile int asked;
 
-    Latest(Executor behindTheScenes) {
+    /**
+     * @param behindTheScenes where it is worked out
+     */
+    public Latest(Executor behindTheScenes) {
         this.behindTheScenes = behindTheScenes;
     }
 
     /** Asks; the answer comes on the thread of the window. To be called there, too. */
-    <T> void ask(Supplier<T> question, Consumer<T> answer) {
+    public <T> void ask(Supplier<T> question, Consumer<T> answer) {
         int mine = asked + 1;
         asked = mine;
         behindTheScenes.execute(

@@ -12,21 +12,25 @@ import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.theme.LooksModel;
 import org.sagwise.ui.theme.StyleSheets;
 
-/** A window beside the main one. Escape closes it, and its subscriptions with it. */
-public final class SideWindow {
+import java.util.ArrayList;
+import java.util.List;
+
+/** Windows beside the main one. Escape closes one, and its subscriptions with it. */
+public final class SideWindows {
 
     private static final double MOST_OF_SCREEN = 0.92;
 
     private final Stage owner;
     private final LooksModel looks;
+    private final List<Stage> open = new ArrayList<>();
 
-    public SideWindow(Stage owner, LooksModel looks) {
+    public SideWindows(Stage owner, LooksModel looks) {
         this.owner = owner;
         this.looks = looks;
     }
 
     /**
-     * Opens it, as large as wanted but no larger than the screen.
+     * Opens one, as large as wanted but no larger than the screen.
      *
      * @param modality whether the main window can be used meanwhile
      * @param subscriptions what its content listens to
@@ -59,8 +63,18 @@ public final class SideWindow {
                         window.close();
                     }
                 });
-        window.setOnHidden(event -> subscriptions.close());
+        window.setOnHidden(
+                event -> {
+                    subscriptions.close();
+                    open.remove(window);
+                });
+        open.add(window);
         window.show();
         return window;
+    }
+
+    /** Closes whatever is open. */
+    public void closeAll() {
+        List.copyOf(open).forEach(Stage::close);
     }
 }
