@@ -1,8 +1,10 @@
 package org.sagwise.file;
 
 import org.sagwise.lesson.Lesson.LessonBench;
+import org.sagwise.lesson.LessonFinding;
 import org.sagwise.lesson.LessonProblem;
 import org.sagwise.lesson.Move;
+import org.sagwise.lesson.MoveRules;
 import org.sagwise.part.Catalogue;
 import org.sagwise.part.LocalText;
 import org.sagwise.scenario.Scenario;
@@ -47,6 +49,13 @@ final class LessonBenches {
         Optional<Scenario> scenario =
                 file.isPresent() ? fromFile(file.get(), fields) : fromBench(of.get(), fields);
         scenario.ifPresent(it -> benches.put(name, new LessonBench(title, Move.all(moves, it))));
+        scenario.ifPresent(it -> tellIdle(moves, it, fields));
+    }
+
+    private static void tellIdle(List<Move> moves, Scenario before, LessonFields fields) {
+        for (LessonFinding idle : MoveRules.check("moves", moves, before)) {
+            fields.wrong("moves", idle.problem(), idle.details().toArray(String[]::new));
+        }
     }
 
     private Optional<Scenario> fromBench(String other, LessonFields fields) {

@@ -15,6 +15,11 @@ public sealed interface Condition {
 
     boolean holds(Situation situation);
 
+    /** The terminals that it names. */
+    default List<TerminalRef> terminals() {
+        return List.of();
+    }
+
     /**
      * A reading lies in a range.
      *
@@ -55,6 +60,11 @@ public sealed interface Condition {
     /** Two terminals are joined by links. */
     record Joined(TerminalRef one, TerminalRef other) implements Condition {
         @Override
+        public List<TerminalRef> terminals() {
+            return List.of(one, other);
+        }
+
+        @Override
         public boolean holds(Situation situation) {
             return Nets.of(situation.scenario()).joined(one, other);
         }
@@ -62,6 +72,11 @@ public sealed interface Condition {
 
     /** Two terminals are not joined by links. */
     record Apart(TerminalRef one, TerminalRef other) implements Condition {
+        @Override
+        public List<TerminalRef> terminals() {
+            return List.of(one, other);
+        }
+
         @Override
         public boolean holds(Situation situation) {
             return !Nets.of(situation.scenario()).joined(one, other);
@@ -103,6 +118,11 @@ public sealed interface Condition {
 
     /** The meter's probes rest on these terminals, either way round. */
     record ProbesOn(TerminalRef one, TerminalRef other) implements Condition {
+        @Override
+        public List<TerminalRef> terminals() {
+            return List.of(one, other);
+        }
+
         @Override
         public boolean holds(Situation situation) {
             Scenario scenario = situation.scenario();

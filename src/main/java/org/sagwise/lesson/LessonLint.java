@@ -6,11 +6,15 @@ import org.sagwise.scenario.Finding;
 import org.sagwise.scenario.ProblemTexts;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.ScenarioRules;
+import org.sagwise.scenario.TerminalRef;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.ResourceBundle;
 import java.util.Set;
@@ -23,6 +27,9 @@ import java.util.stream.Collectors;
 public final class LessonLint {
 
     private static final String TITLE = ".title";
+
+    /** Finer than any {@code within} an author would write. */
+    private static final int DIGITS = 5;
 
     private final Lesson lesson;
     private final Catalogue catalogue;
@@ -71,24 +78,9 @@ public final class LessonLint {
                 }
             }
             if (!step.solution().isEmpty()) {
-                parts(place, step, track.before().get(i));
+                Scenario before = track.before().get(i);
+                findings.addAll(MoveRules.check(place + ".solution", step.solution(), before));
                 sound(place + ".solution", track.after().get(i));
-            }
-        }
-    }
-
-    private void parts(String place, Step step, Scenario before) {
-        for (int i = 0; i < step.solution().size(); i++) {
-            Move move = step.solution().get(i);
-            Scenario bench = Move.all(step.solution().subList(0, i), before);
-            String at = place + ".solution[" + i + "]";
-            for (String part : move.parts()) {
-                if (bench.part(part).isEmpty()) {
-                    add(at, LessonProblem.UNKNOWN_PART, part);
-                }
-            }
-            if (move instanceof Move.Mend mend && !mend.fits(bench)) {
-                add(at, LessonProblem.UNKNOWN_LINK, mend.link());
             }
         }
     }
@@ -146,28 +138,50 @@ public final class LessonLint {
             } else if (condition instanceof Condition.CautionGone gone) {
                 caution = gone.id();
             }
+            Optional<TerminalRef> stray = stray(condition, after.scenario());
             if (!caution.isEmpty() && !cautions.contains(caution)) {
                 add(at, LessonProblem.UNKNOWN_CAUTION, caution);
+            } else if (stray.isPresent()) {
+                add(at, LessonProblem.BAD_TERMINAL, stray.get().toString());
             } else if (!condition.holds(after)) {
-                add(at, LessonProblem.NOT_SOLVED, found(condition, after));
+                unsolved(at, condition, after);
             }
         }
     }
 
-    private static String found(Condition condition, Situation after) {
+    /** A terminal that the bench does not have: it would be apart from everything for ever. */
+    private static Optional<TerminalRef> stray(Condition condition, Scenario bench) {
+        return condition.terminals().stream()
+                .filter(
+                        it ->
+                                bench.part(it.part())
+                                        .filter(part -> part.terminals().contains(it))
+                                        .isEmpty())
+                .findFirst();
+    }
+
+    private void unsolved(String place, Condition condition, Situation after) {
         if (condition instanceof Condition.ReadingIs reading) {
-            OptionalDouble value = after.read(reading.ref());
-            return value.isPresent() ? String.valueOf(value.getAsDouble()) : "—";
-        }
-        if (condition instanceof Condition.NothingGrave) {
-            return String.join(
-                    ", ",
+            tell(place, reading.ref(), after)
+                    .ifPresent(value -> add(place, LessonProblem.NOT_SOLVED, rounded(value)));
+        } else if (condition instanceof Condition.NothingGrave) {
+            List<String> grave =
                     after.bench().cautions().stream()
                             .filter(it -> it.signal().isGrave())
                             .map(it -> it.id())
-                            .toList());
+                            .toList();
+            add(place, LessonProblem.NOT_SOLVED, String.join(", ", grave));
+        } else {
+            add(place, LessonProblem.NOT_MET);
         }
-        return "—";
+    }
+
+    /** A number as an author would copy it into the lesson. */
+    private static String rounded(double value) {
+        return new BigDecimal(value)
+                .round(new MathContext(DIGITS))
+                .stripTrailingZeros()
+                .toPlainString();
     }
 
     private void measure(String place, Step.Measure measure, Situation bench) {
@@ -177,8 +191,8 @@ public final class LessonLint {
                     place + ".is",
                     LessonProblem.UNEXPECTED_READING,
                     measure.reading().toString(),
-                    String.valueOf(value.getAsDouble()),
-                    String.valueOf(measure.expected()));
+                    rounded(value.getAsDouble()),
+                    rounded(measure.expected()));
         }
     }
 

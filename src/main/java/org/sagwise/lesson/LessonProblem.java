@@ -38,10 +38,12 @@ public enum LessonProblem {
     // What the engine says.
     UNKNOWN_PART,
     UNKNOWN_LINK,
+    NOTHING_TO_CUT,
     UNKNOWN_CAUTION,
     READING_EMPTY,
     DONE_AT_START,
     NOT_SOLVED,
+    NOT_MET,
     BROKEN_SOLUTION,
     UNEXPECTED_READING,
     // How it teaches.

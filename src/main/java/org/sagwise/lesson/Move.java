@@ -43,6 +43,11 @@ public sealed interface Move {
                     scenario.links().stream().filter(link -> !isBetween(link)).toList());
         }
 
+        /** Whether a bench has such a link. */
+        public boolean fits(Scenario scenario) {
+            return scenario.links().stream().anyMatch(this::isBetween);
+        }
+
         private boolean isBetween(Link link) {
             return (link.from().equals(from) && link.to().equals(to))
                     || (link.from().equals(to) && link.to().equals(from));

@@ -49,6 +49,15 @@ class LessonLintTest {
                 "    solution:\\n"
                         + "      - join: [coil.2, A.-]|    solution:\\n"
                         + "      - {set: coil, ohm: -1}|BROKEN_SOLUTION",
+                "    solution:\\n"
+                        + "      - join: [coil.2, A.-]|    solution:\\n"
+                        + "      - cut: [coil.2, A.+]|NOTHING_TO_CUT",
+                "      - {part: coil, quantity: current_A, is: 4.2}|      - joined: [coil.2,"
+                        + " fire.2]|NOT_MET",
+                "      - {part: coil, quantity: current_A, is: 4.2}|      - apart: [coil.3,"
+                        + " A.-]|BAD_TERMINAL",
+                "      - {part: coil, quantity: current_A, is: 4.2}|      - probes: [spool.1,"
+                        + " A.-]|BAD_TERMINAL",
                 "      - {part: coil, quantity: current_A, is: 4.2}|      - caution:"
                         + " meteor|UNKNOWN_CAUTION",
                 "    kind: do|    look: [spool]\\n    kind: do|UNKNOWN_PART",
@@ -118,6 +127,34 @@ class LessonLintTest {
         int line = (int) yaml.substring(0, yaml.indexOf("is: 4.9")).lines().count();
 
         assertEquals(line, reading.locate(finding).position().orElseThrow().line());
+    }
+
+    @Test
+    void check_unexpectedReading_isToldInFewDigits() {
+        String yaml =
+                SOUND.replace("    is: 4.2\n", "    is: 9\n")
+                        .replace(
+                                "- join: [coil.2, A.-]", "- {join: [coil.2, A.-], contact_mohm: 7}")
+                        .replace("is: 4.2}", "is: 4.17}");
+        LessonReading reading = LessonFixture.read(yaml);
+
+        List<LessonFinding> found =
+                LessonLint.check(reading.lesson().orElseThrow(), LessonFixture.CATALOGUE);
+
+        // 4.2 V / 1.007 Ω = 4.170804… A
+        assertEquals(List.of("coil.current_A", "4.1708", "9"), found.get(0).details());
+    }
+
+    @Test
+    void read_benchMadeByCuttingNothing_isTold() {
+        String yaml =
+                SOUND.replaceFirst(
+                        quote("    moves:\n      - join: [coil.2, A.-]"),
+                        quoteTo("    moves:\n      - cut: [coil.2, A.-]"));
+
+        String told = String.join("\n", LessonFixture.texts(LessonFixture.read(yaml).faults()));
+
+        assertTrue(told.contains("nothing to cut"), told);
     }
 
     private static String section(String from, String to) {
