@@ -5,7 +5,10 @@ import java.io.InputStream;
 import java.util.List;
 import java.util.Optional;
 
-/** The lessons that come with the program: six evenings, in the order in which they are taught. */
+/**
+ * The lessons that come with the program: six evenings in the order in which they are taught, and
+ * one to add.
+ */
 public final class LessonLibrary {
 
     private static final String FOLDER = "/org/sagwise/lessons/";
@@ -27,7 +30,8 @@ public final class LessonLibrary {
                     "13-smallest-empties-first",
                     "14-wrong-way-round",
                     "15-shorts-and-guards",
-                    "16-explain-a-mistake");
+                    "16-explain-a-mistake",
+                    "17-the-meter-joins-in");
 
     private LessonLibrary() {}
 

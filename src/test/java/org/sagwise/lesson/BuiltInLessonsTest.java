@@ -188,7 +188,8 @@ class BuiltInLessonsTest {
         "14-wrong-way-round, side/rest/A.current_A, 210",
         "15-shorts-and-guards, torn/rest/A.current_A, 60",
         "16-explain-a-mistake, start/lead.heat_W, 12.656",
-        "16-explain-a-mistake, lower-coil/lead.heat_W, 26.09"
+        "16-explain-a-mistake, lower-coil/lead.heat_W, 26.09",
+        "17-the-meter-joins-in, start/coil.current_A, 19.178"
     })
     void reading_ofTheCourse_isTheOneWorkedOutByHand(String id, String ref, double expected) {
         Lesson lesson = LessonFixture.builtIn(id);
@@ -197,6 +198,34 @@ class BuiltInLessonsTest {
                 Situation.of(named.get(lesson.first()), named, LessonFixture.CATALOGUE);
 
         double value = situation.read(ReadingRef.parse(ref).orElseThrow()).orElseThrow();
+
+        assertEquals(expected, value, Math.abs(expected) * 5e-4);
+    }
+
+    /**
+     * What a meter does to a circuit, as in OpenStax, University Physics Volume 2, section 10.4:
+     * 4.2 V, 16 mΩ in the cell, 3 mΩ in the button, 0.2 Ω in the coil; 10 MΩ in the voltmeter and
+     * 10 mΩ in the ammeter.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "put-voltmeter, volts.current_A, 3.8356e-7", // 4.2 · 0.2 / 0.219 / 1e7
+        "put-voltmeter, coil.current_A, 19.178", // 4.2 / 0.219
+        "put-ammeter, amps.current_A, 18.341", // 4.2 / 0.229
+        "make-short, rest/A.current_A, 161.54" // 4.2 / 0.026
+    })
+    void reading_withAMeterJoinedIn_isTheOneWorkedOutByHand(
+            String step, String ref, double expected) {
+        Lesson lesson = LessonFixture.builtIn("17-the-meter-joins-in");
+        var named = lesson.scenarios(Locale.ENGLISH);
+        List<String> steps = lesson.steps().stream().map(it -> it.head().id()).toList();
+        Situation built =
+                Situation.of(
+                        Track.of(lesson, named).after().get(steps.indexOf(step)),
+                        named,
+                        LessonFixture.CATALOGUE);
+
+        double value = built.read(ReadingRef.parse(ref).orElseThrow()).orElseThrow();
 
         assertEquals(expected, value, Math.abs(expected) * 5e-4);
     }
