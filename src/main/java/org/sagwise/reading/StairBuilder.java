@@ -48,6 +48,10 @@ final class StairBuilder {
             steps.addAll(steps(way, way.from()));
         }
         stepsBefore.add(steps.size());
+        int end = loop.get(loop.size() - 1).to();
+        if (end != loop.get(0).from()) {
+            steps.add(missingJoint(nodeV, shownV.get(loop.get(0).from())));
+        }
         List<Staircase.Lane> lanes = new ArrayList<>();
         for (StairTracer.Beside beside : tracer.beside(loop)) {
             lanes.add(
@@ -209,6 +213,10 @@ final class StairBuilder {
             case CELL -> Staircase.Kind.CELL;
             case SUPPLY -> Staircase.Kind.SUPPLY;
         };
+    }
+
+    private static Staircase.Step missingJoint(double fromV, double toV) {
+        return new Staircase.Step(Staircase.Kind.GAP, "", OptionalInt.empty(), fromV, toV, 0);
     }
 
     private static Staircase.Step step(

@@ -45,12 +45,28 @@ final class StairTracer {
      */
     record Beside(List<Ways.Way> ways, int start, int afterWay, int untilWay) {}
 
-    /** The main loop in the direction of the current, starting at the reference where it can. */
+    /**
+     * The main loop in the direction of the current, starting at the reference where it can. Where
+     * no ring is closed it is the climb to where a joint is missing, and does not come back.
+     */
     List<Ways.Way> loop() {
         List<Ways.Way> flowing = start().map(this::around).orElse(List.of());
         return flowing.isEmpty()
-                ? new StillRing(ways).through(loads()).map(this::fromReference).orElse(List.of())
+                ? new StillRing(ways)
+                        .through(loads())
+                        .map(this::fromReference)
+                        .orElseGet(this::openClimb)
                 : fromReference(flowing);
+    }
+
+    private List<Ways.Way> openClimb() {
+        return moment.circuit().network().referencePreference().stream()
+                .findFirst()
+                .map(
+                        node ->
+                                new OpenClimb(ways, moment.point()::potentialV)
+                                        .from(ways.merged(node)))
+                .orElse(List.of());
     }
 
     private List<Ways.Way> loads() {

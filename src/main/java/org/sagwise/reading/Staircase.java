@@ -30,7 +30,10 @@ public record Staircase(List<Step> steps, List<Lane> lanes, double lowestV, doub
         CONTACT,
         WIRE,
         SWITCH,
-        /** A switch that is open: the whole voltage stands across its gap. */
+        /**
+         * A switch that is open, or no part at all where a joint is missing: the whole voltage
+         * stands across the gap.
+         */
         GAP,
         FUSE,
         METER,
@@ -44,7 +47,7 @@ public record Staircase(List<Step> steps, List<Lane> lanes, double lowestV, doub
      * One step.
      *
      * @param kind what it stands for
-     * @param part id of the part, or empty for a link
+     * @param part id of the part, or empty for a link and for a missing joint
      * @param link place of the link in the scenario, or empty for a part
      * @param fromV potential before it, V
      * @param toV potential after it, V

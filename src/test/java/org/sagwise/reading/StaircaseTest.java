@@ -176,4 +176,26 @@ class StaircaseTest {
         assertEquals(0, sum(stairs.steps()), EXACT);
         assertEquals(4.2, stairs.highestV() - stairs.lowestV(), EXACT);
     }
+
+    @Test
+    void of_ringWithAJointMissing_climbsAndHoldsAllVoltsAcrossTheMissingJoint() {
+        Scenario whole = single(cell("A", 4.2, 30), 0.5);
+        Staircase stairs = stairs(whole.withLinks(whole.links().subList(0, 2)));
+        Staircase.Step last = stairs.steps().get(stairs.steps().size() - 1);
+        assertEquals(4.2, stairs.steps().get(0).riseV(), EXACT);
+        assertEquals(Staircase.Kind.GAP, last.kind());
+        assertEquals("", last.part());
+        assertEquals(-4.2, last.riseV(), EXACT);
+        assertEquals(0, sum(stairs.steps()), EXACT);
+    }
+
+    @Test
+    void of_twoCellsInARowWithNothingElse_climbsBoth() {
+        Scenario scenario =
+                Scenario.of(
+                        "Row",
+                        List.of(cell("A", 4.2, 20), cell("B", 4.1, 20)),
+                        List.of(ideal("A.+", "B.-")));
+        assertEquals(8.3, stairs(scenario).highestV(), EXACT);
+    }
 }

@@ -36,7 +36,10 @@ final class StairWords {
         return switch (step.kind()) {
             case SAG -> say("stairs.sag");
             case CONTACT, WIRE -> kind(step.kind());
-            case GAP -> say("stairs.gap", partName(step));
+            case GAP ->
+                    step.part().isEmpty()
+                            ? say("stairs.gap-no-joint")
+                            : say("stairs.gap", partName(step));
             default -> partName(step);
         };
     }
