@@ -24,18 +24,25 @@ public record Network(int nodeCount, List<Element> elements, List<Integer> refer
         }
         for (int i = 0; i < elements.size(); i++) {
             for (int node : elements.get(i).nodes()) {
-                requireNode(node, nodeCount, "element " + i + " " + elements.get(i));
+                if (isOutside(node, nodeCount)) {
+                    throw outside(node, nodeCount, "element " + i + " " + elements.get(i));
+                }
             }
         }
         for (int node : referencePreference) {
-            requireNode(node, nodeCount, "the reference preference");
+            if (isOutside(node, nodeCount)) {
+                throw outside(node, nodeCount, "the reference preference");
+            }
         }
     }
 
-    private static void requireNode(int node, int nodeCount, String where) {
-        if (node < 0 || node >= nodeCount) {
-            throw new IllegalArgumentException(
-                    "node " + node + " in " + where + " is not one of 0 to " + (nodeCount - 1));
-        }
+    private static boolean isOutside(int node, int nodeCount) {
+        return node < 0 || node >= nodeCount;
+    }
+
+    /** Worded only where it is thrown: a run makes networks by the thousand. */
+    private static IllegalArgumentException outside(int node, int nodeCount, String where) {
+        return new IllegalArgumentException(
+                "node " + node + " in " + where + " is not one of 0 to " + (nodeCount - 1));
     }
 }

@@ -19,6 +19,12 @@ import java.util.Optional;
  */
 public final class PreparedNetwork {
 
+    /**
+     * More loops than this are quicker solved anew by way of the nodes: the work here grows with
+     * the cube of the loops.
+     */
+    static final int MOST_LOOPS = 400;
+
     private final int elements;
     private final Loop[] loops;
     private final BranchUse use;
@@ -35,7 +41,7 @@ public final class PreparedNetwork {
 
     /**
      * Prepares a network; empty if it holds anything but resistances and voltage sources, whose
-     * answers take more than one linear system.
+     * answers take more than one linear system, or if it has too many loops for this to pay.
      *
      * @param network its wiring, with ohms of the size that will be asked for; a resistance of 0 Ω
      *     must stay one
@@ -53,6 +59,9 @@ public final class PreparedNetwork {
             if (!forest.inForest[b] && branches.kind[b] != Branches.Kind.JOINT) {
                 loops.add(Loop.closedBy(b, branches, forest));
             }
+        }
+        if (loops.size() > MOST_LOOPS) {
+            return Optional.empty();
         }
         return Optional.of(
                 new PreparedNetwork(
@@ -86,6 +95,12 @@ public final class PreparedNetwork {
         balance(emfV, ohm, currentA);
         balance(emfV, ohm, currentA);
         return true;
+    }
+
+    /** Additions and multiplications that one solution takes, roughly. */
+    public double effort() {
+        double size = loops.length;
+        return size * size * size / 3 + 30.0 * elements;
     }
 
     private boolean factorise(double[] ohm) {

@@ -69,7 +69,7 @@ public final class Bench {
     }
 
     /** The part with this id, found at once however many there are. */
-    Part part(String id) {
+    public Part part(String id) {
         return parts.get(id);
     }
 

@@ -36,6 +36,8 @@ public enum RunEnd {
     STEADY,
     /** No currents balance this bench. */
     UNSOLVABLE,
+    /** Calculating on would take too long for a bench of this size. */
+    TOO_LONG,
     /** Whoever asked for it has called it off. */
     CANCELLED;
 

@@ -65,7 +65,7 @@ final class RunModel {
 
     /** Highest power that a coil is meant for (W), where one is given. */
     OptionalDouble limitW(String coil) {
-        return bench.scenario().part(coil).orElseThrow().keys().number("limit_W");
+        return bench.part(coil).keys().number("limit_W");
     }
 
     private void addHotCoil(int index) {

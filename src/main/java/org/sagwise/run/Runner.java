@@ -20,10 +20,17 @@ public final class Runner {
     /** A button held for good is held in stretches of this length, s. */
     private static final double STRETCH_S = 600;
 
+    /**
+     * Additions and multiplications after which a run is given up: some seconds' worth. Counted and
+     * not timed, so that the same bench ends at the same moment on every machine.
+     */
+    private static final double MOST_EFFORT = 1e10;
+
     private final Bench bench;
     private final RunPlan plan;
     private final RunSettings settings;
     private final RunProgress progress;
+    private final double mostEffort;
     private final Stepper stepper;
     private final Set<Kind> stopAt;
     private final List<RunEvent> events = new ArrayList<>();
@@ -32,11 +39,17 @@ public final class Runner {
     private RunState state;
     private RunEnd end;
 
-    private Runner(Bench bench, RunPlan plan, RunSettings settings, RunProgress progress) {
+    private Runner(
+            Bench bench,
+            RunPlan plan,
+            RunSettings settings,
+            RunProgress progress,
+            double mostEffort) {
         this.bench = bench;
         this.plan = plan;
         this.settings = settings;
         this.progress = progress;
+        this.mostEffort = mostEffort;
         stepper = new Stepper(bench, settings);
         stopAt = plan.untilS().isPresent() ? Kind.FINAL : RunEnd.stopping();
     }
@@ -49,7 +62,19 @@ public final class Runner {
     /** Runs a bench by a plan; the same arguments give the same bits. */
     public static RunResult run(
             Bench bench, RunPlan plan, RunSettings settings, RunProgress progress) {
-        return new Runner(bench, plan, settings, progress).run();
+        return run(bench, plan, settings, progress, MOST_EFFORT);
+    }
+
+    /**
+     * @param mostEffort additions and multiplications after which the run is given up
+     */
+    static RunResult run(
+            Bench bench,
+            RunPlan plan,
+            RunSettings settings,
+            RunProgress progress,
+            double mostEffort) {
+        return new Runner(bench, plan, settings, progress, mostEffort).run();
     }
 
     private RunResult run() {
@@ -63,6 +88,9 @@ public final class Runner {
             }
             if (end == null && plan.untilS().isEmpty() && steadiness.isSteadyAt(state)) {
                 end = RunEnd.STEADY;
+            }
+            if (end == null && stepper.effort() > mostEffort) {
+                end = RunEnd.TOO_LONG;
             }
             if (end == null && !progress.goesOn(state)) {
                 end = RunEnd.CANCELLED;

@@ -97,6 +97,11 @@ public final class Stepper {
                 layout -> new Wiring(model, state.states(), layout.press()));
     }
 
+    /** Additions and multiplications spent on solving so far, roughly. */
+    double effort() {
+        return wirings.values().stream().mapToDouble(Wiring::effort).sum();
+    }
+
     RunModel model() {
         return model;
     }

@@ -32,6 +32,9 @@ final class Wiring {
         BOARD
     }
 
+    /** What solving anew costs for each element, in additions and multiplications: as tried. */
+    private static final double ANEW_EFFORT = 2_000;
+
     private final RunModel model;
     private final Network network;
     private final Optional<PreparedNetwork> prepared;
@@ -52,6 +55,7 @@ final class Wiring {
 
     private final double[] currentA;
     private OperatingPoint point;
+    private double effort;
 
     Wiring(RunModel model, States states, Press press) {
         this.model = model;
@@ -92,7 +96,7 @@ final class Wiring {
         if (owner.link().isPresent()) {
             return Role.PATH;
         }
-        PartKind kind = model.bench.scenario().part(owner.part()).orElseThrow().kind();
+        PartKind kind = model.bench.part(owner.part()).kind();
         return switch (kind) {
             case CELL -> Role.CELL;
             case COIL, RESISTOR -> Role.LOAD;
@@ -130,9 +134,13 @@ final class Wiring {
     /** Solves for what has been filled in; false if there is no answer. */
     boolean solve() {
         point = null;
-        if (prepared.isPresent() && prepared.get().solve(emfV, ohm, currentA)) {
-            return true;
+        if (prepared.isPresent()) {
+            effort += prepared.get().effort();
+            if (prepared.get().solve(emfV, ohm, currentA)) {
+                return true;
+            }
         }
+        effort += ANEW_EFFORT * currentA.length;
         List<Element> elements = new ArrayList<>(currentA.length);
         for (int e = 0; e < currentA.length; e++) {
             elements.add(element(e));
@@ -148,6 +156,11 @@ final class Wiring {
             currentA[e] = Double.isNaN(ampere) ? 0 : ampere;
         }
         return answered;
+    }
+
+    /** Additions and multiplications spent on solving since the beginning, roughly. */
+    double effort() {
+        return effort;
     }
 
     private Element element(int e) {

@@ -98,14 +98,8 @@ class PreparedNetworkTest {
 
     @Test
     void solve_longLadderOfCells_staysWithinMemory() {
-        List<Element> elements = new ArrayList<>(List.of(new Element.Resistance(0, 1, 1)));
-        for (int i = 0; i < 600; i++) {
-            int node = 2 * i;
-            elements.add(new Element.Source(node + 2, node + 3, 4, 0.03));
-            elements.add(new Element.Resistance(node + 2, node, 0.001));
-            elements.add(new Element.Resistance(node + 3, node + 1, 0.001));
-        }
-        Network network = new Network(1202, elements, List.of(1));
+        Network network = ladder(PreparedNetwork.MOST_LOOPS);
+        List<Element> elements = network.elements();
         double[] emfV = new double[elements.size()];
         double[] ohm = new double[elements.size()];
         for (int i = 0; i < ohm.length; i++) {
@@ -115,6 +109,23 @@ class PreparedNetworkTest {
         double[] currentA = new double[ohm.length];
         assertTrue(PreparedNetwork.of(network).orElseThrow().solve(emfV, ohm, currentA));
         Changes.assertCurrents(currentA, NetworkSolver.solve(network), 1e-9);
+    }
+
+    @Test
+    void of_moreLoopsThanPay_isRefused() {
+        assertTrue(PreparedNetwork.of(ladder(PreparedNetwork.MOST_LOOPS + 1)).isEmpty());
+    }
+
+    /** So many cells side by side on one resistance, each closing a loop of its own. */
+    private static Network ladder(int cells) {
+        List<Element> elements = new ArrayList<>(List.of(new Element.Resistance(0, 1, 1)));
+        for (int i = 0; i < cells; i++) {
+            int node = 2 * i;
+            elements.add(new Element.Source(node + 2, node + 3, 4, 0.03));
+            elements.add(new Element.Resistance(node + 2, node, 0.001));
+            elements.add(new Element.Resistance(node + 3, node + 1, 0.001));
+        }
+        return new Network(2 * cells + 2, elements, List.of(1));
     }
 
     private static Network twoSources(double firstOhm, double secondOhm, double loadOhm) {

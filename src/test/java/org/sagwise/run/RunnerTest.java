@@ -213,6 +213,21 @@ class RunnerTest {
     }
 
     @Test
+    void run_beyondItsEffort_isGivenUpAtTheSameMomentEachTime() {
+        Bench bench = bench(Packs.of(10, 2));
+
+        RunResult first = givenUp(bench);
+
+        assertEquals(RunEnd.TOO_LONG, first.end());
+        assertTrue(first.last().presses() > 0);
+        assertEquals(first.last().timeS(), givenUp(bench).last().timeS());
+    }
+
+    private static RunResult givenUp(Bench bench) {
+        return Runner.run(bench, RunPlan.USUAL, RunSettings.USUAL, RunProgress.NONE, 1e6);
+    }
+
+    @Test
     void run_calledOff_endsThere() {
         Bench bench = bench(Circuits.single(full("A", 20), 1));
 
