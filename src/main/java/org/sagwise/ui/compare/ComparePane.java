@@ -17,6 +17,7 @@ import javafx.scene.layout.Region;
 import org.sagwise.caution.Assessment;
 import org.sagwise.quantity.QuantityFormat.Signs;
 import org.sagwise.reading.Press;
+import org.sagwise.report.post.Block;
 import org.sagwise.report.post.PostFormat;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.demo.Example;
@@ -197,9 +198,12 @@ public final class ComparePane extends BorderPane {
         double spanV = Math.max(SideView.spanV(one), two.map(SideView::spanV).orElse(0.0));
         first.show(Optional.of(one), spanV);
         second.show(two, spanV);
-        words.show(now.words());
+        words.show(
+                two.isPresent()
+                        ? now.words()
+                        : List.of(new Block.Paragraph(wording.say("compare.nothing"))));
         nodesOfSecond().forEach(node -> node.setDisable(two.isEmpty()));
-        state.setText(wording.say(two.isEmpty() ? "compare.nothing" : "compare.state"));
+        state.setText(wording.say("compare.state"));
     }
 
     private Stream<Node> nodesOfSecond() {

@@ -37,8 +37,7 @@ class CompareGuiTest extends GuiTest {
     void compare_aSoundBench_waitsForAnotherToBeChosen() throws Exception {
         open();
         compare();
-        WaitForAsyncUtils.waitFor(
-                20, TimeUnit.SECONDS, () -> text("compare-state").startsWith("No cure"));
+        awaitsWords("No cure is known or needed");
         assertTrue(node("compare-put").isDisabled());
 
         MenuButton with = (MenuButton) node("compare-with");
