@@ -28,6 +28,7 @@ import org.sagwise.ui.frame.FailureReport;
 import org.sagwise.ui.frame.Leftovers;
 import org.sagwise.ui.frame.MainFrame;
 import org.sagwise.ui.frame.MainWindow;
+import org.sagwise.ui.lesson.ClassDesk;
 import org.sagwise.ui.lesson.LessonRoom;
 import org.sagwise.ui.lesson.LessonShelf;
 import org.sagwise.ui.lesson.ProgressBook;
@@ -102,7 +103,8 @@ public final class SagwiseApp extends Application {
                         new LessonShelf(
                                 new LessonReader(catalogue), behindTheScenes, Platform::runLater),
                         new LessonRoom(bench, documents, catalogue, locale, book, view::fit),
-                        book);
+                        book,
+                        new ClassDesk());
         List<Good> goods = Goods.of(catalogue);
         MainFrame.Models models =
                 new MainFrame.Models(

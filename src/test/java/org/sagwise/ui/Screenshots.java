@@ -9,6 +9,7 @@ import javafx.scene.control.ButtonBase;
 import javafx.scene.control.Menu;
 import javafx.scene.control.MenuBar;
 import javafx.scene.control.MenuItem;
+import javafx.scene.control.Spinner;
 import javafx.scene.image.PixelReader;
 import javafx.scene.image.WritableImage;
 import javafx.scene.robot.Robot;
@@ -59,6 +60,7 @@ public final class Screenshots extends Application {
             case "demos" -> DemoScenarios.names().forEach(this::demo);
             case "dialogs" -> dialogs();
             case "clock" -> clock();
+            case "lead" -> lead();
             case "lessons" -> LessonLibrary.ids().forEach(this::lesson);
             default -> demoOrLesson(what);
         }
@@ -120,6 +122,34 @@ public final class Screenshots extends Application {
         }
         steps.add(() -> take(id + "-end"));
         steps.add(() -> choose("item-lesson-leave"));
+    }
+
+    /**
+     * The instructor's window over a question with a vote, and the class's window on a projector.
+     */
+    private void lead() {
+        steps.add(() -> choose("item-lead"));
+        steps.add(() -> {});
+        steps.add(() -> take("lead-none"));
+        steps.add(() -> press("lead-lesson-06-same-watts"));
+        steps.add(() -> vote(1, "4"));
+        steps.add(() -> vote(2, "5"));
+        steps.add(() -> vote(4, "9"));
+        steps.add(() -> press("tally-turn"));
+        steps.add(() -> {});
+        steps.add(() -> take("lead-vote"));
+        steps.add(Screenshots::closeTop);
+        steps.add(() -> take("lead-shown"));
+        steps.add(() -> choose("item-projector"));
+        steps.add(() -> {});
+        steps.add(() -> take("projector"));
+        steps.add(() -> press("choice-4"));
+        steps.add(() -> press("button-lesson-next"));
+        steps.add(() -> take("projector-measure"));
+    }
+
+    private static void vote(int answer, String hands) {
+        ((Spinner<?>) node("hands-" + answer)).getEditor().setText(hands);
     }
 
     private static void answer() {

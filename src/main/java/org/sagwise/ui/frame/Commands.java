@@ -44,6 +44,8 @@ record Commands(
         Command schematic,
         Command examples,
         LessonCommands lessons,
+        Command lead,
+        Command projector,
         Command fullScreen,
         Command table,
         Command doors,
@@ -66,6 +68,10 @@ record Commands(
         void showSameWatts();
 
         void showTable();
+
+        void showLead();
+
+        void toggleProjector();
 
         void showKeys();
 
@@ -129,6 +135,8 @@ record Commands(
                 Command.of("schematic", () -> preferences.change(Commands::turnDrawing)).by("F8"),
                 Command.of("examples", () -> preferences.change(Commands::turnExamples)).by("F9"),
                 lessons,
+                Command.of("lead", window::showLead).by("Shortcut+I"),
+                Command.of("projector", window::toggleProjector).by("F12"),
                 Command.of("full-screen", window::toggleFullScreen).by("F11"),
                 Command.of("table", window::showTable).by("Shortcut+T"),
                 Command.of("doors", window::showDoors),

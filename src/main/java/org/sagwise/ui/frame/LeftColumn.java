@@ -44,11 +44,6 @@ final class LeftColumn extends BorderPane {
         setId("left");
         getStyleClass().add("left-column");
         bar.getStyleClass().add("left-tabs");
-        for (int i = 0; i < TABS_IN_A_ROW; i++) {
-            ColumnConstraints half = new ColumnConstraints();
-            half.setPercentWidth(100.0 / TABS_IN_A_ROW);
-            bar.getColumnConstraints().add(half);
-        }
         setTop(bar);
     }
 
@@ -65,11 +60,23 @@ final class LeftColumn extends BorderPane {
         pages.put(page, content);
     }
 
-    /** Offers these pages and shows one of them; two beside each other, so that words fit. */
+    /** Takes the tabs away while a class looks on, and brings them back. */
+    void project(boolean projected) {
+        setTop(projected ? null : bar);
+    }
+
+    /** Offers these pages and shows one of them; so many beside each other that words fit. */
     void offer(Page shown, Page... offered) {
+        int inARow = shown == Page.LESSON ? offered.length : TABS_IN_A_ROW;
         bar.getChildren().clear();
+        bar.getColumnConstraints().clear();
+        for (int i = 0; i < inARow; i++) {
+            ColumnConstraints share = new ColumnConstraints();
+            share.setPercentWidth(100.0 / inARow);
+            bar.getColumnConstraints().add(share);
+        }
         for (int i = 0; i < offered.length; i++) {
-            bar.add(tabs.get(offered[i]), i % TABS_IN_A_ROW, i / TABS_IN_A_ROW);
+            bar.add(tabs.get(offered[i]), i % inARow, i / inARow);
         }
         show(shown);
     }

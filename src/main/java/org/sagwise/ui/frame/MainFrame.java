@@ -30,6 +30,7 @@ import org.sagwise.ui.demo.Thumbnails;
 import org.sagwise.ui.file.Documents;
 import org.sagwise.ui.file.DropTarget;
 import org.sagwise.ui.fire.FireView;
+import org.sagwise.ui.lesson.ClassDesk;
 import org.sagwise.ui.lesson.LessonColumn;
 import org.sagwise.ui.lesson.LessonCommands;
 import org.sagwise.ui.lesson.LessonList;
@@ -76,7 +77,7 @@ public final class MainFrame extends BorderPane {
             Executor behindTheScenes) {}
 
     /** Lessons to choose from, and the one that runs. */
-    public record Lessons(LessonShelf shelf, LessonRoom room, ProgressBook book) {}
+    public record Lessons(LessonShelf shelf, LessonRoom room, ProgressBook book, ClassDesk desk) {}
 
     /** Share of the width that the readings may take where text is large. */
     private static final double LARGEST_SIDE_SHARE = 0.42;
@@ -141,6 +142,7 @@ public final class MainFrame extends BorderPane {
         notice = new TeachingNotice(wording.locale());
         subscriptions.watch(models.preferences.property(), now -> arrange());
         subscriptions.watch(widthProperty(), now -> arrange());
+        subscriptions.onChange(models.looks.property(), this::arrange);
         subscriptions.watch(
                 models.lessons.room().playerProperty().map(Optional::isPresent), this::turnTo);
         subscriptions.watch(heightProperty(), now -> arrange());
@@ -152,20 +154,24 @@ public final class MainFrame extends BorderPane {
      * Where there is little room for the size of text, the column of examples gives way to bench
      * and readings, the notice lies across the foot of the window, and the curves wait until what
      * stopped the clock has been read. A lesson needs its column, and the readings give way to it.
+     * On a projector there is only what a class can read.
      */
     private void arrange() {
         boolean taught = models.lessons.room().player().isPresent();
         boolean wanted = models.preferences.get().examples() == Shown.SHOWN;
         boolean room = getWidth() >= LEAST_FOR_EXAMPLES * models.looks.get().textScale();
-        setLeft(taught || wanted && room ? left : null);
-        setRight(taught && !room ? null : side);
+        boolean projected = models.looks.projectorProperty().get();
+        setLeft(taught || wanted && room && !projected ? left : null);
+        left.project(projected);
+        setRight(projected || taught && !room ? null : side);
+        boolean beside = room && !projected;
         boolean atFoot = foot.getChildren().contains(notice);
-        if (room && atFoot || notice.getParent() == null) {
+        if (beside && atFoot || notice.getParent() == null) {
             foot.getChildren().remove(notice);
             notice.asCard();
             side.getChildren().add(notice);
         }
-        if (!room && !atFoot) {
+        if (!beside && !atFoot) {
             side.getChildren().remove(notice);
             notice.asFoot();
             foot.getChildren().add(notice);
@@ -178,15 +184,28 @@ public final class MainFrame extends BorderPane {
         curves.setManaged(drawn);
     }
 
+    /** Leaves something out while a class looks on. */
+    private void notOnProjector(Node node) {
+        subscriptions.watch(
+                models.looks.projectorProperty(),
+                projected -> {
+                    node.setVisible(!projected);
+                    node.setManaged(!projected);
+                });
+    }
+
     private ClockStrip strip(ClockCommands commands, ClockTexts words) {
-        return new ClockStrip(
-                models.clock,
-                commands,
-                models.preferences,
-                models.looks,
-                controls,
-                words,
-                subscriptions);
+        ClockStrip strip =
+                new ClockStrip(
+                        models.clock,
+                        commands,
+                        models.preferences,
+                        models.looks,
+                        controls,
+                        words,
+                        subscriptions);
+        notOnProjector(strip);
+        return strip;
     }
 
     private BenchSplit middle(EditCommands edits) {
@@ -202,6 +221,7 @@ public final class MainFrame extends BorderPane {
                         subscriptions);
         VBox.setVgrow(pane, Priority.ALWAYS);
         HandBar hands = new HandBar(models.work, edits, controls, wording, subscriptions);
+        notOnProjector(hands);
         StatusLine status = new StatusLine(models.work, wording, subscriptions);
         HBox.setHgrow(status, Priority.ALWAYS);
         PotentialLegend legend = new PotentialLegend(models.bench, wording, subscriptions);
@@ -277,7 +297,13 @@ public final class MainFrame extends BorderPane {
                         subscriptions));
         LessonColumn running =
                 new LessonColumn(
-                        room, models.lessons.shelf(), lesson, controls, wording, subscriptions);
+                        room,
+                        models.lessons.shelf(),
+                        models.lessons.desk(),
+                        lesson,
+                        controls,
+                        wording,
+                        subscriptions);
         column.maxWidthProperty().bind(widthProperty().multiply(LARGEST_SIDE_SHARE));
         column.add(LeftColumn.Page.LESSON, running);
         return column;

@@ -12,6 +12,9 @@ import org.sagwise.ui.dialog.Dialogs;
 import org.sagwise.ui.dialog.SideWindows;
 import org.sagwise.ui.fire.SpaceBar;
 import org.sagwise.ui.lesson.LessonCommands;
+import org.sagwise.ui.lesson.lead.LeadCommands;
+import org.sagwise.ui.lesson.lead.LeadView;
+import org.sagwise.ui.lesson.lead.LeadWindow;
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.notice.AboutDialog;
 import org.sagwise.ui.notice.NoticeDialogs;
@@ -44,6 +47,7 @@ public final class MainWindow implements Commands.WindowActions {
     private Subscriptions inside = new Subscriptions();
     private Dialogs dialogs;
     private ReadingsWindow table;
+    private LeadWindow lead;
     private Commands commands;
 
     /**
@@ -108,6 +112,7 @@ public final class MainWindow implements Commands.WindowActions {
         inside.add(table::close);
         SideWindows windows = new SideWindows(stage, models.looks());
         inside.add(windows::closeAll);
+        lead = lead(windows, words);
         ShareDesk desk =
                 new ShareDesk(
                         models.bench(),
@@ -185,6 +190,36 @@ public final class MainWindow implements Commands.WindowActions {
         ((MainFrame) stage.getScene().getRoot()).showCard();
     }
 
+    private LeadWindow lead(SideWindows windows, Wording words) {
+        MainFrame.Lessons lessons = models.lessons();
+        return new LeadWindow(
+                windows,
+                words,
+                subscriptions ->
+                        new LeadView(
+                                lessons.room(),
+                                lessons.shelf(),
+                                lessons.desk(),
+                                commands.lessons(),
+                                LeadCommands.of(
+                                        lessons.room(),
+                                        lessons.desk(),
+                                        models.clock(),
+                                        models.bench().thumb()),
+                                words,
+                                subscriptions));
+    }
+
+    @Override
+    public void toggleProjector() {
+        models.looks().toggleProjector();
+    }
+
+    @Override
+    public void showLead() {
+        lead.show();
+    }
+
     @Override
     public void showSameWatts() {
         SameWattsDialog.show(models.work(), dialogs);
@@ -239,6 +274,8 @@ public final class MainWindow implements Commands.WindowActions {
                         commands.textSmaller(),
                         commands.examples(),
                         commands.table(),
+                        commands.lead(),
+                        commands.projector(),
                         commands.fullScreen(),
                         commands.quit()));
         withKeys.addAll(commands.lessons().all());

@@ -211,6 +211,7 @@ final class Menus {
                 models.lessons().shelf(),
                 models.lessons().room(),
                 commands.lessons(),
+                commands.lead(),
                 controls,
                 wording,
                 subscriptions);
@@ -225,6 +226,7 @@ final class Menus {
                 controls.check(
                         commands.examples(),
                         preferences.property().map(now -> now.examples() == Shown.SHOWN)),
+                controls.check(commands.projector(), models.looks().projectorProperty()),
                 controls.item(commands.fullScreen()),
                 controls.line(),
                 controls.menu("looks", looks()),

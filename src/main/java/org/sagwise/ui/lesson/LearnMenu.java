@@ -4,6 +4,7 @@ import javafx.scene.control.Menu;
 import javafx.scene.control.MenuItem;
 
 import org.sagwise.lesson.Lesson;
+import org.sagwise.ui.command.Command;
 import org.sagwise.ui.command.Controls;
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.text.Wording;
@@ -19,6 +20,7 @@ public final class LearnMenu {
             LessonShelf shelf,
             LessonRoom room,
             LessonCommands commands,
+            Command lead,
             Controls controls,
             Wording wording,
             Subscriptions subscriptions) {
@@ -28,6 +30,7 @@ public final class LearnMenu {
                 all -> lessons.getItems().setAll(items(all, room, wording)));
         Menu menu = controls.menu("learn", lessons, controls.line());
         commands.all().forEach(command -> menu.getItems().add(controls.item(command)));
+        menu.getItems().addAll(controls.line(), controls.item(lead));
         return menu;
     }
 

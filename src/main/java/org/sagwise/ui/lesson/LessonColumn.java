@@ -17,6 +17,7 @@ import javafx.scene.layout.VBox;
 import org.sagwise.lesson.Answers;
 import org.sagwise.lesson.Lesson;
 import org.sagwise.lesson.LessonPlayer;
+import org.sagwise.lesson.Tally;
 import org.sagwise.ui.command.Controls;
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.scroll.FocusScroll;
@@ -29,10 +30,12 @@ import java.util.Optional;
 public final class LessonColumn extends BorderPane {
 
     /** What is built anew for: anything but a change of the bench. */
-    private record Shown(String lesson, int at, List<Answers> answers, boolean summary) {}
+    private record Shown(
+            String lesson, int at, List<Answers> answers, boolean summary, Optional<Tally> vote) {}
 
     private final LessonRoom room;
     private final LessonShelf shelf;
+    private final ClassDesk desk;
     private final Wording wording;
     private final Label title = new Label();
     private final Label place = new Label();
@@ -48,12 +51,14 @@ public final class LessonColumn extends BorderPane {
     public LessonColumn(
             LessonRoom room,
             LessonShelf shelf,
+            ClassDesk desk,
             LessonCommands commands,
             Controls controls,
             Wording wording,
             Subscriptions subscriptions) {
         this.room = room;
         this.shelf = shelf;
+        this.desk = desk;
         this.wording = wording;
         this.next = controls.button(commands.next());
         this.leave = controls.button(commands.leave());
@@ -75,6 +80,7 @@ public final class LessonColumn extends BorderPane {
         DigitKeys.choose(this, room, subscriptions);
         subscriptions.watch(room.playerProperty(), now -> update());
         subscriptions.onChange(room.atSummaryProperty(), this::update);
+        subscriptions.onChange(desk.votesProperty(), this::update);
     }
 
     private VBox head() {
@@ -122,7 +128,13 @@ public final class LessonColumn extends BorderPane {
             return;
         }
         LessonPlayer now = player.get();
-        Shown wanted = new Shown(now.lesson().id(), now.at(), now.allAnswers(), room.atSummary());
+        Shown wanted =
+                new Shown(
+                        now.lesson().id(),
+                        now.at(),
+                        now.allAnswers(),
+                        room.atSummary(),
+                        desk.shown(now));
         if (shown.filter(wanted::equals).isPresent()) {
             body.ifPresent(it -> it.refresh(now));
         } else {
@@ -153,6 +165,7 @@ public final class LessonColumn extends BorderPane {
             body = Optional.empty();
         } else {
             StepBody step = new StepBody(now, room, wording);
+            wanted.vote.ifPresent(vote -> step.getChildren().add(new TallyChart(vote, wording)));
             content = step;
             body = Optional.of(step);
         }

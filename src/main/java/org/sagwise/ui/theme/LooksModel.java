@@ -1,5 +1,7 @@
 package org.sagwise.ui.theme;
 
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 
@@ -9,7 +11,11 @@ import org.sagwise.ui.prefs.PreferencesModel;
 /** The looks that follow from what a person chose and what the system has. */
 public final class LooksModel {
 
+    /** Least size of text on a projector, in percent. */
+    private static final int PROJECTOR_TEXT = 150;
+
     private final PreferencesModel preferences;
+    private final ReadOnlyBooleanWrapper projector = new ReadOnlyBooleanWrapper(false);
     private final ReadOnlyObjectWrapper<AppliedLooks> applied;
     private SystemLooks system = SystemLooks.UNKNOWN;
 
@@ -33,11 +39,23 @@ public final class LooksModel {
         return applied.getReadOnlyProperty();
     }
 
+    /** Whether a class looks on: larger type and fewer panels, until the window is closed. */
+    public ReadOnlyBooleanProperty projectorProperty() {
+        return projector.getReadOnlyProperty();
+    }
+
+    public void toggleProjector() {
+        projector.set(!projector.get());
+        applied.set(compute());
+    }
+
     private AppliedLooks compute() {
         Preferences chosen = preferences.get();
         return new AppliedLooks(
                 chosen.looks().on(system.theme()),
-                chosen.textPercent(),
+                projector.get()
+                        ? Math.max(chosen.textPercent(), PROJECTOR_TEXT)
+                        : chosen.textPercent(),
                 chosen.motion().on(system.motion()),
                 chosen.drawing());
     }

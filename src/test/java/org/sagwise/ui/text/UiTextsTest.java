@@ -7,6 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.sagwise.caution.Caution;
+import org.sagwise.lesson.Tally;
 import org.sagwise.picture.export.PictureFormat;
 import org.sagwise.picture.layout.Drawing;
 import org.sagwise.reading.Ledger;
@@ -99,6 +100,7 @@ class UiTextsTest {
                 .forEach(each -> keys.add("picture.colours." + each));
         Stream.of("format", "press", "drawing", "colours")
                 .forEach(each -> keys.add("picture." + each));
+        Stream.of(Tally.Advice.values()).forEach(it -> keys.add("lead.advice." + word(it)));
         Stream.of("looks-light", "looks-dark", "looks-high-contrast", "looks-system")
                 .forEach(id -> addCommand(keys, id));
         Stream.of("language-system", "language-en", "language-de")

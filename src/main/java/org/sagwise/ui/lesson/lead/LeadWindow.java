@@ -1,0 +1,50 @@
+package org.sagwise.ui.lesson.lead;
+
+import javafx.stage.Modality;
+import javafx.stage.Stage;
+
+import org.sagwise.ui.dialog.SideWindows;
+import org.sagwise.ui.model.Subscriptions;
+import org.sagwise.ui.text.Wording;
+
+import java.util.Optional;
+import java.util.function.Function;
+
+/** The instructor's own window, for a screen that the class does not see. */
+public final class LeadWindow {
+
+    private static final double WIDTH = 860;
+    private static final double HEIGHT = 640;
+
+    private final SideWindows windows;
+    private final Wording wording;
+    private final Function<Subscriptions, LeadView> view;
+    private Optional<Stage> open = Optional.empty();
+
+    /**
+     * @param view makes what is in it
+     */
+    public LeadWindow(
+            SideWindows windows, Wording wording, Function<Subscriptions, LeadView> view) {
+        this.windows = windows;
+        this.wording = wording;
+        this.view = view;
+    }
+
+    /** Shows it, or brings it to the front. */
+    public void show() {
+        if (open.filter(Stage::isShowing).isEmpty()) {
+            Subscriptions subscriptions = new Subscriptions();
+            open =
+                    Optional.of(
+                            windows.open(
+                                    wording.say("lead.title"),
+                                    view.apply(subscriptions),
+                                    WIDTH,
+                                    HEIGHT,
+                                    Modality.NONE,
+                                    subscriptions));
+        }
+        open.ifPresent(Stage::requestFocus);
+    }
+}

@@ -1,0 +1,92 @@
+package org.sagwise.ui.lesson.lead;
+
+import javafx.css.PseudoClass;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.layout.VBox;
+
+import org.sagwise.lesson.Lesson;
+import org.sagwise.lesson.LessonPlayer;
+import org.sagwise.lesson.Step;
+import org.sagwise.ui.lesson.LessonRoom;
+import org.sagwise.ui.text.Wording;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Evenings, lessons with their minutes, and the steps of the one that runs; each can be gone to.
+ */
+final class RunningOrder extends VBox {
+
+    private static final PseudoClass PRESENT = PseudoClass.getPseudoClass("present");
+
+    private final LessonRoom room;
+    private final Wording wording;
+
+    RunningOrder(LessonRoom room, Wording wording) {
+        this.room = room;
+        this.wording = wording;
+        setId("running-order");
+        getStyleClass().add("running-order");
+    }
+
+    void show(List<Lesson> lessons, Optional<LessonPlayer> now) {
+        getChildren().clear();
+        int evening = 0;
+        for (Lesson lesson : lessons) {
+            if (lesson.evening() != evening) {
+                evening = lesson.evening();
+                heading(evening, lessons);
+            }
+            boolean runs = now.filter(it -> it.lesson().id().equals(lesson.id())).isPresent();
+            lesson(lesson, runs);
+            if (runs) {
+                steps(now.orElseThrow());
+            }
+        }
+    }
+
+    private void heading(int evening, List<Lesson> lessons) {
+        int minutes =
+                lessons.stream()
+                        .filter(it -> it.evening() == evening)
+                        .mapToInt(Lesson::minutes)
+                        .sum();
+        Label heading = new Label(wording.say("lead.evening", evening, minutes));
+        heading.getStyleClass().add("section-title");
+        getChildren().add(heading);
+    }
+
+    private void lesson(Lesson lesson, boolean runs) {
+        String title = lesson.title().in(wording.locale());
+        Button button = button(wording.say("lead.lesson", title, lesson.minutes()), runs);
+        button.setId("lead-lesson-" + lesson.id());
+        button.setOnAction(event -> room.start(lesson));
+    }
+
+    private void steps(LessonPlayer now) {
+        List<Step> steps = now.lesson().steps();
+        for (int i = 0; i < steps.size(); i++) {
+            int place = i;
+            String kind = wording.say("lesson.kind." + steps.get(i).kind());
+            Button button = button(wording.say("lead.step", i + 1, kind), i == now.at());
+            button.setId("lead-step-" + (i + 1));
+            button.getStyleClass().add("lead-step");
+            button.setOnAction(event -> room.jump(place));
+        }
+    }
+
+    private Button button(String words, boolean present) {
+        Button button = new Button(words);
+        button.setMnemonicParsing(false);
+        button.setWrapText(true);
+        button.setAlignment(Pos.TOP_LEFT);
+        button.setMaxWidth(Double.MAX_VALUE);
+        button.getStyleClass().add("lead-entry");
+        button.pseudoClassStateChanged(PRESENT, present);
+        getChildren().add(button);
+        return button;
+    }
+}

@@ -1,0 +1,111 @@
+package org.sagwise.ui.gui;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.Spinner;
+import javafx.scene.input.KeyCode;
+
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.testfx.util.WaitForAsyncUtils;
+
+import java.util.concurrent.TimeUnit;
+
+/** What an instructor does: choose, jump, count hands, show, freeze, reset, project. */
+class LeadGuiTest extends GuiTest {
+
+    private static final String LESSON = "lead-lesson-06-same-watts";
+
+    @BeforeEach
+    void openTheInstructorsWindow() throws Exception {
+        open();
+        robot().push(KeyCode.CONTROL, KeyCode.I);
+        WaitForAsyncUtils.waitFor(10, TimeUnit.SECONDS, () -> isThere(LESSON));
+        work(LESSON);
+    }
+
+    private void count(int answer, String hands) {
+        robot().interact(() -> ((Spinner<?>) node("hands-" + answer)).getEditor().setText(hands));
+        settle();
+    }
+
+    private boolean classSeesChart() {
+        return robot().from(node("lesson")).lookup("#tally-chart").tryQuery().isPresent();
+    }
+
+    /** 9 of 18 are right: between three and seven in ten. */
+    @Test
+    void vote_countedAndShown_isSeenByTheClassOnlyThen() {
+        count(1, "4");
+        count(2, "5");
+        count(4, "9");
+        assertTrue(text("tally-advice").startsWith("Some are right"));
+        assertFalse(classSeesChart());
+
+        work("tally-turn");
+        assertTrue(classSeesChart());
+        Label figures =
+                robot().from(node("lesson")).lookup("#tally-figures-4").queryAs(Label.class);
+        assertEquals("9 (50 %)", figures.getText());
+
+        work("lead-lead-reset");
+        assertFalse(classSeesChart());
+        assertTrue(text("tally-advice").startsWith("Count the hands"));
+    }
+
+    @Test
+    void notes_ofAQuestion_areOnTheInstructorsSideAlone() {
+        assertEquals("Right is 4: Both get the same", text("lead-key"));
+        assertFalse(robot().from(node("lesson")).lookup("#lead-key").tryQuery().isPresent());
+    }
+
+    @Test
+    void jump_toAStep_laysItsBenchOut() {
+        work("lead-step-3");
+
+        assertEquals("Step 3 of 13", text("lesson-place"));
+        assertEquals("Two in a row", text("bench-title"));
+        work("lead-lesson-back");
+        assertEquals("Step 2 of 13", text("lesson-place"));
+    }
+
+    @Test
+    void unlock_beforeAPrediction_letsTheButtonBeUsed() {
+        assertTrue(node("fire").isDisabled());
+        work("lead-lead-unlock");
+
+        assertFalse(node("fire").isDisabled());
+    }
+
+    @Test
+    void freeze_whileFiring_keepsTheButtonDownUntilThawed() {
+        work("lead-lead-unlock");
+        robot().interact(() -> node("fire").getScene().getWindow().requestFocus());
+        robot().press(KeyCode.SPACE);
+        settle();
+        robot().interact(() -> ((Button) node("lead-lead-freeze")).fire());
+        robot().release(KeyCode.SPACE);
+        settle();
+        assertEquals("Firing", text("fire-state"));
+
+        work("lead-lead-freeze");
+        assertEquals("Button open", text("fire-state"));
+    }
+
+    @Test
+    void projector_turnedOn_leavesBenchStairsAndLesson() {
+        robot().interact(() -> node("fire").getScene().getWindow().requestFocus());
+        robot().push(KeyCode.F12);
+        settle();
+
+        assertFalse(isThere("side"));
+        assertTrue(isThere("lesson"));
+        robot().push(KeyCode.F12);
+        settle();
+        assertTrue(isThere("side"));
+    }
+}
