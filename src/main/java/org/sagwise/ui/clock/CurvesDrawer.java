@@ -6,6 +6,7 @@ import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -81,7 +82,7 @@ public final class CurvesDrawer extends VBox {
         return new QuantityPlot(each, clock, looks, pointed, texts, subscriptions);
     }
 
-    private HBox head(ClockCommands commands, Controls controls) {
+    private FlowPane head(ClockCommands commands, Controls controls) {
         Label title = new Label(texts.word("curves"));
         title.getStyleClass().add("section-title");
         title.setMinWidth(USE_PREF_SIZE);
@@ -91,11 +92,12 @@ public final class CurvesDrawer extends VBox {
         Button save = controls.button(commands.save());
         save.setText(texts.word("curves.save"));
         save.setMinWidth(USE_PREF_SIZE);
-        legend.setMinWidth(0);
-        HBox.setHgrow(legend, Priority.ALWAYS);
-        HBox head = new HBox(title, moment, legend, new RunDownForm(clock, texts), save);
+        HBox name = new HBox(title, moment);
+        name.getStyleClass().add("curves-name");
+        name.setAlignment(Pos.CENTER_LEFT);
+        FlowPane head = new FlowPane(name, legend, new RunDownForm(clock, texts), save);
         head.getStyleClass().add("curves-head");
-        head.setAlignment(Pos.CENTER_LEFT);
+        head.setMinHeight(USE_PREF_SIZE);
         return head;
     }
 

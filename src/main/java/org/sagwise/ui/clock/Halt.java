@@ -3,10 +3,13 @@ package org.sagwise.ui.clock;
 import org.sagwise.reading.Bench;
 import org.sagwise.run.RunEnd;
 import org.sagwise.run.RunEvent;
+import org.sagwise.run.RunEvent.Kind;
 import org.sagwise.run.RunState;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Why the clock stopped.
@@ -18,7 +21,16 @@ import java.util.Optional;
  */
 public record Halt(Bench bench, List<RunEvent> events, Optional<RunEnd> end, RunState state) {
 
+    /** A protective layer that breaks down heats the cell by itself: from here on nobody stays. */
+    private static final Set<Kind> GRAVE =
+            EnumSet.of(Kind.VENTED, Kind.INTERRUPTED, Kind.LAYER_BREAKDOWN);
+
     public Halt {
         events = List.copyOf(events);
+    }
+
+    /** Whether a cell vents, or may: people must leave. */
+    public boolean isGrave() {
+        return events.stream().map(RunEvent::kind).anyMatch(GRAVE::contains);
     }
 }

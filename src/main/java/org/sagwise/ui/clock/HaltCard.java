@@ -42,7 +42,10 @@ public final class HaltCard extends HBox {
         HaltWords words = HaltWords.of(halt, texts);
         Label title = label(words.title(), "halt-title");
         title.setId("halt-title");
-        VBox says = new VBox(title);
+        HBox.setHgrow(title, Priority.ALWAYS);
+        title.setMaxWidth(Double.MAX_VALUE);
+        title.setMinWidth(0);
+        VBox says = new VBox(new HBox(title, buttons(halt)));
         words.sentences().forEach(sentence -> says.getChildren().add(label(sentence, "halt-text")));
         words.advice().ifPresent(advice -> says.getChildren().add(label(advice, "halt-advice")));
         says.setMinWidth(0);
@@ -54,7 +57,6 @@ public final class HaltCard extends HBox {
             HBox.setHgrow(leave, Priority.ALWAYS);
             getChildren().add(leave);
         }
-        getChildren().add(buttons(halt));
         setAccessibleText(words.spoken());
     }
 

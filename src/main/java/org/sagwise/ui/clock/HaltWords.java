@@ -1,15 +1,12 @@
 package org.sagwise.ui.clock;
 
-import org.sagwise.run.RunEvent;
 import org.sagwise.run.RunEvent.Kind;
 import org.sagwise.run.RunTexts;
 
 import java.util.Comparator;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * What there is to say when the clock stops.
@@ -20,10 +17,6 @@ import java.util.Set;
  * @param isGrave whether a cell vents, or may: people must leave
  */
 record HaltWords(String title, List<String> sentences, Optional<String> advice, boolean isGrave) {
-
-    /** A protective layer that breaks down heats the cell by itself: from here on nobody stays. */
-    private static final Set<Kind> GRAVE =
-            EnumSet.of(Kind.VENTED, Kind.INTERRUPTED, Kind.LAYER_BREAKDOWN);
 
     /** What advice is about, the most urgent first. */
     enum Topic {
@@ -51,7 +44,7 @@ record HaltWords(String title, List<String> sentences, Optional<String> advice, 
                         .orElseGet(() -> texts.word("halt.at", at));
         List<String> sentences =
                 halt.events().stream().map(about::sentence).distinct().limit(4).toList();
-        boolean grave = halt.events().stream().map(RunEvent::kind).anyMatch(GRAVE::contains);
+        boolean grave = halt.isGrave();
         Optional<String> advice =
                 halt.events().stream()
                         .flatMap(event -> topic(event.kind()).stream())

@@ -4,7 +4,7 @@ import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.Tooltip;
-import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
 import javafx.scene.paint.Color;
 
 import org.sagwise.picture.look.Series;
@@ -18,7 +18,7 @@ import java.util.Set;
 import java.util.TreeSet;
 
 /** Which line is which part; pressing an entry hides its lines or shows them again. */
-final class PartLegend extends FlowPane {
+final class PartLegend extends HBox {
 
     private static final double LINE_LENGTH = 30;
     private static final double LINE_HEIGHT = 10;

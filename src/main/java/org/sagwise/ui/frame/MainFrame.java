@@ -22,6 +22,7 @@ import org.sagwise.ui.clock.ClockModel;
 import org.sagwise.ui.clock.ClockStrip;
 import org.sagwise.ui.clock.ClockTexts;
 import org.sagwise.ui.clock.CurvesDrawer;
+import org.sagwise.ui.clock.Halt;
 import org.sagwise.ui.clock.HaltCard;
 import org.sagwise.ui.command.Controls;
 import org.sagwise.ui.demo.Example;
@@ -88,11 +89,15 @@ public final class MainFrame extends BorderPane {
     /** Share of the height that the drawer with curves takes. */
     private static final double CURVES_SHARE = 0.29;
 
-    /** Height that curves and a card about why time stopped need together, in pixels. */
+    /** Height that curves and a card about a cell that vents need together, in pixels. */
     private static final double LEAST_FOR_BOTH = 820;
+
+    /** Height from which curves lie at the foot, in pixels. */
+    private static final double LEAST_FOR_CURVES = 560;
 
     private final VBox foot = new VBox();
     private final CurvesDrawer curves;
+    private final BenchSplit middle;
     private final Models models;
     private final Wording wording;
     private final Subscriptions subscriptions;
@@ -132,9 +137,8 @@ public final class MainFrame extends BorderPane {
                         words,
                         subscriptions);
         curves.prefHeightProperty().bind(heightProperty().multiply(CURVES_SHARE));
-        foot.getChildren().add(curves);
         setBottom(foot);
-        setCenter(middle(commands.edits()));
+        middle = middle(commands.edits());
         side = new SideColumn(models.bench, this::show, models.cures, wording, subscriptions);
         side.maxWidthProperty().bind(widthProperty().multiply(LARGEST_SIDE_SHARE));
         setRight(side);
@@ -152,9 +156,9 @@ public final class MainFrame extends BorderPane {
 
     /**
      * Where there is little room for the size of text, the column of examples gives way to bench
-     * and readings, the notice lies across the foot of the window, and the curves wait until what
-     * stopped the clock has been read. A lesson needs its column, and the readings give way to it.
-     * On a projector there is only what a class can read.
+     * and readings, the notice lies across the foot of the window, and the curves wait until word
+     * of a cell that vents has been read. A lesson needs its column, and the readings give way to
+     * it. On a projector there is only what a class can read.
      */
     private void arrange() {
         boolean taught = models.lessons.room().player().isPresent();
@@ -176,12 +180,29 @@ public final class MainFrame extends BorderPane {
             notice.asFoot();
             foot.getChildren().add(notice);
         }
-        boolean roomForBoth = getHeight() >= LEAST_FOR_BOTH * models.looks.get().textScale();
+        placeCurves();
+    }
+
+    /**
+     * The curves lie at the foot; where there is no height for that, they take the place of bench
+     * and staircase for as long as they are wanted.
+     */
+    private void placeCurves() {
+        double scale = models.looks.get().textScale();
+        boolean grave = models.clock.haltProperty().get().filter(Halt::isGrave).isPresent();
         boolean drawn =
                 models.preferences.get().curves() == Shown.SHOWN
-                        && (roomForBoth || models.clock.haltProperty().get().isEmpty());
+                        && (!grave || getHeight() >= LEAST_FOR_BOTH * scale);
+        boolean instead = drawn && getHeight() < LEAST_FOR_CURVES * scale;
+        boolean atFoot = drawn && !instead;
+        if (!atFoot) {
+            foot.getChildren().remove(curves);
+        }
+        setCenter(instead ? curves : middle);
+        if (atFoot && !foot.getChildren().contains(curves)) {
+            foot.getChildren().add(0, curves);
+        }
         curves.setVisible(drawn);
-        curves.setManaged(drawn);
     }
 
     /** Leaves something out while a class looks on. */

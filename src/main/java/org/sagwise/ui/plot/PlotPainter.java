@@ -58,7 +58,7 @@ final class PlotPainter {
         double right = Math.max(left + 1, width - GAP * 2);
         area = new Rectangle2D.Double(left, line / 2, right - left, bottom - line / 2);
         double timeWidth = TextStyle.SMALL.width(words.time().apply(35_990), textScale) * 1.6;
-        time = Scale.ofTime(chart.endS(), (int) Math.max(2, area.getWidth() / timeWidth));
+        time = Scale.ofTime(chart.endS(), (int) Math.max(1, area.getWidth() / timeWidth));
     }
 
     private static double widest(Scale scale, DoubleFunction<String> word, double textScale) {
