@@ -78,9 +78,9 @@ final class AutoPlacement {
         if (plan.load().isPresent()) {
             return arranger.arrange(plan.load().get(), Bearing.RIGHT);
         }
-        return plan.rest().size() > 1
-                ? arranger.arrange(new Tableau(plan.rest()).branch(), Bearing.DOWN)
-                : Block.empty(new Point(0, 0));
+        return plan.rest()
+                .map(rest -> arranger.arrange(rest, Bearing.DOWN))
+                .orElseGet(() -> Block.empty(new Point(0, 0)));
     }
 
     private static Optional<Part> boardAsPack(Plan plan) {

@@ -15,6 +15,10 @@ import java.util.Map;
 final class FreeSpots {
 
     private static final int RINGS = 30;
+    private static final int CLEAR = PartShape.LATTICE;
+
+    /** Lines out of two symbols that face each other must not end at the same point. */
+    private static final int CLEAR_OF_SYMBOLS = 3 * PartShape.LATTICE;
 
     private final Scenario scenario;
     private final Sizes sizes;
@@ -111,7 +115,8 @@ final class FreeSpots {
 
     private boolean isFree(Part part, Spot spot) {
         Rectangle room = Footprint.of(part, spot, sizes).room();
-        room.grow(PartShape.LATTICE, PartShape.LATTICE);
+        int clear = sizes.drawing() == Drawing.BENCH ? CLEAR : CLEAR_OF_SYMBOLS;
+        room.grow(clear, clear);
         return taken.isFree(room);
     }
 

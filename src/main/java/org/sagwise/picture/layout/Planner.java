@@ -19,6 +19,9 @@ final class Planner {
     /** Past this a piece is no bench any more, and taking it apart would take too long. */
     private static final int MOST_PARTS = 250;
 
+    /** More parts than this would make layers too wide to be seen. */
+    private static final int MOST_LAYERED = 60;
+
     private final Scenario scenario;
     private final Drawing drawing;
     private final Joints joints;
@@ -79,17 +82,23 @@ final class Planner {
                                         .map(edge -> Plan.of(List.of(edge)).pack().orElseThrow())
                                         .toList());
         Branch load = new Branch.Series(others.stream().map(Edge::branch).toList());
-        return List.of(new Plan(Optional.of(pack), Optional.of(load), List.of()));
+        return List.of(new Plan(Optional.of(pack), Optional.of(load), Optional.empty()));
     }
 
-    private static List<Plan> byLoops(List<Edge> piece) {
+    private List<Plan> byLoops(List<Edge> piece) {
         List<Plan> plans = new ArrayList<>();
         for (List<Edge> loop : Loops.of(piece)) {
             List<Edge> reduced = reduced(loop);
             boolean ordered = loop.size() > 1 && Plan.isFor(reduced);
-            plans.add(ordered ? Plan.of(reduced) : Plan.unordered(loop));
+            plans.add(ordered ? Plan.of(reduced) : irreducible(loop, reduced));
         }
         return plans;
+    }
+
+    private Plan irreducible(List<Edge> loop, List<Edge> reduced) {
+        boolean layered =
+                drawing == Drawing.SCHEMATIC && loop.size() > 1 && loop.size() <= MOST_LAYERED;
+        return layered ? Plan.layered(reduced) : Plan.unordered(loop);
     }
 
     private static List<Edge> reduced(List<Edge> piece) {

@@ -38,6 +38,7 @@ final class Router implements Routing {
     /** Ways of all links between the terminals of these parts. */
     static Router route(List<Link> links, List<PartBox> parts) {
         Router router = new Router(links, parts);
+        router.reserveStubs();
         router.groups.plates().forEach(router::plates);
         router.wires().forEach(router::wire);
         return router;
@@ -56,6 +57,17 @@ final class Router implements Routing {
     @Override
     public List<Point> lead(Rectangle card, TerminalPoint to, int shift) {
         return new LeadRouter(lattice, search).lead(card, to, shift);
+    }
+
+    /** Keeps others away from where conductors will leave their terminals. */
+    private void reserveStubs() {
+        for (int i = 0; i < links.size(); i++) {
+            if (isBetweenParts(links.get(i))) {
+                for (TerminalRef end : List.of(links.get(i).from(), links.get(i).to())) {
+                    claim(Stub.of(lattice, points.get(end)), groups.ownerOf(i));
+                }
+            }
+        }
     }
 
     private boolean isBetweenParts(Link link) {

@@ -22,6 +22,7 @@ final class WaySearch {
     private static final int ALONG_KIN = 6;
     private static final int ALONG_STRANGER = 80;
     private static final int BACKWARD = 60;
+    private static final int KNEE = 70;
 
     private final Lattice lattice;
     private final IntBinaryOperator kinship;
@@ -113,6 +114,10 @@ final class WaySearch {
                 continue;
             }
             int cost = costs[state] + turn(heading, way) + stepCost(cell, next, way, owner);
+            if (lattice.isPassedByOther(cell, owner)
+                    && !isPlainCrossing(cell, heading, way, owner)) {
+                cost += KNEE;
+            }
             int nextState = 4 * next + way.ordinal();
             if (cost < costs[nextState]) {
                 costs[nextState] = cost;
@@ -120,6 +125,41 @@ final class WaySearch {
                 open.push(cost + STEP * goal.stepsFrom(next), nextState);
             }
         }
+    }
+
+    /**
+     * Whether a way goes straight over a stranger that goes straight too. Where either turns, one
+     * could not see which of them goes where. Conductors that are joined anyway may meet as they
+     * like.
+     */
+    private boolean isPlainCrossing(int cell, Bearing heading, Bearing way, int owner) {
+        for (Bearing side : Bearing.values()) {
+            if (lattice.next(cell, side) >= 0) {
+                int found = lattice.owner(cell, side);
+                boolean stranger =
+                        found != Lattice.FREE
+                                && found != owner
+                                && kinship.applyAsInt(found, owner) == 0;
+                boolean across = side.isHorizontal() != way.isHorizontal();
+                if (stranger && (heading != way || !across)) {
+                    return false;
+                }
+                if (!stranger && across && isPassedByStranger(cell, side, owner)) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
+    /** Whether a stranger comes to a cell from the other side but does not leave it on this. */
+    private boolean isPassedByStranger(int cell, Bearing side, int owner) {
+        Bearing opposite = side.opposite();
+        if (lattice.next(cell, opposite) < 0) {
+            return false;
+        }
+        int found = lattice.owner(cell, opposite);
+        return found != Lattice.FREE && found != owner && kinship.applyAsInt(found, owner) == 0;
     }
 
     private int stepCost(int cell, int next, Bearing way, int owner) {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.sagwise.fixture.RandomCircuits;
@@ -20,8 +21,11 @@ import org.sagwise.scenario.TerminalRef;
 
 import java.awt.Point;
 import java.awt.Rectangle;
+import java.awt.geom.Line2D;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
 
@@ -93,11 +97,72 @@ class SchematicLayoutTest {
         Map<String, Placement> placement =
                 scenario.parts().stream()
                         .collect(
-                                java.util.stream.Collectors.toMap(
+                                Collectors.toMap(
                                         part -> part.id(), part -> new Placement(7, 9, 90)));
         assertEquals(
                 schematic(scenario.withPlacement(Map.of())),
                 schematic(scenario.withPlacement(placement)));
+    }
+
+    /** Else a picture would show joints that are not there. */
+    @ParameterizedTest
+    @MethodSource("benches")
+    void of_anyBench_linesOfDifferentNetsDoNothingButCross(Scenario scenario) {
+        BenchLayout layout = schematic(scenario);
+        Map<TerminalRef, Integer> nets = nets(scenario);
+        for (LinkRoute one : layout.routes()) {
+            for (LinkRoute other : layout.routes()) {
+                if (!net(scenario, nets, one).equals(net(scenario, nets, other))) {
+                    for (Point corner : one.points()) {
+                        assertFalse(
+                                isOn(corner, other.points()),
+                                "links " + one.link() + " and " + other.link() + " at " + corner);
+                    }
+                }
+            }
+        }
+    }
+
+    @Test
+    void of_bridge_liesInLayersFromPlusToMinus() {
+        BenchLayout layout = schematic(Scenes.scenarios().get("bridge"));
+        assertEquals(y(layout, "R1"), y(layout, "R2"));
+        assertEquals(y(layout, "R3"), y(layout, "R4"));
+        assertTrue(y(layout, "R1") < y(layout, "R5"));
+        assertTrue(y(layout, "R5") < y(layout, "R3"));
+        assertTrue(layout.part("A").orElseThrow().x() < layout.part("R1").orElseThrow().x());
+    }
+
+    private static int y(BenchLayout layout, String part) {
+        return layout.part(part).orElseThrow().y();
+    }
+
+    private static Integer net(Scenario scenario, Map<TerminalRef, Integer> nets, LinkRoute route) {
+        return nets.get(scenario.links().get(route.link()).from());
+    }
+
+    private static boolean isOn(Point point, List<Point> way) {
+        for (int i = 1; i < way.size(); i++) {
+            if (new Line2D.Double(way.get(i - 1), way.get(i)).ptSegDist(point) == 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** A number for every set of terminals that links join. */
+    private static Map<TerminalRef, Integer> nets(Scenario scenario) {
+        Map<TerminalRef, Integer> nets = new HashMap<>();
+        for (Link link : scenario.links()) {
+            nets.putIfAbsent(link.from(), nets.size());
+            nets.putIfAbsent(link.to(), nets.size());
+        }
+        for (Link link : scenario.links()) {
+            Integer kept = nets.get(link.from());
+            Integer gone = nets.get(link.to());
+            nets.replaceAll((end, net) -> net.equals(gone) ? kept : net);
+        }
+        return nets;
     }
 
     private static BenchLayout schematic(Scenario scenario) {

@@ -30,6 +30,7 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 
@@ -135,7 +136,7 @@ class SchematicPainterTest {
                         null,
                         0,
                         body.width);
-        return java.util.Arrays.stream(pixels).boxed().toList();
+        return Arrays.stream(pixels).boxed().toList();
     }
 
     private static boolean near(Color wanted, Color found) {
