@@ -7,6 +7,7 @@ import static org.sagwise.scenario.KeySpec.from;
 import static org.sagwise.scenario.KeySpec.optional;
 import static org.sagwise.scenario.KeySpec.required;
 import static org.sagwise.scenario.KeySpec.whole;
+import static org.sagwise.scenario.ScenarioKeys.FOREIGN;
 
 import org.sagwise.scenario.KeySpec.CatalogueType;
 import org.sagwise.scenario.KeySpec.FlagType;
@@ -73,7 +74,8 @@ final class PartKeys {
                                     List.of(
                                             required("trip_A", above(0, MOST_A)),
                                             required("trip_s", from(0, 3_600)),
-                                            required("mohm", from(0, 100_000))))),
+                                            required("mohm", from(0, 100_000)),
+                                            FOREIGN))),
                     optional("claimed_A", above(0, MOST_A)),
                     optional("claimed_mAh", above(0, 1_000_000)));
 
@@ -90,7 +92,8 @@ final class PartKeys {
                                             required("wraps", above(0, 1_000)),
                                             required("inner_mm", above(0, 100)),
                                             optional("legs_mm", from(0, 1_000, 0)),
-                                            optional("strands", whole(1, 1_000))))),
+                                            optional("strands", whole(1, 1_000)),
+                                            FOREIGN))),
                     optional("limit_W", above(0, 1e6)));
 
     private static final Map<PartKind, List<KeySpec>> TABLE = new EnumMap<>(PartKind.class);

@@ -54,7 +54,10 @@ public final class ScenarioKeys {
     public static final TextType LABEL = new TextType(60);
     public static final KeySpec.NumberType AMBIENT = from(-60, 150, AMBIENT_C);
 
-    private static final KeySpec FOREIGN = optional(Keys.FOREIGN, new ForeignType());
+    /**
+     * Data of other tools; every object of a file may hold it but a place, whose x is a distance.
+     */
+    static final KeySpec FOREIGN = optional(Keys.FOREIGN, new ForeignType());
 
     /** Keys of the whole file that hold a single value. */
     static final List<KeySpec> TOP =
@@ -80,7 +83,8 @@ public final class ScenarioKeys {
                     optional("area_mm2", above(0, 1_000)),
                     required("length_mm", from(0, 1e6)),
                     optional("material", choiceElse("copper", "copper")),
-                    optional("contacts_mohm", from(0, 1e9, 0)));
+                    optional("contacts_mohm", from(0, 1e9, 0)),
+                    FOREIGN);
 
     public static final List<KeySpec> LINK =
             List.of(

@@ -115,6 +115,8 @@ public final class RandomScenarios {
             return data.one(choice.choices());
         } else if (type instanceof KeySpec.GroupType group) {
             return new Keys(values(group.keys(), kind));
+        } else if (type instanceof KeySpec.ForeignType) {
+            return data.object(0);
         } else if (type instanceof KeySpec.CatalogueType shelf) {
             return data.one(shelf.shelf() == KeySpec.Shelf.ALLOY ? alloys() : models(kind));
         }
