@@ -28,7 +28,7 @@ class BundlesTest {
     private static final Pattern LONE_APOSTROPHE = Pattern.compile("(?<!')'(?!')");
 
     /**
-     * "the coil" in English, but "Spule {0}" in German, which would have to inflect the article.
+     * "the coil" in English, but "Wicklung {0}" in German, which would have to inflect the article.
      */
     private static final String ONLY_ONE = "name.only.";
 
