@@ -46,11 +46,12 @@ class ExplainTest {
     @Test
     void explain_asHtml_holdsBothPicturesAndNothingFromElsewhere() {
         String html = Cli.call("explain", DEMO, "--format=html").out();
-        assertEquals(3, html.split("<svg ").length, "as built and corrected");
+        assertEquals(4, html.split("<svg ").length, "as built, corrected, and the code");
         assertFalse(html.contains("<?xml"), "no declaration inside");
         assertFalse(html.contains("<script") || html.contains("src=\""));
         assertEquals(2, html.split("id=\"a-").length);
         assertEquals(2, html.split("id=\"b-").length);
+        assertTrue(html.contains("QR code"));
     }
 
     @Test

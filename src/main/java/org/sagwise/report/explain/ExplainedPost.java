@@ -28,14 +28,16 @@ public final class ExplainedPost {
             Locale locale,
             Signs signs) {
         Optional<Cure> cure = Cure.of(assessment);
+        Optional<String> text = shareText.apply(assessment.scenario());
+        InlinePictures pictures = new InlinePictures(locale);
         Explanation.Materials materials =
                 new Explanation.Materials(
-                        shareText.apply(assessment.scenario()),
+                        text,
                         cure,
                         cure.flatMap(it -> shareText.apply(it.after().scenario())),
-                        format.hasPictures()
-                                ? new InlinePictures(locale).of(assessment, cure)
-                                : List.of());
+                        format.hasPictures() ? pictures.of(assessment, cure) : List.of(),
+                        text.filter(it -> format.hasPictures())
+                                .flatMap(it -> pictures.code(it, assessment.scenario().title())));
         return format.write(Explanation.of(assessment, materials, locale, signs), locale, signs);
     }
 }

@@ -47,15 +47,26 @@ public final class Explanation {
      * @param cure a better bench, if anybody knows one
      * @param cureShareText share text of the better bench
      * @param pictures pictures, for a format that can hold them
+     * @param code the share text as a QR code, for a format that can hold it and where it fits
      */
     public record Materials(
             Optional<String> shareText,
             Optional<Cure> cure,
             Optional<String> cureShareText,
-            List<Block.Picture> pictures) {
+            List<Block.Picture> pictures,
+            Optional<Block.Picture> code) {
 
         public Materials {
             pictures = List.copyOf(pictures);
+        }
+
+        /** Without a code. */
+        public Materials(
+                Optional<String> shareText,
+                Optional<Cure> cure,
+                Optional<String> cureShareText,
+                List<Block.Picture> pictures) {
+            this(shareText, cure, cureShareText, pictures, Optional.empty());
         }
     }
 
@@ -204,6 +215,7 @@ public final class Explanation {
             post.add(new Paragraph(speech.say("share.built")));
         }
         post.add(new Block.Code(materials.shareText().get()));
+        materials.code().ifPresent(post::add);
     }
 
     private Block heading(String key) {

@@ -5,6 +5,7 @@ import org.sagwise.caution.fix.Cure;
 import org.sagwise.picture.export.BenchPicture;
 import org.sagwise.picture.export.PictureFormat;
 import org.sagwise.picture.export.PictureSize;
+import org.sagwise.picture.export.QrPicture;
 import org.sagwise.picture.look.Theme;
 import org.sagwise.quantity.Texts;
 import org.sagwise.reading.Press;
@@ -41,6 +42,22 @@ final class InlinePictures {
         return pictures;
     }
 
+    /** Share text as a QR code; empty where it does not fit into one. */
+    Optional<Block.Picture> code(String shareText, String title) {
+        return QrPicture.of(shareText, title, locale)
+                .map(code -> inline("picture.code", "c-", title, svg(code)));
+    }
+
+    private static byte[] svg(QrPicture code) {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try {
+            code.write(PictureFormat.SVG, bytes);
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible);
+        }
+        return bytes.toByteArray();
+    }
+
     /**
      * @param prefix goes before every id, so that two pictures in one file do not mix theirs up
      */
@@ -57,9 +74,12 @@ final class InlinePictures {
         } catch (IOException impossible) {
             throw new UncheckedIOException(impossible);
         }
-        String svg = bytes.toString(StandardCharsets.UTF_8);
-        String bare = PROLOGUE.matcher(svg).replaceFirst("");
-        String description = Texts.in("report", locale).say(key, assessment.scenario().title());
+        return inline(key, prefix, assessment.scenario().title(), bytes.toByteArray());
+    }
+
+    private Block.Picture inline(String key, String prefix, String title, byte[] svg) {
+        String bare = PROLOGUE.matcher(new String(svg, StandardCharsets.UTF_8)).replaceFirst("");
+        String description = Texts.in("report", locale).say(key, title);
         return new Block.Picture(description, ID.matcher(bare).replaceAll("$1" + prefix));
     }
 }
