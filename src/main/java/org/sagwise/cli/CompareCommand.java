@@ -46,6 +46,10 @@ final class CompareCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (first.equals(second) && first.equals(ScenarioInput.STANDARD_INPUT)) {
+            call.problem(call.texts().say("wrong.standard-input-twice"));
+            return ExitStatus.WRONG;
+        }
         List<GivenScenario> given = List.of(read(first), read(second));
         given.forEach(each -> each.complain(call));
         if (given.stream().anyMatch(each -> each.scenario().isEmpty())) {

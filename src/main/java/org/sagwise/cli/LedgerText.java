@@ -25,6 +25,9 @@ final class LedgerText {
         if (readings.pack().givenW() == 0) {
             return List.of(texts.say("ledger.nothing"));
         }
+        if (Double.isNaN(readings.pack().givenW())) {
+            return List.of(texts.say("ledger.untold"));
+        }
         TextTable table = TextTable.headed(call, "ledger", "volts", "power");
         for (Ledger.Row row : Ledger.of(readings).rows()) {
             table.row(

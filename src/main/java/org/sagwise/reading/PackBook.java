@@ -82,10 +82,12 @@ final class PackBook {
         }
     }
 
+    /** A source whose current cannot be told leaves both sums untold. */
     private void source(double powerW) {
-        if (powerW > 0) {
+        if (Double.isNaN(powerW) || powerW > 0) {
             givenW += powerW;
-        } else {
+        }
+        if (!(powerW > 0)) {
             chargingW -= powerW;
         }
     }

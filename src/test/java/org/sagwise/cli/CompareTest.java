@@ -62,4 +62,11 @@ class CompareTest {
         assertTrue(outcome.err().contains("There is no such file"), outcome.err());
         assertEquals(2, Cli.call("compare", ONE).status());
     }
+
+    @Test
+    void compare_standardInputWithItself_isToldInWords() {
+        Cli.Outcome outcome = Cli.callWithInput("{\"sagwise\": 1}", "compare", "-", "-");
+        assertEquals(2, outcome.status());
+        assertTrue(outcome.err().contains("can be read once only"), outcome.err());
+    }
 }

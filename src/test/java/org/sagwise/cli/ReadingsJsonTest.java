@@ -204,4 +204,19 @@ class ReadingsJsonTest {
         assertTrue(outcome.out().chars().allMatch(sign -> sign < 0x80));
         assertEquals("1 Ω", outcome.json().get("title").asText());
     }
+
+    @Test
+    void shortedIdealSupply_leavesWattsUntoldAndSaysSo() {
+        String shorted =
+                "{\"sagwise\": 1, \"parts\": [{\"id\": \"s\", \"kind\": \"supply\", \"volts\": 5,"
+                        + " \"internal_ohm\": 0}], \"links\": [{\"from\": \"s.+\", \"to\": \"s.-\","
+                        + " \"ideal\": true}]}";
+        JsonNode json = Cli.callWithInput(shorted, "readings", "-", "--json").json();
+        assertTrue(json.at("/pack/given_W").isNull());
+        assertTrue(json.at("/parts/0/current_A").isNull());
+        assertEquals("pack-shorted", json.at("/cautions/0/id").asText());
+        String text = Cli.callWithInput(shorted, "readings", "-").out();
+        assertFalse(text.contains("No current flows"), text);
+        assertTrue(text.contains("gives no answer"), text);
+    }
 }
