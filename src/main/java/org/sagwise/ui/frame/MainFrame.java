@@ -225,8 +225,19 @@ public final class MainFrame extends BorderPane {
                         controls,
                         words,
                         subscriptions);
-        notOnProjector(strip);
+        subscriptions.watch(models.looks.projectorProperty(), now -> placeClock(strip));
+        subscriptions.watch(models.clock.goingProperty(), now -> placeClock(strip));
+        subscriptions.watch(models.clock.nowProperty(), now -> placeClock(strip));
         return strip;
+    }
+
+    /** A class that looks on sees the clock once time has begun. */
+    private void placeClock(ClockStrip strip) {
+        boolean begun =
+                models.clock.goingProperty().get() || models.clock.nowProperty().get().endS() > 0;
+        boolean shown = begun || !models.looks.projectorProperty().get();
+        strip.setVisible(shown);
+        strip.setManaged(shown);
     }
 
     private BenchSplit middle(EditCommands edits) {

@@ -24,8 +24,8 @@ final class PlotPainter {
     private static final float MAIN_WIDTH = 2;
     private static final float THIN = 1;
 
-    /** How far a line goes up and down for each pixel to the right before it is a band. */
-    private static final double BAND_CLIMB = 12;
+    /** Turns up or down for each pixel to the right from which a line is a band. */
+    private static final double BAND_TURNS = 0.33;
 
     private static final int BAND_ALPHA = 120;
 
@@ -149,19 +149,23 @@ final class PlotPainter {
 
     private Line line(Curve curve) {
         Path2D path = new Path2D.Double();
-        double climbed = 0;
+        int turns = 0;
+        double way = 0;
         double before = Double.NaN;
         for (Thinning.Point point : Thinning.of(curve, (int) Math.max(1, area.getWidth()))) {
             double y = y(point.value());
             if (Double.isFinite(y) && Double.isFinite(before)) {
                 path.lineTo(x(point.timeS()), y);
-                climbed += Math.abs(y - before);
+                if (Math.abs(y - before) > 1) {
+                    turns += (y - before) * way < 0 ? 1 : 0;
+                    way = y - before;
+                }
             } else if (Double.isFinite(y)) {
                 path.moveTo(x(point.timeS()), y);
             }
             before = y;
         }
-        return new Line(curve, path, climbed > BAND_CLIMB * area.getWidth());
+        return new Line(curve, path, turns > BAND_TURNS * area.getWidth());
     }
 
     private static Color translucent(Color colour) {

@@ -32,7 +32,9 @@ class ClockGuiTest extends GuiTest {
     private static final String PAIR = "two-cells-side-by-side";
 
     private void await(Callable<Boolean> condition) throws Exception {
-        WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, condition);
+        // Looked at between two changes of the window, never while it changes.
+        WaitForAsyncUtils.waitFor(
+                20, TimeUnit.SECONDS, () -> WaitForAsyncUtils.asyncFx(condition).get());
         settle();
     }
 
