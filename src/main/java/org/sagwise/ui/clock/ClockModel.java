@@ -35,19 +35,13 @@ import java.util.function.LongSupplier;
  */
 public final class ClockModel {
 
-    private static final double NANO = 1e-9;
-
-    /** A gap longer than this was no passing of time: the window was away. */
-    private static final double LONGEST_GAP_S = 0.25;
-
     /** Steps that people ask for, s. */
     public static final double STEP_S = 1;
 
     private final BenchModel shown;
-    private final LongSupplier nanoTime;
+    private final RealTime real;
     private final Desk desk;
     private final RunDown runDown;
-    private final Owed owed = new Owed();
     private final ReadOnlyBooleanWrapper going = new ReadOnlyBooleanWrapper(false);
     private final ReadOnlyObjectWrapper<Speed> speed = new ReadOnlyObjectWrapper<>(Speed.ONE);
     private final ReadOnlyObjectWrapper<Now> now = new ReadOnlyObjectWrapper<>(Now.START);
@@ -59,8 +53,6 @@ public final class ClockModel {
     private Stepper stepper;
     private RunState state;
     private Recording recording;
-    private Press held;
-    private long last;
 
     /**
      * @param shown the bench whose time it is
@@ -68,11 +60,10 @@ public final class ClockModel {
      */
     public ClockModel(BenchModel shown, Threads threads, LongSupplier nanoTime) {
         this.shown = shown;
-        this.nanoTime = nanoTime;
         desk = new Desk(threads);
         runDown = new RunDown(desk, threads.front());
         bench = shown.assessment().bench();
-        held = press();
+        real = new RealTime(nanoTime, press());
         shown.thumb().downProperty().subscribe(this::turned);
         shown.assessmentProperty().subscribe(this::follow);
     }
@@ -141,9 +132,7 @@ public final class ClockModel {
             return;
         }
         begin();
-        held = press();
-        owed.add(held, 0);
-        last = nanoTime.getAsLong();
+        real.start(press());
         going.set(true);
     }
 
@@ -185,7 +174,7 @@ public final class ClockModel {
         } else if (!now.get().isOver()) {
             pause();
             begin();
-            owed.add(press(), STEP_S);
+            real.ask(press(), STEP_S);
             compute();
         }
     }
@@ -262,23 +251,17 @@ public final class ClockModel {
         aside.set(Aside.NOTHING);
     }
 
-    /** Books the real time that has passed with the button as it was held. */
     private void collect() {
-        if (!going.get()) {
-            return;
+        if (going.get()) {
+            real.collect(speed.get());
         }
-        long time = nanoTime.getAsLong();
-        double realS = Math.min(LONGEST_GAP_S, (time - last) * NANO);
-        double room = 2 * LONGEST_GAP_S * speed.get().factor() - owed.seconds();
-        last = time;
-        owed.add(held, Math.max(0, Math.min(room, realS * speed.get().factor())));
     }
 
     private void compute() {
-        if (desk.isBusy() || owed.isEmpty()) {
+        if (desk.isBusy() || !real.isAnythingOwed()) {
             return;
         }
-        List<Owed.Stretch> due = owed.takeAll();
+        List<Owed.Stretch> due = real.takeOwed();
         RunState from = state;
         Stepper with = stepper;
         Assessment base = shown.assessment();
@@ -302,7 +285,7 @@ public final class ClockModel {
             aside.set(new Aside.Event(bench, events.get(events.size() - 1)));
         }
         if (slice.isHalted()) {
-            owed.clear();
+            real.forgive();
             going.set(false);
             halt.set(Optional.of(new Halt(bench, events, Optional.empty(), state)));
         } else if (!going.get()) {
@@ -319,9 +302,10 @@ public final class ClockModel {
     private void turned() {
         if (going.get()) {
             collect();
-            owed.add(press(), 0);
+            real.turn(press());
+        } else {
+            real.set(press());
         }
-        held = press();
     }
 
     /** Follows what is on the bench: another circuit begins at its own start. */
@@ -349,7 +333,7 @@ public final class ClockModel {
 
     private void stop() {
         going.set(false);
-        owed.clear();
+        real.forgive();
         desk.callOff();
         halt.set(Optional.empty());
     }
