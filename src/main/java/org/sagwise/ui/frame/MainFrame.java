@@ -4,13 +4,16 @@ import javafx.scene.Node;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 import org.sagwise.caution.Assessment;
 import org.sagwise.caution.Caution;
+import org.sagwise.lesson.LessonPlayer;
 import org.sagwise.picture.layout.Drawing;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.bench.BenchPane;
+import org.sagwise.ui.bench.BesidePane;
 import org.sagwise.ui.bench.PotentialLegend;
 import org.sagwise.ui.bench.StatusLine;
 import org.sagwise.ui.bench.ViewModel;
@@ -83,6 +86,9 @@ public final class MainFrame extends BorderPane {
     /** Share of the width that the readings may take where text is large. */
     private static final double LARGEST_SIDE_SHARE = 0.42;
 
+    /** Width that two benches and two columns need at the usual size of text, in pixels. */
+    private static final double LEAST_FOR_TWO_BENCHES = 1500;
+
     /** Width that three columns need at the usual size of text, in pixels. */
     private static final double LEAST_FOR_EXAMPLES = 960;
 
@@ -149,6 +155,12 @@ public final class MainFrame extends BorderPane {
         subscriptions.onChange(models.looks.property(), this::arrange);
         subscriptions.watch(
                 models.lessons.room().playerProperty().map(Optional::isPresent), this::turnTo);
+        subscriptions.onChange(
+                models.lessons
+                        .room()
+                        .playerProperty()
+                        .map(now -> now.flatMap(LessonPlayer::beside).isPresent()),
+                this::arrange);
         subscriptions.watch(heightProperty(), now -> arrange());
         subscriptions.watch(models.clock.haltProperty(), now -> arrange());
         DropTarget.on(this, models.documents);
@@ -165,10 +177,13 @@ public final class MainFrame extends BorderPane {
         boolean wanted = models.preferences.get().examples() == Shown.SHOWN;
         boolean room = getWidth() >= LEAST_FOR_EXAMPLES * models.looks.get().textScale();
         boolean projected = models.looks.projectorProperty().get();
+        boolean compares = models.lessons.room().player().flatMap(LessonPlayer::beside).isPresent();
+        boolean crowded =
+                compares && getWidth() < LEAST_FOR_TWO_BENCHES * models.looks.get().textScale();
         setLeft(taught || wanted && room && !projected ? left : null);
         left.project(projected);
-        setRight(projected || taught && !room ? null : side);
-        boolean beside = room && !projected;
+        setRight(projected || taught && !room || crowded ? null : side);
+        boolean beside = room && !projected && !crowded;
         boolean atFoot = foot.getChildren().contains(notice);
         if (beside && atFoot || notice.getParent() == null) {
             foot.getChildren().remove(notice);
@@ -251,7 +266,8 @@ public final class MainFrame extends BorderPane {
                         models.view,
                         wording,
                         subscriptions);
-        VBox.setVgrow(pane, Priority.ALWAYS);
+        HBox benches = benches();
+        VBox.setVgrow(benches, Priority.ALWAYS);
         HandBar hands = new HandBar(models.work, edits, controls, wording, subscriptions);
         notOnProjector(hands);
         StatusLine status = new StatusLine(models.work, wording, subscriptions);
@@ -261,7 +277,7 @@ public final class MainFrame extends BorderPane {
                 models.looks.property(), now -> legend.setVisible(now.drawing() == Drawing.BENCH));
         HBox foot = new HBox(status, legend);
         foot.getStyleClass().add("bench-foot");
-        VBox upper = new VBox(hands, pane, foot);
+        VBox upper = new VBox(hands, benches, foot);
         StaircaseView staircase =
                 new StaircaseView(models.bench, models.looks, wording, subscriptions);
         return new BenchSplit(upper, staircase, models.preferences);
@@ -283,6 +299,28 @@ public final class MainFrame extends BorderPane {
                 left.show(LeftColumn.Page.EXAMPLES);
             }
         }
+    }
+
+    /** The bench, and the one that a lesson compares it with, each half of the room. */
+    private HBox benches() {
+        BesidePane beside =
+                new BesidePane(
+                        models.lessons
+                                .room()
+                                .playerProperty()
+                                .map(player -> player.flatMap(LessonPlayer::beside)),
+                        models.bench,
+                        models.assess,
+                        models.looks,
+                        wording,
+                        subscriptions);
+        HBox benches = new HBox(pane, beside);
+        pane.setMinWidth(0);
+        for (Region half : List.of(pane, beside)) {
+            half.setPrefWidth(1);
+            HBox.setHgrow(half, Priority.ALWAYS);
+        }
+        return benches;
     }
 
     /** Shows the card of what is chosen, ready to be filled in. */

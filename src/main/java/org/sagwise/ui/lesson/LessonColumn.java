@@ -203,9 +203,10 @@ public final class LessonColumn extends BorderPane {
     private void focusFirst() {
         Node way = following.isVisible() ? following : next.isDisabled() ? leave : next;
         Node first = body.flatMap(StepBody::first).orElse(way);
-        if (getScene() == null) {
+        if (first.getScene() == null) {
             // The column comes into the window only after it has been told of the lesson.
-            Platform.runLater(first::requestFocus);
+            first.sceneProperty()
+                    .subscribe((before, now) -> Platform.runLater(first::requestFocus));
         } else {
             first.requestFocus();
         }

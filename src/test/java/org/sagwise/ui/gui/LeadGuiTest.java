@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.Spinner;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 
 import org.junit.jupiter.api.BeforeEach;
@@ -73,6 +74,22 @@ class LeadGuiTest extends GuiTest {
         assertEquals("Step 2 of 13", text("lesson-place"));
     }
 
+    /** The lesson's own texts speak of the bench beside; its button goes down with the other. */
+    @Test
+    void beside_inAStepThatCompares_followsTheButton() {
+        assertEquals("Beside: Two in a row", text("beside-title"));
+        String atRest = node("beside").getAccessibleText();
+        work("lead-lead-unlock");
+        robot().interact(() -> ((ToggleButton) node("latch")).fire());
+        settle();
+        String firing = node("beside").getAccessibleText();
+
+        assertTrue(atRest.contains("0.00 W"), atRest);
+        assertTrue(firing.contains("17.6 W"), firing);
+        work("lead-lesson-01-close-the-ring");
+        assertFalse(node("beside").isVisible());
+    }
+
     @Test
     void unlock_beforeAPrediction_letsTheButtonBeUsed() {
         assertTrue(node("fire").isDisabled());
@@ -92,12 +109,14 @@ class LeadGuiTest extends GuiTest {
         settle();
         assertEquals("Firing", text("fire-state"));
 
-        work("lead-lead-freeze");
+        robot().interact(() -> ((Button) node("lead-lead-freeze")).fire());
+        settle();
         assertEquals("Button open", text("fire-state"));
     }
 
     @Test
     void projector_turnedOn_leavesBenchStairsAndLesson() {
+        work("lead-lesson-01-close-the-ring");
         robot().interact(() -> node("fire").getScene().getWindow().requestFocus());
         robot().push(KeyCode.F12);
         settle();

@@ -136,7 +136,9 @@ class LessonGuiTest extends GuiTest {
     void lesson_playedByKeyboard_reachesItsSummary() {
         robot().interact(() -> node(FIRST).requestFocus());
         key(KeyCode.ENTER);
+        assertEquals("button-lesson-next", focused().getId());
         key(KeyCode.ENTER);
+        assertEquals("choice-1", focused().getId());
 
         key(KeyCode.DIGIT3);
         key(KeyCode.ENTER);

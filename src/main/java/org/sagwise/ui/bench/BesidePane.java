@@ -1,0 +1,120 @@
+package org.sagwise.ui.bench;
+
+import javafx.beans.value.ObservableValue;
+import javafx.scene.AccessibleRole;
+import javafx.scene.control.Label;
+import javafx.scene.layout.BorderPane;
+
+import org.sagwise.caution.Assessment;
+import org.sagwise.picture.layout.BenchLayout;
+import org.sagwise.picture.scene.BenchView;
+import org.sagwise.reading.Press;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.Scenario;
+import org.sagwise.ui.canvas.CanvasLayer;
+import org.sagwise.ui.model.BenchModel;
+import org.sagwise.ui.model.Lit;
+import org.sagwise.ui.model.Subscriptions;
+import org.sagwise.ui.text.PartTexts;
+import org.sagwise.ui.text.Wording;
+import org.sagwise.ui.theme.LooksModel;
+
+import java.awt.Graphics2D;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/**
+ * A second bench to compare with: looked at, not worked on. Its button goes down with that of the
+ * bench beside it.
+ */
+public final class BesidePane extends BorderPane {
+
+    private final BenchModel bench;
+    private final Function<Scenario, Assessment> assess;
+    private final LooksModel looks;
+    private final Wording wording;
+    private final Label title = new Label();
+    private final CanvasLayer canvas = new CanvasLayer(this::paint);
+    private Optional<Assessment> shown = Optional.empty();
+
+    /**
+     * @param beside what is shown; nothing while it is empty
+     */
+    public BesidePane(
+            ObservableValue<Optional<Scenario>> beside,
+            BenchModel bench,
+            Function<Scenario, Assessment> assess,
+            LooksModel looks,
+            Wording wording,
+            Subscriptions subscriptions) {
+        this.bench = bench;
+        this.assess = assess;
+        this.looks = looks;
+        this.wording = wording;
+        setId("beside");
+        getStyleClass().addAll("bench", "beside");
+        setAccessibleRole(AccessibleRole.TEXT);
+        title.setId("beside-title");
+        title.getStyleClass().add("beside-title");
+        title.setMaxWidth(Double.MAX_VALUE);
+        setTop(title);
+        setCenter(canvas);
+        setMinSize(0, 0);
+        subscriptions.watch(beside, this::show);
+        subscriptions.onChange(bench.thumb().downProperty(), this::press);
+        subscriptions.onChange(bench.thumb().lockedProperty(), canvas::repaint);
+        subscriptions.onChange(looks.property(), canvas::repaint);
+    }
+
+    private void show(Optional<Scenario> scenario) {
+        boolean other = !scenario.equals(shown.map(Assessment::scenario));
+        setVisible(scenario.isPresent());
+        setManaged(scenario.isPresent());
+        if (other) {
+            shown = scenario.map(assess);
+            press();
+        }
+    }
+
+    private void press() {
+        Press press = bench.thumb().isDown() ? Press.HELD : Press.RELEASED;
+        shown = shown.map(it -> it.with(press));
+        shown.ifPresent(this::tell);
+        canvas.repaint();
+    }
+
+    private void tell(Assessment now) {
+        title.setText(wording.say("beside.title", now.scenario().title()));
+        Set<String> parts =
+                now.scenario().parts().stream().map(Part::id).collect(Collectors.toSet());
+        List<String> readings = new PartTexts(wording).lit(now, new Lit(parts, Set.of()));
+        setAccessibleText(title.getText() + ". " + String.join(". ", readings));
+    }
+
+    private void paint(Graphics2D graphics, double width, double height) {
+        shown.ifPresent(now -> paint(graphics, width, height, now));
+    }
+
+    private void paint(Graphics2D graphics, double width, double height, Assessment now) {
+        // What the bench would be warned of must not give a prediction away.
+        boolean due = bench.thumb().lockedProperty().get();
+        BenchLayout layout =
+                SettingOut.of(
+                        now.scenario(),
+                        looks.get().textScale(),
+                        looks.get().drawing(),
+                        width,
+                        height);
+        Scenery scenery =
+                Scenery.of(
+                        due ? now.saying(List.of()) : now, layout, looks.get(), wording.locale());
+        BenchView view = BenchView.fit(scenery.bounds(), width, height);
+        scenery.paintStill(graphics, view, Lit.NOTHING, Lit.NOTHING, Set.of());
+        if (scenery.isMoving()) {
+            scenery.paintMoving(graphics, view);
+        }
+    }
+}
