@@ -26,6 +26,9 @@ public record Outlook(Press press, double lookedS, List<Stage> stages) {
     /** Less than this in every part starts nothing that takes minutes, A. */
     private static final double QUIET_A = 0.05;
 
+    /** Additions and multiplications for one set of constants: a good second's worth. */
+    private static final double MOST_EFFORT = 1e9;
+
     /**
      * One stage.
      *
@@ -40,20 +43,22 @@ public record Outlook(Press press, double lookedS, List<Stage> stages) {
     /** What names a stage. */
     private record Key(String part, Kind kind) {}
 
+    /**
+     * What came of one set of constants.
+     *
+     * @param lookedS how far it was followed, s: less where the bench is too large for more
+     */
+    private record Course(Map<Key, Double> times, double lookedS) {}
+
     public Outlook {
         stages = List.copyOf(stages);
     }
 
     /** The outlook for a bench with the button held or let go for ten minutes. */
     public static Outlook of(Bench bench, RunSettings settings, Press press) {
-        Map<Key, Double> usual = stages(bench, settings, press);
-        List<Map<Key, Double>> all = new ArrayList<>(List.of(usual));
-        if (!isQuiet(bench, settings, press)) {
-            for (Spread corner : Spread.corners()) {
-                all.add(stages(bench, settings.with(corner), press));
-            }
-            all.add(stages(bench, settings.with(Spread.STARVED), press));
-        }
+        List<Course> courses = courses(bench, settings, press);
+        List<Map<Key, Double>> all = courses.stream().map(Course::times).toList();
+        Map<Key, Double> usual = all.get(0);
         Map<Key, Stage> found = new LinkedHashMap<>();
         for (Map<Key, Double> one : all.subList(0, Math.max(1, all.size() - 1))) {
             one.keySet().forEach(key -> found.computeIfAbsent(key, k -> stage(k, usual, all)));
@@ -64,7 +69,19 @@ public record Outlook(Press press, double lookedS, List<Stage> stages) {
                         a.usualS() == b.usualS()
                                 ? Double.compare(a.earliestS(), b.earliestS())
                                 : Double.compare(a.usualS(), b.usualS()));
-        return new Outlook(press, LOOKED_S, sorted);
+        double lookedS = courses.stream().mapToDouble(Course::lookedS).min().orElse(LOOKED_S);
+        return new Outlook(press, lookedS, sorted);
+    }
+
+    private static List<Course> courses(Bench bench, RunSettings settings, Press press) {
+        List<Course> courses = new ArrayList<>(List.of(course(bench, settings, press)));
+        if (!isQuiet(bench, settings, press)) {
+            for (Spread corner : Spread.corners()) {
+                courses.add(course(bench, settings.with(corner), press));
+            }
+            courses.add(course(bench, settings.with(Spread.STARVED), press));
+        }
+        return courses;
     }
 
     /** Whether everything that happens in another outlook happens in this one too. */
@@ -84,15 +101,17 @@ public record Outlook(Press press, double lookedS, List<Stage> stages) {
         return stepper.advance(stepper.start(), press, 0).state().largestCurrentA() < QUIET_A;
     }
 
-    private static Map<Key, Double> stages(Bench bench, RunSettings settings, Press press) {
+    private static Course course(Bench bench, RunSettings settings, Press press) {
         Stepper stepper = new Stepper(bench, settings);
+        stepper.giveUpAfter(MOST_EFFORT);
+        Advance advance = stepper.advance(stepper.start(), press, LOOKED_S);
         Map<Key, Double> times = new LinkedHashMap<>();
-        for (RunEvent event : stepper.advance(stepper.start(), press, LOOKED_S).events()) {
+        for (RunEvent event : advance.events()) {
             if (event.kind().isStage()) {
                 times.putIfAbsent(new Key(event.part(), event.kind()), event.atS());
             }
         }
-        return times;
+        return new Course(times, stepper.isSpent() ? advance.state().timeS() : LOOKED_S);
     }
 
     private static Stage stage(Key key, Map<Key, Double> usual, List<Map<Key, Double>> all) {

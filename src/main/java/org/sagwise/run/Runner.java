@@ -30,7 +30,6 @@ public final class Runner {
     private final RunPlan plan;
     private final RunSettings settings;
     private final RunProgress progress;
-    private final double mostEffort;
     private final Stepper stepper;
     private final Set<Kind> stopAt;
     private final List<RunEvent> events = new ArrayList<>();
@@ -49,8 +48,8 @@ public final class Runner {
         this.plan = plan;
         this.settings = settings;
         this.progress = progress;
-        this.mostEffort = mostEffort;
         stepper = new Stepper(bench, settings);
+        stepper.giveUpAfter(mostEffort);
         stopAt = plan.untilS().isPresent() ? Kind.FINAL : RunEnd.stopping();
     }
 
@@ -89,9 +88,6 @@ public final class Runner {
             if (end == null && plan.untilS().isEmpty() && steadiness.isSteadyAt(state)) {
                 end = RunEnd.STEADY;
             }
-            if (end == null && stepper.effort() > mostEffort) {
-                end = RunEnd.TOO_LONG;
-            }
             if (end == null && !progress.goesOn(state)) {
                 end = RunEnd.CANCELLED;
             }
@@ -109,6 +105,9 @@ public final class Runner {
             trace.add(state.timeS(), press, advance);
             state = advance.state();
             end = ending(advance.events(), press);
+        }
+        if (end == null && stepper.isSpent()) {
+            end = RunEnd.TOO_LONG;
         }
         if (end == null && last) {
             end = RunEnd.TIME;

@@ -33,6 +33,7 @@ public final class Stepper {
     private final BitSet untilReleased = new BitSet();
     private final Map<Layout, Wiring> wirings = new HashMap<>();
     private final double fineness;
+    private double mostEffort = Double.POSITIVE_INFINITY;
     final Integrator integrator;
 
     /** A stepper for a bench. */
@@ -97,9 +98,14 @@ public final class Stepper {
                 layout -> new Wiring(model, state.states(), layout.press()));
     }
 
-    /** Additions and multiplications spent on solving so far, roughly. */
-    double effort() {
-        return wirings.values().stream().mapToDouble(Wiring::effort).sum();
+    /** Stops advancing, wherever it is, after so many additions and multiplications. */
+    void giveUpAfter(double effort) {
+        mostEffort = effort;
+    }
+
+    /** Whether as much has been spent on solving as may be. */
+    boolean isSpent() {
+        return wirings.values().stream().mapToDouble(Wiring::effort).sum() > mostEffort;
     }
 
     RunModel model() {

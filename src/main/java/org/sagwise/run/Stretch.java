@@ -66,7 +66,7 @@ final class Stretch {
             passed.add(state());
         }
         double endS = timeS + seconds;
-        while (timeS < endS && !isOver()) {
+        while (timeS < endS && !isOver() && !stepper.isSpent()) {
             step(endS);
         }
         boolean told = !passed.isEmpty() && passed.get(passed.size() - 1).isAt(timeS, x, now);

@@ -7,6 +7,7 @@ import org.sagwise.network.Network;
 import org.sagwise.network.NetworkSolver;
 import org.sagwise.network.OperatingPoint;
 import org.sagwise.network.PreparedNetwork;
+import org.sagwise.network.SolvingEffort;
 import org.sagwise.reading.Circuit;
 import org.sagwise.reading.Press;
 import org.sagwise.reading.States;
@@ -32,9 +33,6 @@ final class Wiring {
         BOARD
     }
 
-    /** What solving anew costs for each element, in additions and multiplications: as tried. */
-    private static final double ANEW_EFFORT = 2_000;
-
     private final RunModel model;
     private final Network network;
     private final Optional<PreparedNetwork> prepared;
@@ -55,6 +53,7 @@ final class Wiring {
 
     private final double[] currentA;
     private OperatingPoint point;
+    private final double effortAnew;
     private double effort;
 
     Wiring(RunModel model, States states, Press press) {
@@ -62,6 +61,7 @@ final class Wiring {
         Circuit circuit = Circuit.of(model.bench, states, press);
         network = circuit.network();
         prepared = PreparedNetwork.of(network);
+        effortAnew = SolvingEffort.of(network);
         int count = network.elements().size();
         emfV = new double[count];
         ohm = new double[count];
@@ -140,7 +140,7 @@ final class Wiring {
                 return true;
             }
         }
-        effort += ANEW_EFFORT * currentA.length;
+        effort += effortAnew;
         List<Element> elements = new ArrayList<>(currentA.length);
         for (int e = 0; e < currentA.length; e++) {
             elements.add(element(e));
