@@ -20,13 +20,13 @@ import org.sagwise.reading.Press;
 import org.sagwise.report.post.Block;
 import org.sagwise.report.post.PostFormat;
 import org.sagwise.scenario.Scenario;
+import org.sagwise.ui.copy.CopyBoard;
 import org.sagwise.ui.demo.Example;
 import org.sagwise.ui.dialog.Choice;
 import org.sagwise.ui.file.Documents;
 import org.sagwise.ui.model.BenchModel;
 import org.sagwise.ui.model.Latest;
 import org.sagwise.ui.model.Subscriptions;
-import org.sagwise.ui.share.CopyBoard;
 import org.sagwise.ui.text.Wording;
 import org.sagwise.ui.theme.LooksModel;
 

@@ -132,7 +132,8 @@ record Commands(
                         .by("Shortcut+Shift+Plus"),
                 Command.of("text-smaller", () -> scaleText(preferences, -TEXT_STEP))
                         .by("Shortcut+Shift+Minus"),
-                Command.of("schematic", () -> preferences.change(Commands::turnDrawing)).by("F8"),
+                Command.of("schematic", () -> preferences.change(Commands::turnDrawing))
+                        .by("Shift+F9"),
                 Command.of("examples", () -> preferences.change(Commands::turnExamples)).by("F9"),
                 lessons,
                 Command.of("lead", window::showLead).by("Shortcut+I"),

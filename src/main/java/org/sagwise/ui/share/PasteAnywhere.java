@@ -7,6 +7,7 @@ import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
 
 import org.sagwise.file.ShareText;
+import org.sagwise.ui.copy.CopyBoard;
 import org.sagwise.ui.model.Subscriptions;
 
 /**

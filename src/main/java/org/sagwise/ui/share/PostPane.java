@@ -16,6 +16,7 @@ import org.sagwise.file.ShareText;
 import org.sagwise.quantity.QuantityFormat.Signs;
 import org.sagwise.report.explain.ExplainedPost;
 import org.sagwise.report.post.PostFormat;
+import org.sagwise.ui.copy.CopyBoard;
 import org.sagwise.ui.dialog.Choice;
 import org.sagwise.ui.model.Latest;
 import org.sagwise.ui.text.Wording;

@@ -8,6 +8,7 @@ import javafx.stage.Stage;
 import org.sagwise.file.ShareText;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.compare.ComparePane;
+import org.sagwise.ui.copy.CopyBoard;
 import org.sagwise.ui.dialog.Dialogs;
 import org.sagwise.ui.dialog.SideWindows;
 import org.sagwise.ui.file.Documents;

@@ -7,8 +7,8 @@ import org.sagwise.picture.layout.PartShape;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.edit.Fragment;
 import org.sagwise.scenario.edit.PasteParts;
+import org.sagwise.ui.copy.CopyBoard;
 import org.sagwise.ui.model.Lit;
-import org.sagwise.ui.share.CopyBoard;
 
 import java.awt.Rectangle;
 import java.util.List;

@@ -16,7 +16,7 @@ import org.sagwise.file.DemoScenarios;
 import org.sagwise.file.ScenarioReader;
 import org.sagwise.file.ShareText;
 import org.sagwise.scenario.Scenario;
-import org.sagwise.ui.share.CopyBoard;
+import org.sagwise.ui.copy.CopyBoard;
 import org.testfx.util.WaitForAsyncUtils;
 
 import java.util.concurrent.TimeUnit;

@@ -91,7 +91,7 @@ class ViewGuiTest extends GuiTest {
         open();
         choose("item-example-two-by-two");
         var onBench = node("part-A").getBoundsInParent();
-        robot().push(KeyCode.F8);
+        robot().push(KeyCode.SHIFT, KeyCode.F9);
         settle();
 
         var asSymbol = node("part-A").getBoundsInParent();
@@ -102,12 +102,12 @@ class ViewGuiTest extends GuiTest {
         robot().drag(node("part-A")).dropBy(120, 60);
         settle();
         assertEquals(asSymbol, node("part-A").getBoundsInParent());
-        assertTrue(text("status-line").contains("F8"), text("status-line"));
+        assertTrue(text("status-line").contains("F9"), text("status-line"));
 
-        robot().push(KeyCode.F8);
+        robot().push(KeyCode.SHIFT, KeyCode.F9);
         settle();
         assertEquals(onBench, node("part-A").getBoundsInParent());
-        assertFalse(text("status-line").contains("F8"), text("status-line"));
+        assertFalse(text("status-line").contains("F9"), text("status-line"));
     }
 
     @Test

@@ -1,4 +1,4 @@
-package org.sagwise.ui.share;
+package org.sagwise.ui.copy;
 
 import javafx.scene.input.Clipboard;
 import javafx.scene.input.ClipboardContent;

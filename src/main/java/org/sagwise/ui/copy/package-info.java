@@ -1,0 +1,2 @@
+/** Text on the clipboard, for every feature that copies or pastes. */
+package org.sagwise.ui.copy;
