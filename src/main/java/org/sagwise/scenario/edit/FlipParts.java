@@ -4,14 +4,11 @@ import org.sagwise.scenario.Keys;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
-import org.sagwise.scenario.Placement;
 import org.sagwise.scenario.Probes;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
 
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 
 /**
@@ -30,12 +27,7 @@ public record FlipParts(Set<String> ids) implements Edit {
 
     @Override
     public Scenario apply(Scenario before) {
-        Map<String, Placement> places = new LinkedHashMap<>(before.placement());
-        ids.forEach(
-                id ->
-                        places.computeIfPresent(
-                                id, (same, place) -> Places.turned(place, HALF_TURN)));
-        return before.withPlacement(places)
+        return before.withPlacement(Places.turned(before.placement(), ids, HALF_TURN))
                 .withLinks(before.links().stream().map(link -> flipped(before, link)).toList())
                 .withProbes(
                         before.probes()

@@ -3,6 +3,10 @@ package org.sagwise.scenario.edit;
 import org.sagwise.scenario.Keys;
 import org.sagwise.scenario.Placement;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Set;
+
 /** Changes where a part lies, and keeps whatever else is written about its place. */
 final class Places {
 
@@ -26,6 +30,16 @@ final class Places {
         double turn = (place.turnDegrees() + degrees) % FULL_TURN;
         Keys keys = place.keys().with("turn", turn < 0 ? turn + FULL_TURN : turn);
         return Placement.of(keys);
+    }
+
+    /**
+     * Places of which those of some parts are turned clockwise; a part without place stays without.
+     */
+    static Map<String, Placement> turned(
+            Map<String, Placement> before, Set<String> ids, double degrees) {
+        Map<String, Placement> places = new LinkedHashMap<>(before);
+        ids.forEach(id -> places.computeIfPresent(id, (same, place) -> turned(place, degrees)));
+        return places;
     }
 
     private static double inside(double value) {

@@ -1,10 +1,7 @@
 package org.sagwise.scenario.edit;
 
-import org.sagwise.scenario.Placement;
 import org.sagwise.scenario.Scenario;
 
-import java.util.LinkedHashMap;
-import java.util.Map;
 import java.util.Set;
 
 /**
@@ -23,12 +20,7 @@ public record TurnParts(Set<String> ids, int quarters) implements Edit {
 
     @Override
     public Scenario apply(Scenario before) {
-        Map<String, Placement> places = new LinkedHashMap<>(before.placement());
-        ids.forEach(
-                id ->
-                        places.computeIfPresent(
-                                id, (same, place) -> Places.turned(place, quarters * QUARTER)));
-        return before.withPlacement(places);
+        return before.withPlacement(Places.turned(before.placement(), ids, quarters * QUARTER));
     }
 
     @Override
