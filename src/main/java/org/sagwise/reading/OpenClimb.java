@@ -1,8 +1,6 @@
 package org.sagwise.reading;
 
 import java.util.ArrayDeque;
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -46,13 +44,7 @@ final class OpenClimb {
                 }
             }
         }
-        List<Ways.Way> climb = new ArrayList<>();
-        while (top != reference) {
-            Ways.Way way = arrivedBy.get(top);
-            climb.add(way);
-            top = way.from();
-        }
-        Collections.reverse(climb);
+        List<Ways.Way> climb = Ways.between(reference, top, arrivedBy);
         boolean rises = climb.stream().anyMatch(this::rises);
         return rises ? climb : List.of();
     }

@@ -92,12 +92,9 @@ public record Staircase(List<Step> steps, List<Lane> lanes, double lowestV, doub
 
     /** The stairs of a bench in any state. */
     public static Staircase of(Bench bench, States states, Press press) {
-        return new StairBuilder(
-                        bench,
-                        Moment.of(bench, states, Press.HELD),
-                        Moment.of(bench, states, press),
-                        states)
-                .build();
+        Moment shown = Moment.of(bench, states, press);
+        Moment way = press == Press.HELD ? shown : Moment.of(bench, states, Press.HELD);
+        return new StairBuilder(bench, way, shown, states).build();
     }
 
     /** Nothing to climb: no source on the bench. */

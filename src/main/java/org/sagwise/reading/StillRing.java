@@ -1,8 +1,6 @@
 package org.sagwise.reading;
 
 import java.util.ArrayDeque;
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
@@ -41,19 +39,13 @@ final class StillRing {
             }
         }
         return arrivedBy.containsKey(load.from())
-                ? Optional.of(back(load, arrivedBy))
+                ? Optional.of(closed(load, arrivedBy))
                 : Optional.empty();
     }
 
-    private static List<Ways.Way> back(Ways.Way load, Map<Integer, Ways.Way> arrivedBy) {
-        List<Ways.Way> ring = new ArrayList<>(List.of(load));
-        int node = load.from();
-        while (node != load.to()) {
-            Ways.Way way = arrivedBy.get(node);
-            ring.add(way);
-            node = way.from();
-        }
-        Collections.reverse(ring);
+    private static List<Ways.Way> closed(Ways.Way load, Map<Integer, Ways.Way> arrivedBy) {
+        List<Ways.Way> ring = Ways.between(load.to(), load.from(), arrivedBy);
+        ring.add(load);
         return ring;
     }
 }

@@ -3,7 +3,9 @@ package org.sagwise.reading;
 import org.sagwise.network.Element;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -112,6 +114,20 @@ final class Ways {
             root = group[root];
         }
         return root;
+    }
+
+    /**
+     * The way that a search has found from one node to another, in walking order; a new list.
+     *
+     * @param arrivedBy the element by which the search first came to each node
+     */
+    static List<Way> between(int start, int end, Map<Integer, Way> arrivedBy) {
+        List<Way> found = new ArrayList<>();
+        for (int node = end; node != start; node = arrivedBy.get(node).from()) {
+            found.add(arrivedBy.get(node));
+        }
+        Collections.reverse(found);
+        return found;
     }
 
     List<Way> all() {
