@@ -13,7 +13,9 @@ import java.util.Optional;
  *
  * <p>The loops are chosen for the values it was prepared with (see the package description). They
  * stay valid for any others; accuracy is then that of an ordinary linear system in {@code double},
- * with one step of refinement.
+ * with one step of refinement. What a loop still lacks is summed in doubled precision: equal emfs
+ * that face each other across a millionth of an ohm cancel to 1e-16 of their volts, and even that
+ * would be some nanoamperes.
  *
  * <p>Not for use by several threads at once: it works in arrays of its own.
  */
@@ -115,20 +117,11 @@ public final class PreparedNetwork {
     /** Circulates what is still missing in each loop; a second call refines the first. */
     private void balance(double[] emfV, double[] ohm, double[] currentA) {
         for (int i = 0; i < loops.length; i++) {
-            excess[i] = excessV(loops[i], emfV, ohm, currentA);
+            excess[i] = loops[i].excessV(emfV, ohm, currentA);
         }
         factors.solve(excess);
         for (int i = 0; i < loops.length; i++) {
             loops[i].circulate(excess[i], currentA);
         }
-    }
-
-    private static double excessV(Loop loop, double[] emfV, double[] ohm, double[] currentA) {
-        double sum = emfV[loop.chord] - ohm[loop.chord] * currentA[loop.chord];
-        for (int k = 0; k < loop.path.length; k++) {
-            int b = loop.path[k];
-            sum += loop.sign[k] * (emfV[b] - ohm[b] * currentA[b]);
-        }
-        return sum;
     }
 }
