@@ -26,8 +26,8 @@ import org.sagwise.ui.file.Recovery;
 import org.sagwise.ui.file.StageFileDialogs;
 import org.sagwise.ui.frame.FailureReport;
 import org.sagwise.ui.frame.Leftovers;
-import org.sagwise.ui.frame.MainFrame;
 import org.sagwise.ui.frame.MainWindow;
+import org.sagwise.ui.frame.Models;
 import org.sagwise.ui.lesson.ClassDesk;
 import org.sagwise.ui.lesson.LessonRoom;
 import org.sagwise.ui.lesson.LessonShelf;
@@ -98,16 +98,16 @@ public final class SagwiseApp extends Application {
                         preferences);
         ViewModel view = new ViewModel();
         ProgressBook book = new ProgressBook(ConfigFolder.here());
-        MainFrame.Lessons lessons =
-                new MainFrame.Lessons(
+        Models.Lessons lessons =
+                new Models.Lessons(
                         new LessonShelf(
                                 new LessonReader(catalogue), behindTheScenes, Platform::runLater),
                         new LessonRoom(bench, documents, catalogue, locale, book, view::fit),
                         book,
                         new ClassDesk());
         List<Good> goods = Goods.of(catalogue);
-        MainFrame.Models models =
-                new MainFrame.Models(
+        Models models =
+                new Models(
                         bench,
                         new ClockModel(
                                 bench, new Threads(time, Platform::runLater), System::nanoTime),

@@ -39,7 +39,7 @@ import java.util.function.Supplier;
 public final class MainWindow implements Commands.WindowActions {
 
     private final Stage stage;
-    private final MainFrame.Models models;
+    private final Models models;
     private final Leftovers leftovers;
     private final Supplier<Wording> wording;
     private final Subscriptions lasting = new Subscriptions();
@@ -54,8 +54,7 @@ public final class MainWindow implements Commands.WindowActions {
      * @param leftovers what earlier runs of the program could not save
      * @param wording the words in the present language
      */
-    public MainWindow(
-            Stage stage, MainFrame.Models models, Leftovers leftovers, Supplier<Wording> wording) {
+    public MainWindow(Stage stage, Models models, Leftovers leftovers, Supplier<Wording> wording) {
         this.stage = stage;
         this.models = models;
         this.leftovers = leftovers;
@@ -191,7 +190,7 @@ public final class MainWindow implements Commands.WindowActions {
     }
 
     private LeadWindow lead(SideWindows windows, Wording words) {
-        MainFrame.Lessons lessons = models.lessons();
+        Models.Lessons lessons = models.lessons();
         return new LeadWindow(
                 windows,
                 words,

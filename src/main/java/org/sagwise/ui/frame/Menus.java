@@ -32,17 +32,13 @@ final class Menus {
     private static final List<String> LANGUAGES = List.of("", "en", "de");
 
     private final Commands commands;
-    private final MainFrame.Models models;
+    private final Models models;
     private final PreferencesModel preferences;
     private final Wording wording;
     private final Controls controls;
     private final Subscriptions subscriptions;
 
-    Menus(
-            Commands commands,
-            MainFrame.Models models,
-            Wording wording,
-            Subscriptions subscriptions) {
+    Menus(Commands commands, Models models, Wording wording, Subscriptions subscriptions) {
         this.commands = commands;
         this.models = models;
         this.preferences = models.preferences();

@@ -1,0 +1,116 @@
+package org.sagwise.ui.frame;
+
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+
+import org.sagwise.lesson.LessonPlayer;
+import org.sagwise.picture.layout.Drawing;
+import org.sagwise.ui.bench.BenchPane;
+import org.sagwise.ui.bench.BesidePane;
+import org.sagwise.ui.bench.PotentialLegend;
+import org.sagwise.ui.bench.StatusLine;
+import org.sagwise.ui.command.Controls;
+import org.sagwise.ui.model.Subscriptions;
+import org.sagwise.ui.staircase.StaircaseView;
+import org.sagwise.ui.text.Wording;
+import org.sagwise.ui.work.EditCommands;
+import org.sagwise.ui.work.HandBar;
+
+import java.util.List;
+
+/** The middle of the window: hands, bench, what its colours mean, and the staircase beneath. */
+final class BenchArea {
+
+    private final Models models;
+    private final Wording wording;
+    private final Subscriptions subscriptions;
+    private final BenchPane pane;
+    private final BenchSplit split;
+
+    /**
+     * @param showCard brings up the card of what is chosen
+     */
+    BenchArea(
+            Models models,
+            EditCommands edits,
+            Runnable showCard,
+            Controls controls,
+            Wording wording,
+            Subscriptions subscriptions) {
+        this.models = models;
+        this.wording = wording;
+        this.subscriptions = subscriptions;
+        pane =
+                new BenchPane(
+                        models.work(),
+                        edits,
+                        models.assess(),
+                        showCard,
+                        models.looks(),
+                        models.view(),
+                        wording,
+                        subscriptions);
+        HBox benches = benches();
+        VBox.setVgrow(benches, Priority.ALWAYS);
+        HandBar hands = new HandBar(models.work(), edits, controls, wording, subscriptions);
+        leaveOutForClass(hands);
+        VBox upper = new VBox(hands, benches, foot());
+        StaircaseView staircase =
+                new StaircaseView(models.bench(), models.looks(), wording, subscriptions);
+        split = new BenchSplit(upper, staircase, models.preferences());
+    }
+
+    BenchSplit node() {
+        return split;
+    }
+
+    /** The bench that a person works on. */
+    BenchPane pane() {
+        return pane;
+    }
+
+    /** The bench, and the one that a lesson compares it with, each half of the room. */
+    private HBox benches() {
+        BesidePane beside =
+                new BesidePane(
+                        models.lessons()
+                                .room()
+                                .playerProperty()
+                                .map(player -> player.flatMap(LessonPlayer::beside)),
+                        models.bench(),
+                        models.assess(),
+                        models.looks(),
+                        wording,
+                        subscriptions);
+        HBox benches = new HBox(pane, beside);
+        pane.setMinWidth(0);
+        for (Region half : List.of(pane, beside)) {
+            half.setPrefWidth(1);
+            HBox.setHgrow(half, Priority.ALWAYS);
+        }
+        return benches;
+    }
+
+    private HBox foot() {
+        StatusLine status = new StatusLine(models.work(), wording, subscriptions);
+        HBox.setHgrow(status, Priority.ALWAYS);
+        PotentialLegend legend = new PotentialLegend(models.bench(), wording, subscriptions);
+        subscriptions.watch(
+                models.looks().property(),
+                now -> legend.setVisible(now.drawing() == Drawing.BENCH));
+        HBox foot = new HBox(status, legend);
+        foot.getStyleClass().add("bench-foot");
+        return foot;
+    }
+
+    private void leaveOutForClass(Region piece) {
+        subscriptions.watch(
+                models.looks().projectorProperty(),
+                projected -> {
+                    piece.setVisible(!projected);
+                    piece.setManaged(!projected);
+                });
+    }
+}

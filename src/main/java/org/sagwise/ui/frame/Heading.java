@@ -1,0 +1,72 @@
+package org.sagwise.ui.frame;
+
+import javafx.scene.layout.VBox;
+
+import org.sagwise.caution.Caution;
+import org.sagwise.ui.caution.DangerStrip;
+import org.sagwise.ui.clock.ClockStrip;
+import org.sagwise.ui.clock.ClockTexts;
+import org.sagwise.ui.clock.HaltCard;
+import org.sagwise.ui.command.Controls;
+import org.sagwise.ui.fire.FireView;
+import org.sagwise.ui.model.Subscriptions;
+import org.sagwise.ui.text.Wording;
+
+import java.util.function.Consumer;
+
+/** What lies across the top: header, clock, dangers, and why time has stopped. */
+final class Heading extends VBox {
+
+    private final Models models;
+
+    Heading(
+            Models models,
+            Commands commands,
+            Consumer<Caution> show,
+            Controls controls,
+            ClockTexts clockTexts,
+            Wording wording,
+            Subscriptions subscriptions) {
+        this.models = models;
+        FireView fire =
+                new FireView(models.bench(), commands.latch(), controls, wording, subscriptions);
+        Menus menus = new Menus(commands, models, wording, subscriptions);
+        Header header =
+                new Header(
+                        fire,
+                        menus.bar(),
+                        models.bench(),
+                        models.documents(),
+                        wording,
+                        subscriptions);
+        ClockStrip strip =
+                new ClockStrip(
+                        models.clock(),
+                        commands.time(),
+                        models.preferences(),
+                        models.looks(),
+                        controls,
+                        clockTexts,
+                        subscriptions);
+        subscriptions.watch(models.looks().projectorProperty(), now -> placeClock(strip));
+        subscriptions.watch(models.clock().goingProperty(), now -> placeClock(strip));
+        subscriptions.watch(models.clock().nowProperty(), now -> placeClock(strip));
+        getChildren()
+                .addAll(
+                        header,
+                        strip,
+                        new DangerStrip(
+                                models.bench(), show, models.cures(), wording, subscriptions),
+                        new HaltCard(models.clock(), clockTexts, subscriptions));
+    }
+
+    /** A class that looks on sees the clock once time has begun. */
+    private void placeClock(ClockStrip strip) {
+        boolean begun =
+                models.clock().goingProperty().get()
+                        || models.clock().nowProperty().get().endS() > 0;
+        boolean shown = begun || !models.looks().projectorProperty().get();
+        strip.setVisible(shown);
+        strip.setManaged(shown);
+    }
+}

@@ -1,0 +1,44 @@
+package org.sagwise.ui.frame;
+
+import org.sagwise.caution.Assessment;
+import org.sagwise.scenario.Scenario;
+import org.sagwise.ui.bench.ViewModel;
+import org.sagwise.ui.caution.CureModel;
+import org.sagwise.ui.clock.ClockModel;
+import org.sagwise.ui.demo.Example;
+import org.sagwise.ui.demo.Thumbnails;
+import org.sagwise.ui.file.Documents;
+import org.sagwise.ui.lesson.ClassDesk;
+import org.sagwise.ui.lesson.LessonRoom;
+import org.sagwise.ui.lesson.LessonShelf;
+import org.sagwise.ui.lesson.ProgressBook;
+import org.sagwise.ui.model.BenchModel;
+import org.sagwise.ui.prefs.PreferencesModel;
+import org.sagwise.ui.shelf.ShelfColumn;
+import org.sagwise.ui.theme.LooksModel;
+import org.sagwise.ui.work.Workbench;
+
+import java.util.List;
+import java.util.concurrent.Executor;
+import java.util.function.Function;
+
+/** What the window shows and works on. */
+public record Models(
+        BenchModel bench,
+        ClockModel clock,
+        Workbench work,
+        Function<Scenario, Assessment> assess,
+        CureModel cures,
+        ShelfColumn.Stock stock,
+        Documents documents,
+        PreferencesModel preferences,
+        LooksModel looks,
+        ViewModel view,
+        List<Example> examples,
+        Thumbnails thumbnails,
+        Lessons lessons,
+        Executor behindTheScenes) {
+
+    /** Lessons to choose from, and the one that runs. */
+    public record Lessons(LessonShelf shelf, LessonRoom room, ProgressBook book, ClassDesk desk) {}
+}
