@@ -1,9 +1,11 @@
 package org.sagwise.network;
 
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
 
 /**
  * Finds the common state of all chargers and converters: converters are balanced for the present
@@ -29,6 +31,8 @@ final class DeviceSettling {
     private final Network network;
     private final Set<Integer> everRan = new HashSet<>();
     private final Set<Integer> latched = new HashSet<>();
+    private final Map<Integer, ChargerState> next = new TreeMap<>();
+    private int lastChanged = -1;
     private Stance stance;
 
     private DeviceSettling(Network network) {
@@ -49,10 +53,11 @@ final class DeviceSettling {
         for (int round = 0; round < rounds; round++) {
             stance = ConverterSettling.settle(network, stance, latched);
             latch(round);
-            disagreeing = changeChargers(round < ALL_AT_ONCE ? Integer.MAX_VALUE : 1);
+            disagreeing = disagreeingChargers();
             if (disagreeing.isEmpty()) {
                 break;
             }
+            change(round < ALL_AT_ONCE ? disagreeing : List.of(afterLastChanged(disagreeing)));
         }
         holdTerminals();
         return new Settled(stance, findings(disagreeing));
@@ -72,28 +77,43 @@ final class DeviceSettling {
         }
     }
 
-    /** Changes up to {@code most} chargers whose state does not agree, and returns all of these. */
-    private List<Integer> changeChargers(int most) {
+    /** Chargers whose state does not agree with what it leads to. */
+    private List<Integer> disagreeingChargers() {
+        next.clear();
         if (stance.chargerElements().isEmpty()) {
             return List.of();
         }
         LinearCircuit circuit = LinearCircuit.of(network, stance);
         Flow flow = circuit.solve();
-        List<Integer> disagreeing = new ArrayList<>();
         for (int element : stance.chargerElements()) {
             Element.LimitedSource charger = charger(element);
             ChargerState now = stance.charger(element).state();
             double ampere = circuit.solved(flow, element) ? flow.currentA()[element] : Double.NaN;
-            double volt = flow.voltageV(charger.plus(), charger.minus());
-            ChargerState next = ChargerRule.next(charger, now, ampere, volt);
-            if (next != now) {
-                disagreeing.add(element);
-                if (disagreeing.size() <= most) {
-                    set(element, next, charger.limitV());
-                }
+            double volt =
+                    circuit.joined(charger.plus(), charger.minus())
+                            ? flow.voltageV(charger.plus(), charger.minus())
+                            : Double.NaN;
+            ChargerState then = ChargerRule.next(charger, now, ampere, volt);
+            if (then != now) {
+                next.put(element, then);
             }
         }
-        return disagreeing;
+        return List.copyOf(next.keySet());
+    }
+
+    private void change(List<Integer> elements) {
+        for (int element : elements) {
+            set(element, next.get(element), charger(element).limitV());
+            lastChanged = element;
+        }
+    }
+
+    /** In turn, so that a few that never agree do not keep the others from ever changing. */
+    private int afterLastChanged(List<Integer> elements) {
+        return elements.stream()
+                .filter(element -> element > lastChanged)
+                .findFirst()
+                .orElse(elements.get(0));
     }
 
     private Element.LimitedSource charger(int element) {
@@ -122,12 +142,18 @@ final class DeviceSettling {
     }
 
     private List<Finding> findings(List<Integer> disagreeing) {
-        List<Integer> unsettled = new ArrayList<>(disagreeing);
+        Set<Integer> unsettled = new TreeSet<>(disagreeing);
+        if (!disagreeing.isEmpty() || !stance.converterElements().isEmpty()) {
+            // The last change, or holding the terminals, may have moved another one.
+            unsettled.addAll(disagreeingChargers());
+        }
         for (int element : stance.converterElements()) {
             if (stance.converter(element).state() == ConverterState.STOPPED_UNSETTLED) {
                 unsettled.add(element);
             }
         }
-        return unsettled.isEmpty() ? List.of() : List.of(new Finding.Unsettled(unsettled));
+        return unsettled.isEmpty()
+                ? List.of()
+                : List.of(new Finding.Unsettled(List.copyOf(unsettled)));
     }
 }

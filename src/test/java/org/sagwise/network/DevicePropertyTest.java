@@ -8,6 +8,8 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.sagwise.network.Element.Converter;
 import org.sagwise.network.Element.LimitedSource;
 
@@ -66,6 +68,23 @@ class DevicePropertyTest {
         Residual residual = solved(seed, nodes, devices).residual();
         assertTrue(residual.kclRelative() <= 1e-9, residual.toString());
         assertTrue(residual.powerRelative() <= 1e-9, residual.toString());
+    }
+
+    /**
+     * Three chargers on one dead end never agree; a fourth lies across a cell above its own limit.
+     * Then chargers that a board leaves without a partner, and wirings in which the last change
+     * moved another one.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "9223372036854775807, 6, 5",
+        "7948153121661488138, 8, 5",
+        "6979297255467499591, 4, 5",
+        "4371179042371789916, 7, 5"
+    })
+    void solve_chargersThatOnceBrokeTheirWord_withinCurrentAndVoltage(
+            long seed, int nodes, int devices) {
+        solve_chargersAtRandom_withinCurrentAndVoltage(seed, nodes, devices);
     }
 
     @Property
