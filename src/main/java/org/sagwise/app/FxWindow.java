@@ -5,10 +5,12 @@ import javafx.application.Platform;
 
 import org.sagwise.cli.WindowObstacle;
 import org.sagwise.cli.WindowOpener;
+import org.sagwise.cli.WindowRequest;
 import org.sagwise.ui.SagwiseApp;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Opens the bench as a JavaFX window. Nothing of JavaFX is loaded before it is asked to. */
 final class FxWindow implements WindowOpener {
@@ -23,11 +25,19 @@ final class FxWindow implements WindowOpener {
     }
 
     @Override
-    public int open(Optional<Path> file) {
+    public int open(WindowRequest request) {
         ClassPathNotice.keepQuiet();
-        Application.launch(
-                SagwiseApp.class, file.map(Path::toString).stream().toArray(String[]::new));
+        Application.launch(SagwiseApp.class, parameters(request));
         return 0;
+    }
+
+    /** JavaFX hands on words alone; named ones begin with two dashes. */
+    private static String[] parameters(WindowRequest request) {
+        Stream<String> language =
+                request.language().stream()
+                        .map(tag -> "--" + SagwiseApp.LANGUAGE + "=" + tag.toLanguageTag());
+        Stream<String> file = request.file().stream().map(Path::toAbsolutePath).map(Path::toString);
+        return Stream.concat(language, file).toArray(String[]::new);
     }
 
     /** The surest test is the attempt: a display may be named that nobody serves. */

@@ -8,6 +8,7 @@ import org.sagwise.quantity.Texts;
 import java.io.InputStream;
 import java.io.PrintWriter;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * What one call of the program works with: where its words go, and in which language and signs.
@@ -16,6 +17,7 @@ import java.util.Locale;
  * @param err takes problems
  * @param in where {@code -} reads from
  * @param opener opens the window, where one is asked for
+ * @param asked language and decimal mark that the call names, if it names them
  * @param locale language and decimal mark of what people read
  * @param signs whether the terminal knows more than ASCII
  */
@@ -24,6 +26,7 @@ record CallContext(
         PrintWriter err,
         InputStream in,
         WindowOpener opener,
+        Optional<Locale> asked,
         Locale locale,
         Signs signs) {
 

@@ -6,16 +6,18 @@ import java.nio.charset.CharsetEncoder;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * In which manner a call speaks. Read from the arguments ahead of everything else, so that even a
  * complaint about the arguments is in the right language.
  *
- * @param locale language and decimal mark
+ * @param asked language and decimal mark that the call names; empty if it leaves them to the
+ *     machine
  * @param signs whether more than ASCII may be printed
  * @param depth how much is told about a failure of the program itself
  */
-record Manner(Locale locale, Signs signs, Depth depth) {
+record Manner(Optional<Locale> asked, Signs signs, Depth depth) {
 
     static final String LANG = "--lang";
     static final String ASCII = "--ascii";
@@ -37,22 +39,27 @@ record Manner(Locale locale, Signs signs, Depth depth) {
         List<String> words = Arrays.asList(args);
         boolean ascii = words.contains(ASCII) || !terminalKnowsSigns();
         return new Manner(
-                locale(words),
+                asked(words),
                 ascii ? Signs.ASCII : Signs.PRINT,
                 words.contains(TRACE) ? Depth.TRACE : Depth.MESSAGE);
     }
 
-    private static Locale locale(List<String> words) {
+    /** Language and decimal mark of what people read. */
+    Locale locale() {
+        return asked.orElseGet(() -> spoken(Locale.getDefault(Locale.Category.DISPLAY)));
+    }
+
+    private static Optional<Locale> asked(List<String> words) {
         for (int i = 0; i < words.size(); i++) {
             String word = words.get(i);
             if (word.startsWith(LANG + "=")) {
-                return Locale.forLanguageTag(word.substring(LANG.length() + 1));
+                return Optional.of(Locale.forLanguageTag(word.substring(LANG.length() + 1)));
             }
             if (word.equals(LANG) && i + 1 < words.size()) {
-                return Locale.forLanguageTag(words.get(i + 1));
+                return Optional.of(Locale.forLanguageTag(words.get(i + 1)));
             }
         }
-        return spoken(Locale.getDefault(Locale.Category.DISPLAY));
+        return Optional.empty();
     }
 
     /** Numbers and words go together: who is answered in English gets English numbers. */

@@ -1,6 +1,5 @@
 package org.sagwise.cli;
 
-import java.nio.file.Path;
 import java.util.Optional;
 
 /** For calls that open no window, on machines that may have no display. */
@@ -12,7 +11,7 @@ public final class NoWindow implements WindowOpener {
     }
 
     @Override
-    public int open(Optional<Path> file) {
+    public int open(WindowRequest request) {
         return 0;
     }
 }

@@ -44,7 +44,7 @@ final class Opening {
             call.problem(call.texts().say("wrong.standard-input-window"));
             return ExitStatus.WRONG;
         }
-        return call.opener().open(named.map(Path::of));
+        return call.opener().open(new WindowRequest(named.map(Path::of), call.asked()));
     }
 
     private Optional<String> wrongName(String name, Collection<String> verbs) {

@@ -15,6 +15,7 @@ import java.io.InputStream;
 import java.io.PrintWriter;
 import java.io.Writer;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.ResourceBundle;
 import java.util.concurrent.Callable;
 
@@ -64,6 +65,7 @@ public final class SagwiseCommand implements Callable<Integer> {
                         fit(err, manner.signs()),
                         in,
                         opener,
+                        manner.asked(),
                         manner.locale(),
                         manner.signs());
         int status = line(call, manner).execute(args);
@@ -110,9 +112,11 @@ public final class SagwiseCommand implements Callable<Integer> {
                         nowhere,
                         InputStream.nullInputStream(),
                         new NoWindow(),
+                        Optional.of(locale),
                         locale,
                         Signs.PRINT);
-        return line(call, new Manner(locale, Signs.PRINT, Manner.Depth.MESSAGE)).getCommandSpec();
+        return line(call, new Manner(Optional.of(locale), Signs.PRINT, Manner.Depth.MESSAGE))
+                .getCommandSpec();
     }
 
     private static ResourceBundle help(Locale locale) {

@@ -1,6 +1,5 @@
 package org.sagwise.cli;
 
-import java.nio.file.Path;
 import java.util.Optional;
 
 /**
@@ -21,8 +20,8 @@ public interface WindowOpener {
     /**
      * Opens the window and returns when it has been closed.
      *
-     * @param file the scenario to show; empty for the opening page
+     * @param request what to show
      * @return the exit status of the program, 0 when the window was opened and closed
      */
-    int open(Optional<Path> file);
+    int open(WindowRequest request);
 }

@@ -58,6 +58,9 @@ import java.util.function.Supplier;
 /** The window of the program: makes every part of it and joins them. */
 public final class SagwiseApp extends Application {
 
+    /** Name of the parameter that holds a language tag for this one start. */
+    public static final String LANGUAGE = "language";
+
     private final CompletableFuture<SystemLooks> systemLooks =
             CompletableFuture.supplyAsync(
                     () -> SystemLooks.of(System.getProperty("os.name"), SystemShell::ask));
@@ -71,15 +74,19 @@ public final class SagwiseApp extends Application {
 
     @Override
     public void start(Stage stage) {
-        open(stage, getParameters().getUnnamed());
+        open(
+                stage,
+                getParameters().getUnnamed(),
+                getParameters().getNamed().getOrDefault(LANGUAGE, ""));
     }
 
     /**
      * Opens the window.
      *
      * @param files at most one file to put on the bench
+     * @param askedTag language for this once; empty for the one chosen in the window
      */
-    void open(Stage stage, List<String> files) {
+    void open(Stage stage, List<String> files, String askedTag) {
         Fonts.load();
         Catalogue catalogue = CatalogueLoader.builtIn();
         ScenarioReader reader = new ScenarioReader(catalogue);
@@ -87,7 +94,7 @@ public final class SagwiseApp extends Application {
         PreferencesModel preferences = new PreferencesModel(new DiskSettings(ConfigFolder.here()));
         LooksModel looks = new LooksModel(preferences);
         systemLooks.thenAccept(found -> Platform.runLater(() -> looks.follow(found)));
-        Supplier<Locale> locale = () -> Language.of(preferences.get().language());
+        Supplier<Locale> locale = askedOrChosen(askedTag, preferences);
         Function<Scenario, Assessment> assess = scenario -> Assessment.of(scenario, catalogue);
         BenchModel bench = new BenchModel(assess, Examples.opening(examples).scenario());
         Documents documents =
@@ -134,6 +141,15 @@ public final class SagwiseApp extends Application {
         Thread.currentThread()
                 .setUncaughtExceptionHandler(new FailureReport(() -> window.dialogs()));
         window.open(files.stream().findFirst().map(Path::of));
+    }
+
+    /** The language asked for at the start holds until another is chosen in the window. */
+    private static Supplier<Locale> askedOrChosen(String askedTag, PreferencesModel preferences) {
+        String before = preferences.get().language();
+        return () -> {
+            String chosen = preferences.get().language();
+            return Language.of(askedTag.isEmpty() || !chosen.equals(before) ? chosen : askedTag);
+        };
     }
 
     @Override

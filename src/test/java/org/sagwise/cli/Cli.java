@@ -81,7 +81,7 @@ final class Cli {
         }
 
         @Override
-        public int open(Optional<Path> file) {
+        public int open(WindowRequest request) {
             throw new AssertionError("there is no display");
         }
     }

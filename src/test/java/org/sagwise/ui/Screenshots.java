@@ -69,7 +69,7 @@ public final class Screenshots extends Application {
 
     @Override
     public void start(Stage stage) {
-        app.open(stage, List.of());
+        app.open(stage, List.of(), "");
         Rectangle2D screen = Screen.getPrimary().getBounds();
         new Robot().mouseMove(screen.getWidth() / 2, 2);
         PauseTransition settled = new PauseTransition(SETTLE.multiply(4));

@@ -1,0 +1,14 @@
+package org.sagwise.cli;
+
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * What a call wants to see in the window.
+ *
+ * @param file the scenario to show; empty for the opening page
+ * @param language language and decimal mark that the call asked for, for this once; empty for the
+ *     one the window was last set to
+ */
+public record WindowRequest(Optional<Path> file, Optional<Locale> language) {}
