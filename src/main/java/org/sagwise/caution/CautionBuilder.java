@@ -1,5 +1,9 @@
 package org.sagwise.caution;
 
+import org.sagwise.scenario.PartName;
+import org.sagwise.scenario.TerminalName;
+import org.sagwise.scenario.TerminalRef;
+
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
@@ -66,7 +70,7 @@ final class CautionBuilder {
         return detail(VARIANT, name);
     }
 
-    /** A number in the unit that the name ends in, a text, or a list of texts. */
+    /** A number in the unit that the name ends in, a text, a name, or a list of them. */
     CautionBuilder detail(String name, Object value) {
         details.put(name, value);
         return this;
@@ -75,6 +79,11 @@ final class CautionBuilder {
     /** The names of parts as a detail. */
     CautionBuilder names(String name, List<String> ids) {
         return detail(name, ids.stream().map(this::name).toList());
+    }
+
+    /** The name of a terminal as a detail. */
+    CautionBuilder terminal(String name, TerminalRef ref) {
+        return detail(name, TerminalName.of(evidence.bench().scenario(), ref));
     }
 
     private PartName name(String part) {

@@ -2,9 +2,7 @@ package org.sagwise.caution;
 
 import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.quantity.Unit;
-import org.sagwise.scenario.Part;
 
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -48,18 +46,6 @@ public final class CautionTexts {
     /** The signal word. */
     public static String signal(Signal signal, Locale locale) {
         return bundle(locale).getString("signal." + signal);
-    }
-
-    /** What texts call a part: {@code cell A}, {@code the coil}, or its label. */
-    public static String name(Part part, Locale locale) {
-        return new DetailWords(bundle(locale), QuantityFormat.forPeople(locale))
-                .word(PartName.of(part));
-    }
-
-    /** Several names in one: {@code cell A and cell B}. */
-    public static String names(List<Part> parts, Locale locale) {
-        return new DetailWords(bundle(locale), QuantityFormat.forPeople(locale))
-                .word(parts.stream().map(PartName::of).toList());
     }
 
     private static String say(Caution caution, String what, Locale locale) {

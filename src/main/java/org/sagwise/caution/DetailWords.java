@@ -2,11 +2,9 @@ package org.sagwise.caution;
 
 import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.quantity.Unit;
+import org.sagwise.scenario.Names;
 
-import java.text.MessageFormat;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.ResourceBundle;
@@ -18,9 +16,6 @@ import java.util.ResourceBundle;
  * @param format how it writes numbers
  */
 record DetailWords(ResourceBundle bundle, QuantityFormat format) {
-
-    /** Longer lists end in "and 7 more". */
-    private static final int MOST_NAMES = 4;
 
     /** Units by the ending of a detail's name, longer endings before those they end in. */
     private static final Map<String, Unit> ENDINGS = new LinkedHashMap<>();
@@ -75,40 +70,6 @@ record DetailWords(ResourceBundle bundle, QuantityFormat format) {
 
     /** A name, a text, or a list of them. */
     String word(Object detail) {
-        if (detail instanceof PartName part) {
-            return name(part);
-        }
-        return detail instanceof List<?> list
-                ? join(list.stream().map(this::word).toList())
-                : detail.toString();
-    }
-
-    private String name(PartName part) {
-        String kind = part.kind().word();
-        if (part.isPlain()) {
-            return fill("name.only." + kind, part.word());
-        }
-        return part.needsKind() ? fill("name." + kind, part.word()) : part.word();
-    }
-
-    private String join(List<String> words) {
-        if (words.size() > MOST_NAMES) {
-            String shown = row(words.subList(0, MOST_NAMES - 1));
-            return fill("list.rest", shown, words.size() - MOST_NAMES + 1);
-        }
-        List<String> front = new ArrayList<>(words);
-        if (front.size() < 2) {
-            return String.join("", front);
-        }
-        String last = front.remove(front.size() - 1);
-        return fill("list.pair", row(front), last);
-    }
-
-    private String row(List<String> words) {
-        return words.stream().reduce((a, b) -> fill("list.more", a, b)).orElse("");
-    }
-
-    private String fill(String key, Object... words) {
-        return new MessageFormat(bundle.getString(key), format.locale()).format(words);
+        return Names.in(format.locale()).word(detail);
     }
 }

@@ -63,8 +63,8 @@ final class FuseTooLarge implements HazardRule {
                 return Optional.of(
                         caution(evidence, fuse, "wire", currentA, limitA.get())
                                 .links(List.of(link.index()))
-                                .detail("from", link.from().toString())
-                                .detail("to", link.to().toString())
+                                .terminal("from", link.from())
+                                .terminal("to", link.to())
                                 .build());
             }
         }

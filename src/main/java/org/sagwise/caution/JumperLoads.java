@@ -40,8 +40,8 @@ final class JumperLoads {
                     .parts(link.from().part(), link.to().part())
                     .links(all.stream().map(load -> load.link().index()).toList())
                     .measured(currentA(), limitA, "A")
-                    .detail("from", link.from().toString())
-                    .detail("to", link.to().toString())
+                    .terminal("from", link.from())
+                    .terminal("to", link.to())
                     .detail("widthMm", size.diameterMm())
                     .detail("areaMm2", size.areaMm2())
                     .build();

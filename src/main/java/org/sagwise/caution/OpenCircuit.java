@@ -63,9 +63,8 @@ final class OpenCircuit implements HazardRule {
                         .parts(missing.blockers())
                         .names("loads", missing.loads())
                         .names("blockers", missing.blockers());
-        missing.loose().ifPresent(end -> caution.parts(end.part()).detail("loose", end.toString()));
-        missing.target()
-                .ifPresent(end -> caution.parts(end.part()).detail("target", end.toString()));
+        missing.loose().ifPresent(end -> caution.parts(end.part()).terminal("loose", end));
+        missing.target().ifPresent(end -> caution.parts(end.part()).terminal("target", end));
         return caution.variant(variant(evidence, missing)).build();
     }
 

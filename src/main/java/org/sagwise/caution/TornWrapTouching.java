@@ -63,7 +63,7 @@ final class TornWrapTouching implements HazardRule {
                 .links(touches.stream().map(LinkReading::index).toList())
                 .measured(currentA, limitA, "A")
                 .variant(currentA < Look.NO_CURRENT_A ? "quiet" : "current")
-                .detail("touched", otherTerminal(touches.get(0), cell.id()).toString())
+                .terminal("touched", otherTerminal(touches.get(0), cell.id()))
                 .build();
     }
 

@@ -4,7 +4,7 @@ import org.sagwise.caution.Caution;
 import org.sagwise.caution.CautionTexts;
 import org.sagwise.quantity.Digits;
 import org.sagwise.quantity.Texts;
-import org.sagwise.scenario.Part;
+import org.sagwise.scenario.Names;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
 
@@ -64,12 +64,17 @@ final class CautionWords {
     }
 
     private List<String> places(Caution caution) {
+        Names names = Names.in(call.texts().locale());
         Stream<String> parts =
-                caution.parts().stream().map(id -> scenario.part(id).map(Part::name).orElse(id));
+                caution.parts().stream().flatMap(id -> scenario.part(id).stream()).map(names::part);
         Stream<String> links =
                 caution.links().stream()
                         .map(scenario.links()::get)
-                        .map(link -> link.from() + " › " + link.to());
+                        .map(
+                                link ->
+                                        names.terminal(scenario, link.from())
+                                                + " › "
+                                                + names.terminal(scenario, link.to()));
         return (caution.parts().isEmpty() ? links : parts).toList();
     }
 

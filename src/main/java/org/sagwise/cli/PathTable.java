@@ -9,6 +9,7 @@ import org.sagwise.reading.LinkReading;
 import org.sagwise.reading.PartReading;
 import org.sagwise.reading.Readings;
 import org.sagwise.scenario.Joint;
+import org.sagwise.scenario.Names;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
@@ -27,6 +28,7 @@ final class PathTable {
     private final Texts texts;
     private final QuantityFormat format;
     private final Scenario scenario;
+    private final Names names;
     private final TextTable table =
             new TextTable(Side.LEFT, Side.LEFT, Side.RIGHT, Side.RIGHT, Side.RIGHT);
 
@@ -35,6 +37,7 @@ final class PathTable {
         this.texts = call.texts();
         this.format = call.format();
         this.scenario = scenario;
+        this.names = Names.in(call.texts().locale());
     }
 
     /** The table; without a line where nothing lies on the way but ideal joints. */
@@ -73,7 +76,7 @@ final class PathTable {
         TerminalRef to = against ? link.from() : link.to();
         double sign = against ? -1 : 1;
         row(
-                from + " › " + to,
+                names.brief(scenario, from) + " › " + names.brief(scenario, to),
                 words(joint),
                 sign * link.currentA(),
                 sign * link.dropV(),

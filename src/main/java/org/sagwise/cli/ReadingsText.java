@@ -8,6 +8,7 @@ import org.sagwise.reading.CoilReading;
 import org.sagwise.reading.Notice;
 import org.sagwise.reading.ProbeReading;
 import org.sagwise.reading.Readings;
+import org.sagwise.scenario.Names;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
@@ -133,12 +134,13 @@ final class ReadingsText {
     }
 
     private void probes(ProbeReading probes) {
+        Names names = Names.in(texts.locale());
         lines.add("");
         lines.add(
                 texts.say(
                         "probes",
-                        probes.red(),
-                        probes.black(),
+                        names.terminal(scenario, probes.red()),
+                        names.terminal(scenario, probes.black()),
                         format.print(probes.voltsV(), Unit.VOLT)));
     }
 

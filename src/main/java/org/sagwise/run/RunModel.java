@@ -91,16 +91,20 @@ final class RunModel {
     }
 
     private HotModel hot(int index, Link link, Joint.Jumper jumper, JumperWire wire) {
-        String name = link.id().orElseGet(() -> link.from() + " \u2013 " + link.to());
         double coldOhm = wire.ohmAt(Copper.REFERENCE_C);
         double contactsOhm = jumper.ohmAt(Copper.REFERENCE_C) - coldOhm;
         return new HotModel(
                 index,
-                name,
+                name(link),
                 cooled(wire.thermal()),
                 hotC -> coldOhm * Copper.temperatureFactor(hotC) + contactsOhm,
                 contactsOhm,
                 Copper.MELTING_C);
+    }
+
+    /** What events call a wire: its id, or its ends as a file writes them. */
+    static String name(Link link) {
+        return link.id().orElseGet(() -> link.from() + " \u2013 " + link.to());
     }
 
     private CoilThermal cooled(CoilThermal thermal) {

@@ -5,9 +5,13 @@ import org.sagwise.quantity.Texts;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.Bench;
 import org.sagwise.run.RunEvent.Kind;
+import org.sagwise.scenario.Names;
 import org.sagwise.scenario.Part;
+import org.sagwise.scenario.TerminalRef;
 
 import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
 
 /** What happened in a run, in sentences. */
 public final class RunTexts {
@@ -15,22 +19,26 @@ public final class RunTexts {
     private final Texts texts;
     private final QuantityFormat format;
     private final Bench bench;
+    private final Names names;
 
     /** Sentences about a bench, in the language and with the signs of {@code format}. */
     public RunTexts(Bench bench, QuantityFormat format) {
         this.bench = bench;
         this.format = format;
         texts = Texts.in("run", format.locale());
+        names = Names.in(format.locale());
     }
 
     /** What happened, with its numbers, as a sentence that names the part. */
     public String sentence(RunEvent event) {
         Unit unit = unit(event.kind());
-        return texts.say(
-                "event." + key(event.kind()),
-                name(event.part()),
-                format.print(event.measured(), unit),
-                format.print(event.limit(), unit));
+        return Names.capital(
+                texts.say(
+                        "event." + key(event.kind()),
+                        spoken(event.part()),
+                        format.print(event.measured(), unit),
+                        format.print(event.limit(), unit)),
+                texts.locale());
     }
 
     /** What a stage is, in few words. */
@@ -48,9 +56,34 @@ public final class RunTexts {
         return texts.say("stand-back");
     }
 
-    /** Label or id of a part; of a link its id or its ends. */
+    /** Label or id of a part; of a link its ends. */
     public String name(String part) {
-        return bench.scenario().part(part).map(Part::name).orElse(part);
+        return bench.scenario()
+                .part(part)
+                .map(Part::name)
+                .or(() -> ends(part, ref -> names.brief(bench.scenario(), ref)))
+                .orElse(part);
+    }
+
+    /** What a sentence calls a part or a wire. */
+    private String spoken(String part) {
+        return bench.scenario()
+                .part(part)
+                .map(names::part)
+                .or(() -> ends(part, ref -> names.terminal(bench.scenario(), ref)))
+                .orElse(part);
+    }
+
+    private Optional<String> ends(String wire, Function<TerminalRef, String> name) {
+        return bench.scenario().links().stream()
+                .filter(link -> RunModel.name(link).equals(wire))
+                .findFirst()
+                .map(
+                        link ->
+                                texts.say(
+                                        "wire.ends",
+                                        name.apply(link.from()),
+                                        name.apply(link.to())));
     }
 
     private static String key(Kind kind) {

@@ -94,8 +94,8 @@ class OpenCircuitTest {
         Scenario scenario = single(good("A"));
         Caution caution =
                 Found.only(OpenCircuit.ID, scenario.withLinks(scenario.links().subList(0, 2)));
-        assertEquals("coil.2", caution.details().get("loose"));
-        assertEquals("A.-", caution.details().get("target"));
+        assertEquals("coil.2", caution.details().get("loose").toString());
+        assertEquals("A.-", caution.details().get("target").toString());
         assertEquals(Caution.When.FIRED, caution.when());
     }
 
@@ -104,15 +104,15 @@ class OpenCircuitTest {
         Scenario scenario = withBoard(good("A"), 0.5);
         List<Link> links = scenario.links();
         Caution minus = Found.only(OpenCircuit.ID, scenario.withLinks(links.subList(0, 4)));
-        assertEquals("coil.2", minus.details().get("loose"));
-        assertEquals("board.out-", minus.details().get("target"));
+        assertEquals("coil.2", minus.details().get("loose").toString());
+        assertEquals("board.out-", minus.details().get("target").toString());
         Caution plus =
                 Found.only(
                         OpenCircuit.ID,
                         scenario.withLinks(
                                 List.of(links.get(0), links.get(1), links.get(2), links.get(4))));
-        assertEquals("coil.1", plus.details().get("loose"));
-        assertEquals("board.out+", plus.details().get("target"));
+        assertEquals("coil.1", plus.details().get("loose").toString());
+        assertEquals("board.out+", plus.details().get("target").toString());
     }
 
     @Test

@@ -60,7 +60,7 @@ class CheckTest {
     void caution_inText_hasWordPartsNumberReasonAndAdvice() {
         String printed = Cli.call("check", REVERSED).out();
         assertTrue(printed.contains("DANGER: "), printed);
-        assertTrue(printed.contains("(B, A)"), printed);
+        assertTrue(printed.contains("(cell B, cell A)"), printed);
         assertTrue(printed.contains("Button let go: 175 A, limit 20.0 A"), printed);
         assertTrue(printed.contains("Built like this"), printed);
         assertTrue(printed.contains("What to do: Turn cell B"), printed);

@@ -76,14 +76,14 @@ class RunTest {
     @Test
     void text_oldAndNewInARow_namesTheCellThatStopsIt() {
         String text = Cli.call("run", Cli.demo("old-and-new-in-a-row")).out();
-        assertTrue(text.contains("old cell falls to its cut-off under load"), text);
-        assertFalse(text.contains("new cell falls"), text);
+        assertTrue(text.contains("Old cell falls to its cut-off under load"), text);
+        assertFalse(text.contains("New cell falls"), text);
     }
 
     @Test
     void text_oldAndNewInARowPressedOn_tellsOfReversalAndCopper() {
         String text = Cli.call("run", Cli.demo("old-and-new-in-a-row"), "--until", "10 h").out();
-        assertTrue(text.contains("old cell is driven below zero by the others"), text);
+        assertTrue(text.contains("Old cell is driven below zero by the others"), text);
         assertTrue(text.contains("copper dissolves inside it"), text);
     }
 

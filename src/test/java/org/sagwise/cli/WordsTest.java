@@ -89,10 +89,10 @@ class WordsTest {
                 Coil   resistance    volts   current    watts
                 coil       0.30 Ω   3.38 V    11.3 A   38.1 W
 
-                On the way                                         current      drop      heat
-                fire button    switch                               11.3 A   33.8 mV   0.381 W
-                A.+ › fire.1   wire AWG 18, 240 mm, ends 12 mΩ      11.3 A    0.19 V    2.18 W
-                coil.2 › A.-   wire AWG 18, 240 mm, ends 12 mΩ      11.3 A    0.19 V    2.18 W
+                On the way                                                     current      drop      heat
+                fire button                  switch                             11.3 A   33.8 mV   0.381 W
+                A plus › fire button end 1   wire AWG 18, 240 mm, ends 12 mΩ    11.3 A    0.19 V    2.18 W
+                coil end 2 › A minus         wire AWG 18, 240 mm, ends 12 mΩ    11.3 A    0.19 V    2.18 W
 
                 Ledger                     volts       watts
                 given at rest voltage    4.140 V    46.670 W
@@ -103,7 +103,7 @@ class WordsTest {
                 balance                  0.000 V     0.000 W
                 Of 46.7 W given, 38.1 W arrive: 82 %.
 
-                Meter, red on A.+, black on A.-: 3.80 V
+                Meter, red on cell A's plus, black on cell A's minus: 3.80 V
 
                 Cautions: none.
 
@@ -155,7 +155,7 @@ class WordsTest {
     @Test
     void links_againstTheCurrent_areTurnedRound() {
         String printed = Cli.call("readings", Cli.demo("two-in-a-row")).out();
-        assertTrue(printed.contains("B.+ › A.-"), printed);
+        assertTrue(printed.contains("B plus › A minus"), printed);
     }
 
     @Test

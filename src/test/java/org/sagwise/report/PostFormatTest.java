@@ -135,7 +135,7 @@ class PostFormatTest {
         String html =
                 HtmlRenderer.builder().build().render(Parser.builder().build().parse(markdown));
         assertTrue(html.startsWith("<h1>Why do the wires in my box smell?</h1>"), html);
-        assertTrue(html.contains("<li>Plus of cell A touches plus of cell B (3 mΩ)</li>"), html);
+        assertTrue(html.contains("<li>Cell A's plus touches cell B's plus (3 mΩ)</li>"), html);
         assertTrue(html.contains("<pre><code class=\"language-text\">cell"), html);
     }
 

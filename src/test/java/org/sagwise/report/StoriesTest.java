@@ -34,7 +34,7 @@ class StoriesTest {
                 Stories.text("reversed-in-parallel"),
                 "2 cells side by side (in parallel) on a coil of 0.60 Ω.",
                 "Please do not build or use it like this",
-                "Plus of upper cell touches minus of lower cell (8 mΩ)",
+                "Upper cell's plus touches lower cell's minus (8 mΩ)",
                 "the button is not in that ring",
                 "(4.08 V + 4.08 V) / 60 mΩ = 136 A",
                 "Turn lower cell",
@@ -48,7 +48,7 @@ class StoriesTest {
                 Stories.text("new-and-worn-in-series"),
                 "2 cells in a row (in series)",
                 "a pack is only as good as its weakest cell",
-                "two years old falls to its cut-off under load",
+                "Two years old falls to its cut-off under load",
                 "In place of two years old, take a cell just like new cell",
                 "run time 2 h");
     }
@@ -64,7 +64,8 @@ class StoriesTest {
                 "WARNING: Wire that can melt",
                 "26.2 A x 26.2 A x 8.19 mΩ = 5.61 W of heat in a wire 60 mm long",
                 "note: \"this one smells\"",
-                "Use 12 AWG or thicker (A.+ › fire.1, coil.2 › A.-)");
+                "Use 12 AWG or thicker (cell A's plus to button's first end, the coil's second"
+                        + " end to cell A's minus)");
     }
 
     @ParameterizedTest

@@ -1,16 +1,18 @@
 package org.sagwise.caution.fix;
 
-import org.sagwise.caution.CautionTexts;
 import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.quantity.Texts;
 import org.sagwise.quantity.Unit;
+import org.sagwise.scenario.Names;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Scenario;
+import org.sagwise.scenario.TerminalName;
 
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 
 /** An edit that cures something, with a name such as "Turn cell B". */
 public final class Fix {
@@ -22,7 +24,8 @@ public final class Fix {
 
     /**
      * @param key of its name in the bundle {@code fixes}
-     * @param words what the name says: lists of parts, {@link Quantity} and texts
+     * @param words what the name says: lists of parts, {@link Quantity}, {@link Joints}, names of
+     *     terminals and texts
      * @param changed ids of parts and links that it changes
      * @param edit what it does
      */
@@ -40,6 +43,13 @@ public final class Fix {
      * @param unit its unit
      */
     record Quantity(double value, Unit unit) {}
+
+    /**
+     * Joints in a name.
+     *
+     * @param ends both ends of each
+     */
+    record Joints(List<List<TerminalName>> ends) {}
 
     /** What kind of cure it is, as in {@code turn}: for tests and programs. */
     public String key() {
@@ -66,9 +76,20 @@ public final class Fix {
         if (word instanceof Quantity quantity) {
             return QuantityFormat.forPeople(locale).print(quantity.value(), quantity.unit());
         }
-        if (word instanceof List<?> parts) {
-            return CautionTexts.names(parts.stream().map(Part.class::cast).toList(), locale);
+        Names names = Names.in(locale);
+        if (word instanceof Joints joints) {
+            return joints.ends().stream()
+                    .map(
+                            ends ->
+                                    Texts.in("fixes", locale)
+                                            .say(
+                                                    "joint",
+                                                    names.terminal(ends.get(0)),
+                                                    names.terminal(ends.get(1))))
+                    .collect(Collectors.joining(", "));
         }
-        return word;
+        return word instanceof List<?> parts
+                ? names.parts(parts.stream().map(Part.class::cast).toList())
+                : names.word(word);
     }
 }

@@ -7,6 +7,7 @@ import org.sagwise.reading.Bench;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Note;
 import org.sagwise.scenario.Scenario;
+import org.sagwise.scenario.TerminalName;
 
 import java.util.ArrayList;
 import java.util.Collections;
@@ -69,7 +70,9 @@ final class JointAway implements FixRule {
         Link link = scenario.links().get(place);
         return new Fix(
                 "joint-away",
-                List.of(link.from().toString(), link.to().toString()),
+                List.of(
+                        TerminalName.of(scenario, link.from()),
+                        TerminalName.of(scenario, link.to())),
                 Set.of(),
                 before -> without(before, place));
     }

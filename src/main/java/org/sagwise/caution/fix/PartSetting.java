@@ -7,7 +7,7 @@ import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
-import org.sagwise.scenario.TerminalRef;
+import org.sagwise.scenario.TerminalName;
 
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -107,10 +107,9 @@ final class PartSetting implements FixRule {
     }
 
     private static List<Fix> openCircuit(Scenario scenario, Caution caution) {
-        Object loose = caution.details().get("loose");
-        Object target = caution.details().get("target");
-        if (loose != null && target != null) {
-            return join(loose.toString(), target.toString());
+        if (caution.details().get("loose") instanceof TerminalName loose
+                && caution.details().get("target") instanceof TerminalName target) {
+            return List.of(join(loose, target));
         }
         List<Part> melted =
                 concerned(scenario, caution, part -> part.keys().flag("blown").orElse(false));
@@ -123,17 +122,11 @@ final class PartSetting implements FixRule {
                 : change("new-fuse", melted, List.of(), part -> part.without("blown"));
     }
 
-    private static List<Fix> join(String loose, String target) {
-        Optional<TerminalRef> from = TerminalRef.parse(loose);
-        Optional<TerminalRef> to = TerminalRef.parse(target);
-        if (from.isEmpty() || to.isEmpty()) {
-            return List.of();
-        }
-        return List.of(
-                new Fix(
-                        "join",
-                        List.of(loose, target),
-                        Set.of(),
-                        scenario -> scenario.plus(Link.ideal(from.get(), to.get()))));
+    private static Fix join(TerminalName loose, TerminalName target) {
+        return new Fix(
+                "join",
+                List.of(loose, target),
+                Set.of(),
+                scenario -> scenario.plus(Link.ideal(loose.ref(), target.ref())));
     }
 }

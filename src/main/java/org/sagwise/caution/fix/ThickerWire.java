@@ -9,6 +9,7 @@ import org.sagwise.scenario.Joint;
 import org.sagwise.scenario.Keys;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Scenario;
+import org.sagwise.scenario.TerminalName;
 
 import java.util.ArrayList;
 import java.util.Collections;
@@ -114,12 +115,15 @@ final class ThickerWire implements FixRule {
                 .allMatch(caution -> Collections.disjoint(caution.links(), places));
     }
 
-    private static String joints(Scenario scenario, List<Integer> places) {
-        return String.join(
-                ", ",
+    private static Fix.Joints joints(Scenario scenario, List<Integer> places) {
+        return new Fix.Joints(
                 places.stream()
                         .map(scenario.links()::get)
-                        .map(link -> link.from() + " › " + link.to())
+                        .map(
+                                link ->
+                                        List.of(
+                                                TerminalName.of(scenario, link.from()),
+                                                TerminalName.of(scenario, link.to())))
                         .toList());
     }
 

@@ -4,7 +4,6 @@ import org.sagwise.caution.Caution;
 import org.sagwise.caution.CautionTexts;
 import org.sagwise.quantity.Measure;
 import org.sagwise.quantity.QuantityFormat.Signs;
-import org.sagwise.quantity.Scale;
 import org.sagwise.quantity.Unit;
 import org.sagwise.report.explain.BuildWords;
 import org.sagwise.report.post.Block;
@@ -14,6 +13,7 @@ import org.sagwise.scenario.Scenario;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** A comparison as blocks that any format can hold. */
 public final class ComparisonPost {
@@ -82,10 +82,12 @@ public final class ComparisonPost {
     }
 
     private List<String> row(Outcome.Row row) {
-        String part = row.first().isEmpty() ? second.label(row.second()) : first.label(row.first());
+        String part = row.first().isEmpty() ? second.name(row.second()) : first.name(row.first());
         String key = row.quantity().name().toLowerCase(Locale.ROOT).replace('_', '-');
         return List.of(
-                say("compare.row." + key, part), value(row, row.was()), value(row, row.is()));
+                first.sentence("compare.row." + key, part),
+                value(row, row.was()),
+                value(row, row.is()));
     }
 
     private String value(Outcome.Row row, double value) {
@@ -104,7 +106,7 @@ public final class ComparisonPost {
         if (difference instanceof BuildDifference.PartOnly only) {
             return words(only.side()).partOnly(key("part", only.side()), only.part());
         } else if (difference instanceof BuildDifference.Turned turned) {
-            return first.sentence("compare.turned", first.name(turned.first()));
+            return first.sentence("compare.turned", first.name(turned.first().id()));
         } else if (difference instanceof BuildDifference.KeyChanged changed) {
             return first.sentence(
                     "compare.key",
@@ -136,8 +138,8 @@ public final class ComparisonPost {
     }
 
     private String both(Part one, Part other) {
-        String name = first.name(one);
-        String mate = second.name(other);
+        String name = first.name(one.id());
+        String mate = second.name(other.id());
         return name.equals(mate) ? name : say("compare.both", name, mate);
     }
 
@@ -154,11 +156,19 @@ public final class ComparisonPost {
         if (value.isEmpty()) {
             return say("compare.not-said");
         }
-        return Measure.ofKey(key)
-                .map(Measure::scale)
-                .map(Scale::symbol)
-                .map(symbol -> value + " " + symbol)
-                .orElse(value);
+        String word = "value." + value;
+        return first.has(word) ? say(word) : number(key, value).orElse(value);
+    }
+
+    /** A number as the language writes it, with as many digits as it was written with. */
+    private Optional<String> number(String key, String value) {
+        try {
+            String number = first.printAll(Double.parseDouble(value));
+            String symbol = Measure.ofKey(key).map(it -> " " + it.scale().symbol()).orElse("");
+            return Optional.of(number + symbol);
+        } catch (NumberFormatException notOne) {
+            return Optional.empty();
+        }
     }
 
     private String say(String key, Object... words) {

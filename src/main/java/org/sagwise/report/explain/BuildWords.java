@@ -1,6 +1,6 @@
 package org.sagwise.report.explain;
 
-import org.sagwise.caution.CautionTexts;
+import org.sagwise.quantity.Digits;
 import org.sagwise.quantity.QuantityFormat.Signs;
 import org.sagwise.quantity.Unit;
 import org.sagwise.scenario.Link;
@@ -43,13 +43,14 @@ public final class BuildWords {
         return speech.print(value, unit);
     }
 
-    public String name(Part part) {
-        return CautionTexts.name(part, speech.locale());
+    /** What a sentence calls a part; empty for no part. */
+    public String name(String id) {
+        return speech.name(id);
     }
 
-    /** Label or id of a part; empty for no part. */
-    public String label(String id) {
-        return speech.scenario().part(id).map(Part::name).orElse(id);
+    /** A number without a unit, with every digit that it was written with. */
+    public String printAll(double written) {
+        return speech.format().number(written, Digits.atMostSignificant(12));
     }
 
     /** How a link joins what: a sentence without a point. */
@@ -59,6 +60,6 @@ public final class BuildWords {
 
     /** A sentence about a part. */
     public String partOnly(String key, Part part) {
-        return sentence(key, name(part));
+        return sentence(key, name(part.id()));
     }
 }

@@ -3,11 +3,13 @@ package org.sagwise.report.explain;
 import org.sagwise.quantity.Unit;
 import org.sagwise.scenario.Joint;
 import org.sagwise.scenario.Link;
+import org.sagwise.scenario.Names;
 import org.sagwise.scenario.Note;
 import org.sagwise.scenario.TerminalRef;
 
 import java.util.List;
-import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The joints of a bench in words. */
 final class JointWords {
@@ -24,10 +26,11 @@ final class JointWords {
 
     String sentence(Link link) {
         String joint = speech.sentence(words(link, terminal(link.from()), terminal(link.to())));
-        return link.id()
-                .flatMap(this::noteOn)
-                .map(note -> joint + "; " + speech.say("part.note", note))
-                .orElse(joint);
+        return joint
+                + link.id().stream()
+                        .flatMap(this::notesOn)
+                        .map(note -> "; " + speech.say("part.note", note))
+                        .collect(Collectors.joining());
     }
 
     private String words(Link link, String from, String to) {
@@ -46,11 +49,10 @@ final class JointWords {
         return speech.say("joint.ideal", from, to);
     }
 
-    private Optional<String> noteOn(String id) {
+    private Stream<String> notesOn(String id) {
         return speech.scenario().notes().stream()
                 .filter(note -> note.on().equals(id))
-                .map(Note::text)
-                .findFirst();
+                .map(Note::text);
     }
 
     /** A wire's size as people say it. */
@@ -63,12 +65,8 @@ final class JointWords {
                 : speech.print(width.size().areaM2(), Unit.SQUARE_METRE);
     }
 
-    /** A terminal as people say it: plus of cell A. */
+    /** A terminal as people say it: cell A's plus. */
     String terminal(TerminalRef terminal) {
-        return speech.say("terminal." + key(terminal.terminal()), speech.name(terminal.part()));
-    }
-
-    private static String key(String terminal) {
-        return terminal.replace("+", "plus").replace("-", "minus");
+        return Names.in(speech.locale()).terminal(speech.scenario(), terminal);
     }
 }

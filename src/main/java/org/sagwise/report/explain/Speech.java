@@ -1,11 +1,11 @@
 package org.sagwise.report.explain;
 
-import org.sagwise.caution.CautionTexts;
 import org.sagwise.quantity.Digits;
 import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.quantity.QuantityFormat.Signs;
 import org.sagwise.quantity.Texts;
 import org.sagwise.quantity.Unit;
+import org.sagwise.scenario.Names;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Scenario;
 
@@ -54,19 +54,15 @@ record Speech(Texts texts, QuantityFormat format, Scenario scenario) {
 
     /** What a part is called in a sentence. */
     String name(String id) {
-        return scenario.part(id).map(part -> CautionTexts.name(part, locale())).orElse(id);
+        return scenario.part(id).map(part -> Names.in(locale()).part(part)).orElse(id);
     }
 
     String names(List<Part> parts) {
-        return CautionTexts.names(parts, locale());
+        return Names.in(locale()).parts(parts);
     }
 
     /** A sentence with a capital letter in front. */
     String sentence(String text) {
-        if (text.isEmpty()) {
-            return text;
-        }
-        int first = text.offsetByCodePoints(0, 1);
-        return text.substring(0, first).toUpperCase(locale()) + text.substring(first);
+        return Names.capital(text, locale());
     }
 }

@@ -1,25 +1,29 @@
 package org.sagwise.scenario.edit;
 
+import org.sagwise.quantity.Texts;
+import org.sagwise.scenario.Names;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Scenario;
+import org.sagwise.scenario.TerminalName;
 import org.sagwise.scenario.TerminalRef;
 
 import java.util.Collection;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * What an edit is called: a key of the texts and what fills it in.
  *
  * @param key as in {@code turn.one} or {@code turn.many}
- * @param words names of parts, or how many there are
+ * @param words names of parts and terminals, or how many there are: what {@link Names#word} says
  */
-public record EditName(String key, List<String> words) {
+public record EditName(String key, List<Object> words) {
 
     public EditName {
         words = List.copyOf(words);
     }
 
-    static EditName of(String key, String... words) {
+    static EditName of(String key, Object... words) {
         return new EditName(key, List.of(words));
     }
 
@@ -35,7 +39,13 @@ public record EditName(String key, List<String> words) {
     }
 
     /** What people call a terminal. */
-    static String terminalName(Scenario scenario, TerminalRef terminal) {
-        return partName(scenario, terminal.part()) + " " + terminal.terminal().replace('-', '−');
+    static TerminalName terminalName(Scenario scenario, TerminalRef terminal) {
+        return TerminalName.of(scenario, terminal);
+    }
+
+    /** This name in a language, as in "Undo: turn cell B". */
+    public String in(Locale locale) {
+        Names names = Names.in(locale);
+        return Texts.in("edits", locale).say(key, words.stream().map(names::word).toArray());
     }
 }

@@ -8,6 +8,7 @@ import org.sagwise.reading.LinkReading;
 import org.sagwise.reading.PartReading;
 import org.sagwise.scenario.Joint;
 import org.sagwise.scenario.Link;
+import org.sagwise.scenario.Names;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
@@ -63,7 +64,7 @@ public final class PartTexts {
     /** The terminal with its potential. */
     public String terminal(Assessment assessment, TerminalRef terminal) {
         double volts = assessment.readings().potentialV(terminal);
-        String name = end(assessment, terminal);
+        String name = Names.capital(end(assessment, terminal), wording.locale());
         return Double.isNaN(volts)
                 ? wording.say("touch.terminal.air", name)
                 : wording.say("touch.terminal", name, volts(volts));
@@ -79,7 +80,9 @@ public final class PartTexts {
 
     /** Both ends of a link. */
     public String ends(Assessment assessment, LinkReading link) {
-        return wording.say("touch.ends", end(assessment, link.from()), end(assessment, link.to()));
+        return Names.capital(
+                wording.say("touch.ends", end(assessment, link.from()), end(assessment, link.to())),
+                wording.locale());
     }
 
     /** What kind of joint a link is. */
@@ -97,7 +100,6 @@ public final class PartTexts {
     }
 
     /** Kind and name, without saying anything twice: "Cell A", but "Old cell" and "Coil". */
-    /** Kind and name, at the beginning of a sentence: "Cell B". */
     public String called(Part part) {
         String kind = kind(part.kind());
         boolean inName =
@@ -105,7 +107,7 @@ public final class PartTexts {
                         .toLowerCase(wording.locale())
                         .contains(kind.toLowerCase(wording.locale()));
         String called = inName ? part.name() : wording.say("touch.called", kind, part.name());
-        return called.substring(0, 1).toUpperCase(wording.locale()) + called.substring(1);
+        return Names.capital(called, wording.locale());
     }
 
     /** In what state a part is, for people. */
@@ -162,8 +164,7 @@ public final class PartTexts {
 
     /** What people call a terminal. */
     public String end(Scenario scenario, TerminalRef terminal) {
-        String part = scenario.part(terminal.part()).map(Part::name).orElse(terminal.part());
-        return wording.say("touch.end", part, terminal.terminal().replace('-', '−'));
+        return Names.in(wording.locale()).terminal(scenario, terminal);
     }
 
     private String volts(double value) {

@@ -6,7 +6,6 @@ import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 
 import org.sagwise.picture.layout.BenchLayout;
-import org.sagwise.quantity.Texts;
 import org.sagwise.scenario.Draft;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.ProblemTexts;
@@ -14,7 +13,6 @@ import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.ScenarioRules;
 import org.sagwise.scenario.edit.ArrangeCells;
 import org.sagwise.scenario.edit.Edit;
-import org.sagwise.scenario.edit.EditName;
 import org.sagwise.scenario.edit.SetAmbient;
 import org.sagwise.scenario.edit.SetLinkKeys;
 import org.sagwise.scenario.edit.SetPartKeys;
@@ -120,7 +118,7 @@ public final class Workbench {
         Scenario before = isAboutPlaces(edit) ? settled() : bench.scenario();
         Scenario after = edit.apply(before);
         if (!after.equals(before)) {
-            bench.edit(nameOf(edit.name(before)), same -> after);
+            bench.edit(edit.name(before).in(locale.get()), same -> after);
         }
     }
 
@@ -139,10 +137,6 @@ public final class Workbench {
             perform(edit);
         }
         return troubles;
-    }
-
-    private String nameOf(EditName name) {
-        return Texts.in("edits", locale.get()).say(name.key(), name.words().toArray());
     }
 
     /** Edits that leave everything where it lies, or lay it all out anew, need no places. */

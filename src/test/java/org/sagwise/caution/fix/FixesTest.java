@@ -53,7 +53,7 @@ class FixesTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "thin-wire | Use 18 AWG or thicker (coil.2 › A.-)",
+                "thin-wire | Use 18 AWG or thicker (the coil's second end to cell A's minus)",
                 "too-few-ohms | A coil of at least 0.24 Ω",
                 "re-wrapped-cell | A coil of at least 1.21 Ω",
                 "protected-pair-asked-too-much | A coil of at least 0.30 Ω",
@@ -63,7 +63,8 @@ class FixesTest {
                 "row-of-three-one-reversed | Turn cell B",
                 "side-by-side-one-reversed | Turn cell B",
                 "torn-wrap | In place of cell A and cell B, take cells with a sound wrap",
-                "paper-clip-across-the-coil | Take away the joint from coil.1 to coil.2",
+                "paper-clip-across-the-coil | Take away the joint from the coil's first end to the"
+                    + " coil's second end",
                 "meter-left-on-amps | Set the meter to volts",
             })
     void of_faultyDemo_offersTheCure(String name, String expected) {

@@ -155,7 +155,10 @@ class ComparisonTest {
         Scenario first = demo("paper-clip-across-the-coil");
         Scenario second = first.withLinks(first.links().subList(0, 3)).withNotes(List.of());
         String told = told(compare(first, second));
-        assertTrue(told.contains("In the first alone: End 1 of the coil touches end 2"), told);
+        assertTrue(
+                told.contains(
+                        "In the first alone: The coil's first end touches the coil's second end"),
+                told);
         assertEquals(1, compare(first, second).build().size());
         Scenario two = demo("two-cells-side-by-side");
         String other = told(compare(two, demo("one-cell-on-half-an-ohm")));

@@ -1,7 +1,4 @@
-package org.sagwise.caution;
-
-import org.sagwise.scenario.Part;
-import org.sagwise.scenario.PartKind;
+package org.sagwise.scenario;
 
 import java.util.Locale;
 import java.util.Optional;
@@ -16,8 +13,15 @@ import java.util.Optional;
  */
 public record PartName(PartKind kind, String id, Optional<String> label) {
 
-    static PartName of(Part part) {
+    public static PartName of(Part part) {
         return new PartName(part.kind(), part.id(), part.keys().text("label"));
+    }
+
+    /** The name of a part; of one that is not there its id stands for the name. */
+    static PartName of(Scenario scenario, String id) {
+        return scenario.part(id)
+                .map(PartName::of)
+                .orElseGet(() -> new PartName(PartKind.RESISTOR, id, Optional.of(id)));
     }
 
     /** Whether its id is nothing but its kind. */
