@@ -38,7 +38,9 @@ final class PartWords {
         alike.forEach(
                 (description, parts) -> {
                     String key = parts.size() > 1 ? "part.each" : "part.one";
-                    items.add(speech.sentence(speech.say(key, speech.names(parts), description)));
+                    items.add(
+                            speech.sentence(speech.say(key, speech.names(parts), description))
+                                    + words.notes(parts));
                 });
         return items;
     }

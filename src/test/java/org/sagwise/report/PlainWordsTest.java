@@ -1,0 +1,76 @@
+package org.sagwise.report;
+
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.sagwise.file.ScenarioReader;
+import org.sagwise.quantity.QuantityFormat.Signs;
+import org.sagwise.report.post.PostFormat;
+import org.sagwise.scenario.Scenario;
+import org.sagwise.scenario.TerminalRef;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+
+/** A post calls terminals by words, in both languages; a file's keys stay in the share text. */
+class PlainWordsTest {
+
+    private static final Path DEMOS = Path.of("src/main/resources/org/sagwise/demo");
+
+    static Stream<Path> demos() throws IOException {
+        try (Stream<Path> files = Files.walk(DEMOS)) {
+            return files
+                    .filter(file -> file.toString().endsWith(".json"))
+                    .sorted()
+                    .toList()
+                    .stream();
+        }
+    }
+
+    private static Scenario read(Path file) {
+        return new ScenarioReader(Stories.CATALOGUE).read(file).scenario().orElseThrow();
+    }
+
+    @ParameterizedTest
+    @MethodSource("demos")
+    void post_ofAnyDemo_namesNoTerminalByItsKey(Path file) {
+        Scenario scenario = read(file);
+        for (Locale locale : List.of(Locale.ENGLISH, Locale.GERMAN)) {
+            String post = Stories.post(scenario, PostFormat.TEXT, locale, Signs.PRINT);
+            List<String> words =
+                    List.of(
+                            post.replaceAll("sagwise1:\\S+(\\s\\S{40,})*\\s\\S+", "")
+                                    .split("\\s+"));
+            scenario.parts().stream()
+                    .flatMap(part -> part.terminals().stream())
+                    .map(TerminalRef::toString)
+                    .forEach(
+                            key ->
+                                    assertFalse(
+                                            words.stream().anyMatch(word -> isKey(word, key)),
+                                            key + " in\n" + post));
+        }
+    }
+
+    /** A sentence may end in a number: "coil." and "1" are no key, "coil.1," is one. */
+    private static boolean isKey(String word, String key) {
+        return word.replaceAll("^[(„“\"]+|[),;:.“\"]+$", "").equals(key);
+    }
+
+    @Test
+    void post_ofABenchWithNotes_tellsThemAll() {
+        Scenario scenario = read(DEMOS.resolve("side-by-side-one-reversed.sagwise.json"));
+        String post = Stories.post(scenario, PostFormat.TEXT, Locale.ENGLISH, Signs.PRINT);
+        assertTrue(
+                post.replaceAll("\\s+", " ")
+                        .contains("note on cell B: \"Turned round in the sled\""),
+                post);
+    }
+}
