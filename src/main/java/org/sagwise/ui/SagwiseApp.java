@@ -96,7 +96,7 @@ public final class SagwiseApp extends Application {
         systemLooks.thenAccept(found -> Platform.runLater(() -> looks.follow(found)));
         Supplier<Locale> locale = askedOrChosen(askedTag, preferences);
         Function<Scenario, Assessment> assess = scenario -> Assessment.of(scenario, catalogue);
-        BenchModel bench = new BenchModel(assess, Examples.opening(examples).scenario());
+        BenchModel bench = new BenchModel(assess, Examples.opening(examples).scenario(locale.get()));
         Documents documents =
                 new Documents(
                         bench,

@@ -97,10 +97,11 @@ public final class ComparePane extends BorderPane {
         with.setTooltip(new Tooltip(wording.say("compare.with.tip")));
         Menu examples = new Menu(wording.say("compare.with.examples"));
         for (Example example : models.examples()) {
-            MenuItem item = new MenuItem(example.scenario().title());
+            Scenario scenario = example.scenario(wording.locale());
+            MenuItem item = new MenuItem(scenario.title());
             item.setId("compare-with-" + example.name());
             item.setMnemonicParsing(false);
-            item.setOnAction(event -> compareWith(new Other.Chosen(example.scenario())));
+            item.setOnAction(event -> compareWith(new Other.Chosen(scenario)));
             examples.getItems().add(item);
         }
         with.getItems()

@@ -21,7 +21,8 @@ final class ExampleButton extends Button {
 
     ExampleButton(Example example, Thumbnails thumbnails, Documents documents, Wording wording) {
         this.example = example;
-        String title = example.scenario().title();
+        Scenario scenario = example.scenario(wording.locale());
+        String title = scenario.title();
         setId("example-" + example.name());
         getStyleClass().add("example");
         setAccessibleText(wording.say("examples.spoken", title));
@@ -39,7 +40,7 @@ final class ExampleButton extends Button {
         setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
         setAlignment(Pos.TOP_LEFT);
         setMaxWidth(Double.MAX_VALUE);
-        setOnAction(event -> documents.openExample(example.scenario()));
+        setOnAction(event -> documents.openExample(scenario));
     }
 
     @Override
@@ -59,6 +60,6 @@ final class ExampleButton extends Button {
     }
 
     boolean shows(Scenario present) {
-        return example.scenario().equals(present);
+        return example.is(present);
     }
 }

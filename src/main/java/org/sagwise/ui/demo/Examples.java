@@ -3,8 +3,11 @@ package org.sagwise.ui.demo;
 import org.sagwise.file.DemoScenarios;
 import org.sagwise.file.Loaded;
 import org.sagwise.file.ScenarioReader;
+import org.sagwise.scenario.Scenario;
 
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 
 /** The benches that come with the program. */
 public final class Examples {
@@ -24,16 +27,24 @@ public final class Examples {
                 .orElseThrow();
     }
 
+    /** The example that lies on the bench as it came, if one does. */
+    public static Optional<Example> untouched(Scenario present, List<Example> all) {
+        return all.stream().filter(each -> each.is(present)).findFirst();
+    }
+
     private static Example read(String name, ScenarioReader reader) {
-        Loaded loaded = reader.read(DemoScenarios.bytes(name));
         return new Example(
-                name,
-                loaded.scenario()
-                        .orElseThrow(
-                                () ->
-                                        new IllegalStateException(
-                                                name
-                                                        + " was broken when the program was built: "
-                                                        + loaded.findings())));
+                name, read(name, Locale.ENGLISH, reader), read(name, Locale.GERMAN, reader));
+    }
+
+    private static Scenario read(String name, Locale locale, ScenarioReader reader) {
+        Loaded loaded = reader.read(DemoScenarios.bytes(name, locale));
+        return loaded.scenario()
+                .orElseThrow(
+                        () ->
+                                new IllegalStateException(
+                                        name
+                                                + " was broken when the program was built: "
+                                                + loaded.findings()));
     }
 }

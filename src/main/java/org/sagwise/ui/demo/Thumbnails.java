@@ -64,7 +64,7 @@ public final class Thumbnails {
     }
 
     private void paint(Example example, Theme theme) {
-        Image painted = painted(example.scenario(), theme);
+        Image painted = painted(example.english(), theme);
         Platform.runLater(() -> pictures.get(example).set(painted));
     }
 

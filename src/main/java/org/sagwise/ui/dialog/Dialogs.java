@@ -79,9 +79,26 @@ public final class Dialogs {
             ButtonBar.setButtonUniformSize(button, false);
         }
         StyleSheets.follow(looks, pane.getStylesheets(), subscriptions);
+        stayOverOwner(dialog, subscriptions);
         Optional<ButtonType> pressed = dialog.showAndWait();
         subscriptions.close();
         return pressed;
+    }
+
+    /** Some window managers move and size the owner only after it was shown. */
+    private void stayOverOwner(Dialog<?> dialog, Subscriptions subscriptions) {
+        Runnable centre =
+                () -> {
+                    dialog.setX(owner.getX() + (owner.getWidth() - dialog.getWidth()) / 2);
+                    dialog.setY(owner.getY() + (owner.getHeight() - dialog.getHeight()) / 2);
+                };
+        dialog.setOnShown(
+                shown -> {
+                    subscriptions.onChange(owner.xProperty(), centre);
+                    subscriptions.onChange(owner.yProperty(), centre);
+                    subscriptions.onChange(owner.widthProperty(), centre);
+                    subscriptions.onChange(owner.heightProperty(), centre);
+                });
     }
 
     /** Says something; there is one button to go on. */

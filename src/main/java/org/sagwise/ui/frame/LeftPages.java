@@ -11,10 +11,13 @@ import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.shelf.ShelfColumn;
 import org.sagwise.ui.text.Wording;
 
+import java.util.Locale;
+
 /** What the column at the left holds, and which page of it is turned up when. */
 final class LeftPages {
 
     private final Models models;
+    private final Locale locale;
     private final LeftColumn column;
     private final CardPage card;
 
@@ -29,6 +32,7 @@ final class LeftPages {
             Wording wording,
             Subscriptions subscriptions) {
         this.models = models;
+        locale = wording.locale();
         column = new LeftColumn(wording);
         card = new CardPage(models.work(), wording, subscriptions);
         column.add(
@@ -101,7 +105,8 @@ final class LeftPages {
                 models.examples().stream()
                         .filter(example -> example.name().equals(door.example()))
                         .findFirst()
-                        .ifPresent(example -> models.documents().openExample(example.scenario()));
+                        .map(example -> example.scenario(locale))
+                        .ifPresent(models.documents()::openExample);
                 column.show(LeftColumn.Page.EXAMPLES);
             }
         }

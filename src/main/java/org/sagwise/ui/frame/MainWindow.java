@@ -8,6 +8,7 @@ import org.sagwise.ui.clock.ClockCommands;
 import org.sagwise.ui.clock.CourseSaver;
 import org.sagwise.ui.command.Command;
 import org.sagwise.ui.compare.ComparePane;
+import org.sagwise.ui.demo.Examples;
 import org.sagwise.ui.dialog.Dialogs;
 import org.sagwise.ui.dialog.SideWindows;
 import org.sagwise.ui.fire.SpaceBar;
@@ -79,7 +80,8 @@ public final class MainWindow implements Commands.WindowActions {
                     request.consume();
                     close();
                 });
-        lasting.onChange(models.preferences().property().map(Preferences::language), this::build);
+        lasting.onChange(
+                models.preferences().property().map(Preferences::language), this::translate);
         lasting.onChange(models.bench().historyProperty(), this::title);
         stage.show();
         WindowPlacer.place(stage, models.preferences().get());
@@ -100,6 +102,16 @@ public final class MainWindow implements Commands.WindowActions {
                         showDoors();
                     }
                 });
+    }
+
+    /** An example that nobody changed speaks the window's language; other benches keep theirs. */
+    private void translate() {
+        if (models.documents().fileProperty().get().isEmpty()) {
+            Examples.untouched(models.bench().scenario(), models.examples())
+                    .map(example -> example.scenario(wording.get().locale()))
+                    .ifPresent(models.documents()::openExample);
+        }
+        build();
     }
 
     private void build() {

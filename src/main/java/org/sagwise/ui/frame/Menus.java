@@ -5,6 +5,7 @@ import javafx.scene.control.MenuBar;
 import javafx.scene.control.MenuItem;
 
 import org.sagwise.picture.layout.Drawing;
+import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.clock.ClockCommands;
 import org.sagwise.ui.command.Command;
 import org.sagwise.ui.command.Controls;
@@ -81,10 +82,11 @@ final class Menus {
     private Menu examples() {
         Menu menu = controls.menu("examples");
         for (Example example : models.examples()) {
-            MenuItem item = new MenuItem(example.scenario().title());
+            Scenario scenario = example.scenario(wording.locale());
+            MenuItem item = new MenuItem(scenario.title());
             item.setId("item-example-" + example.name());
             item.setMnemonicParsing(false);
-            item.setOnAction(event -> models.documents().openExample(example.scenario()));
+            item.setOnAction(event -> models.documents().openExample(scenario));
             menu.getItems().add(item);
         }
         return menu;

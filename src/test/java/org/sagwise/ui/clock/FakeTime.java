@@ -37,7 +37,7 @@ final class FakeTime {
                 .filter(each -> each.name().equals(example))
                 .findFirst()
                 .orElseThrow()
-                .scenario();
+                .english();
     }
 
     private void work(Runnable job) {

@@ -44,14 +44,32 @@ class ViewGuiTest extends GuiTest {
     }
 
     @Test
-    void language_chosen_changesTheWindowAtOnceAndKeepsTheBench() throws Exception {
+    void language_chosen_changesTheWindowAndAnUntouchedExample() throws Exception {
         open();
         choose("item-example-two-by-two");
         choose("item-language-de");
 
         assertEquals("Taster offen", text("fire-state"));
-        assertEquals("Two rows of two", text("bench-title"));
+        assertEquals("Zwei Reihen zu zweit", text("bench-title"));
         assertTrue(settings().contains("\"language\" : \"de\""), settings());
+    }
+
+    @Test
+    void language_chosen_keepsABenchFromAFile() throws Exception {
+        open("demo-scenarios/two-by-two.sagwise.json");
+        choose("item-language-de");
+
+        assertEquals("Taster offen", text("fire-state"));
+        assertEquals("Two rows of two", text("bench-title"));
+    }
+
+    @Test
+    void language_namedByTheCall_holdsButIsNotKept() throws Exception {
+        open("--language=de");
+
+        assertEquals("Taster offen", text("fire-state"));
+        assertEquals("Zwei Zellen nebeneinander", text("bench-title"));
+        assertFalse(settings().contains("\"de\""), settings());
     }
 
     @Test
