@@ -12,6 +12,7 @@ import org.sagwise.reading.LinkReading;
 import org.sagwise.reading.PartReading;
 import org.sagwise.reading.Press;
 import org.sagwise.reading.Readings;
+import org.sagwise.scenario.MeterMode;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
 
@@ -81,8 +82,7 @@ final class Look {
     }
 
     private static boolean isAmmeter(Part part) {
-        return part.kind() == PartKind.METER
-                && part.wordOrDefault("mode").orElse("").equals("amps");
+        return MeterMode.AMPS.isOf(part);
     }
 
     /** The same circuit as if every meter were taken out. */

@@ -5,7 +5,7 @@ import org.sagwise.caution.circuit.Circuit;
 import org.sagwise.caution.circuit.Conflict;
 import org.sagwise.caution.circuit.Conflicts;
 import org.sagwise.reading.PartReading;
-import org.sagwise.scenario.PartKind;
+import org.sagwise.scenario.MeterMode;
 
 import java.util.List;
 import java.util.stream.Stream;
@@ -42,14 +42,7 @@ final class MeterOnAmps implements HazardRule {
 
     private static Stream<PartReading> ammeters(Evidence evidence, Look look) {
         return look.readings().parts().stream()
-                .filter(part -> part.kind() == PartKind.METER)
-                .filter(
-                        part ->
-                                evidence.part(part.id())
-                                        .keys()
-                                        .text("mode")
-                                        .orElse("")
-                                        .equals("amps"));
+                .filter(part -> MeterMode.AMPS.isOf(evidence.part(part.id())));
     }
 
     private static boolean carriesMost(Fight fight, PartReading meter) {

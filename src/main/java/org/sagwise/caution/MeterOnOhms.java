@@ -1,7 +1,7 @@
 package org.sagwise.caution;
 
 import org.sagwise.reading.PartReading;
-import org.sagwise.scenario.PartKind;
+import org.sagwise.scenario.MeterMode;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -33,8 +33,7 @@ final class MeterOnOhms implements HazardRule {
     }
 
     private static boolean isOhmmeter(Evidence evidence, PartReading part) {
-        return part.kind() == PartKind.METER
-                && evidence.part(part.id()).keys().text("mode").orElse("").equals("ohms");
+        return MeterMode.OHMS.isOf(evidence.part(part.id()));
     }
 
     private static Caution caution(Evidence evidence, Look look, PartReading meter) {

@@ -5,6 +5,7 @@ import org.sagwise.reading.CellReading;
 import org.sagwise.reading.CoilReading;
 import org.sagwise.reading.Ledger;
 import org.sagwise.reading.LinkReading;
+import org.sagwise.reading.MeterDisplay;
 import org.sagwise.reading.PackReading;
 import org.sagwise.reading.PartReading;
 import org.sagwise.reading.ProbeReading;
@@ -111,7 +112,24 @@ final class ReadingsJson {
                     json.text("red", probes.get().red().toString());
                     json.text("black", probes.get().black().toString());
                     json.number("volts_V", probes.get().voltsV());
+                    json.text("mode", probes.get().mode().word());
+                    display(probes.get().display());
                 });
+    }
+
+    private void display(MeterDisplay display) {
+        json.number(
+                "current_A",
+                display instanceof MeterDisplay.Amps amps ? amps.currentA() : Double.NaN);
+        boolean open = display instanceof MeterDisplay.Ohms ohms && Double.isInfinite(ohms.ohm());
+        json.number(
+                "ohm",
+                display instanceof MeterDisplay.Ohms ohms && !open ? ohms.ohm() : Double.NaN);
+        if (display instanceof MeterDisplay.Refused refused) {
+            json.text("refused", Words.of(refused.why()));
+        } else {
+            json.nothing("refused");
+        }
     }
 
     private void balance(Balance balance) {

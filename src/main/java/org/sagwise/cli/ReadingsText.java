@@ -5,6 +5,7 @@ import org.sagwise.quantity.Texts;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.CellReading;
 import org.sagwise.reading.CoilReading;
+import org.sagwise.reading.MeterTexts;
 import org.sagwise.reading.Notice;
 import org.sagwise.reading.ProbeReading;
 import org.sagwise.reading.Readings;
@@ -135,13 +136,18 @@ final class ReadingsText {
 
     private void probes(ProbeReading probes) {
         Names names = Names.in(texts.locale());
+        MeterTexts meter = MeterTexts.in(texts.locale());
         lines.add("");
         lines.add(
                 texts.say(
                         "probes",
                         names.terminal(scenario, probes.red()),
                         names.terminal(scenario, probes.black()),
-                        format.print(probes.voltsV(), Unit.VOLT)));
+                        meter.figure(probes.display())));
+        String sentence = meter.sentence(probes.display(), scenario);
+        if (!sentence.isEmpty()) {
+            lines.addAll(Paragraph.lines(sentence, ""));
+        }
     }
 
     private void notice(Notice notice) {

@@ -17,15 +17,6 @@ import java.util.Map;
 /** Turns a bench at one moment into an electrical network. */
 final class CircuitCompiler {
 
-    /**
-     * Input resistance of a digital voltmeter: a common amount (Kuphaldt, Lessons in Electric
-     * Circuits I).
-     */
-    static final double VOLTMETER_OHM = 10e6;
-
-    /** What a meter set to ohms puts between its probes: typical, from memory. */
-    static final double OHMMETER_OHM = 1e6;
-
     private static final double MILLI = 1e-3;
 
     private final Bench bench;
@@ -108,7 +99,7 @@ final class CircuitCompiler {
                 }
             }
             case RESISTOR -> resistance(part, part.numberOrDefault("ohm"));
-            case METER -> resistance(part, meterOhm(part));
+            case METER -> resistance(part, MeterInput.ohmOf(part));
             case SUPPLY ->
                     put(
                             part,
@@ -127,14 +118,6 @@ final class CircuitCompiler {
 
     private double coilC(Part part) {
         return states.coilC().getOrDefault(part.id(), ResolvedCoil.REFERENCE_C);
-    }
-
-    private static double meterOhm(Part part) {
-        return switch (part.wordOrDefault("mode").orElse("volts")) {
-            case "amps" -> part.numberOrDefault("shunt_mohm") * MILLI;
-            case "ohms" -> OHMMETER_OHM;
-            default -> VOLTMETER_OHM;
-        };
     }
 
     private void cell(Part part) {

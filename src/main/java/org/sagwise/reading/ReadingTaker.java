@@ -180,14 +180,7 @@ final class ReadingTaker {
     private Optional<ProbeReading> probes() {
         return bench.scenario()
                 .probes()
-                .map(
-                        probes ->
-                                new ProbeReading(
-                                        probes.red(),
-                                        probes.black(),
-                                        point.voltageV(
-                                                circuit.node(probes.red()),
-                                                circuit.node(probes.black()))));
+                .map(probes -> HandMeter.read(bench, states, circuit, point, probes));
     }
 
     private List<Notice> notices() {

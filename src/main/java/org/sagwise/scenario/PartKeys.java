@@ -155,7 +155,7 @@ final class PartKeys {
         TABLE.put(
                 PartKind.METER,
                 List.of(
-                        optional("mode", choiceElse("volts", "volts", "amps", "ohms")),
+                        optional(MeterMode.KEY, choiceElse("volts", MeterMode.words())),
                         optional("shunt_mohm", from(0, MOST_MOHM, 10))));
     }
 

@@ -100,6 +100,7 @@ public final class ScenarioKeys {
             List.of(
                     required("red", new TerminalType()),
                     required("black", new TerminalType()),
+                    optional(MeterMode.KEY, choiceElse("volts", MeterMode.words())),
                     FOREIGN);
 
     /** A note; {@code on} names a part, or a link by its id. */

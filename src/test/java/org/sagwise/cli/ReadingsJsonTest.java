@@ -105,7 +105,9 @@ class ReadingsJsonTest {
                         "drop_V",
                         "efficiency"),
                 keys(readings.get("pack")));
-        assertEquals(List.of("red", "black", "volts_V"), keys(readings.get("probes")));
+        assertEquals(
+                List.of("red", "black", "volts_V", "mode", "current_A", "ohm", "refused"),
+                keys(readings.get("probes")));
         assertEquals(List.of("kcl_worst_A", "power_error_W"), keys(readings.get("balance")));
         assertEquals("Every kind of part", readings.get("title").asText());
         assertTrue(readings.get("fired").isBoolean());

@@ -4,6 +4,7 @@ import org.sagwise.part.Catalogue;
 import org.sagwise.scenario.KeySpec;
 import org.sagwise.scenario.Keys;
 import org.sagwise.scenario.Link;
+import org.sagwise.scenario.MeterMode;
 import org.sagwise.scenario.Note;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
@@ -227,7 +228,9 @@ public final class RandomScenarios {
     private Optional<Probes> probes(List<TerminalRef> terminals) {
         return terminals.isEmpty() || random.nextBoolean()
                 ? Optional.empty()
-                : Optional.of(Probes.of(data.one(terminals), data.one(terminals)));
+                : Optional.of(
+                        Probes.of(data.one(terminals), data.one(terminals))
+                                .turnedTo(data.one(List.of(MeterMode.values()))));
     }
 
     private List<Note> notes(List<Part> parts) {

@@ -4,6 +4,7 @@ import org.sagwise.caution.Assessment;
 import org.sagwise.caution.Caution;
 import org.sagwise.quantity.Unit;
 import org.sagwise.scenario.Link;
+import org.sagwise.scenario.MeterMode;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
@@ -32,7 +33,7 @@ final class PartSetting implements FixRule {
                             "meter-volts",
                             concerned(scenario, caution, is(PartKind.METER)),
                             List.of(),
-                            part -> part.with("mode", "volts"));
+                            part -> part.with(MeterMode.KEY, MeterMode.VOLTS.word()));
             case "switch-stuck" ->
                     change(
                             "new-switch",

@@ -8,6 +8,7 @@ import org.sagwise.picture.scene.Figures;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.CoilReading;
 import org.sagwise.reading.PartReading;
+import org.sagwise.scenario.MeterMode;
 import org.sagwise.scenario.PartKind;
 
 import java.util.ArrayList;
@@ -99,7 +100,7 @@ final class Captions {
 
     /** Its symbol has no display, as the thing has. */
     private Caption meter(PartBox box, PartReading reading) {
-        boolean amps = box.part().wordOrDefault("mode").orElse("volts").equals("amps");
+        boolean amps = MeterMode.AMPS.isOf(box.part());
         String shown =
                 amps
                         ? figures.print(reading.currentA(), Unit.AMPERE)

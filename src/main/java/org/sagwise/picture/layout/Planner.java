@@ -1,5 +1,6 @@
 package org.sagwise.picture.layout;
 
+import org.sagwise.scenario.MeterMode;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
@@ -39,8 +40,7 @@ final class Planner {
 
     /** On the bench a voltmeter hangs beside what it measures and is no part of the way. */
     static boolean isVoltmeter(Part part) {
-        return part.kind() == PartKind.METER
-                && part.wordOrDefault("mode").orElse("volts").equals("volts");
+        return MeterMode.VOLTS.isOf(part);
     }
 
     private List<Plan> plans() {

@@ -3,18 +3,19 @@ package org.sagwise.picture.schematic;
 import org.sagwise.picture.layout.PartBox;
 import org.sagwise.picture.look.TextStyle;
 import org.sagwise.picture.scene.BenchScene;
+import org.sagwise.scenario.MeterMode;
 
 import java.util.Map;
 
 /** A meter: a circle with V, A or Ω (BBC Bitesize, Circuit symbols), its red side marked. */
 final class MeterSymbol implements Symbol {
 
-    private static final Map<String, String> LETTERS =
-            Map.of("volts", "V", "amps", "A", "ohms", "Ω");
+    private static final Map<MeterMode, String> LETTERS =
+            Map.of(MeterMode.VOLTS, "V", MeterMode.AMPS, "A", MeterMode.OHMS, "Ω");
 
     @Override
     public void paint(SymbolPen pen, BenchScene scene, PartBox box) {
-        String mode = box.part().wordOrDefault("mode").orElse("volts");
+        MeterMode mode = MeterMode.of(box.part()).orElseThrow();
         pen.line(-60, 0, -28, 0);
         pen.line(28, 0, 60, 0);
         pen.circle(0, 0, 28);

@@ -5,6 +5,7 @@ import org.sagwise.quantity.Unit;
 import org.sagwise.reading.Bench;
 import org.sagwise.reading.ResolvedCell;
 import org.sagwise.scenario.Keys;
+import org.sagwise.scenario.MeterMode;
 import org.sagwise.scenario.Note;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
@@ -52,7 +53,7 @@ final class PartWords {
             case COIL -> coil(part, words);
             case SWITCH -> button(part, words);
             case FUSE -> fuse(part, words);
-            case METER -> words.add(speech.say("meter." + part.wordOrDefault("mode").orElse("")));
+            case METER -> words.add(speech.say("meter." + MeterMode.of(part).orElseThrow().word()));
             default -> device(part, words);
         }
         part.model().ifPresent(model -> words.add(speech.say("part.model", model)));

@@ -6,7 +6,7 @@ import org.sagwise.scenario.Scenario;
 import java.util.Optional;
 
 /**
- * Puts the meter's probes somewhere, or takes them away.
+ * Puts the meter's probes somewhere, turns the meter, or takes both away.
  *
  * @param probes where they rest
  */
@@ -23,6 +23,13 @@ public record SetProbes(Optional<Probes> probes) implements Edit {
 
     @Override
     public EditName name(Scenario before) {
-        return EditName.of(probes.isPresent() ? "probes.put" : "probes.away");
+        return EditName.of(
+                probes.filter(after -> isTurned(before, after))
+                        .map(after -> "probes." + after.mode().word())
+                        .orElse(probes.isPresent() ? "probes.put" : "probes.away"));
+    }
+
+    private static boolean isTurned(Scenario before, Probes after) {
+        return before.probes().filter(old -> old.mode() != after.mode()).isPresent();
     }
 }

@@ -71,9 +71,10 @@ record Drops(Surface bench) {
         boolean red = tip.probe() == Grip.Probe.RED;
         return new SetProbes(
                 Optional.of(
-                        Probes.of(
-                                red ? to : old.map(Probes::red).orElse(to),
-                                red ? old.map(Probes::black).orElse(to) : to)));
+                        old.orElseGet(() -> Probes.of(to, to))
+                                .restingOn(
+                                        red ? to : old.map(Probes::red).orElse(to),
+                                        red ? old.map(Probes::black).orElse(to) : to)));
     }
 
     private List<Edit> touches(Snap snap) {

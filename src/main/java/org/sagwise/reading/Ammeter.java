@@ -1,0 +1,148 @@
+package org.sagwise.reading;
+
+import org.sagwise.network.Element;
+import org.sagwise.network.Network;
+import org.sagwise.network.NetworkSolver;
+import org.sagwise.network.OperatingPoint;
+import org.sagwise.reading.MeterDisplay.Place;
+import org.sagwise.reading.MeterDisplay.Refused;
+import org.sagwise.reading.MeterDisplay.Why;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.PartKind;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/**
+ * The meter in the hand on amps, which is nearly a wire. With its probes on the two ends of a joint
+ * it reads as if that joint were opened and the meter put in its place; in a gap it reads as if it
+ * closed it. Anywhere else it would be a short, or would lead the current past what it shall count:
+ * there it refuses, and says what would happen.
+ */
+record Ammeter(HandMeter meter) {
+
+    /** What the fuse of the meter bears, A: of a large range of hand meters, from memory. */
+    static final double FUSE_A = 20;
+
+    private static final Set<PartKind> LOADS =
+            Set.of(PartKind.COIL, PartKind.RESISTOR, PartKind.BOARD);
+
+    private static final Set<PartKind> SOURCES =
+            Set.of(PartKind.CELL, PartKind.SUPPLY, PartKind.CHARGER);
+
+    /** Currents below this count as none, A. */
+    private static final double NONE_A = 1e-6;
+
+    /** Goes nowhere: what takes the place of a joint that is opened. */
+    private static final double NOTHING_A = 0;
+
+    MeterDisplay read() {
+        if (meter.red() == meter.black()) {
+            return new Refused(Why.ONE_POINT, "", Double.NaN);
+        }
+        List<Integer> joints = joints(meter.now());
+        if (isJoinedWithout(meter.now(), joints)) {
+            return new Refused(Why.JOINED_ANYWAY, "", Double.NaN);
+        }
+        for (Circuit circuit : meter.positions()) {
+            Optional<MeterDisplay> trouble = trouble(circuit, joints(circuit));
+            if (trouble.isPresent()) {
+                return trouble.get();
+            }
+        }
+        OperatingPoint point = NetworkSolver.solve(inLine(meter.now(), joints));
+        return new MeterDisplay.Amps(
+                point.currentA(last(meter.now())), joints.isEmpty() ? Place.GAP : Place.JOINT);
+    }
+
+    /** Elements of the joints that lead straight from probe to probe. */
+    private List<Integer> joints(Circuit circuit) {
+        return IntStream.of(circuit.elementOfLink())
+                .filter(element -> element >= 0)
+                .filter(element -> isBetween(circuit.network().elements().get(element).nodes()))
+                .boxed()
+                .toList();
+    }
+
+    private boolean isBetween(List<Integer> nodes) {
+        return Set.copyOf(nodes).equals(Set.of(meter.red(), meter.black()));
+    }
+
+    /** Whether other joints than these lead from probe to probe. */
+    private boolean isJoinedWithout(Circuit circuit, List<Integer> joints) {
+        List<Element> others =
+                IntStream.of(circuit.elementOfLink())
+                        .filter(element -> element >= 0 && !joints.contains(element))
+                        .mapToObj(element -> circuit.network().elements().get(element))
+                        .toList();
+        OperatingPoint point =
+                NetworkSolver.solve(new Network(circuit.network().nodeCount(), others, List.of()));
+        return point.island(meter.red()) == point.island(meter.black());
+    }
+
+    /** The network with the joints opened and the meter, which comes last, in their place. */
+    private Network inLine(Circuit circuit, List<Integer> joints) {
+        List<Element> elements = new ArrayList<>(circuit.network().elements());
+        joints.forEach(
+                joint ->
+                        elements.set(
+                                joint,
+                                new Element.CurrentSource(meter.red(), meter.black(), NOTHING_A)));
+        elements.add(new Element.Resistance(meter.red(), meter.black(), MeterInput.handShuntOhm()));
+        return new Network(
+                circuit.network().nodeCount(), elements, circuit.network().referencePreference());
+    }
+
+    private static int last(Circuit circuit) {
+        return circuit.network().elements().size();
+    }
+
+    private Optional<MeterDisplay> trouble(Circuit circuit, List<Integer> joints) {
+        OperatingPoint without = NetworkSolver.solve(circuit.network());
+        OperatingPoint with = NetworkSolver.solve(inLine(circuit, joints));
+        double meterA = Math.abs(with.currentA(last(circuit)));
+        Optional<String> past =
+                loads().filter(load -> sizeA(circuit, without, load) > NONE_A)
+                        .filter(
+                                load ->
+                                        sizeA(circuit, with, load)
+                                                < sizeA(circuit, without, load) / 2)
+                        .findFirst();
+        if (joints.isEmpty() && past.isPresent()) {
+            return Optional.of(new Refused(Why.PAST_LOAD, past.get(), meterA));
+        }
+        if (meterA <= FUSE_A || Double.isNaN(meterA)) {
+            return Optional.empty();
+        }
+        boolean loaded = loads().anyMatch(load -> sizeA(circuit, with, load) >= meterA / 2);
+        return Optional.of(
+                loaded
+                        ? new Refused(Why.ABOVE_FUSE, "", meterA)
+                        : new Refused(Why.SHORT, busiest(circuit, with), meterA));
+    }
+
+    private Stream<String> loads() {
+        return ids(LOADS);
+    }
+
+    private Stream<String> ids(Set<PartKind> kinds) {
+        return meter.bench().scenario().parts().stream()
+                .filter(part -> kinds.contains(part.kind()))
+                .map(Part::id);
+    }
+
+    private String busiest(Circuit circuit, OperatingPoint point) {
+        return ids(SOURCES)
+                .max(Comparator.comparingDouble(id -> sizeA(circuit, point, id)))
+                .orElse("");
+    }
+
+    private static double sizeA(Circuit circuit, OperatingPoint point, String part) {
+        return Math.abs(HandMeter.currentA(circuit, point, part));
+    }
+}
