@@ -4,6 +4,7 @@ import javafx.scene.AccessibleAction;
 import javafx.scene.AccessibleAttribute;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Tooltip;
+import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Region;
 
 import org.sagwise.picture.scene.BenchView;
@@ -26,7 +27,8 @@ final class TouchNode extends Region {
     private final Optional<TerminalRef> terminal;
     private final Rectangle2D box;
     private final Supplier<String> words;
-    private final Tooltip tooltip = new Tooltip();
+    private Optional<Tooltip> tooltip = Optional.empty();
+    private String told = "";
 
     /**
      * @param id for looking it up, as in {@code part-A}
@@ -53,8 +55,17 @@ final class TouchNode extends Region {
         setFocusTraversable(true);
         setAccessibleRole(AccessibleRole.BUTTON);
         setAccessibleRoleDescription(description);
-        Tooltip.install(this, tooltip);
-        retell();
+        // A tooltip is a window, and there may be a thousand nodes.
+        addEventHandler(MouseEvent.MOUSE_ENTERED, event -> addTooltip());
+    }
+
+    private void addTooltip() {
+        if (tooltip.isEmpty()) {
+            Tooltip made = new Tooltip();
+            made.setOnShowing(event -> made.setText(words.get()));
+            Tooltip.install(this, made);
+            tooltip = Optional.of(made);
+        }
     }
 
     String part() {
@@ -70,12 +81,14 @@ final class TouchNode extends Region {
         return part.equals(other.part);
     }
 
-    /** Takes over what can be measured now. */
+    /**
+     * Something else can be measured now. That is put into words when somebody asks for it, by
+     * pointing or by a screen reader; only who is listening at this moment is told at once.
+     */
     void retell() {
-        String now = words.get();
-        if (!now.equals(getAccessibleText())) {
-            setAccessibleText(now);
-            tooltip.setText(now);
+        tooltip.filter(Tooltip::isShowing).ifPresent(shown -> shown.setText(words.get()));
+        if (isFocused() && !words.get().equals(told)) {
+            notifyAccessibleAttributeChanged(AccessibleAttribute.TEXT);
         }
     }
 
@@ -90,9 +103,11 @@ final class TouchNode extends Region {
 
     @Override
     public Object queryAccessibleAttribute(AccessibleAttribute attribute, Object... parameters) {
-        return attribute == AccessibleAttribute.TEXT
-                ? getAccessibleText()
-                : super.queryAccessibleAttribute(attribute, parameters);
+        if (attribute == AccessibleAttribute.TEXT) {
+            told = words.get();
+            return told;
+        }
+        return super.queryAccessibleAttribute(attribute, parameters);
     }
 
     @Override

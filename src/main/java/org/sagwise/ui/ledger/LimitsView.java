@@ -1,41 +1,42 @@
 package org.sagwise.ui.ledger;
 
-import javafx.geometry.HPos;
-import javafx.scene.AccessibleRole;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
 import org.sagwise.caution.Assessment;
-import org.sagwise.quantity.Unit;
 import org.sagwise.reading.CellReading;
-import org.sagwise.scenario.Part;
 import org.sagwise.ui.model.BenchModel;
-import org.sagwise.ui.model.Lit;
+import org.sagwise.ui.model.Spotlight;
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.text.Wording;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 
 /** The current of each cell against the limit that its maker set. */
 public final class LimitsView extends VBox {
 
-    private final BenchModel bench;
+    private final Spotlight spotlight;
     private final Wording wording;
-    private final GridPane rows = new GridPane();
+    private final GridPane table = new GridPane();
+    private final Map<String, LimitRow> rows = new LinkedHashMap<>();
 
     public LimitsView(BenchModel bench, Wording wording, Subscriptions subscriptions) {
-        this.bench = bench;
+        this.spotlight = bench.spotlight();
         this.wording = wording;
         setId("limits");
         getStyleClass().add("limits");
         Label title = new Label(wording.say("limits.title"));
         title.getStyleClass().add("section-title");
         title.setWrapText(true);
-        rows.getStyleClass().add("limit-rows");
-        rows.getColumnConstraints().addAll(fixed(), growing(), fixed());
-        getChildren().addAll(title, rows);
+        table.getStyleClass().add("limit-rows");
+        table.getColumnConstraints().addAll(fixed(), growing(), fixed());
+        getChildren().addAll(title, table);
         subscriptions.watch(bench.assessmentProperty(), this::show);
     }
 
@@ -52,30 +53,30 @@ public final class LimitsView extends VBox {
     }
 
     private void show(Assessment assessment) {
-        rows.getChildren().clear();
-        int line = 0;
-        for (CellReading cell : assessment.readings().cells()) {
-            add(cell, line++);
+        List<CellReading> cells = assessment.readings().cells();
+        List<String> ids = cells.stream().map(CellReading::id).toList();
+        if (!ids.equals(List.copyOf(rows.keySet()))) {
+            setOut(ids);
         }
-        setVisible(line > 0);
-        setManaged(line > 0);
+        cells.forEach(cell -> rows.get(cell.id()).show(title(assessment, cell.id()), cell));
+        setVisible(!cells.isEmpty());
+        setManaged(!cells.isEmpty());
     }
 
-    private void add(CellReading cell, int line) {
-        String current = wording.quantity(Math.abs(cell.currentA()), Unit.AMPERE);
-        String limit = wording.limit(cell.limitA(), Unit.AMPERE);
-        String key = cell.currentA() < 0 ? "limits.charging" : "limits.figure";
-        Label name = new Label(bench.scenario().part(cell.id()).map(Part::name).orElse(cell.id()));
-        Label figure = new Label(wording.say(key, current, limit));
-        figure.setId("limit-" + cell.id());
-        figure.getStyleClass().add("number");
-        GridPane.setHalignment(figure, HPos.RIGHT);
-        LoadBar bar = new LoadBar(cell.loadFraction());
-        bar.setAccessibleRole(AccessibleRole.PROGRESS_INDICATOR);
-        bar.setAccessibleText(wording.say("limits.spoken", name.getText(), figure.getText()));
-        Tooltip.install(bar, new Tooltip(wording.say("limits.tip", limit)));
-        bar.setOnMouseEntered(event -> bench.spotlight().point(Lit.part(cell.id())));
-        bar.setOnMouseExited(event -> bench.spotlight().point(Lit.NOTHING));
-        rows.addRow(line, name, bar, figure);
+    /** Other cells than before: those that stay keep their lines. */
+    private void setOut(List<String> ids) {
+        Map<String, LimitRow> before = new LinkedHashMap<>(rows);
+        rows.clear();
+        table.getChildren().clear();
+        for (String id : ids) {
+            LimitRow row =
+                    before.computeIfAbsent(id, each -> new LimitRow(each, spotlight, wording));
+            table.addRow(rows.size(), row.nodes().toArray(Node[]::new));
+            rows.put(id, row);
+        }
+    }
+
+    private static String title(Assessment assessment, String id) {
+        return assessment.bench().part(id).name();
     }
 }

@@ -13,19 +13,27 @@ final class LoadBar extends Region {
 
     private final Region fill = new Region();
     private final Region tick = new Region();
-    private final double fraction;
+    private double fraction;
 
-    /**
-     * @param fraction share of the limit, 0 or more; NaN where it is not known
-     */
-    LoadBar(double fraction) {
-        this.fraction = Double.isNaN(fraction) ? 0 : fraction;
+    LoadBar() {
         getStyleClass().add("load-bar");
         fill.getStyleClass().add("load-fill");
         tick.getStyleClass().add("load-tick");
         getChildren().addAll(fill, tick);
-        pseudoClassStateChanged(OVER, fraction > 1);
-        tick.setVisible(fraction > 1);
+        tick.setVisible(false);
+    }
+
+    /**
+     * @param share share of the limit, 0 or more; NaN where it is not known
+     */
+    void show(double share) {
+        double next = Double.isNaN(share) ? 0 : share;
+        if (next != fraction) {
+            fraction = next;
+            pseudoClassStateChanged(OVER, fraction > 1);
+            tick.setVisible(fraction > 1);
+            setNeedsLayout(true);
+        }
     }
 
     @Override

@@ -58,8 +58,8 @@ class AccessGuiTest extends GuiTest {
     }
 
     private static String spoken(Node node) {
-        if (node.getAccessibleText() != null) {
-            return node.getAccessibleText();
+        if (node.queryAccessibleAttribute(AccessibleAttribute.TEXT) instanceof String text) {
+            return text;
         }
         return node instanceof Labeled labeled && labeled.getText() != null
                 ? labeled.getText()
@@ -96,7 +96,7 @@ class AccessGuiTest extends GuiTest {
 
         assertEquals("Taster offen", text("fire-state"));
         assertTrue(text("limit-A").startsWith("0,00 A von"), text("limit-A"));
-        String coil = node("part-coil").getAccessibleText();
+        String coil = spoken(node("part-coil"));
         assertTrue(coil.startsWith("Wicklung"), coil);
     }
 }

@@ -4,11 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import javafx.scene.Node;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
 
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+
+import java.util.List;
 
 /** Holding the fire button, by key, by mouse and by latch. */
 class FiringGuiTest extends GuiTest {
@@ -42,6 +45,18 @@ class FiringGuiTest extends GuiTest {
         robot().release(KeyCode.SPACE);
         settle();
         assertAtRest();
+    }
+
+    @Test
+    void readings_takenAnew_keepTheirLines() {
+        List<String> lines = List.of("ledger-coils-watts", "limit-A");
+        List<Node> before = lines.stream().map(this::node).toList();
+        robot().press(KeyCode.SPACE);
+        settle();
+        List<Node> held = lines.stream().map(this::node).toList();
+        robot().release(KeyCode.SPACE);
+
+        assertEquals(before, held);
     }
 
     @Test
