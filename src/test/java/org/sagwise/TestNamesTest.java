@@ -17,7 +17,7 @@ class TestNamesTest {
                 .areMetaAnnotatedWith(Testable.class)
                 .should()
                 .beDeclaredInClassesThat()
-                .haveNameMatching(".*(Test|Properties)(\\$.*)?")
+                .haveNameMatching(".*(Test|Properties|Fuzz)(\\$.*)?")
                 .because("pom.xml includes these names and no other")
                 .check(new ClassFileImporter().importPackages(Rooms.ROOT));
     }

@@ -1,0 +1,108 @@
+package org.sagwise.fuzz;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.sagwise.caution.Assessment;
+import org.sagwise.caution.Caution;
+import org.sagwise.caution.fix.Cure;
+import org.sagwise.caution.fix.Fixes;
+import org.sagwise.caution.fix.Offer;
+import org.sagwise.file.CatalogueLoader;
+import org.sagwise.file.CatalogueReading;
+import org.sagwise.file.FileFinding;
+import org.sagwise.file.LessonFault;
+import org.sagwise.file.LessonReading;
+import org.sagwise.file.Loaded;
+import org.sagwise.file.ScenarioReader;
+import org.sagwise.file.ShareText;
+import org.sagwise.lesson.LessonLint;
+import org.sagwise.part.Catalogue;
+import org.sagwise.picture.layout.BenchLayout;
+import org.sagwise.quantity.QuantityFormat.Signs;
+import org.sagwise.report.compare.Comparison;
+import org.sagwise.report.explain.Explanation;
+import org.sagwise.report.post.PostFormat;
+import org.sagwise.scenario.Scenario;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Insists that whatever came from a stranger is answered with something or with words. */
+final class Answers {
+
+    static final Catalogue CATALOGUE = CatalogueLoader.builtIn();
+
+    static final ScenarioReader READER = new ScenarioReader(CATALOGUE);
+
+    private Answers() {}
+
+    /** Whatever came of loading a scenario: words, or everything the program says about it. */
+    static void of(Loaded loaded) {
+        words(loaded);
+        loaded.scenario().ifPresent(Answers::everything);
+    }
+
+    /** Words about what is wrong, and a scenario only where there are none. */
+    static void words(Loaded loaded) {
+        assertEquals(loaded.scenario().isEmpty(), !loaded.findings().isEmpty());
+        for (FileFinding finding : loaded.findings()) {
+            assertFalse(finding.text(Locale.ENGLISH).isBlank());
+            assertFalse(finding.text(Locale.GERMAN).isBlank());
+        }
+    }
+
+    /** Solves a scenario, judges, cures, explains, lays out and shares it. */
+    static void everything(Scenario scenario) {
+        Assessment assessment = Assessment.of(scenario, CATALOGUE);
+        Fixes.of(assessment).forEach(Answers::harmless);
+        Optional<Cure> cure = Cure.of(assessment);
+        Explanation.Materials materials =
+                new Explanation.Materials(
+                        ShareText.of(scenario), cure, Optional.empty(), List.of());
+        var post = Explanation.of(assessment, materials, Locale.ENGLISH, Signs.PRINT);
+        for (PostFormat format : PostFormat.values()) {
+            assertFalse(format.write(post, Locale.ENGLISH, Signs.ASCII).isBlank());
+        }
+        cure.ifPresent(it -> Comparison.of(assessment, it.after()));
+        BenchLayout.of(scenario);
+        String shared = ShareText.of(scenario).orElseThrow();
+        assertEquals(scenario, ShareText.read(shared, READER).scenario().orElseThrow());
+    }
+
+    private static void harmless(Offer offer) {
+        for (Caution left : offer.after().cautions()) {
+            assertTrue(left.signal().compareTo(offer.caution().signal()) >= 0, left.id());
+        }
+    }
+
+    /** A catalogue, or its defects in words. */
+    static void of(CatalogueReading reading) {
+        assertEquals(reading.catalogue().isEmpty(), !reading.defects().isEmpty());
+        reading.defects()
+                .forEach(
+                        defect -> {
+                            assertFalse(defect.describe(Locale.ENGLISH).isBlank());
+                            assertFalse(defect.describe(Locale.GERMAN).isBlank());
+                        });
+    }
+
+    /** A lesson that can be tried out, or what is wrong with it in words. */
+    static void of(LessonReading reading) {
+        assertEquals(reading.lesson().isEmpty(), !reading.faults().isEmpty());
+        reading.faults().forEach(Answers::words);
+        reading.lesson()
+                .ifPresent(
+                        lesson ->
+                                LessonLint.check(lesson, CATALOGUE).stream()
+                                        .map(reading::locate)
+                                        .forEach(Answers::words));
+    }
+
+    private static void words(LessonFault fault) {
+        assertFalse(fault.text(Locale.ENGLISH).isBlank());
+        assertFalse(fault.text(Locale.GERMAN).isBlank());
+    }
+}
