@@ -66,13 +66,17 @@ public final class LessonReader {
         List<LessonFault> faults = new ArrayList<>();
         Optional<LessonNode> root = LessonYaml.read(text.text(), faults);
         if (root.isEmpty()) {
-            return new LessonReading(source.id(), Optional.empty(), faults, Map.of());
+            return LessonReading.refused(source.id(), faults);
         }
         Map<String, Position> positions = new HashMap<>();
         collect(root.get(), positions);
         Optional<Lesson> lesson = lesson(source, LessonFields.of(root.get(), faults));
         return new LessonReading(
-                source.id(), faults.isEmpty() ? lesson : Optional.empty(), faults, positions);
+                source.id(),
+                faults.isEmpty() ? lesson : Optional.empty(),
+                faults,
+                positions,
+                stepIds(root.get()));
     }
 
     private Optional<Lesson> lesson(LessonSource source, LessonFields fields) {
@@ -125,6 +129,20 @@ public final class LessonReader {
         return benches.read();
     }
 
+    private static List<String> stepIds(LessonNode root) {
+        return root instanceof LessonNode.Group group
+                        && group.values().get("steps") instanceof LessonNode.Items steps
+                ? steps.items().stream().map(LessonReader::stepId).toList()
+                : List.of();
+    }
+
+    private static String stepId(LessonNode step) {
+        return step instanceof LessonNode.Group group
+                        && group.values().get("id") instanceof LessonNode.Scalar id
+                ? id.text().strip()
+                : "";
+    }
+
     private static void collect(LessonNode node, Map<String, Position> positions) {
         positions.put(node.place(), node.position());
         if (node instanceof LessonNode.Items items) {
@@ -135,6 +153,6 @@ public final class LessonReader {
     }
 
     private static LessonReading refused(LessonSource source, LessonFault fault) {
-        return new LessonReading(source.id(), Optional.empty(), List.of(fault), Map.of());
+        return LessonReading.refused(source.id(), List.of(fault));
     }
 }

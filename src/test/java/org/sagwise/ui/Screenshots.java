@@ -18,8 +18,10 @@ import javafx.stage.Stage;
 import javafx.stage.Window;
 import javafx.util.Duration;
 
+import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.DemoScenarios;
 import org.sagwise.file.LessonLibrary;
+import org.sagwise.file.LessonReader;
 
 import java.awt.image.BufferedImage;
 import java.io.IOException;
@@ -41,9 +43,6 @@ import javax.imageio.ImageIO;
 public final class Screenshots extends Application {
 
     private static final Duration SETTLE = Duration.millis(450);
-
-    /** As many as the longest lesson has; a shorter one is simply over sooner. */
-    private static final int LESSON_STEPS = 15;
 
     private final SagwiseApp app = new SagwiseApp();
     private final Deque<Runnable> steps = new ArrayDeque<>();
@@ -113,7 +112,7 @@ public final class Screenshots extends Application {
     private void lesson(String id) {
         steps.add(() -> choose("item-lesson-" + id));
         steps.add(() -> {});
-        for (int i = 1; i <= LESSON_STEPS; i++) {
+        for (int i = 1; i <= stepsOf(id); i++) {
             String name = String.format(Locale.ROOT, "%s-%02d", id, i);
             steps.add(() -> take(name + "-a"));
             steps.add(Screenshots::answer);
@@ -122,6 +121,15 @@ public final class Screenshots extends Application {
         }
         steps.add(() -> take(id + "-end"));
         steps.add(() -> choose("item-lesson-leave"));
+    }
+
+    private static int stepsOf(String id) {
+        return new LessonReader(CatalogueLoader.builtIn())
+                .read(LessonLibrary.source(id))
+                .lesson()
+                .orElseThrow()
+                .steps()
+                .size();
     }
 
     /**
