@@ -78,9 +78,7 @@ public final class LessonFolder {
 
     private static String stampOf(Path file) {
         try {
-            var seen =
-                    Files.readAttributes(
-                            file, BasicFileAttributes.class);
+            var seen = Files.readAttributes(file, BasicFileAttributes.class);
             return file + " " + seen.size() + " " + seen.lastModifiedTime() + " " + seen.fileKey();
         } catch (IOException gone) {
             return file + " -";

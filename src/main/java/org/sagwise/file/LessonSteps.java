@@ -22,6 +22,8 @@ final class LessonSteps {
     private static final List<String> KINDS =
             List.of("say", "predict", "estimate", "do", "measure", "explain", "caution", "check");
 
+    private static final String KEPT = "kept";
+
     private final List<LessonFault> faults;
     private final Set<String> ids = new HashSet<>();
 
@@ -88,7 +90,15 @@ final class LessonSteps {
         if (choices.stream().filter(Choice::isRight).count() != 1) {
             fields.wrong("choices", LessonProblem.RIGHT_ANSWERS);
         }
-        return new Step.Choose(head, role, choices);
+        return new Step.Choose(head, role, choices, order(fields));
+    }
+
+    private static Step.Order order(LessonFields fields) {
+        Optional<String> word = fields.word("order");
+        if (word.filter(it -> !it.equals(KEPT)).isPresent()) {
+            LessonConditions.unknown(fields, "order", word.get(), List.of(KEPT));
+        }
+        return word.isPresent() ? Step.Order.KEPT : Step.Order.ANY;
     }
 
     private Choice choice(LessonFields fields) {

@@ -53,6 +53,11 @@ public record Lesson(
      */
     public record LessonBench(LocalText title, Scenario scenario) {}
 
+    /** The same lesson under another name. */
+    public Lesson withId(String other) {
+        return new Lesson(other, title, goal, minutes, evening, needs, note, benches, names, steps);
+    }
+
     /** Name of the bench that it begins with. */
     public String first() {
         return benches.keySet().iterator().next();

@@ -9,7 +9,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -20,49 +19,38 @@ import java.util.OptionalDouble;
  */
 public final class LessonPlayer {
 
-    private final Lesson lesson;
-    private final Locale locale;
-    private final Map<String, Scenario> named;
-    private final Track track;
+    private final Script script;
+    private final Shuffle shuffle;
     private final int at;
     private final List<Answers> answers;
-    private final List<Scenario> entered;
-    private final List<Scenario> left;
+    private final Benches benches;
     private final Situation situation;
 
-    private LessonPlayer(
-            LessonPlayer before,
+    LessonPlayer(
+            Script script,
+            Shuffle shuffle,
             int at,
             List<Answers> answers,
-            List<Scenario> entered,
-            List<Scenario> left,
+            Benches benches,
             Situation situation) {
-        this.lesson = before.lesson;
-        this.locale = before.locale;
-        this.named = before.named;
-        this.track = before.track;
+        this.script = script;
+        this.shuffle = shuffle;
         this.at = at;
         this.answers = List.copyOf(answers);
-        this.entered = List.copyOf(entered);
-        this.left = List.copyOf(left);
+        this.benches = benches;
         this.situation = situation;
-    }
-
-    private LessonPlayer(Lesson lesson, Catalogue catalogue, Locale locale) {
-        this.lesson = lesson;
-        this.locale = locale;
-        named = lesson.scenarios(locale);
-        track = Track.of(lesson, named);
-        at = 0;
-        answers = Collections.nCopies(lesson.steps().size(), Answers.NONE);
-        entered = track.before();
-        left = track.after();
-        situation = Situation.of(entered.get(0), named, catalogue);
     }
 
     /** A learner at the beginning of a lesson. */
     public static LessonPlayer begin(Lesson lesson, Catalogue catalogue, Locale locale) {
-        return new LessonPlayer(lesson, catalogue, locale);
+        Script script = Script.of(lesson, catalogue, locale);
+        return new LessonPlayer(
+                script,
+                Shuffle.NONE,
+                0,
+                Collections.nCopies(script.steps(), Answers.NONE),
+                Benches.of(script.track()),
+                script.situation(script.track().before().get(0)));
     }
 
     /**
@@ -75,32 +63,56 @@ public final class LessonPlayer {
     public static LessonPlayer resume(
             Lesson lesson, Catalogue catalogue, Locale locale, int reached, List<Answers> given) {
         LessonPlayer fresh = begin(lesson, catalogue, locale);
-        boolean fits =
-                given.size() == lesson.steps().size()
-                        && reached >= 0
-                        && reached < given.size()
-                        && fits(lesson, given);
-        return fits
-                ? new LessonPlayer(fresh, 0, given, fresh.entered, fresh.left, fresh.situation)
-                        .jump(reached)
-                : fresh;
+        return fresh.script.fits(reached, given) ? fresh.having(given).jump(reached) : fresh;
     }
 
-    private static boolean fits(Lesson lesson, List<Answers> given) {
-        for (int i = 0; i < given.size(); i++) {
-            int choices =
-                    lesson.steps().get(i) instanceof Step.Choose choose
-                            ? choose.choices().size()
-                            : 0;
-            if (given.get(i).choice().orElse(-1) >= choices) {
-                return false;
-            }
-        }
-        return true;
+    private LessonPlayer having(List<Answers> given) {
+        return new LessonPlayer(script, shuffle, at, given, benches, situation);
+    }
+
+    /** The same with the answers of questions in another order. */
+    public LessonPlayer shuffled(Shuffle other) {
+        return new LessonPlayer(script, other, at, answers, benches, situation);
+    }
+
+    public Shuffle shuffle() {
+        return shuffle;
+    }
+
+    /** The same in another language, with everything that was done on the benches. */
+    public LessonPlayer speaking(Locale locale) {
+        Naming naming = new Naming(lesson(), script.locale(), locale);
+        Script other = Script.of(lesson(), script.catalogue(), locale);
+        return new LessonPlayer(
+                other,
+                shuffle,
+                at,
+                answers,
+                benches.map(naming::translate),
+                other.situation(naming.translate(bench())));
+    }
+
+    /** The language in which it is told. */
+    public Locale locale() {
+        return script.locale();
+    }
+
+    /**
+     * The same learner in a lesson that its author has just changed: at the step of the same name,
+     * with the answers that still fit.
+     */
+    public LessonPlayer reloaded(Lesson changed) {
+        return Reload.of(
+                        script,
+                        at,
+                        answers,
+                        bench(),
+                        Script.of(changed, script.catalogue(), script.locale()))
+                .shuffled(shuffle);
     }
 
     public Lesson lesson() {
-        return lesson;
+        return script.lesson();
     }
 
     /** Place of the step, from 0. */
@@ -109,7 +121,7 @@ public final class LessonPlayer {
     }
 
     public Step step() {
-        return lesson.steps().get(at);
+        return script.step(at);
     }
 
     /** What the learner has done in this step. */
@@ -129,30 +141,21 @@ public final class LessonPlayer {
 
     /** The bench shown beside it to compare with. */
     public Optional<Scenario> beside() {
-        return step().head().beside().map(named::get);
+        return step().head().beside().map(script.named()::get);
     }
 
     /** Whether the bench may be worked on: not before a prediction is in. */
     public boolean mayTouch() {
-        boolean predicts =
-                step() instanceof Step.Estimate
-                        || (step() instanceof Step.Choose it && it.role() == Step.Role.PREDICT);
-        return !predicts || !answers().isOpen();
+        return !step().predicts() || !answers().isOpen();
     }
 
     /** Whether the step is done or shown; steps that only tell something always are. */
     public boolean mayGoOn() {
-        return asksNothing(step()) || !answers().isOpen();
-    }
-
-    private static boolean asksNothing(Step step) {
-        return step instanceof Step.Say
-                || step instanceof Step.Explain
-                || step instanceof Step.Caution;
+        return step().asksNothing() || !answers().isOpen();
     }
 
     public boolean isLast() {
-        return at == lesson.steps().size() - 1;
+        return at == script.steps() - 1;
     }
 
     /** Conditions of this step that do not hold yet. */
@@ -165,19 +168,12 @@ public final class LessonPlayer {
     /** After the learner has changed the bench, in whatever way. */
     public LessonPlayer edited(Scenario bench) {
         LessonPlayer next = withBench(bench);
-        boolean solved = step() instanceof Step.Do && answers().isOpen() && next.open().isEmpty();
-        return solved ? next.withAnswers(answers().with(State.DONE)) : next;
+        return next.withAnswers(Answering.edit(step(), answers(), next.situation));
     }
 
     /** After the learner has chosen an answer; what is once chosen stays. */
     public LessonPlayer choose(int place) {
-        if (!(step() instanceof Step.Choose choose) || !answers().isOpen()) {
-            return this;
-        }
-        if (place < 0 || place >= choose.choices().size()) {
-            throw new IllegalArgumentException("no answer at place " + place);
-        }
-        return withAnswers(answers().chosen(place));
+        return withAnswers(Answering.choose(step(), answers(), place));
     }
 
     /**
@@ -187,48 +183,30 @@ public final class LessonPlayer {
      * @param value in the unit of the reading
      */
     public LessonPlayer type(double value) {
-        if (!answers().isOpen()) {
-            return this;
-        }
-        if (step() instanceof Step.Estimate) {
-            return withAnswers(answers().typed(value, State.DONE));
-        }
-        if (step() instanceof Step.Measure measure) {
-            OptionalDouble real = situation.read(measure.reading());
-            boolean met = real.isPresent() && measure.around(real.getAsDouble()).hold(value);
-            return withAnswers(answers().typed(value, met ? State.DONE : State.OPEN));
-        }
-        return this;
+        return withAnswers(Answering.type(step(), answers(), situation, value));
     }
 
     /** Hints asked for so far, in words. */
     public List<String> hints() {
-        List<LocalText> all = hintsOf(step());
+        List<LocalText> all = step().hints();
         return all.subList(0, Math.min(answers().hints(), all.size())).stream()
                 .map(this::say)
                 .toList();
     }
 
     public boolean hasMoreHints() {
-        return answers().hints() < hintsOf(step()).size();
+        return answers().hints() < step().hints().size();
     }
 
     public LessonPlayer hint() {
         return hasMoreHints() ? withAnswers(answers().hinted()) : this;
     }
 
-    private static List<LocalText> hintsOf(Step step) {
-        if (step instanceof Step.Do task) {
-            return task.hints();
-        }
-        return step instanceof Step.Measure measure ? measure.hints() : List.of();
-    }
-
     /** The step done as its author does it: bench, right answer, reading. */
     public LessonPlayer showSolution() {
         LessonPlayer shown =
                 step() instanceof Step.Do || step() instanceof Step.Measure
-                        ? withBench(track.after().get(at))
+                        ? withBench(script.track().after().get(at))
                         : this;
         return shown.answers().isOpen()
                 ? shown.withAnswers(shown.answers().with(State.SHOWN))
@@ -237,7 +215,7 @@ public final class LessonPlayer {
 
     /** The step from its beginning: its bench, and nothing answered but a prediction. */
     public LessonPlayer reset() {
-        LessonPlayer fresh = withBench(entered.get(at));
+        LessonPlayer fresh = withBench(benches.entered().get(at));
         return step() instanceof Step.Choose || step() instanceof Step.Estimate
                 ? fresh
                 : fresh.withAnswers(Answers.NONE);
@@ -246,7 +224,7 @@ public final class LessonPlayer {
     /** The next step; the same one if this one is not done. */
     public LessonPlayer next() {
         if (!mayGoOn() || isLast()) {
-            return asksNothing(step()) ? withAnswers(answers().with(State.DONE)) : this;
+            return step().asksNothing() ? withAnswers(answers().with(State.DONE)) : this;
         }
         LessonPlayer done = answers().isOpen() ? withAnswers(answers().with(State.DONE)) : this;
         return done.leaveFor(at + 1, done.benchFor(at + 1));
@@ -259,40 +237,37 @@ public final class LessonPlayer {
 
     /** The step before, with its bench as it was left; what was done in it stays done. */
     public LessonPlayer back() {
-        return at == 0 ? this : leaveFor(at - 1, left.get(at - 1));
+        return at == 0 ? this : leaveFor(at - 1, benches.left().get(at - 1));
     }
 
     /** Any step, with its bench as the author meant it: for who leads a class. */
     public LessonPlayer jump(int place) {
-        return leaveFor(place, track.before().get(place));
+        return leaveFor(place, script.track().before().get(place));
     }
 
     private Scenario benchFor(int place) {
-        boolean laidOut = lesson.steps().get(place).head().bench().isPresent();
-        return laidOut ? track.before().get(place) : bench();
+        boolean laidOut = script.step(place).head().bench().isPresent();
+        return laidOut ? script.track().before().get(place) : bench();
     }
 
     private LessonPlayer leaveFor(int place, Scenario bench) {
-        List<Scenario> newLeft = new ArrayList<>(left);
-        newLeft.set(at, bench());
-        List<Scenario> newEntered = new ArrayList<>(entered);
-        newEntered.set(place, bench);
-        return new LessonPlayer(this, place, answers, newEntered, newLeft, situation.with(bench));
+        Benches moved = benches.move(at, bench(), place, bench);
+        return new LessonPlayer(script, shuffle, place, answers, moved, situation.with(bench));
     }
 
     private LessonPlayer withBench(Scenario bench) {
-        return new LessonPlayer(this, at, answers, entered, left, situation.with(bench));
+        return new LessonPlayer(script, shuffle, at, answers, benches, situation.with(bench));
     }
 
     private LessonPlayer withAnswers(Answers given) {
         List<Answers> all = new ArrayList<>(answers);
         all.set(at, given);
-        return new LessonPlayer(this, at, all, entered, left, situation);
+        return new LessonPlayer(script, shuffle, at, all, benches, situation);
     }
 
     /** A text in the learner's language, readings filled in as they are now. */
     public String say(LocalText text) {
-        return Filling.fill(text.in(locale), situation, locale);
+        return Filling.fill(text.in(script.locale()), situation, script.locale());
     }
 
     /** A reading of the learner's bench, or of one that the lesson names. */
@@ -311,6 +286,6 @@ public final class LessonPlayer {
     }
 
     private Questions questions() {
-        return new Questions(lesson, locale, at, answers, left, situation);
+        return new Questions(lesson(), script.locale(), at, answers, benches.left(), situation);
     }
 }

@@ -52,9 +52,7 @@ record Questions(
     }
 
     private boolean isPrediction(int place) {
-        Step step = lesson.steps().get(place);
-        return step instanceof Step.Estimate
-                || (step instanceof Step.Choose it && it.role() == Step.Role.PREDICT);
+        return lesson.steps().get(place).predicts();
     }
 
     private Verdict verdict(int place) {

@@ -29,6 +29,22 @@ public sealed interface Step {
         return this instanceof Do || this instanceof Measure;
     }
 
+    /** Whether something is to be foretold before the bench may be touched. */
+    default boolean predicts() {
+        return this instanceof Estimate
+                || this instanceof Choose choose && choose.role() == Role.PREDICT;
+    }
+
+    /** Whether it only tells something. */
+    default boolean asksNothing() {
+        return this instanceof Say || this instanceof Explain || this instanceof Caution;
+    }
+
+    /** Hints that can be asked for, the plainest last. */
+    default List<LocalText> hints() {
+        return List.of();
+    }
+
     /** The word for its kind in a lesson file. */
     default String kind() {
         return this instanceof Choose choose
@@ -70,8 +86,9 @@ public sealed interface Step {
      *
      * @param role whether something is predicted or looked back on
      * @param choices the answers
+     * @param order whether the answers may stand in another order than the author's
      */
-    record Choose(Head head, Role role, List<Choice> choices) implements Step {
+    record Choose(Head head, Role role, List<Choice> choices, Order order) implements Step {
 
         public Choose {
             choices = List.copyOf(choices);
@@ -86,6 +103,13 @@ public sealed interface Step {
             }
             throw new IllegalStateException("no right answer in " + id());
         }
+    }
+
+    /** How the answers of a question may stand. */
+    enum Order {
+        ANY,
+        /** As written, for numbers that rise or an answer that speaks of those above it. */
+        KEPT
     }
 
     /** What a question is for. */

@@ -1,0 +1,51 @@
+package org.sagwise.lesson;
+
+import org.sagwise.lesson.Answers.State;
+
+import java.util.OptionalDouble;
+
+/** What becomes of a step when a learner does something in it. */
+final class Answering {
+
+    private Answering() {}
+
+    /**
+     * After an answer was chosen; what is once chosen stays.
+     *
+     * @throws IllegalArgumentException if there is no answer at this place
+     */
+    static Answers choose(Step step, Answers before, int place) {
+        if (!(step instanceof Step.Choose choose) || !before.isOpen()) {
+            return before;
+        }
+        if (place < 0 || place >= choose.choices().size()) {
+            throw new IllegalArgumentException("no answer at place " + place);
+        }
+        return before.chosen(place);
+    }
+
+    /**
+     * After a number was typed: as a guess, which stays, or as a reading, which is compared with
+     * what the bench says.
+     */
+    static Answers type(Step step, Answers before, Situation bench, double value) {
+        if (before.isOpen() && step instanceof Step.Estimate) {
+            return before.typed(value, State.DONE);
+        }
+        if (before.isOpen() && step instanceof Step.Measure measure) {
+            OptionalDouble real = bench.read(measure.reading());
+            boolean met = real.isPresent() && measure.around(real.getAsDouble()).hold(value);
+            return before.typed(value, met ? State.DONE : State.OPEN);
+        }
+        return before;
+    }
+
+    /** After the bench was changed: a step that is solved thereby ticks itself. */
+    static Answers edit(Step step, Answers before, Situation bench) {
+        boolean solved =
+                step instanceof Step.Do task
+                        && before.isOpen()
+                        && task.until().stream().allMatch(it -> it.holds(bench));
+        return solved ? before.with(State.DONE) : before;
+    }
+}
