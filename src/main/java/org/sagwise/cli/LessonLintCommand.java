@@ -32,6 +32,11 @@ final class LessonLintCommand implements Callable<Integer> {
         if (sources.isEmpty()) {
             return ExitStatus.WRONG;
         }
+        return tryOut(sources);
+    }
+
+    /** Tries lessons out and prints what was found. */
+    int tryOut(List<LessonSource> sources) {
         List<CheckedLesson> lessons =
                 CheckedLesson.all(sources, CatalogueLoader.builtIn(), LessonLibrary.ids());
         lessons.forEach(this::print);

@@ -3,11 +3,15 @@ package org.sagwise.cli;
 import org.sagwise.caution.Assessment;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.DemoScenarios;
+import org.sagwise.file.LessonFolder;
+import org.sagwise.file.LessonSource;
 import org.sagwise.file.ScenarioReader;
 import org.sagwise.part.NearMiss;
 import org.sagwise.reading.Press;
 import org.sagwise.scenario.Scenario;
 
+import java.io.IOException;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Collection;
 import java.util.Optional;
@@ -30,7 +34,11 @@ final class Opening {
      */
     int open(String file, Collection<String> verbs) {
         Optional<String> named = Optional.ofNullable(file);
-        Optional<String> wrong = named.flatMap(name -> wrongName(name, verbs));
+        Optional<Path> lessons = named.flatMap(Opening::lessonFolder);
+        Optional<String> wrong =
+                lessons.isPresent()
+                        ? Optional.empty()
+                        : named.flatMap(name -> wrongName(name, verbs));
         if (wrong.isPresent()) {
             call.problem(wrong.get());
             return ExitStatus.WRONG;
@@ -38,13 +46,38 @@ final class Opening {
         Optional<WindowObstacle> obstacle = call.opener().obstacle();
         if (obstacle.isPresent()) {
             call.problem(obstacle.get().text(call.locale()));
-            return printInstead(named);
+            return lessons.isPresent() ? tryInstead(lessons.get()) : printInstead(named);
         }
         if (named.equals(Optional.of(ScenarioInput.STANDARD_INPUT))) {
             call.problem(call.texts().say("wrong.standard-input-window"));
             return ExitStatus.WRONG;
         }
         return call.opener().open(new WindowRequest(named.map(Path::of), call.asked()));
+    }
+
+    /** A folder with lessons, if the call names one. */
+    private static Optional<Path> lessonFolder(String name) {
+        try {
+            return Optional.of(Path.of(name))
+                    .filter(path -> !name.isBlank() && LessonFolder.isOne(path));
+        } catch (InvalidPathException wrong) {
+            return Optional.empty();
+        }
+    }
+
+    /** Whoever wants to see lessons wants to know whether they hold. */
+    private int tryInstead(Path folder) {
+        call.problem(call.texts().say("no-window.lessons", folder));
+        try {
+            return new LessonLintCommand(call)
+                    .tryOut(
+                            LessonFolder.lessons(folder).stream()
+                                    .map(LessonSource::ofFolder)
+                                    .toList());
+        } catch (IOException failure) {
+            call.problem(call.texts().say("wrong.unreadable", failure.getMessage()));
+            return ExitStatus.WRONG;
+        }
     }
 
     private Optional<String> wrongName(String name, Collection<String> verbs) {

@@ -32,6 +32,7 @@ import org.sagwise.ui.lesson.ClassDesk;
 import org.sagwise.ui.lesson.LessonRoom;
 import org.sagwise.ui.lesson.LessonShelf;
 import org.sagwise.ui.lesson.ProgressBook;
+import org.sagwise.ui.lesson.author.AuthorDesk;
 import org.sagwise.ui.model.BenchModel;
 import org.sagwise.ui.prefs.ConfigFolder;
 import org.sagwise.ui.prefs.DiskSettings;
@@ -52,6 +53,7 @@ import java.util.Locale;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
 import java.util.function.Function;
 import java.util.function.Supplier;
 
@@ -69,6 +71,8 @@ public final class SagwiseApp extends Application {
     private final ExecutorService onRequest =
             Executors.newSingleThreadExecutor(SagwiseApp::quietThread);
     private final ExecutorService time = Executors.newSingleThreadExecutor(SagwiseApp::timeThread);
+    private final ScheduledExecutorService writing =
+            Executors.newSingleThreadScheduledExecutor(SagwiseApp::quietThread);
     private final Recovery recovery = new Recovery(ConfigFolder.here());
     private MainWindow window;
 
@@ -96,7 +100,8 @@ public final class SagwiseApp extends Application {
         systemLooks.thenAccept(found -> Platform.runLater(() -> looks.follow(found)));
         Supplier<Locale> locale = askedOrChosen(askedTag, preferences);
         Function<Scenario, Assessment> assess = scenario -> Assessment.of(scenario, catalogue);
-        BenchModel bench = new BenchModel(assess, Examples.opening(examples).scenario(locale.get()));
+        BenchModel bench =
+                new BenchModel(assess, Examples.opening(examples).scenario(locale.get()));
         Documents documents =
                 new Documents(
                         bench,
@@ -105,13 +110,17 @@ public final class SagwiseApp extends Application {
                         preferences);
         ViewModel view = new ViewModel();
         ProgressBook book = new ProgressBook(ConfigFolder.here());
+        LessonShelf shelf =
+                new LessonShelf(new LessonReader(catalogue), behindTheScenes, Platform::runLater);
+        LessonRoom room = new LessonRoom(bench, documents, catalogue, locale, book, view::fit);
         Models.Lessons lessons =
                 new Models.Lessons(
-                        new LessonShelf(
-                                new LessonReader(catalogue), behindTheScenes, Platform::runLater),
-                        new LessonRoom(bench, documents, catalogue, locale, book, view::fit),
+                        shelf,
+                        room,
                         book,
-                        new ClassDesk());
+                        new ClassDesk(),
+                        new AuthorDesk(
+                                catalogue, shelf, room, preferences, writing, this::showFile));
         List<Good> goods = Goods.of(catalogue);
         Models models =
                 new Models(
@@ -140,6 +149,7 @@ public final class SagwiseApp extends Application {
                         () -> Wording.in(locale.get()));
         Thread.currentThread()
                 .setUncaughtExceptionHandler(new FailureReport(() -> window.dialogs()));
+        lessons.author().openLast();
         window.open(files.stream().findFirst().map(Path::of));
     }
 
@@ -152,11 +162,17 @@ public final class SagwiseApp extends Application {
         };
     }
 
+    /** Opens a file in the program that the system has for files of its kind. */
+    private void showFile(Path file) {
+        getHostServices().showDocument(file.toUri().toString());
+    }
+
     @Override
     public void stop() {
         behindTheScenes.shutdownNow();
         onRequest.shutdownNow();
         time.shutdownNow();
+        writing.shutdownNow();
         recovery.close();
     }
 

@@ -26,7 +26,9 @@ import org.sagwise.file.LessonReader;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
@@ -46,6 +48,7 @@ public final class Screenshots extends Application {
 
     private final SagwiseApp app = new SagwiseApp();
     private final Deque<Runnable> steps = new ArrayDeque<>();
+    private List<String> files = List.of();
     private Path folder;
     private String prefix;
 
@@ -60,6 +63,7 @@ public final class Screenshots extends Application {
             case "dialogs" -> dialogs();
             case "clock" -> clock();
             case "lead" -> lead();
+            case "author" -> author();
             case "lessons" -> LessonLibrary.ids().forEach(this::lesson);
             default -> demoOrLesson(what);
         }
@@ -68,7 +72,7 @@ public final class Screenshots extends Application {
 
     @Override
     public void start(Stage stage) {
-        app.open(stage, List.of(), "");
+        app.open(stage, files, "");
         Rectangle2D screen = Screen.getPrimary().getBounds();
         new Robot().mouseMove(screen.getWidth() / 2, 2);
         PauseTransition settled = new PauseTransition(SETTLE.multiply(4));
@@ -154,6 +158,62 @@ public final class Screenshots extends Application {
         steps.add(() -> press("choice-4"));
         steps.add(() -> press("button-lesson-next"));
         steps.add(() -> take("projector-measure"));
+    }
+
+    /** A lesson of one's own that somebody writes: sound, with a mistake, and broken. */
+    private void author() {
+        Path lesson = folder.resolve("my-lesson");
+        copyLesson("06-same-watts", lesson);
+        files = List.of(lesson.toString());
+        steps.add(() -> {});
+        steps.add(() -> {});
+        steps.add(() -> take("author-shelf"));
+        steps.add(() -> choose("item-author"));
+        steps.add(() -> press("lesson-own-my-lesson"));
+        wait(3);
+        steps.add(() -> take("author-sound"));
+        steps.add(() -> change(lesson, "is: 17.64", "is: 18.64"));
+        wait(4);
+        steps.add(() -> press("choice-4"));
+        steps.add(() -> press("button-lesson-next"));
+        wait(2);
+        steps.add(() -> take("author-mistake"));
+        steps.add(() -> press("author-all"));
+        wait(1);
+        steps.add(() -> take("author-all"));
+        steps.add(() -> change(lesson, "kind: measure", "kind: mesure"));
+        wait(4);
+        steps.add(() -> press("tab-lesson"));
+        steps.add(() -> take("author-broken"));
+        steps.add(() -> choose("item-lesson-leave"));
+        wait(1);
+        steps.add(() -> press("tab-lessons"));
+        steps.add(() -> take("author-left"));
+    }
+
+    private static void copyLesson(String id, Path target) {
+        try {
+            Files.createDirectories(target);
+            try (Stream<Path> all = Files.list(Path.of("lessons", id))) {
+                for (Path each : all.toList()) {
+                    Files.copy(
+                            each,
+                            target.resolve(each.getFileName()),
+                            StandardCopyOption.REPLACE_EXISTING);
+                }
+            }
+        } catch (IOException failure) {
+            throw new UncheckedIOException(failure);
+        }
+    }
+
+    private static void change(Path lesson, String before, String after) {
+        try {
+            Path file = lesson.resolve("lesson.yaml");
+            Files.writeString(file, Files.readString(file).replace(before, after));
+        } catch (IOException failure) {
+            throw new UncheckedIOException(failure);
+        }
     }
 
     private static void vote(int answer, String hands) {

@@ -7,22 +7,28 @@ import javafx.scene.input.DragEvent;
 import javafx.scene.input.TransferMode;
 
 import java.io.File;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 
-/** Lets a scenario file be dragged into the window. */
+/** Lets a file or a folder be dragged into the window. */
 public final class DropTarget {
 
     private static final PseudoClass DROP = PseudoClass.getPseudoClass("drop");
 
     private DropTarget() {}
 
-    /** Opens what is dropped on a node. */
-    public static void on(Node node, Documents documents) {
+    /**
+     * Takes what is dropped on a node.
+     *
+     * @param taker opens it
+     */
+    public static void on(Node node, Consumer<Path> taker) {
         node.setOnDragOver(event -> accept(event));
         node.setOnDragEntered(event -> node.pseudoClassStateChanged(DROP, file(event).isPresent()));
         node.setOnDragExited(event -> node.pseudoClassStateChanged(DROP, false));
-        node.setOnDragDropped(event -> drop(event, documents));
+        node.setOnDragDropped(event -> drop(event, taker));
     }
 
     private static void accept(DragEvent event) {
@@ -32,12 +38,12 @@ public final class DropTarget {
         }
     }
 
-    private static void drop(DragEvent event, Documents documents) {
+    private static void drop(DragEvent event, Consumer<Path> taker) {
         Optional<File> file = file(event);
         event.setDropCompleted(file.isPresent());
         event.consume();
         // The other program waits for the end of the drop, and a question may come up meanwhile.
-        file.ifPresent(dropped -> Platform.runLater(() -> documents.open(dropped.toPath())));
+        file.ifPresent(dropped -> Platform.runLater(() -> taker.accept(dropped.toPath())));
     }
 
     private static Optional<File> file(DragEvent event) {

@@ -11,6 +11,7 @@ import org.sagwise.ui.clock.ClockCommands;
 import org.sagwise.ui.command.Command;
 import org.sagwise.ui.file.Documents;
 import org.sagwise.ui.lesson.LessonCommands;
+import org.sagwise.ui.lesson.author.AuthorCommands;
 import org.sagwise.ui.model.BenchModel;
 import org.sagwise.ui.prefs.Preferences;
 import org.sagwise.ui.prefs.PreferencesModel;
@@ -44,6 +45,7 @@ record Commands(
         Command schematic,
         Command examples,
         LessonCommands lessons,
+        AuthorCommands author,
         Command lead,
         Command projector,
         Command fullScreen,
@@ -91,6 +93,7 @@ record Commands(
             ShareDesk desk,
             ClockCommands time,
             LessonCommands lessons,
+            AuthorCommands author,
             WindowActions window) {
         BooleanBinding noFile =
                 Bindings.createBooleanBinding(
@@ -136,6 +139,7 @@ record Commands(
                         .by("Shift+F9"),
                 Command.of("examples", () -> preferences.change(Commands::turnExamples)).by("F9"),
                 lessons,
+                author,
                 Command.of("lead", window::showLead).by("Shortcut+I"),
                 Command.of("projector", window::toggleProjector).by("F12"),
                 Command.of("full-screen", window::toggleFullScreen).by("F11"),

@@ -12,8 +12,10 @@ import javafx.scene.layout.GridPane;
 import org.sagwise.ui.text.Wording;
 
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 /** The column at the left of the bench: one of several pages, chosen at its top. */
 final class LeftColumn extends BorderPane {
@@ -25,13 +27,18 @@ final class LeftColumn extends BorderPane {
         EXAMPLES,
         LESSONS,
         /** The lesson that runs. */
-        LESSON
+        LESSON,
+        /** What is to be mended in lessons of one's own. */
+        AUTHOR
     }
 
     /** A lesson is read from further away, in larger type, and needs more room. */
     private static final PseudoClass TEACHING = PseudoClass.getPseudoClass("teaching");
 
     private static final int TABS_IN_A_ROW = 2;
+
+    /** So many fit in one row as well. */
+    private static final int ODD_TABS = 3;
 
     private final Map<Page, Node> pages = new EnumMap<>(Page.class);
     private final Map<Page, ToggleButton> tabs = new EnumMap<>(Page.class);
@@ -66,8 +73,8 @@ final class LeftColumn extends BorderPane {
     }
 
     /** Offers these pages and shows one of them; so many beside each other that words fit. */
-    void offer(Page shown, Page... offered) {
-        int inARow = shown == Page.LESSON ? offered.length : TABS_IN_A_ROW;
+    void offer(Page shown, List<Page> offered) {
+        int inARow = offered.size() == ODD_TABS ? ODD_TABS : TABS_IN_A_ROW;
         bar.getChildren().clear();
         bar.getColumnConstraints().clear();
         for (int i = 0; i < inARow; i++) {
@@ -75,10 +82,18 @@ final class LeftColumn extends BorderPane {
             share.setPercentWidth(100.0 / inARow);
             bar.getColumnConstraints().add(share);
         }
-        for (int i = 0; i < offered.length; i++) {
-            bar.add(tabs.get(offered[i]), i % inARow, i / inARow);
+        for (int i = 0; i < offered.size(); i++) {
+            bar.add(tabs.get(offered.get(i)), i % inARow, i / inARow);
         }
         show(shown);
+    }
+
+    /** The page that is shown; empty before the first. */
+    Optional<Page> page() {
+        return tabs.entrySet().stream()
+                .filter(each -> each.getValue().isSelected())
+                .map(Map.Entry::getKey)
+                .findFirst();
     }
 
     void show(Page page) {

@@ -1,68 +1,66 @@
 package org.sagwise.ui.frame;
 
+import javafx.scene.layout.BorderPane;
+
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.card.CardPage;
 import org.sagwise.ui.command.Controls;
 import org.sagwise.ui.demo.ExamplesColumn;
+import org.sagwise.ui.frame.LeftColumn.Page;
 import org.sagwise.ui.lesson.LessonColumn;
-import org.sagwise.ui.lesson.LessonCommands;
 import org.sagwise.ui.lesson.LessonList;
+import org.sagwise.ui.lesson.LessonRoom;
+import org.sagwise.ui.lesson.author.AuthorDesk;
+import org.sagwise.ui.lesson.author.AuthorPage;
+import org.sagwise.ui.lesson.author.AuthorStrip;
+import org.sagwise.ui.lesson.author.OwnShelf;
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.shelf.ShelfColumn;
 import org.sagwise.ui.text.Wording;
 
-import java.util.Locale;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 
-/** What the column at the left holds, and which page of it is turned up when. */
+/** What the column at the left offers: something else while a lesson runs, and while one writes. */
 final class LeftPages {
 
-    private final Models models;
-    private final Locale locale;
     private final LeftColumn column;
     private final CardPage card;
+    private final Models models;
+    private final Wording wording;
+    private final Subscriptions subscriptions;
 
     /**
      * @param handTo puts a part from the shelf into the hand over the bench
      */
     LeftPages(
             Models models,
-            LessonCommands lesson,
+            Commands commands,
             ShelfColumn.Track handTo,
             Controls controls,
             Wording wording,
             Subscriptions subscriptions) {
         this.models = models;
-        locale = wording.locale();
+        this.wording = wording;
+        this.subscriptions = subscriptions;
         column = new LeftColumn(wording);
         card = new CardPage(models.work(), wording, subscriptions);
         column.add(
-                LeftColumn.Page.SHELF,
+                Page.SHELF,
                 new ShelfColumn(models.stock(), models.work(), handTo, wording, subscriptions));
-        column.add(LeftColumn.Page.CARD, card);
+        column.add(Page.CARD, card);
+        column.add(Page.EXAMPLES, examples());
+        column.add(Page.LESSONS, lessons(commands, controls));
+        column.add(Page.LESSON, lesson(commands, controls));
+        AuthorDesk desk = models.lessons().author();
         column.add(
-                LeftColumn.Page.EXAMPLES,
-                new ExamplesColumn(
-                        models.examples(),
-                        models.thumbnails(),
-                        models.bench(),
-                        models.documents(),
-                        wording,
-                        subscriptions));
-        Models.Lessons lessons = models.lessons();
-        column.add(
-                LeftColumn.Page.LESSONS,
-                new LessonList(
-                        lessons.shelf(), lessons.room(), lessons.book(), wording, subscriptions));
-        column.add(
-                LeftColumn.Page.LESSON,
-                new LessonColumn(
-                        lessons.room(),
-                        lessons.shelf(),
-                        lessons.desk(),
-                        lesson,
-                        controls,
-                        wording,
-                        subscriptions));
+                Page.AUTHOR,
+                new AuthorPage(desk, () -> column.show(Page.LESSON), wording, subscriptions));
+        subscriptions.watch(
+                models.lessons().room().playerProperty().map(Optional::isPresent), now -> offer());
+        subscriptions.onChange(desk.authoring(), this::offer);
+        subscriptions.onChange(desk.folderProperty(), this::offer);
     }
 
     LeftColumn column() {
@@ -71,44 +69,98 @@ final class LeftPages {
 
     /** Shows the card of what is chosen, ready to be filled in. */
     void showCard() {
-        column.show(LeftColumn.Page.CARD);
+        column.show(Page.CARD);
         card.focusFirst();
-    }
-
-    /** A lesson takes the place of everything else to choose from, but for the parts. */
-    void turnTo(boolean lesson) {
-        if (lesson) {
-            column.offer(
-                    LeftColumn.Page.LESSON,
-                    LeftColumn.Page.LESSON,
-                    LeftColumn.Page.SHELF,
-                    LeftColumn.Page.CARD);
-        } else {
-            column.offer(
-                    LeftColumn.Page.EXAMPLES,
-                    LeftColumn.Page.SHELF,
-                    LeftColumn.Page.CARD,
-                    LeftColumn.Page.EXAMPLES,
-                    LeftColumn.Page.LESSONS);
-        }
     }
 
     /** Goes where a door of the opening page leads. */
     void enter(DoorsDialog.Door door) {
         switch (door) {
-            case LEARN -> column.show(LeftColumn.Page.LESSONS);
+            case LEARN -> column.show(Page.LESSONS);
             case BUILD -> {
                 models.documents().openExample(Scenario.empty());
-                column.show(LeftColumn.Page.SHELF);
+                column.show(Page.SHELF);
             }
             case EXPLAIN -> {
                 models.examples().stream()
                         .filter(example -> example.name().equals(door.example()))
                         .findFirst()
-                        .map(example -> example.scenario(locale))
+                        .map(example -> example.scenario(wording.locale()))
                         .ifPresent(models.documents()::openExample);
-                column.show(LeftColumn.Page.EXAMPLES);
+                column.show(Page.EXAMPLES);
             }
         }
+    }
+
+    /** A lesson takes the place of everything else to choose from, but for the parts. */
+    private void offer() {
+        boolean lesson = models.lessons().room().player().isPresent();
+        List<Page> pages = new ArrayList<>();
+        if (lesson) {
+            pages.addAll(List.of(Page.LESSON, Page.SHELF, Page.CARD));
+        } else {
+            pages.addAll(List.of(Page.SHELF, Page.CARD, Page.EXAMPLES, Page.LESSONS));
+        }
+        AuthorDesk desk = models.lessons().author();
+        if (desk.authoring().getValue() && desk.folderProperty().get().isPresent()) {
+            pages.add(Page.AUTHOR);
+        }
+        Page usual = lesson ? Page.LESSON : Page.EXAMPLES;
+        Page shown = column.page().filter(it -> stays(it, lesson, pages)).orElse(usual);
+        column.offer(shown, pages);
+    }
+
+    /** Whoever turns a switch stays where it is; a lesson that begins or ends leads elsewhere. */
+    private static boolean stays(Page page, boolean lesson, List<Page> pages) {
+        boolean leads = lesson ? page == Page.LESSONS : page == Page.LESSON;
+        return pages.contains(page) && !leads && (page == Page.AUTHOR || page == Page.LESSONS);
+    }
+
+    private LessonList lessons(Commands commands, Controls controls) {
+        Models.Lessons lessons = models.lessons();
+        OwnShelf own =
+                new OwnShelf(
+                        lessons.author(),
+                        lessons.room(),
+                        lessons.book(),
+                        commands.author(),
+                        () -> column.show(Page.AUTHOR),
+                        controls,
+                        wording,
+                        subscriptions);
+        return new LessonList(
+                own, lessons.shelf(), lessons.room(), lessons.book(), wording, subscriptions);
+    }
+
+    private BorderPane lesson(Commands commands, Controls controls) {
+        LessonRoom room = models.lessons().room();
+        LessonColumn running =
+                new LessonColumn(
+                        room,
+                        models.lessons().shelf(),
+                        models.lessons().desk(),
+                        commands.lessons(),
+                        controls,
+                        wording,
+                        subscriptions);
+        BorderPane page = new BorderPane(running);
+        page.setBottom(
+                new AuthorStrip(
+                        models.lessons().author(),
+                        room,
+                        () -> column.show(Page.AUTHOR),
+                        wording,
+                        subscriptions));
+        return page;
+    }
+
+    private ExamplesColumn examples() {
+        return new ExamplesColumn(
+                models.examples(),
+                models.thumbnails(),
+                models.bench(),
+                models.documents(),
+                wording,
+                subscriptions);
     }
 }

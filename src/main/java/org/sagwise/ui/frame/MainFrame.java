@@ -17,6 +17,8 @@ import org.sagwise.ui.notice.TeachingNotice;
 import org.sagwise.ui.prefs.Shown;
 import org.sagwise.ui.text.Wording;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Optional;
 
 /** Everything inside the window, in one language. */
@@ -29,6 +31,7 @@ final class MainFrame extends BorderPane {
     private static final double CURVES_SHARE = 0.29;
 
     private final Models models;
+    private final Commands commands;
     private final VBox foot = new VBox();
     private final BenchArea middle;
     private final CurvesDrawer curves;
@@ -38,6 +41,7 @@ final class MainFrame extends BorderPane {
 
     MainFrame(Models models, Commands commands, Wording wording, Subscriptions subscriptions) {
         this.models = models;
+        this.commands = commands;
         getStyleClass().add("frame");
         Controls controls = new Controls(wording, subscriptions);
         ClockTexts clockTexts = new ClockTexts(wording.locale());
@@ -68,16 +72,20 @@ final class MainFrame extends BorderPane {
         setRight(side);
         left =
                 new LeftPages(
-                        models,
-                        commands.lessons(),
-                        middle.pane()::handTo,
-                        controls,
-                        wording,
-                        subscriptions);
+                        models, commands, middle.pane()::handTo, controls, wording, subscriptions);
         left.column().maxWidthProperty().bind(widthProperty().multiply(LARGEST_COLUMN_SHARE));
         notice = new TeachingNotice(wording.locale());
         arrangeOnChange(subscriptions);
-        DropTarget.on(this, models.documents());
+        DropTarget.on(this, this::take);
+    }
+
+    /** Opens what was dropped on the window, or what it was called with. */
+    void take(Path given) {
+        if (Files.isDirectory(given)) {
+            commands.author().openFolder().accept(given);
+        } else {
+            models.documents().open(given);
+        }
     }
 
     private void arrangeOnChange(Subscriptions subscriptions) {
@@ -85,7 +93,8 @@ final class MainFrame extends BorderPane {
         subscriptions.watch(widthProperty(), now -> arrange());
         subscriptions.onChange(models.looks().property(), this::arrange);
         subscriptions.watch(
-                models.lessons().room().playerProperty().map(Optional::isPresent), this::turnTo);
+                models.lessons().room().playerProperty().map(Optional::isPresent),
+                now -> arrange());
         subscriptions.onChange(
                 models.lessons()
                         .room()
@@ -94,11 +103,6 @@ final class MainFrame extends BorderPane {
                 this::arrange);
         subscriptions.watch(heightProperty(), now -> arrange());
         subscriptions.watch(models.clock().haltProperty(), now -> arrange());
-    }
-
-    private void turnTo(boolean lesson) {
-        left.turnTo(lesson);
-        arrange();
     }
 
     private void arrange() {
@@ -153,6 +157,11 @@ final class MainFrame extends BorderPane {
     /** Goes where a door of the opening page leads. */
     void enter(DoorsDialog.Door door) {
         left.enter(door);
+    }
+
+    /** Shows the lessons to choose from. */
+    void showLessons() {
+        left.column().show(LeftColumn.Page.LESSONS);
     }
 
     /** Shows the card of what is chosen, ready to be filled in. */

@@ -13,6 +13,7 @@ import org.sagwise.ui.dialog.Dialogs;
 import org.sagwise.ui.dialog.SideWindows;
 import org.sagwise.ui.fire.SpaceBar;
 import org.sagwise.ui.lesson.LessonCommands;
+import org.sagwise.ui.lesson.author.AuthorCommands;
 import org.sagwise.ui.lesson.lead.LeadCommands;
 import org.sagwise.ui.lesson.lead.LeadView;
 import org.sagwise.ui.lesson.lead.LeadWindow;
@@ -97,7 +98,7 @@ public final class MainWindow implements Commands.WindowActions {
                     boolean first = models.preferences().get().noticeRead() == 0;
                     NoticeDialogs.showOnce(models.preferences(), dialogs);
                     leftovers.offer(models.documents(), dialogs);
-                    file.ifPresent(models.documents()::open);
+                    file.ifPresent(frame()::take);
                     if (first && file.isEmpty() && models.bench().history().isSaved()) {
                         showDoors();
                     }
@@ -151,6 +152,12 @@ public final class MainWindow implements Commands.WindowActions {
                         ClockCommands.of(models.clock(), models.preferences(), this::saveCourse),
                         LessonCommands.of(
                                 models.lessons().room(), models.lessons().book(), dialogs),
+                        AuthorCommands.of(
+                                models.lessons().author(),
+                                models.preferences(),
+                                stage,
+                                dialogs,
+                                () -> frame().showLessons()),
                         this);
         MainFrame frame = new MainFrame(models, commands, words, inside);
         if (scene == null) {
@@ -196,9 +203,13 @@ public final class MainWindow implements Commands.WindowActions {
         CourseSaver.save(models.clock(), stage, dialogs);
     }
 
+    private MainFrame frame() {
+        return (MainFrame) stage.getScene().getRoot();
+    }
+
     @Override
     public void showCard() {
-        ((MainFrame) stage.getScene().getRoot()).showCard();
+        frame().showCard();
     }
 
     private LeadWindow lead(SideWindows windows, Wording words) {
@@ -239,10 +250,7 @@ public final class MainWindow implements Commands.WindowActions {
     @Override
     public void showDoors() {
         DoorsDialog.show(
-                models.examples(),
-                models.thumbnails(),
-                dialogs,
-                door -> ((MainFrame) stage.getScene().getRoot()).enter(door));
+                models.examples(), models.thumbnails(), dialogs, door -> frame().enter(door));
     }
 
     @Override
@@ -290,6 +298,7 @@ public final class MainWindow implements Commands.WindowActions {
                         commands.fullScreen(),
                         commands.quit()));
         withKeys.addAll(commands.lessons().all());
+        withKeys.addAll(commands.author().withKeys());
         KeysDialog.show(withKeys, dialogs);
     }
 

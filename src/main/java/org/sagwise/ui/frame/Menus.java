@@ -208,7 +208,9 @@ final class Menus {
         return LearnMenu.of(
                 models.lessons().shelf(),
                 models.lessons().room(),
+                models.lessons().author(),
                 commands.lessons(),
+                commands.author(),
                 commands.lead(),
                 controls,
                 wording,

@@ -12,6 +12,7 @@ import org.sagwise.ui.lesson.ClassDesk;
 import org.sagwise.ui.lesson.LessonRoom;
 import org.sagwise.ui.lesson.LessonShelf;
 import org.sagwise.ui.lesson.ProgressBook;
+import org.sagwise.ui.lesson.author.AuthorDesk;
 import org.sagwise.ui.model.BenchModel;
 import org.sagwise.ui.prefs.PreferencesModel;
 import org.sagwise.ui.shelf.ShelfColumn;
@@ -40,5 +41,10 @@ public record Models(
         Executor behindTheScenes) {
 
     /** Lessons to choose from, and the one that runs. */
-    public record Lessons(LessonShelf shelf, LessonRoom room, ProgressBook book, ClassDesk desk) {}
+    public record Lessons(
+            LessonShelf shelf,
+            LessonRoom room,
+            ProgressBook book,
+            ClassDesk desk,
+            AuthorDesk author) {}
 }

@@ -31,7 +31,7 @@ public final class LessonColumn extends BorderPane {
 
     /** What is built anew for: anything but a change of the bench. */
     private record Shown(
-            String lesson, int at, List<Answers> answers, boolean summary, Optional<Tally> vote) {}
+            Lesson lesson, int at, List<Answers> answers, boolean summary, Optional<Tally> vote) {}
 
     private final LessonRoom room;
     private final LessonShelf shelf;
@@ -130,7 +130,7 @@ public final class LessonColumn extends BorderPane {
         LessonPlayer now = player.get();
         Shown wanted =
                 new Shown(
-                        now.lesson().id(),
+                        now.lesson(),
                         now.at(),
                         now.allAnswers(),
                         room.atSummary(),

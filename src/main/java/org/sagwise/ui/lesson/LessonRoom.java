@@ -8,6 +8,7 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.sagwise.file.LessonProgress;
 import org.sagwise.lesson.Lesson;
 import org.sagwise.lesson.LessonPlayer;
+import org.sagwise.lesson.Naming;
 import org.sagwise.lesson.Step;
 import org.sagwise.part.Catalogue;
 import org.sagwise.scenario.Link;
@@ -178,17 +179,29 @@ public final class LessonRoom {
         player().map(LessonPlayer::reset).ifPresent(fresh -> rebuild(editName, fresh));
     }
 
-    /** Goes on in another language. */
+    /** Goes on in another language; the bench speaks it as well. */
     public void speak() {
-        change(
-                now ->
-                        LessonPlayer.resume(
-                                        now.lesson(),
-                                        catalogue,
-                                        locale.get(),
-                                        now.at(),
-                                        now.allAnswers())
-                                .edited(now.bench()));
+        player().filter(now -> !now.locale().equals(locale.get())).ifPresent(this::speak);
+    }
+
+    private void speak(LessonPlayer now) {
+        laying = true;
+        bench.rewrite(new Naming(now.lesson(), now.locale(), locale.get())::translate);
+        laying = false;
+        player.set(Optional.of(now.speaking(locale.get()).edited(present())));
+    }
+
+    /** Goes on, at the step of the same name, in the lesson that its author has just changed. */
+    public void reload(Lesson changed) {
+        boolean over = atSummary.get();
+        player().filter(now -> now.lesson().id().equals(changed.id()))
+                .filter(now -> !now.lesson().equals(changed))
+                .map(now -> now.reloaded(changed))
+                .ifPresent(
+                        next -> {
+                            enter(next);
+                            atSummary.set(over);
+                        });
     }
 
     private void change(UnaryOperator<LessonPlayer> change) {

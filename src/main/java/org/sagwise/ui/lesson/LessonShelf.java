@@ -11,11 +11,16 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 
-/** The lessons that come with the program; read while the window opens. */
+/**
+ * The lessons that come with the program, read while the window opens, and those of one's own
+ * beside them.
+ */
 public final class LessonShelf {
 
     private final ReadOnlyObjectWrapper<List<Lesson>> lessons =
             new ReadOnlyObjectWrapper<>(List.of());
+
+    private final ReadOnlyObjectWrapper<List<Lesson>> own = new ReadOnlyObjectWrapper<>(List.of());
 
     /**
      * @param behindTheScenes where reading is done
@@ -35,9 +40,22 @@ public final class LessonShelf {
 
     /** The lesson that is taught after this one. */
     public Optional<Lesson> after(Lesson lesson) {
-        List<Lesson> all = lessons.get();
+        return after(lesson, lessons.get()).or(() -> after(lesson, own.get()));
+    }
+
+    private static Optional<Lesson> after(Lesson lesson, List<Lesson> all) {
         int at = all.stream().map(Lesson::id).toList().indexOf(lesson.id());
         return at >= 0 && at + 1 < all.size() ? Optional.of(all.get(at + 1)) : Optional.empty();
+    }
+
+    /** Lessons of one's own, in the order of their folders. */
+    public ReadOnlyObjectProperty<List<Lesson>> ownProperty() {
+        return own.getReadOnlyProperty();
+    }
+
+    /** Puts lessons of one's own beside the others. */
+    public void putOwn(List<Lesson> found) {
+        own.set(List.copyOf(found));
     }
 
     /** All lessons in the order in which they are taught; empty until they have been read. */

@@ -75,6 +75,14 @@ public final class BenchModel {
         set(history.get().edited(name, change.apply(scenario())));
     }
 
+    /**
+     * Says every state of the document in other words, also those that undo leads back to. It is no
+     * edit.
+     */
+    public void rewrite(UnaryOperator<Scenario> words) {
+        set(history.get().rewritten(words));
+    }
+
     public void undo() {
         set(history.get().undone());
     }

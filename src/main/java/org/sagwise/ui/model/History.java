@@ -5,6 +5,7 @@ import org.sagwise.scenario.Scenario;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * What was done to a document: every scenario it has been, each with the name of the edit that made
@@ -61,6 +62,16 @@ public record History(List<Entry> entries, int at, Optional<Scenario> onDisk) {
         List<Entry> kept = new ArrayList<>(entries.subList(0, at + 1));
         kept.add(new Entry(edit, result));
         return new History(kept, at + 1, onDisk);
+    }
+
+    /** The same history with every document in other words. */
+    public History rewritten(UnaryOperator<Scenario> words) {
+        return new History(
+                entries.stream()
+                        .map(entry -> new Entry(entry.edit(), words.apply(entry.scenario())))
+                        .toList(),
+                at,
+                onDisk.map(words));
     }
 
     /** Name of the edit that {@link #undone()} takes back. */

@@ -38,6 +38,13 @@ public record Preferences(Map<String, Object> values) {
             Setting.number("bench_share", 0.62, 0.2, 0.9);
     private static final Setting<List<Path>> RECENT =
             new Setting<>("recent", List.of(), Preferences::readPaths, Preferences::writePaths);
+    private static final Setting<List<Path>> RECENT_LESSONS =
+            new Setting<>(
+                    "recent_lessons", List.of(), Preferences::readPaths, Preferences::writePaths);
+    private static final Setting<List<Path>> LESSON_FOLDER =
+            new Setting<>(
+                    "lesson_folder", List.of(), Preferences::readPaths, Preferences::writePaths);
+    private static final Setting<Shown> AUTHORING = Setting.choice("authoring", Shown.HIDDEN);
     private static final Setting<Optional<WindowPlace>> WINDOW =
             new Setting<>(
                     "window",
@@ -148,6 +155,41 @@ public record Preferences(Map<String, Object> values) {
         newer.remove(file);
         newer.add(0, file);
         return withRecent(newer.subList(0, Math.min(MOST_RECENT, newer.size())));
+    }
+
+    /** Folders of lessons opened last, the latest first. */
+    public List<Path> recentLessons() {
+        return get(RECENT_LESSONS);
+    }
+
+    public Preferences withRecentLessons(List<Path> folders) {
+        return with(RECENT_LESSONS, folders);
+    }
+
+    /** The folder of lessons that is open beside those that come with the program. */
+    public Optional<Path> lessonFolder() {
+        return get(LESSON_FOLDER).stream().findFirst();
+    }
+
+    /** With this folder open, and the latest of those opened. */
+    public Preferences withLessonFolder(Optional<Path> folder) {
+        List<Path> newer = new ArrayList<>(recentLessons());
+        folder.ifPresent(
+                path -> {
+                    newer.remove(path);
+                    newer.add(0, path);
+                });
+        return withRecentLessons(newer.subList(0, Math.min(MOST_RECENT, newer.size())))
+                .with(LESSON_FOLDER, folder.stream().toList());
+    }
+
+    /** Whether what is to be mended in lessons of one's own is shown beside them. */
+    public Shown authoring() {
+        return get(AUTHORING);
+    }
+
+    public Preferences withAuthoring(Shown shown) {
+        return with(AUTHORING, shown);
     }
 
     /** Where the window was; empty before it was closed for the first time. */

@@ -78,7 +78,13 @@ class UiTextsTest {
                 .filter(spec -> !spec.name().equals("material"))
                 .forEach(spec -> addKey(keys, spec));
         keys.add("key.contact_mohm");
-        Stream.of("left.shelf", "left.card", "left.examples", "left.lessons", "left.lesson")
+        Stream.of(
+                        "left.shelf",
+                        "left.card",
+                        "left.examples",
+                        "left.lessons",
+                        "left.lesson",
+                        "left.author")
                 .forEach(key -> keys.addAll(Set.of(key, key + ".tip")));
         Stream.of(PartKind.values()).forEach(kind -> keys.add("shelf.family." + kind.word()));
         Stream.of("supply", "resistor", "meter")

@@ -9,6 +9,7 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 
 import org.sagwise.lesson.Answers;
+import org.sagwise.lesson.Lesson;
 import org.sagwise.lesson.LessonPlayer;
 import org.sagwise.lesson.Step;
 import org.sagwise.ui.command.Command;
@@ -28,7 +29,7 @@ import java.util.stream.Stream;
 public final class LeadView extends BorderPane {
 
     /** What the instructor's side is built anew for. */
-    private record Shown(String lesson, int at, List<Answers> answers) {}
+    private record Shown(Lesson lesson, int at, List<Answers> answers) {}
 
     private final LessonRoom room;
     private final LessonShelf shelf;
@@ -101,7 +102,7 @@ public final class LeadView extends BorderPane {
 
     private void update() {
         Optional<Shown> wanted =
-                room.player().map(it -> new Shown(it.lesson().id(), it.at(), it.allAnswers()));
+                room.player().map(it -> new Shown(it.lesson(), it.at(), it.allAnswers()));
         if (!wanted.equals(shown) || wanted.isEmpty()) {
             rebuild();
             shown = wanted;

@@ -1,0 +1,120 @@
+package org.sagwise.ui.lesson.author;
+
+import javafx.geometry.Orientation;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.ContentDisplay;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.VBox;
+
+import org.sagwise.file.LessonFault;
+import org.sagwise.ui.model.Subscriptions;
+import org.sagwise.ui.scroll.FocusScroll;
+import org.sagwise.ui.text.Wording;
+
+/** Everything that is to be mended in the lessons of one's own; pressing one goes to its step. */
+public final class AuthorPage extends ScrollPane {
+
+    private final AuthorDesk desk;
+    private final Runnable showLesson;
+    private final Wording wording;
+    private final VBox list = new VBox();
+
+    /**
+     * @param showLesson shows the lesson that runs
+     */
+    public AuthorPage(
+            AuthorDesk desk, Runnable showLesson, Wording wording, Subscriptions subscriptions) {
+        this.desk = desk;
+        this.showLesson = showLesson;
+        this.wording = wording;
+        setId("author-page");
+        getStyleClass().addAll("plain-scroll", "examples");
+        setFitToWidth(true);
+        setHbarPolicy(ScrollBarPolicy.NEVER);
+        list.getStyleClass().addAll("column", "lesson-list");
+        setContent(list);
+        FocusScroll.in(this, subscriptions);
+        subscriptions.watch(desk.lessonsProperty(), now -> show());
+    }
+
+    private void show() {
+        list.getChildren().clear();
+        if (desk.lessonsProperty().get().isEmpty()) {
+            list.getChildren().add(label(wording.say("author.no-folder"), "quiet"));
+        }
+        desk.lessonsProperty().get().forEach(this::show);
+    }
+
+    private void show(OwnLesson own) {
+        list.getChildren().add(label(own.checked().id(), "section-title"));
+        int count = own.checked().faults().size();
+        if (count == 0) {
+            list.getChildren().add(label(wording.say("author.sound"), "lesson-done"));
+        } else if (own.isBehind()) {
+            String key = own.lesson().isPresent() ? "author.behind" : "author.broken";
+            list.getChildren().add(label(wording.say(key, count), "lesson-trouble"));
+        }
+        Button edit = new Button(wording.say("author.edit"));
+        edit.setTooltip(new Tooltip(wording.say("author.edit.tip")));
+        edit.setOnAction(event -> desk.edit(own));
+        list.getChildren().add(edit);
+        for (LessonFault fault : own.checked().faults()) {
+            list.getChildren().add(entry(own, fault));
+        }
+    }
+
+    private Button entry(OwnLesson own, LessonFault fault) {
+        FaultButton button = new FaultButton(new FaultCard(fault, wording));
+        boolean leads = own.lesson().isPresent() && own.checked().step(fault).isPresent();
+        button.setOnAction(
+                event -> {
+                    if (leads) {
+                        desk.show(own, own.checked().step(fault));
+                        showLesson.run();
+                    } else {
+                        desk.edit(own);
+                    }
+                });
+        button.setTooltip(new Tooltip(wording.say(leads ? "author.go.tip" : "author.edit.tip")));
+        return button;
+    }
+
+    private static Label label(String words, String style) {
+        Label label = new Label(words);
+        label.setWrapText(true);
+        label.setMinHeight(USE_PREF_SIZE);
+        label.getStyleClass().add(style);
+        return label;
+    }
+
+    /** As high as its words need that are wrapped to its width; a button itself would guess. */
+    private static final class FaultButton extends Button {
+
+        private final FaultCard card;
+
+        FaultButton(FaultCard card) {
+            this.card = card;
+            setGraphic(card);
+            setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
+            getStyleClass().add("example");
+            setAlignment(Pos.TOP_LEFT);
+            setMaxWidth(Double.MAX_VALUE);
+            setAccessibleText(card.getAccessibleText());
+        }
+
+        @Override
+        public Orientation getContentBias() {
+            return Orientation.HORIZONTAL;
+        }
+
+        @Override
+        protected double computePrefHeight(double width) {
+            double across = snappedLeftInset() + snappedRightInset();
+            double inside = width < 0 ? card.prefWidth(-1) : width - across;
+            return snappedTopInset() + card.prefHeight(inside) + snappedBottomInset();
+        }
+    }
+}

@@ -1,0 +1,54 @@
+package org.sagwise.ui.lesson.author;
+
+import org.sagwise.file.LessonFolder;
+
+import java.nio.file.Path;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.ScheduledFuture;
+import java.util.concurrent.TimeUnit;
+
+/**
+ * Tells when a folder of lessons has been saved in. It looks from time to time, which works on
+ * every file system and however an editor writes; it tells once the files have come to rest, so
+ * that nothing half written is read.
+ */
+final class FolderWatch implements AutoCloseable {
+
+    private static final long EVERY_MS = 250;
+
+    private final Path folder;
+    private final Runnable saved;
+    private final ScheduledFuture<?> beat;
+    private String told;
+    private String last;
+
+    /**
+     * @param behind where it looks, and from where it tells
+     */
+    static FolderWatch start(Path folder, Runnable saved, ScheduledExecutorService behind) {
+        return new FolderWatch(folder, saved, behind);
+    }
+
+    private FolderWatch(Path folder, Runnable saved, ScheduledExecutorService behind) {
+        this.folder = folder;
+        this.saved = saved;
+        this.told = LessonFolder.stamp(folder);
+        this.last = told;
+        beat = behind.scheduleWithFixedDelay(this::look, EVERY_MS, EVERY_MS, TimeUnit.MILLISECONDS);
+    }
+
+    /** Looks once. */
+    void look() {
+        String now = LessonFolder.stamp(folder);
+        if (now.equals(last) && !now.equals(told)) {
+            told = now;
+            saved.run();
+        }
+        last = now;
+    }
+
+    @Override
+    public void close() {
+        beat.cancel(false);
+    }
+}

@@ -1,0 +1,103 @@
+package org.sagwise.ui.lesson.author;
+
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.VBox;
+
+import org.sagwise.ui.command.Controls;
+import org.sagwise.ui.lesson.LessonButton;
+import org.sagwise.ui.lesson.LessonRoom;
+import org.sagwise.ui.lesson.ProgressBook;
+import org.sagwise.ui.model.Subscriptions;
+import org.sagwise.ui.text.Wording;
+
+import java.nio.file.Path;
+import java.util.Optional;
+
+/** Lessons of one's own, over those that come with the program. */
+public final class OwnShelf extends VBox {
+
+    private final AuthorDesk desk;
+    private final LessonRoom room;
+    private final ProgressBook book;
+    private final AuthorCommands commands;
+    private final Runnable showAll;
+    private final Controls controls;
+    private final Wording wording;
+
+    /**
+     * @param showAll shows everything that is to be mended
+     */
+    public OwnShelf(
+            AuthorDesk desk,
+            LessonRoom room,
+            ProgressBook book,
+            AuthorCommands commands,
+            Runnable showAll,
+            Controls controls,
+            Wording wording,
+            Subscriptions subscriptions) {
+        this.desk = desk;
+        this.room = room;
+        this.book = book;
+        this.commands = commands;
+        this.showAll = showAll;
+        this.controls = controls;
+        this.wording = wording;
+        setId("own-lessons");
+        getStyleClass().add("lesson-list");
+        subscriptions.watch(desk.lessonsProperty(), now -> show());
+        subscriptions.onChange(desk.authoring(), this::show);
+        subscriptions.onChange(book.property(), this::show);
+    }
+
+    private void show() {
+        getChildren().clear();
+        Optional<Path> folder = desk.folderProperty().get();
+        if (folder.isPresent()) {
+            Label heading = new Label(wording.say("author.folder", folder.get().getFileName()));
+            heading.getStyleClass().add("section-title");
+            heading.setTooltip(new Tooltip(folder.get().toString()));
+            getChildren().add(heading);
+            desk.lessonsProperty().get().forEach(it -> getChildren().add(button(it)));
+            getChildren()
+                    .add(
+                            new FlowPane(
+                                    4,
+                                    4,
+                                    authoring(),
+                                    controls.button(commands.open()),
+                                    controls.button(commands.putAway())));
+        } else {
+            getChildren().add(controls.button(commands.open()));
+        }
+    }
+
+    private ToggleButton authoring() {
+        ToggleButton toggle = new ToggleButton(wording.say(commands.author().textKey()));
+        toggle.setId("button-author");
+        toggle.setSelected(desk.authoring().getValue());
+        controls.explain(toggle, commands.author());
+        toggle.setOnAction(event -> commands.author().action().run());
+        return toggle;
+    }
+
+    private Button button(OwnLesson own) {
+        int faults = own.checked().faults().size();
+        boolean writes = desk.authoring().getValue();
+        if (own.lesson().isPresent() && !(writes && faults > 0)) {
+            return LessonButton.of(own.lesson().get(), room, book, wording);
+        }
+        String title =
+                own.lesson().map(it -> it.title().in(wording.locale())).orElse(own.checked().id());
+        String key = own.isBehind() ? "author.broken" : "author.to-mend";
+        LessonButton button =
+                new LessonButton(
+                        own.id(), title, wording.say(key, faults), "lesson-trouble", wording);
+        button.setOnAction(event -> own.lesson().ifPresentOrElse(room::start, showAll));
+        return button;
+    }
+}
