@@ -60,7 +60,17 @@ public record KeySpec(String name, Type type, Need need) {
      *
      * @param longest most characters allowed
      */
-    public record TextType(int longest) implements Type {}
+    public record TextType(int longest) implements Type {
+
+        /** As much of a text as is allowed. */
+        public String cut(String text) {
+            if (text.length() <= longest) {
+                return text;
+            }
+            int end = Character.isHighSurrogate(text.charAt(longest - 1)) ? longest - 1 : longest;
+            return text.substring(0, end);
+        }
+    }
 
     /**
      * One of a few words.

@@ -18,7 +18,7 @@ public record PartName(PartKind kind, String id, Optional<String> label) {
     }
 
     /** The name of a part; of one that is not there its id stands for the name. */
-    static PartName of(Scenario scenario, String id) {
+    public static PartName of(Scenario scenario, String id) {
         return scenario.part(id)
                 .map(PartName::of)
                 .orElseGet(() -> new PartName(PartKind.RESISTOR, id, Optional.of(id)));

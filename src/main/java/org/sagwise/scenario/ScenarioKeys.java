@@ -103,11 +103,19 @@ public final class ScenarioKeys {
                     optional(MeterMode.KEY, choiceElse("volts", MeterMode.words())),
                     FOREIGN);
 
-    /** A note; {@code on} names a part, or a link by its id. */
+    public static final TextType NOTE_TEXT = new TextType(4_000);
+    public static final KeySpec.NumberType NOTE_AWAY = from(-10_000, 10_000);
+
+    /**
+     * A note; {@code on} names a part, or a link by its id. Where it was laid: grid units to the
+     * right of the middle of that, and below it.
+     */
     public static final List<KeySpec> NOTE =
             List.of(
                     required("on", new TextType(65)),
-                    required("text", new TextType(4_000)),
+                    required("text", NOTE_TEXT),
+                    optional("dx", NOTE_AWAY),
+                    optional("dy", NOTE_AWAY),
                     FOREIGN);
 
     /** Where a part lies: grid units from the left and the top, degrees clockwise. */

@@ -237,7 +237,12 @@ public final class RandomScenarios {
         return parts.stream()
                 .filter(part -> random.nextInt(4) == 0)
                 .map(part -> Note.of(part.id(), data.text(60)))
+                .map(note -> random.nextBoolean() ? note : note.lying(away(), away()))
                 .toList();
+    }
+
+    private double away() {
+        return random.nextInt(2_000) / 100.0 - 10;
     }
 
     private Map<String, Placement> placement(List<Part> parts) {

@@ -22,7 +22,7 @@ import java.util.stream.Stream;
 /** A post calls terminals by words, in both languages; a file's keys stay in the share text. */
 class PlainWordsTest {
 
-    private static final Path DEMOS = Path.of("src/main/resources/org/sagwise/demo");
+    private static final Path DEMOS = Path.of("demo-scenarios");
 
     static Stream<Path> demos() throws IOException {
         try (Stream<Path> files = Files.walk(DEMOS)) {

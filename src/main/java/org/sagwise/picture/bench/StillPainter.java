@@ -69,6 +69,9 @@ public final class StillPainter {
         }
         if (scene.shows(Detail.NOTES)) {
             scene.layout().notes().forEach(note -> NotePainter.paint(pen, note));
+            scene.layout().notes().stream()
+                    .filter(note -> scene.emphasis().notes().contains(note.index()))
+                    .forEach(note -> ring(pen, note.box(), true));
         }
         if (scene.shows(Detail.PROBES)) {
             scene.layout().probes().ifPresent(probes -> ProbePainter.paint(pen, scene, probes));

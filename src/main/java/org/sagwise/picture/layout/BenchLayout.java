@@ -72,7 +72,7 @@ public record BenchLayout(
         Routing routing = Routing.of(drawn.links(), parts);
         NotePlaces places = new NotePlaces(scenario, parts, routing, textScale);
         Optional<ProbeBox> probes = places.probes();
-        List<NoteBox> notes = places.notes();
+        List<NoteBox> notes = places.notes(drawing);
         Rectangle bounds = new Rectangle(0, 0, -1, -1);
         parts.forEach(part -> bounds.add(part.body().union(part.label())));
         routing.routes().forEach(route -> route.points().forEach(bounds::add));
@@ -132,6 +132,18 @@ public record BenchLayout(
         return parts.stream()
                 .filter(part -> part.body().contains(x, y))
                 .reduce((below, above) -> above);
+    }
+
+    /** The note under a point; of several the one drawn last. */
+    public Optional<NoteBox> noteAt(double x, double y) {
+        return notes.stream()
+                .filter(note -> note.box().contains(x, y))
+                .reduce((below, above) -> above);
+    }
+
+    /** The note at a place of the scenario's notes. */
+    public Optional<NoteBox> note(int index) {
+        return notes.stream().filter(note -> note.index() == index).findFirst();
     }
 
     /** The link nearest to a point, no farther than a distance. */

@@ -12,6 +12,9 @@ final class FreeRoom {
     private static final int RINGS = 24;
     private static final int CONDUCTOR = 8;
 
+    /** A note that was laid where there is no room is looked for a place this far around. */
+    private static final int RINGS_AROUND = 40;
+
     /** A line across something is as bad as so much more distance. */
     private static final double ACROSS_PART = 320;
 
@@ -60,6 +63,25 @@ final class FreeRoom {
         Rectangle found = best == null ? below(near, width, height) : best;
         taken.add(found);
         return found;
+    }
+
+    /** Takes a room, or the free one of its size that is nearest to it. */
+    Rectangle takeNear(Rectangle wished) {
+        Rectangle best = wished;
+        double least = isFree(wished) ? 0 : Double.MAX_VALUE;
+        for (int ring = 1; ring <= RINGS_AROUND && ring * PartShape.LATTICE < least; ring++) {
+            for (Point offset : ring(ring * PartShape.LATTICE)) {
+                Rectangle room = new Rectangle(wished);
+                room.translate(offset.x, offset.y);
+                double far = Math.hypot(offset.x, offset.y);
+                if (far < least && isFree(room)) {
+                    best = room;
+                    least = far;
+                }
+            }
+        }
+        taken.add(best);
+        return best;
     }
 
     private static Point middle(List<Point> points) {

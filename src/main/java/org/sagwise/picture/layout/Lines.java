@@ -8,8 +8,15 @@ final class Lines {
 
     private Lines() {}
 
-    /** Lines of at most so many characters, broken between words; longer words are cut. */
+    /**
+     * Lines of at most so many characters, broken between words and where the text breaks them;
+     * longer words are cut.
+     */
     static List<String> wrap(String text, int characters) {
+        return text.strip().lines().flatMap(line -> wrapLine(line, characters).stream()).toList();
+    }
+
+    private static List<String> wrapLine(String text, int characters) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
         for (String word : text.strip().split("\\s+")) {
@@ -25,7 +32,7 @@ final class Lines {
             line.append(line.isEmpty() ? "" : " ").append(rest);
         }
         flush(line, lines);
-        return lines;
+        return lines.isEmpty() ? List.of("") : lines;
     }
 
     private static void flush(StringBuilder line, List<String> lines) {

@@ -7,16 +7,29 @@ import java.awt.Rectangle;
 import java.util.List;
 
 /**
- * Where a note stands.
+ * Where a note lies.
  *
+ * @param index its place among the notes of the scenario
  * @param note the note
  * @param lines its text, broken into lines
  * @param box its outline
- * @param anchor the point on the bench that it speaks of
+ * @param target the middle of the part or joint that it speaks of
+ * @param anchor where the line from it to that ends
  */
-public record NoteBox(Note note, List<String> lines, Rectangle box, Point anchor) {
+public record NoteBox(
+        int index, Note note, List<String> lines, Rectangle box, Point target, Point anchor) {
 
     public NoteBox {
         lines = List.copyOf(lines);
+    }
+
+    /** How far its middle lies to the right of its target, grid units. */
+    public double dx() {
+        return (box.getCenterX() - target.x) / PartShape.GRID;
+    }
+
+    /** How far its middle lies below its target, grid units. */
+    public double dy() {
+        return (box.getCenterY() - target.y) / PartShape.GRID;
     }
 }

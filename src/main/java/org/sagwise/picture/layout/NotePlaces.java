@@ -5,14 +5,20 @@ import org.sagwise.scenario.Scenario;
 
 import java.awt.Point;
 import java.awt.Rectangle;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /** Places notes and the meter in the hand near what they speak of. */
 final class NotePlaces {
 
     private static final int CHARACTERS = 26;
+    private static final int MOST_CHARACTERS = 64;
+
+    /** Characters on a side of a square of text, squared: they are higher than wide. */
+    private static final double SQUARE = 17.0 / 7;
+
     private static final int CHARACTER_WIDTH = 7;
     private static final int LINE_HEIGHT = 17;
     private static final int PADDING = 10;
@@ -64,16 +70,29 @@ final class NotePlaces {
                 .findFirst();
     }
 
-    /** Places of all notes whose part or link is on the bench. */
-    List<NoteBox> notes() {
-        List<NoteBox> boxes = new ArrayList<>();
-        for (Note note : scenario.notes()) {
-            anchor(note).ifPresent(anchor -> boxes.add(place(note, anchor)));
+    /**
+     * Places of all notes whose part or link is on the bench. Those that somebody laid come first,
+     * so that the others keep out of their way.
+     *
+     * @param drawing in a schematic nothing lies where it was laid
+     */
+    List<NoteBox> notes(Drawing drawing) {
+        Map<Integer, NoteBox> boxes = new TreeMap<>();
+        for (boolean laid : new boolean[] {true, false}) {
+            for (int index = 0; index < scenario.notes().size(); index++) {
+                Note note = scenario.notes().get(index);
+                if (laid == (note.isLaid() && drawing == Drawing.BENCH)) {
+                    int place = index;
+                    target(note)
+                            .ifPresent(
+                                    target -> boxes.put(place, place(place, note, target, laid)));
+                }
+            }
         }
-        return boxes;
+        return List.copyOf(boxes.values());
     }
 
-    private Optional<Point> anchor(Note note) {
+    private Optional<Point> target(Note note) {
         for (PartBox part : parts) {
             if (part.id().equals(note.on())) {
                 return Optional.of(new Point(part.x(), part.y()));
@@ -87,13 +106,27 @@ final class NotePlaces {
         return Optional.empty();
     }
 
-    private NoteBox place(Note note, Point anchor) {
-        List<String> lines = Lines.wrap(note.text(), CHARACTERS);
+    private NoteBox place(int index, Note note, Point target, boolean laid) {
+        List<String> lines = Lines.wrap(note.text(), characters(note.text().length()));
         int longest = lines.stream().mapToInt(String::length).max().orElse(1);
         int width = (int) (textScale * longest * CHARACTER_WIDTH) + 2 * PADDING;
         int height = (int) (textScale * lines.size() * LINE_HEIGHT) + 2 * PADDING;
-        Rectangle box = room.take(List.of(anchor), width, height);
-        return new NoteBox(note, lines, box, edge(note, box, anchor));
+        Rectangle box =
+                laid
+                        ? room.takeNear(wished(note, target, width, height))
+                        : room.take(List.of(target), width, height);
+        return new NoteBox(index, note, lines, box, target, edge(note, box, target));
+    }
+
+    /** Long notes have long lines, so that they do not become a tower. */
+    private static int characters(int length) {
+        return (int) Math.max(CHARACTERS, Math.min(MOST_CHARACTERS, Math.sqrt(SQUARE * length)));
+    }
+
+    private static Rectangle wished(Note note, Point target, int width, int height) {
+        double x = target.x + note.dx() * PartShape.GRID - width / 2.0;
+        double y = target.y + note.dy() * PartShape.GRID - height / 2.0;
+        return new Rectangle((int) Math.round(x), (int) Math.round(y), width, height);
     }
 
     /** Where a line from a note ends: just inside the part that it speaks of. */

@@ -9,32 +9,38 @@ import java.util.Set;
  * @param chosen ids of parts that are selected or focused
  * @param pointed ids of parts that are pointed at, here or on the staircase
  * @param links places of links that are pointed at or selected
+ * @param notes places of notes that are pointed at or selected
  * @param terminal the terminal with the focus, as in {@code A.+}
  */
 public record Emphasis(
-        Set<String> chosen, Set<String> pointed, Set<Integer> links, Optional<String> terminal) {
+        Set<String> chosen,
+        Set<String> pointed,
+        Set<Integer> links,
+        Set<Integer> notes,
+        Optional<String> terminal) {
 
     public static final Emphasis NONE =
-            new Emphasis(Set.of(), Set.of(), Set.of(), Optional.empty());
+            new Emphasis(Set.of(), Set.of(), Set.of(), Set.of(), Optional.empty());
 
     public Emphasis {
         chosen = Set.copyOf(chosen);
         pointed = Set.copyOf(pointed);
         links = Set.copyOf(links);
+        notes = Set.copyOf(notes);
     }
 
     /** Parts and links that are pointed at. */
     public static Emphasis pointingAt(Set<String> parts, Set<Integer> links) {
-        return new Emphasis(Set.of(), parts, links, Optional.empty());
+        return new Emphasis(Set.of(), parts, links, Set.of(), Optional.empty());
     }
 
     /** Parts that are selected. */
     public static Emphasis choosing(Set<String> parts) {
-        return new Emphasis(parts, Set.of(), Set.of(), Optional.empty());
+        return new Emphasis(parts, Set.of(), Set.of(), Set.of(), Optional.empty());
     }
 
     public Emphasis withTerminal(String terminalName) {
-        return new Emphasis(chosen, pointed, links, Optional.of(terminalName));
+        return new Emphasis(chosen, pointed, links, notes, Optional.of(terminalName));
     }
 
     public boolean isOn(String part) {

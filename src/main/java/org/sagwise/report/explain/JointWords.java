@@ -4,7 +4,6 @@ import org.sagwise.quantity.Unit;
 import org.sagwise.scenario.Joint;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Names;
-import org.sagwise.scenario.Note;
 import org.sagwise.scenario.TerminalRef;
 
 import java.util.List;
@@ -52,7 +51,7 @@ final class JointWords {
     private Stream<String> notesOn(String id) {
         return speech.scenario().notes().stream()
                 .filter(note -> note.on().equals(id))
-                .map(Note::text);
+                .map(speech::note);
     }
 
     /** A wire's size as people say it. */

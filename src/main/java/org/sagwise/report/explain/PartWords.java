@@ -69,11 +69,11 @@ final class PartWords {
                     notes.append("; ")
                             .append(
                                     parts.size() == 1
-                                            ? speech.say("part.note", note.text())
+                                            ? speech.say("part.note", speech.note(note))
                                             : speech.say(
                                                     "part.note-on",
                                                     speech.name(part.id()),
-                                                    note.text()));
+                                                    speech.note(note)));
                 }
             }
         }

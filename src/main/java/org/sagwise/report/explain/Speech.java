@@ -6,6 +6,7 @@ import org.sagwise.quantity.QuantityFormat.Signs;
 import org.sagwise.quantity.Texts;
 import org.sagwise.quantity.Unit;
 import org.sagwise.scenario.Names;
+import org.sagwise.scenario.Note;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Scenario;
 
@@ -55,6 +56,11 @@ record Speech(Texts texts, QuantityFormat format, Scenario scenario) {
     /** What a part is called in a sentence. */
     String name(String id) {
         return scenario.part(id).map(part -> Names.in(locale()).part(part)).orElse(id);
+    }
+
+    /** A note in one line. */
+    String note(Note note) {
+        return note.text().strip().replaceAll("\\s*\\R\\s*", " / ");
     }
 
     String names(List<Part> parts) {

@@ -11,10 +11,13 @@ import org.sagwise.scenario.Scenario;
  * program put it has none, so {@link PlaceParts} comes first.
  */
 public sealed interface Edit
-        permits AddPart,
+        permits AddNote,
+                AddPart,
                 AlignParts,
                 ArrangeCells,
+                ChangeNote,
                 CutLinks,
+                DeleteNotes,
                 DeleteParts,
                 DuplicateParts,
                 FlipParts,

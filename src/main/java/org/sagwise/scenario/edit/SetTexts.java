@@ -12,12 +12,8 @@ import org.sagwise.scenario.ScenarioKeys;
 public record SetTexts(String title, String about) implements Edit {
 
     public SetTexts {
-        title = cut(title, ScenarioKeys.TITLE.longest());
-        about = cut(about, ScenarioKeys.ABOUT.longest());
-    }
-
-    private static String cut(String text, int longest) {
-        return text.length() <= longest ? text : text.substring(0, longest);
+        title = ScenarioKeys.TITLE.cut(title);
+        about = ScenarioKeys.ABOUT.cut(about);
     }
 
     @Override

@@ -117,7 +117,8 @@ final class Scenery {
         links.addAll(chosen.links());
         Set<Detail> details = EnumSet.copyOf(ON_SCREEN);
         details.addAll(more);
-        Emphasis emphasis = new Emphasis(chosen.parts(), lit.parts(), links, Optional.empty());
+        Emphasis emphasis =
+                new Emphasis(chosen.parts(), lit.parts(), links, Set.of(), Optional.empty());
         StillPainter.paint(graphics, scene.with(emphasis).with(details), view);
     }
 

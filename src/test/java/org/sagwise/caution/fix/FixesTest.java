@@ -64,7 +64,7 @@ class FixesTest {
                 "side-by-side-one-reversed | Turn cell B",
                 "torn-wrap | In place of cell A and cell B, take cells with a sound wrap",
                 "paper-clip-across-the-coil | Take away the joint from the coil's first end to the"
-                    + " coil's second end",
+                        + " coil's second end",
                 "meter-left-on-amps | Set the meter to volts",
             })
     void of_faultyDemo_offersTheCure(String name, String expected) {

@@ -34,6 +34,11 @@ final class RandomEdits {
     List<Edit> all() {
         List<Edit> edits = new ArrayList<>();
         edits.add(new AddPart(Part.of("A", PartKind.COIL, "ohm", 0.5), place()));
+        edits.add(new AddNote(new NoteTarget.OnPart("p-1"), "n".repeat(5_000)));
+        edits.add(new AddNote(new NoteTarget.OnJoint(random.nextInt(6)), "Two\nlines"));
+        edits.add(new ChangeNote(random.nextInt(3), new ChangeNote.Text("Otherwise")));
+        edits.add(new ChangeNote(random.nextInt(3), new ChangeNote.Place(2, 1e9)));
+        edits.add(new DeleteNotes(Set.of(random.nextInt(3), 7)));
         edits.add(new AlignParts(ids(), AlignParts.Line.ROW));
         edits.add(new AlignParts(ids(), AlignParts.Line.COLUMN));
         edits.add(new CutLinks(Set.of(random.nextInt(10), 10 + random.nextInt(10))));
