@@ -15,6 +15,7 @@ import javafx.scene.layout.StackPane;
 import org.sagwise.reading.Press;
 import org.sagwise.ui.command.Command;
 import org.sagwise.ui.command.Controls;
+import org.sagwise.ui.command.Crowding;
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.prefs.PreferencesModel;
 import org.sagwise.ui.prefs.Shown;
@@ -25,11 +26,8 @@ import java.util.List;
 /** The clock under the header: set time going, how fast, where it stands, and back again. */
 public final class ClockStrip extends HBox {
 
-    /** Widths below which the least needed is left to the menu, in heights of the text. */
-    private static final double ROOM_FOR_STEPS = 84;
-
-    private static final double ROOM_FOR_SLIDER = 56;
-    private static final double USUAL_TEXT = 14;
+    /** Least width of the course for a slider to be of use, in pixels at the usual size of text. */
+    private static final double LEAST_COURSE = 150;
 
     private final ClockModel clock;
     private final ClockTexts texts;
@@ -76,7 +74,6 @@ public final class ClockStrip extends HBox {
         TimeSlider slider = new TimeSlider(clock, texts, subscriptions);
         RunDownProgress progress = new RunDownProgress(clock, texts, subscriptions);
         course.getChildren().addAll(slider, progress);
-        course.setMinWidth(0);
         HBox.setHgrow(course, Priority.ALWAYS);
         getChildren().add(go(commands, controls, subscriptions));
         getChildren().addAll(steps);
@@ -171,13 +168,7 @@ public final class ClockStrip extends HBox {
     }
 
     private void arrange() {
-        double room = getWidth() / (USUAL_TEXT * looks.get().textScale());
-        steps.forEach(step -> show(step, room >= ROOM_FOR_STEPS));
-        show(course, room >= ROOM_FOR_SLIDER);
-    }
-
-    private static void show(Node node, boolean shown) {
-        node.setVisible(shown);
-        node.setManaged(shown);
+        course.setMinWidth(LEAST_COURSE * looks.get().textScale());
+        Crowding.relieve(this, List.of(steps, List.of(course), List.of(presses)));
     }
 }

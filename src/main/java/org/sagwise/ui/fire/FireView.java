@@ -2,6 +2,7 @@ package org.sagwise.ui.fire;
 
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.HBox;
@@ -25,6 +26,7 @@ public final class FireView extends HBox {
     private final FireButton button;
     private final Label state = new Label();
     private final Label hint = new Label();
+    private final VBox words = new VBox(state, hint);
 
     public FireView(
             BenchModel bench,
@@ -43,7 +45,6 @@ public final class FireView extends HBox {
         state.setId("fire-state");
         state.getStyleClass().add("fire-state");
         hint.getStyleClass().add("quiet");
-        VBox words = new VBox(state, hint);
         words.setAlignment(Pos.CENTER_LEFT);
         // The widest words decide the width, so that nothing beside them moves on a press.
         words.getStyleClass().add("fire-words");
@@ -53,6 +54,11 @@ public final class FireView extends HBox {
         subscriptions.onChange(thumb.latchedProperty(), this::update);
         subscriptions.onChange(thumb.lockedProperty(), this::update);
         subscriptions.watch(bench.assessmentProperty(), now -> update());
+    }
+
+    /** What it says beside the button; its spoken text says the same. */
+    public Node words() {
+        return words;
     }
 
     private ToggleButton latchButton(Command latch, Controls controls) {

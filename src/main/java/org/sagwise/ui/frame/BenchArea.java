@@ -23,6 +23,9 @@ import java.util.List;
 /** The middle of the window: hands, bench, what its colours mean, and the staircase beneath. */
 final class BenchArea {
 
+    /** Least height of a bench that still can be worked at, in pixels at the usual size of text. */
+    private static final double LEAST_BENCH = 150;
+
     private final Models models;
     private final Wording wording;
     private final Subscriptions subscriptions;
@@ -55,8 +58,13 @@ final class BenchArea {
         HBox benches = benches();
         VBox.setVgrow(benches, Priority.ALWAYS);
         HandBar hands = new HandBar(models.work(), edits, controls, wording, subscriptions);
-        leaveOutForClass(hands);
-        VBox upper = new VBox(hands, benches, foot());
+        HBox foot = foot();
+        VBox upper = new VBox(hands, benches, foot);
+        Runnable makeRoom = () -> show(hands, isRoomFor(hands, foot, upper));
+        subscriptions.onChange(upper.heightProperty(), makeRoom);
+        subscriptions.onChange(upper.widthProperty(), makeRoom);
+        subscriptions.onChange(models.looks().property(), makeRoom);
+        subscriptions.onChange(models.looks().projectorProperty(), makeRoom);
         StaircaseView staircase =
                 new StaircaseView(models.bench(), models.looks(), wording, subscriptions);
         split = new BenchSplit(upper, staircase, models.preferences());
@@ -105,12 +113,15 @@ final class BenchArea {
         return foot;
     }
 
-    private void leaveOutForClass(Region piece) {
-        subscriptions.watch(
-                models.looks().projectorProperty(),
-                projected -> {
-                    piece.setVisible(!projected);
-                    piece.setManaged(!projected);
-                });
+    /** A class that looks on needs no hands; and the bench comes before them. */
+    private boolean isRoomFor(Region hands, Region foot, Region upper) {
+        double taken = hands.prefHeight(upper.getWidth()) + foot.prefHeight(upper.getWidth());
+        boolean room = upper.getHeight() - taken >= LEAST_BENCH * models.looks().get().textScale();
+        return room && !models.looks().projectorProperty().get();
+    }
+
+    private static void show(Region piece, boolean shown) {
+        piece.setVisible(shown);
+        piece.setManaged(shown);
     }
 }

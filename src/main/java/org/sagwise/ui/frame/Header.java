@@ -1,6 +1,7 @@
 package org.sagwise.ui.frame;
 
 import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuBar;
 import javafx.scene.control.Tooltip;
@@ -8,13 +9,16 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
+import org.sagwise.ui.command.Crowding;
 import org.sagwise.ui.file.Documents;
 import org.sagwise.ui.fire.FireView;
 import org.sagwise.ui.model.BenchModel;
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.text.Wording;
+import org.sagwise.ui.theme.LooksModel;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 
 /** The strip across the top: fire button, title, menus. */
@@ -23,6 +27,13 @@ final class Header extends HBox {
     private final BenchModel bench;
     private final Documents documents;
     private final Wording wording;
+
+    /** Least width of the title for it to say anything, in pixels at the usual size of text. */
+    private static final double LEAST_TITLE = 90;
+
+    private final LooksModel looks;
+    private final VBox middle;
+    private final List<List<Node>> crowded;
     private final Label title = new Label();
     private final Label file = new Label();
 
@@ -31,10 +42,12 @@ final class Header extends HBox {
             MenuBar menus,
             BenchModel bench,
             Documents documents,
+            LooksModel looks,
             Wording wording,
             Subscriptions subscriptions) {
         this.bench = bench;
         this.documents = documents;
+        this.looks = looks;
         this.wording = wording;
         getStyleClass().add("header");
         setAlignment(Pos.CENTER_LEFT);
@@ -42,13 +55,23 @@ final class Header extends HBox {
         file.setId("bench-file");
         title.getStyleClass().add("bench-title");
         file.getStyleClass().add("quiet");
-        VBox middle = new VBox(title, file);
+        middle = new VBox(title, file);
         middle.setAlignment(Pos.CENTER);
-        middle.setMinWidth(0);
         HBox.setHgrow(middle, Priority.ALWAYS);
+        title.setMinWidth(0);
+        menus.setMinWidth(USE_PREF_SIZE);
+        crowded = List.of(List.of(middle), List.of(fire.words()));
         getChildren().addAll(fire, middle, menus);
         subscriptions.onChange(bench.historyProperty(), this::update);
+        subscriptions.onChange(widthProperty(), this::arrange);
+        subscriptions.onChange(looks.property(), this::arrange);
         subscriptions.watch(documents.fileProperty(), now -> update());
+    }
+
+    /** The title stands on the window's edge too. */
+    private void arrange() {
+        middle.setMinWidth(LEAST_TITLE * looks.get().textScale());
+        Crowding.relieve(this, crowded);
     }
 
     private void update() {

@@ -37,6 +37,7 @@ final class Heading extends VBox {
                         menus.bar(),
                         models.bench(),
                         models.documents(),
+                        models.looks(),
                         wording,
                         subscriptions);
         ClockStrip strip =
