@@ -65,9 +65,12 @@ public final class Runner {
     }
 
     /**
-     * @param mostEffort additions and multiplications after which the run is given up
+     * Runs a bench by a plan, for those who wait less long than usual.
+     *
+     * @param mostEffort additions and multiplications after which the run is given up; a usual
+     *     machine does some 1e9 of them in a second
      */
-    static RunResult run(
+    public static RunResult run(
             Bench bench,
             RunPlan plan,
             RunSettings settings,

@@ -39,7 +39,10 @@ final class Answers {
 
     private Answers() {}
 
-    /** Whatever came of loading a scenario: words, or everything the program says about it. */
+    /**
+     * Whatever came of loading a scenario: words, or everything the program says about it, each in
+     * good time.
+     */
     static void of(Loaded loaded) {
         words(loaded);
         loaded.scenario().ifPresent(Answers::everything);
@@ -54,22 +57,27 @@ final class Answers {
         }
     }
 
-    /** Solves a scenario, judges, cures, explains, lays out and shares it. */
-    static void everything(Scenario scenario) {
+    /** Solves a scenario, judges, cures, explains, compares, lays out and shares it. */
+    private static void everything(Scenario scenario) {
+        Effort.bounded(() -> Fixes.of(Assessment.of(scenario, CATALOGUE)));
         Assessment assessment = Assessment.of(scenario, CATALOGUE);
         Fixes.of(assessment).forEach(Answers::harmless);
         Optional<Cure> cure = Cure.of(assessment);
+        Effort.bounded(() -> explained(assessment, cure));
+        cure.ifPresent(it -> Effort.bounded(() -> Comparison.of(assessment, it.after())));
+        Effort.bounded(() -> BenchLayout.of(scenario));
+        String shared = ShareText.of(scenario).orElseThrow();
+        assertEquals(scenario, ShareText.read(shared, READER).scenario().orElseThrow());
+    }
+
+    private static void explained(Assessment assessment, Optional<Cure> cure) {
         Explanation.Materials materials =
                 new Explanation.Materials(
-                        ShareText.of(scenario), cure, Optional.empty(), List.of());
+                        ShareText.of(assessment.scenario()), cure, Optional.empty(), List.of());
         var post = Explanation.of(assessment, materials, Locale.ENGLISH, Signs.PRINT);
         for (PostFormat format : PostFormat.values()) {
             assertFalse(format.write(post, Locale.ENGLISH, Signs.ASCII).isBlank());
         }
-        cure.ifPresent(it -> Comparison.of(assessment, it.after()));
-        BenchLayout.of(scenario);
-        String shared = ShareText.of(scenario).orElseThrow();
-        assertEquals(scenario, ShareText.read(shared, READER).scenario().orElseThrow());
     }
 
     private static void harmless(Offer offer) {

@@ -31,15 +31,16 @@ final class BeforeAfter {
         this.after = after;
     }
 
-    static Block.Table table(Speech speech, Assessment before, Assessment after) {
+    static Block.Table table(
+            Speech speech, Assessment before, Assessment after, Optional<Life> lifeBefore) {
         BeforeAfter table = new BeforeAfter(speech, before, after);
-        table.write();
+        table.write(lifeBefore);
         List<String> heads =
                 List.of("", speech.say("head.as-built"), speech.say("head.as-corrected"));
         return new Block.Table(heads, table.rows);
     }
 
-    private void write() {
+    private void write(Optional<Life> lifeBefore) {
         rows.add(List.of(speech.say("row.gravest"), gravest(before), gravest(after)));
         boolean hasButton = !before.scenario().partsOf(PartKind.SWITCH).isEmpty();
         List<Part> cells = before.scenario().partsOf(PartKind.CELL);
@@ -59,15 +60,13 @@ final class BeforeAfter {
                             watts(before, coil),
                             watts(after, coil)));
         }
-        Optional<Life> one = Life.of(before);
-        Optional<Life> other = Life.of(after);
-        if (one.isPresent() && other.isPresent()) {
-            rows.add(
-                    List.of(
-                            speech.say("row.life"),
-                            one.get().duration(speech),
-                            other.get().duration(speech)));
+        if (lifeBefore.isPresent()) {
+            Life.of(after).ifPresent(lifeAfter -> life(lifeBefore.get(), lifeAfter));
         }
+    }
+
+    private void life(Life one, Life other) {
+        rows.add(List.of(speech.say("row.life"), one.duration(speech), other.duration(speech)));
     }
 
     private static boolean flows(Assessment assessment) {

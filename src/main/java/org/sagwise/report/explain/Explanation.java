@@ -32,12 +32,14 @@ public final class Explanation {
     private final Speech speech;
     private final Assessment assessment;
     private final Materials materials;
+    private final Optional<Life> life;
     private final List<Block> post = new ArrayList<>();
 
     private Explanation(Speech speech, Assessment assessment, Materials materials) {
         this.speech = speech;
         this.assessment = assessment;
         this.materials = materials;
+        this.life = Life.of(assessment);
     }
 
     /**
@@ -85,7 +87,7 @@ public final class Explanation {
         wrong();
         post.add(heading("head.numbers"));
         post.addAll(NumberTables.of(speech, assessment));
-        Life.of(assessment).ifPresent(this::life);
+        life.ifPresent(this::life);
         todo();
         materials.cure().ifPresent(this::corrected);
         post.add(heading("head.model"));
@@ -153,9 +155,9 @@ public final class Explanation {
         }
     }
 
-    private void life(Life life) {
+    private void life(Life told) {
         post.add(heading("head.life"));
-        post.add(new Paragraph(life.sentence(speech)));
+        post.add(new Paragraph(told.sentence(speech)));
     }
 
     private void todo() {
@@ -183,7 +185,7 @@ public final class Explanation {
                                 .map(fix -> speech.sentence(fix.name(speech.locale())))
                                 .toList()));
         post.add(new Paragraph(speech.say("corrected.changes")));
-        post.add(BeforeAfter.table(speech, assessment, cure.after()));
+        post.add(BeforeAfter.table(speech, assessment, cure.after(), life));
         post.add(new Paragraph(left(cure.after().cautions())));
         materials.pictures().stream().skip(1).forEach(post::add);
     }

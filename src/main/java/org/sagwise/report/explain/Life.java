@@ -5,7 +5,9 @@ import org.sagwise.quantity.Unit;
 import org.sagwise.reading.Bench;
 import org.sagwise.run.RunEnd;
 import org.sagwise.run.RunPlan;
+import org.sagwise.run.RunProgress;
 import org.sagwise.run.RunResult;
+import org.sagwise.run.RunSettings;
 import org.sagwise.run.RunTexts;
 import org.sagwise.run.Runner;
 
@@ -24,12 +26,18 @@ public record Life(Bench bench, RunResult result) {
     /** Larger packs take longer to simulate than anyone waits for a post. */
     private static final int MOST_CELLS = 8;
 
+    /**
+     * Additions and multiplications that a run for a post may take: about half a second's worth,
+     * since whoever explains a stranger's file must not wait long for it.
+     */
+    private static final double MOST_EFFORT = 5e8;
+
     private static final Set<RunEnd> TELLING =
             Set.of(RunEnd.CUTOFF, RunEnd.PROTECTION, RunEnd.BOARD, RunEnd.FUSE);
 
     /**
      * Runs a bench down; empty where that says nothing: something grave is wrong with it, there is
-     * nothing to run, or nothing ends it.
+     * nothing to run, or nothing ends it in good time.
      */
     public static Optional<Life> of(Assessment assessment) {
         Bench bench = assessment.bench();
@@ -38,7 +46,8 @@ public record Life(Bench bench, RunResult result) {
         if (grave || !delivers || bench.cells().isEmpty() || bench.cells().size() > MOST_CELLS) {
             return Optional.empty();
         }
-        RunResult result = Runner.run(bench, RunPlan.USUAL);
+        RunResult result =
+                Runner.run(bench, RunPlan.USUAL, RunSettings.USUAL, RunProgress.NONE, MOST_EFFORT);
         return TELLING.contains(result.end())
                 ? Optional.of(new Life(bench, result))
                 : Optional.empty();
