@@ -1,6 +1,7 @@
 package org.sagwise.ui.bench;
 
 import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.Background;
@@ -28,6 +29,7 @@ public final class PotentialLegend extends HBox {
     private static final int STOPS = 33;
 
     private final Wording wording;
+    private final Label title;
     private final Label low = new Label();
     private final Label high = new Label();
 
@@ -41,12 +43,17 @@ public final class PotentialLegend extends HBox {
         bar.getStyleClass().add("potential-bar");
         bar.setBackground(new Background(new BackgroundFill(scale(), CornerRadii.EMPTY, null)));
         Tooltip.install(bar, new Tooltip(wording.say("legend.tip")));
-        Label title = new Label(wording.say("legend.title"));
+        title = new Label(wording.say("legend.title"));
         for (Label label : new Label[] {title, low, high}) {
             label.getStyleClass().add("quiet");
         }
         getChildren().addAll(title, low, bar, high);
         subscriptions.watch(bench.assessmentProperty(), this::show);
+    }
+
+    /** What the scale is of; its tooltip says the same. */
+    public Node title() {
+        return title;
     }
 
     private void show(Assessment assessment) {

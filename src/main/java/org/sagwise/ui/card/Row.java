@@ -8,15 +8,20 @@ import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 import org.sagwise.scenario.KeySpec;
 import org.sagwise.ui.text.Wording;
 
+import java.util.Arrays;
 import java.util.List;
 
 /** One value of a card: its name, its field, a way back to the model, and what is wrong with it. */
 abstract class Row extends VBox {
+
+    /** Letters of a word that fits beside a field with its unit. */
+    private static final int LONGEST_BESIDE = 11;
 
     private final KeySpec spec;
     private final Change change;
@@ -49,7 +54,8 @@ abstract class Row extends VBox {
         HBox.setHgrow(name, Priority.ALWAYS);
         field.setId("field-" + spec.name());
         field.setAccessibleText(name());
-        HBox line = new HBox(name, field);
+        boolean isLong = hasLongWord(name());
+        HBox line = new HBox(isLong ? gap() : name, field);
         if (!unit.isEmpty()) {
             Label symbol = new Label(unit);
             symbol.getStyleClass().add("card-unit");
@@ -61,7 +67,18 @@ abstract class Row extends VBox {
         }
         line.getStyleClass().add("card-line");
         line.setAlignment(Pos.CENTER_LEFT);
-        getChildren().setAll(line);
+        getChildren().setAll(isLong ? List.of(name, line) : List.of(line));
+    }
+
+    /** Beside a field, such a word would be broken in its middle. */
+    private static boolean hasLongWord(String name) {
+        return Arrays.stream(name.split("[ -]")).anyMatch(word -> word.length() > LONGEST_BESIDE);
+    }
+
+    private static Region gap() {
+        Region gap = new Region();
+        HBox.setHgrow(gap, Priority.ALWAYS);
+        return gap;
     }
 
     /** Puts the field under its name, as wide as the card: for long words. */

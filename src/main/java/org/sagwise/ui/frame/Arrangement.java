@@ -11,8 +11,11 @@ package org.sagwise.ui.frame;
  * @param left whether the column at the left is there
  * @param side whether the column with the readings is there
  * @param noticeBeside whether the notice stands under the readings, and not at the foot
+ * @param curves where the curves are drawn
+ * @param roomy whether the column at the left may be wider than it must
  */
-record Arrangement(boolean left, boolean side, boolean noticeBeside, CurvesPlace curves) {
+record Arrangement(
+        boolean left, boolean side, boolean noticeBeside, CurvesPlace curves, boolean roomy) {
 
     /** Where the curves are drawn. */
     enum CurvesPlace {
@@ -64,6 +67,9 @@ record Arrangement(boolean left, boolean side, boolean noticeBeside, CurvesPlace
     /** Width that three columns need at the usual size of text, in pixels. */
     private static final double LEAST_FOR_THREE_COLUMNS = 960;
 
+    /** Width from which names on the shelf get a line of their own, in pixels. */
+    private static final double LEAST_FOR_WIDE_COLUMNS = 1500;
+
     /** Height that curves and a card about a cell that vents need together, in pixels. */
     private static final double LEAST_FOR_BOTH = 820;
 
@@ -78,7 +84,8 @@ record Arrangement(boolean left, boolean side, boolean noticeBeside, CurvesPlace
                 wanted.lesson() || wanted.left() && wide && !wanted.projected(),
                 !alone && (wide || !wanted.lesson()),
                 !alone && wide,
-                curves(wanted, room));
+                curves(wanted, room),
+                room.isWide(LEAST_FOR_WIDE_COLUMNS));
     }
 
     private static CurvesPlace curves(Wanted wanted, Room room) {

@@ -12,6 +12,7 @@ import org.sagwise.ui.bench.BesidePane;
 import org.sagwise.ui.bench.PotentialLegend;
 import org.sagwise.ui.bench.StatusLine;
 import org.sagwise.ui.command.Controls;
+import org.sagwise.ui.command.Crowding;
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.staircase.StaircaseView;
 import org.sagwise.ui.text.Wording;
@@ -25,6 +26,9 @@ final class BenchArea {
 
     /** Least height of a bench that still can be worked at, in pixels at the usual size of text. */
     private static final double LEAST_BENCH = 150;
+
+    /** Width that words about a part need, in pixels at the usual size of text. */
+    private static final double LEAST_STATUS = 560;
 
     private final Models models;
     private final Wording wording;
@@ -110,6 +114,14 @@ final class BenchArea {
                 now -> legend.setVisible(now.drawing() == Drawing.BENCH));
         HBox foot = new HBox(status, legend);
         foot.getStyleClass().add("bench-foot");
+        Runnable makeRoom =
+                () -> {
+                    status.setMinWidth(LEAST_STATUS * models.looks().get().textScale());
+                    Crowding.relieve(foot, List.of(List.of(legend.title())));
+                    status.setMinWidth(0);
+                };
+        subscriptions.onChange(foot.widthProperty(), makeRoom);
+        subscriptions.onChange(models.looks().property(), makeRoom);
         return foot;
     }
 

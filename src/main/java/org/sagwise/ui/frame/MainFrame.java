@@ -1,5 +1,6 @@
 package org.sagwise.ui.frame;
 
+import javafx.css.PseudoClass;
 import javafx.scene.Node;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.VBox;
@@ -29,6 +30,9 @@ final class MainFrame extends BorderPane {
 
     /** Share of the height that the drawer with curves takes. */
     private static final double CURVES_SHARE = 0.29;
+
+    /** Wide enough for names on one line. */
+    private static final PseudoClass ROOMY = PseudoClass.getPseudoClass("roomy");
 
     private final Models models;
     private final Commands commands;
@@ -112,6 +116,7 @@ final class MainFrame extends BorderPane {
         setLeft(now.left() ? left.column() : null);
         left.column().project(models.looks().projectorProperty().get());
         setRight(now.side() ? side : null);
+        pseudoClassStateChanged(ROOMY, now.roomy());
         placeNotice(now.noticeBeside());
         placeCurves(now.curves());
     }

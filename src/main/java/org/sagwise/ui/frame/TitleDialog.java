@@ -1,5 +1,6 @@
 package org.sagwise.ui.frame;
 
+import javafx.application.Platform;
 import javafx.scene.control.ButtonType;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextArea;
@@ -34,6 +35,7 @@ final class TitleDialog {
         hint.setWrapText(true);
         VBox content = new VBox(titleLabel, title, aboutLabel, about, hint);
         content.getStyleClass().add("dialog-words");
+        Platform.runLater(title::requestFocus);
         ButtonType change = dialogs.agree("title.do");
         dialogs.ask(
                         "title-dialog",

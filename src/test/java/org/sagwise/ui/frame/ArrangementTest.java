@@ -17,7 +17,7 @@ class ArrangementTest {
     void of_wideWindow_showsBothColumns() {
         Arrangement arrangement = Arrangement.of(bench(), WIDE);
 
-        assertEquals(new Arrangement(true, true, true, CurvesPlace.FOOT), arrangement);
+        assertEquals(new Arrangement(true, true, true, CurvesPlace.FOOT, false), arrangement);
     }
 
     @Test
@@ -51,8 +51,14 @@ class ArrangementTest {
         Wanted projected = new Wanted(false, false, true, false, false, true);
 
         assertEquals(
-                new Arrangement(false, false, false, CurvesPlace.NOWHERE),
+                new Arrangement(false, false, false, CurvesPlace.NOWHERE, false),
                 Arrangement.of(projected, WIDE));
+    }
+
+    @Test
+    void of_largeWindow_givesNamesOnTheShelfOneLine() {
+        assertTrue(Arrangement.of(bench(), new Room(1920, 1080, 1)).roomy());
+        assertFalse(Arrangement.of(bench(), new Room(1920, 1080, 1.5)).roomy());
     }
 
     @Test
