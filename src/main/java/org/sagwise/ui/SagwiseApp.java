@@ -53,7 +53,10 @@ import java.util.Locale;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.ThreadPoolExecutor;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
 import java.util.function.Supplier;
 
@@ -73,6 +76,16 @@ public final class SagwiseApp extends Application {
     private final ExecutorService time = Executors.newSingleThreadExecutor(SagwiseApp::timeThread);
     private final ScheduledExecutorService writing =
             Executors.newSingleThreadScheduledExecutor(SagwiseApp::quietThread);
+    private final ExecutorService painter =
+            new ThreadPoolExecutor(
+                    1,
+                    1,
+                    0,
+                    TimeUnit.SECONDS,
+                    new LinkedBlockingQueue<>(),
+                    SagwiseApp::painterThread,
+                    // The last frame of a window that closes may still ask for a picture.
+                    new ThreadPoolExecutor.DiscardPolicy());
     private final Recovery recovery = new Recovery(ConfigFolder.here());
     private MainWindow window;
 
@@ -139,6 +152,7 @@ public final class SagwiseApp extends Application {
                         examples,
                         new Thumbnails(examples, assess, behindTheScenes),
                         lessons,
+                        painter,
                         onRequest);
         recovery.follow(bench);
         window =
@@ -173,18 +187,26 @@ public final class SagwiseApp extends Application {
         onRequest.shutdownNow();
         time.shutdownNow();
         writing.shutdownNow();
+        painter.shutdownNow();
         recovery.close();
     }
 
     private static Thread timeThread(Runnable work) {
-        Thread thread = new Thread(work, "time on the bench");
+        return daemon(work, "time on the bench");
+    }
+
+    private static Thread painterThread(Runnable work) {
+        return daemon(work, "painter");
+    }
+
+    private static Thread daemon(Runnable work, String name) {
+        Thread thread = new Thread(work, name);
         thread.setDaemon(true);
         return thread;
     }
 
     private static Thread quietThread(Runnable work) {
-        Thread thread = new Thread(work, "behind the scenes");
-        thread.setDaemon(true);
+        Thread thread = daemon(work, "behind the scenes");
         thread.setPriority(Thread.MIN_PRIORITY);
         return thread;
     }

@@ -46,6 +46,7 @@ public final class FrameRecorder extends Application {
     private final SagwiseApp app = new SagwiseApp();
     private final Deque<Task> tasks = new ArrayDeque<>();
     private final Robot[] robot = new Robot[1];
+    private List<Node> cells = List.of();
     private Stage stage;
     private FrameLog log;
     private double recordS;
@@ -208,11 +209,13 @@ public final class FrameRecorder extends Application {
     }
 
     private Node part(int number) {
-        List<Node> parts =
-                node("bench").lookupAll(".touch").stream()
-                        .filter(each -> each.getId().startsWith("part-c"))
-                        .toList();
-        return parts.get(number % parts.size());
+        if (cells.isEmpty()) {
+            cells =
+                    node("bench").lookupAll(".touch").stream()
+                            .filter(each -> each.getId().startsWith("part-c"))
+                            .toList();
+        }
+        return cells.get(number % cells.size());
     }
 
     private void fire(String id) {

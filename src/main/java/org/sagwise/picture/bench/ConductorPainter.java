@@ -21,8 +21,14 @@ import java.util.List;
 /** Paints wires and plates in the colour of their potential. */
 final class ConductorPainter {
 
+    /** How much wider than a wire its halo is. */
+    static final double HALO = 15;
+
     private static final double RIM = 3.2;
-    private static final double HALO = 15;
+
+    /** How much wider than a wire is what hides the things behind it. */
+    static final double CASING = 2 * RIM + 1;
+
     private static final double SEEN_SHARE = 0.015;
 
     private final Pen pen;
@@ -56,7 +62,7 @@ final class ConductorPainter {
         double width = ConductorLook.width(conductor, scene.scenario());
         Path2D shape = shape(conductor);
         if (conductor.isWire()) {
-            pen.draw(shape, Tone.FELT, width + 2 * RIM + 1);
+            pen.draw(shape, Tone.FELT, width + CASING);
         }
         pen.draw(shape, Tone.CONDUCTOR_EDGE, width + RIM);
         double fromV = potential(conductor, true);
@@ -123,7 +129,7 @@ final class ConductorPainter {
         return scale.colour(potentialV).orElseGet(() -> pen.colour(Tone.METAL));
     }
 
-    private static Path2D shape(Conductor conductor) {
+    static Path2D shape(Conductor conductor) {
         return SoftPath.shape(conductor.points(), ConductorLook.radius(conductor));
     }
 

@@ -58,7 +58,7 @@ public final class StillPainter {
 
     private static void bench(Pen pen, BenchScene scene, PotentialScale scale) {
         if (scene.isSchematic()) {
-            rings(pen, scene);
+            EmphasisPainter.rings(pen, scene);
             SchematicPainter.paint(pen, scene);
         } else {
             things(pen, scene, scale);
@@ -69,9 +69,7 @@ public final class StillPainter {
         }
         if (scene.shows(Detail.NOTES)) {
             scene.layout().notes().forEach(note -> NotePainter.paint(pen, note));
-            scene.layout().notes().stream()
-                    .filter(note -> scene.emphasis().notes().contains(note.index()))
-                    .forEach(note -> ring(pen, note.box(), true));
+            EmphasisPainter.noteRings(pen, scene);
         }
         if (scene.shows(Detail.PROBES)) {
             scene.layout().probes().ifPresent(probes -> ProbePainter.paint(pen, scene, probes));
@@ -87,17 +85,9 @@ public final class StillPainter {
             shadow(pen, box);
         }
         new ConductorPainter(pen, scene, scale).paint();
-        rings(pen, scene);
+        EmphasisPainter.rings(pen, scene);
         for (PartBox box : scene.layout().parts()) {
             PAINTERS.get(box.part().kind()).paint(pen, scene, box);
-        }
-    }
-
-    private static void rings(Pen pen, BenchScene scene) {
-        for (PartBox box : scene.layout().parts()) {
-            if (scene.emphasis().isOn(box.id())) {
-                ring(pen, box.body(), scene.emphasis().chosen().contains(box.id()));
-            }
         }
     }
 
@@ -120,18 +110,6 @@ public final class StillPainter {
                             10),
                     Tone.SHADOW);
         }
-    }
-
-    private static void ring(Pen pen, Rectangle body, boolean chosen) {
-        pen.draw(
-                Shapes.round(
-                        body.getMinX() - 6,
-                        body.getMinY() - 6,
-                        body.getMaxX() + 6,
-                        body.getMaxY() + 6,
-                        12),
-                Tone.CHOSEN,
-                chosen ? 4 : 2.5);
     }
 
     private static void terminal(Pen pen, BenchScene scene, String name) {

@@ -20,9 +20,11 @@ import java.util.Set;
 public final class SchematicPainter {
 
     /** Width of every thin line. */
-    static final double LINE = 2.4;
+    public static final double LINE = 2.4;
 
-    private static final double HALO = 12;
+    /** Width of what stands out behind a line. */
+    public static final double HALO = 12;
+
     private static final double DOT = 4.6;
 
     private static final Map<PartKind, Symbol> SYMBOLS =
@@ -69,7 +71,8 @@ public final class SchematicPainter {
         }
     }
 
-    private static Path2D shape(Conductor conductor) {
+    /** The line that is drawn for a conductor. */
+    public static Path2D shape(Conductor conductor) {
         Path2D path = new Path2D.Double();
         Point first = conductor.points().get(0);
         path.moveTo(first.x, first.y);

@@ -10,11 +10,8 @@ import org.sagwise.caution.Assessment;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.picture.layout.Drawing;
 import org.sagwise.picture.layout.PartShape;
-import org.sagwise.picture.scene.Detail;
 import org.sagwise.scenario.Scenario;
-import org.sagwise.ui.canvas.CanvasLayer;
 import org.sagwise.ui.model.BenchModel;
-import org.sagwise.ui.model.Lit;
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.prefs.Motion;
 import org.sagwise.ui.text.Wording;
@@ -23,19 +20,14 @@ import org.sagwise.ui.work.EditCommands;
 import org.sagwise.ui.work.Workbench;
 
 import java.awt.Dimension;
-import java.awt.Graphics2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
-import java.util.EnumSet;
 import java.util.Locale;
 import java.util.OptionalInt;
-import java.util.Set;
+import java.util.concurrent.Executor;
 import java.util.function.Function;
 
-/**
- * The bench: a canvas with everything that stands still, repainted only when something changed; a
- * canvas with what moves; and over both the nodes to touch.
- */
+/** The bench: what is painted of it, the nodes to touch over that, and what is in the hand. */
 public final class BenchPane extends Pane implements Workbench.Ground {
 
     /** Before the window has a size, the bench is set out for this one, in pixels. */
@@ -53,16 +45,14 @@ public final class BenchPane extends Pane implements Workbench.Ground {
     private final Locale locale;
     private final TouchLayer touch;
     private final HandLayer hand;
-    private final CanvasLayer still = new CanvasLayer(this::paintStill);
-    private final CanvasLayer moving = new CanvasLayer(this::paintMoving);
+    private final BenchLayers layers;
     private final Drift drift = new Drift(this::frame);
     private Scenery scenery;
-    private Lit ringed = Lit.NOTHING;
-    private boolean gridded;
 
     /**
      * @param assess computes everything about parts that are held
      * @param editor shows the card of what is chosen
+     * @param painter where the picture of all that stands still is painted
      */
     public BenchPane(
             Workbench work,
@@ -71,6 +61,7 @@ public final class BenchPane extends Pane implements Workbench.Ground {
             Runnable editor,
             LooksModel looks,
             ViewModel view,
+            Executor painter,
             Wording wording,
             Subscriptions subscriptions) {
         this.work = work;
@@ -82,10 +73,12 @@ public final class BenchPane extends Pane implements Workbench.Ground {
         work.lieOn(this);
         this.touch = new TouchLayer(work, wording);
         this.hand = new HandLayer(work, view, new Ghost(assess, () -> looks.get().theme()));
+        this.layers = new BenchLayers(() -> scenery, view, painter);
         setId("bench");
         getStyleClass().add("bench");
         setAccessibleRole(AccessibleRole.PARENT);
-        getChildren().addAll(still, moving, touch, hand);
+        getChildren().addAll(layers.nodes());
+        getChildren().addAll(touch, hand);
         Rectangle clip = new Rectangle();
         clip.widthProperty().bind(widthProperty());
         clip.heightProperty().bind(heightProperty());
@@ -100,7 +93,7 @@ public final class BenchPane extends Pane implements Workbench.Ground {
     private void listen(Subscriptions subscriptions) {
         subscriptions.watch(bench.assessmentProperty(), now -> restage());
         subscriptions.onChange(looks.property(), this::restage);
-        subscriptions.onChange(bench.spotlight().litProperty(), still::repaint);
+        subscriptions.onChange(bench.spotlight().litProperty(), this::standOut);
         subscriptions.onChange(work.movesProperty(), this::follow);
         subscriptions.onChange(view.property(), this::reposition);
         ObservableValue<Window> window = sceneProperty().flatMap(s -> s.windowProperty());
@@ -175,12 +168,12 @@ public final class BenchPane extends Pane implements Workbench.Ground {
             return;
         }
         hand.update();
-        Lit chosen = work.hands().chosen();
-        if (!chosen.equals(ringed) || gridded != work.hands().isBusy()) {
-            ringed = chosen;
-            gridded = work.hands().isBusy();
-            still.repaint();
-        }
+        layers.setGridded(work.hands().isBusy());
+        standOut();
+    }
+
+    private void standOut() {
+        layers.standOut(bench.spotlight().lit(), work.hands().chosen());
     }
 
     /** In a schematic nothing has a place of its own: says so instead of moving anything. */
@@ -228,8 +221,7 @@ public final class BenchPane extends Pane implements Workbench.Ground {
     private void reposition() {
         touch.place(view.get());
         hand.update();
-        still.repaint();
-        moving.repaint();
+        layers.repaint();
     }
 
     private void move() {
@@ -239,31 +231,16 @@ public final class BenchPane extends Pane implements Workbench.Ground {
                         && getScene().getWindow().isShowing();
         boolean full = looks.get().motion() != Motion.REDUCED;
         drift.run(seen && full && scenery.isMoving());
-        moving.repaint();
+        layers.repaintMoving();
     }
 
     private void frame(double seconds) {
         scenery.advance(seconds);
-        moving.paintNow();
+        layers.paintFrame();
     }
 
     private OptionalInt linkAt(double x, double y) {
         return scenery.linkAt(view.get(), x, y);
-    }
-
-    private void paintStill(Graphics2D graphics, double width, double height) {
-        scenery.paintStill(
-                graphics,
-                view.get(),
-                bench.spotlight().lit(),
-                ringed,
-                gridded ? EnumSet.of(Detail.GRID) : Set.of());
-    }
-
-    private void paintMoving(Graphics2D graphics, double width, double height) {
-        if (scenery.isMoving()) {
-            scenery.paintMoving(graphics, view.get());
-        }
     }
 
     @Override
@@ -271,8 +248,7 @@ public final class BenchPane extends Pane implements Workbench.Ground {
         if (view.resize(getWidth(), getHeight())) {
             setOut();
         }
-        still.resizeRelocate(0, 0, getWidth(), getHeight());
-        moving.resizeRelocate(0, 0, getWidth(), getHeight());
+        layers.resize(getWidth(), getHeight());
         touch.resizeRelocate(0, 0, getWidth(), getHeight());
     }
 }

@@ -112,7 +112,7 @@ public final class BesidePane extends BorderPane {
                 Scenery.of(
                         due ? now.saying(List.of()) : now, layout, looks.get(), wording.locale());
         BenchView view = BenchView.fit(scenery.bounds(), width, height);
-        scenery.paintStill(graphics, view, Lit.NOTHING, Lit.NOTHING, Set.of());
+        scenery.paintStill(graphics, view, Set.of());
         if (scenery.isMoving()) {
             scenery.paintMoving(graphics, view);
         }

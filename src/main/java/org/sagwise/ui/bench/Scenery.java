@@ -2,6 +2,7 @@ package org.sagwise.ui.bench;
 
 import org.sagwise.caution.Assessment;
 import org.sagwise.picture.bench.ChevronPainter;
+import org.sagwise.picture.bench.EmphasisPainter;
 import org.sagwise.picture.bench.StillPainter;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.picture.scene.BenchScene;
@@ -105,21 +106,34 @@ final class Scenery {
         chevrons.advance(scene.readings(), seconds);
     }
 
+    /** Whether everything lies where it lies in another. */
+    boolean isLaidOutAs(Scenery other) {
+        return scene.layout() == other.scene.layout() && looks.equals(other.looks);
+    }
+
     /**
-     * Paints all that stands still.
+     * Paints all that stands still; nothing stands out. May be called on any thread.
+     *
+     * @param more what is shown besides the usual
+     */
+    void paintStill(Graphics2D graphics, BenchView view, Set<Detail> more) {
+        Set<Detail> details = EnumSet.copyOf(ON_SCREEN);
+        details.addAll(more);
+        StillPainter.paint(graphics, scene.with(details), view);
+    }
+
+    /**
+     * Paints what stands out, over all that stands still.
      *
      * @param lit what is pointed at
      * @param chosen what is chosen
-     * @param more what is shown besides the usual
      */
-    void paintStill(Graphics2D graphics, BenchView view, Lit lit, Lit chosen, Set<Detail> more) {
+    void paintStandingOut(Graphics2D graphics, BenchView view, Lit lit, Lit chosen) {
         Set<Integer> links = new HashSet<>(lit.links());
         links.addAll(chosen.links());
-        Set<Detail> details = EnumSet.copyOf(ON_SCREEN);
-        details.addAll(more);
         Emphasis emphasis =
                 new Emphasis(chosen.parts(), lit.parts(), links, Set.of(), Optional.empty());
-        StillPainter.paint(graphics, scene.with(emphasis).with(details), view);
+        EmphasisPainter.paint(graphics, scene.with(emphasis), view);
     }
 
     void paintMoving(Graphics2D graphics, BenchView view) {

@@ -4,8 +4,6 @@ import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.layout.Region;
 
-import java.awt.Graphics2D;
-
 /**
  * A canvas as large as the room it gets, painted through {@code java.awt.Graphics2D} once a pulse
  * at most. Its size is that of the view and never that of what is looked at: beyond the largest
@@ -19,12 +17,6 @@ public final class CanvasLayer extends Region {
     private final Canvas canvas = new Canvas();
     private final Painting painting;
     private boolean stale = true;
-
-    /** Paints a rectangle of this size from scratch. */
-    @FunctionalInterface
-    public interface Painting {
-        void paint(Graphics2D graphics, double width, double height);
-    }
 
     public CanvasLayer(Painting painting) {
         this.painting = painting;

@@ -57,6 +57,7 @@ final class BenchArea {
                         showCard,
                         models.looks(),
                         models.view(),
+                        models.painter(),
                         wording,
                         subscriptions);
         HBox benches = benches();
@@ -70,7 +71,8 @@ final class BenchArea {
         subscriptions.onChange(models.looks().property(), makeRoom);
         subscriptions.onChange(models.looks().projectorProperty(), makeRoom);
         StaircaseView staircase =
-                new StaircaseView(models.bench(), models.looks(), wording, subscriptions);
+                new StaircaseView(
+                        models.bench(), models.looks(), models.painter(), wording, subscriptions);
         split = new BenchSplit(upper, staircase, models.preferences());
     }
 

@@ -23,7 +23,12 @@ import java.util.List;
 import java.util.concurrent.Executor;
 import java.util.function.Function;
 
-/** What the window shows and works on. */
+/**
+ * What the window shows and works on.
+ *
+ * @param painter paints large pictures one after the other, and forgets them once the program ends
+ * @param behindTheScenes does what takes longer
+ */
 public record Models(
         BenchModel bench,
         ClockModel clock,
@@ -38,6 +43,7 @@ public record Models(
         List<Example> examples,
         Thumbnails thumbnails,
         Lessons lessons,
+        Executor painter,
         Executor behindTheScenes) {
 
     /** Lessons to choose from, and the one that runs. */

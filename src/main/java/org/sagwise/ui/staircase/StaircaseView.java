@@ -8,7 +8,7 @@ import org.sagwise.picture.scene.Emphasis;
 import org.sagwise.picture.stairs.StairScene;
 import org.sagwise.picture.stairs.StaircasePainter;
 import org.sagwise.reading.Staircase.Step;
-import org.sagwise.ui.canvas.CanvasLayer;
+import org.sagwise.ui.canvas.PictureLayer;
 import org.sagwise.ui.model.BenchModel;
 import org.sagwise.ui.model.Lit;
 import org.sagwise.ui.model.Subscriptions;
@@ -16,8 +16,8 @@ import org.sagwise.ui.text.PartTexts;
 import org.sagwise.ui.text.Wording;
 import org.sagwise.ui.theme.LooksModel;
 
-import java.awt.Graphics2D;
 import java.util.Optional;
+import java.util.concurrent.Executor;
 
 /** The staircase under the bench. A step that is pointed at lights its part, and the reverse. */
 public final class StaircaseView extends Pane {
@@ -26,15 +26,23 @@ public final class StaircaseView extends Pane {
     private final LooksModel looks;
     private final Wording wording;
     private final PartTexts texts;
-    private final CanvasLayer layer = new CanvasLayer(this::paint);
-    private Optional<StaircasePainter> painter = Optional.empty();
+    private final PictureLayer<Stairs> layer;
+    private Optional<StaircasePainter> drawn = Optional.empty();
 
+    /**
+     * @param painter where the stairs are painted
+     */
     public StaircaseView(
-            BenchModel bench, LooksModel looks, Wording wording, Subscriptions subscriptions) {
+            BenchModel bench,
+            LooksModel looks,
+            Executor painter,
+            Wording wording,
+            Subscriptions subscriptions) {
         this.bench = bench;
         this.looks = looks;
         this.wording = wording;
         this.texts = new PartTexts(wording);
+        layer = new PictureLayer<>(this::stairs, painter, stairs -> drawn = stairs.painter());
         setId("staircase");
         getStyleClass().add("staircase");
         setFocusTraversable(true);
@@ -57,19 +65,16 @@ public final class StaircaseView extends Pane {
                         String.join(" ", texts.lit(bench.assessment(), bench.spotlight().lit()))));
     }
 
-    private void paint(Graphics2D graphics, double width, double height) {
+    private Stairs stairs() {
         Lit lit = bench.spotlight().lit();
-        StairScene scene =
+        return new Stairs(
                 new StairScene(
                         bench.assessment().staircase(),
                         bench.scenario(),
                         looks.get().theme(),
                         wording.locale(),
                         looks.get().textScale(),
-                        Emphasis.pointingAt(lit.parts(), lit.links()));
-        StaircasePainter fresh = StaircasePainter.of(scene, width, height);
-        fresh.paint(graphics);
-        painter = Optional.of(fresh);
+                        Emphasis.pointingAt(lit.parts(), lit.links())));
     }
 
     private void moved(MouseEvent event) {
@@ -83,7 +88,7 @@ public final class StaircaseView extends Pane {
     }
 
     private Lit litAt(MouseEvent event) {
-        return painter.flatMap(drawn -> drawn.stepAt(event.getX(), event.getY()))
+        return drawn.flatMap(stairs -> stairs.stepAt(event.getX(), event.getY()))
                 .map(StaircaseView::lit)
                 .orElse(Lit.NOTHING);
     }
