@@ -4,7 +4,6 @@ import org.sagwise.network.Element;
 import org.sagwise.network.Network;
 import org.sagwise.network.NetworkSolver;
 import org.sagwise.network.OperatingPoint;
-import org.sagwise.reading.MeterDisplay.Place;
 import org.sagwise.reading.MeterDisplay.Refused;
 import org.sagwise.reading.MeterDisplay.Why;
 import org.sagwise.scenario.Part;
@@ -14,6 +13,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -56,8 +56,7 @@ record Ammeter(HandMeter meter) {
             }
         }
         OperatingPoint point = NetworkSolver.solve(inLine(meter.now(), joints));
-        return new MeterDisplay.Amps(
-                point.currentA(last(meter.now())), joints.isEmpty() ? Place.GAP : Place.JOINT);
+        return new MeterDisplay.Amps(point.currentA(last(meter.now())), joint());
     }
 
     /** Elements of the joints that lead straight from probe to probe. */
@@ -67,6 +66,22 @@ record Ammeter(HandMeter meter) {
                 .filter(element -> isBetween(circuit.network().elements().get(element).nodes()))
                 .boxed()
                 .toList();
+    }
+
+    /** The link that the meter takes the place of. */
+    private OptionalInt joint() {
+        int[] elements = meter.now().elementOfLink();
+        return IntStream.range(0, elements.length)
+                .filter(link -> elements[link] >= 0)
+                .filter(
+                        link ->
+                                isBetween(
+                                        meter.now()
+                                                .network()
+                                                .elements()
+                                                .get(elements[link])
+                                                .nodes()))
+                .findFirst();
     }
 
     private boolean isBetween(List<Integer> nodes) {

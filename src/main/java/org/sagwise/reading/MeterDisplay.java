@@ -1,5 +1,7 @@
 package org.sagwise.reading;
 
+import java.util.OptionalInt;
+
 /** What the meter in the hand shows, or why it shows nothing. */
 public sealed interface MeterDisplay {
 
@@ -14,9 +16,14 @@ public sealed interface MeterDisplay {
      * Amps through the meter as if it stood in line.
      *
      * @param currentA from red to black, A; NaN where it cannot be told
-     * @param place where the meter would stand
+     * @param joint place of the link that it takes the place of; empty in a gap
      */
-    record Amps(double currentA, Place place) implements MeterDisplay {}
+    record Amps(double currentA, OptionalInt joint) implements MeterDisplay {
+
+        public Place place() {
+            return joint.isPresent() ? Place.JOINT : Place.GAP;
+        }
+    }
 
     /**
      * Resistance between the probes.

@@ -3,7 +3,7 @@ package org.sagwise.reading;
 import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.quantity.Texts;
 import org.sagwise.quantity.Unit;
-import org.sagwise.scenario.Part;
+import org.sagwise.scenario.Names;
 import org.sagwise.scenario.Scenario;
 
 import java.util.Locale;
@@ -14,10 +14,12 @@ public final class MeterTexts {
 
     private final Texts texts;
     private final QuantityFormat format;
+    private final Names names;
 
     private MeterTexts(Locale locale) {
         this.texts = Texts.in("meter", locale);
         this.format = QuantityFormat.forPeople(locale);
+        this.names = Names.in(locale);
     }
 
     public static MeterTexts in(Locale locale) {
@@ -48,11 +50,13 @@ public final class MeterTexts {
      */
     public String sentence(MeterDisplay display, Scenario scenario) {
         if (display instanceof MeterDisplay.Refused refused) {
-            return texts.say(
-                    key(display).orElseThrow() + ".text",
-                    scenario.part(refused.part()).map(Part::name).orElse(refused.part()),
-                    format.print(refused.currentA(), Unit.AMPERE),
-                    format.print(Ammeter.FUSE_A, Unit.AMPERE));
+            return Names.capital(
+                    texts.say(
+                            key(display).orElseThrow() + ".text",
+                            scenario.part(refused.part()).map(names::part).orElse(""),
+                            format.print(refused.currentA(), Unit.AMPERE),
+                            format.print(Ammeter.FUSE_A, Unit.AMPERE)),
+                    texts.locale());
         }
         return key(display)
                 .map(

@@ -10,7 +10,6 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.sagwise.reading.MeterDisplay.Amps;
 import org.sagwise.reading.MeterDisplay.Ohms;
-import org.sagwise.reading.MeterDisplay.Place;
 import org.sagwise.reading.MeterDisplay.Refused;
 import org.sagwise.reading.MeterDisplay.Volts;
 import org.sagwise.reading.MeterDisplay.Why;
@@ -18,6 +17,7 @@ import org.sagwise.scenario.Scenario;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalInt;
 
 /** What the meter in the hand says, in both languages. */
 class MeterTextsTest {
@@ -51,11 +51,11 @@ class MeterTextsTest {
     void figure_ofReadings_hasItsUnit(String language) {
         MeterTexts texts = MeterTexts.in(Locale.forLanguageTag(language));
         assertTrue(texts.figure(new Volts(4)).endsWith("V"));
-        assertTrue(texts.figure(new Amps(4, Place.JOINT)).endsWith("A"));
+        assertTrue(texts.figure(new Amps(4, OptionalInt.of(0))).endsWith("A"));
         assertTrue(texts.figure(new Ohms(0.3)).endsWith("Ω"));
         assertTrue(texts.figure(new Ohms(Double.POSITIVE_INFINITY)).matches("open|offen"));
         assertEquals("—", texts.figure(new Volts(Double.NaN)));
         assertEquals("", texts.sentence(new Volts(4), BENCH));
-        assertTrue(texts.sentence(new Amps(4, Place.JOINT), BENCH).contains("10 mΩ"));
+        assertTrue(texts.sentence(new Amps(4, OptionalInt.of(0)), BENCH).contains("10 mΩ"));
     }
 }

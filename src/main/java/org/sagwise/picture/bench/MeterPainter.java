@@ -10,15 +10,18 @@ import org.sagwise.picture.scene.BenchScene;
 import org.sagwise.picture.scene.Figures;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.PartReading;
+import org.sagwise.scenario.MeterMode;
 
-/** A multimeter: its reading in plain type, and a knob that points to volts or amps. */
+import java.awt.geom.Point2D;
+
+/** A multimeter: its reading in plain type, and a knob that points to what it counts. */
 final class MeterPainter implements PartPainter {
 
     @Override
     public void paint(Pen pen, BenchScene scene, PartBox box) {
         double x = box.x();
         double y = box.y();
-        boolean amps = box.part().wordOrDefault("mode").orElse("volts").equals("amps");
+        MeterMode turned = MeterMode.of(box.part()).orElseThrow();
         box.terminals().forEach(terminal -> jack(pen, terminal));
         pen.plate(Shapes.box(x - 58, y - 58, x + 58, y + 54), 14, Tone.HOUSING, Tone.EDGE, 2);
         pen.plate(
@@ -28,29 +31,41 @@ final class MeterPainter implements PartPainter {
                 Tone.PAPER_EDGE,
                 1.4);
         pen.textFit(
-                reading(scene, box, amps), x, y - 21, 86, TextStyle.FIGURE, Tone.INK, Align.MIDDLE);
-        knob(pen, x, y + 20, amps);
+                reading(scene, box, turned),
+                x,
+                y - 21,
+                86,
+                TextStyle.FIGURE,
+                Tone.INK,
+                Align.MIDDLE);
+        Dial.paint(
+                pen,
+                1,
+                new Point2D.Double(x, y + 32),
+                mode -> letter(x, y + 32, mode),
+                turned,
+                MeterMode.values());
     }
 
-    private static String reading(BenchScene scene, PartBox box, boolean amps) {
+    private static Point2D letter(double x, double y, MeterMode mode) {
+        return new Point2D.Double(
+                x + 34 * (mode.ordinal() - 1), y - (mode == MeterMode.AMPS ? 25 : 5));
+    }
+
+    private static String reading(BenchScene scene, PartBox box, MeterMode turned) {
         Figures figures = Figures.of(scene);
         return scene.readings()
                 .part(box.id())
-                .map(part -> value(figures, part, amps))
+                .map(part -> value(figures, part, turned))
                 .orElse(figures.print(Double.NaN, Unit.VOLT));
     }
 
-    private static String value(Figures figures, PartReading part, boolean amps) {
-        return amps
-                ? figures.print(part.currentA(), Unit.AMPERE)
-                : figures.print(part.voltsV(), Unit.VOLT);
-    }
-
-    private static void knob(Pen pen, double x, double y, boolean amps) {
-        pen.text("V", x - 30, y + 5, TextStyle.NAME, amps ? Tone.MUTED : Tone.INK, Align.MIDDLE);
-        pen.text("A", x + 30, y + 5, TextStyle.NAME, amps ? Tone.INK : Tone.MUTED, Align.MIDDLE);
-        pen.shape(Shapes.disc(x, y, 15), Tone.METAL, Tone.EDGE, 1.8);
-        pen.line(x, y, x + (amps ? 12 : -12), y, Tone.EDGE, 3.4);
+    private static String value(Figures figures, PartReading part, MeterMode turned) {
+        return switch (turned) {
+            case VOLTS -> figures.print(part.voltsV(), Unit.VOLT);
+            case AMPS -> figures.print(part.currentA(), Unit.AMPERE);
+            case OHMS -> figures.print(Double.NaN, Unit.OHM);
+        };
     }
 
     private static void jack(Pen pen, TerminalPoint at) {

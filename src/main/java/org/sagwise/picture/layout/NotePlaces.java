@@ -24,8 +24,6 @@ final class NotePlaces {
     private static final int PADDING = 10;
     private static final int JACK = 10;
     private static final int INSIDE = 16;
-    private static final int METER_WIDTH = 104;
-    private static final int METER_HEIGHT = 44;
 
     private final Scenario scenario;
     private final List<PartBox> parts;
@@ -57,8 +55,8 @@ final class NotePlaces {
         Rectangle card =
                 room.take(
                         List.of(new Point(red.x(), red.y()), new Point(black.x(), black.y())),
-                        (int) (textScale * METER_WIDTH),
-                        (int) (textScale * METER_HEIGHT));
+                        (int) (textScale * ProbeBox.WIDTH),
+                        (int) (textScale * ProbeBox.HEIGHT));
         return new ProbeBox(
                 card, red, routing.lead(card, red, -JACK), black, routing.lead(card, black, JACK));
     }

@@ -16,7 +16,11 @@ public enum Detail {
     /** The colour scale of potential. */
     LEGEND,
     /** The grid, while something is moved. */
-    GRID;
+    GRID,
+    /** The red probe of the meter is held, and rests nowhere. */
+    RED_IN_HAND,
+    /** The black probe is held. */
+    BLACK_IN_HAND;
 
     /** What is shown unless something else is asked for. */
     public static Set<Detail> usual() {

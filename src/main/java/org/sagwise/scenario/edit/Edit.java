@@ -22,6 +22,7 @@ public sealed interface Edit
                 DuplicateParts,
                 FlipParts,
                 JoinTerminals,
+                MeterInLine,
                 PasteParts,
                 PlaceParts,
                 SetAmbient,

@@ -4,15 +4,14 @@ import javafx.scene.Node;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 
-import org.sagwise.scenario.TerminalRef;
 import org.sagwise.ui.command.Command;
 import org.sagwise.ui.hands.Grip;
 import org.sagwise.ui.hands.Handwork;
 import org.sagwise.ui.model.Lit;
 import org.sagwise.ui.work.EditCommands;
+import org.sagwise.ui.work.MeterCommands;
 import org.sagwise.ui.work.Workbench;
 
-import java.util.Optional;
 import java.util.function.BooleanSupplier;
 
 /**
@@ -58,7 +57,9 @@ final class BenchKeys {
     }
 
     private void pressed(KeyEvent event) {
-        if (event.isAltDown()) {
+        boolean atMeter = event.getTarget() instanceof MeterNode;
+        if (event.isAltDown()
+                || atMeter && (event.getCode() == KeyCode.ENTER || event.getCode().isArrowKey())) {
             return;
         }
         boolean done =
@@ -96,13 +97,22 @@ final class BenchKeys {
     }
 
     private boolean reach(KeyEvent event) {
-        if (event.getCode() != KeyCode.ENTER) {
-            return false;
+        if (event.getCode() == KeyCode.ENTER) {
+            touch.focused()
+                    .flatMap(TouchNode::terminal)
+                    .ifPresent(
+                            end -> {
+                                touch.reachFor(end);
+                                hands().drop();
+                            });
+            return true;
         }
-        Optional<TerminalRef> here = touch.focused().flatMap(TouchNode::terminal);
-        here.ifPresent(end -> touch.reachFor(end));
-        hands().drop();
-        return true;
+        boolean away = event.getCode() == KeyCode.DELETE || event.getCode() == KeyCode.BACK_SPACE;
+        if (away && hands().grip() instanceof Grip.Tip) {
+            hands().putAway();
+            return true;
+        }
+        return false;
     }
 
     private boolean act(KeyEvent event) {
@@ -112,6 +122,10 @@ final class BenchKeys {
             case M -> run(commands.move());
             case DELETE, BACK_SPACE -> run(commands.delete());
             case J -> pull();
+            case P -> (event.isShiftDown() ? meter().black() : meter().red()).action().run();
+            case V -> meter().volts().action().run();
+            case A -> meter().amps().action().run();
+            case O -> meter().ohms().action().run();
             case ENTER -> {
                 chooseFocused();
                 if (event.isShiftDown()) {
@@ -171,6 +185,10 @@ final class BenchKeys {
             case UP -> hands().nudge(0, -steps);
             default -> hands().nudge(0, steps);
         }
+    }
+
+    private MeterCommands meter() {
+        return commands.meter();
     }
 
     private Handwork hands() {

@@ -40,7 +40,7 @@ final class BenchLayers {
     private final CanvasLayer moving = new CanvasLayer(this::paintMoving);
     private final CanvasLayer standingOut = new CanvasLayer(this::paintStandingOut);
     private Optional<Shot> shown = Optional.empty();
-    private boolean gridded;
+    private Set<Detail> more = Set.of();
     private Lit lit = Lit.NOTHING;
     private Lit chosen = Lit.NOTHING;
 
@@ -82,10 +82,10 @@ final class BenchLayers {
         moving.paintNow();
     }
 
-    /** Shows a grid, or shows it no more. */
-    void setGridded(boolean grid) {
-        if (grid != gridded) {
-            gridded = grid;
+    /** Shows this besides the usual, and no longer what was shown besides it. */
+    void setMore(Set<Detail> details) {
+        if (!details.equals(more)) {
+            more = details;
             still.repaint();
         }
     }
@@ -104,7 +104,7 @@ final class BenchLayers {
     }
 
     private Shot shot() {
-        return new Shot(scenery.get(), view.get(), gridded ? Set.of(Detail.GRID) : Set.of());
+        return new Shot(scenery.get(), view.get(), more);
     }
 
     private void show(Shot shot) {

@@ -4,6 +4,7 @@ import javafx.scene.Node;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 
+import org.sagwise.picture.scene.BenchView;
 import org.sagwise.scenario.TerminalRef;
 import org.sagwise.ui.hands.Grip;
 import org.sagwise.ui.hands.Handwork;
@@ -28,6 +29,12 @@ final class BenchMouse {
 
     /** Within this distance a terminal is meant, in pixels. */
     private static final double REACH = 14;
+
+    /** A probe finds its terminal from farther away. */
+    private static final double PROBE_REACH = 30;
+
+    /** Within this distance the handle of a probe is meant, in pixels. */
+    private static final double HANDLE_REACH = 12;
 
     private final Node surface;
     private final Workbench work;
@@ -87,7 +94,12 @@ final class BenchMouse {
 
     private void moveTo(MouseEvent event) {
         Point2D at = bench(event.getX(), event.getY());
-        hands().moveTo(at.getX(), at.getY(), reach());
+        hands().moveTo(at.getX(), at.getY(), reach(hands(), view.get()));
+    }
+
+    /** How far the hand looks for a terminal, bench units. */
+    static double reach(Handwork hands, BenchView view) {
+        return (hands.grip() instanceof Grip.Tip ? PROBE_REACH : REACH) / view.scale();
     }
 
     private void drag(MouseEvent event) {
@@ -110,7 +122,10 @@ final class BenchMouse {
         Optional<TerminalRef> terminal = terminalAt(from);
         Optional<String> part = partAt(from);
         work.bench().thumb().release(Thumb.Hold.MOUSE);
-        if (terminal.isPresent()) {
+        Optional<Grip.Probe> probe = probeAt(from);
+        if (probe.isPresent()) {
+            hands().takeProbe(probe.get(), from.getX(), from.getY());
+        } else if (terminal.isPresent()) {
             hands().pull(terminal.get(), from.getX(), from.getY());
         } else if (part.isPresent()) {
             if (!hands().chosen().parts().contains(part.get())) {
@@ -146,9 +161,12 @@ final class BenchMouse {
         Optional<TerminalRef> terminal = terminalAt(at);
         Optional<String> part = partAt(at);
         OptionalInt link = links.linkAt(event.getX(), event.getY());
+        Optional<Grip.Probe> probe = probeAt(at);
         if (hands().isBusy()) {
             moveTo(event);
             hands().drop();
+        } else if (probe.isPresent()) {
+            hands().takeProbe(probe.get(), at.getX(), at.getY());
         } else if (terminal.isPresent()) {
             hands().pull(terminal.get(), at.getX(), at.getY());
         } else if (part.isPresent() && event.isShiftDown()) {
@@ -174,13 +192,16 @@ final class BenchMouse {
         return view.get().toBench(x, y);
     }
 
-    private double reach() {
-        return REACH / view.get().scale();
+    private Optional<TerminalRef> terminalAt(Point2D at) {
+        return seen().terminalAt(at.getX(), at.getY(), REACH / view.get().scale());
     }
 
-    private Optional<TerminalRef> terminalAt(Point2D at) {
-        return new Surface(work.bench().scenario(), work.ground().seen())
-                .terminalAt(at.getX(), at.getY(), reach());
+    private Optional<Grip.Probe> probeAt(Point2D at) {
+        return seen().probeAt(at.getX(), at.getY(), HANDLE_REACH / view.get().scale());
+    }
+
+    private Surface seen() {
+        return new Surface(work.bench().scenario(), work.ground().seen());
     }
 
     private Optional<String> partAt(Point2D at) {

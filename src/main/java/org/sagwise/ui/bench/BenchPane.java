@@ -10,7 +10,10 @@ import org.sagwise.caution.Assessment;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.picture.layout.Drawing;
 import org.sagwise.picture.layout.PartShape;
+import org.sagwise.picture.scene.Detail;
 import org.sagwise.scenario.Scenario;
+import org.sagwise.scenario.TerminalRef;
+import org.sagwise.ui.hands.Grip;
 import org.sagwise.ui.model.BenchModel;
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.prefs.Motion;
@@ -24,6 +27,7 @@ import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.Locale;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.concurrent.Executor;
 import java.util.function.Function;
 
@@ -44,6 +48,7 @@ public final class BenchPane extends Pane implements Workbench.Ground {
     private final Wording wording;
     private final Locale locale;
     private final TouchLayer touch;
+    private final MeterLayer meter;
     private final HandLayer hand;
     private final BenchLayers layers;
     private final Drift drift = new Drift(this::frame);
@@ -72,13 +77,14 @@ public final class BenchPane extends Pane implements Workbench.Ground {
         this.locale = wording.locale();
         work.lieOn(this);
         this.touch = new TouchLayer(work, wording);
+        this.meter = new MeterLayer(work, commands.meter(), wording);
         this.hand = new HandLayer(work, view, new Ghost(assess, () -> looks.get().theme()));
         this.layers = new BenchLayers(() -> scenery, view, painter);
         setId("bench");
         getStyleClass().add("bench");
         setAccessibleRole(AccessibleRole.PARENT);
         getChildren().addAll(layers.nodes());
-        getChildren().addAll(touch, hand);
+        getChildren().addAll(touch, meter, hand);
         Rectangle clip = new Rectangle();
         clip.widthProperty().bind(widthProperty());
         clip.heightProperty().bind(heightProperty());
@@ -106,6 +112,7 @@ public final class BenchPane extends Pane implements Workbench.Ground {
         if (scenery != null && scenery.lies(bench.scenario(), looks.get())) {
             scenery = scenery.with(bench.assessment());
             touch.retell();
+            meter.retell();
             reposition();
         } else {
             setOut();
@@ -123,18 +130,23 @@ public final class BenchPane extends Pane implements Workbench.Ground {
                     scenery != null
                             && bench.scenario().placement().isEmpty()
                             && !layout.equals(scenery.layout());
+            boolean moved = scenery != null && !layout.parts().equals(scenery.layout().parts());
             boolean redrawn = scenery != null && scenery.layout().drawing() != layout.drawing();
             scenery = Scenery.of(bench.assessment(), layout, looks.get(), locale);
             touch.rebuild(scenery);
+            meter.rebuild(layout.probes());
             if (redrawn) {
                 work.say("");
             }
             if (opened || redrawn || laidOut) {
                 view.fit();
-            } else if (bench.history().entries().size() > 1) {
+            } else if (moved && bench.history().entries().size() > 1) {
                 view.hold();
             }
             view.show(roomy(scenery.bounds()));
+        }
+        if (layout.probes().filter(box -> !view.shows(box.card())).isPresent()) {
+            view.fit();
         }
         reposition();
     }
@@ -168,8 +180,18 @@ public final class BenchPane extends Pane implements Workbench.Ground {
             return;
         }
         hand.update();
-        layers.setGridded(work.hands().isBusy());
+        meter.lift(work.hands().grip());
+        layers.setMore(besides(work.hands().grip()));
         standOut();
+    }
+
+    /** A grid to lay things by; and a probe in the hand is not painted where it rested. */
+    private static Set<Detail> besides(Grip grip) {
+        if (grip instanceof Grip.Tip tip) {
+            boolean red = tip.probe() == Grip.Probe.RED;
+            return Set.of(Detail.GRID, red ? Detail.RED_IN_HAND : Detail.BLACK_IN_HAND);
+        }
+        return grip instanceof Grip.Nothing ? Set.of() : Set.of(Detail.GRID);
     }
 
     private void standOut() {
@@ -210,16 +232,22 @@ public final class BenchPane extends Pane implements Workbench.Ground {
         touch.focusPart(id);
     }
 
-    /** Moves the hand to a point of the scene; says whether that is on the bench. */
+    @Override
+    public void focusTerminal(TerminalRef terminal) {
+        touch.focusTerminal(terminal);
+    }
+
+    @Override
     public boolean handTo(double sceneX, double sceneY) {
         javafx.geometry.Point2D here = sceneToLocal(sceneX, sceneY);
         Point2D at = view.get().toBench(here.getX(), here.getY());
-        work.hands().moveTo(at.getX(), at.getY(), 0);
+        work.hands().moveTo(at.getX(), at.getY(), BenchMouse.reach(work.hands(), view.get()));
         return getLayoutBounds().contains(here);
     }
 
     private void reposition() {
         touch.place(view.get());
+        meter.place(view.get());
         hand.update();
         layers.repaint();
     }
@@ -250,5 +278,6 @@ public final class BenchPane extends Pane implements Workbench.Ground {
         }
         layers.resize(getWidth(), getHeight());
         touch.resizeRelocate(0, 0, getWidth(), getHeight());
+        meter.resizeRelocate(0, 0, getWidth(), getHeight());
     }
 }

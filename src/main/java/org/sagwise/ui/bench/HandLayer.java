@@ -1,6 +1,5 @@
 package org.sagwise.ui.bench;
 
-import javafx.css.PseudoClass;
 import javafx.scene.image.ImageView;
 import javafx.scene.layout.Pane;
 import javafx.scene.shape.Circle;
@@ -30,8 +29,6 @@ final class HandLayer extends Pane {
     /** Radius of the mark around a terminal that would be joined, in pixels. */
     private static final double MARK = 13;
 
-    private static final PseudoClass RED = PseudoClass.getPseudoClass("red");
-
     private final Workbench work;
     private final ViewModel view;
     private final Ghost ghost;
@@ -39,6 +36,7 @@ final class HandLayer extends Pane {
     private final Rectangle frame = styled(new Rectangle(), "hand-frame");
     private final CubicCurve lead = styled(new CubicCurve(), "hand-lead");
     private final Circle end = styled(new Circle(5), "hand-end");
+    private final HeldProbe probe = new HeldProbe();
     private final Circle mark = styled(new Circle(MARK), "hand-mark");
 
     HandLayer(Workbench work, ViewModel view, Ghost ghost) {
@@ -47,7 +45,7 @@ final class HandLayer extends Pane {
         this.ghost = ghost;
         setMouseTransparent(true);
         picture.getStyleClass().add("hand-part");
-        getChildren().addAll(picture, frame, lead, end, mark);
+        getChildren().addAll(picture, frame, lead, end, mark, probe);
         update();
     }
 
@@ -79,8 +77,7 @@ final class HandLayer extends Pane {
             Point2D from = pointOf(held.from()).orElse(new Point2D.Double(held.x(), held.y()));
             showLead(from, tip(held.over(), held.x(), held.y()), held.over());
         } else if (grip instanceof Grip.Tip held) {
-            showEnd(tip(held.over(), held.x(), held.y()), held.over());
-            end.pseudoClassStateChanged(RED, held.probe() == Grip.Probe.RED);
+            showProbe(held);
         }
     }
 
@@ -126,7 +123,18 @@ final class HandLayer extends Pane {
         lead.setEndY(other.getY());
         lead.setVisible(true);
         showEnd(to, over);
-        end.pseudoClassStateChanged(RED, false);
+    }
+
+    private void showProbe(Grip.Tip held) {
+        Point2D at = tip(held.over(), held.x(), held.y());
+        Optional<Point2D> meter =
+                work.ground()
+                        .lying()
+                        .probes()
+                        .map(box -> new Point2D.Double(box.card().getCenterX(), box.card().y))
+                        .map(from -> view.get().toWindow(from.getX(), from.getY()));
+        probe.show(view.get().toWindow(at.getX(), at.getY()), held.probe(), meter);
+        showMark(view.get().toWindow(at.getX(), at.getY()), held.over().isPresent());
     }
 
     private void showEnd(Point2D to, Optional<TerminalRef> over) {
@@ -134,9 +142,13 @@ final class HandLayer extends Pane {
         end.setCenterX(seen.getX());
         end.setCenterY(seen.getY());
         end.setVisible(true);
+        showMark(seen, over.isPresent());
+    }
+
+    private void showMark(Point2D seen, boolean over) {
         mark.setCenterX(seen.getX());
         mark.setCenterY(seen.getY());
-        mark.setVisible(over.isPresent());
+        mark.setVisible(over);
     }
 
     private Point2D tip(Optional<TerminalRef> over, double x, double y) {

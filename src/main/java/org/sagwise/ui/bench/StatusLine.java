@@ -69,8 +69,11 @@ public final class StatusLine extends Label {
                                             texts.end(scenario(), end)))
                     .orElseGet(() -> wording.say("status.lead", from(lead)));
         } else if (grip instanceof Grip.Tip tip) {
-            return wording.say(
-                    tip.probe() == Grip.Probe.RED ? "status.probe.red" : "status.probe.black");
+            String probe =
+                    tip.probe() == Grip.Probe.RED ? "status.probe.red" : "status.probe.black";
+            return tip.over()
+                    .map(end -> wording.say(probe + ".over", texts.end(scenario(), end)))
+                    .orElseGet(() -> wording.say(probe));
         }
         return wording.say("status.frame");
     }

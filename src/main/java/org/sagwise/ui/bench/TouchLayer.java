@@ -120,6 +120,14 @@ final class TouchLayer extends Pane {
         node("part-" + id).ifPresent(TouchNode::requestFocus);
     }
 
+    void focusTerminal(TerminalRef terminal) {
+        nodes().stream()
+                .filter(node -> node.terminal().filter(terminal::equals).isPresent())
+                .findFirst()
+                .ifPresent(TouchNode::requestFocus);
+        reachFor(terminal);
+    }
+
     /** Begins a joint at a terminal, as the mouse would. */
     void pullFrom(TerminalRef terminal) {
         work.ground()

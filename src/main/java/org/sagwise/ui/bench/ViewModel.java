@@ -53,6 +53,11 @@ public final class ViewModel {
         return true;
     }
 
+    /** Whether all of an area of the bench is seen. */
+    boolean shows(Rectangle2D area) {
+        return new Rectangle2D.Double(0, 0, width, height).contains(get().toWindow(area));
+    }
+
     /** Keeps the bench where it is seen, whatever comes to it. */
     void hold() {
         fitted = false;

@@ -9,6 +9,7 @@ import org.sagwise.lesson.LessonPlayer;
 import org.sagwise.picture.layout.Drawing;
 import org.sagwise.ui.bench.BenchPane;
 import org.sagwise.ui.bench.BesidePane;
+import org.sagwise.ui.bench.MeterStrip;
 import org.sagwise.ui.bench.PotentialLegend;
 import org.sagwise.ui.bench.StatusLine;
 import org.sagwise.ui.command.Controls;
@@ -63,8 +64,10 @@ final class BenchArea {
         HBox benches = benches();
         VBox.setVgrow(benches, Priority.ALWAYS);
         HandBar hands = new HandBar(models.work(), edits, controls, wording, subscriptions);
+        MeterStrip meter =
+                new MeterStrip(models.bench(), edits.meter(), controls, wording, subscriptions);
         HBox foot = foot();
-        VBox upper = new VBox(hands, benches, foot);
+        VBox upper = new VBox(hands, benches, meter, foot);
         Runnable makeRoom = () -> show(hands, isRoomFor(hands, foot, upper));
         subscriptions.onChange(upper.heightProperty(), makeRoom);
         subscriptions.onChange(upper.widthProperty(), makeRoom);

@@ -31,13 +31,9 @@ final class LeftPages {
     private final Wording wording;
     private final Subscriptions subscriptions;
 
-    /**
-     * @param handTo puts a part from the shelf into the hand over the bench
-     */
     LeftPages(
             Models models,
             Commands commands,
-            ShelfColumn.Track handTo,
             Controls controls,
             Wording wording,
             Subscriptions subscriptions) {
@@ -48,7 +44,7 @@ final class LeftPages {
         card = new CardPage(models.work(), wording, subscriptions);
         column.add(
                 Page.SHELF,
-                new ShelfColumn(models.stock(), models.work(), handTo, wording, subscriptions));
+                new ShelfColumn(models.stock(), models.work(), wording, subscriptions));
         column.add(Page.CARD, card);
         column.add(Page.EXAMPLES, examples());
         column.add(Page.LESSONS, lessons(commands, controls));

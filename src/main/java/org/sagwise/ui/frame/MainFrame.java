@@ -74,9 +74,7 @@ final class MainFrame extends BorderPane {
         side = new SideColumn(models.bench(), this::show, models.cures(), wording, subscriptions);
         side.maxWidthProperty().bind(widthProperty().multiply(LARGEST_COLUMN_SHARE));
         setRight(side);
-        left =
-                new LeftPages(
-                        models, commands, middle.pane()::handTo, controls, wording, subscriptions);
+        left = new LeftPages(models, commands, controls, wording, subscriptions);
         left.column().maxWidthProperty().bind(widthProperty().multiply(LARGEST_COLUMN_SHARE));
         notice = new TeachingNotice(wording.locale());
         arrangeOnChange(subscriptions);

@@ -6,6 +6,7 @@ import org.sagwise.scenario.TerminalRef;
 import org.sagwise.scenario.edit.Edit;
 import org.sagwise.scenario.edit.FreshIds;
 import org.sagwise.scenario.edit.JoinTerminals;
+import org.sagwise.scenario.edit.SetProbes;
 import org.sagwise.ui.model.Lit;
 
 import java.awt.geom.Rectangle2D;
@@ -172,12 +173,15 @@ public final class Handwork {
     /**
      * Lets go of what is held, here.
      *
-     * @return whether the hand is empty now; a joint or a probe that is over no terminal stays
+     * @return whether the hand is empty now; a joint that is over no terminal stays, and so does a
+     *     probe of a meter that lies beside the bench
      */
     public boolean drop() {
         Grip held = grip;
-        if (held instanceof Grip.Lead lead && lead.over().isEmpty()
-                || held instanceof Grip.Tip tip && tip.over().isEmpty()) {
+        if (held instanceof Grip.Tip tip && tip.over().isEmpty()) {
+            return putAway();
+        }
+        if (held instanceof Grip.Lead lead && lead.over().isEmpty()) {
             return false;
         }
         hold(Grip.NOTHING);
@@ -194,6 +198,20 @@ public final class Handwork {
             doer.accept(new Drops(surface.get()).probe(tip));
         }
         return true;
+    }
+
+    /**
+     * Takes the meter off the bench, if it is there.
+     *
+     * @return whether it was
+     */
+    public boolean putAway() {
+        boolean there = surface.get().scenario().probes().isPresent();
+        if (there) {
+            hold(Grip.NOTHING);
+            doer.accept(new SetProbes(Optional.empty()));
+        }
+        return there;
     }
 
     /** Puts everything back as it was before it was taken up. */

@@ -33,6 +33,29 @@ public record Surface(Scenario scenario, BenchLayout layout) {
                 .map(TerminalPoint::ref);
     }
 
+    /**
+     * The probe whose handle is nearest to a point, no farther than a distance, unless a terminal
+     * is nearer still; bench units.
+     */
+    public Optional<Grip.Probe> probeAt(double x, double y, double reach) {
+        double nearest =
+                Math.min(
+                        reach,
+                        terminals().stream()
+                                .mapToDouble(point -> distance(point, x, y))
+                                .min()
+                                .orElse(reach));
+        return layout.probes()
+                .flatMap(
+                        box -> {
+                            double red = box.redHandle().ptSegDist(x, y);
+                            double black = box.blackHandle().ptSegDist(x, y);
+                            return Math.min(red, black) > nearest
+                                    ? Optional.empty()
+                                    : Optional.of(red <= black ? Grip.Probe.RED : Grip.Probe.BLACK);
+                        });
+    }
+
     private static double distance(TerminalPoint point, double x, double y) {
         return Math.hypot(point.x() - x, point.y() - y);
     }

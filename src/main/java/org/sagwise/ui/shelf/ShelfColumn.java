@@ -34,18 +34,13 @@ public final class ShelfColumn extends VBox {
     private final Map<PartKind, Label> headings = new EnumMap<>(PartKind.class);
     private final Map<PartKind, List<ShelfItem>> families = new EnumMap<>(PartKind.class);
 
-    public ShelfColumn(
-            Stock stock,
-            Workbench work,
-            Track track,
-            Wording wording,
-            Subscriptions subscriptions) {
+    public ShelfColumn(Stock stock, Workbench work, Wording wording, Subscriptions subscriptions) {
         this.wording = wording;
         setId("shelf");
         getStyleClass().add("shelf");
         for (Good good : stock.goods()) {
             families.computeIfAbsent(good.part().kind(), kind -> new ArrayList<>())
-                    .add(new ShelfItem(good, stock.pictures(), work, track::moved, wording));
+                    .add(new ShelfItem(good, stock.pictures(), work, wording));
         }
         families.keySet().forEach(kind -> headings.put(kind, heading(kind)));
         search.setId("shelf-search");
@@ -68,13 +63,6 @@ public final class ShelfColumn extends VBox {
         hint.setMinHeight(USE_PREF_SIZE);
         hint.getStyleClass().add("quiet");
         getChildren().addAll(search, hint, scroll);
-    }
-
-    /** Follows a hand that drags something from the shelf. */
-    public interface Track {
-
-        /** The mouse is here, in the scene; true if that is on the bench. */
-        boolean moved(double sceneX, double sceneY);
     }
 
     private Label heading(PartKind kind) {

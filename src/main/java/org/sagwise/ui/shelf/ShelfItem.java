@@ -7,13 +7,12 @@ import javafx.scene.control.ContentDisplay;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
 import javafx.scene.image.ImageView;
-import javafx.scene.input.MouseButton;
-import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 
 import org.sagwise.scenario.edit.Good;
 import org.sagwise.ui.text.Wording;
+import org.sagwise.ui.work.DragOut;
 import org.sagwise.ui.work.Workbench;
 
 import java.awt.geom.Point2D;
@@ -28,23 +27,13 @@ final class ShelfItem extends Button {
     /** Between picture and words, in pixels. */
     private static final double GAP = 9;
 
-    /** Where on the screen a hand moves, and where the bench is there. */
-    interface Track {
-
-        /** The mouse is here, in the scene; true if that is on the bench. */
-        boolean moved(double sceneX, double sceneY);
-    }
-
     private final Good good;
     private final Workbench work;
-    private final Track track;
     private final Label words = new Label();
-    private boolean dragging;
 
-    ShelfItem(Good good, ShelfPictures pictures, Workbench work, Track track, Wording wording) {
+    ShelfItem(Good good, ShelfPictures pictures, Workbench work, Wording wording) {
         this.good = good;
         this.work = work;
-        this.track = track;
         String title = title(good, wording);
         String about = about(good, wording);
         setId("shelf-" + good.name());
@@ -70,9 +59,7 @@ final class ShelfItem extends Button {
         setMinWidth(0);
         content.prefWidthProperty().bind(widthProperty().subtract(16));
         setOnAction(event -> take());
-        addEventHandler(MouseEvent.DRAG_DETECTED, this::begin);
-        addEventHandler(MouseEvent.MOUSE_DRAGGED, this::drag);
-        addEventFilter(MouseEvent.MOUSE_RELEASED, this::end);
+        DragOut.of(this, work);
     }
 
     @Override
@@ -123,34 +110,5 @@ final class ShelfItem extends Button {
         Point2D middle = work.ground().middle();
         work.ground().takeFocus();
         work.hands().take(good.part(), middle.getX(), middle.getY());
-    }
-
-    private void begin(MouseEvent event) {
-        if (event.getButton() == MouseButton.PRIMARY) {
-            dragging = true;
-            take();
-            track.moved(event.getSceneX(), event.getSceneY());
-        }
-    }
-
-    private void drag(MouseEvent event) {
-        if (dragging) {
-            track.moved(event.getSceneX(), event.getSceneY());
-        }
-    }
-
-    /** Over the bench it is laid down; elsewhere the hand lets go of it. */
-    private void end(MouseEvent event) {
-        if (!dragging) {
-            return;
-        }
-        dragging = false;
-        disarm();
-        event.consume();
-        if (track.moved(event.getSceneX(), event.getSceneY())) {
-            work.hands().drop();
-        } else {
-            work.hands().cancel();
-        }
     }
 }

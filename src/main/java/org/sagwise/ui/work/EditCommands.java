@@ -19,7 +19,6 @@ import org.sagwise.ui.hands.Handwork;
 import org.sagwise.ui.hands.JointChoice;
 import org.sagwise.ui.model.Lit;
 
-import java.awt.geom.Point2D;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -41,8 +40,7 @@ public record EditCommands(
         Command series,
         Command rows,
         Command card,
-        Command probeRed,
-        Command probeBlack) {
+        MeterCommands meter) {
 
     /** Copies lie this far from what was copied, in grid units. */
     private static final double COPY_STEP = 1;
@@ -80,8 +78,7 @@ public record EditCommands(
                         .by("Shortcut+3")
                         .unless(noRows),
                 Command.of("card", editor).unless(notOne),
-                probe("probe-red", work, Grip.Probe.RED),
-                probe("probe-black", work, Grip.Probe.BLACK));
+                MeterCommands.of(work));
     }
 
     private static BooleanBinding unless(Workbench work, Predicate<Lit> condition) {
@@ -191,15 +188,5 @@ public record EditCommands(
 
     private static void arrange(Workbench work, int rows) {
         work.perform(new ArrangeCells(cells(work), rows, JointChoice.CONTACT_MOHM));
-    }
-
-    private static Command probe(String id, Workbench work, Grip.Probe probe) {
-        return Command.of(
-                id,
-                () -> {
-                    Point2D middle = work.ground().middle();
-                    work.ground().takeFocus();
-                    work.hands().takeProbe(probe, middle.getX(), middle.getY());
-                });
     }
 }

@@ -1,12 +1,14 @@
 package org.sagwise.ui.work;
 
 import javafx.geometry.Orientation;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.Separator;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.Region;
 
 import org.sagwise.ui.command.Controls;
 import org.sagwise.ui.hands.JointChoice;
@@ -46,12 +48,23 @@ public final class HandBar extends FlowPane {
                 .map(controls::button)
                 .forEach(getChildren()::add);
         getChildren().add(new Separator(Orientation.VERTICAL));
-        getChildren().add(quiet(wording.say("hand.probes")));
-        Stream.of(commands.probeRed(), commands.probeBlack())
-                .map(controls::button)
-                .forEach(getChildren()::add);
+        getChildren()
+                .addAll(
+                        probe(controls.button(commands.meter().red()), "red"),
+                        probe(controls.button(commands.meter().black()), "black"));
         subscriptions.onChange(work.movesProperty(), this::follow);
         follow();
+    }
+
+    /** A probe that is not in use rests here; it can be dragged onto the bench. */
+    private Button probe(Button button, String colour) {
+        Region tip = new Region();
+        tip.getStyleClass().addAll("probe-tip", "probe-tip-" + colour);
+        button.setGraphic(tip);
+        button.setAccessibleText(button.getText());
+        button.setText(wording.say("hand.probe." + colour));
+        DragOut.of(button, work);
+        return button;
     }
 
     private static Label quiet(String words) {

@@ -11,8 +11,10 @@ import org.sagwise.scenario.Part;
 import org.sagwise.scenario.ProblemTexts;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.ScenarioRules;
+import org.sagwise.scenario.TerminalRef;
 import org.sagwise.scenario.edit.ArrangeCells;
 import org.sagwise.scenario.edit.Edit;
+import org.sagwise.scenario.edit.MeterInLine;
 import org.sagwise.scenario.edit.SetAmbient;
 import org.sagwise.scenario.edit.SetLinkKeys;
 import org.sagwise.scenario.edit.SetPartKeys;
@@ -53,6 +55,12 @@ public final class Workbench {
 
         /** Gives the focus to a part. */
         void focusPart(String id);
+
+        /** Gives the focus to a terminal, and brings to it what is in the hand. */
+        void focusTerminal(TerminalRef terminal);
+
+        /** Moves the hand to a point of the scene; says whether that is on the bench. */
+        boolean handTo(double sceneX, double sceneY);
     }
 
     private final BenchModel bench;
@@ -146,7 +154,8 @@ public final class Workbench {
                 || edit instanceof SetTexts
                 || edit instanceof SetPartKeys
                 || edit instanceof SetLinkKeys
-                || edit instanceof SetProbes);
+                || edit instanceof SetProbes
+                || edit instanceof MeterInLine);
     }
 
     /** The document with every part where it is seen: what is moved must not move the rest. */

@@ -45,6 +45,7 @@ final class RandomEdits {
         edits.add(new DeleteParts(ids()));
         edits.add(new DuplicateParts(ids(), 2, 2));
         edits.add(new FlipParts(ids()));
+        edits.add(new MeterInLine(random.nextInt(20)));
         edits.add(new PasteParts(other, random.nextInt(5), random.nextInt(30_000)));
         edits.add(new PlaceParts(Map.of("p-1", place(), "p-2", place(), "nobody", place())));
         edits.add(new SetAmbient(random.nextInt(1_000) - 500));

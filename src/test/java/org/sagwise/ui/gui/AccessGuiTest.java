@@ -70,7 +70,7 @@ class AccessGuiTest extends GuiTest {
     void tab_onTheBench_goesFromPartToPartAndOff() throws Exception {
         open();
         robot().interact(() -> node("part-A").requestFocus());
-        for (String next : List.of("part-B", "part-fire", "part-coil")) {
+        for (String next : List.of("part-B", "part-fire", "part-coil", "probe-red")) {
             robot().push(KeyCode.TAB);
             settle();
             assertTrue(node(next).isFocused(), next);

@@ -15,6 +15,7 @@ import org.sagwise.reading.PartReading;
 import org.sagwise.reading.Press;
 import org.sagwise.report.post.PostFormat;
 import org.sagwise.scenario.KeySpec;
+import org.sagwise.scenario.MeterMode;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.ScenarioKeys;
 import org.sagwise.ui.hands.JointChoice;
@@ -25,6 +26,7 @@ import java.io.Reader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Properties;
 import java.util.Set;
@@ -63,7 +65,7 @@ class UiTextsTest {
                 .forEach(column -> keys.add("table." + column));
         Stream.of("space", "tab", "arrows", "enter", "escape", "pan", "menu", "choose")
                 .forEach(move -> keys.addAll(Set.of("keys." + move, "keys." + move + ".does")));
-        Stream.of("turn", "flip", "move", "nudge", "join", "delete")
+        Stream.of("turn", "flip", "move", "nudge", "join", "probe", "dial", "delete")
                 .forEach(move -> keys.addAll(Set.of("keys." + move, "keys." + move + ".does")));
         Stream.of("doors.learn", "doors.build", "doors.explain")
                 .forEach(key -> keys.addAll(Set.of(key, key + ".text")));
@@ -90,8 +92,17 @@ class UiTextsTest {
         Stream.of("supply", "resistor", "meter")
                 .map(word -> "shelf.plain." + word)
                 .forEach(key -> keys.addAll(Set.of(key, key + ".about")));
-        Stream.of("align-row", "align-column", "probe-red", "probe-black")
+        Stream.of("align-row", "align-column", "meter-volts", "meter-amps", "meter-ohms")
                 .forEach(id -> addCommand(keys, id));
+        for (String colour : List.of("red", "black")) {
+            keys.addAll(
+                    Set.of(
+                            "hand.probe." + colour,
+                            "meter.probe." + colour,
+                            "status.probe." + colour,
+                            "status.probe." + colour + ".over"));
+        }
+        Stream.of(MeterMode.values()).forEach(mode -> keys.add("meter.mode." + mode.word()));
         Stream.of("say", "predict", "estimate", "do", "measure", "explain", "caution", "check")
                 .forEach(kind -> keys.add("lesson.kind." + kind));
         Stream.of("rest", "cell", "coil", "ohm", "limit", "capacity")

@@ -1,0 +1,173 @@
+package org.sagwise.ui.bench;
+
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseButton;
+import javafx.scene.input.MouseEvent;
+import javafx.scene.layout.Pane;
+
+import org.sagwise.picture.layout.ProbeBox;
+import org.sagwise.picture.scene.BenchView;
+import org.sagwise.reading.MeterTexts;
+import org.sagwise.reading.ProbeReading;
+import org.sagwise.scenario.MeterMode;
+import org.sagwise.scenario.Names;
+import org.sagwise.scenario.TerminalRef;
+import org.sagwise.ui.hands.Grip;
+import org.sagwise.ui.model.BenchModel;
+import org.sagwise.ui.text.Wording;
+import org.sagwise.ui.work.MeterCommands;
+import org.sagwise.ui.work.Workbench;
+
+import java.awt.geom.Line2D;
+import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What can be taken hold of at the meter in the hand: its two probes and the letters of its dial.
+ */
+final class MeterLayer extends Pane {
+
+    /** Side of the square around a letter, in bench units. */
+    private static final double LETTER = 26;
+
+    private final BenchModel bench;
+    private final MeterCommands commands;
+    private final Wording wording;
+    private final MeterTexts texts;
+    private final Names names;
+
+    MeterLayer(Workbench work, MeterCommands commands, Wording wording) {
+        this.bench = work.bench();
+        this.commands = commands;
+        this.wording = wording;
+        this.texts = MeterTexts.in(wording.locale());
+        this.names = Names.in(wording.locale());
+        setPickOnBounds(false);
+        addEventHandler(KeyEvent.KEY_PRESSED, this::key);
+    }
+
+    /** Makes the nodes anew; the focus stays where it was. */
+    void rebuild(Optional<ProbeBox> meter) {
+        Optional<String> focused =
+                nodes().stream().filter(MeterNode::isFocused).map(MeterNode::getId).findFirst();
+        getChildren().clear();
+        meter.ifPresent(this::build);
+        // One stop of the Tab key; arrows go on from there.
+        nodes().forEach(node -> node.setFocusTraversable(nodes().indexOf(node) == 0));
+        nodes().stream()
+                .filter(node -> focused.equals(Optional.of(node.getId())))
+                .forEach(MeterNode::requestFocus);
+    }
+
+    private void build(ProbeBox meter) {
+        getChildren()
+                .addAll(
+                        probe("red", meter.red().ref(), meter.redHandle(), commands.red().action()),
+                        probe(
+                                "black",
+                                meter.black().ref(),
+                                meter.blackHandle(),
+                                commands.black().action()));
+        for (MeterMode mode : MeterMode.values()) {
+            getChildren().add(letter(mode, meter));
+        }
+    }
+
+    private MeterNode probe(String colour, TerminalRef on, Line2D handle, Runnable take) {
+        MeterNode node =
+                new MeterNode(
+                        "probe-" + colour,
+                        handle.getBounds2D(),
+                        wording.say("meter.probe.kind"),
+                        () ->
+                                wording.say(
+                                        "meter.probe." + colour,
+                                        names.terminal(bench.scenario(), on)),
+                        take);
+        node.addEventHandler(MouseEvent.MOUSE_PRESSED, event -> node.requestFocus());
+        return node;
+    }
+
+    private MeterNode letter(MeterMode mode, ProbeBox meter) {
+        Point2D place = meter.letter(mode);
+        double side = LETTER * meter.scale();
+        MeterNode node =
+                new MeterNode(
+                        "meter-" + mode.word(),
+                        new Rectangle2D.Double(
+                                place.getX() - side / 2, place.getY() - side / 2, side, side),
+                        wording.say("meter.dial.kind"),
+                        () -> tell(mode),
+                        commands.to(mode).action());
+        node.addEventHandler(MouseEvent.ANY, event -> turn(node, event));
+        return node;
+    }
+
+    /** A click turns the dial, and means nothing else on the bench. */
+    private static void turn(MeterNode node, MouseEvent event) {
+        if (event.getButton() != MouseButton.PRIMARY) {
+            return;
+        }
+        if (event.getEventType() == MouseEvent.MOUSE_PRESSED) {
+            node.requestFocus();
+        } else if (event.getEventType() == MouseEvent.MOUSE_CLICKED && event.isStillSincePress()) {
+            node.act();
+        }
+        event.consume();
+    }
+
+    private String tell(MeterMode mode) {
+        String word = wording.say("meter.mode." + mode.word());
+        Optional<ProbeReading> shown =
+                bench.assessment().readings().probes().filter(it -> it.mode() == mode);
+        return shown.map(
+                        it ->
+                                wording.say(
+                                        "meter.dial.chosen",
+                                        word,
+                                        texts.figure(it.display()),
+                                        texts.sentence(it.display(), bench.scenario())))
+                .orElseGet(() -> wording.say("meter.dial.other", word));
+    }
+
+    /** A probe that is in the hand is not found where it rested. */
+    void lift(Grip grip) {
+        String held = grip instanceof Grip.Tip tip ? "probe-" + colour(tip.probe()) : "";
+        nodes().forEach(node -> node.setOpacity(node.getId().equals(held) ? 0 : 1));
+    }
+
+    private static String colour(Grip.Probe probe) {
+        return probe == Grip.Probe.RED ? "red" : "black";
+    }
+
+    /** Tells what is shown now. */
+    void retell() {
+        nodes().forEach(MeterNode::retell);
+    }
+
+    void place(BenchView view) {
+        nodes().forEach(node -> node.place(view));
+    }
+
+    private List<MeterNode> nodes() {
+        return getChildren().stream().map(MeterNode.class::cast).toList();
+    }
+
+    private void key(KeyEvent event) {
+        if (!(event.getTarget() instanceof MeterNode node) || event.isShortcutDown()) {
+            return;
+        }
+        if (event.getCode() == KeyCode.ENTER) {
+            node.act();
+            event.consume();
+        } else if (event.getCode().isArrowKey() && !event.isShiftDown()) {
+            boolean back = event.getCode() == KeyCode.LEFT || event.getCode() == KeyCode.UP;
+            int next = nodes().indexOf(node) + (back ? -1 : 1);
+            nodes().get(Math.floorMod(next, nodes().size())).requestFocus();
+            event.consume();
+        }
+    }
+}

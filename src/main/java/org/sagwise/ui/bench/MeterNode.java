@@ -1,0 +1,77 @@
+package org.sagwise.ui.bench;
+
+import javafx.scene.AccessibleAction;
+import javafx.scene.AccessibleRole;
+import javafx.scene.Cursor;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.Region;
+
+import org.sagwise.picture.scene.BenchView;
+
+import java.awt.geom.Rectangle2D;
+import java.util.function.Supplier;
+
+/**
+ * A probe or a letter of the dial: what a hand, a key and a screen reader find over the picture.
+ */
+final class MeterNode extends Region {
+
+    private final Rectangle2D box;
+    private final Supplier<String> words;
+    private final Runnable action;
+    private final Tooltip tooltip = new Tooltip();
+
+    /**
+     * @param box where it is on the bench
+     * @param description what it is, in a word or two
+     * @param words what it is and does now
+     * @param action what Enter and a screen reader do with it
+     */
+    MeterNode(
+            String id,
+            Rectangle2D box,
+            String description,
+            Supplier<String> words,
+            Runnable action) {
+        this.box = box;
+        this.words = words;
+        this.action = action;
+        setId(id);
+        getStyleClass().add("touch");
+        setManaged(false);
+        setFocusTraversable(true);
+        setCursor(Cursor.HAND);
+        setAccessibleRole(AccessibleRole.BUTTON);
+        setAccessibleRoleDescription(description);
+        Tooltip.install(this, tooltip);
+        retell();
+    }
+
+    /** Takes over what it is and does now. */
+    void retell() {
+        setAccessibleText(words.get());
+        tooltip.setText(words.get());
+    }
+
+    /** Lies down where the view shows its part of the bench. */
+    void place(BenchView view) {
+        Rectangle2D seen = view.toWindow(box);
+        double width = Math.max(TouchNode.LEAST_SIDE, seen.getWidth());
+        double height = Math.max(TouchNode.LEAST_SIDE, seen.getHeight());
+        resizeRelocate(
+                seen.getCenterX() - width / 2, seen.getCenterY() - height / 2, width, height);
+    }
+
+    void act() {
+        action.run();
+    }
+
+    @Override
+    public void executeAccessibleAction(AccessibleAction accessible, Object... parameters) {
+        if (accessible == AccessibleAction.FIRE) {
+            act();
+        } else {
+            super.executeAccessibleAction(accessible, parameters);
+        }
+    }
+}
