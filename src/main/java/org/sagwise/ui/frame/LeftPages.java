@@ -43,8 +43,7 @@ final class LeftPages {
         column = new LeftColumn(wording);
         card = new CardPage(models.work(), wording, subscriptions);
         column.add(
-                Page.SHELF,
-                new ShelfColumn(models.stock(), models.work(), wording, subscriptions));
+                Page.SHELF, new ShelfColumn(models.stock(), models.work(), wording, subscriptions));
         column.add(Page.CARD, card);
         column.add(Page.EXAMPLES, examples());
         column.add(Page.LESSONS, lessons(commands, controls));
