@@ -20,7 +20,7 @@ import java.util.stream.Stream;
 
 /**
  * The meter in the hand on amps, which is nearly a wire. With its probes on the two ends of a joint
- * it reads as if that joint were opened and the meter put in its place; in a gap it reads as if it
+ * it reads as if that joint were opened and the meter put between; in a gap it reads as if it
  * closed it. Anywhere else it would be a short, or would lead the current past what it shall count:
  * there it refuses, and says what would happen.
  */
@@ -56,7 +56,7 @@ record Ammeter(HandMeter meter) {
             }
         }
         OperatingPoint point = NetworkSolver.solve(inLine(meter.now(), joints));
-        return new MeterDisplay.Amps(point.currentA(last(meter.now())), joint());
+        return new MeterDisplay.Amps(point.currentA(place(meter.now(), joints)), joint());
     }
 
     /** Elements of the joints that lead straight from probe to probe. */
@@ -100,7 +100,10 @@ record Ammeter(HandMeter meter) {
         return point.island(meter.red()) == point.island(meter.black());
     }
 
-    /** The network with the joints opened and the meter, which comes last, in their place. */
+    /**
+     * The network with the meter in line: behind what the first joint is made of, while the other
+     * joints are opened; in a gap it comes last.
+     */
     private Network inLine(Circuit circuit, List<Integer> joints) {
         List<Element> elements = new ArrayList<>(circuit.network().elements());
         joints.forEach(
@@ -108,19 +111,36 @@ record Ammeter(HandMeter meter) {
                         elements.set(
                                 joint,
                                 new Element.CurrentSource(meter.red(), meter.black(), NOTHING_A)));
-        elements.add(new Element.Resistance(meter.red(), meter.black(), MeterInput.handShuntOhm()));
+        if (joints.isEmpty()) {
+            elements.add(shunt(0));
+        } else {
+            elements.set(joints.get(0), shunt(ohm(circuit, joints.get(0))));
+        }
         return new Network(
                 circuit.network().nodeCount(), elements, circuit.network().referencePreference());
     }
 
-    private static int last(Circuit circuit) {
-        return circuit.network().elements().size();
+    /** The meter, and a joint before it. */
+    private Element shunt(double jointOhm) {
+        return new Element.Resistance(
+                meter.red(), meter.black(), jointOhm + MeterInput.handShuntOhm());
+    }
+
+    private static double ohm(Circuit circuit, int joint) {
+        return circuit.network().elements().get(joint) instanceof Element.Resistance resistance
+                ? resistance.ohm()
+                : 0;
+    }
+
+    /** Which element the meter is. */
+    private static int place(Circuit circuit, List<Integer> joints) {
+        return joints.isEmpty() ? circuit.network().elements().size() : joints.get(0);
     }
 
     private Optional<MeterDisplay> trouble(Circuit circuit, List<Integer> joints) {
         OperatingPoint without = NetworkSolver.solve(circuit.network());
         OperatingPoint with = NetworkSolver.solve(inLine(circuit, joints));
-        double meterA = Math.abs(with.currentA(last(circuit)));
+        double meterA = Math.abs(with.currentA(place(circuit, joints)));
         Optional<String> past =
                 loads().filter(load -> sizeA(circuit, without, load) > NONE_A)
                         .filter(

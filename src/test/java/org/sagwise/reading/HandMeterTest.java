@@ -198,7 +198,7 @@ class HandMeterTest {
 
     @Test
     void amps_atAJoint_takeItsPlace() {
-        double aroundOhm = 0.030 + 0.010 + 0.003 + 0.010 + 0.30 + 0.010;
+        double aroundOhm = 0.030 + 0.010 + 0.003 + 0.010 + 0.30 + 0.005 + 0.010;
         Amps held = amps(ring(0.30).pressed(), "coil.2", "A.-");
         assertEquals(4.14 / aroundOhm, held.currentA(), EXACT);
         assertEquals(Place.JOINT, held.place());
@@ -231,7 +231,7 @@ class HandMeterTest {
     void amps_inLineWithMoreThanTheFuse_areRefused() {
         Refused refused = refused(ring(0.1), MeterMode.AMPS, "coil.2", "A.-");
         assertEquals(Why.ABOVE_FUSE, refused.why());
-        assertEquals(4.14 / 0.163, refused.currentA(), 1e-6);
+        assertEquals(4.14 / 0.168, refused.currentA(), 1e-6);
     }
 
     @Test
