@@ -13,7 +13,7 @@ import java.util.Optional;
 
 /**
  * Reads quantities as people write them: {@code 0.3}, {@code 300 mΩ}, {@code 0.3 ohm}, {@code 0,30
- * Ω}, {@code 2.5 Ah}, {@code 1 h 12 min}. Immutable.
+ * Ω}, {@code 2.5 Ah}, {@code 1 h 12 min}, {@code 1:12:05}. Immutable.
  *
  * <p>Point and comma both stand before decimals, whatever the locale, so that a pasted value means
  * the same everywhere. Where the mark might as well stand between thousands ({@code 1,500} in
@@ -46,7 +46,12 @@ public record QuantityParser(Locale locale) {
         if (tidy.length() > LONGEST) {
             return refused(Reason.NOT_A_NUMBER, bare, tidy.substring(0, LONGEST) + "…");
         }
-        return bare.unit() == Unit.SECOND ? duration(tidy, bare) : single(tidy, bare);
+        if (bare.unit() != Unit.SECOND) {
+            return single(tidy, bare);
+        }
+        return ClockTime.seconds(tidy)
+                .<Parsed>map(seconds -> new Parsed.Value(seconds.doubleValue()))
+                .orElseGet(() -> duration(tidy, bare));
     }
 
     private Parsed single(String text, Measure bare) {

@@ -8,6 +8,7 @@ import org.sagwise.caution.Assessment;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.LessonReader;
 import org.sagwise.file.ScenarioReader;
+import org.sagwise.lesson.LessonPlayer;
 import org.sagwise.part.Catalogue;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.ScenarioRules;
@@ -16,6 +17,7 @@ import org.sagwise.scenario.edit.Goods;
 import org.sagwise.ui.bench.ViewModel;
 import org.sagwise.ui.caution.CureModel;
 import org.sagwise.ui.clock.ClockModel;
+import org.sagwise.ui.clock.Companion;
 import org.sagwise.ui.clock.Threads;
 import org.sagwise.ui.demo.Example;
 import org.sagwise.ui.demo.Examples;
@@ -135,11 +137,16 @@ public final class SagwiseApp extends Application {
                         new AuthorDesk(
                                 catalogue, shelf, room, preferences, writing, this::showFile));
         List<Good> goods = Goods.of(catalogue);
+        Threads threads = new Threads(time, Platform::runLater);
+        ClockModel clock = new ClockModel(bench, threads, System::nanoTime);
+        Companion companion = new Companion(clock, bench, threads, assess);
+        room.playerProperty()
+                .subscribe(now -> companion.accompany(now.flatMap(LessonPlayer::beside)));
         Models models =
                 new Models(
                         bench,
-                        new ClockModel(
-                                bench, new Threads(time, Platform::runLater), System::nanoTime),
+                        clock,
+                        companion,
                         new Workbench(bench, new ScenarioRules(catalogue), locale),
                         assess,
                         new CureModel(bench, assess, onRequest),

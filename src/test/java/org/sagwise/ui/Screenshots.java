@@ -64,6 +64,7 @@ public final class Screenshots extends Application {
             case "clock" -> clock();
             case "lead" -> lead();
             case "author" -> author();
+            case "together" -> together();
             case "lessons" -> LessonLibrary.ids().forEach(this::lesson);
             default -> demoOrLesson(what);
         }
@@ -158,6 +159,25 @@ public final class Screenshots extends Application {
         steps.add(() -> press("choice-4"));
         steps.add(() -> press("button-lesson-next"));
         steps.add(() -> take("projector-measure"));
+    }
+
+    /** Two benches on one clock: on the way, at their end, and for a class that looks on. */
+    private void together() {
+        steps.add(() -> choose("item-lead"));
+        wait(1);
+        steps.add(() -> press("lead-lesson-06-same-watts"));
+        steps.add(() -> press("lead-step-7"));
+        steps.add(Screenshots::closeTop);
+        steps.add(() -> press("speed-600"));
+        steps.add(() -> press("latch"));
+        steps.add(() -> press("clock-go"));
+        wait(6);
+        steps.add(() -> take("together-going"));
+        wait(24);
+        steps.add(() -> take("together-end"));
+        steps.add(() -> choose("item-projector"));
+        wait(1);
+        steps.add(() -> take("together-projector"));
     }
 
     /** A lesson of one's own that somebody writes: sound, with a mistake, and broken. */

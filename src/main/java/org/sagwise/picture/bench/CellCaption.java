@@ -20,6 +20,9 @@ final class CellCaption {
     /** Below this a cell counts as resting, A. */
     private static final double IDLE_A = 1e-3;
 
+    /** What rounding leaves of the sag of an ideal cell, V: no meter shows it. */
+    private static final double LEAST_SAG_V = 1e-9;
+
     private static final double WARM_K = 5;
     private static final double FULL = 0.995;
 
@@ -107,11 +110,10 @@ final class CellCaption {
     }
 
     private Caption.Piece sag(CellReading reading) {
-        String key = reading.sagV() < 0 ? "cell.raised" : "cell.sag";
+        double volts = Math.abs(reading.sagV()) < LEAST_SAG_V ? 0 : reading.sagV();
+        String key = volts < 0 ? "cell.raised" : "cell.sag";
         return new Caption.Piece(
-                figures.say(key, Math.abs(reading.sagV()), Unit.VOLT),
-                TextStyle.SMALL_BOLD,
-                Tone.SAG);
+                figures.say(key, Math.abs(volts), Unit.VOLT), TextStyle.SMALL_BOLD, Tone.SAG);
     }
 
     private Caption.Piece amps(CellReading reading) {

@@ -8,9 +8,7 @@ import javafx.scene.layout.BorderPane;
 import org.sagwise.caution.Assessment;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.picture.scene.BenchView;
-import org.sagwise.reading.Press;
 import org.sagwise.scenario.Part;
-import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.canvas.CanvasLayer;
 import org.sagwise.ui.model.BenchModel;
 import org.sagwise.ui.model.Lit;
@@ -23,35 +21,35 @@ import java.awt.Graphics2D;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /**
- * A second bench to compare with: looked at, not worked on. Its button goes down with that of the
- * bench beside it.
+ * A second bench to compare with: looked at, not worked on. It is on one clock with the bench
+ * beside it.
  */
 public final class BesidePane extends BorderPane {
 
     private final BenchModel bench;
-    private final Function<Scenario, Assessment> assess;
     private final LooksModel looks;
     private final Wording wording;
     private final Label title = new Label();
     private final CanvasLayer canvas = new CanvasLayer(this::paint);
     private Optional<Assessment> shown = Optional.empty();
+    private Optional<SetOut> setOut = Optional.empty();
+
+    /** A bench as it was set out for a size. */
+    private record SetOut(Scenery scenery, double width, double height) {}
 
     /**
      * @param beside what is shown; nothing while it is empty
      */
     public BesidePane(
-            ObservableValue<Optional<Scenario>> beside,
+            ObservableValue<Optional<Assessment>> beside,
             BenchModel bench,
-            Function<Scenario, Assessment> assess,
             LooksModel looks,
             Wording wording,
             Subscriptions subscriptions) {
         this.bench = bench;
-        this.assess = assess;
         this.looks = looks;
         this.wording = wording;
         setId("beside");
@@ -64,25 +62,15 @@ public final class BesidePane extends BorderPane {
         setCenter(canvas);
         setMinSize(0, 0);
         subscriptions.watch(beside, this::show);
-        subscriptions.onChange(bench.thumb().downProperty(), this::press);
         subscriptions.onChange(bench.thumb().lockedProperty(), canvas::repaint);
         subscriptions.onChange(looks.property(), canvas::repaint);
     }
 
-    private void show(Optional<Scenario> scenario) {
-        boolean other = !scenario.equals(shown.map(Assessment::scenario));
-        setVisible(scenario.isPresent());
-        setManaged(scenario.isPresent());
-        if (other) {
-            shown = scenario.map(assess);
-            press();
-        }
-    }
-
-    private void press() {
-        Press press = bench.thumb().isDown() ? Press.HELD : Press.RELEASED;
-        shown = shown.map(it -> it.with(press));
-        shown.ifPresent(this::tell);
+    private void show(Optional<Assessment> now) {
+        setVisible(now.isPresent());
+        setManaged(now.isPresent());
+        shown = now;
+        now.ifPresent(this::tell);
         canvas.repaint();
     }
 
@@ -101,6 +89,27 @@ public final class BesidePane extends BorderPane {
     private void paint(Graphics2D graphics, double width, double height, Assessment now) {
         // What the bench would be warned of must not give a prediction away.
         boolean due = bench.thumb().lockedProperty().get();
+        Scenery scenery = scenery(due ? now.saying(List.of()) : now, width, height);
+        BenchView view = BenchView.fit(scenery.bounds(), width, height);
+        scenery.paintStill(graphics, view, Set.of());
+        if (scenery.isMoving()) {
+            scenery.paintMoving(graphics, view);
+        }
+    }
+
+    /** Time passes many times a second; where everything lies is worked out once. */
+    private Scenery scenery(Assessment now, double width, double height) {
+        Scenery scenery =
+                setOut.filter(it -> it.width() == width && it.height() == height)
+                        .map(SetOut::scenery)
+                        .filter(it -> it.lies(now.scenario(), looks.get()))
+                        .map(it -> it.with(now))
+                        .orElseGet(() -> fresh(now, width, height));
+        setOut = Optional.of(new SetOut(scenery, width, height));
+        return scenery;
+    }
+
+    private Scenery fresh(Assessment now, double width, double height) {
         BenchLayout layout =
                 SettingOut.of(
                         now.scenario(),
@@ -108,13 +117,6 @@ public final class BesidePane extends BorderPane {
                         looks.get().drawing(),
                         width,
                         height);
-        Scenery scenery =
-                Scenery.of(
-                        due ? now.saying(List.of()) : now, layout, looks.get(), wording.locale());
-        BenchView view = BenchView.fit(scenery.bounds(), width, height);
-        scenery.paintStill(graphics, view, Set.of());
-        if (scenery.isMoving()) {
-            scenery.paintMoving(graphics, view);
-        }
+        return Scenery.of(now, layout, looks.get(), wording.locale());
     }
 }

@@ -24,6 +24,7 @@ import org.sagwise.ui.model.BenchModel;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.LongSupplier;
+import java.util.function.Supplier;
 
 /**
  * Time on the bench. It stands at the start until it is set going; then it passes with real time,
@@ -49,6 +50,7 @@ public final class ClockModel {
             new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ObjectProperty<RunPlan> plan = new SimpleObjectProperty<>(RunPlan.USUAL);
     private final ReadOnlyObjectWrapper<Aside> aside = new ReadOnlyObjectWrapper<>(Aside.NOTHING);
+    private Supplier<Along> along = () -> Along.NOTHING;
     private Bench bench;
     private Stepper stepper;
     private RunState state;
@@ -66,6 +68,11 @@ public final class ClockModel {
         real = new RealTime(nanoTime, press());
         shown.thumb().downProperty().subscribe(this::turned);
         shown.assessmentProperty().subscribe(this::follow);
+    }
+
+    /** Has something done along with every stretch of time; asked anew for each. */
+    void takeAlong(Supplier<Along> other) {
+        along = other;
     }
 
     /** Whether time passes. */
@@ -265,10 +272,15 @@ public final class ClockModel {
         RunState from = state;
         Stepper with = stepper;
         Assessment base = shown.assessment();
+        Along other = along.get();
         desk.give(
                 () -> {
                     Slice slice = Slice.of(with, from, due, base);
-                    return () -> take(slice);
+                    Runnable show = other.go(from, slice);
+                    return () -> {
+                        take(slice);
+                        show.run();
+                    };
                 });
     }
 
@@ -316,19 +328,13 @@ public final class ClockModel {
         Scenario before = bench.scenario();
         bench = assessment.bench();
         boolean opened = shown.history().entries().size() == 1;
-        if (!opened && state != null && isSameCircuit(before, bench.scenario())) {
+        if (!opened && state != null && Circuits.areSame(before, bench.scenario())) {
             shown.show(assessment.at(state.states(), press()));
             return;
         }
         boolean hadBegun = now.get().endS() > 0 || runDown.isRunning();
         forget();
         aside.set(hadBegun && !opened ? Aside.STARTED_OVER : Aside.NOTHING);
-    }
-
-    private static boolean isSameCircuit(Scenario a, Scenario b) {
-        return a.parts().equals(b.parts())
-                && a.links().equals(b.links())
-                && a.ambientC() == b.ambientC();
     }
 
     private void stop() {

@@ -6,6 +6,7 @@ import org.sagwise.run.Advance;
 import org.sagwise.run.RunEvent;
 import org.sagwise.run.RunState;
 import org.sagwise.run.Stepper;
+import org.sagwise.run.Trace;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -45,6 +46,24 @@ record Slice(List<Leg> legs, Assessment moment) {
 
     private static boolean isHalted(Advance advance) {
         return advance.events().stream().map(RunEvent::kind).anyMatch(Halts::isHalt);
+    }
+
+    /**
+     * Every turn of the button up to its end.
+     *
+     * @param before the turns before it
+     * @param from the state before it
+     */
+    List<Trace.Turn> turns(List<Trace.Turn> before, RunState from) {
+        List<Trace.Turn> turns = new ArrayList<>(before);
+        RunState last = from;
+        for (Leg leg : legs) {
+            if (last.press() != leg.press()) {
+                turns.add(new Trace.Turn(last.timeS(), leg.press()));
+            }
+            last = leg.advance().state();
+        }
+        return turns;
     }
 
     RunState end() {

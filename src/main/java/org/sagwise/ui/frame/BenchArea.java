@@ -1,26 +1,32 @@
 package org.sagwise.ui.frame;
 
+import javafx.beans.value.ObservableValue;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
-import org.sagwise.lesson.LessonPlayer;
+import org.sagwise.caution.Assessment;
 import org.sagwise.picture.layout.Drawing;
 import org.sagwise.ui.bench.BenchPane;
 import org.sagwise.ui.bench.BesidePane;
 import org.sagwise.ui.bench.MeterStrip;
 import org.sagwise.ui.bench.PotentialLegend;
 import org.sagwise.ui.bench.StatusLine;
+import org.sagwise.ui.clock.ClockTexts;
+import org.sagwise.ui.clock.Companion;
+import org.sagwise.ui.clock.TogetherLine;
 import org.sagwise.ui.command.Controls;
 import org.sagwise.ui.command.Crowding;
 import org.sagwise.ui.model.Subscriptions;
+import org.sagwise.ui.staircase.BesideStairs;
 import org.sagwise.ui.staircase.StaircaseView;
 import org.sagwise.ui.text.Wording;
 import org.sagwise.ui.work.EditCommands;
 import org.sagwise.ui.work.HandBar;
 
 import java.util.List;
+import java.util.Optional;
 
 /** The middle of the window: hands, bench, what its colours mean, and the staircase beneath. */
 final class BenchArea {
@@ -35,6 +41,7 @@ final class BenchArea {
     private final Wording wording;
     private final Subscriptions subscriptions;
     private final BenchPane pane;
+    private final ObservableValue<Optional<Assessment>> beside;
     private final BenchSplit split;
 
     /**
@@ -61,22 +68,27 @@ final class BenchArea {
                         models.painter(),
                         wording,
                         subscriptions);
+        beside =
+                models.companion().seenProperty().map(seen -> seen.map(Companion.Seen::assessment));
         HBox benches = benches();
         VBox.setVgrow(benches, Priority.ALWAYS);
         HandBar hands = new HandBar(models.work(), edits, controls, wording, subscriptions);
         MeterStrip meter =
                 new MeterStrip(models.bench(), edits.meter(), controls, wording, subscriptions);
+        TogetherLine together =
+                new TogetherLine(
+                        models.companion(),
+                        models.clock(),
+                        new ClockTexts(wording.locale()),
+                        subscriptions);
         HBox foot = foot();
-        VBox upper = new VBox(hands, benches, meter, foot);
+        VBox upper = new VBox(hands, benches, meter, together, foot);
         Runnable makeRoom = () -> show(hands, isRoomFor(hands, foot, upper));
         subscriptions.onChange(upper.heightProperty(), makeRoom);
         subscriptions.onChange(upper.widthProperty(), makeRoom);
         subscriptions.onChange(models.looks().property(), makeRoom);
         subscriptions.onChange(models.looks().projectorProperty(), makeRoom);
-        StaircaseView staircase =
-                new StaircaseView(
-                        models.bench(), models.looks(), models.painter(), wording, subscriptions);
-        split = new BenchSplit(upper, staircase, models.preferences());
+        split = new BenchSplit(upper, stairs(), models.preferences());
     }
 
     BenchSplit node() {
@@ -90,24 +102,40 @@ final class BenchArea {
 
     /** The bench, and the one that a lesson compares it with, each half of the room. */
     private HBox benches() {
-        BesidePane beside =
-                new BesidePane(
-                        models.lessons()
-                                .room()
-                                .playerProperty()
-                                .map(player -> player.flatMap(LessonPlayer::beside)),
+        BesidePane besidePane =
+                new BesidePane(beside, models.bench(), models.looks(), wording, subscriptions);
+        HBox benches = new HBox(pane, besidePane);
+        pane.setMinWidth(0);
+        halves(pane, besidePane);
+        return benches;
+    }
+
+    private HBox stairs() {
+        StaircaseView staircase =
+                new StaircaseView(
                         models.bench(),
-                        models.assess(),
+                        beside,
                         models.looks(),
+                        models.painter(),
                         wording,
                         subscriptions);
-        HBox benches = new HBox(pane, beside);
-        pane.setMinWidth(0);
-        for (Region half : List.of(pane, beside)) {
+        BesideStairs other =
+                new BesideStairs(
+                        beside,
+                        models.bench(),
+                        models.looks(),
+                        models.painter(),
+                        wording,
+                        subscriptions);
+        halves(staircase, other);
+        return new HBox(staircase, other);
+    }
+
+    private static void halves(Region... halves) {
+        for (Region half : halves) {
             half.setPrefWidth(1);
             HBox.setHgrow(half, Priority.ALWAYS);
         }
-        return benches;
     }
 
     private HBox foot() {

@@ -5,6 +5,7 @@ import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.bench.ViewModel;
 import org.sagwise.ui.caution.CureModel;
 import org.sagwise.ui.clock.ClockModel;
+import org.sagwise.ui.clock.Companion;
 import org.sagwise.ui.demo.Example;
 import org.sagwise.ui.demo.Thumbnails;
 import org.sagwise.ui.file.Documents;
@@ -32,6 +33,7 @@ import java.util.function.Function;
 public record Models(
         BenchModel bench,
         ClockModel clock,
+        Companion companion,
         Workbench work,
         Function<Scenario, Assessment> assess,
         CureModel cures,

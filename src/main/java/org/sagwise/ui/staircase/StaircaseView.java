@@ -1,9 +1,11 @@
 package org.sagwise.ui.staircase;
 
+import javafx.beans.value.ObservableValue;
 import javafx.scene.AccessibleRole;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Pane;
 
+import org.sagwise.caution.Assessment;
 import org.sagwise.picture.scene.Emphasis;
 import org.sagwise.picture.stairs.StairScene;
 import org.sagwise.picture.stairs.StaircasePainter;
@@ -23,6 +25,7 @@ import java.util.concurrent.Executor;
 public final class StaircaseView extends Pane {
 
     private final BenchModel bench;
+    private final ObservableValue<Optional<Assessment>> beside;
     private final LooksModel looks;
     private final Wording wording;
     private final PartTexts texts;
@@ -30,15 +33,18 @@ public final class StaircaseView extends Pane {
     private Optional<StaircasePainter> drawn = Optional.empty();
 
     /**
+     * @param beside the bench whose staircase stands beside this one, on the same scale
      * @param painter where the stairs are painted
      */
     public StaircaseView(
             BenchModel bench,
+            ObservableValue<Optional<Assessment>> beside,
             LooksModel looks,
             Executor painter,
             Wording wording,
             Subscriptions subscriptions) {
         this.bench = bench;
+        this.beside = beside;
         this.looks = looks;
         this.wording = wording;
         this.texts = new PartTexts(wording);
@@ -53,6 +59,7 @@ public final class StaircaseView extends Pane {
         setOnMouseClicked(this::clicked);
         setOnKeyPressed(new StepWalk(bench)::pressed);
         subscriptions.onChange(bench.assessmentProperty(), this::renew);
+        subscriptions.onChange(beside, layer::repaint);
         subscriptions.onChange(looks.property(), this::renew);
         subscriptions.watch(bench.spotlight().litProperty(), lit -> renew());
     }
@@ -67,14 +74,22 @@ public final class StaircaseView extends Pane {
 
     private Stairs stairs() {
         Lit lit = bench.spotlight().lit();
-        return new Stairs(
+        StairScene scene =
                 new StairScene(
                         bench.assessment().staircase(),
                         bench.scenario(),
                         looks.get().theme(),
                         wording.locale(),
                         looks.get().textScale(),
-                        Emphasis.pointingAt(lit.parts(), lit.links())));
+                        Emphasis.pointingAt(lit.parts(), lit.links()));
+        return new Stairs(onOneScale(scene, beside.getValue()));
+    }
+
+    /** With room for the higher of two staircases. */
+    static StairScene onOneScale(StairScene scene, Optional<Assessment> other) {
+        double volts =
+                other.map(it -> it.staircase().highestV() - it.staircase().lowestV()).orElse(0.0);
+        return volts > scene.spanV() ? scene.spanning(volts) : scene;
     }
 
     private void moved(MouseEvent event) {

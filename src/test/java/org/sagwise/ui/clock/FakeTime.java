@@ -28,8 +28,20 @@ final class FakeTime {
     private long nanos = 5;
 
     FakeTime(String example) {
-        bench = new BenchModel(s -> Assessment.of(s, CATALOGUE), scenario(example));
-        clock = new ClockModel(bench, new Threads(this::work, Runnable::run), () -> nanos);
+        this(scenario(example));
+    }
+
+    FakeTime(Scenario scenario) {
+        bench = new BenchModel(FakeTime::assess, scenario);
+        clock = new ClockModel(bench, threads(), () -> nanos);
+    }
+
+    static Assessment assess(Scenario scenario) {
+        return Assessment.of(scenario, CATALOGUE);
+    }
+
+    Threads threads() {
+        return new Threads(this::work, Runnable::run);
     }
 
     static Scenario scenario(String example) {

@@ -68,10 +68,10 @@ class LeadGuiTest extends GuiTest {
     void jump_toAStep_laysItsBenchOut() {
         work("lead-step-3");
 
-        assertEquals("Step 3 of 13", text("lesson-place"));
+        assertEquals("Step 3 of 14", text("lesson-place"));
         assertEquals("Two in a row", text("bench-title"));
         work("lead-lesson-back");
-        assertEquals("Step 2 of 13", text("lesson-place"));
+        assertEquals("Step 2 of 14", text("lesson-place"));
     }
 
     /** The lesson's own texts speak of the bench beside; its button goes down with the other. */
@@ -88,6 +88,21 @@ class LeadGuiTest extends GuiTest {
         assertTrue(firing.contains("17.6 W"), firing);
         work("lead-lesson-01-close-the-ring");
         assertFalse(node("beside").isVisible());
+    }
+
+    /** The pair is ideal in all its parts: neither may last longer than the other. */
+    @Test
+    void besideRunDown_onOneClock_endsWithTheOther() throws Exception {
+        work("lead-step-8");
+        assertFalse(node("together").isVisible());
+        assertTrue(node("beside-staircase").isVisible());
+        robot().interact(() -> ((Button) node("clock-run-down")).fire());
+        WaitForAsyncUtils.waitFor(
+                60, TimeUnit.SECONDS, () -> text("together-second").contains("at its end"));
+
+        String end = text("together-second").substring("Beside: ".length());
+        assertEquals("Here: " + end, text("together-first"));
+        assertTrue(end.matches("at its end at \\d+:\\d\\d:\\d\\d, after .*"), end);
     }
 
     @Test
