@@ -7,10 +7,13 @@ import javafx.scene.input.MouseEvent;
 
 import org.sagwise.ui.prefs.PreferencesModel;
 
+import java.util.Set;
+
 /** The bench over the staircase; their shares stay when the window grows, and are remembered. */
 final class BenchSplit extends SplitPane {
 
     private final PreferencesModel preferences;
+    private Set<Node> dividers = Set.of();
 
     BenchSplit(Node bench, Node staircase, PreferencesModel preferences) {
         super(bench, staircase);
@@ -30,7 +33,10 @@ final class BenchSplit extends SplitPane {
     }
 
     private boolean isDragged() {
-        return lookupAll(".split-pane-divider").stream().anyMatch(Node::isPressed);
+        if (dividers.isEmpty()) {
+            dividers = lookupAll(".split-pane-divider");
+        }
+        return dividers.stream().anyMatch(Node::isPressed);
     }
 
     private void remember() {

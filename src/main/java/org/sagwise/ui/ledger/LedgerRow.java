@@ -3,10 +3,10 @@ package org.sagwise.ui.ledger;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
-import javafx.scene.layout.Region;
 
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.Ledger;
+import org.sagwise.ui.text.Figure;
 import org.sagwise.ui.text.Wording;
 
 import java.util.List;
@@ -18,8 +18,8 @@ final class LedgerRow {
     private final Wording wording;
     private final String word;
     private final Label name;
-    private final Label volts;
-    private final Label watts;
+    private final Figure volts = new Figure();
+    private final Figure watts = new Figure();
     private final Tooltip exact = new Tooltip();
 
     LedgerRow(Ledger.Entry entry, Wording wording) {
@@ -27,22 +27,13 @@ final class LedgerRow {
         word = entry.name().toLowerCase(Locale.ROOT);
         name = new Label(wording.say("ledger." + word));
         name.setWrapText(true);
-        volts = number();
-        watts = number();
-        volts.setId("ledger-" + word + "-volts");
-        watts.setId("ledger-" + word + "-watts");
-        for (Label label : List.of(name, volts, watts)) {
+        volts.label().setId("ledger-" + word + "-volts");
+        watts.label().setId("ledger-" + word + "-watts");
+        for (Label label : List.of(name, volts.label(), watts.label())) {
             label.getStyleClass().addAll("ledger-row", "ledger-" + word);
             label.setMaxWidth(Double.MAX_VALUE);
             label.setTooltip(exact);
         }
-    }
-
-    static Label number() {
-        Label label = new Label();
-        label.getStyleClass().add("number");
-        label.setMinWidth(Region.USE_PREF_SIZE);
-        return label;
     }
 
     Node[] nodes() {

@@ -1,5 +1,6 @@
 package org.sagwise.ui.ledger;
 
+import javafx.geometry.HPos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
@@ -94,9 +95,10 @@ public final class LedgerView extends VBox {
     }
 
     private Label column(String key) {
-        Label label = LedgerRow.number();
-        label.setText(wording.say(key));
-        label.getStyleClass().add("quiet");
+        Label label = new Label(wording.say(key));
+        label.getStyleClass().addAll("number", "quiet");
+        label.setMinWidth(USE_PREF_SIZE);
+        GridPane.setHalignment(label, HPos.RIGHT);
         return label;
     }
 

@@ -1,16 +1,15 @@
 package org.sagwise.ui.ledger;
 
-import javafx.geometry.HPos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
-import javafx.scene.layout.GridPane;
 
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.CellReading;
 import org.sagwise.ui.model.Lit;
 import org.sagwise.ui.model.Spotlight;
+import org.sagwise.ui.text.Figure;
 import org.sagwise.ui.text.Wording;
 
 import java.util.List;
@@ -21,14 +20,14 @@ final class LimitRow {
     private final Wording wording;
     private final Label name = new Label();
     private final LoadBar bar = new LoadBar();
-    private final Label figure = new Label();
+    private final Figure figure = new Figure();
     private final Tooltip tooltip = new Tooltip();
+    private double limitA = Double.NaN;
+    private String limit = "";
 
     LimitRow(String id, Spotlight spotlight, Wording wording) {
         this.wording = wording;
-        figure.setId("limit-" + id);
-        figure.getStyleClass().add("number");
-        GridPane.setHalignment(figure, HPos.RIGHT);
+        figure.label().setId("limit-" + id);
         bar.setAccessibleRole(AccessibleRole.PROGRESS_INDICATOR);
         Tooltip.install(bar, tooltip);
         bar.setOnMouseEntered(event -> spotlight.point(Lit.part(id)));
@@ -44,7 +43,10 @@ final class LimitRow {
      */
     void show(String title, CellReading cell) {
         String current = wording.quantity(Math.abs(cell.currentA()), Unit.AMPERE);
-        String limit = wording.limit(cell.limitA(), Unit.AMPERE);
+        if (cell.limitA() != limitA) {
+            limitA = cell.limitA();
+            limit = wording.limit(limitA, Unit.AMPERE);
+        }
         String key = cell.currentA() < 0 ? "limits.charging" : "limits.figure";
         String text = wording.say(key, current, limit);
         bar.show(cell.loadFraction());
