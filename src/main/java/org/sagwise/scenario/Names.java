@@ -68,8 +68,8 @@ public final class Names {
     }
 
     /**
-     * A word in this language: names of parts and terminals, lists of words, and what is a text
-     * already.
+     * A word in this language: names of parts, terminals and joints, lists of words, and what is a
+     * text already.
      */
     public String word(Object word) {
         if (word instanceof PartName part) {
@@ -77,6 +77,9 @@ public final class Names {
         }
         if (word instanceof TerminalName terminal) {
             return terminal(terminal);
+        }
+        if (word instanceof JointName joint) {
+            return texts.say("joint", terminal(joint.from()), terminal(joint.to()));
         }
         return word instanceof List<?> words
                 ? list(words.stream().map(this::word).toList())

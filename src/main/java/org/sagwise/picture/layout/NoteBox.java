@@ -4,6 +4,7 @@ import org.sagwise.scenario.Note;
 
 import java.awt.Point;
 import java.awt.Rectangle;
+import java.awt.geom.Point2D;
 import java.util.List;
 
 /**
@@ -21,6 +22,11 @@ public record NoteBox(
 
     public NoteBox {
         lines = List.copyOf(lines);
+    }
+
+    /** Its middle. */
+    public Point2D middle() {
+        return new Point2D.Double(box.getCenterX(), box.getCenterY());
     }
 
     /** How far its middle lies to the right of its target, grid units. */

@@ -49,6 +49,6 @@ public record AddNote(NoteTarget target, String text) implements Edit {
 
     @Override
     public EditName name(Scenario before) {
-        return EditName.of("note.add", target.names(before));
+        return EditName.of("note.add", target.name(before));
     }
 }

@@ -64,7 +64,6 @@ public record ChangeNote(int note, Change change) implements Edit {
     @Override
     public EditName name(Scenario before) {
         String key = change instanceof Text ? "note.change" : "note.move";
-        return EditName.of(
-                key, NoteTarget.of(before, note).map(it -> it.names(before)).orElse(List.of()));
+        return EditName.of(key, NoteTarget.of(before, note).map(it -> it.name(before)).orElse(""));
     }
 }

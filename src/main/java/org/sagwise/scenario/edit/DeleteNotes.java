@@ -2,7 +2,6 @@ package org.sagwise.scenario.edit;
 
 import org.sagwise.scenario.Scenario;
 
-import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
 
@@ -32,8 +31,8 @@ public record DeleteNotes(Set<Integer> notes) implements Edit {
                 ? EditName.of(
                         "note.delete",
                         NoteTarget.of(before, notes.iterator().next())
-                                .map(it -> it.names(before))
-                                .orElse(List.of()))
+                                .map(it -> it.name(before))
+                                .orElse(""))
                 : EditName.of("note.delete.many", String.valueOf(notes.size()));
     }
 }

@@ -1,12 +1,10 @@
 package org.sagwise.scenario.edit;
 
-import org.sagwise.scenario.Link;
+import org.sagwise.scenario.JointName;
 import org.sagwise.scenario.Note;
 import org.sagwise.scenario.PartName;
 import org.sagwise.scenario.Scenario;
-import org.sagwise.scenario.TerminalName;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
@@ -25,8 +23,8 @@ public sealed interface NoteTarget {
         }
 
         @Override
-        public List<Object> names(Scenario scenario) {
-            return List.of(PartName.of(scenario, part));
+        public Object name(Scenario scenario) {
+            return PartName.of(scenario, part);
         }
     }
 
@@ -42,20 +40,15 @@ public sealed interface NoteTarget {
         }
 
         @Override
-        public List<Object> names(Scenario scenario) {
-            if (!isIn(scenario)) {
-                return List.of();
-            }
-            Link joint = scenario.links().get(link);
-            return List.of(
-                    TerminalName.of(scenario, joint.from()), TerminalName.of(scenario, joint.to()));
+        public Object name(Scenario scenario) {
+            return isIn(scenario) ? JointName.of(scenario, scenario.links().get(link)) : "";
         }
     }
 
     boolean isIn(Scenario scenario);
 
-    /** Names of the part, or of both ends of the joint; a list of names is a name. */
-    List<Object> names(Scenario scenario);
+    /** The name of the part or the joint, as {@link org.sagwise.scenario.Names#word} says it. */
+    Object name(Scenario scenario);
 
     /** What a note of a scenario speaks of; empty for a note that is not there. */
     static Optional<NoteTarget> of(Scenario scenario, int note) {

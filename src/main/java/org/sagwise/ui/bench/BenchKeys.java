@@ -1,5 +1,6 @@
 package org.sagwise.ui.bench;
 
+import javafx.event.EventTarget;
 import javafx.scene.Node;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -25,14 +26,20 @@ final class BenchKeys {
     private final EditCommands commands;
     private final Runnable editor;
     private final BooleanSupplier refusesMoves;
+    private final JointKeys joints;
+    private final Node aside;
+    private boolean noting;
 
     private BenchKeys(
             TouchLayer touch,
             Workbench work,
             EditCommands commands,
             Runnable editor,
-            BooleanSupplier refusesMoves) {
+            BooleanSupplier refusesMoves,
+            Node aside) {
         this.refusesMoves = refusesMoves;
+        this.joints = new JointKeys(touch, work);
+        this.aside = aside;
         this.touch = touch;
         this.work = work;
         this.commands = commands;
@@ -44,21 +51,27 @@ final class BenchKeys {
      *
      * @param editor shows the card of what is chosen
      * @param refusesMoves says whether nothing can be moved now, and why to whoever sits there
+     * @param aside where keys are meant for something else
      */
-    static void on(
+    static BenchKeys on(
             Node surface,
             TouchLayer touch,
             Workbench work,
             EditCommands commands,
             Runnable editor,
-            BooleanSupplier refusesMoves) {
-        BenchKeys keys = new BenchKeys(touch, work, commands, editor, refusesMoves);
+            BooleanSupplier refusesMoves,
+            Node aside) {
+        BenchKeys keys = new BenchKeys(touch, work, commands, editor, refusesMoves, aside);
         surface.addEventFilter(KeyEvent.KEY_PRESSED, keys::pressed);
+        surface.addEventFilter(KeyEvent.KEY_TYPED, keys::typed);
+        return keys;
     }
 
     private void pressed(KeyEvent event) {
+        noting = false;
         boolean atMeter = event.getTarget() instanceof MeterNode;
         if (event.isAltDown()
+                || isIn(aside, event.getTarget())
                 || atMeter && (event.getCode() == KeyCode.ENTER || event.getCode().isArrowKey())) {
             return;
         }
@@ -74,9 +87,33 @@ final class BenchKeys {
         }
     }
 
+    /** The letter that opens the slip for a note does not belong on it. */
+    private void typed(KeyEvent event) {
+        if (noting) {
+            noting = false;
+            event.consume();
+        }
+    }
+
+    private void note() {
+        run(commands.note());
+        noting = true;
+    }
+
+    private static boolean isIn(Node whole, EventTarget target) {
+        for (Node at = target instanceof Node node ? node : null; at != null; at = at.getParent()) {
+            if (at == whole) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     private boolean isCarrying() {
-        return work.hands().grip() instanceof Grip.Fresh
-                || work.hands().grip() instanceof Grip.Lifted;
+        Grip grip = work.hands().grip();
+        return grip instanceof Grip.Fresh
+                || grip instanceof Grip.Lifted
+                || grip instanceof Grip.Slip;
     }
 
     private boolean isReaching() {
@@ -126,12 +163,14 @@ final class BenchKeys {
             case V -> meter().volts().action().run();
             case A -> meter().amps().action().run();
             case O -> meter().ohms().action().run();
+            case N -> note();
+            case L -> joints.choose();
             case ENTER -> {
                 chooseFocused();
                 if (event.isShiftDown()) {
                     touch.focusedPart().ifPresent(hands()::toggle);
                 } else {
-                    editor.run();
+                    (hands().chosen().notes().isEmpty() ? editor : commands.note().action()).run();
                 }
             }
             case ESCAPE -> let();
@@ -158,11 +197,16 @@ final class BenchKeys {
         command.action().run();
     }
 
-    /** Keys are meant for the part in focus, unless it is one of several that are chosen. */
-    private void chooseFocused() {
-        touch.focusedPart()
-                .filter(id -> !hands().chosen().parts().contains(id))
-                .ifPresent(id -> hands().choose(Lit.part(id)));
+    /**
+     * Keys are meant for what is in focus, unless it is one of several that are chosen, or a joint
+     * of it is.
+     */
+    void chooseFocused() {
+        Lit chosen = hands().chosen();
+        touch.focused()
+                .map(node -> node.what().lit())
+                .filter(lit -> !chosen.covers(lit) && !joints.isChosen())
+                .ifPresent(hands()::choose);
     }
 
     private void pull() {

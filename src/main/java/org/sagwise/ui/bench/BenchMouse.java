@@ -41,6 +41,7 @@ final class BenchMouse {
     private final ViewModel view;
     private final LinkPointer.Finder links;
     private final Runnable editor;
+    private final Runnable noteEditor;
     private Point2D pressed;
     private boolean dragging;
 
@@ -49,7 +50,9 @@ final class BenchMouse {
             Workbench work,
             ViewModel view,
             LinkPointer.Finder links,
-            Runnable editor) {
+            Runnable editor,
+            Runnable noteEditor) {
+        this.noteEditor = noteEditor;
         this.surface = surface;
         this.work = work;
         this.view = view;
@@ -61,18 +64,41 @@ final class BenchMouse {
      * Listens to the mouse.
      *
      * @param editor shows the card of what is chosen
+     * @param noteEditor lets the chosen note be written
      */
-    static void on(
+    static BenchMouse on(
             Node surface,
             Workbench work,
             ViewModel view,
             LinkPointer.Finder links,
-            Runnable editor) {
-        BenchMouse mouse = new BenchMouse(surface, work, view, links, editor);
+            Runnable editor,
+            Runnable noteEditor) {
+        BenchMouse mouse = new BenchMouse(surface, work, view, links, editor, noteEditor);
         surface.addEventHandler(MouseEvent.MOUSE_PRESSED, mouse::press);
         surface.addEventHandler(MouseEvent.MOUSE_DRAGGED, mouse::drag);
         surface.addEventHandler(MouseEvent.MOUSE_RELEASED, mouse::release);
         surface.addEventHandler(MouseEvent.MOUSE_MOVED, mouse::move);
+        return mouse;
+    }
+
+    /** Chooses what lies at a point of the view, unless it is one of several that are chosen. */
+    void chooseAt(double x, double y) {
+        Lit there = meantAt(x, y);
+        if (there.isNothing() || !hands().chosen().covers(there)) {
+            hands().choose(there);
+        }
+    }
+
+    private Lit meantAt(double x, double y) {
+        Point2D at = bench(x, y);
+        OptionalInt note = noteAt(at);
+        Optional<String> part = partAt(at);
+        OptionalInt link = links.linkAt(x, y);
+        if (note.isPresent()) {
+            return Lit.note(note.getAsInt());
+        }
+        return part.map(Lit::part)
+                .orElseGet(() -> link.isPresent() ? Lit.link(link.getAsInt()) : Lit.NOTHING);
     }
 
     private void press(MouseEvent event) {
@@ -121,10 +147,14 @@ final class BenchMouse {
         Point2D from = bench(pressed.getX(), pressed.getY());
         Optional<TerminalRef> terminal = terminalAt(from);
         Optional<String> part = partAt(from);
+        OptionalInt note = noteAt(from);
         work.bench().thumb().release(Thumb.Hold.MOUSE);
         Optional<Grip.Probe> probe = probeAt(from);
         if (probe.isPresent()) {
             hands().takeProbe(probe.get(), from.getX(), from.getY());
+        } else if (note.isPresent()) {
+            hands().choose(Lit.note(note.getAsInt()));
+            hands().lift(from.getX(), from.getY());
         } else if (terminal.isPresent()) {
             hands().pull(terminal.get(), from.getX(), from.getY());
         } else if (part.isPresent()) {
@@ -161,12 +191,15 @@ final class BenchMouse {
         Optional<TerminalRef> terminal = terminalAt(at);
         Optional<String> part = partAt(at);
         OptionalInt link = links.linkAt(event.getX(), event.getY());
+        OptionalInt note = noteAt(at);
         Optional<Grip.Probe> probe = probeAt(at);
         if (hands().isBusy()) {
             moveTo(event);
             hands().drop();
         } else if (probe.isPresent()) {
             hands().takeProbe(probe.get(), at.getX(), at.getY());
+        } else if (note.isPresent()) {
+            hands().choose(Lit.note(note.getAsInt()));
         } else if (terminal.isPresent()) {
             hands().pull(terminal.get(), at.getX(), at.getY());
         } else if (part.isPresent() && event.isShiftDown()) {
@@ -180,7 +213,7 @@ final class BenchMouse {
             work.bench().spotlight().show(Lit.NOTHING);
         }
         if (event.getClickCount() == 2 && hands().grip() == Grip.NOTHING) {
-            editor.run();
+            (note.isPresent() ? noteEditor : editor).run();
         }
     }
 
@@ -202,6 +235,14 @@ final class BenchMouse {
 
     private Surface seen() {
         return new Surface(work.bench().scenario(), work.ground().seen());
+    }
+
+    private OptionalInt noteAt(Point2D at) {
+        return work.ground()
+                .seen()
+                .noteAt(at.getX(), at.getY())
+                .map(note -> OptionalInt.of(note.index()))
+                .orElse(OptionalInt.empty());
     }
 
     private Optional<String> partAt(Point2D at) {

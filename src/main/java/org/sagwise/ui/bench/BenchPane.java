@@ -13,8 +13,10 @@ import org.sagwise.picture.layout.PartShape;
 import org.sagwise.picture.scene.Detail;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
+import org.sagwise.ui.command.Controls;
 import org.sagwise.ui.hands.Grip;
 import org.sagwise.ui.model.BenchModel;
+import org.sagwise.ui.model.Lit;
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.prefs.Motion;
 import org.sagwise.ui.text.Wording;
@@ -41,6 +43,9 @@ public final class BenchPane extends Pane implements Workbench.Ground {
     private static final Dimension LEAST_ROOM =
             new Dimension(20 * PartShape.GRID, 10 * PartShape.GRID);
 
+    /** Between what a note is on and the slip on which it is written, in pixels. */
+    private static final double EDITOR_GAP = 12;
+
     private final Workbench work;
     private final BenchModel bench;
     private final LooksModel looks;
@@ -50,6 +55,7 @@ public final class BenchPane extends Pane implements Workbench.Ground {
     private final TouchLayer touch;
     private final MeterLayer meter;
     private final HandLayer hand;
+    private final NoteEditor noteEditor;
     private final BenchLayers layers;
     private final Drift drift = new Drift(this::frame);
     private Scenery scenery;
@@ -79,20 +85,24 @@ public final class BenchPane extends Pane implements Workbench.Ground {
         this.touch = new TouchLayer(work, wording);
         this.meter = new MeterLayer(work, commands.meter(), wording);
         this.hand = new HandLayer(work, view, new Ghost(assess, () -> looks.get().theme()));
+        this.noteEditor = new NoteEditor(work, wording);
         this.layers = new BenchLayers(() -> scenery, view, painter);
         setId("bench");
         getStyleClass().add("bench");
         setAccessibleRole(AccessibleRole.PARENT);
         getChildren().addAll(layers.nodes());
-        getChildren().addAll(touch, meter, hand);
+        getChildren().addAll(touch, meter, hand, noteEditor);
         Rectangle clip = new Rectangle();
         clip.widthProperty().bind(widthProperty());
         clip.heightProperty().bind(heightProperty());
         setClip(clip);
         ZoomPan.on(this, view);
         LinkPointer.on(this, bench, this::linkAt);
-        BenchMouse.on(this, work, view, this::linkAt, editor);
-        BenchKeys.on(this, touch, work, commands, editor, this::refuses);
+        BenchMouse mouse = BenchMouse.on(this, work, view, this::linkAt, editor, this::writeNote);
+        BenchKeys keys =
+                BenchKeys.on(this, touch, work, commands, editor, this::refuses, noteEditor);
+        Controls controls = new Controls(wording, subscriptions);
+        BenchMenu.on(this, touch, work, mouse, keys, commands, controls);
         listen(subscriptions);
     }
 
@@ -238,6 +248,31 @@ public final class BenchPane extends Pane implements Workbench.Ground {
     }
 
     @Override
+    public void writeNote() {
+        Lit chosen = work.hands().chosen();
+        if (chosen.isOne() && !work.hands().isBusy()) {
+            noteEditor.open(chosen);
+            placeEditor();
+        }
+    }
+
+    /** Beside what the note is on, and whole within the bench. */
+    private void placeEditor() {
+        if (!noteEditor.isOpen()) {
+            return;
+        }
+        noteEditor.applyCss();
+        double width = Math.min(getWidth(), noteEditor.prefWidth(-1));
+        double height = Math.min(getHeight(), noteEditor.prefHeight(width));
+        Rectangle2D about = scenery.seen(view.get(), work.hands().chosen());
+        double x = Math.max(0, Math.min(getWidth() - width, about.getCenterX() - width / 2));
+        double below = about.getMaxY() + EDITOR_GAP;
+        double above = about.getMinY() - EDITOR_GAP - height;
+        double y = below + height <= getHeight() ? below : Math.max(0, above);
+        noteEditor.resizeRelocate(x, Math.min(y, getHeight() - height), width, height);
+    }
+
+    @Override
     public boolean handTo(double sceneX, double sceneY) {
         javafx.geometry.Point2D here = sceneToLocal(sceneX, sceneY);
         Point2D at = view.get().toBench(here.getX(), here.getY());
@@ -249,6 +284,7 @@ public final class BenchPane extends Pane implements Workbench.Ground {
         touch.place(view.get());
         meter.place(view.get());
         hand.update();
+        placeEditor();
         layers.repaint();
     }
 

@@ -78,7 +78,7 @@ public final class BesidePane extends BorderPane {
         title.setText(wording.say("beside.title", now.scenario().title()));
         Set<String> parts =
                 now.scenario().parts().stream().map(Part::id).collect(Collectors.toSet());
-        List<String> readings = new PartTexts(wording).lit(now, new Lit(parts, Set.of()));
+        List<String> readings = new PartTexts(wording).lit(now, Lit.of(parts, Set.of()));
         setAccessibleText(title.getText() + ". " + String.join(". ", readings));
     }
 

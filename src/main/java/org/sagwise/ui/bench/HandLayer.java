@@ -71,6 +71,11 @@ final class HandLayer extends Pane {
             Scenario whole =
                     work.bench().scenario().withPlacement(work.ground().lying().placements());
             showPart(Fragment.of(whole, lifted.ids()), lifted.dx(), lifted.dy());
+        } else if (grip instanceof Grip.Slip slip) {
+            work.ground()
+                    .seen()
+                    .note(slip.note())
+                    .ifPresent(note -> showSlip(note.box(), slip.dx(), slip.dy()));
         } else if (grip instanceof Grip.Frame drawn) {
             showFrame(view.get().toWindow(Handwork.areaOf(drawn)));
         } else if (grip instanceof Grip.Lead held) {
@@ -99,6 +104,17 @@ final class HandLayer extends Pane {
         picture.setFitHeight(there.getHeight());
         picture.setVisible(true);
         showFrame(there);
+    }
+
+    private void showSlip(Rectangle2D box, double dx, double dy) {
+        showFrame(
+                view.get()
+                        .toWindow(
+                                new Rectangle2D.Double(
+                                        box.getX() + dx,
+                                        box.getY() + dy,
+                                        box.getWidth(),
+                                        box.getHeight())));
     }
 
     private void showFrame(Rectangle2D area) {

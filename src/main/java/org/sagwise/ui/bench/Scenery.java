@@ -5,6 +5,8 @@ import org.sagwise.picture.bench.ChevronPainter;
 import org.sagwise.picture.bench.EmphasisPainter;
 import org.sagwise.picture.bench.StillPainter;
 import org.sagwise.picture.layout.BenchLayout;
+import org.sagwise.picture.layout.NoteBox;
+import org.sagwise.picture.layout.PartBox;
 import org.sagwise.picture.scene.BenchScene;
 import org.sagwise.picture.scene.BenchView;
 import org.sagwise.picture.scene.Detail;
@@ -23,6 +25,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** A bench set out for the screen: where everything lies, and how it is painted. */
 final class Scenery {
@@ -72,6 +75,30 @@ final class Scenery {
 
     Rectangle2D bounds() {
         return scene.layout().bounds();
+    }
+
+    /** Where the view shows what is meant. */
+    Rectangle2D seen(BenchView view, Lit meant) {
+        Stream<Rectangle2D> parts =
+                meant.parts().stream()
+                        .flatMap(id -> scene.layout().part(id).stream())
+                        .map(PartBox::body);
+        Stream<Rectangle2D> notes =
+                meant.notes().stream()
+                        .flatMap(at -> scene.layout().note(at).stream())
+                        .map(NoteBox::box);
+        Stream<Rectangle2D> links =
+                meant.links().stream()
+                        .flatMap(at -> scene.layout().route(at).stream())
+                        .map(
+                                route ->
+                                        new Rectangle2D.Double(
+                                                route.middle().x, route.middle().y, 1, 1));
+        return view.toWindow(
+                Stream.of(parts, notes, links)
+                        .flatMap(each -> each)
+                        .reduce(Rectangle2D::createUnion)
+                        .orElseGet(this::bounds));
     }
 
     Optional<Rectangle2D> partBox(String id) {
@@ -131,8 +158,10 @@ final class Scenery {
     void paintStandingOut(Graphics2D graphics, BenchView view, Lit lit, Lit chosen) {
         Set<Integer> links = new HashSet<>(lit.links());
         links.addAll(chosen.links());
+        Set<Integer> notes = new HashSet<>(lit.notes());
+        notes.addAll(chosen.notes());
         Emphasis emphasis =
-                new Emphasis(chosen.parts(), lit.parts(), links, Set.of(), Optional.empty());
+                new Emphasis(chosen.parts(), lit.parts(), links, notes, Optional.empty());
         EmphasisPainter.paint(graphics, scene.with(emphasis), view);
     }
 

@@ -57,7 +57,7 @@ public final class StatusLine extends Label {
     private String held(Grip grip) {
         if (grip instanceof Grip.Fresh) {
             return wording.say("status.fresh");
-        } else if (grip instanceof Grip.Lifted) {
+        } else if (grip instanceof Grip.Lifted || grip instanceof Grip.Slip) {
             return wording.say("status.lifted");
         } else if (grip instanceof Grip.Lead lead) {
             return lead.over()

@@ -4,7 +4,6 @@ import javafx.geometry.Bounds;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 
-import org.sagwise.ui.model.Lit;
 import org.sagwise.ui.work.Workbench;
 
 import java.util.Comparator;
@@ -42,28 +41,28 @@ final class TouchKeys {
         if (work.hands().isBusy()) {
             node.terminal().ifPresent(layer::reachFor);
         } else if (node.terminal().isEmpty()) {
-            work.hands().choose(Lit.part(node.part()));
+            work.hands().choose(node.what().lit());
         }
     }
 
-    /** From part to part; from the last one, or the first one backwards, off the bench. */
+    /** From stop to stop; from the last one, or the first one backwards, off the bench. */
     private void tab(TouchNode from, KeyEvent event) {
-        List<TouchNode> parts = layer.parts();
-        int at = parts.indexOf(partOf(from, parts));
+        List<TouchNode> stops = layer.stops();
+        int at = stops.indexOf(stopOf(from, stops));
         int next = event.isShiftDown() ? at - 1 : at + 1;
-        if (next >= 0 && next < parts.size()) {
-            goTo(parts.get(next));
+        if (next >= 0 && next < stops.size()) {
+            goTo(stops.get(next));
             event.consume();
-        } else if (next >= parts.size()) {
-            // Terminals follow the parts in the order of nodes: leave from the last of them.
+        } else if (next >= stops.size()) {
+            // Terminals stand among the nodes too: leave from the last node of all.
             TouchNode last = layer.nodes().get(layer.nodes().size() - 1);
             event.consume();
             last.fireEvent(event.copyFor(last, last));
         }
     }
 
-    private static TouchNode partOf(TouchNode node, List<TouchNode> parts) {
-        return parts.stream().filter(node::belongsTo).findFirst().orElse(node);
+    private static TouchNode stopOf(TouchNode node, List<TouchNode> stops) {
+        return stops.stream().filter(node::belongsTo).findFirst().orElse(node);
     }
 
     private Optional<TouchNode> nearest(TouchNode from, KeyCode key) {

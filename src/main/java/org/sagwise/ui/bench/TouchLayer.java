@@ -5,6 +5,7 @@ import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Pane;
 
+import org.sagwise.picture.layout.NoteBox;
 import org.sagwise.picture.scene.BenchView;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
@@ -23,8 +24,8 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * The touch nodes over the bench: one for each part, then one for each terminal. Tab goes from part
- * to part, arrows go to whatever lies that way.
+ * The touch nodes over the bench: one for each part, one for each terminal, one for each note. Tab
+ * goes from part to part and on to the notes, arrows go to whatever lies that way.
  */
 final class TouchLayer extends Pane {
 
@@ -47,7 +48,7 @@ final class TouchLayer extends Pane {
     private final Workbench work;
     private final PartTexts texts;
     private final Wording wording;
-    private final List<TouchNode> parts = new ArrayList<>();
+    private final List<TouchNode> stops = new ArrayList<>();
 
     TouchLayer(Workbench work, Wording wording) {
         this.work = work;
@@ -62,7 +63,7 @@ final class TouchLayer extends Pane {
     /** Makes the nodes of a bench anew; the focus stays on the part or terminal that had it. */
     void rebuild(Scenery scenery) {
         Optional<String> focused = focused().map(TouchNode::getId);
-        parts.clear();
+        List<TouchNode> parts = new ArrayList<>();
         List<TouchNode> terminals = new ArrayList<>();
         for (Part part : bench.scenario().parts()) {
             scenery.partBox(part.id()).ifPresent(box -> parts.add(partNode(part, box)));
@@ -71,8 +72,13 @@ final class TouchLayer extends Pane {
                         .ifPresent(box -> terminals.add(terminalNode(terminal, box)));
             }
         }
+        List<TouchNode> notes = scenery.layout().notes().stream().map(this::noteNode).toList();
+        stops.clear();
+        stops.addAll(parts);
+        stops.addAll(notes);
         getChildren().setAll(parts);
         getChildren().addAll(terminals);
+        getChildren().addAll(notes);
         focused.flatMap(this::node).ifPresent(TouchNode::requestFocus);
     }
 
@@ -85,8 +91,9 @@ final class TouchLayer extends Pane {
         nodes().forEach(node -> node.place(view));
     }
 
-    List<TouchNode> parts() {
-        return List.copyOf(parts);
+    /** Where Tab stops: parts, then notes. */
+    List<TouchNode> stops() {
+        return List.copyOf(stops);
     }
 
     List<TouchNode> nodes() {
@@ -99,7 +106,7 @@ final class TouchLayer extends Pane {
 
     /** The part in focus, or that of the terminal in focus. */
     Optional<String> focusedPart() {
-        return focused().map(TouchNode::part);
+        return focused().flatMap(node -> node.what().part());
     }
 
     /** The terminal in focus, or the first one of the part in focus. */
@@ -110,8 +117,9 @@ final class TouchLayer extends Pane {
                                 node.terminal()
                                         .or(
                                                 () ->
-                                                        bench.scenario()
-                                                                .part(node.part())
+                                                        node.what()
+                                                                .part()
+                                                                .flatMap(bench.scenario()::part)
                                                                 .map(Part::terminals)
                                                                 .map(ends -> ends.get(0))));
     }
@@ -152,12 +160,11 @@ final class TouchLayer extends Pane {
         TouchNode node =
                 new TouchNode(
                         "part-" + part.id(),
-                        part.id(),
-                        Optional.empty(),
+                        new Touched.Whole(part.id()),
                         box,
                         texts.kind(part.kind()),
                         () -> bench.scenario().part(part.id()).map(this::tell).orElse(""));
-        listen(node, Lit.part(part.id()));
+        listen(node);
         if (part.kind() == PartKind.SWITCH) {
             node.addEventHandler(MouseEvent.MOUSE_PRESSED, this::thumbDown);
             node.addEventHandler(
@@ -171,12 +178,23 @@ final class TouchLayer extends Pane {
         TouchNode node =
                 new TouchNode(
                         "terminal-" + terminal.part() + "-" + word,
-                        terminal.part(),
-                        Optional.of(terminal),
+                        new Touched.End(terminal),
                         box,
                         wording.say("touch.terminal.kind"),
                         () -> texts.terminal(bench.assessment(), terminal));
-        listen(node, Lit.part(terminal.part()));
+        listen(node);
+        return node;
+    }
+
+    private TouchNode noteNode(NoteBox note) {
+        TouchNode node =
+                new TouchNode(
+                        "note-" + note.index(),
+                        new Touched.Slip(note.index()),
+                        note.box(),
+                        wording.say("touch.note.kind"),
+                        () -> texts.note(bench.assessment(), note.index()).orElse(""));
+        listen(node);
         return node;
     }
 
@@ -184,7 +202,8 @@ final class TouchLayer extends Pane {
         return texts.part(bench.assessment(), part);
     }
 
-    private void listen(TouchNode node, Lit target) {
+    private void listen(TouchNode node) {
+        Lit target = node.what().lit();
         node.setOnMouseEntered(event -> bench.spotlight().point(target));
         node.setOnMouseExited(event -> bench.spotlight().point(Lit.NOTHING));
         node.addEventHandler(MouseEvent.MOUSE_PRESSED, event -> focus(node, event));

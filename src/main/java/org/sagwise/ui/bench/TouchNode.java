@@ -23,8 +23,7 @@ final class TouchNode extends Region {
     /** Smallest side of a target, in pixels (WCAG 2.2, success criterion 2.5.8). */
     static final double LEAST_SIDE = 24;
 
-    private final String part;
-    private final Optional<TerminalRef> terminal;
+    private final Touched what;
     private final Rectangle2D box;
     private final Supplier<String> words;
     private Optional<Tooltip> tooltip = Optional.empty();
@@ -32,21 +31,14 @@ final class TouchNode extends Region {
 
     /**
      * @param id for looking it up, as in {@code part-A}
-     * @param part id of the part that it is or belongs to
-     * @param terminal the terminal that it is, if it is one
+     * @param what what lies there
      * @param box where it is on the bench
      * @param description what it is, in a word or two
      * @param words what it is and what could be measured at it now
      */
     TouchNode(
-            String id,
-            String part,
-            Optional<TerminalRef> terminal,
-            Rectangle2D box,
-            String description,
-            Supplier<String> words) {
-        this.part = part;
-        this.terminal = terminal;
+            String id, Touched what, Rectangle2D box, String description, Supplier<String> words) {
+        this.what = what;
         this.box = box;
         this.words = words;
         setId(id);
@@ -68,17 +60,18 @@ final class TouchNode extends Region {
         }
     }
 
-    String part() {
-        return part;
+    /** What lies there. */
+    Touched what() {
+        return what;
     }
 
     /** The terminal that it is, if it is one. */
     Optional<TerminalRef> terminal() {
-        return terminal;
+        return what instanceof Touched.End end ? Optional.of(end.terminal()) : Optional.empty();
     }
 
     boolean belongsTo(TouchNode other) {
-        return part.equals(other.part);
+        return what.stop().equals(other.what.stop());
     }
 
     /**

@@ -264,6 +264,7 @@ public final class MainWindow implements Commands.WindowActions {
         withKeys.addAll(
                 List.of(
                         commands.latch(),
+                        commands.edits().note(),
                         commands.edits().cut(),
                         commands.edits().copy(),
                         commands.edits().duplicate(),

@@ -147,6 +147,7 @@ final class Menus {
                 controls.item(edits.selectAll()),
                 controls.line(),
                 controls.item(edits.card()),
+                controls.item(edits.note()),
                 controls.item(edits.turn()),
                 controls.item(edits.flip()),
                 controls.item(edits.move()),

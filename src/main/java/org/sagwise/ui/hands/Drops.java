@@ -5,6 +5,7 @@ import org.sagwise.scenario.Placement;
 import org.sagwise.scenario.Probes;
 import org.sagwise.scenario.TerminalRef;
 import org.sagwise.scenario.edit.AddPart;
+import org.sagwise.scenario.edit.ChangeNote;
 import org.sagwise.scenario.edit.Edit;
 import org.sagwise.scenario.edit.JoinTerminals;
 import org.sagwise.scenario.edit.PlaceParts;
@@ -62,6 +63,24 @@ record Drops(Surface bench) {
             edits.addAll(touches(snap));
         }
         return new Together(edits);
+    }
+
+    /** A note comes to lie elsewhere; empty for one that is not on the bench. */
+    Optional<Edit> layNote(int note, double dx, double dy) {
+        return bench.layout()
+                .note(note)
+                .map(
+                        box ->
+                                new ChangeNote(
+                                        note,
+                                        new ChangeNote.Place(
+                                                hundredths(box.dx() + dx / PartShape.GRID),
+                                                hundredths(box.dy() + dy / PartShape.GRID))));
+    }
+
+    /** As a person would write it into a file. */
+    private static double hundredths(double value) {
+        return Math.rint(value * 100) / 100;
     }
 
     /** A probe comes to rest; the other one too, if it rested nowhere. */

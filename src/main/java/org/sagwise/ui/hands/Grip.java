@@ -34,6 +34,17 @@ public sealed interface Grip {
     record Lifted(Set<String> ids, double grabX, double grabY, int dx, int dy) implements Grip {}
 
     /**
+     * A note that is lifted off the bench.
+     *
+     * @param note its place in the scenario
+     * @param grabX where it was taken hold of
+     * @param grabY where it was taken hold of
+     * @param dx how far it is held to the right of where it lay
+     * @param dy how far below
+     */
+    record Slip(int note, double grabX, double grabY, double dx, double dy) implements Grip {}
+
+    /**
      * The free end of a joint that begins at a terminal.
      *
      * @param from where it begins

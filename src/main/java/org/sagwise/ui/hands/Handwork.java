@@ -89,6 +89,8 @@ public final class Handwork {
     public void lift(double x, double y) {
         if (!chosen.parts().isEmpty()) {
             hold(new Grip.Lifted(chosen.parts(), x, y, 0, 0));
+        } else if (!chosen.notes().isEmpty()) {
+            hold(new Grip.Slip(chosen.notes().iterator().next(), x, y, 0, 0));
         }
     }
 
@@ -122,6 +124,14 @@ public final class Handwork {
             hold(
                     new Grip.Lifted(
                             lifted.ids(), lifted.grabX(), lifted.grabY(), snap.dx(), snap.dy()));
+        } else if (grip instanceof Grip.Slip slip) {
+            hold(
+                    new Grip.Slip(
+                            slip.note(),
+                            slip.grabX(),
+                            slip.grabY(),
+                            x - slip.grabX(),
+                            y - slip.grabY()));
         } else if (grip instanceof Grip.Frame frame) {
             hold(new Grip.Frame(frame.fromX(), frame.fromY(), x, y, frame.kept()));
             Set<String> inside = new HashSet<>(frame.kept());
@@ -157,8 +167,18 @@ public final class Handwork {
                             lifted.grabY(),
                             lifted.dx() + dx,
                             lifted.dy() + dy));
+        } else if (grip instanceof Grip.Slip slip) {
+            hold(
+                    new Grip.Slip(
+                            slip.note(),
+                            slip.grabX(),
+                            slip.grabY(),
+                            slip.dx() + dx,
+                            slip.dy() + dy));
         } else if (!isBusy() && !chosen.parts().isEmpty()) {
             place(chosen.parts(), dx, dy);
+        } else if (!isBusy()) {
+            chosen.notes().forEach(note -> layNote(note, dx, dy));
         }
     }
 
@@ -190,6 +210,8 @@ public final class Handwork {
             choose(Lit.part(fresh.part().id()));
         } else if (held instanceof Grip.Lifted lifted) {
             place(lifted.ids(), lifted.dx(), lifted.dy());
+        } else if (held instanceof Grip.Slip slip) {
+            layNote(slip.note(), slip.dx(), slip.dy());
         } else if (held instanceof Grip.Lead lead) {
             doer.accept(
                     new JoinTerminals(
@@ -225,6 +247,12 @@ public final class Handwork {
     private void place(Set<String> ids, int dx, int dy) {
         if (dx != 0 || dy != 0) {
             doer.accept(new Drops(surface.get()).place(ids, dx, dy));
+        }
+    }
+
+    private void layNote(int note, double dx, double dy) {
+        if (dx != 0 || dy != 0) {
+            new Drops(surface.get()).layNote(note, dx, dy).ifPresent(doer);
         }
     }
 

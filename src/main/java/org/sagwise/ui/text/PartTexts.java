@@ -13,6 +13,7 @@ import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
+import org.sagwise.scenario.edit.NoteTarget;
 import org.sagwise.ui.model.Lit;
 
 import java.util.List;
@@ -29,7 +30,7 @@ public final class PartTexts {
         this.wording = wording;
     }
 
-    /** Everything that is picked out, one text each, parts first. */
+    /** Everything that is picked out, one text each: parts, links, notes. */
     public List<String> lit(Assessment assessment, Lit lit) {
         Stream<String> parts =
                 assessment.scenario().parts().stream()
@@ -37,7 +38,29 @@ public final class PartTexts {
                         .map(part -> part(assessment, part));
         Stream<String> links =
                 lit.links().stream().sorted().flatMap(index -> link(assessment, index).stream());
-        return Stream.concat(parts, links).toList();
+        Stream<String> notes =
+                lit.notes().stream().sorted().flatMap(at -> note(assessment, at).stream());
+        return Stream.of(parts, links, notes).flatMap(each -> each).toList();
+    }
+
+    /** What a note is on and what it says, in one line; empty if there is none in this place. */
+    public Optional<String> note(Assessment assessment, int index) {
+        Scenario scenario = assessment.scenario();
+        return NoteTarget.of(scenario, index)
+                .map(
+                        target ->
+                                wording.say(
+                                        "touch.note",
+                                        noted(scenario, target),
+                                        scenario.notes()
+                                                .get(index)
+                                                .text()
+                                                .replaceAll("\\s+", " ")));
+    }
+
+    /** What people call the part or joint that a note is on. */
+    public String noted(Scenario scenario, NoteTarget target) {
+        return Names.in(wording.locale()).word(target.name(scenario));
     }
 
     /** The part with its readings. */

@@ -3,11 +3,14 @@ package org.sagwise.ui.work;
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.BooleanBinding;
 
+import org.sagwise.picture.layout.BenchLayout;
+import org.sagwise.picture.layout.NoteBox;
 import org.sagwise.picture.layout.PartShape;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.edit.AlignParts;
 import org.sagwise.scenario.edit.ArrangeCells;
 import org.sagwise.scenario.edit.CutLinks;
+import org.sagwise.scenario.edit.DeleteNotes;
 import org.sagwise.scenario.edit.DeleteParts;
 import org.sagwise.scenario.edit.DuplicateParts;
 import org.sagwise.scenario.edit.Edit;
@@ -19,10 +22,12 @@ import org.sagwise.ui.hands.Handwork;
 import org.sagwise.ui.hands.JointChoice;
 import org.sagwise.ui.model.Lit;
 
+import java.awt.geom.Point2D;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What can be done with what is chosen on the bench. */
 public record EditCommands(
@@ -40,6 +45,7 @@ public record EditCommands(
         Command series,
         Command rows,
         Command card,
+        Command note,
         MeterCommands meter) {
 
     /** Copies lie this far from what was copied, in grid units. */
@@ -54,15 +60,17 @@ public record EditCommands(
         Handwork hands = work.hands();
         BooleanBinding noPart = unless(work, chosen -> !chosen.parts().isEmpty());
         BooleanBinding nothing = unless(work, chosen -> !chosen.isNothing());
-        BooleanBinding notOne =
-                unless(work, chosen -> chosen.parts().size() + chosen.links().size() == 1);
+        BooleanBinding notOne = unless(work, chosen -> chosen.isOne() && chosen.notes().isEmpty());
+        BooleanBinding nothingToNote = unless(work, Lit::isOne);
+        BooleanBinding nothingToMove =
+                unless(work, chosen -> !chosen.parts().isEmpty() || !chosen.notes().isEmpty());
         BooleanBinding fewParts = unless(work, chosen -> chosen.parts().size() > 1);
         BooleanBinding fewCells = unless(work, chosen -> cells(work).size() > 1);
         BooleanBinding noRows = unless(work, chosen -> rows(work).size() > 2);
         return new EditCommands(
                 Command.of("turn", () -> turn(work)).unless(noPart),
                 Command.of("flip", () -> flip(work)).unless(noPart),
-                Command.of("move", () -> lift(work)).unless(noPart),
+                Command.of("move", () -> lift(work)).unless(nothingToMove),
                 Command.of("cut", () -> cut(work)).by("Shortcut+X").unless(noPart),
                 Command.of("copy", work.board()::copy).by("Shortcut+C").unless(noPart),
                 Command.of("duplicate", () -> duplicate(work)).by("Shortcut+D").unless(noPart),
@@ -78,6 +86,9 @@ public record EditCommands(
                         .by("Shortcut+3")
                         .unless(noRows),
                 Command.of("card", editor).unless(notOne),
+                Command.of("note", () -> work.ground().writeNote())
+                        .by("Shortcut+Shift+N")
+                        .unless(nothingToNote),
                 MeterCommands.of(work));
     }
 
@@ -113,14 +124,23 @@ public record EditCommands(
     }
 
     static void lift(Workbench work) {
-        work.hands().chosen().parts().stream()
-                .sorted()
+        Lit chosen = work.hands().chosen();
+        BenchLayout lying = work.ground().lying();
+        Stream<Point2D> parts =
+                chosen.parts().stream()
+                        .sorted()
+                        .flatMap(id -> lying.part(id).stream())
+                        .map(box -> new Point2D.Double(box.x(), box.y()));
+        Stream<Point2D> notes =
+                chosen.notes().stream()
+                        .flatMap(note -> lying.note(note).stream())
+                        .map(NoteBox::middle);
+        Stream.concat(parts, notes)
                 .findFirst()
-                .flatMap(id -> work.ground().lying().part(id))
                 .ifPresent(
-                        box -> {
+                        at -> {
                             work.ground().takeFocus();
-                            work.hands().lift(box.x(), box.y());
+                            work.hands().lift(at.getX(), at.getY());
                         });
     }
 
@@ -159,6 +179,8 @@ public record EditCommands(
             work.perform(new DeleteParts(chosen.parts()));
         } else if (!chosen.links().isEmpty()) {
             work.perform(new CutLinks(chosen.links()));
+        } else if (!chosen.notes().isEmpty()) {
+            work.perform(new DeleteNotes(chosen.notes()));
         }
         work.hands().choose(Lit.NOTHING);
     }

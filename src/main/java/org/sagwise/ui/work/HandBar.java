@@ -40,6 +40,7 @@ public final class HandBar extends FlowPane {
         getChildren().add(new Separator(Orientation.VERTICAL));
         Stream.of(
                         commands.card(),
+                        commands.note(),
                         commands.turn(),
                         commands.flip(),
                         commands.move(),

@@ -7,12 +7,16 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.scenario.Draft;
+import org.sagwise.scenario.Note;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.ProblemTexts;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.ScenarioRules;
 import org.sagwise.scenario.TerminalRef;
+import org.sagwise.scenario.edit.AddNote;
 import org.sagwise.scenario.edit.ArrangeCells;
+import org.sagwise.scenario.edit.ChangeNote;
+import org.sagwise.scenario.edit.DeleteNotes;
 import org.sagwise.scenario.edit.Edit;
 import org.sagwise.scenario.edit.MeterInLine;
 import org.sagwise.scenario.edit.SetAmbient;
@@ -56,6 +60,9 @@ public final class Workbench {
         /** Gives the focus to a part. */
         void focusPart(String id);
 
+        /** Lets a note be written on what is chosen, or the chosen note be changed. */
+        void writeNote();
+
         /** Gives the focus to a terminal, and brings to it what is in the hand. */
         void focusTerminal(TerminalRef terminal);
 
@@ -72,6 +79,7 @@ public final class Workbench {
     private final ReadOnlyStringWrapper message = new ReadOnlyStringWrapper("");
     private Ground ground;
     private List<?> links = List.of();
+    private List<String> notes = List.of();
 
     /**
      * @param rules what every document has to keep
@@ -150,6 +158,9 @@ public final class Workbench {
     /** Edits that leave everything where it lies, or lay it all out anew, need no places. */
     private static boolean isAboutPlaces(Edit edit) {
         return !(edit instanceof ArrangeCells
+                || edit instanceof AddNote
+                || edit instanceof ChangeNote
+                || edit instanceof DeleteNotes
                 || edit instanceof SetAmbient
                 || edit instanceof SetTexts
                 || edit instanceof SetPartKeys
@@ -175,7 +186,14 @@ public final class Workbench {
         there.retainAll(bench.scenario().parts().stream().map(Part::id).toList());
         boolean sameLinks = links.equals(bench.scenario().links());
         links = bench.scenario().links();
-        Lit kept = Lit.of(there, sameLinks ? old.links() : Set.of());
+        List<String> noted = bench.scenario().notes().stream().map(Note::on).toList();
+        boolean sameNotes = notes.equals(noted);
+        notes = noted;
+        Lit kept =
+                new Lit(
+                        there,
+                        sameLinks ? old.links() : Set.of(),
+                        sameNotes ? old.notes() : Set.of());
         if (bench.history().entries().size() == 1) {
             kept = Lit.NOTHING;
             hands.cancel();

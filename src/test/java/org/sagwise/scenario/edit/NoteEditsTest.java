@@ -90,7 +90,7 @@ class NoteEditsTest {
                 "write a note on the coil",
                 new AddNote(new NoteTarget.OnPart("coil"), "x").name(BENCH).in(Locale.ENGLISH));
         assertEquals(
-                "move the note on the coil's second end and cell A's minus",
+                "move the note on the joint of the coil's second end and cell A's minus",
                 new ChangeNote(1, new ChangeNote.Place(0, 0)).name(noted()).in(Locale.ENGLISH));
         assertEquals(
                 "Notiz zu Zelle A löschen",

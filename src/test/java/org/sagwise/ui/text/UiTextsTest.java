@@ -65,7 +65,9 @@ class UiTextsTest {
                 .forEach(column -> keys.add("table." + column));
         Stream.of("space", "tab", "arrows", "enter", "escape", "pan", "menu", "choose")
                 .forEach(move -> keys.addAll(Set.of("keys." + move, "keys." + move + ".does")));
-        Stream.of("turn", "flip", "move", "nudge", "join", "probe", "dial", "delete")
+        Stream.of(
+                        "turn", "flip", "move", "nudge", "join", "joint", "probe", "dial", "note",
+                        "delete")
                 .forEach(move -> keys.addAll(Set.of("keys." + move, "keys." + move + ".does")));
         Stream.of("doors.learn", "doors.build", "doors.explain")
                 .forEach(key -> keys.addAll(Set.of(key, key + ".text")));
@@ -92,6 +94,8 @@ class UiTextsTest {
         Stream.of("supply", "resistor", "meter")
                 .map(word -> "shelf.plain." + word)
                 .forEach(key -> keys.addAll(Set.of(key, key + ".about")));
+        Stream.of("note.delete", "note.leave", "note.keep")
+                .forEach(key -> keys.addAll(Set.of(key, key + ".tip")));
         Stream.of("align-row", "align-column", "meter-volts", "meter-amps", "meter-ohms")
                 .forEach(id -> addCommand(keys, id));
         for (String colour : List.of("red", "black")) {
