@@ -10,7 +10,6 @@ import org.sagwise.picture.scene.PotentialScale;
 import org.sagwise.reading.LinkReading;
 import org.sagwise.reading.Readings;
 
-import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.AffineTransform;
@@ -89,7 +88,7 @@ public final class ChevronPainter {
      */
     public void paint(Graphics2D surface, BenchScene scene, BenchView view) {
         PotentialScale scale = PotentialScale.of(scene.readings());
-        Pen pen = new Pen(surface, scene.theme(), scene.layout().textScale());
+        Pen pen = new Pen(surface, scene.theme(), scene.layout().textScale(), 1, scene.lineScale());
         List<Rectangle2D> tags = new LinkTags(pen, scene).places();
         Path2D dark = new Path2D.Float();
         Path2D bright = new Path2D.Float();
@@ -103,12 +102,12 @@ public final class ChevronPainter {
         surface.transform(view.transform());
         if (scene.isSchematic()) {
             dark.append(bright, false);
-            stroke(surface, dark, pen.colour(Tone.CONDUCTOR_EDGE), 2.6f);
+            pen.draw(dark, pen.colour(Tone.CONDUCTOR_EDGE), 2.6);
         } else {
-            stroke(surface, dark, BRIGHT_MARK, 4.6f);
-            stroke(surface, dark, DARK_MARK, 2.4f);
-            stroke(surface, bright, DARK_MARK, 4.6f);
-            stroke(surface, bright, BRIGHT_MARK, 2.4f);
+            pen.draw(dark, BRIGHT_MARK, 4.6);
+            pen.draw(dark, DARK_MARK, 2.4);
+            pen.draw(bright, DARK_MARK, 4.6);
+            pen.draw(bright, BRIGHT_MARK, 2.4);
         }
         surface.setTransform(before);
     }
@@ -116,12 +115,6 @@ public final class ChevronPainter {
     /** Paints the chevrons of a scene once, standing still. */
     public static void paintStill(Graphics2D surface, BenchScene scene, BenchView view) {
         new ChevronPainter(scene).paint(surface, scene, view);
-    }
-
-    private static void stroke(Graphics2D surface, Path2D marks, Color colour, float width) {
-        surface.setColor(colour);
-        surface.setStroke(new BasicStroke(width, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
-        surface.draw(marks);
     }
 
     private static boolean isBright(ChevronTrack track, BenchScene scene, PotentialScale scale) {

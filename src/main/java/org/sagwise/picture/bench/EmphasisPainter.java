@@ -35,7 +35,13 @@ public final class EmphasisPainter {
      * @param surface any surface; its transform is put back afterward
      */
     public static void paint(Graphics2D surface, BenchScene scene, BenchView view) {
-        Pen pen = new Pen(surface, scene.theme(), scene.layout().textScale(), view.scale());
+        Pen pen =
+                new Pen(
+                        surface,
+                        scene.theme(),
+                        scene.layout().textScale(),
+                        view.scale(),
+                        scene.lineScale());
         AffineTransform window = surface.getTransform();
         surface.transform(view.transform());
         new EmphasisPainter(pen, scene).paint();

@@ -41,7 +41,13 @@ public final class StillPainter {
      * @param view the window through which it is seen
      */
     public static void paint(Graphics2D surface, BenchScene scene, BenchView view) {
-        Pen pen = new Pen(surface, scene.theme(), scene.layout().textScale(), view.scale());
+        Pen pen =
+                new Pen(
+                        surface,
+                        scene.theme(),
+                        scene.layout().textScale(),
+                        view.scale(),
+                        scene.lineScale());
         PotentialScale scale = PotentialScale.of(scene.readings());
         Ground.felt(pen, view);
         AffineTransform window = surface.getTransform();

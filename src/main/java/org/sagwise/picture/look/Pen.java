@@ -22,10 +22,14 @@ public final class Pen {
     private static final double COARSE = 0.4;
     private static final double LEAST_READABLE = 5.2;
 
+    /** Of a line this much is thickened; what is broad already grows by no more than that. */
+    private static final double THIN = 3;
+
     private final Graphics2D surface;
     private final Theme theme;
     private final double textScale;
     private final double zoom;
+    private final double lineScale;
     private final Map<TextStyle, Font> fonts = new EnumMap<>(TextStyle.class);
 
     /**
@@ -34,18 +38,20 @@ public final class Pen {
      * @param textScale size of text against the usual one
      */
     public Pen(Graphics2D surface, Theme theme, double textScale) {
-        this(surface, theme, textScale, 1);
+        this(surface, theme, textScale, 1, 1);
     }
 
     /**
      * @param zoom by how much what is drawn will be enlarged: what would come out too small to be
      *     made out is left away
+     * @param lineScale by how much thin lines are thickened, 1 for none: for who sits far away
      */
-    public Pen(Graphics2D surface, Theme theme, double textScale, double zoom) {
+    public Pen(Graphics2D surface, Theme theme, double textScale, double zoom, double lineScale) {
         this.surface = surface;
         this.theme = theme;
         this.textScale = textScale;
         this.zoom = zoom;
+        this.lineScale = lineScale;
         surface.setRenderingHint(
                 RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         surface.setRenderingHint(
@@ -96,7 +102,7 @@ public final class Pen {
         stroke(
                 shape,
                 colour,
-                new BasicStroke((float) width, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+                new BasicStroke(thick(width), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
     }
 
     /** Strokes with blunt ends, for what ends at an edge. */
@@ -104,7 +110,7 @@ public final class Pen {
         stroke(
                 shape,
                 colour,
-                new BasicStroke((float) width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND));
+                new BasicStroke(thick(width), BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND));
     }
 
     public void drawDashed(Shape shape, Tone tone, double width, float... dashes) {
@@ -112,7 +118,11 @@ public final class Pen {
                 shape,
                 colour(tone),
                 new BasicStroke(
-                        (float) width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 4, dashes, 0));
+                        thick(width), BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 4, dashes, 0));
+    }
+
+    private float thick(double width) {
+        return (float) (width + (lineScale - 1) * Math.min(width, THIN));
     }
 
     private void stroke(Shape shape, Color colour, BasicStroke stroke) {
@@ -130,8 +140,8 @@ public final class Pen {
      * fill and a stroke and take half the time.
      */
     public void plate(Rectangle2D area, double radius, Tone fill, Tone edge, double width) {
-        fill(rounded(area, radius, width / 2), edge);
-        fill(rounded(area, radius, -width / 2), fill);
+        fill(rounded(area, radius, thick(width) / 2), edge);
+        fill(rounded(area, radius, -thick(width) / 2), fill);
     }
 
     private static Shape rounded(Rectangle2D area, double radius, double grown) {

@@ -32,6 +32,7 @@ import java.util.Set;
  * @param locale language and number format
  * @param details what is shown
  * @param emphasis what stands out
+ * @param lineScale by how much thin lines are thickened, 1 for none
  */
 public record BenchScene(
         Bench bench,
@@ -42,7 +43,8 @@ public record BenchScene(
         Theme theme,
         Locale locale,
         Set<Detail> details,
-        Emphasis emphasis) {
+        Emphasis emphasis,
+        double lineScale) {
 
     public BenchScene {
         cautions = List.copyOf(cautions);
@@ -61,28 +63,72 @@ public record BenchScene(
                 theme,
                 locale,
                 Detail.usual(),
-                Emphasis.NONE);
+                Emphasis.NONE,
+                1);
     }
 
     /** The same scene at another moment. */
     public BenchScene at(Readings newReadings, States newStates) {
         return new BenchScene(
-                bench, layout, newReadings, newStates, cautions, theme, locale, details, emphasis);
+                bench,
+                layout,
+                newReadings,
+                newStates,
+                cautions,
+                theme,
+                locale,
+                details,
+                emphasis,
+                lineScale);
     }
 
     public BenchScene with(Emphasis newEmphasis) {
         return new BenchScene(
-                bench, layout, readings, states, cautions, theme, locale, details, newEmphasis);
+                bench,
+                layout,
+                readings,
+                states,
+                cautions,
+                theme,
+                locale,
+                details,
+                newEmphasis,
+                lineScale);
     }
 
     public BenchScene with(Theme newTheme) {
         return new BenchScene(
-                bench, layout, readings, states, cautions, newTheme, locale, details, emphasis);
+                bench, layout, readings, states, cautions, newTheme, locale, details, emphasis,
+                lineScale);
     }
 
     public BenchScene with(Set<Detail> newDetails) {
         return new BenchScene(
-                bench, layout, readings, states, cautions, theme, locale, newDetails, emphasis);
+                bench,
+                layout,
+                readings,
+                states,
+                cautions,
+                theme,
+                locale,
+                newDetails,
+                emphasis,
+                lineScale);
+    }
+
+    /** The same scene with thin lines thickened. */
+    public BenchScene withLines(double newLineScale) {
+        return new BenchScene(
+                bench,
+                layout,
+                readings,
+                states,
+                cautions,
+                theme,
+                locale,
+                details,
+                emphasis,
+                newLineScale);
     }
 
     public Scenario scenario() {

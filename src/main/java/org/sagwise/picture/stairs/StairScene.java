@@ -17,6 +17,7 @@ import java.util.Locale;
  * @param locale language and number format
  * @param textScale size of text against the usual one
  * @param emphasis parts and links whose steps stand out
+ * @param lineScale by how much thin lines are thickened, 1 for none
  */
 public record StairScene(
         Staircase staircase,
@@ -24,7 +25,19 @@ public record StairScene(
         Theme theme,
         Locale locale,
         double textScale,
-        Emphasis emphasis) {
+        Emphasis emphasis,
+        double lineScale) {
+
+    /** A scene with its lines as usual. */
+    public StairScene(
+            Staircase staircase,
+            Scenario scenario,
+            Theme theme,
+            Locale locale,
+            double textScale,
+            Emphasis emphasis) {
+        this(staircase, scenario, theme, locale, textScale, emphasis, 1);
+    }
 
     /** The staircase of an assessment, in the usual text size. */
     public static StairScene of(Assessment assessment, Theme theme, Locale locale) {
@@ -33,11 +46,19 @@ public record StairScene(
     }
 
     public StairScene with(Emphasis newEmphasis) {
-        return new StairScene(staircase, scenario, theme, locale, textScale, newEmphasis);
+        return new StairScene(
+                staircase, scenario, theme, locale, textScale, newEmphasis, lineScale);
     }
 
     public StairScene with(Staircase newStaircase) {
-        return new StairScene(newStaircase, scenario, theme, locale, textScale, emphasis);
+        return new StairScene(
+                newStaircase, scenario, theme, locale, textScale, emphasis, lineScale);
+    }
+
+    /** The same with thin lines thickened. */
+    public StairScene withLines(double newLineScale) {
+        return new StairScene(
+                staircase, scenario, theme, locale, textScale, emphasis, newLineScale);
     }
 
     /** Volts from the lowest potential to the highest. */

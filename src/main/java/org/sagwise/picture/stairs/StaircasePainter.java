@@ -100,7 +100,7 @@ public final class StaircasePainter {
 
     /** Paints over the whole of a surface of this size. */
     public void paint(Graphics2D surface) {
-        Pen pen = new Pen(surface, scene.theme(), scene.textScale());
+        Pen pen = new Pen(surface, scene.theme(), scene.textScale(), 1, scene.lineScale());
         pen.fill(new Rectangle2D.Double(0, 0, width, height), Tone.PAPER);
         title(pen);
         if (plan.columns().isEmpty()) {

@@ -52,7 +52,10 @@ final class Scenery {
 
     static Scenery of(
             Assessment assessment, BenchLayout layout, AppliedLooks looks, Locale locale) {
-        BenchScene scene = BenchScene.of(assessment, layout, looks.theme(), locale).with(ON_SCREEN);
+        BenchScene scene =
+                BenchScene.of(assessment, layout, looks.theme(), locale)
+                        .with(ON_SCREEN)
+                        .withLines(looks.lineScale());
         return new Scenery(scene, looks, new ChevronPainter(scene));
     }
 
@@ -60,7 +63,8 @@ final class Scenery {
     Scenery with(Assessment assessment) {
         BenchScene other =
                 BenchScene.of(assessment, scene.layout(), looks.theme(), scene.locale())
-                        .with(ON_SCREEN);
+                        .with(ON_SCREEN)
+                        .withLines(looks.lineScale());
         return new Scenery(other, looks, chevrons);
     }
 

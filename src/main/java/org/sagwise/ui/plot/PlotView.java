@@ -59,7 +59,13 @@ public final class PlotView extends Region {
     }
 
     private void paint(Graphics2D graphics, double width, double height) {
-        Pen pen = new Pen(graphics, looks.get().theme(), looks.get().textScale());
+        Pen pen =
+                new Pen(
+                        graphics,
+                        looks.get().theme(),
+                        looks.get().textScale(),
+                        1,
+                        looks.get().lineScale());
         painter = new PlotPainter(chart, words, looks.get().textScale(), width, height);
         painter.paint(graphics, pen, nowS, pointed.get());
     }

@@ -75,7 +75,8 @@ public final class BesideStairs extends Pane {
                 looks.get().theme(),
                 wording.locale(),
                 looks.get().textScale(),
-                Emphasis.NONE);
+                Emphasis.NONE,
+                looks.get().lineScale());
     }
 
     @Override

@@ -81,7 +81,8 @@ public final class StaircaseView extends Pane {
                         looks.get().theme(),
                         wording.locale(),
                         looks.get().textScale(),
-                        Emphasis.pointingAt(lit.parts(), lit.links()));
+                        Emphasis.pointingAt(lit.parts(), lit.links()),
+                        looks.get().lineScale());
         return new Stairs(onOneScale(scene, beside.getValue()));
     }
 

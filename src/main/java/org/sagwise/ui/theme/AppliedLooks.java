@@ -11,8 +11,10 @@ import org.sagwise.ui.prefs.Motion;
  * @param textPercent size of text, 100 to 200 percent
  * @param motion full or reduced
  * @param drawing things on the bench, or a schematic
+ * @param lineScale by how much thin lines are thickened, 1 for none
  */
-public record AppliedLooks(Theme theme, int textPercent, Motion motion, Drawing drawing) {
+public record AppliedLooks(
+        Theme theme, int textPercent, Motion motion, Drawing drawing, double lineScale) {
 
     /** Size of text against its usual size, 1 to 2. */
     public double textScale() {

@@ -14,6 +14,9 @@ public final class LooksModel {
     /** Least size of text on a projector, in percent. */
     private static final int PROJECTOR_TEXT = 150;
 
+    /** By how much thin lines are thickened on a projector: the last row must see them. */
+    private static final double PROJECTOR_LINES = 2;
+
     private final PreferencesModel preferences;
     private final ReadOnlyBooleanWrapper projector = new ReadOnlyBooleanWrapper(false);
     private final ReadOnlyObjectWrapper<AppliedLooks> applied;
@@ -57,6 +60,7 @@ public final class LooksModel {
                         ? Math.max(chosen.textPercent(), PROJECTOR_TEXT)
                         : chosen.textPercent(),
                 chosen.motion().on(system.motion()),
-                chosen.drawing());
+                chosen.drawing(),
+                projector.get() ? PROJECTOR_LINES : 1);
     }
 }

@@ -1,0 +1,38 @@
+package org.sagwise.picture.look;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.geom.Line2D;
+import java.awt.image.BufferedImage;
+import java.util.stream.IntStream;
+
+class LineScaleTest {
+
+    private static final int SIDE = 60;
+
+    /** Rows that a level line of some width darkens. */
+    private static double thickness(double width, double lineScale) {
+        BufferedImage image = new BufferedImage(SIDE, SIDE, BufferedImage.TYPE_INT_RGB);
+        Graphics2D surface = image.createGraphics();
+        surface.setColor(Color.WHITE);
+        surface.fillRect(0, 0, SIDE, SIDE);
+        Pen pen = new Pen(surface, Theme.LIGHT, 1, 1, lineScale);
+        pen.draw(new Line2D.Double(0, SIDE / 2.0, SIDE, SIDE / 2.0), Color.BLACK, width);
+        surface.dispose();
+        return IntStream.range(0, SIDE)
+                .mapToDouble(y -> 1 - (image.getRGB(SIDE / 2, y) & 0xff) / 255.0)
+                .sum();
+    }
+
+    /** Thin lines become twice as thick; broad ones grow by as much as the broadest thin one. */
+    @ParameterizedTest
+    @CsvSource({"1, 1, 1", "8, 1, 8", "1, 2, 2", "2.4, 2, 4.8", "8, 2, 11"})
+    void draw_withAScale_thickensThinLinesMost(double width, double lineScale, double expected) {
+        assertEquals(expected, thickness(width, lineScale), 0.1);
+    }
+}
