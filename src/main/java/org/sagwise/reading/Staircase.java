@@ -86,15 +86,7 @@ public record Staircase(List<Step> steps, List<Lane> lanes, double lowestV, doub
      * button is held, so that they keep their shape when it is let go.
      */
     public static Staircase of(Bench bench, Press press) {
-        return new StairBuilder(bench, bench.moment(Press.HELD), bench.moment(press), bench.start())
-                .build();
-    }
-
-    /** The stairs of a bench in any state. */
-    public static Staircase of(Bench bench, States states, Press press) {
-        Moment shown = Moment.of(bench, states, press);
-        Moment way = press == Press.HELD ? shown : Moment.of(bench, states, Press.HELD);
-        return new StairBuilder(bench, way, shown, states).build();
+        return Instant.start(bench, press).staircase();
     }
 
     /** Nothing to climb: no source on the bench. */

@@ -36,4 +36,12 @@ public record States(
         linkC = Map.copyOf(linkC);
         blownFuses = Set.copyOf(blownFuses);
     }
+
+    /** Whether the same things let current through as in another state of the same bench. */
+    boolean isJoinedAs(States other) {
+        return blownFuses.equals(other.blownFuses)
+                && broken.equals(other.broken)
+                && cells.keySet().stream()
+                        .allMatch(id -> cells.get(id).guard() == other.cells.get(id).guard());
+    }
 }
