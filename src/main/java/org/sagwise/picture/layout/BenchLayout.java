@@ -5,6 +5,7 @@ import org.sagwise.scenario.Placement;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
 
+import java.awt.Dimension;
 import java.awt.Rectangle;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -33,6 +34,10 @@ public record BenchLayout(
         double textScale,
         Drawing drawing,
         Rectangle bounds) {
+
+    /** Room for two cells, a button and a coil with what joins them: whoever builds begins here. */
+    private static final Dimension ROOM_TO_BUILD =
+            new Dimension(24 * PartShape.GRID, 13 * PartShape.GRID);
 
     private static final int MARGIN = 3 * PartShape.GRID / 4;
 
@@ -79,7 +84,7 @@ public record BenchLayout(
         notes.forEach(note -> bounds.add(note.box()));
         probes.ifPresent(meter -> bounds.add(meter.bounds()));
         if (parts.isEmpty()) {
-            bounds.setBounds(0, 0, 12 * PartShape.GRID, 8 * PartShape.GRID);
+            bounds.setBounds(0, 0, ROOM_TO_BUILD.width, ROOM_TO_BUILD.height);
         }
         bounds.grow(MARGIN, MARGIN);
         return new BenchLayout(

@@ -28,6 +28,7 @@ import java.awt.Dimension;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.concurrent.Executor;
@@ -142,6 +143,7 @@ public final class BenchPane extends Pane implements Workbench.Ground {
                             && !layout.equals(scenery.layout());
             boolean moved = scenery != null && !layout.parts().equals(scenery.layout().parts());
             boolean redrawn = scenery != null && scenery.layout().drawing() != layout.drawing();
+            Optional<Scenery> before = Optional.ofNullable(scenery);
             scenery = Scenery.of(bench.assessment(), layout, looks.get(), locale);
             touch.rebuild(scenery);
             meter.rebuild(layout.probes());
@@ -154,6 +156,7 @@ public final class BenchPane extends Pane implements Workbench.Ground {
                 view.hold();
             }
             view.show(roomy(scenery.bounds()));
+            scenery.newSince(before).forEach(view::reveal);
         }
         if (layout.probes().filter(box -> !view.shows(box.card())).isPresent()) {
             view.fit();

@@ -21,6 +21,7 @@ import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.EnumSet;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -103,6 +104,14 @@ final class Scenery {
                         .flatMap(each -> each)
                         .reduce(Rectangle2D::createUnion)
                         .orElseGet(this::bounds));
+    }
+
+    /** Where parts lie, with their figures, that did not lie on the bench before. */
+    List<Rectangle2D> newSince(Optional<Scenery> before) {
+        return scene.layout().parts().stream()
+                .filter(box -> before.flatMap(then -> then.partBox(box.id())).isEmpty())
+                .map(box -> (Rectangle2D) box.body().union(box.label()))
+                .toList();
     }
 
     Optional<Rectangle2D> partBox(String id) {

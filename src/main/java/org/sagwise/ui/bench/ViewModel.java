@@ -63,6 +63,14 @@ public final class ViewModel {
         fitted = false;
     }
 
+    /** Steps back so far that an area of the bench is seen with all that was seen before. */
+    void reveal(Rectangle2D area) {
+        Rectangle2D seen = get().seen();
+        if (!seen.contains(area)) {
+            view.set(BenchView.fit(seen.createUnion(area), width, height));
+        }
+    }
+
     /** Shows everything, and goes on doing so when the window changes. */
     public void fit() {
         fitted = true;

@@ -4,8 +4,10 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 
+import org.sagwise.caution.Assessment;
 import org.sagwise.caution.Caution;
 import org.sagwise.caution.fix.Offer;
+import org.sagwise.plan.NextStep;
 import org.sagwise.ui.model.BenchModel;
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.text.Wording;
@@ -25,6 +27,7 @@ public final class CautionsView extends VBox {
     private final Map<Caution, CautionCard> cards = new LinkedHashMap<>();
     private final Label waiting;
     private List<Caution> shown;
+    private boolean unfinished;
 
     /**
      * @param show picks a caution out on the bench
@@ -49,22 +52,24 @@ public final class CautionsView extends VBox {
         waiting.setWrapText(true);
         waiting.getStyleClass().add("quiet");
         getChildren().addAll(title, waiting, list);
-        subscriptions.watch(bench.assessmentProperty(), now -> show(now.cautions()));
+        subscriptions.watch(bench.assessmentProperty(), this::show);
         subscriptions.watch(cures.property(), this::offer);
         subscriptions.watch(bench.thumb().lockedProperty(), this::veil);
     }
 
-    private void show(List<Caution> cautions) {
+    private void show(Assessment now) {
+        boolean begun = now.cautions().isEmpty() && NextStep.of(now.bench()) != NextStep.NONE;
         // Pressing the button changes no caution; the cards stay, and so does the focus in them.
-        if (cautions.equals(shown)) {
+        if (now.cautions().equals(shown) && begun == unfinished) {
             return;
         }
-        shown = cautions;
+        shown = now.cautions();
+        unfinished = begun;
         cards.clear();
         shown.forEach(caution -> cards.put(caution, card(caution)));
         list.getChildren().setAll(cards.values());
         if (shown.isEmpty()) {
-            list.getChildren().add(nothing());
+            list.getChildren().add(nothing(unfinished ? "cautions.unfinished" : "cautions.none"));
         }
         offer(cures.property().get());
     }
@@ -94,10 +99,10 @@ public final class CautionsView extends VBox {
         return new CautionCard(caution, wording, () -> show.accept(caution));
     }
 
-    private HBox nothing() {
-        Label first = new Label(wording.say("cautions.none"));
+    private HBox nothing(String key) {
+        Label first = new Label(wording.say(key));
         first.getStyleClass().add("caution-title");
-        Label second = new Label(wording.say("cautions.none.scope"));
+        Label second = new Label(wording.say(key + ".scope"));
         second.getStyleClass().add("quiet");
         first.setWrapText(true);
         second.setWrapText(true);

@@ -8,6 +8,7 @@ import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 
+import org.sagwise.plan.NextStep;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.ui.command.Command;
 import org.sagwise.ui.command.Controls;
@@ -78,7 +79,8 @@ public final class FireView extends HBox {
         button.pseudoClassStateChanged(FIRING, down && switched);
         pseudoClassStateChanged(FIRING, down && switched);
         if (!switched) {
-            say("fire.none", "fire.none.hint");
+            boolean begun = NextStep.of(bench.assessment().bench()) != NextStep.NONE;
+            say("fire.none", begun ? "fire.none.yet" : "fire.none.hint");
         } else if (locked) {
             say("fire.locked", "fire.locked.hint");
         } else if (bench.thumb().latchedProperty().get()) {

@@ -1,9 +1,11 @@
 package org.sagwise.ui.frame;
 
 import javafx.beans.value.ObservableValue;
+import javafx.geometry.Pos;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 
 import org.sagwise.caution.Assessment;
@@ -11,6 +13,7 @@ import org.sagwise.picture.layout.Drawing;
 import org.sagwise.ui.bench.BenchPane;
 import org.sagwise.ui.bench.BesidePane;
 import org.sagwise.ui.bench.MeterStrip;
+import org.sagwise.ui.bench.NextStepHint;
 import org.sagwise.ui.bench.PotentialLegend;
 import org.sagwise.ui.bench.StatusLine;
 import org.sagwise.ui.clock.ClockTexts;
@@ -104,10 +107,17 @@ final class BenchArea {
     private HBox benches() {
         BesidePane besidePane =
                 new BesidePane(beside, models.bench(), models.looks(), wording, subscriptions);
-        HBox benches = new HBox(pane, besidePane);
-        pane.setMinWidth(0);
-        halves(pane, besidePane);
-        return benches;
+        NextStepHint hint =
+                new NextStepHint(
+                        models.bench(),
+                        models.lessons().room().playerProperty().map(Optional::isPresent),
+                        wording,
+                        subscriptions);
+        StackPane felt = new StackPane(pane, hint);
+        StackPane.setAlignment(hint, Pos.TOP_CENTER);
+        felt.setMinWidth(0);
+        halves(felt, besidePane);
+        return new HBox(felt, besidePane);
     }
 
     private HBox stairs() {

@@ -20,6 +20,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 
 /** Where parts are taken from: by family, each with its picture, with a search above. */
 public final class ShelfColumn extends VBox {
@@ -73,26 +74,28 @@ public final class ShelfColumn extends VBox {
 
     private void arrange() {
         String wanted = search.getText().strip();
-        List<Node> shown = new ArrayList<>();
-        families.forEach(
-                (kind, items) -> {
-                    List<ShelfItem> found =
-                            items.stream()
-                                    .filter(
-                                            item ->
-                                                    wanted.isEmpty()
-                                                            || item.answers(wanted, wording))
-                                    .toList();
-                    if (!found.isEmpty()) {
-                        shown.add(headings.get(kind));
-                        shown.addAll(found);
-                    }
-                });
+        List<Node> shown = shown(item -> item.isCalled(wanted, wording));
+        if (shown.isEmpty()) {
+            shown = shown(item -> item.answers(wanted, wording));
+        }
         if (shown.isEmpty()) {
             none.setText(wording.say("shelf.none", wanted));
             shown.add(none);
         }
         list.getChildren().setAll(shown);
+    }
+
+    private List<Node> shown(Predicate<ShelfItem> wanted) {
+        List<Node> shown = new ArrayList<>();
+        families.forEach(
+                (kind, items) -> {
+                    List<ShelfItem> found = items.stream().filter(wanted).toList();
+                    if (!found.isEmpty()) {
+                        shown.add(headings.get(kind));
+                        shown.addAll(found);
+                    }
+                });
+        return shown;
     }
 
     private void key(KeyEvent event) {

@@ -16,6 +16,7 @@ import org.sagwise.ui.work.DragOut;
 import org.sagwise.ui.work.Workbench;
 
 import java.awt.geom.Point2D;
+import java.util.Arrays;
 import java.util.Locale;
 
 /**
@@ -89,21 +90,34 @@ final class ShelfItem extends Button {
                         () -> wording.say("shelf.plain." + good.part().kind().word() + ".about"));
     }
 
-    /** Whether a search finds it: every word of the search is somewhere in its words. */
+    /** Whether every word of a search is in its name or its family's. */
+    boolean isCalled(String search, Wording wording) {
+        String kind = good.part().kind().word();
+        return hasAll(
+                search,
+                String.join(
+                        " ",
+                        title(good, wording),
+                        wording.say("kind." + kind),
+                        wording.say("shelf.family." + kind)),
+                wording.locale());
+    }
+
+    /** Whether every word of a search is in its name, its family's, or in what is said of it. */
     boolean answers(String search, Wording wording) {
-        String all =
-                (title(good, wording)
-                                + " "
-                                + about(good, wording)
-                                + " "
-                                + wording.say("kind." + good.part().kind().word()))
-                        .toLowerCase(wording.locale());
-        for (String word : search.toLowerCase(wording.locale()).split("\\s+")) {
-            if (!all.contains(word.toLowerCase(Locale.ROOT))) {
-                return false;
-            }
-        }
-        return true;
+        return hasAll(
+                search,
+                String.join(
+                        " ",
+                        title(good, wording),
+                        about(good, wording),
+                        wording.say("kind." + good.part().kind().word())),
+                wording.locale());
+    }
+
+    private static boolean hasAll(String search, String words, Locale locale) {
+        String all = words.toLowerCase(locale);
+        return Arrays.stream(search.toLowerCase(locale).split("\\s+")).allMatch(all::contains);
     }
 
     private void take() {

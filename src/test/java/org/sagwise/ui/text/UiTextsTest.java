@@ -10,6 +10,7 @@ import org.sagwise.caution.Caution;
 import org.sagwise.lesson.Tally;
 import org.sagwise.picture.export.PictureFormat;
 import org.sagwise.picture.layout.Drawing;
+import org.sagwise.plan.NextStep;
 import org.sagwise.reading.Ledger;
 import org.sagwise.reading.PartReading;
 import org.sagwise.reading.Press;
@@ -121,6 +122,10 @@ class UiTextsTest {
                 .forEach(each -> keys.add("picture.colours." + each));
         Stream.of("format", "press", "drawing", "colours")
                 .forEach(each -> keys.add("picture." + each));
+        Stream.of(NextStep.values())
+                .filter(step -> step != NextStep.NONE)
+                .forEach(step -> keys.add("next." + word(step)));
+        Stream.of("none", "unfinished").forEach(each -> keys.add("cautions." + each + ".scope"));
         Stream.of(Tally.Advice.values()).forEach(it -> keys.add("lead.advice." + word(it)));
         Stream.of("looks-light", "looks-dark", "looks-high-contrast", "looks-system")
                 .forEach(id -> addCommand(keys, id));

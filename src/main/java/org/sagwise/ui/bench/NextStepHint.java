@@ -1,0 +1,47 @@
+package org.sagwise.ui.bench;
+
+import javafx.beans.value.ObservableValue;
+import javafx.scene.control.Label;
+
+import org.sagwise.caution.Assessment;
+import org.sagwise.plan.NextStep;
+import org.sagwise.ui.model.BenchModel;
+import org.sagwise.ui.model.Subscriptions;
+import org.sagwise.ui.text.Wording;
+
+import java.util.Locale;
+
+/** On the felt, while a circuit is being built: what it needs next. */
+public final class NextStepHint extends Label {
+
+    private final Wording wording;
+
+    /**
+     * @param taught whether a lesson runs, which says itself what to do
+     */
+    public NextStepHint(
+            BenchModel bench,
+            ObservableValue<Boolean> taught,
+            Wording wording,
+            Subscriptions subscriptions) {
+        this.wording = wording;
+        setId("next-step");
+        getStyleClass().add("next-step");
+        setWrapText(true);
+        setMaxWidth(USE_PREF_SIZE);
+        setMouseTransparent(true);
+        Runnable tell = () -> tell(bench.assessment(), taught.getValue());
+        subscriptions.onChange(bench.assessmentProperty(), tell);
+        subscriptions.onChange(taught, tell);
+    }
+
+    private void tell(Assessment now, boolean taught) {
+        NextStep step =
+                taught || !now.cautions().isEmpty() ? NextStep.NONE : NextStep.of(now.bench());
+        setVisible(step != NextStep.NONE);
+        setText(
+                step == NextStep.NONE
+                        ? ""
+                        : wording.say("next." + step.name().toLowerCase(Locale.ROOT)));
+    }
+}
