@@ -1,6 +1,7 @@
 package org.sagwise.caution;
 
 import org.sagwise.caution.circuit.Branch;
+import org.sagwise.caution.circuit.Circuit;
 import org.sagwise.caution.circuit.Row;
 import org.sagwise.reading.CellReading;
 
@@ -24,8 +25,21 @@ final class ReversedInSeries implements HazardRule {
                 .filter(Row::isOpposed)
                 .filter(row -> row.sources().stream().anyMatch(evidence::isCell))
                 .filter(row -> !evidence.isInConflict(row.sources().get(0).part()))
+                .filter(row -> !isBegun(evidence.held().circuit(), row))
                 .map(row -> caution(evidence, evidence.held(), row))
                 .toList();
+    }
+
+    /**
+     * Whether just two like poles are joined and nothing hangs at the others yet. Whoever builds a
+     * pair side by side begins so, and has turned nothing round.
+     */
+    private static boolean isBegun(Circuit circuit, Row row) {
+        List<String> own = row.sources().stream().map(Branch::part).toList();
+        return row.groups().size() == 2
+                && row.ends().stream()
+                        .flatMap(net -> circuit.terminals(net).stream())
+                        .allMatch(terminal -> own.contains(terminal.part()));
     }
 
     private static Caution caution(Evidence evidence, Look held, Row row) {

@@ -259,6 +259,27 @@ class CausesTest {
         assertEquals(List.of("B", "C", "A", "D"), caution.parts().stream().toList());
     }
 
+    /** So a pair side by side is begun; nothing has been turned round. */
+    @Test
+    void likePolesJoined_nothingElseYet_isNotFlagged() {
+        Scenario begun =
+                Scenario.of(
+                        "Begun",
+                        List.of(good("A"), good("B"), button(3), coil(1.0)),
+                        List.of(ideal("A.+", "B.+")));
+        assertEquals(List.of(), Found.ids(begun));
+    }
+
+    @Test
+    void likePolesJoined_andACoilAtOneEnd_isFlagged() {
+        Scenario scenario =
+                Scenario.of(
+                        "Further",
+                        List.of(good("A"), good("B"), button(3), coil(1.0)),
+                        List.of(ideal("A.+", "B.+"), ideal("B.-", "coil.1")));
+        assertTrue(Found.ids(scenario).contains(ReversedInSeries.ID));
+    }
+
     @Test
     void reversedInARow_withTheCoilInBetween_isFound() {
         Scenario scenario =

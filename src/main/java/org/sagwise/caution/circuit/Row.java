@@ -57,6 +57,19 @@ public record Row(List<Group> groups) {
         return groups.get(0);
     }
 
+    /** The net at either end of the row, the first one first. */
+    public List<Integer> ends() {
+        Group first = groups.get(0);
+        Group last = groups.get(groups.size() - 1);
+        return List.of(net(first, -first.up()), net(last, last.up()));
+    }
+
+    /** The net above a group, or the one below it. */
+    private static int net(Group group, int above) {
+        Branch source = group.sources().get(0);
+        return above > 0 ? source.to() : source.from();
+    }
+
     /** Every source of the row. */
     public List<Branch> sources() {
         return groups.stream().flatMap(group -> group.sources().stream()).toList();
