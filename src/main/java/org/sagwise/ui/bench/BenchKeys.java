@@ -5,6 +5,7 @@ import javafx.scene.Node;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 
+import org.sagwise.scenario.TerminalRef;
 import org.sagwise.ui.command.Command;
 import org.sagwise.ui.hands.Grip;
 import org.sagwise.ui.hands.Handwork;
@@ -117,7 +118,9 @@ final class BenchKeys {
     }
 
     private boolean isReaching() {
-        return work.hands().grip() instanceof Grip.Lead || work.hands().grip() instanceof Grip.Tip;
+        return work.hands().grip() instanceof Grip.Lead
+                || work.hands().grip() instanceof Grip.Gathered
+                || work.hands().grip() instanceof Grip.Tip;
     }
 
     private boolean carry(KeyEvent event) {
@@ -135,13 +138,11 @@ final class BenchKeys {
 
     private boolean reach(KeyEvent event) {
         if (event.getCode() == KeyCode.ENTER) {
-            touch.focused()
-                    .flatMap(TouchNode::terminal)
-                    .ifPresent(
-                            end -> {
-                                touch.reachFor(end);
-                                hands().drop();
-                            });
+            if (hands().grip() instanceof Grip.Gathered) {
+                hands().plate();
+            } else {
+                touch.focused().flatMap(TouchNode::terminal).ifPresent(this::put);
+            }
             return true;
         }
         boolean away = event.getCode() == KeyCode.DELETE || event.getCode() == KeyCode.BACK_SPACE;
@@ -152,13 +153,18 @@ final class BenchKeys {
         return false;
     }
 
+    private void put(TerminalRef end) {
+        touch.reachFor(end);
+        hands().drop();
+    }
+
     private boolean act(KeyEvent event) {
         switch (event.getCode()) {
             case R -> run(commands.turn());
             case F -> run(commands.flip());
             case M -> run(commands.move());
             case DELETE, BACK_SPACE -> run(commands.delete());
-            case J -> pull();
+            case J -> pull(event);
             case P -> (event.isShiftDown() ? meter().black() : meter().red()).action().run();
             case V -> meter().volts().action().run();
             case A -> meter().amps().action().run();
@@ -209,8 +215,10 @@ final class BenchKeys {
                 .ifPresent(hands()::choose);
     }
 
-    private void pull() {
-        touch.focusedTerminal().ifPresent(touch::pullFrom);
+    /** Begins a joint; with Shift, or once terminals are collected, collects one for a plate. */
+    private void pull(KeyEvent event) {
+        boolean gathers = event.isShiftDown() || hands().grip() instanceof Grip.Gathered;
+        touch.focusedTerminal().ifPresent(gathers ? hands()::gather : touch::pullFrom);
     }
 
     private boolean nudgeChosen(KeyEvent event) {

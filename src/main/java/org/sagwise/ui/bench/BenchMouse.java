@@ -177,13 +177,30 @@ final class BenchMouse {
         pressed = null;
         if (dragging) {
             moveTo(event);
-            if (!hands().drop()) {
-                hands().cancel();
-            }
+            letGo(event);
         } else {
             click(event);
         }
         dragging = false;
+    }
+
+    /** What cannot be let go here goes back; with Shift, a joint goes on to further terminals. */
+    private void letGo(MouseEvent event) {
+        if (event.isShiftDown()
+                && hands().grip() instanceof Grip.Lead lead
+                && lead.over().isPresent()) {
+            hands().gather(lead.over().get());
+        } else if (!hands().drop() && !(hands().grip() instanceof Grip.Gathered)) {
+            hands().cancel();
+        }
+    }
+
+    private boolean isGathering(MouseEvent event) {
+        Grip grip = hands().grip();
+        return event.isShiftDown()
+                && (grip instanceof Grip.Nothing
+                        || grip instanceof Grip.Lead
+                        || grip instanceof Grip.Gathered);
     }
 
     private void click(MouseEvent event) {
@@ -193,7 +210,9 @@ final class BenchMouse {
         OptionalInt link = links.linkAt(event.getX(), event.getY());
         OptionalInt note = noteAt(at);
         Optional<Grip.Probe> probe = probeAt(at);
-        if (hands().isBusy()) {
+        if (terminal.isPresent() && isGathering(event)) {
+            hands().gather(terminal.get());
+        } else if (hands().isBusy()) {
             moveTo(event);
             hands().drop();
         } else if (probe.isPresent()) {

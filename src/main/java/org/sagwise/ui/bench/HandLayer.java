@@ -36,6 +36,7 @@ final class HandLayer extends Pane {
     private final Rectangle frame = styled(new Rectangle(), "hand-frame");
     private final CubicCurve lead = styled(new CubicCurve(), "hand-lead");
     private final Circle end = styled(new Circle(5), "hand-end");
+    private final PlateMarks plate = new PlateMarks();
     private final HeldProbe probe = new HeldProbe();
     private final Circle mark = styled(new Circle(MARK), "hand-mark");
 
@@ -45,7 +46,7 @@ final class HandLayer extends Pane {
         this.ghost = ghost;
         setMouseTransparent(true);
         picture.getStyleClass().add("hand-part");
-        getChildren().addAll(picture, frame, lead, end, mark, probe);
+        getChildren().addAll(picture, frame, lead, end, mark, plate, probe);
         update();
     }
 
@@ -81,6 +82,9 @@ final class HandLayer extends Pane {
         } else if (grip instanceof Grip.Lead held) {
             Point2D from = pointOf(held.from()).orElse(new Point2D.Double(held.x(), held.y()));
             showLead(from, tip(held.over(), held.x(), held.y()), held.over());
+        } else if (grip instanceof Grip.Gathered held) {
+            plate.show(held.terminals().stream().flatMap(end -> seen(end).stream()).toList());
+            held.over().flatMap(this::seen).ifPresent(at -> showMark(at, true));
         } else if (grip instanceof Grip.Tip held) {
             showProbe(held);
         }
@@ -165,6 +169,10 @@ final class HandLayer extends Pane {
         mark.setCenterX(seen.getX());
         mark.setCenterY(seen.getY());
         mark.setVisible(over);
+    }
+
+    private Optional<Point2D> seen(TerminalRef terminal) {
+        return pointOf(terminal).map(at -> view.get().toWindow(at.getX(), at.getY()));
     }
 
     private Point2D tip(Optional<TerminalRef> over, double x, double y) {

@@ -68,6 +68,8 @@ public final class StatusLine extends Label {
                                             from(lead),
                                             texts.end(scenario(), end)))
                     .orElseGet(() -> wording.say("status.lead", from(lead)));
+        } else if (grip instanceof Grip.Gathered gathered) {
+            return wording.say("status.gathered", gathered.terminals().size());
         } else if (grip instanceof Grip.Tip tip) {
             String probe =
                     tip.probe() == Grip.Probe.RED ? "status.probe.red" : "status.probe.black";

@@ -154,6 +154,7 @@ final class Menus {
                 controls.item(edits.alignRow()),
                 controls.item(edits.alignColumn()),
                 controls.line(),
+                controls.item(edits.plate()),
                 controls.item(edits.parallel()),
                 controls.item(edits.series()),
                 controls.item(edits.rows()),

@@ -3,8 +3,10 @@ package org.sagwise.ui.hands;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.TerminalRef;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** What is in the hand. Lengths in bench units. */
 public sealed interface Grip {
@@ -53,6 +55,24 @@ public sealed interface Grip {
      * @param over the terminal that it would be joined to
      */
     record Lead(TerminalRef from, double x, double y, Optional<TerminalRef> over) implements Grip {}
+
+    /**
+     * Terminals that are collected to be joined by one plate.
+     *
+     * @param terminals in the order in which they came; at least one
+     * @param over the terminal that would be the last of them
+     */
+    record Gathered(List<TerminalRef> terminals, Optional<TerminalRef> over) implements Grip {
+
+        public Gathered {
+            terminals = List.copyOf(terminals);
+        }
+
+        /** With the terminal that the hand is over. */
+        public List<TerminalRef> all() {
+            return Stream.concat(terminals.stream(), over.stream()).distinct().toList();
+        }
+    }
 
     /**
      * A probe of the meter.

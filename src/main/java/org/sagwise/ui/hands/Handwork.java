@@ -10,6 +10,7 @@ import org.sagwise.scenario.edit.SetProbes;
 import org.sagwise.ui.model.Lit;
 
 import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -99,6 +100,39 @@ public final class Handwork {
         hold(new Grip.Lead(from, x, y, Optional.empty()));
     }
 
+    /** Collects a terminal for a plate, or lets it go again; a joint begun is its first one. */
+    public void gather(TerminalRef terminal) {
+        List<TerminalRef> terminals = new ArrayList<>();
+        if (grip instanceof Grip.Lead lead) {
+            terminals.add(lead.from());
+        } else if (grip instanceof Grip.Gathered gathered) {
+            terminals.addAll(gathered.terminals());
+        }
+        if (!terminals.remove(terminal)) {
+            terminals.add(terminal);
+        }
+        gather(terminals);
+    }
+
+    /** Collects these terminals for a plate. */
+    public void gather(List<TerminalRef> terminals) {
+        hold(terminals.isEmpty() ? Grip.NOTHING : new Grip.Gathered(terminals, Optional.empty()));
+    }
+
+    /** Joins what is collected by one plate; a single terminal waits for others. */
+    public void plate() {
+        if (grip instanceof Grip.Gathered gathered) {
+            plate(gathered.terminals());
+        }
+    }
+
+    private void plate(List<TerminalRef> terminals) {
+        if (terminals.size() > 1) {
+            hold(Grip.NOTHING);
+            doer.accept(new JoinTerminals(terminals, joint.plate()));
+        }
+    }
+
     /** Takes a probe of the meter. */
     public void takeProbe(Grip.Probe probe, double x, double y) {
         hold(new Grip.Tip(probe, x, y, Optional.empty()));
@@ -148,6 +182,8 @@ public final class Handwork {
             hold(
                     new Grip.Lead(
                             lead.from(), x, y, terminal.filter(end -> !end.equals(lead.from()))));
+        } else if (grip instanceof Grip.Gathered gathered) {
+            hold(new Grip.Gathered(gathered.terminals(), terminal));
         } else if (grip instanceof Grip.Tip tip) {
             hold(new Grip.Tip(tip.probe(), x, y, terminal));
         }
@@ -193,16 +229,21 @@ public final class Handwork {
     /**
      * Lets go of what is held, here.
      *
-     * @return whether the hand is empty now; a joint that is over no terminal stays, and so does a
-     *     probe of a meter that lies beside the bench
+     * @return whether the hand is empty now; a joint or a plate that is over no terminal stays, and
+     *     so does a probe of a meter that lies beside the bench
      */
     public boolean drop() {
         Grip held = grip;
         if (held instanceof Grip.Tip tip && tip.over().isEmpty()) {
             return putAway();
         }
-        if (held instanceof Grip.Lead lead && lead.over().isEmpty()) {
+        if (held instanceof Grip.Lead lead && lead.over().isEmpty()
+                || held instanceof Grip.Gathered gathered && gathered.over().isEmpty()) {
             return false;
+        }
+        if (held instanceof Grip.Gathered gathered) {
+            plate(gathered.all());
+            return !isBusy();
         }
         hold(Grip.NOTHING);
         if (held instanceof Grip.Fresh fresh) {

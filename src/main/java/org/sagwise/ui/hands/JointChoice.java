@@ -23,6 +23,11 @@ public enum JointChoice {
         this.joint = joint;
     }
 
+    /** The joints of a plate: a plate is no wire, so that where wires are chosen it is contacts. */
+    public Keys plate() {
+        return this == WIRE ? CONTACT.joint : joint;
+    }
+
     /** The joint as a link of a scenario file says it. */
     public Keys joint() {
         return joint;

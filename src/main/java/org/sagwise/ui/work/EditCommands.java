@@ -44,6 +44,7 @@ public record EditCommands(
         Command parallel,
         Command series,
         Command rows,
+        Command plate,
         Command card,
         Command note,
         MeterCommands meter) {
@@ -85,6 +86,7 @@ public record EditCommands(
                 Command.of("rows", () -> arrange(work, rows(work).get(1)))
                         .by("Shortcut+3")
                         .unless(noRows),
+                PlateCommand.of(work),
                 Command.of("card", editor).unless(notOne),
                 Command.of("note", () -> work.ground().writeNote())
                         .by("Shortcut+Shift+N")

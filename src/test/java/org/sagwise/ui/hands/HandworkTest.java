@@ -7,17 +7,23 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.junit.jupiter.api.Test;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.scenario.Joint;
+import org.sagwise.scenario.Link;
+import org.sagwise.scenario.MeterMode;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Placement;
+import org.sagwise.scenario.Probes;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
 import org.sagwise.scenario.edit.Edit;
 import org.sagwise.ui.model.Lit;
 
+import java.awt.geom.Line2D;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** The machine behind mouse, clicks and keys, without any of them. */
 class HandworkTest {
@@ -164,5 +170,86 @@ class HandworkTest {
 
         assertEquals(ref("one.1"), scenario.probes().orElseThrow().red());
         assertEquals(ref("one.2"), scenario.probes().orElseThrow().black());
+    }
+
+    @Test
+    void gather_severalTerminals_areJoinedByOnePlate() {
+        scenario =
+                scenario.plus(coil("three"))
+                        .withPlacement(
+                                Map.of(
+                                        "one", new Placement(2, 5, 0),
+                                        "two", new Placement(8, 5, 0),
+                                        "three", new Placement(14, 5, 0)));
+        hands.gather(ref("one.1"));
+        hands.plate();
+        assertTrue(hands.isBusy());
+        hands.gather(ref("one.2"));
+        hands.gather(ref("two.1"));
+        hands.gather(ref("one.2"));
+        hands.moveTo(200, 600, REACH);
+        assertFalse(hands.drop());
+        hands.moveTo(562, 141, REACH);
+        assertTrue(hands.drop());
+
+        assertEquals(
+                List.of(ref("two.1"), ref("three.1")),
+                scenario.links().stream().map(Link::to).toList());
+        assertTrue(scenario.links().stream().allMatch(it -> it.from().equals(ref("one.1"))));
+        assertEquals(
+                Set.of(new Joint.Touch(JointChoice.CONTACT_MOHM)),
+                scenario.links().stream().map(Link::joint).collect(Collectors.toSet()));
+    }
+
+    @Test
+    void gather_fromAJointThatIsBegun_keepsItsEnd() {
+        hands.setJoint(JointChoice.IDEAL);
+        hands.pull(ref("one.1"), 80, 140);
+        hands.gather(ref("two.1"));
+        hands.plate();
+
+        assertEquals(ref("one.1"), scenario.links().get(0).from());
+        assertEquals(new Joint.Ideal(), scenario.links().get(0).joint());
+    }
+
+    @Test
+    void gather_lastOneLetGo_emptiesTheHand() {
+        hands.gather(ref("one.1"));
+        hands.gather(ref("one.1"));
+        assertFalse(hands.isBusy());
+    }
+
+    @Test
+    void probe_letGoOverNothing_takesTheMeterAway() {
+        hands.takeProbe(Grip.Probe.RED, 0, 0);
+        hands.moveTo(400, 600, REACH);
+        assertFalse(hands.drop());
+        hands.moveTo(80, 140, REACH);
+        assertTrue(hands.drop());
+        scenario = scenario.withProbes(scenario.probes().map(it -> it.turnedTo(MeterMode.AMPS)));
+
+        hands.takeProbe(Grip.Probe.BLACK, 0, 0);
+        hands.moveTo(80, 260, REACH);
+        hands.drop();
+        assertEquals(MeterMode.AMPS, scenario.probes().orElseThrow().mode());
+
+        hands.takeProbe(Grip.Probe.BLACK, 80, 260);
+        hands.moveTo(400, 600, REACH);
+        assertTrue(hands.drop());
+        assertTrue(scenario.probes().isEmpty());
+        assertFalse(hands.isBusy());
+    }
+
+    @Test
+    void probeAt_handleOfAProbe_isFoundBesideItsTerminal() {
+        scenario = scenario.withProbes(Optional.of(Probes.of(ref("one.1"), ref("two.1"))));
+        Surface bench = new Surface(scenario, BenchLayout.of(scenario));
+        Line2D handle = bench.layout().probes().orElseThrow().redHandle();
+        double x = (handle.getX1() + handle.getX2()) / 2;
+        double y = (handle.getY1() + handle.getY2()) / 2;
+
+        assertEquals(Grip.Probe.RED, bench.probeAt(x, y, REACH).orElseThrow());
+        assertTrue(bench.probeAt(80, 140, REACH).isEmpty());
+        assertTrue(bench.probeAt(x + 300, y + 300, REACH).isEmpty());
     }
 }

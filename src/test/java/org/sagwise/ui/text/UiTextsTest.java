@@ -67,8 +67,8 @@ class UiTextsTest {
         Stream.of("space", "tab", "arrows", "enter", "escape", "pan", "menu", "choose")
                 .forEach(move -> keys.addAll(Set.of("keys." + move, "keys." + move + ".does")));
         Stream.of(
-                        "turn", "flip", "move", "nudge", "join", "joint", "probe", "dial", "note",
-                        "delete")
+                        "turn", "flip", "move", "nudge", "join", "gather", "joint", "probe", "dial",
+                        "note", "delete")
                 .forEach(move -> keys.addAll(Set.of("keys." + move, "keys." + move + ".does")));
         Stream.of("doors.learn", "doors.build", "doors.explain")
                 .forEach(key -> keys.addAll(Set.of(key, key + ".text")));
