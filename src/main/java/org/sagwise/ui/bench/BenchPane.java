@@ -18,6 +18,7 @@ import org.sagwise.ui.hands.Grip;
 import org.sagwise.ui.model.BenchModel;
 import org.sagwise.ui.model.Lit;
 import org.sagwise.ui.model.Subscriptions;
+import org.sagwise.ui.motion.Beat;
 import org.sagwise.ui.prefs.Motion;
 import org.sagwise.ui.text.Wording;
 import org.sagwise.ui.theme.LooksModel;
@@ -58,7 +59,7 @@ public final class BenchPane extends Pane implements Workbench.Ground {
     private final HandLayer hand;
     private final NoteEditor noteEditor;
     private final BenchLayers layers;
-    private final Drift drift = new Drift(this::frame);
+    private final Beat drift = Beat.eachFrame(this::frame);
     private Scenery scenery;
 
     /**

@@ -3,6 +3,9 @@ package org.sagwise.ui.clock;
 import org.sagwise.reading.Bench;
 import org.sagwise.run.RunEvent;
 
+import java.util.List;
+import java.util.Optional;
+
 /** What the clock tells in passing. */
 public sealed interface Aside {
 
@@ -17,4 +20,12 @@ public sealed interface Aside {
 
     /** Something happened. */
     record Event(Bench bench, RunEvent event) implements Aside {}
+
+    /** The last thing that happened in a little time. */
+    static Optional<Aside> in(Bench bench, Slice slice) {
+        List<RunEvent> events = slice.events();
+        return events.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Event(bench, events.get(events.size() - 1)));
+    }
 }

@@ -34,9 +34,9 @@ public record ClockCommands(
                 Bindings.createBooleanBinding(
                         () ->
                                 clock.nowProperty().get().isOver()
-                                        || clock.progressProperty().get().isPresent(),
+                                        || clock.runDown().progressProperty().get().isPresent(),
                         clock.nowProperty(),
-                        clock.progressProperty());
+                        clock.runDown().progressProperty());
         BooleanBinding overAtTheEnd =
                 Bindings.createBooleanBinding(
                         () -> over.get() && !clock.nowProperty().get().isTurnedBack(),
@@ -53,14 +53,16 @@ public record ClockCommands(
                         () -> clock.nowProperty().get().endS() <= 0, clock.nowProperty());
         BooleanBinding running =
                 Bindings.createBooleanBinding(
-                        () -> clock.progressProperty().get().isPresent(), clock.progressProperty());
+                        () -> clock.runDown().progressProperty().get().isPresent(),
+                        clock.runDown().progressProperty());
+        ClockSteps steps = clock.steps();
         return new ClockCommands(
                 Command.of("time-go", clock::toggle).by("F8").unless(over),
-                Command.of("time-start", clock::toStart).by("Shift+F8").unless(atStart),
-                Command.of("time-step-back", clock::stepBack).by("F6").unless(atStart),
-                Command.of("time-step-on", clock::stepOn).by("F7").unless(overAtTheEnd),
-                Command.of("time-press-back", clock::pressBack).by("Shift+F6").unless(atStart),
-                Command.of("time-press-on", clock::pressOn).by("Shift+F7").unless(atEnd),
+                Command.of("time-start", steps::toStart).by("Shift+F8").unless(atStart),
+                Command.of("time-step-back", steps::back).by("F6").unless(atStart),
+                Command.of("time-step-on", steps::on).by("F7").unless(overAtTheEnd),
+                Command.of("time-press-back", steps::pressBack).by("Shift+F6").unless(atStart),
+                Command.of("time-press-on", steps::pressOn).by("Shift+F7").unless(atEnd),
                 Command.of("time-slower", () -> change(clock, Speed::slower)).by("Shortcut+Comma"),
                 Command.of("time-faster", () -> change(clock, Speed::faster)).by("Shortcut+Period"),
                 Command.of("time-run-down", () -> runDown(clock, preferences))
@@ -85,7 +87,7 @@ public record ClockCommands(
     /** A run-down is looked at in its curves. */
     private static void runDown(ClockModel clock, PreferencesModel preferences) {
         preferences.change(now -> now.withCurves(Shown.SHOWN));
-        clock.runDown();
+        clock.startRunDown();
     }
 
     private static Preferences turnCurves(Preferences now) {

@@ -1,27 +1,20 @@
 package org.sagwise.ui.clock;
 
-import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
-import javafx.beans.property.SimpleObjectProperty;
 
 import org.sagwise.caution.Assessment;
 import org.sagwise.reading.Bench;
 import org.sagwise.reading.Press;
-import org.sagwise.run.RunEvent;
-import org.sagwise.run.RunPlan;
 import org.sagwise.run.RunResult;
-import org.sagwise.run.RunSettings;
 import org.sagwise.run.RunState;
-import org.sagwise.run.Stepper;
 import org.sagwise.run.Trace;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.model.BenchModel;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
@@ -36,10 +29,9 @@ import java.util.function.Supplier;
  */
 public final class ClockModel {
 
-    /** Steps that people ask for, s. */
-    public static final double STEP_S = 1;
-
     private final BenchModel shown;
+    private final Timeline timeline = new Timeline();
+    private final ClockSteps steps = new ClockSteps(this, timeline);
     private final RealTime real;
     private final Desk desk;
     private final RunDown runDown;
@@ -48,13 +40,9 @@ public final class ClockModel {
     private final ReadOnlyObjectWrapper<Now> now = new ReadOnlyObjectWrapper<>(Now.START);
     private final ReadOnlyObjectWrapper<Optional<Halt>> halt =
             new ReadOnlyObjectWrapper<>(Optional.empty());
-    private final ObjectProperty<RunPlan> plan = new SimpleObjectProperty<>(RunPlan.USUAL);
     private final ReadOnlyObjectWrapper<Aside> aside = new ReadOnlyObjectWrapper<>(Aside.NOTHING);
     private Supplier<Along> along = () -> Along.NOTHING;
     private Bench bench;
-    private Stepper stepper;
-    private RunState state;
-    private Recording recording;
 
     /**
      * @param shown the bench whose time it is
@@ -99,19 +87,9 @@ public final class ClockModel {
         return aside.getReadOnlyProperty();
     }
 
-    /** How far a run-down has come; empty while there is none. */
-    public ReadOnlyObjectProperty<Optional<Progress>> progressProperty() {
-        return runDown.progressProperty();
-    }
-
-    /** The pattern of presses by which {@link #runDown()} runs the bench down. */
-    public ObjectProperty<RunPlan> planProperty() {
-        return plan;
-    }
-
     /** Everything that was recorded; empty before time was set going. */
     public Optional<Trace> course() {
-        return Optional.ofNullable(recording).map(kept -> kept.trace(bench));
+        return timeline.trace(bench);
     }
 
     /** The bench whose time this is. */
@@ -161,52 +139,28 @@ public final class ClockModel {
         halt.set(Optional.empty());
     }
 
-    /** Goes back to the start; what was recorded stays. */
-    public void toStart() {
-        turnTo(0);
-    }
-
-    /** Goes a second back; stops time. */
-    public void stepBack() {
-        turnTo(now.get().timeS() - STEP_S);
-    }
-
-    /** Goes a second on: along what was recorded, else with the button as it is held. */
-    public void stepOn() {
-        if (runDown.isRunning()) {
-            return;
-        }
-        if (now.get().isTurnedBack()) {
-            turnTo(now.get().timeS() + STEP_S);
-        } else if (!now.get().isOver()) {
+    /** Lets some time pass at once, with the button as it is held, and stops the clock. */
+    void goOn(double seconds) {
+        if (!now.get().isOver() && !runDown.isRunning()) {
             pause();
             begin();
-            real.ask(press(), STEP_S);
+            real.ask(press(), seconds);
             compute();
         }
     }
 
-    /** Goes back to the press before this moment. */
-    public void pressBack() {
-        if (recording != null) {
-            turnTo(recording.pressBefore(now.get().timeS()).orElse(0));
-        }
-    }
-
-    /** Goes on to the next press that was recorded, or to the end. */
-    public void pressOn() {
-        if (recording != null) {
-            turnTo(recording.pressAfter(now.get().timeS()).orElse(now.get().endS()));
-        }
+    /** Goes through time in steps. */
+    public ClockSteps steps() {
+        return steps;
     }
 
     /** Shows a moment that was recorded, and stops time there. */
     public void turnTo(double timeS) {
-        if (recording == null || runDown.isRunning()) {
+        if (!timeline.isBegun() || runDown.isRunning()) {
             return;
         }
         stop();
-        Trace course = recording.trace(bench);
+        Trace course = timeline.trace(bench).orElseThrow();
         Assessment base = shown.assessment();
         desk.give(
                 () -> {
@@ -224,36 +178,26 @@ public final class ClockModel {
     }
 
     /** Runs the bench down by the plan, from its start, behind the scenes. */
-    public void runDown() {
+    public void startRunDown() {
         forget();
         aside.set(Aside.NOTHING);
-        runDown.start(shown.assessment(), plan.get(), this::ranDown);
+        runDown.start(shown.assessment(), this::ranDown);
     }
 
-    /** Calls a run-down off; what it has come to is shown. */
-    public void cancelRunDown() {
-        runDown.cancel();
+    /** The run-down under way, and the pattern of presses for the next one. */
+    public RunDown runDown() {
+        return runDown;
     }
 
     private void ranDown(RunResult result, Assessment moment) {
-        stepper = new Stepper(bench, RunSettings.USUAL);
-        recording = new Recording(result.trace());
+        timeline.take(bench, result);
         show(result.last(), moment);
-        double endS = result.last().timeS();
-        List<RunEvent> lastly =
-                result.events().stream().filter(event -> event.atS() >= endS - 1e-6).toList();
-        halt.set(Optional.of(new Halt(bench, lastly, Optional.of(result.end()), result.last())));
+        halt.set(Optional.of(Halt.atEnd(bench, result)));
     }
 
     /** Makes ready to go on from the moment that is shown. */
     private void begin() {
-        if (recording == null) {
-            stepper = new Stepper(bench, RunSettings.USUAL);
-            state = stepper.start();
-            recording = new Recording(state);
-        } else {
-            recording.goOnFrom(state);
-        }
+        timeline.begin(bench);
         halt.set(Optional.empty());
         aside.set(Aside.NOTHING);
     }
@@ -268,46 +212,36 @@ public final class ClockModel {
         if (desk.isBusy() || !real.isAnythingOwed()) {
             return;
         }
-        List<Owed.Stretch> due = real.takeOwed();
-        RunState from = state;
-        Stepper with = stepper;
-        Assessment base = shown.assessment();
-        Along other = along.get();
+        Supplier<Slice> more = timeline.more(real.takeOwed(), shown.assessment());
         desk.give(
                 () -> {
-                    Slice slice = Slice.of(with, from, due, base);
-                    Runnable show = other.go(from, slice);
-                    return () -> {
-                        take(slice);
-                        show.run();
-                    };
+                    Slice slice = more.get();
+                    return () -> take(slice);
                 });
     }
 
     private void take(Slice slice) {
-        slice.legs().forEach(leg -> recording.add(leg.press(), leg.advance()));
         boolean asHeld = slice.end().press() == press();
-        state = slice.end();
-        now.set(Now.of(state, state.timeS()));
+        timeline.add(slice);
+        now.set(timeline.now());
         if (asHeld || slice.isHalted()) {
             shown.show(slice.moment());
-        }
-        List<RunEvent> events = slice.events();
-        if (!events.isEmpty() && !slice.isHalted()) {
-            aside.set(new Aside.Event(bench, events.get(events.size() - 1)));
         }
         if (slice.isHalted()) {
             real.forgive();
             going.set(false);
-            halt.set(Optional.of(new Halt(bench, events, Optional.empty(), state)));
-        } else if (!going.get()) {
+            halt.set(Optional.of(Halt.in(bench, slice)));
+            return;
+        }
+        Aside.in(bench, slice).ifPresent(aside::set);
+        if (!going.get()) {
             compute();
         }
     }
 
     private void show(RunState then, Assessment moment) {
-        state = then;
-        now.set(Now.of(then, recording.last().timeS()));
+        timeline.standAt(then);
+        now.set(timeline.now());
         shown.show(moment);
     }
 
@@ -328,8 +262,9 @@ public final class ClockModel {
         Scenario before = bench.scenario();
         bench = assessment.bench();
         boolean opened = shown.history().entries().size() == 1;
-        if (!opened && state != null && Circuits.areSame(before, bench.scenario())) {
-            shown.show(assessment.at(state.states(), press()));
+        Optional<RunState> then = timeline.state();
+        if (!opened && then.isPresent() && Circuits.areSame(before, bench.scenario())) {
+            shown.show(assessment.at(then.get().states(), press()));
             return;
         }
         boolean hadBegun = now.get().endS() > 0 || runDown.isRunning();
@@ -347,9 +282,7 @@ public final class ClockModel {
     private void forget() {
         stop();
         runDown.forget();
-        recording = null;
-        state = null;
-        stepper = null;
+        timeline.forget();
         now.set(Now.START);
     }
 

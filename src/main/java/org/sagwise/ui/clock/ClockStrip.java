@@ -17,6 +17,7 @@ import org.sagwise.ui.command.Command;
 import org.sagwise.ui.command.Controls;
 import org.sagwise.ui.command.Crowding;
 import org.sagwise.ui.model.Subscriptions;
+import org.sagwise.ui.motion.Beat;
 import org.sagwise.ui.prefs.PreferencesModel;
 import org.sagwise.ui.prefs.Shown;
 import org.sagwise.ui.theme.LooksModel;
@@ -28,6 +29,9 @@ public final class ClockStrip extends HBox {
 
     /** Least width of the course for a slider to be of use, in pixels at the usual size of text. */
     private static final double LEAST_COURSE = 150;
+
+    /** Often enough for the eye, s. */
+    private static final double TICK_S = 0.05;
 
     private final ClockModel clock;
     private final ClockTexts texts;
@@ -86,10 +90,10 @@ public final class ClockStrip extends HBox {
         subscriptions.watch(clock.nowProperty(), this::show);
         subscriptions.watch(clock.asideProperty(), this::tell);
         subscriptions.watch(
-                clock.progressProperty(), now -> swap(slider, progress, now.isPresent()));
+                clock.runDown().progressProperty(), now -> swap(slider, progress, now.isPresent()));
         subscriptions.watch(widthProperty(), now -> arrange());
         subscriptions.onChange(looks.property(), this::arrange);
-        Beat beat = new Beat(clock::tick);
+        Beat beat = Beat.each(TICK_S, clock::tick);
         subscriptions.watch(clock.goingProperty(), beat::run);
         subscriptions.add(() -> beat.run(false));
     }

@@ -111,7 +111,7 @@ public final class Companion {
         used = true;
         Bench firstBench = clock.bench();
         Optional<Halt> ended = end;
-        RunPlan plan = clock.planProperty().get();
+        RunPlan plan = clock.runDown().planProperty().get();
         List<Trace.Turn> turns = course.get().turns();
         desk.give(
                 () -> {

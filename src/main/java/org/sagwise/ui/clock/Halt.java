@@ -4,6 +4,7 @@ import org.sagwise.reading.Bench;
 import org.sagwise.run.RunEnd;
 import org.sagwise.run.RunEvent;
 import org.sagwise.run.RunEvent.Kind;
+import org.sagwise.run.RunResult;
 import org.sagwise.run.RunState;
 
 import java.util.EnumSet;
@@ -25,8 +26,24 @@ public record Halt(Bench bench, List<RunEvent> events, Optional<RunEnd> end, Run
     private static final Set<Kind> GRAVE =
             EnumSet.of(Kind.VENTED, Kind.INTERRUPTED, Kind.LAYER_BREAKDOWN);
 
+    /** Moments closer than this are the same, s. */
+    private static final double SAME_S = 1e-6;
+
     public Halt {
         events = List.copyOf(events);
+    }
+
+    /** Why the clock stopped in a little time. */
+    static Halt in(Bench bench, Slice slice) {
+        return new Halt(bench, slice.events(), Optional.empty(), slice.end());
+    }
+
+    /** Why a run-down ended. */
+    static Halt atEnd(Bench bench, RunResult result) {
+        double endS = result.last().timeS();
+        List<RunEvent> lastly =
+                result.events().stream().filter(event -> event.atS() >= endS - SAME_S).toList();
+        return new Halt(bench, lastly, Optional.of(result.end()), result.last());
     }
 
     /** Whether a cell vents, or may: people must leave. */

@@ -1,7 +1,9 @@
 package org.sagwise.ui.clock;
 
+import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.SimpleObjectProperty;
 
 import org.sagwise.caution.Assessment;
 import org.sagwise.run.RunPlan;
@@ -18,12 +20,13 @@ import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.BiConsumer;
 
 /** Runs a bench down behind the scenes, tells how far it has come, and can be called off. */
-final class RunDown {
+public final class RunDown {
 
     private final Desk desk;
     private final Executor front;
     private final ReadOnlyObjectWrapper<Optional<Progress>> progress =
             new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ObjectProperty<RunPlan> plan = new SimpleObjectProperty<>(RunPlan.USUAL);
     private AtomicBoolean goesOn = new AtomicBoolean();
 
     RunDown(Desk desk, Executor front) {
@@ -31,7 +34,13 @@ final class RunDown {
         this.front = front;
     }
 
-    ReadOnlyObjectProperty<Optional<Progress>> progressProperty() {
+    /** The pattern of presses by which the bench is run down. */
+    public ObjectProperty<RunPlan> planProperty() {
+        return plan;
+    }
+
+    /** How far a run-down has come; empty while there is none. */
+    public ReadOnlyObjectProperty<Optional<Progress>> progressProperty() {
         return progress.getReadOnlyProperty();
     }
 
@@ -44,14 +53,15 @@ final class RunDown {
      *
      * @param done takes the result and everything that is shown of its end
      */
-    void start(Assessment from, RunPlan plan, BiConsumer<RunResult, Assessment> done) {
+    void start(Assessment from, BiConsumer<RunResult, Assessment> done) {
+        RunPlan by = plan.get();
         AtomicBoolean mine = new AtomicBoolean(true);
         goesOn = mine;
         progress.set(Optional.of(Progress.START));
         RunProgress heard = hearing(mine);
         desk.give(
                 () -> {
-                    RunResult result = Runner.run(from.bench(), plan, RunSettings.USUAL, heard);
+                    RunResult result = Runner.run(from.bench(), by, RunSettings.USUAL, heard);
                     Assessment moment = from.at(result.last().states(), result.last().press());
                     return () -> {
                         progress.set(Optional.empty());
@@ -60,8 +70,8 @@ final class RunDown {
                 });
     }
 
-    /** Ends the run under way as it stands; its result is still taken. */
-    void cancel() {
+    /** Ends the run under way as it stands; what it has come to is shown. */
+    public void cancel() {
         goesOn.set(false);
     }
 

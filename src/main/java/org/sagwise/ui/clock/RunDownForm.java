@@ -38,7 +38,7 @@ final class RunDownForm extends HBox {
         this.texts = texts;
         getStyleClass().add("run-down-form");
         setAlignment(Pos.CENTER_LEFT);
-        RunPlan plan = clock.planProperty().get();
+        RunPlan plan = clock.runDown().planProperty().get();
         on.setText(number(plan.onS()));
         off.setText(number(plan.offS()));
         trouble.setId("run-down-trouble");
@@ -82,7 +82,9 @@ final class RunDownForm extends HBox {
                         ? texts.word("run-down.on.wrong")
                         : offIsWrong ? texts.word("run-down.off.wrong") : "");
         if (!onIsWrong && !offIsWrong) {
-            clock.planProperty().set(RunPlan.presses(onS.getAsDouble(), offS.getAsDouble()));
+            clock.runDown()
+                    .planProperty()
+                    .set(RunPlan.presses(onS.getAsDouble(), offS.getAsDouble()));
         }
     }
 

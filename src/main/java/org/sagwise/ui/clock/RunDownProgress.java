@@ -29,9 +29,9 @@ final class RunDownProgress extends HBox {
         stop.setId("run-down-stop");
         stop.setMinWidth(USE_PREF_SIZE);
         stop.setTooltip(new Tooltip(texts.word("run-down.stop.tip")));
-        stop.setOnAction(event -> clock.cancelRunDown());
+        stop.setOnAction(event -> clock.runDown().cancel());
         getChildren().addAll(words, bar, stop);
-        subscriptions.watch(clock.progressProperty(), now -> now.ifPresent(this::show));
+        subscriptions.watch(clock.runDown().progressProperty(), now -> now.ifPresent(this::show));
     }
 
     private void show(Progress progress) {

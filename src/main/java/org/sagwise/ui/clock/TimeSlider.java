@@ -19,7 +19,7 @@ final class TimeSlider extends Slider {
         getStyleClass().add("time-slider");
         setTooltip(new Tooltip(texts.word("slider.tip")));
         setAccessibleText(texts.word("slider.spoken"));
-        setBlockIncrement(ClockModel.STEP_S);
+        setBlockIncrement(ClockSteps.STEP_S);
         setMaxWidth(Double.MAX_VALUE);
         valueProperty().subscribe(this::moved);
         subscriptions.watch(clock.nowProperty(), this::follow);

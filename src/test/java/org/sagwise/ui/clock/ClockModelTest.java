@@ -197,20 +197,20 @@ class ClockModelTest {
         time.pass(5);
         clock.pause();
 
-        clock.pressBack();
+        clock.steps().pressBack();
         assertEquals(2, time.now().timeS(), 1e-6);
-        clock.stepBack();
+        clock.steps().back();
         assertEquals(1, time.now().timeS(), 1e-6);
-        clock.pressOn();
+        clock.steps().pressOn();
         assertEquals(2, time.now().timeS(), 1e-6);
-        clock.pressOn();
+        clock.steps().pressOn();
         assertEquals(10, time.now().timeS(), 1e-6);
     }
 
     @Test
     void stepOn_atTheEnd_letsASecondPassWithTheButtonAsItIs() {
         time.press();
-        clock.stepOn();
+        clock.steps().on();
 
         assertEquals(1, time.now().timeS(), 1e-9);
         assertEquals(1, time.now().presses());
@@ -289,7 +289,7 @@ class ClockModelTest {
         assertTrue(clip.now().isOver(), "at " + clip.now());
         double endS = clip.now().timeS();
         clip.clock.go();
-        clip.clock.stepOn();
+        clip.clock.steps().on();
         clip.pass(1);
         assertEquals(endS, clip.now().timeS());
     }
@@ -297,7 +297,7 @@ class ClockModelTest {
     @Test
     void runDown_ofAPair_endsLikeTheRunnerAndCanBeTurnedBack() {
         RunResult expected = Runner.run(time.bench.assessment().bench(), RunPlan.USUAL);
-        clock.runDown();
+        clock.startRunDown();
 
         assertEquals(expected.last().timeS(), time.now().timeS());
         assertEquals(expected.last().presses(), time.now().presses());
@@ -312,12 +312,12 @@ class ClockModelTest {
     @Test
     void runDown_calledOff_keepsWhatItHasComeTo() {
         time.slowDown();
-        clock.runDown();
-        assertTrue(clock.progressProperty().get().isPresent());
-        clock.cancelRunDown();
+        clock.startRunDown();
+        assertTrue(clock.runDown().progressProperty().get().isPresent());
+        clock.runDown().cancel();
         time.catchUp();
 
-        assertTrue(clock.progressProperty().get().isEmpty());
+        assertTrue(clock.runDown().progressProperty().get().isEmpty());
         assertEquals(30, time.now().timeS(), 1e-6);
         assertEquals(
                 RunEnd.CANCELLED, clock.haltProperty().get().orElseThrow().end().orElseThrow());
@@ -326,7 +326,7 @@ class ClockModelTest {
     @Test
     void runDown_editedMeanwhile_isDropped() {
         time.slowDown();
-        clock.runDown();
+        clock.startRunDown();
         time.bench.edit("warmer", scenario -> scenario.withAmbientC(35));
         time.catchUp();
 

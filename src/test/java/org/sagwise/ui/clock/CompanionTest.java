@@ -122,7 +122,7 @@ class CompanionTest {
     @Test
     void idealPair_runDownByPresses_endsTogether() {
         companion.accompany(Optional.of(bench("row")));
-        clock.runDown();
+        clock.startRunDown();
 
         Ending here = companion.firstEndingProperty().get().orElseThrow();
         Ending beside = seen().ending().orElseThrow();

@@ -1,0 +1,95 @@
+package org.sagwise.ui.clock;
+
+import org.sagwise.caution.Assessment;
+import org.sagwise.reading.Bench;
+import org.sagwise.run.RunResult;
+import org.sagwise.run.RunSettings;
+import org.sagwise.run.RunState;
+import org.sagwise.run.Stepper;
+import org.sagwise.run.Trace;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Supplier;
+
+/** What a bench has gone through so far, and at which moment of it the clock stands. */
+final class Timeline {
+
+    private Stepper stepper;
+    private RunState state;
+    private Recording recording;
+
+    boolean isBegun() {
+        return recording != null;
+    }
+
+    /** Where the clock stands; empty before it began. */
+    Optional<RunState> state() {
+        return Optional.ofNullable(state);
+    }
+
+    /**
+     * Makes ready to go on from where the clock stands. What came after is forgotten.
+     *
+     * @param bench what begins, if nothing has begun yet
+     */
+    void begin(Bench bench) {
+        if (isBegun()) {
+            recording.goOnFrom(state);
+        } else {
+            stepper = new Stepper(bench, RunSettings.USUAL);
+            state = stepper.start();
+            recording = new Recording(state);
+        }
+    }
+
+    /** Takes a whole run over, to stand at its end. */
+    void take(Bench bench, RunResult result) {
+        stepper = new Stepper(bench, RunSettings.USUAL);
+        recording = new Recording(result.trace());
+        state = result.last();
+    }
+
+    /** How a little more time is computed, on whatever thread. */
+    Supplier<Slice> more(List<Owed.Stretch> due, Assessment shown) {
+        RunState from = state;
+        Stepper with = stepper;
+        return () -> Slice.of(with, from, due, shown);
+    }
+
+    void add(Slice slice) {
+        slice.legs().forEach(leg -> recording.add(leg.press(), leg.advance()));
+        state = slice.end();
+    }
+
+    /** Stands at a moment that was recorded. */
+    void standAt(RunState then) {
+        state = then;
+    }
+
+    Now now() {
+        return Now.of(state, recording.last().timeS());
+    }
+
+    /** Everything that was recorded; empty before it began. */
+    Optional<Trace> trace(Bench bench) {
+        return Optional.ofNullable(recording).map(kept -> kept.trace(bench));
+    }
+
+    /** When the button was pressed for the last time before where the clock stands. */
+    OptionalDouble pressBefore() {
+        return recording.pressBefore(state.timeS());
+    }
+
+    /** When the button is pressed next. */
+    OptionalDouble pressAfter() {
+        return recording.pressAfter(state.timeS());
+    }
+
+    void forget() {
+        recording = null;
+        state = null;
+        stepper = null;
+    }
+}

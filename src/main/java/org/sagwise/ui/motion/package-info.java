@@ -1,0 +1,2 @@
+/** What makes things move in a window. */
+package org.sagwise.ui.motion;
