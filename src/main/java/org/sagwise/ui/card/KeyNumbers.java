@@ -7,6 +7,7 @@ import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.quantity.QuantityParser;
 import org.sagwise.quantity.Unit;
 
+import java.math.BigDecimal;
 import java.util.Locale;
 
 /**
@@ -18,6 +19,11 @@ import java.util.Locale;
 record KeyNumbers(Locale locale) {
 
     private static final int SHOWN_DIGITS = 4;
+
+    private static final int MEANINGFUL_DIGITS = 3;
+
+    /** A hand-written value has no more digits than this. */
+    private static final int MOST_WRITTEN_DIGITS = 6;
 
     /** What a bare number under this key is in; shares and counts have no unit. */
     static Measure measure(String key) {
@@ -31,6 +37,19 @@ record KeyNumbers(Locale locale) {
     /** A number as written, every digit of it. */
     String exact(double value) {
         return QuantityFormat.forPeople(locale).number(value, Digits.all());
+    }
+
+    /** Whether a number has more digits than anyone would write: a program found it. */
+    boolean isComputed(double value) {
+        return BigDecimal.valueOf(value).stripTrailingZeros().precision() > MOST_WRITTEN_DIGITS;
+    }
+
+    /** A number as written; of one that was computed, the digits that mean anything. */
+    String shown(double value) {
+        return isComputed(value)
+                ? QuantityFormat.forPeople(locale)
+                        .number(value, Digits.significant(MEANINGFUL_DIGITS))
+                : exact(value);
     }
 
     /** A number that nobody wrote, as a hint. */

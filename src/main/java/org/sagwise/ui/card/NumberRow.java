@@ -1,5 +1,6 @@
 package org.sagwise.ui.card;
 
+import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.control.Tooltip;
 
@@ -8,6 +9,7 @@ import org.sagwise.scenario.KeySpec;
 import org.sagwise.ui.text.Wording;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Supplier;
 
@@ -17,6 +19,7 @@ final class NumberRow extends Row {
     private final TextField field = new TextField();
     private final KeyNumbers numbers;
     private final Supplier<InEffect> effect;
+    private final Label about = new Label();
     private String shown = "";
 
     NumberRow(KeySpec spec, Change change, Supplier<InEffect> effect, Wording wording) {
@@ -24,6 +27,9 @@ final class NumberRow extends Row {
         this.numbers = new KeyNumbers(wording.locale());
         this.effect = effect;
         field.getStyleClass().add("card-number");
+        about.setWrapText(true);
+        about.setId("about-" + spec.name());
+        about.getStyleClass().add("quiet");
         field.setTooltip(
                 new Tooltip(wording.say("card.number.tip", KeyNumbers.unit(spec.name())).strip()));
         field.setOnAction(event -> commit());
@@ -41,10 +47,26 @@ final class NumberRow extends Row {
     void fill() {
         OptionalDouble written = change().keys().number(spec().name());
         OptionalDouble other = effect.get().number(spec());
-        shown = written.isPresent() ? numbers.exact(written.getAsDouble()) : "";
+        shown = written.isPresent() ? numbers.shown(written.getAsDouble()) : "";
         field.setText(shown);
+        about(written.stream().filter(numbers::isComputed).mapToObj(numbers::exact).findFirst());
         field.setPromptText(other.isPresent() ? numbers.roughly(other.getAsDouble()) : "—");
         answer(List.of());
+    }
+
+    /** Nobody writes so many digits: the field shows the number rounded, and keeps all of it. */
+    private void about(Optional<String> exact) {
+        getChildren().remove(about);
+        exact.ifPresent(
+                digits -> {
+                    about.setText(
+                            wording()
+                                    .say(
+                                            "card.number.about",
+                                            digits,
+                                            KeyNumbers.unit(spec().name())));
+                    getChildren().add(about);
+                });
     }
 
     private void commit() {

@@ -69,6 +69,8 @@ record Commands(
 
         void showSameWatts();
 
+        void askRows();
+
         void showTable();
 
         void showLead();
@@ -122,7 +124,7 @@ record Commands(
                 Command.of("quit", window::close).by("Shortcut+Q"),
                 Command.of("undo", bench::undo).by("Shortcut+Z").unless(nothingToUndo),
                 Command.of("redo", bench::redo).by("Shortcut+Shift+Z").unless(nothingToRedo),
-                EditCommands.of(work, window::showCard),
+                EditCommands.of(work, window::showCard, window::askRows),
                 Command.of("same-watts", window::showSameWatts).by("Shortcut+4").unless(fewCells),
                 ShareCommands.of(desk),
                 Command.of("title", window::editTitle).by("F2"),

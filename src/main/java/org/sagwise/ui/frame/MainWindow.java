@@ -243,6 +243,11 @@ public final class MainWindow implements Commands.WindowActions {
     }
 
     @Override
+    public void askRows() {
+        RowsDialog.show(models.work(), dialogs);
+    }
+
+    @Override
     public void showSameWatts() {
         SameWattsDialog.show(models.work(), dialogs);
     }

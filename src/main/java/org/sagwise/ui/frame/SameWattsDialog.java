@@ -136,7 +136,13 @@ final class SameWattsDialog {
         PackOutcome after = PackOutcome.of(other, catalogue).orElseThrow();
         table.addRow(0, new Label(), heading("watts.now"), heading("watts.then"));
         row(1, "watts.power", before.coilW(), after.coilW(), Unit.WATT);
-        row(2, "watts.ohm", before.coilOhm(), after.coilOhm(), Unit.OHM);
+        table.addRow(
+                2,
+                new Label(wording.say("watts.ohm")),
+                number(wording.quantity(before.coilOhm(), Unit.OHM), "watts-ohm-now"),
+                number(
+                        wording.say("watts.about", wording.quantity(after.coilOhm(), Unit.OHM)),
+                        "watts-ohm-then"));
         row(3, "watts.volts", before.coilV(), after.coilV(), Unit.VOLT);
         row(4, "watts.amps", before.coilA(), after.coilA(), Unit.AMPERE);
         row(5, "watts.cell", before.cellA(), after.cellA(), Unit.AMPERE);

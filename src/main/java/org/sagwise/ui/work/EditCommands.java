@@ -52,12 +52,11 @@ public record EditCommands(
     /** Copies lie this far from what was copied, in grid units. */
     private static final double COPY_STEP = 1;
 
-    private static final int LEAST_FOR_ROWS = 4;
-
     /**
      * @param editor shows the card of what is chosen
+     * @param askRows asks in how many rows cells shall be joined
      */
-    public static EditCommands of(Workbench work, Runnable editor) {
+    public static EditCommands of(Workbench work, Runnable editor, Runnable askRows) {
         Handwork hands = work.hands();
         BooleanBinding noPart = unless(work, chosen -> !chosen.parts().isEmpty());
         BooleanBinding nothing = unless(work, chosen -> !chosen.isNothing());
@@ -67,7 +66,7 @@ public record EditCommands(
                 unless(work, chosen -> !chosen.parts().isEmpty() || !chosen.notes().isEmpty());
         BooleanBinding fewParts = unless(work, chosen -> chosen.parts().size() > 1);
         BooleanBinding fewCells = unless(work, chosen -> cells(work).size() > 1);
-        BooleanBinding noRows = unless(work, chosen -> rows(work).size() > 2);
+        BooleanBinding noRows = unless(work, chosen -> !rows(work).isEmpty());
         return new EditCommands(
                 Command.of("turn", () -> turn(work)).unless(noPart),
                 Command.of("flip", () -> flip(work)).unless(noPart),
@@ -83,9 +82,7 @@ public record EditCommands(
                 Command.of("series", () -> arrange(work, cells(work).size()))
                         .by("Shortcut+2")
                         .unless(fewCells),
-                Command.of("rows", () -> arrange(work, rows(work).get(1)))
-                        .by("Shortcut+3")
-                        .unless(noRows),
+                Command.of("rows", () -> inRows(work, askRows)).by("Shortcut+3").unless(noRows),
                 PlateCommand.of(work),
                 Command.of("card", editor).unless(notOne),
                 Command.of("note", () -> work.ground().writeNote())
@@ -205,12 +202,26 @@ public record EditCommands(
                 : ArrangeCells.cellsAmong(scenario, newParts(work, List.of()));
     }
 
-    private static List<Integer> rows(Workbench work) {
+    /** In how many rows the cells can be joined other than in one or one by one. */
+    public static List<Integer> rows(Workbench work) {
         int cells = cells(work).size();
-        return cells < LEAST_FOR_ROWS ? List.of() : ArrangeCells.choices(cells);
+        return ArrangeCells.choices(cells).stream()
+                .filter(rows -> rows > 1 && rows < cells)
+                .toList();
     }
 
-    private static void arrange(Workbench work, int rows) {
+    /** Where there is only one way, there is nothing to ask. */
+    private static void inRows(Workbench work, Runnable askRows) {
+        List<Integer> rows = rows(work);
+        if (rows.size() == 1) {
+            arrange(work, rows.get(0));
+        } else {
+            askRows.run();
+        }
+    }
+
+    /** Joins the cells anew, in so many rows. */
+    public static void arrange(Workbench work, int rows) {
         work.perform(new ArrangeCells(cells(work), rows, JointChoice.CONTACT_MOHM));
     }
 }
