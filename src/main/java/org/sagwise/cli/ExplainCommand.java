@@ -5,9 +5,11 @@ import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.ShareText;
 import org.sagwise.report.explain.ExplainedPost;
 import org.sagwise.report.post.PostFormat;
+import org.sagwise.run.RunPlan;
 import org.sagwise.scenario.Scenario;
 
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -48,6 +50,8 @@ final class ExplainCommand implements Callable<Integer> {
     @Option(names = "-o", paramLabel = "OUT", descriptionKey = "out")
     private String out;
 
+    @Mixin private MomentOptions moment;
+
     ExplainCommand(CallContext call) {
         this.call = call;
     }
@@ -55,12 +59,13 @@ final class ExplainCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         PostFormat wanted = wanted();
+        RunPlan until = moment.plan(call, spec.commandLine());
         GivenScenario given = new ScenarioInput(call).read(file);
         if (given.scenario().isEmpty()) {
             given.complain(call);
             return ExitStatus.WRONG;
         }
-        String post = post(given.scenario().get(), wanted);
+        String post = post(given.scenario().get(), until, wanted);
         if (out == null) {
             call.out().print(post);
             return ExitStatus.DONE;
@@ -68,9 +73,14 @@ final class ExplainCommand implements Callable<Integer> {
         return new OutputFile(call, out).write(post);
     }
 
-    private String post(Scenario scenario, PostFormat wanted) {
+    private String post(Scenario scenario, RunPlan until, PostFormat wanted) {
         Assessment assessment = Assessment.of(scenario, CatalogueLoader.builtIn());
-        return ExplainedPost.write(assessment, wanted, ShareText::of, call.locale(), call.signs());
+        return ExplainedPost.write(
+                MomentOptions.reached(assessment, until),
+                wanted,
+                ShareText::of,
+                call.locale(),
+                call.signs());
     }
 
     /** The format asked for; else that of the file's ending; else Markdown. */

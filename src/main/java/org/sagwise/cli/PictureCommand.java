@@ -8,10 +8,12 @@ import org.sagwise.picture.export.PictureSize;
 import org.sagwise.picture.layout.Drawing;
 import org.sagwise.picture.look.Theme;
 import org.sagwise.reading.Press;
+import org.sagwise.run.RunPlan;
 import org.sagwise.scenario.Scenario;
 
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -61,6 +63,8 @@ final class PictureCommand implements Callable<Integer> {
     @Option(names = "--schematic", descriptionKey = "picture.schematic")
     private boolean schematic;
 
+    @Mixin private MomentOptions moment;
+
     /** In which position of the button. */
     private static final class Button {
         @Option(names = "--fired", descriptionKey = "fired")
@@ -84,23 +88,28 @@ final class PictureCommand implements Callable<Integer> {
         if (colours.isEmpty()) {
             throw wrong("wrong.value", "--theme", theme, "light, dark, contrast");
         }
+        RunPlan until = moment.plan(call, spec.commandLine());
         GivenScenario given = new ScenarioInput(call).read(file);
         if (given.scenario().isEmpty()) {
             given.complain(call);
             return ExitStatus.WRONG;
         }
         return new OutputFile(call, out)
-                .write(picture(given.scenario().get(), format, colours.get(), wanted));
+                .write(picture(given.scenario().get(), until, format, colours.get(), wanted));
     }
 
     private byte[] picture(
-            Scenario scenario, PictureFormat format, Theme colours, PictureSize wanted) {
+            Scenario scenario,
+            RunPlan until,
+            PictureFormat format,
+            Theme colours,
+            PictureSize wanted) {
         Press press = button != null && button.rest ? Press.RELEASED : Press.HELD;
-        Assessment assessment = Assessment.of(scenario, CatalogueLoader.builtIn()).with(press);
+        Assessment assessment = Assessment.of(scenario, CatalogueLoader.builtIn());
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try {
             BenchPicture.write(
-                    assessment,
+                    MomentOptions.reached(assessment, until).with(press),
                     schematic ? Drawing.SCHEMATIC : Drawing.BENCH,
                     format,
                     call.locale(),

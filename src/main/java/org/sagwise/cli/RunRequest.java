@@ -56,6 +56,15 @@ final class RunRequest {
         return plan.until(untilS);
     }
 
+    /** The plan that leads to a moment and stops there. */
+    RunPlan moment(String on, String off, String at) {
+        double atS = seconds("--at", at);
+        if (atS == 0) {
+            throw wrong("--at", call.texts().say("moment.zero"));
+        }
+        return plan(on, off, false, null).until(atS);
+    }
+
     /** The settings with this cut-off; null leaves each cell its own. */
     RunSettings settings(String cutoff) {
         if (cutoff == null) {
@@ -91,7 +100,7 @@ final class RunRequest {
         throw wrong(option, ((Parsed.Refused) parsed).text(call.locale()));
     }
 
-    private ParameterException wrong(String option, String why) {
+    ParameterException wrong(String option, String why) {
         return new ParameterException(line, option + ": " + why);
     }
 }

@@ -96,8 +96,10 @@ public final class Names {
     }
 
     private String of(PartName name, String part) {
-        String only = "of.only." + name.kind().word();
-        return name.isPlain() && texts.has(only) ? texts.say(only) : texts.say("of", part);
+        if (name.isPlain()) {
+            return texts.say("of.only." + name.kind().word());
+        }
+        return texts.say(name.label().isPresent() ? "of.label" : "of", part);
     }
 
     private String row(List<String> names) {

@@ -89,4 +89,19 @@ class ExplainTest {
         assertTrue(post.contains("That is not enough."), post);
         assertTrue(post.contains("cures it: Label claims too much."), post);
     }
+
+    @Test
+    void explain_atAMoment_saysWhich() {
+        String post =
+                Cli.call("explain", Cli.demo("two-in-a-row"), "--format", "text", "--at", "12min")
+                        .out();
+        assertTrue(post.contains("12 min after the start"), post);
+    }
+
+    @Test
+    void explain_howThePressesGoWithoutAMoment_isRefused() {
+        Cli.Outcome answer = Cli.call("explain", Cli.demo("two-in-a-row"), "--on", "5s");
+        assertEquals(2, answer.status());
+        assertTrue(answer.err().contains("--at"), answer.err());
+    }
 }

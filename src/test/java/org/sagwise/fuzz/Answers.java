@@ -73,7 +73,11 @@ final class Answers {
     private static void explained(Assessment assessment, Optional<Cure> cure) {
         Explanation.Materials materials =
                 new Explanation.Materials(
-                        ShareText.of(assessment.scenario()), cure, Optional.empty(), List.of());
+                        assessment,
+                        ShareText.of(assessment.scenario()),
+                        cure,
+                        Optional.empty(),
+                        List.of());
         var post = Explanation.of(assessment, materials, Locale.ENGLISH, Signs.PRINT);
         for (PostFormat format : PostFormat.values()) {
             assertFalse(format.write(post, Locale.ENGLISH, Signs.ASCII).isBlank());

@@ -47,6 +47,7 @@ final class Stories {
                 Explanation.of(
                         assessment,
                         new Explanation.Materials(
+                                assessment,
                                 ShareText.of(scenario),
                                 cure,
                                 cure.flatMap(it -> ShareText.of(it.after().scenario())),

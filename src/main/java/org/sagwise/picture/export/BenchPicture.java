@@ -1,6 +1,7 @@
 package org.sagwise.picture.export;
 
 import org.sagwise.caution.Assessment;
+import org.sagwise.caution.Moment;
 import org.sagwise.picture.layout.Drawing;
 import org.sagwise.picture.look.Theme;
 
@@ -21,7 +22,7 @@ public final class BenchPicture {
     private BenchPicture() {}
 
     /**
-     * Writes a picture. The stream is not closed.
+     * Writes a picture of the bench at the start. The stream is not closed.
      *
      * @throws IOException if the stream cannot be written to
      */
@@ -37,7 +38,7 @@ public final class BenchPicture {
     }
 
     /**
-     * Writes a picture of the bench or of its schematic. The stream is not closed.
+     * Writes a picture of the bench or of its schematic at the start. The stream is not closed.
      *
      * @throws IOException if the stream cannot be written to
      */
@@ -50,8 +51,26 @@ public final class BenchPicture {
             PictureSize size,
             OutputStream out)
             throws IOException {
-        Page page = new Page(assessment, drawing, locale, theme, size);
-        write(page, assessment.scenario().title(), format, locale, size, out);
+        write(Moment.start(assessment), drawing, format, locale, theme, size, out);
+    }
+
+    /**
+     * Writes a picture of the bench or of its schematic at some moment, which it names. The stream
+     * is not closed.
+     *
+     * @throws IOException if the stream cannot be written to
+     */
+    public static void write(
+            Moment moment,
+            Drawing drawing,
+            PictureFormat format,
+            Locale locale,
+            Theme theme,
+            PictureSize size,
+            OutputStream out)
+            throws IOException {
+        Page page = new Page(moment, drawing, locale, theme, size);
+        write(page, moment.assessment().scenario().title(), format, locale, size, out);
     }
 
     static void write(

@@ -3,6 +3,7 @@ package org.sagwise.picture.export;
 import org.sagwise.caution.Assessment;
 import org.sagwise.caution.Caution;
 import org.sagwise.caution.CautionTexts;
+import org.sagwise.caution.Moment;
 import org.sagwise.picture.bench.ChevronPainter;
 import org.sagwise.picture.bench.FlagPainter;
 import org.sagwise.picture.bench.StillPainter;
@@ -17,7 +18,9 @@ import org.sagwise.picture.scene.BenchScene;
 import org.sagwise.picture.scene.BenchView;
 import org.sagwise.picture.stairs.StairScene;
 import org.sagwise.picture.stairs.StaircasePainter;
+import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.quantity.Texts;
+import org.sagwise.quantity.Unit;
 
 import java.awt.Graphics2D;
 import java.awt.geom.AffineTransform;
@@ -37,6 +40,7 @@ final class Page implements Sheet {
     private static final double STAIRS = 0.27;
     private static final int MOST_CAUTIONS = 3;
 
+    private final Moment moment;
     private final Assessment assessment;
     private final Drawing drawing;
     private final Locale locale;
@@ -46,8 +50,9 @@ final class Page implements Sheet {
     private final double height;
     private final double zoom;
 
-    Page(Assessment assessment, Drawing drawing, Locale locale, Theme theme, PictureSize size) {
-        this.assessment = assessment;
+    Page(Moment moment, Drawing drawing, Locale locale, Theme theme, PictureSize size) {
+        this.moment = moment;
+        this.assessment = moment.assessment();
         this.drawing = drawing;
         this.locale = locale;
         this.theme = theme;
@@ -84,7 +89,7 @@ final class Page implements Sheet {
     /** Writes the title; how much height it took. */
     private double title(Pen pen) {
         String title = assessment.scenario().title();
-        String state = texts.say(assessment.readings().fired() ? "page.held" : "page.let-go");
+        String state = state();
         double right = width - EDGE;
         double room = width - 3 * EDGE - TextStyle.PLAIN.width(state, 1);
         pen.textWithin(
@@ -97,6 +102,13 @@ final class Page implements Sheet {
                 Align.LEFT);
         pen.text(state, right, 33, TextStyle.PLAIN, Tone.MUTED, Align.RIGHT);
         return 50;
+    }
+
+    /** In which position of the button, and when if that is not the start. */
+    private String state() {
+        String button = texts.say(assessment.readings().fired() ? "page.held" : "page.let-go");
+        String time = QuantityFormat.forPeople(locale).print(moment.atS(), Unit.SECOND);
+        return moment.isStart() ? button : texts.say("page.at", button, time);
     }
 
     private void bench(Graphics2D surface, double benchHeight) {

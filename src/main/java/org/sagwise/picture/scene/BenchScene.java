@@ -51,14 +51,14 @@ public record BenchScene(
         details = details.isEmpty() ? Set.of() : Set.copyOf(EnumSet.copyOf(details));
     }
 
-    /** The scene of an assessment at the start, with the usual details. */
+    /** The scene of an assessment, with the usual details. */
     public static BenchScene of(
             Assessment assessment, BenchLayout layout, Theme theme, Locale locale) {
         return new BenchScene(
                 assessment.bench(),
                 layout,
                 assessment.readings(),
-                assessment.bench().start(),
+                assessment.states(),
                 assessment.cautions(),
                 theme,
                 locale,

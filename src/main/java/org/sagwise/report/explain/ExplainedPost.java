@@ -1,6 +1,7 @@
 package org.sagwise.report.explain;
 
 import org.sagwise.caution.Assessment;
+import org.sagwise.caution.Moment;
 import org.sagwise.caution.fix.Cure;
 import org.sagwise.quantity.QuantityFormat.Signs;
 import org.sagwise.report.post.PostFormat;
@@ -19,14 +20,16 @@ public final class ExplainedPost {
     /**
      * Writes a post. Looks for a cure and runs the bench down, so it may take a while.
      *
+     * @param moment whose numbers are told; all else is about the bench at its start
      * @param shareText makes share text of a scenario; empty for one that is too large
      */
     public static String write(
-            Assessment assessment,
+            Moment moment,
             PostFormat format,
             Function<Scenario, Optional<String>> shareText,
             Locale locale,
             Signs signs) {
+        Assessment assessment = Moment.start(moment.assessment()).assessment();
         Optional<Cure> cure = Cure.of(assessment);
         Optional<String> text = shareText.apply(assessment.scenario());
         InlinePictures pictures = new InlinePictures(locale);
@@ -35,9 +38,10 @@ public final class ExplainedPost {
                         text,
                         cure,
                         cure.flatMap(it -> shareText.apply(it.after().scenario())),
-                        format.hasPictures() ? pictures.of(assessment, cure) : List.of(),
+                        format.hasPictures() ? pictures.of(moment, cure) : List.of(),
                         text.filter(it -> format.hasPictures())
-                                .flatMap(it -> pictures.code(it, assessment.scenario().title())));
+                                .flatMap(it -> pictures.code(it, assessment.scenario().title())),
+                        moment);
         return format.write(Explanation.of(assessment, materials, locale, signs), locale, signs);
     }
 }

@@ -3,6 +3,7 @@ package org.sagwise.report.explain;
 import org.sagwise.caution.Assessment;
 import org.sagwise.caution.Caution;
 import org.sagwise.caution.CautionTexts;
+import org.sagwise.caution.Moment;
 import org.sagwise.caution.Notices;
 import org.sagwise.caution.Signal;
 import org.sagwise.caution.fix.Cure;
@@ -50,25 +51,34 @@ public final class Explanation {
      * @param cureShareText share text of the better bench
      * @param pictures pictures, for a format that can hold them
      * @param code the share text as a QR code, for a format that can hold it and where it fits
+     * @param moment whose numbers are told
      */
     public record Materials(
             Optional<String> shareText,
             Optional<Cure> cure,
             Optional<String> cureShareText,
             List<Block.Picture> pictures,
-            Optional<Block.Picture> code) {
+            Optional<Block.Picture> code,
+            Moment moment) {
 
         public Materials {
             pictures = List.copyOf(pictures);
         }
 
-        /** Without a code. */
+        /** Without a code, of the start. */
         public Materials(
+                Assessment assessment,
                 Optional<String> shareText,
                 Optional<Cure> cure,
                 Optional<String> cureShareText,
                 List<Block.Picture> pictures) {
-            this(shareText, cure, cureShareText, pictures, Optional.empty());
+            this(
+                    shareText,
+                    cure,
+                    cureShareText,
+                    pictures,
+                    Optional.empty(),
+                    Moment.start(assessment));
         }
     }
 
@@ -86,7 +96,10 @@ public final class Explanation {
         built();
         wrong();
         post.add(heading("head.numbers"));
-        post.addAll(NumberTables.of(speech, assessment));
+        if (!materials.moment().isStart()) {
+            post.addAll(MomentWords.of(speech, materials.moment()));
+        }
+        post.addAll(NumberTables.of(speech, materials.moment()));
         life.ifPresent(this::life);
         todo();
         materials.cure().ifPresent(this::corrected);

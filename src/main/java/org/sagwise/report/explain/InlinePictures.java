@@ -1,11 +1,12 @@
 package org.sagwise.report.explain;
 
-import org.sagwise.caution.Assessment;
+import org.sagwise.caution.Moment;
 import org.sagwise.caution.fix.Cure;
 import org.sagwise.picture.export.BenchPicture;
 import org.sagwise.picture.export.PictureFormat;
 import org.sagwise.picture.export.PictureSize;
 import org.sagwise.picture.export.QrPicture;
+import org.sagwise.picture.layout.Drawing;
 import org.sagwise.picture.look.Theme;
 import org.sagwise.quantity.Texts;
 import org.sagwise.reading.Press;
@@ -35,10 +36,11 @@ final class InlinePictures {
         this.locale = locale;
     }
 
-    List<Block.Picture> of(Assessment assessment, Optional<Cure> cure) {
+    List<Block.Picture> of(Moment moment, Optional<Cure> cure) {
         List<Block.Picture> pictures = new ArrayList<>();
-        pictures.add(picture("picture.built", "a-", assessment));
-        cure.ifPresent(it -> pictures.add(picture("picture.corrected", "b-", it.after())));
+        pictures.add(picture("picture.built", "a-", moment));
+        cure.ifPresent(
+                it -> pictures.add(picture("picture.corrected", "b-", Moment.start(it.after()))));
         return pictures;
     }
 
@@ -61,11 +63,12 @@ final class InlinePictures {
     /**
      * @param prefix goes before every id, so that two pictures in one file do not mix theirs up
      */
-    private Block.Picture picture(String key, String prefix, Assessment assessment) {
+    private Block.Picture picture(String key, String prefix, Moment moment) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try {
             BenchPicture.write(
-                    assessment.with(Press.HELD),
+                    moment.with(Press.HELD),
+                    Drawing.BENCH,
                     PictureFormat.SVG,
                     locale,
                     Theme.LIGHT,
@@ -74,7 +77,7 @@ final class InlinePictures {
         } catch (IOException impossible) {
             throw new UncheckedIOException(impossible);
         }
-        return inline(key, prefix, assessment.scenario().title(), bytes.toByteArray());
+        return inline(key, prefix, moment.assessment().scenario().title(), bytes.toByteArray());
     }
 
     private Block.Picture inline(String key, String prefix, String title, byte[] svg) {

@@ -2,6 +2,7 @@ package org.sagwise.report.explain;
 
 import org.sagwise.caution.Assessment;
 import org.sagwise.caution.Caution;
+import org.sagwise.caution.Moment;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.CellReading;
 import org.sagwise.reading.CoilReading;
@@ -22,32 +23,40 @@ final class NumberTables {
     private static final double NO_CURRENT_A = 1e-3;
 
     private final Speech speech;
+    private final Moment moment;
     private final Assessment assessment;
     private final List<Block> blocks = new ArrayList<>();
 
-    private NumberTables(Speech speech, Assessment assessment) {
+    private NumberTables(Speech speech, Moment moment) {
         this.speech = speech;
-        this.assessment = assessment;
+        this.moment = moment;
+        this.assessment = moment.assessment();
     }
 
-    static List<Block> of(Speech speech, Assessment assessment) {
-        NumberTables tables = new NumberTables(speech, assessment);
+    static List<Block> of(Speech speech, Moment moment) {
+        NumberTables tables = new NumberTables(speech, moment);
         tables.write();
         return tables.blocks;
     }
 
     private void write() {
         boolean hasButton = !assessment.scenario().partsOf(PartKind.SWITCH).isEmpty();
-        Readings rest = assessment.bench().rest();
+        Readings rest = assessment.with(Press.RELEASED).readings();
         if (hasButton && tells(rest)) {
-            blocks.add(new Block.Paragraph(speech.say("moment.let-go")));
+            blocks.add(new Block.Paragraph(when("let-go")));
             cells(rest);
         }
-        Readings fired = assessment.bench().fired();
-        blocks.add(new Block.Paragraph(speech.say(hasButton ? "moment.held" : "moment.no-button")));
+        Readings fired = assessment.with(Press.HELD).readings();
+        blocks.add(new Block.Paragraph(when(hasButton ? "held" : "no-button")));
         cells(fired);
         coils(fired);
         losses(fired);
+    }
+
+    private String when(String button) {
+        return moment.isStart()
+                ? speech.say("moment." + button)
+                : speech.say("moment." + button + "-at", speech.print(moment.atS(), Unit.SECOND));
     }
 
     /** Whether anything happens with the button let go. */

@@ -128,6 +128,7 @@ public final class MainWindow implements Commands.WindowActions {
         ShareDesk desk =
                 new ShareDesk(
                         models.bench(),
+                        () -> models.clock().nowProperty().get().timeS(),
                         models.documents(),
                         dialogs,
                         windows,

@@ -13,7 +13,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 
-import org.sagwise.caution.Assessment;
+import org.sagwise.caution.Moment;
 import org.sagwise.picture.export.BenchPicture;
 import org.sagwise.picture.export.PictureFormat;
 import org.sagwise.picture.export.PictureSize;
@@ -38,7 +38,7 @@ final class PicturePane extends BorderPane {
     private static final List<PictureSize> SIZES =
             List.of(PictureSize.FORUM, PictureSize.PROJECTOR);
 
-    private final Assessment assessment;
+    private final Moments moments;
     private final Wording wording;
     private final Exports exports;
     private final Latest latest;
@@ -65,12 +65,12 @@ final class PicturePane extends BorderPane {
     }
 
     PicturePane(
-            Assessment assessment,
+            Moment clock,
             Wording wording,
             Exports exports,
             Latest latest,
             Subscriptions subscriptions) {
-        this.assessment = assessment;
+        this.moments = new Moments("picture", clock, wording);
         this.wording = wording;
         this.exports = exports;
         this.latest = latest;
@@ -86,7 +86,7 @@ final class PicturePane extends BorderPane {
                         SIZES,
                         each -> String.valueOf(each.width()),
                         each -> wording.say("picture.size.value", each.width(), each.height()));
-        VBox options = new VBox(format, press, drawing, colours, size);
+        VBox options = new VBox(format, press, moments, drawing, colours, size);
         options.getStyleClass().add("window-options");
         copy = new Button(wording.say("picture.copy"));
         copy.setId("picture-copy");
@@ -96,6 +96,7 @@ final class PicturePane extends BorderPane {
         setBottom(foot());
         List.of(press, drawing, colours, size)
                 .forEach(each -> subscriptions.onChange(each.chosenProperty(), this::paint));
+        subscriptions.onChange(moments.chosenProperty(), this::paint);
         paint();
     }
 
@@ -171,21 +172,26 @@ final class PicturePane extends BorderPane {
         state.setText(
                 exports.save(
                                 getScene().getWindow(),
-                                assessment.scenario().title(),
+                                moments.get().assessment().scenario().title(),
                                 wanted.ending(),
                                 bytes)
                         .orElse(wording.say("picture.state")));
     }
 
     private Order order(PictureFormat wanted) {
-        return new Order(wanted, press.get(), drawing.get(), colours.get().theme, size.get());
+        return new Order(
+                wanted,
+                moments.get().with(press.get()),
+                drawing.get(),
+                colours.get().theme,
+                size.get());
     }
 
     private byte[] painted(Order order) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try {
             BenchPicture.write(
-                    assessment.with(order.press()),
+                    order.moment(),
                     order.drawing(),
                     order.format(),
                     wording.locale(),
@@ -200,5 +206,5 @@ final class PicturePane extends BorderPane {
 
     /** How a picture is wanted. */
     private record Order(
-            PictureFormat format, Press press, Drawing drawing, Theme theme, PictureSize size) {}
+            PictureFormat format, Moment moment, Drawing drawing, Theme theme, PictureSize size) {}
 }

@@ -11,7 +11,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
-import org.sagwise.caution.Assessment;
+import org.sagwise.caution.Moment;
 import org.sagwise.file.ShareText;
 import org.sagwise.quantity.QuantityFormat.Signs;
 import org.sagwise.report.explain.ExplainedPost;
@@ -35,7 +35,7 @@ final class PostPane extends BorderPane {
                     PostFormat.TEXT, "txt",
                     PostFormat.HTML, "html");
 
-    private final Assessment assessment;
+    private final Moments moments;
     private final Wording wording;
     private final Exports exports;
     private final Latest latest;
@@ -47,8 +47,8 @@ final class PostPane extends BorderPane {
     private final Button save;
     private String post = "";
 
-    PostPane(Assessment assessment, Wording wording, Exports exports, Latest latest) {
-        this.assessment = assessment;
+    PostPane(Moment clock, Wording wording, Exports exports, Latest latest, QrPane code) {
+        this.moments = new Moments("post", clock, wording);
         this.wording = wording;
         this.exports = exports;
         this.latest = latest;
@@ -63,7 +63,7 @@ final class PostPane extends BorderPane {
         ascii = new CheckBox(wording.say("post.ascii"));
         ascii.setId("post-ascii");
         ascii.setTooltip(new Tooltip(wording.say("post.ascii.tip")));
-        HBox head = new HBox(format, ascii);
+        HBox head = new HBox(format, moments, ascii);
         head.setAlignment(Pos.BOTTOM_LEFT);
         head.getStyleClass().add("window-row");
         preview.setId("post-preview");
@@ -88,9 +88,11 @@ final class PostPane extends BorderPane {
         foot.getStyleClass().add("window-row");
         setTop(new VBox(head));
         setCenter(preview);
+        setRight(code);
         setBottom(foot);
         format.chosenProperty().subscribe(chosen -> write());
         ascii.selectedProperty().subscribe((before, now) -> write());
+        moments.chosenProperty().subscribe((before, now) -> write());
     }
 
     private void write() {
@@ -99,17 +101,18 @@ final class PostPane extends BorderPane {
         copy.setDisable(true);
         save.setDisable(true);
         state.setText(wording.say("post.writing"));
-        latest.ask(() -> written(wanted, signs), this::show);
+        Moment moment = moments.get();
+        latest.ask(() -> written(moment, wanted, signs), this::show);
     }
 
-    private Written written(PostFormat wanted, Signs signs) {
-        String whole = text(wanted, signs);
+    private Written written(Moment moment, PostFormat wanted, Signs signs) {
+        String whole = text(moment, wanted, signs);
         return new Written(
-                wanted, whole, wanted.hasPictures() ? text(PostFormat.TEXT, signs) : whole);
+                wanted, whole, wanted.hasPictures() ? text(moment, PostFormat.TEXT, signs) : whole);
     }
 
-    private String text(PostFormat wanted, Signs signs) {
-        return ExplainedPost.write(assessment, wanted, ShareText::of, wording.locale(), signs);
+    private String text(Moment moment, PostFormat wanted, Signs signs) {
+        return ExplainedPost.write(moment, wanted, ShareText::of, wording.locale(), signs);
     }
 
     private void show(Written written) {
@@ -133,7 +136,7 @@ final class PostPane extends BorderPane {
     private void save() {
         exports.save(
                         getScene().getWindow(),
-                        assessment.scenario().title(),
+                        moments.get().assessment().scenario().title(),
                         ENDINGS.get(format.get()),
                         post.getBytes(StandardCharsets.UTF_8))
                 .ifPresent(state::setText);

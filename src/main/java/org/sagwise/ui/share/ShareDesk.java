@@ -5,6 +5,7 @@ import javafx.scene.layout.Region;
 import javafx.stage.Modality;
 import javafx.stage.Stage;
 
+import org.sagwise.caution.Moment;
 import org.sagwise.file.ShareText;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.compare.ComparePane;
@@ -23,11 +24,12 @@ import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
+import java.util.function.DoubleSupplier;
 
 /** Where a bench is handed on, and one that was handed on is taken. */
 public final class ShareDesk {
 
-    private static final double POST_WIDTH = 780;
+    private static final double POST_WIDTH = 1040;
     private static final double POST_HEIGHT = 620;
     private static final double PICTURE_WIDTH = 960;
     private static final double PICTURE_HEIGHT = 600;
@@ -37,6 +39,7 @@ public final class ShareDesk {
     private static final double MEASURED_HEIGHT = 620;
 
     private final BenchModel bench;
+    private final DoubleSupplier clockS;
     private final Documents documents;
     private final Dialogs dialogs;
     private final SideWindows windows;
@@ -46,6 +49,7 @@ public final class ShareDesk {
     private final Consumer<Scenario> parts;
 
     /**
+     * @param clockS the moment that the bench shows, s from the start
      * @param windows opens windows beside the main one
      * @param behindTheScenes where posts and pictures are made
      * @param compared what benches are compared with
@@ -54,6 +58,7 @@ public final class ShareDesk {
      */
     public ShareDesk(
             BenchModel bench,
+            DoubleSupplier clockS,
             Documents documents,
             Dialogs dialogs,
             SideWindows windows,
@@ -62,6 +67,7 @@ public final class ShareDesk {
             Consumer<String> say,
             Consumer<Scenario> parts) {
         this.bench = bench;
+        this.clockS = clockS;
         this.documents = documents;
         this.dialogs = dialogs;
         this.windows = windows;
@@ -94,7 +100,16 @@ public final class ShareDesk {
     /** Shows the post that explains the bench, to copy or save. */
     public void copyPost() {
         PostPane pane =
-                new PostPane(bench.assessment(), wording(), exports(), new Latest(behindTheScenes));
+                new PostPane(
+                        now(),
+                        wording(),
+                        exports(),
+                        new Latest(behindTheScenes),
+                        new QrPane(
+                                bench.scenario(),
+                                wording(),
+                                exports(),
+                                new Latest(behindTheScenes)));
         windows.open(
                 wording().say("post.title"),
                 pane,
@@ -109,11 +124,7 @@ public final class ShareDesk {
         Subscriptions subscriptions = new Subscriptions();
         PicturePane pane =
                 new PicturePane(
-                        bench.assessment(),
-                        wording(),
-                        exports(),
-                        new Latest(behindTheScenes),
-                        subscriptions);
+                        now(), wording(), exports(), new Latest(behindTheScenes), subscriptions);
         windows.open(
                 wording().say("picture.title"),
                 pane,
@@ -154,6 +165,11 @@ public final class ShareDesk {
                 COMPARE_HEIGHT,
                 Modality.NONE,
                 subscriptions);
+    }
+
+    /** What the bench shows now. */
+    private Moment now() {
+        return new Moment(bench.assessment(), clockS.getAsDouble());
     }
 
     private Exports exports() {

@@ -13,12 +13,15 @@ import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.DemoScenarios;
+import org.sagwise.file.ScenarioFiles;
 import org.sagwise.file.ScenarioReader;
 import org.sagwise.file.ShareText;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.copy.CopyBoard;
 import org.testfx.util.WaitForAsyncUtils;
 
+import java.nio.file.Path;
+import java.util.Random;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicReference;
 
@@ -80,6 +83,53 @@ class ShareGuiTest extends GuiTest {
         WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> !preview().startsWith("[b]"));
         work("post-copy");
         assertTrue(copied().contains("<svg"), "pictures are in the file");
+    }
+
+    /** The QR code beside the post is a picture that can be copied. */
+    @Test
+    void post_ofASmallBench_offersAQrCode() throws Exception {
+        open();
+        robot().push(KeyCode.SHORTCUT, KeyCode.SHIFT, KeyCode.E);
+        settle();
+        WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> node("qr-picture").isVisible());
+        work("qr-copy");
+        assertTrue(text("qr-state").startsWith("Copied"), text("qr-state"));
+        assertFalse(isThere("post-moment-clock"), "the clock has not run");
+    }
+
+    @Test
+    void post_ofABenchWithALongDescription_saysWhyThereIsNoQrCode() throws Exception {
+        Scenario small =
+                new ScenarioReader(CatalogueLoader.builtIn())
+                        .read(DemoScenarios.bytes("two-in-a-row"))
+                        .scenario()
+                        .orElseThrow();
+        StringBuilder about = new StringBuilder();
+        new Random(7).ints(4_000, 'a', 'z').forEach(about::appendCodePoint);
+        Path file = folder().resolve("long.sagwise.json");
+        ScenarioFiles.save(file, small.withAbout(about.toString()));
+        open(file.toString());
+        robot().push(KeyCode.SHORTCUT, KeyCode.SHIFT, KeyCode.E);
+        settle();
+        WaitForAsyncUtils.waitFor(
+                20, TimeUnit.SECONDS, () -> text("qr-state").startsWith("No QR code"));
+        assertFalse(node("qr-picture").isVisible());
+    }
+
+    /** Once time has passed, a post tells the start or what the clock shows, and says which. */
+    @Test
+    void post_onceTimeHasPassed_offersTheClocksMoment() throws Exception {
+        open();
+        robot().push(KeyCode.F7);
+        WaitForAsyncUtils.waitFor(
+                20, TimeUnit.SECONDS, () -> !text("clock-time").startsWith("0:00"));
+        robot().push(KeyCode.SHORTCUT, KeyCode.SHIFT, KeyCode.E);
+        settle();
+        WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> preview().startsWith("# "));
+        assertFalse(preview().contains("after the start"), preview());
+        work("post-moment-clock");
+        WaitForAsyncUtils.waitFor(
+                20, TimeUnit.SECONDS, () -> preview().contains("1 s after the start"));
     }
 
     @Test
