@@ -8,7 +8,6 @@ import org.sagwise.ui.prefs.Preferences;
 import org.sagwise.ui.prefs.PreferencesModel;
 import org.sagwise.ui.prefs.Shown;
 
-import java.util.List;
 import java.util.function.UnaryOperator;
 
 /** Everything that the clock can be told to do. */
@@ -72,12 +71,6 @@ public record ClockCommands(
                 Command.of("time-curves", () -> preferences.change(ClockCommands::turnCurves))
                         .by("F4"),
                 Command.of("time-save", save).unless(nothing));
-    }
-
-    /** Those with keys, in the order in which people meet them. */
-    public List<Command> withKeys() {
-        return List.of(
-                go, stepBack, stepOn, pressBack, pressOn, start, slower, faster, runDown, curves);
     }
 
     private static void change(ClockModel clock, UnaryOperator<Speed> to) {

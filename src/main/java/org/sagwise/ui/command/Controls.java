@@ -1,6 +1,8 @@
 package org.sagwise.ui.command;
 
 import javafx.beans.value.ObservableValue;
+import javafx.scene.Node;
+import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.ButtonBase;
 import javafx.scene.control.CheckMenuItem;
@@ -14,8 +16,12 @@ import javafx.scene.control.Tooltip;
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.text.Wording;
 
+import java.util.List;
+
 /** Makes menu items and buttons of commands, all of the same words, keys and tooltips. */
 public final class Controls {
+
+    private static final String TIP = "tip";
 
     private final Wording wording;
     private final Subscriptions subscriptions;
@@ -58,6 +64,11 @@ public final class Controls {
         return new SeparatorMenuItem();
     }
 
+    /** What an item made here does, in a sentence; empty for other items. */
+    public static String tipOf(MenuItem item) {
+        return (String) item.getProperties().getOrDefault(TIP, "");
+    }
+
     /** A button with the words of a command. */
     public Button button(Command command) {
         Button button = new Button(wording.say(command.textKey()));
@@ -71,6 +82,27 @@ public final class Controls {
         button.setOnAction(event -> command.action().run());
         button.disableProperty().bind(command.unavailable());
         explain(button, command);
+    }
+
+    /** Makes the keys of commands work in a window that has no menus. */
+    public static void listen(Node inWindow, List<Command> commands) {
+        inWindow.sceneProperty()
+                .subscribe(
+                        scene -> {
+                            if (scene != null) {
+                                commands.forEach(command -> listen(scene, command));
+                            }
+                        });
+    }
+
+    private static void listen(Scene scene, Command command) {
+        Runnable unlessUnavailable =
+                () -> {
+                    if (!command.unavailable().get()) {
+                        command.action().run();
+                    }
+                };
+        command.keys().ifPresent(keys -> scene.getAccelerators().put(keys, unlessUnavailable));
     }
 
     /** Gives a control the tooltip of a command, with its keys. */
@@ -88,6 +120,7 @@ public final class Controls {
     private <T extends MenuItem> T wired(T item, Command command) {
         item.setId("item-" + command.id());
         item.setText(wording.say(command.textKey()));
+        item.getProperties().put(TIP, wording.say(command.tipKey()));
         item.setOnAction(event -> command.action().run());
         item.disableProperty().bind(command.unavailable());
         command.keys().ifPresent(item::setAccelerator);

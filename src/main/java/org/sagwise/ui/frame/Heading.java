@@ -1,5 +1,7 @@
 package org.sagwise.ui.frame;
 
+import javafx.scene.control.Menu;
+import javafx.scene.control.MenuBar;
 import javafx.scene.layout.VBox;
 
 import org.sagwise.caution.Caution;
@@ -12,12 +14,14 @@ import org.sagwise.ui.fire.FireView;
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.text.Wording;
 
+import java.util.List;
 import java.util.function.Consumer;
 
 /** What lies across the top: header, clock, dangers, and why time has stopped. */
 final class Heading extends VBox {
 
     private final Models models;
+    private final MenuBar menus;
 
     Heading(
             Models models,
@@ -30,11 +34,11 @@ final class Heading extends VBox {
         this.models = models;
         FireView fire =
                 new FireView(models.bench(), commands.latch(), controls, wording, subscriptions);
-        Menus menus = new Menus(commands, models, wording, subscriptions);
+        menus = new Menus(commands, models, wording, subscriptions).bar();
         Header header =
                 new Header(
                         fire,
-                        menus.bar(),
+                        menus,
                         models.bench(),
                         models.documents(),
                         models.looks(),
@@ -59,6 +63,10 @@ final class Heading extends VBox {
                         new DangerStrip(
                                 models.bench(), show, models.cures(), wording, subscriptions),
                         new HaltCard(models.clock(), clockTexts, subscriptions));
+    }
+
+    List<Menu> menus() {
+        return menus.getMenus();
     }
 
     /** A class that looks on sees the clock once time has begun. */

@@ -1,15 +1,17 @@
 package org.sagwise.ui.frame;
 
 import javafx.scene.control.Label;
+import javafx.scene.control.Menu;
+import javafx.scene.control.MenuItem;
 import javafx.scene.control.ScrollPane;
-import javafx.scene.input.KeyCombination;
 import javafx.scene.layout.GridPane;
 
-import org.sagwise.ui.command.Command;
+import org.sagwise.ui.command.Controls;
 import org.sagwise.ui.dialog.Dialogs;
 import org.sagwise.ui.text.Wording;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /** How everything is done by keyboard. */
 final class KeysDialog {
@@ -23,32 +25,45 @@ final class KeysDialog {
 
     private KeysDialog() {}
 
-    static void show(List<Command> commands, Dialogs dialogs) {
+    /** Tells what every key does: those by which hands are led, and those of the menus. */
+    static void show(List<Menu> menus, Dialogs dialogs) {
         Wording wording = dialogs.wording();
         GridPane grid = new GridPane();
         grid.getStyleClass().add("keys");
-        int row = 0;
         for (String move : MOVES) {
-            add(grid, row++, wording.say("keys." + move), wording.say("keys." + move + ".does"));
+            add(grid, wording.say("keys." + move), wording.say("keys." + move + ".does"));
         }
-        for (Command command : commands) {
-            if (command.keys().isPresent()) {
-                String keys = command.keys().map(KeyCombination::getDisplayText).orElseThrow();
-                add(grid, row++, keys, wording.say(command.tipKey()));
-            }
-        }
+        menus.forEach(menu -> add(grid, menu));
         ScrollPane scroll = new ScrollPane(grid);
         scroll.setFitToWidth(true);
         scroll.getStyleClass().addAll("plain-scroll", "keys-scroll");
         dialogs.tell("keys-dialog", wording.say("keys.heading"), scroll);
     }
 
-    private static void add(GridPane grid, int row, String keys, String does) {
+    private static void add(GridPane grid, Menu menu) {
+        List<MenuItem> items = withKeys(menu).toList();
+        if (!items.isEmpty()) {
+            Label title = new Label(menu.getText().replace("_", ""));
+            title.getStyleClass().add("section-title");
+            grid.add(title, 0, grid.getRowCount(), 2, 1);
+        }
+        for (MenuItem item : items) {
+            add(grid, item.getAccelerator().getDisplayText(), Controls.tipOf(item));
+        }
+    }
+
+    private static Stream<MenuItem> withKeys(MenuItem item) {
+        return item instanceof Menu menu
+                ? menu.getItems().stream().flatMap(KeysDialog::withKeys)
+                : Stream.of(item).filter(each -> each.getAccelerator() != null);
+    }
+
+    private static void add(GridPane grid, String keys, String does) {
         Label key = new Label(keys);
         key.getStyleClass().add("key");
         key.setMinWidth(Label.USE_PREF_SIZE);
         Label what = new Label(does);
         what.setWrapText(true);
-        grid.addRow(row, key, what);
+        grid.addRow(grid.getRowCount(), key, what);
     }
 }

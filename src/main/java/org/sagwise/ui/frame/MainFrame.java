@@ -2,6 +2,7 @@ package org.sagwise.ui.frame;
 
 import javafx.css.PseudoClass;
 import javafx.scene.Node;
+import javafx.scene.control.Menu;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.VBox;
 
@@ -20,6 +21,7 @@ import org.sagwise.ui.text.Wording;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 
 /** Everything inside the window, in one language. */
@@ -37,6 +39,7 @@ final class MainFrame extends BorderPane {
     private final Models models;
     private final Commands commands;
     private final VBox foot = new VBox();
+    private final Heading heading;
     private final BenchArea middle;
     private final CurvesDrawer curves;
     private final SideColumn side;
@@ -49,15 +52,10 @@ final class MainFrame extends BorderPane {
         getStyleClass().add("frame");
         Controls controls = new Controls(wording, subscriptions);
         ClockTexts clockTexts = new ClockTexts(wording.locale());
-        setTop(
+        heading =
                 new Heading(
-                        models,
-                        commands,
-                        this::show,
-                        controls,
-                        clockTexts,
-                        wording,
-                        subscriptions));
+                        models, commands, this::show, controls, clockTexts, wording, subscriptions);
+        setTop(heading);
         curves =
                 new CurvesDrawer(
                         models.clock(),
@@ -165,6 +163,10 @@ final class MainFrame extends BorderPane {
     /** Shows the lessons to choose from. */
     void showLessons() {
         left.column().show(LeftColumn.Page.LESSONS);
+    }
+
+    List<Menu> menus() {
+        return heading.menus();
     }
 
     /** Shows the card of what is chosen, ready to be filled in. */

@@ -6,7 +6,6 @@ import javafx.stage.Stage;
 
 import org.sagwise.ui.clock.ClockCommands;
 import org.sagwise.ui.clock.CourseSaver;
-import org.sagwise.ui.command.Command;
 import org.sagwise.ui.compare.ComparePane;
 import org.sagwise.ui.demo.Examples;
 import org.sagwise.ui.dialog.Dialogs;
@@ -29,8 +28,6 @@ import org.sagwise.ui.theme.AppliedLooks;
 import org.sagwise.ui.theme.StyleSheets;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 
@@ -266,47 +263,7 @@ public final class MainWindow implements Commands.WindowActions {
 
     @Override
     public void showKeys() {
-        List<Command> withKeys = new ArrayList<>(commands.time().withKeys());
-        withKeys.addAll(
-                List.of(
-                        commands.latch(),
-                        commands.edits().note(),
-                        commands.edits().cut(),
-                        commands.edits().copy(),
-                        commands.edits().duplicate(),
-                        commands.edits().selectAll(),
-                        commands.edits().parallel(),
-                        commands.edits().series(),
-                        commands.edits().rows(),
-                        commands.sameWatts(),
-                        commands.blank(),
-                        commands.open(),
-                        commands.reread(),
-                        commands.save(),
-                        commands.saveAs(),
-                        commands.shares().paste(),
-                        commands.shares().share(),
-                        commands.shares().post(),
-                        commands.shares().picture(),
-                        commands.shares().compare(),
-                        commands.shares().measured(),
-                        commands.undo(),
-                        commands.redo(),
-                        commands.title(),
-                        commands.fit(),
-                        commands.zoomIn(),
-                        commands.zoomOut(),
-                        commands.textLarger(),
-                        commands.textSmaller(),
-                        commands.examples(),
-                        commands.table(),
-                        commands.lead(),
-                        commands.projector(),
-                        commands.fullScreen(),
-                        commands.quit()));
-        withKeys.addAll(commands.lessons().all());
-        withKeys.addAll(commands.author().withKeys());
-        KeysDialog.show(withKeys, dialogs);
+        KeysDialog.show(frame().menus(), dialogs);
     }
 
     @Override

@@ -65,10 +65,6 @@ public record AuthorCommands(
                 open);
     }
 
-    public List<Command> withKeys() {
-        return List.of(open, author);
-    }
-
     private static void choose(
             AuthorDesk desk, Stage stage, Wording wording, Consumer<Path> chosen) {
         DirectoryChooser chooser = new DirectoryChooser();

@@ -21,9 +21,9 @@ import org.sagwise.ui.lesson.LessonShelf;
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.text.Wording;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /** Everything an instructor has in view: the running order, the step with its notes, the vote. */
 public final class LeadView extends BorderPane {
@@ -69,19 +69,19 @@ public final class LeadView extends BorderPane {
                 () -> form.ifPresent(it -> room.player().ifPresent(it::refresh)));
     }
 
-    private static FlowPane bar(LessonCommands commands, List<Command> further, Controls controls) {
+    private FlowPane bar(LessonCommands commands, List<Command> further, Controls controls) {
         FlowPane bar = new FlowPane();
         bar.getStyleClass().add("lead-bar");
-        List<Command> usual =
-                List.of(
-                        commands.back(),
-                        commands.next(),
-                        commands.hint(),
-                        commands.show(),
-                        commands.reset(),
-                        commands.restart());
-        Stream.concat(usual.stream(), further.stream())
-                .forEach(command -> bar.getChildren().add(button(command, controls)));
+        List<Command> offered = new ArrayList<>();
+        offered.add(commands.back());
+        offered.add(commands.next());
+        offered.add(commands.hint());
+        offered.add(commands.show());
+        offered.add(commands.reset());
+        offered.add(commands.restart());
+        offered.addAll(further);
+        offered.forEach(command -> bar.getChildren().add(button(command, controls)));
+        Controls.listen(this, offered);
         return bar;
     }
 
