@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 
 import org.sagwise.lesson.Answers;
 import org.sagwise.lesson.LessonPlayer;
+import org.sagwise.lesson.Shuffle;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -42,8 +43,9 @@ public record LessonProgress(Map<String, Place> places) {
      *
      * @param reached place of the step
      * @param answers what was done in each step
+     * @param shuffle in which order the answers of questions stand
      */
-    public record Place(int reached, List<Answers> answers) {
+    public record Place(int reached, List<Answers> answers, Shuffle shuffle) {
         public Place {
             answers = List.copyOf(answers);
         }
@@ -56,7 +58,9 @@ public record LessonProgress(Map<String, Place> places) {
     /** This progress with that of one learner in one lesson. */
     public LessonProgress with(LessonPlayer player) {
         Map<String, Place> more = new LinkedHashMap<>(places);
-        more.put(player.lesson().id(), new Place(player.at(), player.allAnswers()));
+        more.put(
+                player.lesson().id(),
+                new Place(player.at(), player.allAnswers(), player.shuffle()));
         return new LessonProgress(more);
     }
 
@@ -85,7 +89,8 @@ public record LessonProgress(Map<String, Place> places) {
             List<Answers> answers = new ArrayList<>();
             entry.getValue().path("answers").forEach(it -> answers.add(answers(it)));
             int reached = entry.getValue().path("reached").asInt();
-            places.put(entry.getKey(), new Place(reached, answers));
+            Shuffle shuffle = new Shuffle(entry.getValue().path("shuffle").asLong());
+            places.put(entry.getKey(), new Place(reached, answers, shuffle));
         }
         return new LessonProgress(places);
     }
@@ -122,6 +127,9 @@ public record LessonProgress(Map<String, Place> places) {
 
     private static void put(ObjectNode lesson, Place place) {
         lesson.put("reached", place.reached());
+        if (!place.shuffle().equals(Shuffle.NONE)) {
+            lesson.put("shuffle", place.shuffle().seed());
+        }
         ArrayNode all = lesson.putArray("answers");
         for (Answers answers : place.answers()) {
             ObjectNode one = all.addObject();

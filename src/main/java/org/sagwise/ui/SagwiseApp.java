@@ -9,6 +9,7 @@ import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.LessonReader;
 import org.sagwise.file.ScenarioReader;
 import org.sagwise.lesson.LessonPlayer;
+import org.sagwise.lesson.Shuffle;
 import org.sagwise.part.Catalogue;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.ScenarioRules;
@@ -31,11 +32,14 @@ import org.sagwise.ui.frame.Leftovers;
 import org.sagwise.ui.frame.MainWindow;
 import org.sagwise.ui.frame.Models;
 import org.sagwise.ui.lesson.ClassDesk;
+import org.sagwise.ui.lesson.LessonPace;
 import org.sagwise.ui.lesson.LessonRoom;
 import org.sagwise.ui.lesson.LessonShelf;
+import org.sagwise.ui.lesson.Patience;
 import org.sagwise.ui.lesson.ProgressBook;
 import org.sagwise.ui.lesson.author.AuthorDesk;
 import org.sagwise.ui.model.BenchModel;
+import org.sagwise.ui.prefs.AnswerOrder;
 import org.sagwise.ui.prefs.ConfigFolder;
 import org.sagwise.ui.prefs.DiskSettings;
 import org.sagwise.ui.prefs.PreferencesModel;
@@ -127,18 +131,29 @@ public final class SagwiseApp extends Application {
         ProgressBook book = new ProgressBook(ConfigFolder.here());
         LessonShelf shelf =
                 new LessonShelf(new LessonReader(catalogue), behindTheScenes, Platform::runLater);
-        LessonRoom room = new LessonRoom(bench, documents, catalogue, locale, book, view::fit);
+        Threads threads = new Threads(time, Platform::runLater);
+        ClockModel clock = new ClockModel(bench, threads, System::nanoTime);
+        LessonRoom room =
+                new LessonRoom(
+                        bench,
+                        documents,
+                        catalogue,
+                        locale,
+                        book,
+                        view::fit,
+                        () -> shuffle(preferences),
+                        new Patience(System::nanoTime),
+                        () -> clock.nowProperty().get().timeS() > 0);
         Models.Lessons lessons =
                 new Models.Lessons(
                         shelf,
                         room,
                         book,
                         new ClassDesk(),
+                        new LessonPace(room, System::nanoTime),
                         new AuthorDesk(
                                 catalogue, shelf, room, preferences, writing, this::showFile));
         List<Good> goods = Goods.of(catalogue);
-        Threads threads = new Threads(time, Platform::runLater);
-        ClockModel clock = new ClockModel(bench, threads, System::nanoTime);
         Companion companion = new Companion(clock, bench, threads, assess);
         room.playerProperty()
                 .subscribe(now -> companion.accompany(now.flatMap(LessonPlayer::beside)));
@@ -181,6 +196,12 @@ public final class SagwiseApp extends Application {
             String chosen = preferences.get().language();
             return Language.of(askedTag.isEmpty() || !chosen.equals(before) ? chosen : askedTag);
         };
+    }
+
+    private static Shuffle shuffle(PreferencesModel preferences) {
+        return preferences.get().answers() == AnswerOrder.SHUFFLED
+                ? new Shuffle(System.nanoTime() | 1)
+                : Shuffle.NONE;
     }
 
     /** Opens a file in the program that the system has for files of its kind. */

@@ -149,7 +149,10 @@ public final class MainWindow implements Commands.WindowActions {
                         desk,
                         ClockCommands.of(models.clock(), models.preferences(), this::saveCourse),
                         LessonCommands.of(
-                                models.lessons().room(), models.lessons().book(), dialogs),
+                                models.lessons().room(),
+                                models.lessons().book(),
+                                models.preferences(),
+                                dialogs),
                         AuthorCommands.of(
                                 models.lessons().author(),
                                 models.preferences(),
@@ -220,6 +223,7 @@ public final class MainWindow implements Commands.WindowActions {
                                 lessons.room(),
                                 lessons.shelf(),
                                 lessons.desk(),
+                                lessons.pace(),
                                 commands.lessons(),
                                 LeadCommands.of(
                                         lessons.room(),

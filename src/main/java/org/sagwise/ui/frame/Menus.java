@@ -16,6 +16,7 @@ import org.sagwise.ui.lesson.LearnMenu;
 import org.sagwise.ui.model.BenchModel;
 import org.sagwise.ui.model.History;
 import org.sagwise.ui.model.Subscriptions;
+import org.sagwise.ui.prefs.AnswerOrder;
 import org.sagwise.ui.prefs.LooksChoice;
 import org.sagwise.ui.prefs.Motion;
 import org.sagwise.ui.prefs.PreferencesModel;
@@ -245,6 +246,7 @@ final class Menus {
                 models.lessons().shelf(),
                 models.lessons().room(),
                 models.lessons().author(),
+                preferences.property().map(now -> now.answers() == AnswerOrder.SHUFFLED),
                 commands.lessons(),
                 commands.author(),
                 commands.lead(),

@@ -10,6 +10,7 @@ import org.sagwise.ui.demo.Example;
 import org.sagwise.ui.demo.Thumbnails;
 import org.sagwise.ui.file.Documents;
 import org.sagwise.ui.lesson.ClassDesk;
+import org.sagwise.ui.lesson.LessonPace;
 import org.sagwise.ui.lesson.LessonRoom;
 import org.sagwise.ui.lesson.LessonShelf;
 import org.sagwise.ui.lesson.ProgressBook;
@@ -54,5 +55,6 @@ public record Models(
             LessonRoom room,
             ProgressBook book,
             ClassDesk desk,
+            LessonPace pace,
             AuthorDesk author) {}
 }

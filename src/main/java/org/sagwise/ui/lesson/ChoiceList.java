@@ -15,17 +15,18 @@ import java.util.OptionalInt;
 final class ChoiceList extends VBox {
 
     private final Step.Choose question;
+    private final List<Integer> order;
     private final List<ChoiceButton> buttons = new ArrayList<>();
 
     ChoiceList(Step.Choose question, LessonPlayer now, LessonRoom room, List<LiveText> live) {
         this.question = question;
+        order = now.shuffle().order(question);
         getStyleClass().add("choices");
-        for (int i = 0; i < question.choices().size(); i++) {
-            int place = i;
-            Choice choice = question.choices().get(i);
+        for (int place : order) {
+            Choice choice = question.choices().get(place);
             LiveText words = new LiveText(player -> player.say(choice.text()), now);
             live.add(words);
-            ChoiceButton button = new ChoiceButton(place, words);
+            ChoiceButton button = new ChoiceButton(buttons.size(), words);
             button.setOnAction(event -> room.choose(place));
             buttons.add(button);
         }
@@ -41,11 +42,11 @@ final class ChoiceList extends VBox {
         OptionalInt chosen = answers.choice();
         boolean tells = question.role() == Step.Role.CHECK;
         if (chosen.isPresent()) {
-            buttons.get(chosen.getAsInt())
+            buttons.get(order.indexOf(chosen.getAsInt()))
                     .mark(tells ? ChoiceButton.Mark.WRONG : ChoiceButton.Mark.CHOSEN);
         }
         if (tells) {
-            buttons.get(question.right()).mark(ChoiceButton.Mark.RIGHT);
+            buttons.get(order.indexOf(question.right())).mark(ChoiceButton.Mark.RIGHT);
         }
     }
 

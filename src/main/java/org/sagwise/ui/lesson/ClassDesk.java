@@ -8,6 +8,7 @@ import org.sagwise.lesson.Step;
 import org.sagwise.lesson.Tally;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -17,10 +18,28 @@ public final class ClassDesk {
     /**
      * The votes on one question.
      *
-     * @param tally the counts
+     * @param first the counts of the first vote
+     * @param again those of the second, after the class has talked; empty before it
      * @param seen whether the class sees them
      */
-    public record Vote(Tally tally, Seen seen) {}
+    public record Vote(Tally first, Optional<Tally> again, Seen seen) {
+
+        /** The vote that is counted now. */
+        public Tally tally() {
+            return again.orElse(first);
+        }
+
+        /** All votes, the first first. */
+        public List<Tally> rounds() {
+            return again.map(second -> List.of(first, second)).orElse(List.of(first));
+        }
+
+        Vote with(Tally counted) {
+            return again.isPresent()
+                    ? new Vote(first, Optional.of(counted), seen)
+                    : new Vote(counted, again, seen);
+        }
+    }
 
     /** Whether the class sees a vote. */
     public enum Seen {
@@ -41,34 +60,48 @@ public final class ClassDesk {
         return now.step() instanceof Step.Choose question
                 ? Optional.of(
                         votes.get()
-                                .getOrDefault(key(now), new Vote(Tally.of(question), Seen.COVERED)))
+                                .getOrDefault(
+                                        key(now),
+                                        new Vote(
+                                                Tally.of(question),
+                                                Optional.empty(),
+                                                Seen.COVERED)))
                 : Optional.empty();
     }
 
     /** The vote on this question, if the class is to see it. */
-    public Optional<Tally> shown(LessonPlayer now) {
-        return vote(now).filter(vote -> vote.seen() == Seen.SHOWN).map(Vote::tally);
+    public Optional<Vote> shown(LessonPlayer now) {
+        return vote(now).filter(vote -> vote.seen() == Seen.SHOWN);
     }
 
     /** Writes down how many hands were raised for one answer, 0 to 999. */
     public void count(LessonPlayer now, int place, int hands) {
-        vote(now)
-                .ifPresent(
-                        vote -> put(now, new Vote(vote.tally().with(place, hands), vote.seen())));
+        vote(now).ifPresent(vote -> put(now, vote.with(vote.tally().with(place, hands))));
     }
 
     /** Shows the counts to the class, or covers them again. */
     public void turn(LessonPlayer now) {
-        vote(now)
-                .ifPresent(
-                        vote ->
-                                put(
-                                        now,
-                                        new Vote(
-                                                vote.tally(),
-                                                vote.seen() == Seen.SHOWN
-                                                        ? Seen.COVERED
-                                                        : Seen.SHOWN)));
+        vote(now).ifPresent(vote -> put(now, turned(vote)));
+    }
+
+    private static Vote turned(Vote vote) {
+        Seen other = vote.seen() == Seen.SHOWN ? Seen.COVERED : Seen.SHOWN;
+        return new Vote(vote.first(), vote.again(), other);
+    }
+
+    /** Lets the class vote once more; the first vote stays beside the second. */
+    public void voteAgain(LessonPlayer now) {
+        if (now.step() instanceof Step.Choose question) {
+            vote(now)
+                    .ifPresent(
+                            vote ->
+                                    put(
+                                            now,
+                                            new Vote(
+                                                    vote.first(),
+                                                    Optional.of(Tally.of(question)),
+                                                    Seen.COVERED)));
+        }
     }
 
     /** Forgets all votes. */

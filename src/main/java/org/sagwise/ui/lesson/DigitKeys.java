@@ -43,7 +43,7 @@ final class DigitKeys {
                 && !types
                 && place >= 0
                 && room.player().filter(it -> has(it, place)).isPresent()) {
-            room.choose(place);
+            room.player().ifPresent(now -> room.choose(asWritten(now, place)));
             event.consume();
         }
     }
@@ -52,6 +52,10 @@ final class DigitKeys {
         return now.step() instanceof Step.Choose question
                 && now.answers().isOpen()
                 && place < question.choices().size();
+    }
+
+    private static int asWritten(LessonPlayer now, int shown) {
+        return now.shuffle().order((Step.Choose) now.step()).get(shown);
     }
 
     private static int digit(KeyCode code) {

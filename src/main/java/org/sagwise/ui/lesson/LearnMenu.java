@@ -1,5 +1,6 @@
 package org.sagwise.ui.lesson;
 
+import javafx.beans.value.ObservableValue;
 import javafx.scene.control.Menu;
 import javafx.scene.control.MenuItem;
 
@@ -43,10 +44,14 @@ public final class LearnMenu {
         this.subscriptions = subscriptions;
     }
 
+    /**
+     * @param shuffled whether the answers of a lesson that begins are shuffled
+     */
     public static Menu of(
             LessonShelf shelf,
             LessonRoom room,
             AuthorDesk desk,
+            ObservableValue<Boolean> shuffled,
             LessonCommands commands,
             AuthorCommands author,
             Command lead,
@@ -54,10 +59,10 @@ public final class LearnMenu {
             Wording wording,
             Subscriptions subscriptions) {
         return new LearnMenu(shelf, room, desk, author, controls, wording, subscriptions)
-                .menu(commands, lead);
+                .menu(shuffled, commands, lead);
     }
 
-    private Menu menu(LessonCommands commands, Command lead) {
+    private Menu menu(ObservableValue<Boolean> shuffled, LessonCommands commands, Command lead) {
         Menu lessons = controls.menu("lessons");
         subscriptions.watch(shelf.lessonsProperty(), all -> list(lessons));
         subscriptions.onChange(shelf.ownProperty(), () -> list(lessons));
@@ -67,6 +72,7 @@ public final class LearnMenu {
         commands.all().forEach(command -> menu.getItems().add(controls.item(command)));
         menu.getItems()
                 .addAll(
+                        controls.check(commands.shuffle(), shuffled),
                         controls.line(),
                         controls.item(author.open()),
                         recent,

@@ -17,7 +17,7 @@ import javafx.scene.layout.VBox;
 import org.sagwise.lesson.Answers;
 import org.sagwise.lesson.Lesson;
 import org.sagwise.lesson.LessonPlayer;
-import org.sagwise.lesson.Tally;
+import org.sagwise.lesson.Step;
 import org.sagwise.ui.command.Controls;
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.scroll.FocusScroll;
@@ -31,7 +31,11 @@ public final class LessonColumn extends BorderPane {
 
     /** What is built anew for: anything but a change of the bench. */
     private record Shown(
-            Lesson lesson, int at, List<Answers> answers, boolean summary, Optional<Tally> vote) {}
+            Lesson lesson,
+            int at,
+            List<Answers> answers,
+            boolean summary,
+            Optional<ClassDesk.Vote> vote) {}
 
     private final LessonRoom room;
     private final LessonShelf shelf;
@@ -76,7 +80,7 @@ public final class LessonColumn extends BorderPane {
         scroll.getStyleClass().add("plain-scroll");
         FocusScroll.in(scroll, subscriptions);
         setCenter(scroll);
-        setBottom(foot(controls.button(commands.back())));
+        setBottom(foot(controls.button(commands.back()), subscriptions));
         DigitKeys.choose(this, room, subscriptions);
         subscriptions.watch(room.playerProperty(), now -> update());
         subscriptions.onChange(room.atSummaryProperty(), this::update);
@@ -100,7 +104,7 @@ public final class LessonColumn extends BorderPane {
         return head;
     }
 
-    private VBox foot(Button back) {
+    private VBox foot(Button back, Subscriptions subscriptions) {
         next.getStyleClass().add("lesson-next");
         next.setDefaultButton(false);
         back.setMinWidth(USE_PREF_SIZE);
@@ -114,7 +118,7 @@ public final class LessonColumn extends BorderPane {
         HBox way = new HBox(back, gap, next, following);
         way.setAlignment(Pos.CENTER_LEFT);
         helps.getStyleClass().add("lesson-helps");
-        VBox foot = new VBox(helps, way);
+        VBox foot = new VBox(new HintOffer(room, wording, subscriptions), helps, way);
         foot.getStyleClass().add("lesson-foot");
         return foot;
     }
@@ -165,7 +169,7 @@ public final class LessonColumn extends BorderPane {
             body = Optional.empty();
         } else {
             StepBody step = new StepBody(now, room, wording);
-            wanted.vote.ifPresent(vote -> step.getChildren().add(new TallyChart(vote, wording)));
+            wanted.vote.ifPresent(vote -> step.getChildren().add(chart(now, vote)));
             content = step;
             body = Optional.of(step);
         }
@@ -176,6 +180,11 @@ public final class LessonColumn extends BorderPane {
         if (moved || inside) {
             focusFirst();
         }
+    }
+
+    private TallyChart chart(LessonPlayer now, ClassDesk.Vote vote) {
+        List<Integer> order = now.shuffle().order((Step.Choose) now.step());
+        return new TallyChart(vote.rounds(), order, wording);
     }
 
     private void offer(Optional<Lesson> after) {

@@ -9,6 +9,9 @@ import org.sagwise.lesson.LessonPlayer;
 import org.sagwise.lesson.Step;
 import org.sagwise.ui.command.Command;
 import org.sagwise.ui.dialog.Dialogs;
+import org.sagwise.ui.prefs.AnswerOrder;
+import org.sagwise.ui.prefs.Preferences;
+import org.sagwise.ui.prefs.PreferencesModel;
 import org.sagwise.ui.text.Wording;
 
 import java.util.List;
@@ -23,12 +26,14 @@ public record LessonCommands(
         Command reset,
         Command leave,
         Command restart,
+        Command shuffle,
         Command forget) {
 
     /**
      * @param dialogs asks before progress is forgotten
      */
-    public static LessonCommands of(LessonRoom room, ProgressBook book, Dialogs dialogs) {
+    public static LessonCommands of(
+            LessonRoom room, ProgressBook book, PreferencesModel preferences, Dialogs dialogs) {
         Wording wording = dialogs.wording();
         return new LessonCommands(
                 Command.of("lesson-next", room::next)
@@ -39,7 +44,15 @@ public record LessonCommands(
                         .unless(not(room, now -> now.at() > 0 || room.atSummary())),
                 Command.of("lesson-hint", room::hint)
                         .by("F3")
-                        .unless(not(room, now -> LessonCommands.isOpen(now) && now.hasMoreHints())),
+                        .unless(
+                                not(
+                                        room,
+                                        now ->
+                                                isOpen(now)
+                                                        && now.hasMoreHints()
+                                                        && room.patience()
+                                                                .mayHintProperty()
+                                                                .get())),
                 Command.of("lesson-show", () -> room.showSolution(wording.say("edit.lesson-show")))
                         .by("Shift+F3")
                         .unless(not(room, LessonCommands::isOpen)),
@@ -50,11 +63,19 @@ public record LessonCommands(
                         .by("Shortcut+W")
                         .unless(not(room, now -> true)),
                 Command.of("lesson-restart", room::restart).unless(not(room, now -> true)),
+                Command.of("lesson-shuffle", () -> preferences.change(LessonCommands::turnOrder)),
                 Command.of("lesson-forget", () -> forget(book, dialogs))
                         .unless(
                                 Bindings.createBooleanBinding(
                                         () -> book.property().get().places().isEmpty(),
                                         book.property())));
+    }
+
+    private static Preferences turnOrder(Preferences now) {
+        return now.withAnswers(
+                now.answers() == AnswerOrder.SHUFFLED
+                        ? AnswerOrder.AS_WRITTEN
+                        : AnswerOrder.SHUFFLED);
     }
 
     private static void forget(ProgressBook book, Dialogs dialogs) {
@@ -87,6 +108,7 @@ public record LessonCommands(
         return Bindings.createBooleanBinding(
                 () -> room.player().filter(condition).isEmpty(),
                 room.playerProperty(),
-                room.atSummaryProperty());
+                room.atSummaryProperty(),
+                room.patience().mayHintProperty());
     }
 }

@@ -9,6 +9,7 @@ import org.sagwise.file.LessonProgress;
 import org.sagwise.lesson.Lesson;
 import org.sagwise.lesson.LessonPlayer;
 import org.sagwise.lesson.Naming;
+import org.sagwise.lesson.Shuffle;
 import org.sagwise.lesson.Step;
 import org.sagwise.part.Catalogue;
 import org.sagwise.scenario.Link;
@@ -20,6 +21,7 @@ import org.sagwise.ui.model.Lit;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
@@ -38,6 +40,9 @@ public final class LessonRoom {
     private final Supplier<Locale> locale;
     private final ProgressBook book;
     private final Runnable fit;
+    private final Supplier<Shuffle> chance;
+    private final Patience patience;
+    private final BooleanSupplier timePassed;
     private final ReadOnlyObjectWrapper<Optional<LessonPlayer>> player =
             new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyBooleanWrapper atSummary = new ReadOnlyBooleanWrapper(false);
@@ -47,6 +52,9 @@ public final class LessonRoom {
      * @param locale the language of the window
      * @param book keeps how far one is
      * @param fit brings the whole bench into view
+     * @param chance in which order the answers of a lesson that begins stand
+     * @param patience when hints are given
+     * @param timePassed whether the bench is shown at a later moment than its start
      */
     public LessonRoom(
             BenchModel bench,
@@ -54,9 +62,15 @@ public final class LessonRoom {
             Catalogue catalogue,
             Supplier<Locale> locale,
             ProgressBook book,
-            Runnable fit) {
+            Runnable fit,
+            Supplier<Shuffle> chance,
+            Patience patience,
+            BooleanSupplier timePassed) {
         this.book = book;
         this.fit = fit;
+        this.chance = chance;
+        this.patience = patience;
+        this.timePassed = timePassed;
         this.bench = bench;
         this.documents = documents;
         this.catalogue = catalogue;
@@ -99,7 +113,10 @@ public final class LessonRoom {
     private void start(Optional<LessonPlayer> resumed, Lesson lesson) {
         leave();
         LessonPlayer next =
-                resumed.orElseGet(() -> LessonPlayer.begin(lesson, catalogue, locale.get()));
+                resumed.orElseGet(
+                        () ->
+                                LessonPlayer.begin(lesson, catalogue, locale.get())
+                                        .shuffled(chance.get()));
         laying = true;
         documents.lend(next.bench());
         laying = false;
@@ -108,8 +125,8 @@ public final class LessonRoom {
 
     private LessonPlayer resumed(Lesson lesson, LessonProgress.Place kept) {
         LessonPlayer there =
-                LessonPlayer.resume(
-                        lesson, catalogue, locale.get(), kept.reached(), kept.answers());
+                LessonPlayer.resume(lesson, catalogue, locale.get(), kept.reached(), kept.answers())
+                        .shuffled(kept.shuffle());
         // What was done on the bench in a step that is done is done on the bench now.
         return there.step().isObservation() && !there.answers().isOpen()
                 ? there.showSolution()
@@ -151,6 +168,19 @@ public final class LessonRoom {
         return jumped.step().isObservation() ? jumped.reset() : jumped;
     }
 
+    /**
+     * Whether the bench is shown at a later moment than its start, to which readings and conditions
+     * of a lesson belong.
+     */
+    boolean hasTimePassed() {
+        return timePassed.getAsBoolean();
+    }
+
+    /** How patient one is with who learns. */
+    public Patience patience() {
+        return patience;
+    }
+
     public void choose(int place) {
         change(now -> now.choose(place));
         unlock();
@@ -161,11 +191,16 @@ public final class LessonRoom {
      */
     public void type(double value) {
         change(now -> now.type(value));
+        patience.tried();
         unlock();
     }
 
+    /** Gives a hint, if it is time for one. */
     public void hint() {
-        change(LessonPlayer::hint);
+        if (patience.mayHintProperty().get()) {
+            change(LessonPlayer::hint);
+            patience.hinted();
+        }
     }
 
     /** Does the step as its author does it. */
@@ -229,6 +264,7 @@ public final class LessonRoom {
         bench.spotlight().show(lit(next.step(), bench.scenario()));
         laying = false;
         fit.run();
+        patience.begin();
         player.set(Optional.of(next.edited(present())));
     }
 
@@ -248,6 +284,7 @@ public final class LessonRoom {
     private void look() {
         if (!laying) {
             change(now -> now.edited(present()));
+            patience.tried();
         }
     }
 

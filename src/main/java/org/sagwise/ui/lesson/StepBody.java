@@ -11,6 +11,7 @@ import org.sagwise.lesson.Answers;
 import org.sagwise.lesson.LessonPlayer;
 import org.sagwise.lesson.ReadingRef;
 import org.sagwise.lesson.Step;
+import org.sagwise.lesson.When;
 import org.sagwise.ui.notice.SafetyMessage;
 import org.sagwise.ui.text.Wording;
 
@@ -116,6 +117,9 @@ final class StepBody extends VBox {
             if (answers.number().isPresent()) {
                 String typed = quantity(measure.reading(), answers.number().getAsDouble());
                 note("lesson.not-so", "lesson-trouble", typed);
+                if (measure.reading().when() != When.RUN && room.hasTimePassed()) {
+                    note("lesson.not-so.time", "lesson-note");
+                }
             }
         } else if (answers.state() == Answers.State.SHOWN) {
             note("lesson.reading.shown", "lesson-shown", says);

@@ -44,6 +44,8 @@ public record Preferences(Map<String, Object> values) {
     private static final Setting<List<Path>> LESSON_FOLDER =
             new Setting<>(
                     "lesson_folder", List.of(), Preferences::readPaths, Preferences::writePaths);
+    private static final Setting<AnswerOrder> ANSWERS =
+            Setting.choice("answers", AnswerOrder.AS_WRITTEN);
     private static final Setting<Shown> AUTHORING = Setting.choice("authoring", Shown.HIDDEN);
     private static final Setting<Optional<WindowPlace>> WINDOW =
             new Setting<>(
@@ -181,6 +183,15 @@ public record Preferences(Map<String, Object> values) {
                 });
         return withRecentLessons(newer.subList(0, Math.min(MOST_RECENT, newer.size())))
                 .with(LESSON_FOLDER, folder.stream().toList());
+    }
+
+    /** In which order the answers of a lesson that begins will stand. */
+    public AnswerOrder answers() {
+        return get(ANSWERS);
+    }
+
+    public Preferences withAnswers(AnswerOrder order) {
+        return with(ANSWERS, order);
     }
 
     /** Whether what is to be mended in lessons of one's own is shown beside them. */

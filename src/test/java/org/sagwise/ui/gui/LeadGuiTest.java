@@ -59,6 +59,35 @@ class LeadGuiTest extends GuiTest {
         assertTrue(text("tally-advice").startsWith("Count the hands"));
     }
 
+    /** 9 of 18 before the talk, 14 of 18 after it. */
+    @Test
+    void secondVote_afterTalking_standsBesideTheFirst() {
+        count(1, "4");
+        count(2, "5");
+        count(4, "9");
+        work("tally-again");
+        assertTrue(text("tally-advice").startsWith("Count the hands"));
+        count(1, "4");
+        count(4, "14");
+        assertTrue(text("tally-advice").startsWith("More than seven in ten"));
+
+        assertFalse(classSeesChart());
+        work("tally-turn");
+        assertEquals("9 (50 %)", classFigures("tally-figures-4"));
+        assertEquals("14 (78 %)", classFigures("tally-figures-4-again"));
+    }
+
+    private String classFigures(String id) {
+        return robot().from(node("lesson")).lookup("#" + id).queryAs(Label.class).getText();
+    }
+
+    @Test
+    void pace_ofALesson_tellsMinutesAndSteps() {
+        assertTrue(
+                text("lead-pace-words").contains("of 30 minutes, step 1 of 14."),
+                text("lead-pace-words"));
+    }
+
     @Test
     void notes_ofAQuestion_areOnTheInstructorsSideAlone() {
         assertEquals("Right is 4: Both get the same", text("lead-key"));

@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import javafx.application.Platform;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Menu;
 import javafx.scene.control.MenuBar;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.TextInputControl;
@@ -18,6 +20,8 @@ import org.testfx.util.WaitForAsyncUtils;
 
 import java.nio.file.Files;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import java.util.stream.Stream;
 
 /** A whole lesson by mouse, a whole lesson by keyboard, and the ways out of one. */
 class LessonGuiTest extends GuiTest {
@@ -152,6 +156,9 @@ class LessonGuiTest extends GuiTest {
 
         key(KeyCode.F3);
         key(KeyCode.F3);
+        assertFalse(isThere("lesson-hint-2"), "the next hint comes after something was tried");
+        key(KeyCode.SPACE);
+        key(KeyCode.F3);
         assertTrue(isThere("lesson-hint-2"));
         key(KeyCode.SHIFT, KeyCode.F3);
         assertTrue(text("lesson-status").startsWith("Shown by the program"));
@@ -232,10 +239,60 @@ class LessonGuiTest extends GuiTest {
     private MenuItem item(String id) {
         return ((MenuBar) node("menus"))
                 .getMenus().stream()
-                        .flatMap(menu -> menu.getItems().stream())
+                        .flatMap(LessonGuiTest::items)
                         .filter(item -> id.equals(item.getId()))
                         .findFirst()
                         .orElseThrow();
+    }
+
+    private static Stream<MenuItem> items(MenuItem item) {
+        return item instanceof Menu menu
+                ? menu.getItems().stream().flatMap(LessonGuiTest::items)
+                : Stream.of(item);
+    }
+
+    @Test
+    void language_chosenInALesson_renamesTheBenchAtOnce() {
+        click(FIRST);
+        next();
+        click("choice-3");
+        assertTrue(node("part-fire").getAccessibleText().contains("fire button"));
+        robot().interact(() -> item("item-language-de").fire());
+        settle();
+
+        assertEquals("Ein Ring mit einer Lücke", text("bench-title"));
+        assertTrue(
+                node("part-fire").getAccessibleText().contains("Feuertaster"),
+                node("part-fire").getAccessibleText());
+        assertEquals("Schritt 2 von 13", text("lesson-place"));
+        assertFalse(isOff("fire"));
+    }
+
+    /** A lesson speaks of its bench as laid out; who has let time run is told so. */
+    @Test
+    void reading_afterTimeHasPassed_saysToPutTheClockBack() {
+        click(FIRST);
+        next();
+        click("choice-3");
+        next();
+        read("1");
+        assertFalse(robot().lookup("#lesson-step .lesson-note").tryQuery().isPresent());
+        robot().interact(() -> ((Button) node("clock-step-on")).fire());
+        WaitForAsyncUtils.waitForFxEvents();
+        waitUntilTimeHasPassed();
+        robot().doubleClickOn("#lesson-number").write("2");
+        click("lesson-number-do");
+
+        assertTrue(robot().lookup("#lesson-step .lesson-note").tryQuery().isPresent());
+    }
+
+    private void waitUntilTimeHasPassed() {
+        try {
+            WaitForAsyncUtils.waitFor(
+                    30, TimeUnit.SECONDS, () -> text("clock-time").startsWith("0:01"));
+        } catch (TimeoutException never) {
+            throw new AssertionError(never);
+        }
     }
 
     @Test

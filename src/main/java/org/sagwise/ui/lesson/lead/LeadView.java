@@ -16,6 +16,7 @@ import org.sagwise.ui.command.Command;
 import org.sagwise.ui.command.Controls;
 import org.sagwise.ui.lesson.ClassDesk;
 import org.sagwise.ui.lesson.LessonCommands;
+import org.sagwise.ui.lesson.LessonPace;
 import org.sagwise.ui.lesson.LessonRoom;
 import org.sagwise.ui.lesson.LessonShelf;
 import org.sagwise.ui.model.Subscriptions;
@@ -47,6 +48,7 @@ public final class LeadView extends BorderPane {
             LessonRoom room,
             LessonShelf shelf,
             ClassDesk desk,
+            LessonPace pace,
             LessonCommands commands,
             List<Command> further,
             Wording wording,
@@ -59,10 +61,14 @@ public final class LeadView extends BorderPane {
         setId("lead");
         getStyleClass().addAll("frame", "lead");
         step.getStyleClass().add("column");
-        setTop(bar(commands, further, new Controls(wording, subscriptions)));
+        setTop(
+                new VBox(
+                        bar(commands, further, new Controls(wording, subscriptions)),
+                        new PaceBar(room, pace, wording, subscriptions)));
         setLeft(scroll(order, "lead-order"));
         setCenter(scroll(step, "lead-step-scroll"));
         subscriptions.watch(shelf.lessonsProperty(), now -> rebuild());
+        subscriptions.onChange(shelf.ownProperty(), this::rebuild);
         subscriptions.watch(room.playerProperty(), now -> update());
         subscriptions.onChange(
                 desk.votesProperty(),
@@ -111,7 +117,7 @@ public final class LeadView extends BorderPane {
 
     private void rebuild() {
         Optional<LessonPlayer> player = room.player();
-        order.show(shelf.lessonsProperty().get(), player);
+        order.show(shelf.ownProperty().get(), shelf.lessonsProperty().get(), player);
         form = Optional.empty();
         step.getChildren().clear();
         if (player.isEmpty()) {

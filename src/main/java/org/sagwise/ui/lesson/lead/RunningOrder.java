@@ -32,19 +32,30 @@ final class RunningOrder extends VBox {
         getStyleClass().add("running-order");
     }
 
-    void show(List<Lesson> lessons, Optional<LessonPlayer> now) {
+    /**
+     * @param own lessons of one's own, which stand first
+     */
+    void show(List<Lesson> own, List<Lesson> lessons, Optional<LessonPlayer> now) {
         getChildren().clear();
+        if (!own.isEmpty()) {
+            title(wording.say("lead.own"));
+        }
+        own.forEach(lesson -> entry(lesson, now));
         int evening = 0;
         for (Lesson lesson : lessons) {
             if (lesson.evening() != evening) {
                 evening = lesson.evening();
                 heading(evening, lessons);
             }
-            boolean runs = now.filter(it -> it.lesson().id().equals(lesson.id())).isPresent();
-            lesson(lesson, runs);
-            if (runs) {
-                steps(now.orElseThrow());
-            }
+            entry(lesson, now);
+        }
+    }
+
+    private void entry(Lesson lesson, Optional<LessonPlayer> now) {
+        boolean runs = now.filter(it -> it.lesson().id().equals(lesson.id())).isPresent();
+        lesson(lesson, runs);
+        if (runs) {
+            steps(now.orElseThrow());
         }
     }
 
@@ -54,7 +65,11 @@ final class RunningOrder extends VBox {
                         .filter(it -> it.evening() == evening)
                         .mapToInt(Lesson::minutes)
                         .sum();
-        Label heading = new Label(wording.say("lead.evening", evening, minutes));
+        title(wording.say("lead.evening", evening, minutes));
+    }
+
+    private void title(String words) {
+        Label heading = new Label(words);
         heading.getStyleClass().add("section-title");
         getChildren().add(heading);
     }

@@ -6,6 +6,7 @@ import javafx.scene.layout.VBox;
 import org.sagwise.lesson.Choice;
 import org.sagwise.lesson.LessonPlayer;
 import org.sagwise.lesson.ReadingRef;
+import org.sagwise.lesson.Shuffle;
 import org.sagwise.lesson.Step;
 import org.sagwise.part.LocalText;
 import org.sagwise.ui.text.Markdown;
@@ -35,7 +36,11 @@ final class StepNotes extends VBox {
         Step step = now.step();
         if (step instanceof Step.Choose question) {
             Choice right = question.choices().get(question.right());
-            said("lead.right", (question.right() + 1) + ": " + now.say(right.text()));
+            int shown = now.shuffle().order(question).indexOf(question.right()) + 1;
+            said("lead.right", shown + ": " + now.say(right.text()));
+            if (!now.shuffle().equals(Shuffle.NONE)) {
+                said("lead.right.sheet", String.valueOf(question.right() + 1));
+            }
         } else if (step instanceof Step.Estimate estimate) {
             said("lead.right", reading(estimate.expected(), now));
         } else if (step instanceof Step.Measure measure) {
