@@ -1,9 +1,11 @@
 package org.sagwise.network;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.PriorityQueue;
+import java.util.stream.IntStream;
 
 /**
  * Potentials of a network of conductances for given currents into its nodes, by turning one star
@@ -22,6 +24,9 @@ final class StarMesh {
 
     /** A node as it stood in the queue; an old entry is passed over. */
     private record Queued(int node, int degree) {}
+
+    /** Neighbours of the node that has fewest, beyond which what is left is one tangle. */
+    private static final int MOST_SPARSE = 64;
 
     private final int nodes;
     private final List<Star> stars = new ArrayList<>();
@@ -50,11 +55,52 @@ final class StarMesh {
         while (!queue.isEmpty()) {
             Queued next = queue.poll();
             if (!gone[next.node()] && next.degree() == conductance.get(next.node()).size()) {
+                if (next.degree() > MOST_SPARSE) {
+                    mesh.takeOutAll(remaining(gone), conductance);
+                    return mesh;
+                }
                 gone[next.node()] = true;
                 mesh.takeOut(next.node(), conductance, queue);
             }
         }
         return mesh;
+    }
+
+    private static int[] remaining(boolean[] gone) {
+        return IntStream.range(0, gone.length).filter(node -> !gone[node]).toArray();
+    }
+
+    /** Where every node has many neighbours, a square of numbers is quicker than lists of them. */
+    private void takeOutAll(int[] tangle, List<Map<Integer, Double>> conductance) {
+        double[][] square = new double[tangle.length][];
+        for (int row = 0; row < tangle.length; row++) {
+            square[row] = new double[row];
+            for (int column = 0; column < row; column++) {
+                square[row][column] =
+                        conductance.get(tangle[row]).getOrDefault(tangle[column], 0.0);
+            }
+        }
+        for (int last = tangle.length - 1; last >= 0; last--) {
+            double[] spokes = square[last];
+            double total = Arrays.stream(spokes).sum();
+            stars.add(star(tangle, spokes, total));
+            for (int row = 0; row < last; row++) {
+                double share = spokes[row] / total;
+                for (int column = 0; column < row && share > 0; column++) {
+                    square[row][column] += share * spokes[column];
+                }
+            }
+        }
+    }
+
+    private static Star star(int[] tangle, double[] spokes, double total) {
+        int[] places =
+                IntStream.range(0, spokes.length).filter(place -> spokes[place] > 0).toArray();
+        return new Star(
+                tangle[spokes.length],
+                Arrays.stream(places).map(place -> tangle[place]).toArray(),
+                Arrays.stream(places).mapToDouble(place -> spokes[place]).toArray(),
+                total);
     }
 
     private void takeOut(

@@ -38,10 +38,9 @@ class LargeNetworkTest {
     }
 
     /** Anything joined to anything, from a ten-millionth of an ohm to ten megohms. */
-    private static Network tangle(Random random) {
-        int nodes = 250;
+    private static Network tangle(int nodes, int joints, Random random) {
         List<Element> elements = new ArrayList<>();
-        for (int i = 0; i < 2 * nodes; i++) {
+        for (int i = 0; i < joints; i++) {
             int a = random.nextInt(nodes);
             int b = (a + 1 + random.nextInt(nodes - 1)) % nodes;
             elements.add(
@@ -79,7 +78,13 @@ class LargeNetworkTest {
 
     @Property(tries = 15)
     void solve_largeTangle_balances(@ForAll long seed) {
-        assertBalances(tangle(new Random(seed)));
+        assertBalances(tangle(250, 500, new Random(seed)));
+    }
+
+    /** So many joints that, long before the end, every node has many neighbours. */
+    @Property(tries = 15)
+    void solve_thickTangle_balances(@ForAll long seed) {
+        assertBalances(tangle(250, 2000, new Random(seed)));
     }
 
     /** Equal cells on rails without resistance share equally: a sum done by hand. */

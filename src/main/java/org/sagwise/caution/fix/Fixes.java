@@ -63,6 +63,9 @@ public final class Fixes {
     /** Benches with more parts are not searched for cures: every cure is tried on all of them. */
     private static final int MOST_PARTS = 200;
 
+    /** Nor are those with more joints, which make a circuit slow to solve. */
+    private static final int MOST_LINKS = 400;
+
     /** So many cautions, the gravest, are looked at for a list of cures. */
     private static final int MOST_CAUTIONS = 12;
 
@@ -86,7 +89,8 @@ public final class Fixes {
 
     /** The cures of one caution that hold. */
     public static List<Offer> of(Assessment assessment, Caution caution) {
-        if (assessment.scenario().parts().size() > MOST_PARTS) {
+        Scenario scenario = assessment.scenario();
+        if (scenario.parts().size() > MOST_PARTS || scenario.links().size() > MOST_LINKS) {
             return List.of();
         }
         return RULES.getOrDefault(caution.id(), List.of()).stream()

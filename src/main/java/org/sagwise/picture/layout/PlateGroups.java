@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 
 /**
  * Which links are drawn as one set of plates: touching and ideal joints that meet at terminals. A
@@ -21,6 +22,8 @@ final class PlateGroups {
     private final Map<TerminalRef, TerminalRef> plates = new HashMap<>();
     private final Map<TerminalRef, TerminalRef> all = new HashMap<>();
     private final Map<TerminalRef, Integer> drawn = new HashMap<>();
+    private final int[] owners;
+    private final int[] kin;
 
     PlateGroups(List<Link> links) {
         this.links = links;
@@ -30,7 +33,24 @@ final class PlateGroups {
                 union(plates, link);
             }
         }
+        owners = firstOf(plates, PlateGroups::isWire);
+        kin = firstOf(all, link -> false);
         countDrawn();
+    }
+
+    /** For each link the first one of its group, or itself if it stands alone. */
+    private int[] firstOf(Map<TerminalRef, TerminalRef> parents, Predicate<Link> standsAlone) {
+        Map<TerminalRef, Integer> first = new HashMap<>();
+        int[] firsts = new int[links.size()];
+        for (int i = 0; i < firsts.length; i++) {
+            Link link = links.get(i);
+            Integer before =
+                    standsAlone.test(link)
+                            ? null
+                            : first.putIfAbsent(find(parents, link.from()), i);
+            firsts[i] = before == null ? i : before;
+        }
+        return firsts;
     }
 
     private void countDrawn() {
@@ -73,16 +93,7 @@ final class PlateGroups {
 
     /** A number for the conductor that a link belongs to: that of its first link for plates. */
     int ownerOf(int index) {
-        if (isWire(links.get(index))) {
-            return index;
-        }
-        TerminalRef root = find(plates, links.get(index).from());
-        for (int i = 0; i < index; i++) {
-            if (!isWire(links.get(i)) && find(plates, links.get(i).from()).equals(root)) {
-                return i;
-            }
-        }
-        return index;
+        return owners[index];
     }
 
     /** 1 if two conductors are joined anyway, so that they may run together for a while. */
@@ -90,24 +101,23 @@ final class PlateGroups {
         if (owner < 0 || other < 0) {
             return 0;
         }
-        return find(all, links.get(owner).from()).equals(find(all, links.get(other).from()))
-                ? 1
-                : 0;
+        return kin[owner] == kin[other] ? 1 : 0;
     }
 
     private static void union(Map<TerminalRef, TerminalRef> parents, Link link) {
         parents.put(find(parents, link.to()), find(parents, link.from()));
     }
 
+    /** The root of a group; on the way, everyone met is led to its parent's parent. */
     private static TerminalRef find(Map<TerminalRef, TerminalRef> parents, TerminalRef terminal) {
-        TerminalRef root = terminal;
-        while (parents.getOrDefault(root, root) != root) {
-            TerminalRef parent = parents.get(root);
-            if (parent.equals(root)) {
-                break;
-            }
-            root = parent;
+        TerminalRef at = terminal;
+        TerminalRef parent = parents.getOrDefault(at, at);
+        while (!parent.equals(at)) {
+            TerminalRef grandparent = parents.getOrDefault(parent, parent);
+            parents.put(at, grandparent);
+            at = grandparent;
+            parent = parents.getOrDefault(at, at);
         }
-        return root;
+        return at;
     }
 }

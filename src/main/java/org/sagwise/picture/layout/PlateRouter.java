@@ -19,21 +19,37 @@ final class PlateRouter {
     }
 
     Tree join(List<TerminalPoint> terminals) {
-        List<TerminalPoint> waiting = new ArrayList<>(terminals);
-        List<TerminalPoint> joined = new ArrayList<>(List.of(waiting.remove(0)));
+        List<TerminalPoint> joined = new ArrayList<>(List.of(terminals.get(0)));
         Tree tree = new Tree(lattice, cell(joined.get(0)));
+        List<Waiting> waiting =
+                new ArrayList<>(terminals.stream().skip(1).map(Waiting::new).toList());
         while (!waiting.isEmpty()) {
-            TerminalPoint next =
-                    waiting.stream()
-                            .min(Comparator.comparingInt(point -> distance(point, joined)))
-                            .orElseThrow();
+            TerminalPoint newest = joined.get(joined.size() - 1);
+            waiting.forEach(it -> it.hearOf(newest));
+            Waiting next =
+                    waiting.stream().min(Comparator.comparingInt(it -> it.distance)).orElseThrow();
             waiting.remove(next);
-            List<Integer> way = wayTo(tree, next, joined);
+            List<Integer> way = wayTo(tree, next.point, joined);
             tree.add(way);
             claim(way);
-            joined.add(next);
+            joined.add(next.point);
         }
         return tree;
+    }
+
+    /** A terminal that is not joined yet, and how far away the nearest is that is. */
+    private static final class Waiting {
+        private final TerminalPoint point;
+        private int distance = Integer.MAX_VALUE;
+
+        private Waiting(TerminalPoint point) {
+            this.point = point;
+        }
+
+        private void hearOf(TerminalPoint joined) {
+            int across = Math.abs(point.x() - joined.x());
+            distance = Math.min(distance, across + Math.abs(point.y() - joined.y()));
+        }
     }
 
     private List<Integer> wayTo(Tree tree, TerminalPoint next, List<TerminalPoint> joined) {
@@ -102,14 +118,6 @@ final class PlateRouter {
                 lattice.claim(cells.get(i - 1), cells.get(i), owner);
             }
         }
-    }
-
-    private int distance(TerminalPoint point, List<TerminalPoint> joined) {
-        return joined.stream()
-                .mapToInt(
-                        other -> Math.abs(point.x() - other.x()) + Math.abs(point.y() - other.y()))
-                .min()
-                .orElse(0);
     }
 
     private int cell(TerminalPoint point) {

@@ -9,6 +9,9 @@ import java.util.List;
 /** Ways of links and what is drawn for them. */
 interface Routing {
 
+    /** More links than these are drawn straight: nobody could follow their ways anyway. */
+    int MOST_LED = 600;
+
     /** Ways, in file order. */
     List<LinkRoute> routes();
 
@@ -24,7 +27,7 @@ interface Routing {
 
     /** Ways of all links between the terminals of these parts. */
     static Routing of(List<Link> links, List<PartBox> parts) {
-        return Lattice.isTooLargeFor(parts)
+        return links.size() > MOST_LED || Lattice.isTooLargeFor(parts)
                 ? DirectRouting.of(links, parts)
                 : Router.route(links, parts);
     }

@@ -16,14 +16,23 @@ import java.util.Set;
 /** Lattice cells that one set of plates occupies, and which links pass over which step. */
 final class Tree {
 
+    /** How many cells the searches for the shortest ways of all links together may look at. */
+    private static final long BUDGET = 1_000_000;
+
+    private static final int NOWHERE = -1;
+
     private final Lattice lattice;
     private final Rectangle extent;
     private final Map<Integer, Set<Integer>> neighbours = new LinkedHashMap<>();
     private final Map<Long, List<Conductor.Share>> shares = new HashMap<>();
+    private final int root;
+    private final Map<Integer, Integer> towardsRoot = new HashMap<>();
+    private long budget = BUDGET;
 
     Tree(Lattice lattice, int first) {
         this.lattice = lattice;
         this.extent = new Rectangle(lattice.x(first), lattice.y(first), 0, 0);
+        this.root = first;
         neighbours.put(first, new LinkedHashSet<>());
     }
 
@@ -55,7 +64,7 @@ final class Tree {
 
     /** Sends a link over the tree; its cells from one end to the other, empty if they are apart. */
     List<Integer> send(int link, int from, int to) {
-        List<Integer> way = way(from, to);
+        List<Integer> way = budget > 0 ? shortestWay(from, to) : wayByRoot(from, to);
         for (int i = 1; i < way.size(); i++) {
             int one = way.get(i - 1);
             int other = way.get(i);
@@ -65,7 +74,16 @@ final class Tree {
         return way;
     }
 
-    private List<Integer> way(int from, int to) {
+    private List<Integer> shortestWay(int from, int to) {
+        Map<Integer, Integer> before = reach(from, to);
+        budget -= before.size();
+        List<Integer> way = trace(before, to);
+        Collections.reverse(way);
+        return way;
+    }
+
+    /** Where one came from to every cell, nearest cells first, until a cell is reached. */
+    private Map<Integer, Integer> reach(int from, int to) {
         Map<Integer, Integer> before = new HashMap<>(Map.of(from, from));
         Deque<Integer> open = new ArrayDeque<>(List.of(from));
         while (!open.isEmpty() && !before.containsKey(to)) {
@@ -76,14 +94,40 @@ final class Tree {
                 }
             }
         }
+        return before;
+    }
+
+    /** Cells from one back to where its search began; empty if it was not reached. */
+    private static List<Integer> trace(Map<Integer, Integer> before, int end) {
         List<Integer> way = new ArrayList<>();
-        for (Integer cell = to; before.containsKey(cell); cell = before.get(cell)) {
+        Integer cell = before.containsKey(end) ? end : null;
+        while (cell != null) {
             way.add(cell);
-            if (cell == from) {
-                break;
-            }
+            Integer next = before.get(cell);
+            cell = next.equals(cell) ? null : next;
         }
-        Collections.reverse(way);
+        return way;
+    }
+
+    /** A way by where the ways of both ends to the root meet: quick, and mostly the only one. */
+    private List<Integer> wayByRoot(int from, int to) {
+        if (towardsRoot.isEmpty()) {
+            towardsRoot.putAll(reach(root, NOWHERE));
+        }
+        List<Integer> up = trace(towardsRoot, from);
+        List<Integer> down = trace(towardsRoot, to);
+        if (up.isEmpty() || down.isEmpty()) {
+            return List.of();
+        }
+        int shared = 0;
+        while (shared < Math.min(up.size(), down.size())
+                && up.get(up.size() - 1 - shared).equals(down.get(down.size() - 1 - shared))) {
+            shared++;
+        }
+        List<Integer> way = new ArrayList<>(up.subList(0, up.size() - shared + 1));
+        List<Integer> back = down.subList(0, down.size() - shared);
+        Collections.reverse(back);
+        way.addAll(back);
         return way;
     }
 

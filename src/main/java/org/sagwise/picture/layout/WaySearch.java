@@ -1,7 +1,6 @@
 package org.sagwise.picture.layout;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
@@ -27,9 +26,14 @@ final class WaySearch {
     private final Lattice lattice;
     private final IntBinaryOperator kinship;
     private final int[] costs;
+
+    /** In which search a cost was noted: clearing them all for each would cost more than it. */
+    private final int[] notedIn;
+
     private final int[] cameFrom;
     private final Heap open = new Heap();
     private long budget;
+    private int searches;
 
     /**
      * @param lattice the lattice
@@ -41,6 +45,7 @@ final class WaySearch {
         this.kinship = kinship;
         this.budget = budget;
         this.costs = new int[4 * lattice.size()];
+        this.notedIn = new int[4 * lattice.size()];
         this.cameFrom = new int[4 * lattice.size()];
     }
 
@@ -78,11 +83,10 @@ final class WaySearch {
 
     /** Cells from a start to the goal; empty if there is no way or the budget is used up. */
     Optional<List<Integer>> find(int start, Bearing heading, Goal goal, int owner) {
-        Arrays.fill(costs, Integer.MAX_VALUE);
+        searches++;
         open.clear();
         int first = 4 * start + heading.ordinal();
-        costs[first] = 0;
-        cameFrom[first] = -1;
+        note(first, 0, -1);
         open.push(0, first);
         int best = Integer.MAX_VALUE;
         int bestState = -1;
@@ -105,6 +109,12 @@ final class WaySearch {
         return bestState < 0 ? Optional.empty() : Optional.of(traced(bestState));
     }
 
+    private void note(int state, int cost, int from) {
+        notedIn[state] = searches;
+        costs[state] = cost;
+        cameFrom[state] = from;
+    }
+
     private void spread(int state, Goal goal, int owner) {
         int cell = state / 4;
         Bearing heading = Bearing.values()[state % 4];
@@ -119,9 +129,8 @@ final class WaySearch {
                 cost += KNEE;
             }
             int nextState = 4 * next + way.ordinal();
-            if (cost < costs[nextState]) {
-                costs[nextState] = cost;
-                cameFrom[nextState] = state;
+            if (notedIn[nextState] != searches || cost < costs[nextState]) {
+                note(nextState, cost, state);
                 open.push(cost + STEP * goal.stepsFrom(next), nextState);
             }
         }
