@@ -169,6 +169,7 @@ final class BenchKeys {
             case V -> meter().volts().action().run();
             case A -> meter().amps().action().run();
             case O -> meter().ohms().action().run();
+            case W -> meter().writeDown().action().run();
             case N -> note();
             case L -> joints.choose();
             case ENTER -> {

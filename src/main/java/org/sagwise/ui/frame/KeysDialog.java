@@ -20,8 +20,8 @@ final class KeysDialog {
     private static final List<String> MOVES =
             List.of(
                     "space", "tab", "arrows", "enter", "choose", "turn", "flip", "move", "nudge",
-                    "join", "gather", "joint", "probe", "dial", "note", "delete", "escape", "pan",
-                    "menu");
+                    "join", "gather", "joint", "probe", "dial", "write", "note", "delete", "escape",
+                    "pan", "menu");
 
     private KeysDialog() {}
 

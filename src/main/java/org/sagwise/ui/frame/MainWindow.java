@@ -137,7 +137,8 @@ public final class MainWindow implements Commands.WindowActions {
                                 models.looks(),
                                 models.examples()),
                         models.work()::say,
-                        models.work().board()::paste);
+                        models.work().board()::paste,
+                        models.work().written()::figures);
         models.lessons().room().speak();
         commands =
                 Commands.of(

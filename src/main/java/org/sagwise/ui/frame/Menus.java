@@ -205,6 +205,7 @@ final class Menus {
                 .addAll(
                         controls.line(),
                         controls.item(meter.inLine()),
+                        controls.item(meter.writeDown()),
                         controls.item(meter.away()));
         return menu;
     }

@@ -9,6 +9,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
+import org.sagwise.plan.CheckStep;
 import org.sagwise.plan.Measured;
 import org.sagwise.plan.Measurement;
 import org.sagwise.plan.Measurement.Contradiction;
@@ -21,6 +22,7 @@ import org.sagwise.ui.text.Wording;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
@@ -41,9 +43,11 @@ public final class MeasuredPane extends BorderPane {
     private Optional<Scenario> found = Optional.empty();
 
     /**
+     * @param written what was read and written down already
      * @param onBench takes the bench that gives these readings
      */
-    public MeasuredPane(Wording wording, Consumer<Scenario> onBench) {
+    public MeasuredPane(
+            Wording wording, Map<CheckStep, String> written, Consumer<Scenario> onBench) {
         this.wording = wording;
         setId("measured");
         rest = field("rest", 4.14, Measure.of(Unit.VOLT));
@@ -64,6 +68,7 @@ public final class MeasuredPane extends BorderPane {
         setLeft(scroll(form(), "measured-form"));
         setCenter(scroll(result, "measured-answer"));
         setBottom(foot());
+        written.forEach((step, figure) -> field(step).write(figure));
         fields().forEach(each -> each.textProperty().subscribe((before, now) -> judge()));
         judge();
     }
@@ -75,6 +80,15 @@ public final class MeasuredPane extends BorderPane {
                 wording.say("measured.example", wording.quantity(example, measure.unit())),
                 measure,
                 wording);
+    }
+
+    private QuantityField field(CheckStep step) {
+        return switch (step) {
+            case REST -> rest;
+            case CELL -> cell;
+            case COIL -> coil;
+            case OHM -> ohm;
+        };
     }
 
     private Stream<QuantityField> fields() {

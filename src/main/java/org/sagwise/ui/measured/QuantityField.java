@@ -51,6 +51,11 @@ final class QuantityField extends VBox {
         return field.textProperty();
     }
 
+    /** Writes a quantity into it. */
+    void write(String quantity) {
+        field.setText(quantity);
+    }
+
     boolean isEmpty() {
         return field.getText().isBlank();
     }

@@ -7,6 +7,7 @@ import javafx.stage.Stage;
 
 import org.sagwise.caution.Moment;
 import org.sagwise.file.ShareText;
+import org.sagwise.plan.CheckStep;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.compare.ComparePane;
 import org.sagwise.ui.copy.CopyBoard;
@@ -20,11 +21,13 @@ import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.text.Wording;
 
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import java.util.function.DoubleSupplier;
+import java.util.function.Supplier;
 
 /** Where a bench is handed on, and one that was handed on is taken. */
 public final class ShareDesk {
@@ -47,6 +50,7 @@ public final class ShareDesk {
     private final ComparePane.Models compared;
     private final Consumer<String> say;
     private final Consumer<Scenario> parts;
+    private final Supplier<Map<CheckStep, String>> written;
 
     /**
      * @param clockS the moment that the bench shows, s from the start
@@ -55,6 +59,7 @@ public final class ShareDesk {
      * @param compared what benches are compared with
      * @param say says in passing what was done
      * @param parts lays parts that were copied on the bench
+     * @param written what was read off the meter and written down
      */
     public ShareDesk(
             BenchModel bench,
@@ -65,7 +70,8 @@ public final class ShareDesk {
             Executor behindTheScenes,
             ComparePane.Models compared,
             Consumer<String> say,
-            Consumer<Scenario> parts) {
+            Consumer<Scenario> parts,
+            Supplier<Map<CheckStep, String>> written) {
         this.bench = bench;
         this.clockS = clockS;
         this.documents = documents;
@@ -75,6 +81,7 @@ public final class ShareDesk {
         this.compared = compared;
         this.say = say;
         this.parts = parts;
+        this.written = written;
     }
 
     /** Opens the share text or scenario that was copied last. */
@@ -137,7 +144,8 @@ public final class ShareDesk {
     /** Asks what a meter shows at a real bench, and makes a bench of it. */
     public void fromMeter() {
         AtomicReference<Stage> window = new AtomicReference<>();
-        MeasuredPane pane = new MeasuredPane(wording(), found -> leave(window.get(), found));
+        MeasuredPane pane =
+                new MeasuredPane(wording(), written.get(), found -> leave(window.get(), found));
         window.set(
                 windows.open(
                         wording().say("measured.title"),

@@ -3,7 +3,9 @@ package org.sagwise.ui.work;
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.BooleanBinding;
 
+import org.sagwise.plan.CheckStep;
 import org.sagwise.reading.MeterDisplay;
+import org.sagwise.reading.MeterTexts;
 import org.sagwise.reading.ProbeReading;
 import org.sagwise.scenario.MeterMode;
 import org.sagwise.scenario.Part;
@@ -13,6 +15,7 @@ import org.sagwise.scenario.edit.MeterInLine;
 import org.sagwise.scenario.edit.SetProbes;
 import org.sagwise.ui.command.Command;
 import org.sagwise.ui.hands.Grip;
+import org.sagwise.ui.text.Wording;
 
 import java.awt.geom.Point2D;
 import java.util.Locale;
@@ -27,9 +30,13 @@ public record MeterCommands(
         Command amps,
         Command ohms,
         Command inLine,
+        Command writeDown,
         Command away) {
 
     static MeterCommands of(Workbench work) {
+        BooleanBinding noStep =
+                Bindings.createBooleanBinding(
+                        () -> step(work).isEmpty(), work.bench().assessmentProperty());
         BooleanBinding laidAside =
                 Bindings.createBooleanBinding(
                         () -> work.bench().scenario().probes().isEmpty(),
@@ -44,6 +51,7 @@ public record MeterCommands(
                 turn(work, MeterMode.AMPS).unless(laidAside),
                 turn(work, MeterMode.OHMS).unless(laidAside),
                 Command.of("meter-in-line", () -> putInLine(work)).unless(atNoJoint),
+                Command.of("write-down", () -> writeDown(work)).unless(noStep),
                 Command.of("meter-away", () -> work.hands().putAway()).unless(laidAside));
     }
 
@@ -58,7 +66,7 @@ public record MeterCommands(
 
     private static Command turn(Workbench work, MeterMode mode) {
         return Command.of(
-                "meter-" + mode.name().toLowerCase(Locale.ROOT),
+                "meter-" + word(mode),
                 () ->
                         work.bench()
                                 .scenario()
@@ -102,5 +110,33 @@ public record MeterCommands(
 
     private static void putInLine(Workbench work) {
         joint(work).ifPresent(link -> work.perform(new MeterInLine(link)));
+    }
+
+    private static Optional<CheckStep> step(Workbench work) {
+        return CheckStep.of(work.bench().assessment().readings(), work.bench().scenario());
+    }
+
+    private static void writeDown(Workbench work) {
+        Wording wording = work.wording();
+        Optional<ProbeReading> shown = work.bench().assessment().readings().probes();
+        step(work)
+                .ifPresentOrElse(
+                        step -> {
+                            String figure =
+                                    MeterTexts.in(wording.locale())
+                                            .figure(shown.orElseThrow().display());
+                            work.written().put(step, figure);
+                            work.say(
+                                    wording.say(
+                                            "written.down",
+                                            wording.say("written." + word(step)),
+                                            figure,
+                                            work.written().figures().size()));
+                        },
+                        () -> work.say(wording.say("written.none")));
+    }
+
+    private static String word(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT);
     }
 }

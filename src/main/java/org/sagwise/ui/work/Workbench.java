@@ -28,6 +28,7 @@ import org.sagwise.ui.hands.Handwork;
 import org.sagwise.ui.hands.Surface;
 import org.sagwise.ui.model.BenchModel;
 import org.sagwise.ui.model.Lit;
+import org.sagwise.ui.text.Wording;
 
 import java.awt.geom.Point2D;
 import java.util.HashSet;
@@ -75,6 +76,7 @@ public final class Workbench {
     private final Supplier<Locale> locale;
     private final Handwork hands;
     private final PartsBoard board = new PartsBoard(this);
+    private final WrittenDown written = new WrittenDown();
     private final ReadOnlyIntegerWrapper moves = new ReadOnlyIntegerWrapper();
     private final ReadOnlyStringWrapper message = new ReadOnlyStringWrapper("");
     private Ground ground;
@@ -109,6 +111,16 @@ public final class Workbench {
     /** Where parts are copied to and pasted from. */
     public PartsBoard board() {
         return board;
+    }
+
+    /** Words for the person at the bench. */
+    Wording wording() {
+        return Wording.in(locale.get());
+    }
+
+    /** Readings that were written down. */
+    public WrittenDown written() {
+        return written;
     }
 
     public Handwork hands() {

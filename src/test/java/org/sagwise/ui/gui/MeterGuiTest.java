@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import javafx.geometry.Bounds;
+import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
 
@@ -149,5 +150,39 @@ class MeterGuiTest extends GuiTest {
         key(KeyCode.DELETE);
         shows("0.30 Ω", "ohms");
         assertFalse(node("meter-strip").isVisible());
+    }
+
+    /** The readings of the bench check go into the form: 0.34 V / 11.27 A = 30.2 mΩ. */
+    @Test
+    void readings_writtenDownByKeys_fillTheForm() throws Exception {
+        open(BENCH_CHECK);
+        robot().interact(() -> node("bench").requestFocus());
+        key(KeyCode.W);
+        assertTrue(text("status-line").startsWith("Written down: cell at rest, 4.14 V"));
+        writeUnderLoad();
+        drag("probe-red", "terminal-coil-1");
+        drag("probe-black", "terminal-coil-2");
+        writeUnderLoad();
+        key(KeyCode.W);
+        assertTrue(text("status-line").startsWith("Written down are"), text("status-line"));
+        key(KeyCode.CONTROL, KeyCode.M);
+
+        assertEquals("4.14 V", field("rest"));
+        assertEquals("3.80 V", field("cell"));
+        assertEquals("3.38 V", field("coil"));
+        assertEquals("", field("ohm"));
+    }
+
+    private void writeUnderLoad() {
+        robot().interact(() -> node("bench").requestFocus());
+        robot().press(KeyCode.SPACE);
+        settle();
+        key(KeyCode.W);
+        robot().release(KeyCode.SPACE);
+        settle();
+    }
+
+    private String field(String name) {
+        return ((TextField) node("measured-" + name)).getText();
     }
 }

@@ -10,6 +10,7 @@ import org.sagwise.caution.Caution;
 import org.sagwise.lesson.Tally;
 import org.sagwise.picture.export.PictureFormat;
 import org.sagwise.picture.layout.Drawing;
+import org.sagwise.plan.CheckStep;
 import org.sagwise.plan.NextStep;
 import org.sagwise.reading.Ledger;
 import org.sagwise.reading.PartReading;
@@ -68,7 +69,7 @@ class UiTextsTest {
                 .forEach(move -> keys.addAll(Set.of("keys." + move, "keys." + move + ".does")));
         Stream.of(
                         "turn", "flip", "move", "nudge", "join", "gather", "joint", "probe", "dial",
-                        "note", "delete")
+                        "write", "note", "delete")
                 .forEach(move -> keys.addAll(Set.of("keys." + move, "keys." + move + ".does")));
         Stream.of("doors.learn", "doors.build", "doors.explain")
                 .forEach(key -> keys.addAll(Set.of(key, key + ".text")));
@@ -107,6 +108,7 @@ class UiTextsTest {
                             "status.probe." + colour,
                             "status.probe." + colour + ".over"));
         }
+        Stream.of(CheckStep.values()).forEach(step -> keys.add("written." + word(step)));
         Stream.of(MeterMode.values()).forEach(mode -> keys.add("meter.mode." + mode.word()));
         Stream.of("say", "predict", "estimate", "do", "measure", "explain", "caution", "check")
                 .forEach(kind -> keys.add("lesson.kind." + kind));
