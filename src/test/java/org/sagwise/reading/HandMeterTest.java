@@ -21,6 +21,7 @@ import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Probes;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
+import org.sagwise.scenario.edit.MeterInLine;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -269,5 +270,20 @@ class HandMeterTest {
         assertEquals(1.003, ohms(bench.pressed(), "fire.1", "coil.2"), EXACT);
         assertEquals(0, ohms(bench, "fire.2", "coil.1"), EXACT);
         assertEquals(0, ohms(bench, "fire.2", "fire.2"));
+    }
+
+    @Test
+    void amps_atAJoint_areThoseOfTheMeterThatIsPutThere() {
+        Scenario bench = probed(ring(0.30).pressed(), MeterMode.AMPS, "coil.2", "A.-");
+        MeterDisplay display = Bench.of(bench, NOTHING).now().probes().orElseThrow().display();
+        Amps amps = assertInstanceOf(Amps.class, display);
+        for (Scenario probed : List.of(bench, probed(bench, MeterMode.AMPS, "A.-", "coil.2"))) {
+            Scenario inLine = new MeterInLine(amps.joint().orElseThrow()).apply(probed);
+            double panelA = Bench.of(inLine, NOTHING).now().part("meter").orElseThrow().currentA();
+            assertEquals(Optional.empty(), inLine.probes());
+            assertEquals(4, inLine.links().size());
+            assertEquals(amps.currentA(), Math.abs(panelA), EXACT);
+            assertEquals(probed == bench, panelA > 0);
+        }
     }
 }
