@@ -139,7 +139,7 @@ class WordsTest {
     @Test
     void help_inGermanAndAscii_holdsNothingBeyond() {
         String printed = Cli.call("--help", "--ascii", "--lang=de").out();
-        assertTrue(printed.contains("Oeffnet den Werktisch"), printed);
+        assertTrue(printed.contains("Oeffnet die Werkbank"), printed);
         assertTrue(printed.chars().allMatch(sign -> sign < 0x80), printed);
     }
 

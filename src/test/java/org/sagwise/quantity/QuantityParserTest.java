@@ -149,7 +149,7 @@ class QuantityParserTest {
                 refused.text(Locale.ENGLISH));
         Refused german = (Refused) GERMAN.parse("2.500", Unit.AMPERE_HOUR);
         assertEquals(
-                "„2.500“ kann 2,5 oder 2500 bedeuten. Schreiben Sie die gemeinte Zahl ohne"
+                "„2.500“ kann 2,5 oder 2500 bedeuten. Schreib die gemeinte Zahl ohne"
                         + " Tausenderzeichen.",
                 german.text(Locale.GERMAN));
     }
