@@ -139,8 +139,8 @@ class ScenarioReaderTest {
                                 + " Did you mean “cell”?"),
                 loaded.findings().stream().map(found -> found.text(Locale.ENGLISH)).toList());
         assertEquals(
-                "parts[0].kind (Zeile 2, Spalte 32): Eine Teileart „sell“ gibt es nicht. Meinten"
-                        + " Sie „cell“?",
+                "parts[0].kind (Zeile 2, Spalte 32): Eine Teileart „sell“ gibt es nicht."
+                        + " Meintest du „cell“?",
                 loaded.findings().get(0).text(Locale.GERMAN));
     }
 
