@@ -13,10 +13,13 @@ import java.util.stream.Stream;
  * Sets a bench out for the size at which it will be seen. A large circuit is shown small to fit;
  * its figures are then set larger against the parts, so that they can still be read.
  */
-final class SettingOut {
+public final class SettingOut {
 
     /** Figures may be set this much larger against the parts. */
     private static final List<Double> STRETCHES = List.of(1.0, 1.25, 1.5);
+
+    /** Where there is little room, figures may be set larger still. */
+    private static final List<Double> SMALL_STRETCHES = List.of(1.0, 1.25, 1.5, 1.75, 2.0);
 
     /** Largest size of figures that the layout takes. */
     private static final double LARGEST_TEXT = 2;
@@ -37,8 +40,24 @@ final class SettingOut {
      */
     static BenchLayout of(
             Scenario scenario, double textScale, Drawing drawing, double width, double height) {
+        return of(scenario, textScale, drawing, STRETCHES, width, height);
+    }
+
+    /** The same in a small picture, where parts may be smaller against their figures. */
+    public static BenchLayout small(
+            Scenario scenario, double textScale, double width, double height) {
+        return of(scenario, textScale, Drawing.BENCH, SMALL_STRETCHES, width, height);
+    }
+
+    private static BenchLayout of(
+            Scenario scenario,
+            double textScale,
+            Drawing drawing,
+            List<Double> stretches,
+            double width,
+            double height) {
         List<BenchLayout> layouts =
-                stretches(scenario)
+                tried(scenario, stretches)
                         .map(stretch -> Math.min(LARGEST_TEXT, textScale * stretch))
                         .distinct()
                         .map(scale -> BenchLayout.of(scenario, scale, drawing))
@@ -55,8 +74,8 @@ final class SettingOut {
                                         .orElseThrow());
     }
 
-    private static Stream<Double> stretches(Scenario scenario) {
-        return scenario.parts().size() > MOST_PARTS ? Stream.of(1.0) : STRETCHES.stream();
+    private static Stream<Double> tried(Scenario scenario, List<Double> stretches) {
+        return scenario.parts().size() > MOST_PARTS ? Stream.of(1.0) : stretches.stream();
     }
 
     /** Size of figures on the screen against the usual one. */

@@ -69,8 +69,8 @@ public final class ComparePane extends BorderPane {
         this.wording = wording;
         this.latest = latest;
         setId("compare");
-        first = new SideView("compare-first", "compare.first-title", models.looks(), wording);
-        second = new SideView("compare-second", "compare.second-title", models.looks(), wording);
+        first = new SideView("compare-first", models.looks(), wording);
+        second = new SideView("compare-second", models.looks(), wording);
         press =
                 new Choice<>(
                         "compare-press",
@@ -197,8 +197,8 @@ public final class ComparePane extends BorderPane {
         Assessment one = now.first().with(press.get());
         Optional<Assessment> two = now.second().map(it -> it.with(press.get()));
         double spanV = Math.max(SideView.spanV(one), two.map(SideView::spanV).orElse(0.0));
-        first.show(Optional.of(one), spanV);
-        second.show(two, spanV);
+        first.show(Optional.of(one), "compare.first-title", spanV);
+        second.show(two, now.isCure() ? "compare.cured-title" : "compare.second-title", spanV);
         words.show(
                 two.isPresent()
                         ? now.words()

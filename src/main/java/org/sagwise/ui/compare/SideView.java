@@ -16,6 +16,8 @@ import org.sagwise.picture.scene.Detail;
 import org.sagwise.picture.scene.Emphasis;
 import org.sagwise.picture.stairs.StairScene;
 import org.sagwise.picture.stairs.StaircasePainter;
+import org.sagwise.scenario.Scenario;
+import org.sagwise.ui.bench.SettingOut;
 import org.sagwise.ui.canvas.CanvasLayer;
 import org.sagwise.ui.text.Wording;
 import org.sagwise.ui.theme.LooksModel;
@@ -41,16 +43,14 @@ final class SideView extends VBox {
     private final Label title = new Label();
     private final CanvasLayer bench = new CanvasLayer(this::paintBench);
     private final CanvasLayer stairs = new CanvasLayer(this::paintStairs);
-    private final String titleKey;
+    private Optional<Laid> laid = Optional.empty();
     private Optional<Assessment> shown = Optional.empty();
     private double spanV;
 
     /**
      * @param id for looking it up
-     * @param titleKey what stands above it
      */
-    SideView(String id, String titleKey, LooksModel looks, Wording wording) {
-        this.titleKey = titleKey;
+    SideView(String id, LooksModel looks, Wording wording) {
         this.looks = looks;
         this.wording = wording;
         setId(id);
@@ -70,16 +70,21 @@ final class SideView extends VBox {
         return room;
     }
 
-    /** Shows a bench, its staircase with room for so many volts. */
-    void show(Optional<Assessment> assessment, double volts) {
+    /**
+     * Shows a bench.
+     *
+     * @param titleKey what stands above it
+     * @param volts for how many volts its staircase has room
+     */
+    void show(Optional<Assessment> assessment, String titleKey, double volts) {
         shown = assessment;
         spanV = volts;
-        title.setText(assessment.map(it -> titled(it.scenario().title())).orElse(""));
+        title.setText(assessment.map(it -> titled(titleKey, it.scenario().title())).orElse(""));
         setAccessibleText(title.getText());
         repaint();
     }
 
-    private String titled(String name) {
+    private String titled(String titleKey, String name) {
         return wording.say(titleKey, name.isBlank() ? wording.say("header.untitled") : name);
     }
 
@@ -94,7 +99,7 @@ final class SideView extends VBox {
                     BenchScene scene =
                             BenchScene.of(
                                             assessment,
-                                            BenchLayout.of(assessment.scenario()),
+                                            layout(assessment, width, height),
                                             looks.get().theme(),
                                             wording.locale())
                                     .with(DETAILS);
@@ -103,6 +108,24 @@ final class SideView extends VBox {
                     ChevronPainter.paintStill(graphics, scene, view);
                 });
     }
+
+    /** Laid out anew only for another bench or another size: that takes longer than painting. */
+    private BenchLayout layout(Assessment assessment, double width, double height) {
+        Key key = new Key(assessment.scenario(), looks.get().textScale(), width, height);
+        if (!laid.map(Laid::key).equals(Optional.of(key))) {
+            laid =
+                    Optional.of(
+                            new Laid(
+                                    key,
+                                    SettingOut.small(
+                                            key.scenario(), key.textScale(), width, height)));
+        }
+        return laid.get().layout();
+    }
+
+    private record Key(Scenario scenario, double textScale, double width, double height) {}
+
+    private record Laid(Key key, BenchLayout layout) {}
 
     private void paintStairs(Graphics2D graphics, double width, double height) {
         shown.ifPresent(

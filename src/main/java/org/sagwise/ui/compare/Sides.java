@@ -18,9 +18,10 @@ import java.util.function.Function;
  *
  * @param first the bench
  * @param second what it is compared with; empty if there is nothing
+ * @param isCure whether the second is the first, corrected
  * @param words what differs
  */
-record Sides(Assessment first, Optional<Assessment> second, List<Block> words) {
+record Sides(Assessment first, Optional<Assessment> second, boolean isCure, List<Block> words) {
 
     Sides {
         words = List.copyOf(words);
@@ -35,6 +36,7 @@ record Sides(Assessment first, Optional<Assessment> second, List<Block> words) {
         return new Sides(
                 first,
                 second,
+                other.known().isEmpty(),
                 second.map(it -> Comparison.of(first, it))
                         .map(it -> ComparisonPost.of(it, locale, Signs.PRINT))
                         .orElse(List.of()));
