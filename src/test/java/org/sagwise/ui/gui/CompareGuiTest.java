@@ -5,12 +5,18 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import javafx.scene.control.Label;
+import javafx.scene.control.Menu;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
 import javafx.scene.input.KeyCode;
 
 import org.junit.jupiter.api.Test;
+import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.DemoScenarios;
+import org.sagwise.file.ScenarioReader;
+import org.sagwise.file.ShareText;
+import org.sagwise.scenario.Scenario;
+import org.sagwise.ui.copy.CopyBoard;
 import org.testfx.util.WaitForAsyncUtils;
 
 import java.nio.file.Files;
@@ -27,7 +33,9 @@ class CompareGuiTest extends GuiTest {
         open(file.toString());
         compare();
         awaitsWords("turned round in the second");
-        assertEquals("Second: Side by side, one cell turned round", text("compare-second-title"));
+        assertEquals(
+                "Second, corrected: Side by side, one cell turned round",
+                text("compare-second-title"));
 
         work("compare-put");
         assertTrue(isThere("no-caution"));
@@ -44,6 +52,36 @@ class CompareGuiTest extends GuiTest {
         robot().interact(() -> item(with, "compare-with-this").fire());
         awaitsWords("the same circuit");
         assertFalse(node("compare-put").isDisabled());
+    }
+
+    /** A mistake and its cure are two scenarios: the other one comes from a post or an example. */
+    @Test
+    void compare_withWhatWasCopiedOrAnExample_showsThat() throws Exception {
+        open();
+        Scenario series =
+                new ScenarioReader(CatalogueLoader.builtIn())
+                        .read(DemoScenarios.bytes("two-in-a-row"))
+                        .scenario()
+                        .orElseThrow();
+        robot().interact(() -> CopyBoard.put(ShareText.of(series).orElseThrow()));
+        compare();
+        MenuButton with = (MenuButton) node("compare-with");
+        robot().interact(() -> item(with, "compare-with-copied").fire());
+        awaitsTitle("Second: " + series.title());
+
+        Menu examples =
+                with.getItems().stream()
+                        .filter(Menu.class::isInstance)
+                        .map(Menu.class::cast)
+                        .findFirst()
+                        .orElseThrow();
+        robot().interact(() -> examples.getItems().get(0).fire());
+        awaitsTitle("Second: " + examples.getItems().get(0).getText());
+    }
+
+    private void awaitsTitle(String title) throws Exception {
+        WaitForAsyncUtils.waitFor(
+                20, TimeUnit.SECONDS, () -> title.equals(text("compare-second-title")));
     }
 
     private void compare() {
