@@ -20,6 +20,11 @@ final class FreeRoom {
 
     private static final double ACROSS_CONDUCTOR = 40;
 
+    /** Leads go round parts by themselves, and across conductors without harm. */
+    private static final double LEAD_ACROSS_PART = 120;
+
+    private static final double LEAD_ACROSS_CONDUCTOR = 20;
+
     private final List<Rectangle> taken = new ArrayList<>();
 
     /** How many of the taken areas are parts and figures; they come first. */
@@ -46,23 +51,52 @@ final class FreeRoom {
      * cross little.
      */
     Rectangle take(List<Point> targets, int width, int height) {
+        return take(
+                targets,
+                (near, offset) -> beside(near, offset, width, height),
+                ACROSS_PART,
+                ACROSS_CONDUCTOR);
+    }
+
+    /** Takes room for something on leads, near the points to which they go. */
+    Rectangle takeOnLeads(List<Point> targets, int width, int height) {
+        return take(
+                targets,
+                (near, offset) ->
+                        new Rectangle(
+                                near.x + offset.x - width / 2,
+                                near.y + offset.y - height / 2,
+                                width,
+                                height),
+                LEAD_ACROSS_PART,
+                LEAD_ACROSS_CONDUCTOR);
+    }
+
+    private Rectangle take(
+            List<Point> targets, Rooms rooms, double acrossPart, double acrossConductor) {
         Point near = middle(targets);
         Rectangle best = null;
         double least = Double.MAX_VALUE;
         for (int ring = 1; ring < RINGS && ring * PartShape.LATTICE < least; ring++) {
             for (Point offset : ring(ring * PartShape.LATTICE)) {
-                Rectangle room = beside(near, offset, width, height);
+                Rectangle room = rooms.at(near, offset);
                 double far = near.distance(room.getCenterX(), room.getCenterY());
                 if (far < least && isFree(room)) {
-                    double cost = far + crossings(room, targets);
+                    double cost = far + crossings(room, targets, acrossPart, acrossConductor);
                     best = cost < least ? room : best;
                     least = Math.min(cost, least);
                 }
             }
         }
-        Rectangle found = best == null ? below(near, width, height) : best;
+        Rectangle size = rooms.at(near, new Point());
+        Rectangle found = best == null ? below(near, size.width, size.height) : best;
         taken.add(found);
         return found;
+    }
+
+    /** Where a room lies that is this far from a point. */
+    private interface Rooms {
+        Rectangle at(Point near, Point offset);
     }
 
     /** Takes a room, or the free one of its size that is nearest to it. */
@@ -94,7 +128,8 @@ final class FreeRoom {
         return new Point(x / points.size(), y / points.size());
     }
 
-    private double crossings(Rectangle room, List<Point> targets) {
+    private double crossings(
+            Rectangle room, List<Point> targets, double acrossPart, double acrossConductor) {
         double cost = 0;
         for (Point target : targets) {
             for (int i = 0; i < taken.size(); i++) {
@@ -103,7 +138,7 @@ final class FreeRoom {
                 if (!own
                         && area.intersectsLine(
                                 room.getCenterX(), room.getCenterY(), target.x, target.y)) {
-                    cost += i < solid ? ACROSS_PART : ACROSS_CONDUCTOR;
+                    cost += i < solid ? acrossPart : acrossConductor;
                 }
             }
         }

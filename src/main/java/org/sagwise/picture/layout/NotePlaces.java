@@ -53,7 +53,7 @@ final class NotePlaces {
 
     private ProbeBox meter(TerminalPoint red, TerminalPoint black) {
         Rectangle card =
-                room.take(
+                room.takeOnLeads(
                         List.of(new Point(red.x(), red.y()), new Point(black.x(), black.y())),
                         (int) (textScale * ProbeBox.WIDTH),
                         (int) (textScale * ProbeBox.HEIGHT));
