@@ -1,7 +1,10 @@
 package org.sagwise.file;
 
+import org.sagwise.lesson.CellMove;
 import org.sagwise.lesson.LessonProblem;
+import org.sagwise.lesson.LinkMove;
 import org.sagwise.lesson.Move;
+import org.sagwise.lesson.PartMove;
 import org.sagwise.scenario.Keys;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.TerminalRef;
@@ -47,19 +50,19 @@ final class LessonMoves {
     private static Optional<Move> of(String head, LessonFields fields) {
         return switch (head) {
             case "join" -> join(fields);
-            case "cut" -> pair(fields, head, Move.Cut::new);
+            case "cut" -> pair(fields, head, LinkMove.Cut::new);
             case "probes" -> pair(fields, head, Move.Probe::new);
             case "swap" -> swap(fields);
-            case "free" -> fields.word(head).map(Move.Free::new);
-            case "turn" -> fields.word(head).map(Move.Turn::new);
-            case "remove" -> fields.word(head).map(Move.Remove::new);
+            case "free" -> fields.word(head).map(LinkMove.Free::new);
+            case "turn" -> fields.word(head).map(CellMove.Turn::new);
+            case "remove" -> fields.word(head).map(PartMove.Remove::new);
             case "mend" -> {
                 double mohm = fields.neededNumber("contact_mohm");
-                yield fields.word(head).map(link -> new Move.Mend(link, mohm));
+                yield fields.word(head).map(link -> new LinkMove.Mend(link, mohm));
             }
             case "set" -> {
                 Map<String, Object> keys = keysBeside(fields, head);
-                yield fields.word(head).map(part -> new Move.Set(part, keys));
+                yield fields.word(head).map(part -> new PartMove.Set(part, keys));
             }
             case "add" -> add(fields);
             default ->
@@ -70,7 +73,7 @@ final class LessonMoves {
 
     private static Optional<Move> join(LessonFields fields) {
         double mohm = fields.number("contact_mohm").orElse(0);
-        return pair(fields, "join", (from, to) -> new Move.Join(from, to, mohm));
+        return pair(fields, "join", (from, to) -> new LinkMove.Join(from, to, mohm));
     }
 
     private static Optional<Move> swap(LessonFields fields) {
@@ -79,7 +82,7 @@ final class LessonMoves {
             fields.wrong("swap", LessonProblem.NOT_A_PAIR);
             return Optional.empty();
         }
-        return Optional.of(new Move.Swap(both.get(0), both.get(1)));
+        return Optional.of(new CellMove.Swap(both.get(0), both.get(1)));
     }
 
     private static Optional<Move> pair(
@@ -101,7 +104,7 @@ final class LessonMoves {
         Map<String, Object> all = new LinkedHashMap<>();
         all.put("id", id);
         all.putAll(keys);
-        return Optional.of(new Move.Add(id, kind.get(), new Keys(all)));
+        return Optional.of(new PartMove.Add(id, kind.get(), new Keys(all)));
     }
 
     /** Every key beside the head, numbers as numbers: whether they fit is tried on the bench. */

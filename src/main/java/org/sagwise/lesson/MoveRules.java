@@ -32,10 +32,10 @@ public final class MoveRules {
                 findings.add(LessonFinding.of(place, LessonProblem.UNKNOWN_PART, part));
             }
         }
-        if (move instanceof Move.Mend mend && !mend.fits(bench)) {
+        if (move instanceof LinkMove.Mend mend && !mend.fits(bench)) {
             findings.add(LessonFinding.of(place, LessonProblem.UNKNOWN_LINK, mend.link()));
         }
-        if (move instanceof Move.Cut cut && findings.isEmpty() && !cut.fits(bench)) {
+        if (move instanceof LinkMove.Cut cut && findings.isEmpty() && !cut.fits(bench)) {
             String from = cut.from().toString();
             String to = cut.to().toString();
             findings.add(LessonFinding.of(place, LessonProblem.NOTHING_TO_CUT, from, to));

@@ -50,7 +50,7 @@ class ConditionTest {
     void layout_shortedCells_areNeither() {
         Situation pair = bench("04-side-by-side", "pair");
         Scenario shorted =
-                new Move.Join(
+                new LinkMove.Join(
                                 pair.scenario().part("A").orElseThrow().terminal("+"),
                                 pair.scenario().part("A").orElseThrow().terminal("-"),
                                 0)

@@ -67,9 +67,9 @@ class LessonPlayerProperties {
         TerminalRef one = terminals.get(chance % terminals.size());
         TerminalRef other = terminals.get((chance * 7 + 1) % terminals.size());
         return switch (chance % 4) {
-            case 0 -> new Move.Turn(bench.partsOf(PartKind.CELL).get(0).id()).apply(bench);
-            case 1 -> one.equals(other) ? bench : new Move.Join(one, other, 5).apply(bench);
-            case 2 -> new Move.Free(one.part()).apply(bench);
+            case 0 -> new CellMove.Turn(bench.partsOf(PartKind.CELL).get(0).id()).apply(bench);
+            case 1 -> one.equals(other) ? bench : new LinkMove.Join(one, other, 5).apply(bench);
+            case 2 -> new LinkMove.Free(one.part()).apply(bench);
             default -> bench.fired() ? bench.released() : bench.pressed();
         };
     }

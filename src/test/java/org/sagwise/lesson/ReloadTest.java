@@ -76,7 +76,7 @@ class ReloadTest {
     void reloaded_withTextsChangedAlone_keepsTheBenchAsItIs() {
         LessonPlayer there = atStepFour();
         Link first = there.bench().links().get(0);
-        Scenario mine = new Move.Cut(first.from(), first.to()).apply(there.bench());
+        Scenario mine = new LinkMove.Cut(first.from(), first.to()).apply(there.bench());
 
         assertEquals(mine, there.edited(mine).reloaded(with(LESSON.steps())).bench());
     }

@@ -148,6 +148,10 @@ public final class Screenshots extends Application {
         steps.add(() -> vote(1, "4"));
         steps.add(() -> vote(2, "5"));
         steps.add(() -> vote(4, "9"));
+        steps.add(() -> press("tally-again"));
+        steps.add(() -> vote(1, "2"));
+        steps.add(() -> vote(2, "3"));
+        steps.add(() -> vote(4, "13"));
         steps.add(() -> press("tally-turn"));
         steps.add(() -> {});
         steps.add(() -> take("lead-vote"));

@@ -18,7 +18,7 @@ final class FolderWatch implements AutoCloseable {
 
     private final Path folder;
     private final Runnable saved;
-    private final ScheduledFuture<?> beat;
+    private ScheduledFuture<?> beat;
     private String told;
     private String last;
 
@@ -26,15 +26,18 @@ final class FolderWatch implements AutoCloseable {
      * @param behind where it looks, and from where it tells
      */
     static FolderWatch start(Path folder, Runnable saved, ScheduledExecutorService behind) {
-        return new FolderWatch(folder, saved, behind);
+        FolderWatch watch = new FolderWatch(folder, saved);
+        watch.beat =
+                behind.scheduleWithFixedDelay(
+                        watch::look, EVERY_MS, EVERY_MS, TimeUnit.MILLISECONDS);
+        return watch;
     }
 
-    private FolderWatch(Path folder, Runnable saved, ScheduledExecutorService behind) {
+    FolderWatch(Path folder, Runnable saved) {
         this.folder = folder;
         this.saved = saved;
         this.told = LessonFolder.stamp(folder);
         this.last = told;
-        beat = behind.scheduleWithFixedDelay(this::look, EVERY_MS, EVERY_MS, TimeUnit.MILLISECONDS);
     }
 
     /** Looks once. */

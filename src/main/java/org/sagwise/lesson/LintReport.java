@@ -1,0 +1,49 @@
+package org.sagwise.lesson;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** What lint has found so far, and how it asks the engine. */
+final class LintReport {
+
+    /** Finer than any {@code within} an author would write. */
+    private static final int DIGITS = 5;
+
+    private final List<LessonFinding> findings = new ArrayList<>();
+
+    List<LessonFinding> findings() {
+        return findings;
+    }
+
+    void add(String place, LessonProblem problem, String... details) {
+        findings.add(LessonFinding.of(place, problem, details));
+    }
+
+    void addAll(List<LessonFinding> more) {
+        findings.addAll(more);
+    }
+
+    boolean has(LessonProblem problem) {
+        return findings.stream().anyMatch(it -> it.problem() == problem);
+    }
+
+    /** A reading; where there is none, that is found. */
+    OptionalDouble tell(String place, ReadingRef ref, Situation situation) {
+        OptionalDouble value = situation.read(ref);
+        if (value.isEmpty()) {
+            add(place, LessonProblem.READING_EMPTY, ref.toString());
+        }
+        return value;
+    }
+
+    /** A number as an author would copy it into the lesson. */
+    static String rounded(double value) {
+        return new BigDecimal(value)
+                .round(new MathContext(DIGITS))
+                .stripTrailingZeros()
+                .toPlainString();
+    }
+}
