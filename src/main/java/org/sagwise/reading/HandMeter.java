@@ -4,11 +4,14 @@ import org.sagwise.network.Element;
 import org.sagwise.network.Network;
 import org.sagwise.network.NetworkSolver;
 import org.sagwise.network.OperatingPoint;
+import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Probes;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 
 /**
  * The meter in the hand. It never changes the bench: it is asked what it would show if it were put
@@ -22,13 +25,20 @@ final class HandMeter {
     private final Circuit circuit;
     private final int red;
     private final int black;
+    private final UnaryOperator<Circuit> prepared;
 
-    HandMeter(Bench bench, States states, Circuit circuit, Probes probes) {
+    private HandMeter(
+            Bench bench,
+            States states,
+            Circuit circuit,
+            Probes probes,
+            UnaryOperator<Circuit> prepared) {
         this.bench = bench;
         this.states = states;
-        this.circuit = circuit;
+        this.circuit = prepared.apply(circuit);
         this.red = circuit.node(probes.red());
         this.black = circuit.node(probes.black());
+        this.prepared = prepared;
     }
 
     /**
@@ -38,7 +48,7 @@ final class HandMeter {
      */
     static ProbeReading read(
             Bench bench, States states, Circuit circuit, OperatingPoint point, Probes probes) {
-        HandMeter meter = new HandMeter(bench, states, circuit, probes);
+        HandMeter meter = new HandMeter(bench, states, circuit, probes, UnaryOperator.identity());
         double voltsV = meter.voltsV(point);
         MeterDisplay display =
                 switch (probes.mode()) {
@@ -47,6 +57,32 @@ final class HandMeter {
                     case OHMS -> new Ohmmeter(meter).read();
                 };
         return new ProbeReading(probes.red(), probes.black(), probes.mode(), voltsV, display);
+    }
+
+    /** What a meter among the parts shows on ohms: the same as if it were in the hand. */
+    static MeterDisplay ohms(Bench bench, States states, Circuit circuit, Part panel) {
+        Probes probes = Probes.of(panel.terminal("red"), panel.terminal("black"));
+        return new Ohmmeter(
+                        new HandMeter(
+                                bench, states, circuit, probes, it -> without(it, panel.id())))
+                .read();
+    }
+
+    private static Circuit without(Circuit circuit, String part) {
+        int element = circuit.element(part).orElseThrow();
+        List<Integer> ends = circuit.network().elements().get(element).nodes();
+        List<Element> elements = new ArrayList<>(circuit.network().elements());
+        // Element numbers stay what they are: a source of no current joins nothing.
+        elements.set(element, new Element.CurrentSource(ends.get(0), ends.get(1), 0));
+        return new Circuit(
+                new Network(
+                        circuit.network().nodeCount(),
+                        elements,
+                        circuit.network().referencePreference()),
+                circuit.nodeOf(),
+                circuit.elementOf(),
+                circuit.elementOfLink(),
+                circuit.owners());
     }
 
     private double voltsV(OperatingPoint point) {
@@ -90,8 +126,9 @@ final class HandMeter {
 
     /** The bench with the button in both positions: a meter stays where it is put. */
     List<Circuit> positions() {
-        return List.of(
-                Circuit.of(bench, states, Press.RELEASED), Circuit.of(bench, states, Press.HELD));
+        return Stream.of(Press.RELEASED, Press.HELD)
+                .map(press -> prepared.apply(Circuit.of(bench, states, press)))
+                .toList();
     }
 
     /** Current of a part, A; 0 of one that lets nothing through. */

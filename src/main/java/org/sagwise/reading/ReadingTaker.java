@@ -3,6 +3,7 @@ package org.sagwise.reading;
 import org.sagwise.network.Finding;
 import org.sagwise.network.OperatingPoint;
 import org.sagwise.scenario.Link;
+import org.sagwise.scenario.MeterMode;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
@@ -68,6 +69,7 @@ final class ReadingTaker {
                 links,
                 pack,
                 probes(),
+                ohmmeters(),
                 nodes,
                 islands,
                 new Balance(point.residual().kclWorstA(), point.residual().powerErrorW()),
@@ -181,6 +183,17 @@ final class ReadingTaker {
         return bench.scenario()
                 .probes()
                 .map(probes -> HandMeter.read(bench, states, circuit, point, probes));
+    }
+
+    private Map<String, MeterDisplay> ohmmeters() {
+        Map<String, MeterDisplay> displays = new LinkedHashMap<>();
+        bench.scenario().partsOf(PartKind.METER).stream()
+                .filter(MeterMode.OHMS::isOf)
+                .forEach(
+                        meter ->
+                                displays.put(
+                                        meter.id(), HandMeter.ohms(bench, states, circuit, meter)));
+        return displays;
     }
 
     private List<Notice> notices() {

@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param links links in file order
  * @param pack the pack as a whole
  * @param probes what the meter shows, if its probes are placed
+ * @param ohmmeters what meters among the parts show that are turned to ohms, by id
  * @param nodes potential of every terminal, V, in order of parts and terminals; NaN for one that
  *     hangs in the air
  * @param islands number of the island of every terminal: terminals of different islands are not
@@ -34,6 +35,7 @@ public record Readings(
         List<LinkReading> links,
         PackReading pack,
         Optional<ProbeReading> probes,
+        Map<String, MeterDisplay> ohmmeters,
         Map<TerminalRef, Double> nodes,
         Map<TerminalRef, Integer> islands,
         Balance balance,

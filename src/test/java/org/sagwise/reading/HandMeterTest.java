@@ -286,4 +286,21 @@ class HandMeterTest {
             assertEquals(probed == bench, panelA > 0);
         }
     }
+
+    private static MeterDisplay panel(Scenario bench, String one, String other) {
+        Scenario measured =
+                bench.plus(Part.of("panel", PartKind.METER, "mode", "ohms"))
+                        .plus(ideal("panel.red", one))
+                        .plus(ideal("panel.black", other));
+        return Bench.of(measured, NOTHING).now().ohmmeters().get("panel");
+    }
+
+    @Test
+    void ohms_ofAMeterAmongTheParts_areThoseOfTheMeterInTheHand() {
+        Scenario dead = Scenario.of("", publishedParts(), published(List.of()));
+        Ohms ohms = assertInstanceOf(Ohms.class, panel(dead, "R1.1", "R3.2"));
+        assertEquals(97.0 / 19, ohms.ohm(), EXACT);
+        Refused refused = assertInstanceOf(Refused.class, panel(ring(1), "coil.1", "coil.2"));
+        assertEquals(Why.ALIVE, refused.why());
+    }
 }

@@ -8,7 +8,6 @@ import org.sagwise.picture.scene.Figures;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.CoilReading;
 import org.sagwise.reading.PartReading;
-import org.sagwise.scenario.MeterMode;
 import org.sagwise.scenario.PartKind;
 
 import java.util.ArrayList;
@@ -38,13 +37,7 @@ final class Captions {
                             .coil(box.id())
                             .map(reading -> coil(box, reading))
                             .orElseGet(() -> nameOnly(box));
-            case METER ->
-                    scene.isSchematic()
-                            ? scene.readings()
-                                    .part(box.id())
-                                    .map(reading -> meter(box, reading))
-                                    .orElseGet(() -> nameOnly(box))
-                            : nameOnly(box);
+            case METER -> scene.isSchematic() ? meter(box) : nameOnly(box);
             default ->
                     scene.readings()
                             .part(box.id())
@@ -99,16 +92,15 @@ final class Captions {
     }
 
     /** Its symbol has no display, as the thing has. */
-    private Caption meter(PartBox box, PartReading reading) {
-        boolean amps = MeterMode.AMPS.isOf(box.part());
-        String shown =
-                amps
-                        ? figures.print(reading.currentA(), Unit.AMPERE)
-                        : figures.print(reading.voltsV(), Unit.VOLT);
+    private Caption meter(PartBox box) {
         return new Caption(
                 List.of(
                         Caption.Row.of(name(box)),
-                        Caption.Row.of(new Caption.Piece(shown, TextStyle.FIGURE, Tone.INK))));
+                        Caption.Row.of(
+                                new Caption.Piece(
+                                        PanelFigure.of(scene, box.part()),
+                                        TextStyle.FIGURE,
+                                        Tone.INK))));
     }
 
     private Optional<String> rating(PartBox box) {

@@ -7,9 +7,6 @@ import org.sagwise.picture.look.Pen;
 import org.sagwise.picture.look.TextStyle;
 import org.sagwise.picture.look.Tone;
 import org.sagwise.picture.scene.BenchScene;
-import org.sagwise.picture.scene.Figures;
-import org.sagwise.quantity.Unit;
-import org.sagwise.reading.PartReading;
 import org.sagwise.scenario.MeterMode;
 
 import java.awt.geom.Point2D;
@@ -31,7 +28,7 @@ final class MeterPainter implements PartPainter {
                 Tone.PAPER_EDGE,
                 1.4);
         pen.textFit(
-                reading(scene, box, turned),
+                PanelFigure.of(scene, box.part()),
                 x,
                 y - 21,
                 86,
@@ -50,22 +47,6 @@ final class MeterPainter implements PartPainter {
     private static Point2D letter(double x, double y, MeterMode mode) {
         return new Point2D.Double(
                 x + 34 * (mode.ordinal() - 1), y - (mode == MeterMode.AMPS ? 25 : 5));
-    }
-
-    private static String reading(BenchScene scene, PartBox box, MeterMode turned) {
-        Figures figures = Figures.of(scene);
-        return scene.readings()
-                .part(box.id())
-                .map(part -> value(figures, part, turned))
-                .orElse(figures.print(Double.NaN, Unit.VOLT));
-    }
-
-    private static String value(Figures figures, PartReading part, MeterMode turned) {
-        return switch (turned) {
-            case VOLTS -> figures.print(part.voltsV(), Unit.VOLT);
-            case AMPS -> figures.print(part.currentA(), Unit.AMPERE);
-            case OHMS -> figures.print(Double.NaN, Unit.OHM);
-        };
     }
 
     private static void jack(Pen pen, TerminalPoint at) {
