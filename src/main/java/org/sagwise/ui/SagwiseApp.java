@@ -15,6 +15,8 @@ import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.ScenarioRules;
 import org.sagwise.scenario.edit.Good;
 import org.sagwise.scenario.edit.Goods;
+import org.sagwise.ui.bench.Layouts;
+import org.sagwise.ui.bench.Opening;
 import org.sagwise.ui.bench.ViewModel;
 import org.sagwise.ui.caution.CureModel;
 import org.sagwise.ui.clock.ClockModel;
@@ -121,12 +123,15 @@ public final class SagwiseApp extends Application {
         Function<Scenario, Assessment> assess = scenario -> Assessment.of(scenario, catalogue);
         BenchModel bench =
                 new BenchModel(assess, Examples.opening(examples).scenario(locale.get()));
+        Layouts layouts = new Layouts();
+        Opening opening = new Opening(layouts, looks, onRequest, Platform::runLater);
         Documents documents =
                 new Documents(
                         bench,
                         new DiskScenarios(reader, locale),
                         new StageFileDialogs(stage, () -> window.dialogs()),
-                        preferences);
+                        preferences,
+                        opening);
         ViewModel view = new ViewModel();
         ProgressBook book = new ProgressBook(ConfigFolder.here());
         LessonShelf shelf =
@@ -171,6 +176,8 @@ public final class SagwiseApp extends Application {
                         preferences,
                         looks,
                         view,
+                        layouts,
+                        opening,
                         examples,
                         new Thumbnails(examples, assess, behindTheScenes),
                         lessons,

@@ -58,6 +58,7 @@ public final class BenchPane extends Pane implements Workbench.Ground {
     private final MeterLayer meter;
     private final HandLayer hand;
     private final NoteEditor noteEditor;
+    private final Layouts layouts;
     private final BenchLayers layers;
     private final Beat drift = Beat.eachFrame(this::frame);
     private Scenery scenery;
@@ -65,6 +66,7 @@ public final class BenchPane extends Pane implements Workbench.Ground {
     /**
      * @param assess computes everything about parts that are held
      * @param editor shows the card of what is chosen
+     * @param layouts where everything lies
      * @param painter where the picture of all that stands still is painted
      */
     public BenchPane(
@@ -74,6 +76,7 @@ public final class BenchPane extends Pane implements Workbench.Ground {
             Runnable editor,
             LooksModel looks,
             ViewModel view,
+            Layouts layouts,
             Executor painter,
             Wording wording,
             Subscriptions subscriptions) {
@@ -88,6 +91,7 @@ public final class BenchPane extends Pane implements Workbench.Ground {
         this.meter = new MeterLayer(work, commands.meter(), wording);
         this.hand = new HandLayer(work, view, new Ghost(assess, () -> looks.get().theme()));
         this.noteEditor = new NoteEditor(work, wording);
+        this.layouts = layouts;
         this.layers = new BenchLayers(() -> scenery, view, painter);
         setId("bench");
         getStyleClass().add("bench");
@@ -125,7 +129,8 @@ public final class BenchPane extends Pane implements Workbench.Ground {
             scenery = scenery.with(bench.assessment());
             touch.retell();
             meter.retell();
-            reposition();
+            hand.update();
+            layers.repaint();
         } else {
             setOut();
         }
@@ -166,10 +171,8 @@ public final class BenchPane extends Pane implements Workbench.Ground {
     }
 
     private BenchLayout layout(Drawing drawing) {
-        return SettingOut.of(
-                bench.scenario(),
-                looks.get().textScale(),
-                drawing,
+        return layouts.of(
+                new Layouts.Asked(bench.scenario(), looks.get().textScale(), drawing),
                 Math.max(LEAST_SIDE, getWidth()),
                 Math.max(LEAST_SIDE, getHeight()));
     }

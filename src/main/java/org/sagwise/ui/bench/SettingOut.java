@@ -75,7 +75,12 @@ public final class SettingOut {
     }
 
     private static Stream<Double> tried(Scenario scenario, List<Double> stretches) {
-        return scenario.parts().size() > MOST_PARTS ? Stream.of(1.0) : stretches.stream();
+        return fitsAnyRoom(scenario) ? Stream.of(1.0) : stretches.stream();
+    }
+
+    /** Whether the layout of a scenario does not depend on the room there is. */
+    static boolean fitsAnyRoom(Scenario scenario) {
+        return scenario.parts().size() > MOST_PARTS;
     }
 
     /** Size of figures on the screen against the usual one. */

@@ -19,9 +19,11 @@ import org.sagwise.ui.work.Workbench;
 
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The touch nodes over the bench: one for each part, one for each terminal, one for each note. Tab
@@ -60,26 +62,45 @@ final class TouchLayer extends Pane {
         addEventHandler(KeyEvent.KEY_PRESSED, new TouchKeys(this, work)::pressed);
     }
 
-    /** Makes the nodes of a bench anew; the focus stays on the part or terminal that had it. */
+    /**
+     * Makes the nodes of a bench. Those of what was there before stay; the focus stays on the part
+     * or terminal that had it.
+     */
     void rebuild(Scenery scenery) {
         Optional<String> focused = focused().map(TouchNode::getId);
+        Map<String, TouchNode> before = new HashMap<>();
+        nodes().forEach(node -> before.put(node.getId(), node));
         List<TouchNode> parts = new ArrayList<>();
         List<TouchNode> terminals = new ArrayList<>();
         for (Part part : bench.scenario().parts()) {
-            scenery.partBox(part.id()).ifPresent(box -> parts.add(partNode(part, box)));
+            scenery.partBox(part.id()).ifPresent(box -> parts.add(partNode(part, box, before)));
             for (TerminalRef terminal : part.terminals()) {
                 scenery.terminalBox(terminal)
-                        .ifPresent(box -> terminals.add(terminalNode(terminal, box)));
+                        .ifPresent(box -> terminals.add(terminalNode(terminal, box, before)));
             }
         }
-        List<TouchNode> notes = scenery.layout().notes().stream().map(this::noteNode).toList();
+        List<TouchNode> notes =
+                scenery.layout().notes().stream().map(note -> noteNode(note, before)).toList();
         stops.clear();
         stops.addAll(parts);
         stops.addAll(notes);
-        getChildren().setAll(parts);
-        getChildren().addAll(terminals);
-        getChildren().addAll(notes);
-        focused.flatMap(this::node).ifPresent(TouchNode::requestFocus);
+        List<TouchNode> all = Stream.of(parts, terminals, notes).flatMap(List::stream).toList();
+        if (!getChildren().equals(all)) {
+            getChildren().setAll(all);
+            focused.flatMap(this::node).ifPresent(TouchNode::requestFocus);
+        }
+    }
+
+    /** The node that was there before, moved, or a new one. */
+    private TouchNode node(Map<String, TouchNode> before, TouchNode.Kind kind, Rectangle2D box) {
+        TouchNode known = before.get(kind.id());
+        if (known != null && known.isFor(kind)) {
+            known.move(box);
+            return known;
+        }
+        TouchNode made = new TouchNode(kind, box);
+        listen(made);
+        return made;
     }
 
     /** Tells what can be measured now. */
@@ -156,46 +177,41 @@ final class TouchLayer extends Pane {
         return nodes().stream().filter(node -> node.getId().equals(id)).findFirst();
     }
 
-    private TouchNode partNode(Part part, Rectangle2D box) {
-        TouchNode node =
-                new TouchNode(
+    private TouchNode partNode(Part part, Rectangle2D box, Map<String, TouchNode> before) {
+        TouchNode.Kind kind =
+                new TouchNode.Kind(
                         "part-" + part.id(),
                         new Touched.Whole(part.id()),
-                        box,
                         texts.kind(part.kind()),
                         () -> bench.scenario().part(part.id()).map(this::tell).orElse(""));
-        listen(node);
+        TouchNode node = node(before, kind, box);
         if (part.kind() == PartKind.SWITCH) {
-            node.addEventHandler(MouseEvent.MOUSE_PRESSED, this::thumbDown);
-            node.addEventHandler(
-                    MouseEvent.MOUSE_RELEASED, event -> bench.thumb().release(Thumb.Hold.MOUSE));
+            node.setOnMousePressed(this::thumbDown);
+            node.setOnMouseReleased(event -> bench.thumb().release(Thumb.Hold.MOUSE));
         }
         return node;
     }
 
-    private TouchNode terminalNode(TerminalRef terminal, Rectangle2D box) {
+    private TouchNode terminalNode(
+            TerminalRef terminal, Rectangle2D box, Map<String, TouchNode> before) {
         String word = TERMINAL_WORDS.getOrDefault(terminal.terminal(), terminal.terminal());
-        TouchNode node =
-                new TouchNode(
+        TouchNode.Kind kind =
+                new TouchNode.Kind(
                         "terminal-" + terminal.part() + "-" + word,
                         new Touched.End(terminal),
-                        box,
                         wording.say("touch.terminal.kind"),
                         () -> texts.terminal(bench.assessment(), terminal));
-        listen(node);
-        return node;
+        return node(before, kind, box);
     }
 
-    private TouchNode noteNode(NoteBox note) {
-        TouchNode node =
-                new TouchNode(
+    private TouchNode noteNode(NoteBox note, Map<String, TouchNode> before) {
+        TouchNode.Kind kind =
+                new TouchNode.Kind(
                         "note-" + note.index(),
                         new Touched.Slip(note.index()),
-                        note.box(),
                         wording.say("touch.note.kind"),
                         () -> texts.note(bench.assessment(), note.index()).orElse(""));
-        listen(node);
-        return node;
+        return node(before, kind, note.box());
     }
 
     private String tell(Part part) {

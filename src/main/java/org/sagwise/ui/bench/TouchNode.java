@@ -23,30 +23,33 @@ final class TouchNode extends Region {
     /** Smallest side of a target, in pixels (WCAG 2.2, success criterion 2.5.8). */
     static final double LEAST_SIDE = 24;
 
-    private final Touched what;
-    private final Rectangle2D box;
-    private final Supplier<String> words;
+    private final Kind kind;
+    private Rectangle2D box;
     private Optional<Tooltip> tooltip = Optional.empty();
     private String told = "";
 
     /**
+     * What it is.
+     *
      * @param id for looking it up, as in {@code part-A}
      * @param what what lies there
-     * @param box where it is on the bench
      * @param description what it is, in a word or two
      * @param words what it is and what could be measured at it now
      */
-    TouchNode(
-            String id, Touched what, Rectangle2D box, String description, Supplier<String> words) {
-        this.what = what;
+    record Kind(String id, Touched what, String description, Supplier<String> words) {}
+
+    /**
+     * @param box where it is on the bench
+     */
+    TouchNode(Kind kind, Rectangle2D box) {
+        this.kind = kind;
         this.box = box;
-        this.words = words;
-        setId(id);
+        setId(kind.id());
         getStyleClass().add("touch");
         setManaged(false);
         setFocusTraversable(true);
         setAccessibleRole(AccessibleRole.BUTTON);
-        setAccessibleRoleDescription(description);
+        setAccessibleRoleDescription(kind.description());
         // A tooltip is a window, and there may be a thousand nodes.
         addEventHandler(MouseEvent.MOUSE_ENTERED, event -> addTooltip());
     }
@@ -54,7 +57,7 @@ final class TouchNode extends Region {
     private void addTooltip() {
         if (tooltip.isEmpty()) {
             Tooltip made = new Tooltip();
-            made.setOnShowing(event -> made.setText(words.get()));
+            made.setOnShowing(event -> made.setText(kind.words().get()));
             Tooltip.install(this, made);
             tooltip = Optional.of(made);
         }
@@ -62,16 +65,16 @@ final class TouchNode extends Region {
 
     /** What lies there. */
     Touched what() {
-        return what;
+        return kind.what();
     }
 
     /** The terminal that it is, if it is one. */
     Optional<TerminalRef> terminal() {
-        return what instanceof Touched.End end ? Optional.of(end.terminal()) : Optional.empty();
+        return what() instanceof Touched.End end ? Optional.of(end.terminal()) : Optional.empty();
     }
 
     boolean belongsTo(TouchNode other) {
-        return what.stop().equals(other.what.stop());
+        return what().stop().equals(other.what().stop());
     }
 
     /**
@@ -79,10 +82,20 @@ final class TouchNode extends Region {
      * pointing or by a screen reader; only who is listening at this moment is told at once.
      */
     void retell() {
-        tooltip.filter(Tooltip::isShowing).ifPresent(shown -> shown.setText(words.get()));
-        if (isFocused() && !words.get().equals(told)) {
+        tooltip.filter(Tooltip::isShowing).ifPresent(shown -> shown.setText(kind.words().get()));
+        if (isFocused() && !kind.words().get().equals(told)) {
             notifyAccessibleAttributeChanged(AccessibleAttribute.TEXT);
         }
+    }
+
+    /** Whether it is a node for the same thing. */
+    boolean isFor(Kind other) {
+        return kind.what().equals(other.what()) && kind.description().equals(other.description());
+    }
+
+    /** Lies elsewhere on the bench from now on. */
+    void move(Rectangle2D there) {
+        box = there;
     }
 
     /** Lies down where the view shows its part of the bench. */
@@ -97,7 +110,7 @@ final class TouchNode extends Region {
     @Override
     public Object queryAccessibleAttribute(AccessibleAttribute attribute, Object... parameters) {
         if (attribute == AccessibleAttribute.TEXT) {
-            told = words.get();
+            told = kind.words().get();
             return told;
         }
         return super.queryAccessibleAttribute(attribute, parameters);

@@ -29,6 +29,7 @@ public final class Documents {
     private final ScenarioStore store;
     private final FileDialogs dialogs;
     private final PreferencesModel preferences;
+    private final Preparation preparation;
     private final ReadOnlyObjectWrapper<Optional<Path>> file =
             new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyObjectWrapper<Optional<Aside>> aside =
@@ -37,15 +38,20 @@ public final class Documents {
     /** A document laid aside while the bench is lent to a lesson. */
     private record Aside(History history, Optional<Path> file) {}
 
+    /**
+     * @param preparation what has to be done before a bench can be shown
+     */
     public Documents(
             BenchModel bench,
             ScenarioStore store,
             FileDialogs dialogs,
-            PreferencesModel preferences) {
+            PreferencesModel preferences,
+            Preparation preparation) {
         this.bench = bench;
         this.store = store;
         this.dialogs = dialogs;
         this.preferences = preferences;
+        this.preparation = preparation;
     }
 
     /** The file of the present document; empty for an example and for one never saved. */
@@ -70,16 +76,24 @@ public final class Documents {
     /** Puts a scenario on the bench that has no file of its own. */
     public void openExample(Scenario scenario) {
         if (mayLeave()) {
-            file.set(Optional.empty());
-            bench.open(scenario);
+            whenReady(
+                    scenario,
+                    () -> {
+                        file.set(Optional.empty());
+                        bench.open(scenario);
+                    });
         }
     }
 
     /** Puts a scenario on the bench that is in no file yet, such as one that was worked out. */
     public void openUnsaved(Scenario scenario) {
         if (mayLeave()) {
-            file.set(Optional.empty());
-            bench.openUnsaved(scenario);
+            whenReady(
+                    scenario,
+                    () -> {
+                        file.set(Optional.empty());
+                        bench.openUnsaved(scenario);
+                    });
         }
     }
 
@@ -191,10 +205,25 @@ public final class Documents {
         Path whole = path.toAbsolutePath().normalize();
         read(whole)
                 .ifPresent(
-                        scenario -> {
-                            bench.open(scenario);
-                            belongTo(whole);
-                        });
+                        scenario ->
+                                whenReady(
+                                        scenario,
+                                        () -> {
+                                            bench.open(scenario);
+                                            belongTo(whole);
+                                        }));
+    }
+
+    /** What was done to the present document while another was made ready is asked about, too. */
+    private void whenReady(Scenario scenario, Runnable open) {
+        History agreed = bench.history();
+        preparation.whenReady(
+                scenario,
+                () -> {
+                    if (bench.history() == agreed || mayLeave()) {
+                        open.run();
+                    }
+                });
     }
 
     private Optional<Scenario> read(Path whole) {

@@ -68,6 +68,7 @@ final class BenchArea {
                         showCard,
                         models.looks(),
                         models.view(),
+                        models.layouts(),
                         models.painter(),
                         wording,
                         subscriptions);

@@ -5,6 +5,7 @@ import javafx.scene.control.MenuBar;
 import javafx.scene.layout.VBox;
 
 import org.sagwise.caution.Caution;
+import org.sagwise.ui.bench.OpeningStrip;
 import org.sagwise.ui.caution.DangerStrip;
 import org.sagwise.ui.clock.ClockStrip;
 import org.sagwise.ui.clock.ClockTexts;
@@ -62,7 +63,8 @@ final class Heading extends VBox {
                         strip,
                         new DangerStrip(
                                 models.bench(), show, models.cures(), wording, subscriptions),
-                        new HaltCard(models.clock(), clockTexts, subscriptions));
+                        new HaltCard(models.clock(), clockTexts, subscriptions),
+                        new OpeningStrip(models.opening(), wording, subscriptions));
     }
 
     List<Menu> menus() {

@@ -2,6 +2,8 @@ package org.sagwise.ui.frame;
 
 import org.sagwise.caution.Assessment;
 import org.sagwise.scenario.Scenario;
+import org.sagwise.ui.bench.Layouts;
+import org.sagwise.ui.bench.Opening;
 import org.sagwise.ui.bench.ViewModel;
 import org.sagwise.ui.caution.CureModel;
 import org.sagwise.ui.clock.ClockModel;
@@ -43,6 +45,8 @@ public record Models(
         PreferencesModel preferences,
         LooksModel looks,
         ViewModel view,
+        Layouts layouts,
+        Opening opening,
         List<Example> examples,
         Thumbnails thumbnails,
         Lessons lessons,

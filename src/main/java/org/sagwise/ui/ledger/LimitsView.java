@@ -14,16 +14,24 @@ import org.sagwise.ui.model.Spotlight;
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.text.Wording;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** The current of each cell against the limit that its maker set. */
 public final class LimitsView extends VBox {
 
+    /** Nobody reads more bars than this. */
+    static final int MOST_ROWS = 60;
+
     private final Spotlight spotlight;
     private final Wording wording;
     private final GridPane table = new GridPane();
+    private final Label remark = new Label();
     private final Map<String, LimitRow> rows = new LinkedHashMap<>();
 
     public LimitsView(BenchModel bench, Wording wording, Subscriptions subscriptions) {
@@ -34,9 +42,12 @@ public final class LimitsView extends VBox {
         Label title = new Label(wording.say("limits.title"));
         title.getStyleClass().add("section-title");
         title.setWrapText(true);
+        remark.setId("limits-remark");
+        remark.setWrapText(true);
+        remark.getStyleClass().add("quiet");
         table.getStyleClass().add("limit-rows");
         table.getColumnConstraints().addAll(fixed(), growing(), fixed());
-        getChildren().addAll(title, table);
+        getChildren().addAll(title, table, remark);
         subscriptions.watch(bench.assessmentProperty(), this::show);
     }
 
@@ -53,27 +64,56 @@ public final class LimitsView extends VBox {
     }
 
     private void show(Assessment assessment) {
-        List<CellReading> cells = assessment.readings().cells();
-        List<String> ids = cells.stream().map(CellReading::id).toList();
+        List<CellReading> all = assessment.readings().cells();
+        List<CellReading> shown = hardest(all);
+        List<String> ids = shown.stream().map(CellReading::id).toList();
         if (!ids.equals(List.copyOf(rows.keySet()))) {
             setOut(ids);
         }
-        cells.forEach(cell -> rows.get(cell.id()).show(title(assessment, cell.id()), cell));
-        setVisible(!cells.isEmpty());
-        setManaged(!cells.isEmpty());
+        shown.forEach(cell -> rows.get(cell.id()).show(title(assessment, cell.id()), cell));
+        setVisible(!all.isEmpty());
+        setManaged(!all.isEmpty());
+        boolean some = shown.size() < all.size();
+        remark.setVisible(some);
+        remark.setManaged(some);
+        remark.setText(some ? wording.say("limits.hardest", shown.size(), all.size()) : "");
+    }
+
+    /** Of many cells those that carry most of their limit, in the order in which they are told. */
+    private static List<CellReading> hardest(List<CellReading> all) {
+        if (all.size() <= MOST_ROWS) {
+            return all;
+        }
+        Set<String> hardest =
+                all.stream()
+                        .sorted(Comparator.comparingDouble(LimitsView::ease))
+                        .limit(MOST_ROWS)
+                        .map(CellReading::id)
+                        .collect(Collectors.toSet());
+        return all.stream().filter(cell -> hardest.contains(cell.id())).toList();
+    }
+
+    /** The less, the harder a cell works against its limit. */
+    private static double ease(CellReading cell) {
+        return Double.isNaN(cell.loadFraction()) ? 0 : -cell.loadFraction();
     }
 
     /** Other cells than before: those that stay keep their lines. */
     private void setOut(List<String> ids) {
         Map<String, LimitRow> before = new LinkedHashMap<>(rows);
         rows.clear();
-        table.getChildren().clear();
+        List<Node> nodes = new ArrayList<>();
         for (String id : ids) {
             LimitRow row =
                     before.computeIfAbsent(id, each -> new LimitRow(each, spotlight, wording));
-            table.addRow(rows.size(), row.nodes().toArray(Node[]::new));
+            List<Node> line = row.nodes();
+            for (int column = 0; column < line.size(); column++) {
+                GridPane.setConstraints(line.get(column), column, rows.size());
+            }
+            nodes.addAll(line);
             rows.put(id, row);
         }
+        table.getChildren().setAll(nodes);
     }
 
     private static String title(Assessment assessment, String id) {

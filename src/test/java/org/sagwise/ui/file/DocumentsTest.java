@@ -41,7 +41,15 @@ class DocumentsTest {
                     new DiskScenarios(
                             new ScenarioReader(CatalogueLoader.builtIn()), () -> Locale.ENGLISH),
                     answers,
-                    preferences);
+                    preferences,
+                    (scenario, then) -> prepared(then));
+    private Optional<Runnable> beforeReady = Optional.empty();
+
+    /** Something may happen while a bench is made ready. */
+    private void prepared(Runnable then) {
+        beforeReady.ifPresent(Runnable::run);
+        then.run();
+    }
 
     private void change() {
         bench.edit("rename", now -> now.withTitle("Changed"));
@@ -81,6 +89,19 @@ class DocumentsTest {
         assertEquals("Other", bench.scenario().title());
         assertEquals(Optional.of(path), documents.fileProperty().get());
         assertEquals(List.of(path), preferences.get().recent());
+    }
+
+    @Test
+    void open_changedWhileTheOtherIsMadeReady_asksAboutTheChange() throws IOException {
+        Path path = file("Other");
+        beforeReady = Optional.of(this::change);
+        answers.unsaved = FileDialogs.Unsaved.STAY;
+        documents.open(path);
+        assertEquals("Changed", bench.scenario().title());
+
+        answers.unsaved = FileDialogs.Unsaved.DISCARD;
+        documents.open(path);
+        assertEquals("Other", bench.scenario().title());
     }
 
     @Test
