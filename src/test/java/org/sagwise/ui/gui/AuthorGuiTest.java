@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import javafx.scene.text.Text;
 
@@ -106,6 +107,9 @@ class AuthorGuiTest extends GuiTest {
         until(() -> text("author-state").startsWith("The file cannot be read"));
         assertEquals("Step 1 of 13", text("lesson-place"));
         assertTrue(isThere("lesson-text"));
+        assertTrue(
+                robot().lookup("#author-strip .fault-place").queryAllAs(Label.class).stream()
+                        .anyMatch(label -> label.getText().matches("Line \\d+, column \\d+.*")));
 
         Files.writeString(file(), good);
         until(() -> text("author-state").startsWith("✓"));

@@ -23,6 +23,8 @@ import java.util.Optional;
  */
 public final class AuthorStrip extends VBox {
 
+    private static final int FIRST = 3;
+
     private final AuthorDesk desk;
     private final LessonRoom room;
     private final Wording wording;
@@ -89,6 +91,7 @@ public final class AuthorStrip extends VBox {
     private void show(OwnLesson own, LessonPlayer now) {
         String step = now.step().id();
         List<LessonFault> here = own.checked().faultsOf(step);
+        List<LessonFault> shown = own.isBehind() && here.isEmpty() ? first(own) : here;
         int count = own.checked().faults().size();
         where.setText(
                 own.checked()
@@ -103,11 +106,16 @@ public final class AuthorStrip extends VBox {
                         .orElseGet(() -> wording.say("author.where.gone", step)));
         state.setText(state(own, here.size(), count));
         state.getStyleClass().setAll("label", count == 0 ? "lesson-done" : "lesson-trouble");
-        faults.getChildren().setAll(here.stream().map(it -> new FaultCard(it, wording)).toList());
-        scroll.setVisible(!here.isEmpty());
-        scroll.setManaged(!here.isEmpty());
+        faults.getChildren().setAll(shown.stream().map(it -> new FaultCard(it, wording)).toList());
+        scroll.setVisible(!shown.isEmpty());
+        scroll.setManaged(!shown.isEmpty());
         all.setText(wording.say("author.all", count));
         all.setDisable(count == 0);
+    }
+
+    /** What keeps a file from being read often belongs to no step, and comes first of all. */
+    private static List<LessonFault> first(OwnLesson own) {
+        return own.checked().faults().stream().limit(FIRST).toList();
     }
 
     private String state(OwnLesson own, int here, int all) {
