@@ -34,6 +34,11 @@ final class PartKeys {
     static final double FUSE_MOHM = 5;
 
     private static final double MOST_MOHM = 1e9;
+
+    /** A cell of next to no capacity is empty within a step of any run. */
+    private static final double LEAST_MAH = 0.01;
+
+    private static final double LEAST_HEALTH = 0.001;
     private static final double MOST_OHM = 1e12;
     private static final double MOST_A = 10_000;
     private static final double MOST_V = 1_000;
@@ -50,17 +55,10 @@ final class PartKeys {
                     optional("charge", from(0, 1)),
                     optional("rest_V", from(-1, 6)),
                     optional("internal_mohm", from(0, 100_000)),
-                    optional("capacity_mAh", above(0, 1_000_000)),
+                    optional("capacity_mAh", from(LEAST_MAH, 1_000_000)),
                     optional("limit_A", above(0, MOST_A)),
                     optional("temperature_C", from(-60, 1_000)),
-                    optional(
-                            "health",
-                            new KeySpec.NumberType(
-                                    0,
-                                    1,
-                                    KeySpec.Bound.EXCLUDED,
-                                    KeySpec.Grain.ANY,
-                                    Optional.of(1.0))),
+                    optional("health", from(LEAST_HEALTH, 1, 1)),
                     optional("wrap", choiceElse("sound", "sound", "torn")),
                     optional("polarisation_V", from(-5, 5, 0)),
                     optional("pulse_A", above(0, MOST_A)),
