@@ -63,7 +63,7 @@ public final class Printable {
         if (sign == '\t' || sign == '\n') {
             return Character.toString(sign);
         }
-        if (steersTheTerminal(sign)) {
+        if (steersTheTerminal(sign) || isNoCharacter(sign)) {
             return "?";
         }
         return signs == Signs.PRINT || sign <= LAST_ASCII
@@ -82,6 +82,11 @@ public final class Printable {
                     true;
             default -> false;
         };
+    }
+
+    /** Numbers that Unicode keeps free for ever; neither HTML nor XML may hold all of them. */
+    private static boolean isNoCharacter(int sign) {
+        return (sign & 0xfffe) == 0xfffe || sign >= 0xfdd0 && sign <= 0xfdef;
     }
 
     private static String withoutMarks(int sign) {

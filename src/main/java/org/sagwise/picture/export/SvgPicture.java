@@ -4,6 +4,7 @@ import org.apache.batik.dom.GenericDOMImplementation;
 import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGGraphics2D;
 import org.sagwise.picture.look.Plain;
+import org.sagwise.picture.look.SvgRoot;
 import org.sagwise.picture.look.Typeface;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
@@ -50,7 +51,7 @@ final class SvgPicture {
         SVGGraphics2D surface = new SVGGraphics2D(context, false);
         surface.setSVGCanvasSize(new Dimension(size.width(), size.height()));
         page.paint(surface);
-        Element root = surface.getRoot();
+        Element root = SvgRoot.of(surface);
         new SvgPicture(document, root).finish(title, locale, size);
         serialize(root, out);
     }

@@ -10,6 +10,7 @@ import org.sagwise.picture.layout.LabelSide;
 import org.sagwise.picture.layout.PartBox;
 import org.sagwise.picture.look.Align;
 import org.sagwise.picture.look.Pen;
+import org.sagwise.picture.look.SvgRoot;
 import org.sagwise.picture.look.TextStyle;
 import org.sagwise.picture.look.Theme;
 import org.sagwise.picture.look.Tone;
@@ -108,7 +109,7 @@ public final class BenchFigure {
         context.setPrecision(2);
         SVGGraphics2D surface = new SVGGraphics2D(context, false);
         paint(surface, bench, locale);
-        var root = surface.getRoot();
+        Element root = SvgRoot.of(surface);
         root.setAttributeNS(null, "viewBox", "0 0 " + WIDTH + " " + HEIGHT);
         return written(root)
                 .replace("'" + Typeface.FAMILY + "'", Typeface.FALLBACKS.replace('"', '\''));

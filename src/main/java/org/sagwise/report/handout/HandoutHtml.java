@@ -22,9 +22,9 @@ public final class HandoutHtml {
             h1 { font-size: 1.6rem; margin-bottom: 0; }
             .line { margin-top: 0.2rem; color: #333; }
             article + article { break-before: page; margin-top: 4rem; }
-            section { break-inside: avoid; margin: 0.9rem 0; padding-left: 2rem;
+            .item { break-inside: avoid; margin: 0.9rem 0; padding-left: 2rem;
               position: relative; }
-            section p { margin: 0 0 0.3rem; }
+            .item p { margin: 0 0 0.3rem; }
             .number { position: absolute; left: 0; font-weight: bold; }
             .warning, .box { border: 1px solid #000; padding: 0.5rem 0.8rem; }
             .warning { border-width: 3px; }
@@ -84,12 +84,12 @@ public final class HandoutHtml {
     }
 
     private void item(Item item, Locale locale) {
-        out.append("<section")
+        out.append("<div class=\"item")
                 .append(
                         item.frame() == Frame.NONE
                                 ? ""
-                                : " class=\"" + item.frame().name().toLowerCase(Locale.ROOT) + "\"")
-                .append(">\n");
+                                : " " + item.frame().name().toLowerCase(Locale.ROOT))
+                .append("\">\n");
         if (!item.number().isEmpty()) {
             out.append("<span class=\"number\">").append(item.number()).append("</span>\n");
         }
@@ -105,7 +105,7 @@ public final class HandoutHtml {
         options(item.options());
         item.blanks().forEach(this::blank);
         remark(item.remark());
-        out.append("</section>\n");
+        out.append("</div>\n");
     }
 
     private void options(List<Option> options) {
@@ -150,7 +150,7 @@ public final class HandoutHtml {
     }
 
     private String markdown(String text) {
-        return renderer.render(parser.parse(text));
+        return renderer.render(InertMarkdown.of(parser.parse(text)));
     }
 
     private static String escaped(String text) {

@@ -1,0 +1,103 @@
+package org.sagwise.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.sagwise.caution.Assessment;
+import org.sagwise.caution.Moment;
+import org.sagwise.file.CatalogueLoader;
+import org.sagwise.file.DemoScenarios;
+import org.sagwise.file.LessonLibrary;
+import org.sagwise.file.ScenarioReader;
+import org.sagwise.file.ShareText;
+import org.sagwise.lesson.LessonFixture;
+import org.sagwise.part.Catalogue;
+import org.sagwise.quantity.QuantityFormat.Signs;
+import org.sagwise.report.explain.ExplainedPost;
+import org.sagwise.report.handout.Handout.Kind;
+import org.sagwise.report.handout.HandoutHtml;
+import org.sagwise.report.handout.HandoutMaker;
+import org.sagwise.report.post.PostFormat;
+import org.sagwise.scenario.Scenario;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+
+/** Every page that the program writes is sound HTML, as an independent checker sees it. */
+class HtmlCheckTest {
+
+    private static final Catalogue CATALOGUE = CatalogueLoader.builtIn();
+
+    private static final List<Locale> LANGUAGES = List.of(Locale.ENGLISH, Locale.GERMAN);
+
+    @Test
+    void findings_ofASpoiltPage_areThere() {
+        assertNotEquals(List.of(), HtmlCheck.findings("<!DOCTYPE html><p><b>lost</p>"));
+    }
+
+    static Stream<Arguments> demos() {
+        return DemoScenarios.names().stream()
+                .flatMap(name -> LANGUAGES.stream().map(locale -> Arguments.of(name, locale)));
+    }
+
+    @ParameterizedTest
+    @MethodSource("demos")
+    void explanation_ofADemo_isSound(String name, Locale locale) {
+        Scenario scenario =
+                new ScenarioReader(CATALOGUE)
+                        .read(DemoScenarios.bytes(name, locale))
+                        .scenario()
+                        .orElseThrow();
+
+        assertEquals(List.of(), HtmlCheck.findings(page(scenario, locale)));
+    }
+
+    @Test
+    void explanation_ofWordsFromAHostileHand_isSound() {
+        String hostile = "</title></svg><script>alert(1)</script>\"'&lt;&#0;]]>\u0000\ufffe\ud800";
+        Scenario scenario =
+                new ScenarioReader(CATALOGUE)
+                        .read(DemoScenarios.bytes("thin-wire"))
+                        .scenario()
+                        .orElseThrow()
+                        .withTitle(hostile)
+                        .withAbout(hostile + "\n\n- " + hostile + "\n\n[x](javascript:alert(1))");
+
+        assertEquals(List.of(), HtmlCheck.findings(page(scenario, Locale.ENGLISH)));
+    }
+
+    private static String page(Scenario scenario, Locale locale) {
+        return ExplainedPost.write(
+                Moment.start(Assessment.of(scenario, CATALOGUE)),
+                PostFormat.HTML,
+                ShareText::of,
+                locale,
+                Signs.PRINT);
+    }
+
+    static Stream<Arguments> handouts() {
+        return LANGUAGES.stream()
+                .flatMap(
+                        locale -> Stream.of(Kind.values()).map(kind -> Arguments.of(locale, kind)));
+    }
+
+    @ParameterizedTest
+    @MethodSource("handouts")
+    void handouts_ofAllLessons_areSound(Locale locale, Kind kind) {
+        var handouts =
+                LessonLibrary.ids().stream()
+                        .map(LessonFixture::builtIn)
+                        .map(
+                                lesson ->
+                                        HandoutMaker.make(
+                                                lesson, LessonFixture.CATALOGUE, locale, kind))
+                        .toList();
+
+        assertEquals(List.of(), HtmlCheck.findings(HandoutHtml.write(handouts)));
+    }
+}
