@@ -76,9 +76,11 @@ public final class TogetherLine extends HBox {
     private String ended(Ending end, double endS) {
         // Two equal benches end at moments that differ in the last bits.
         boolean ahead = end.timeS() > endS * (1 + 1e-6);
-        return words.word(
-                ahead ? "together.ahead" : "together.ended",
-                words.time(end.timeS()),
-                words.time(end.firedS()));
+        String at = words.time(end.timeS());
+        String held = words.time(end.firedS());
+        if (at.equals(held)) {
+            return words.word(ahead ? "together.ahead" : "together.ended", at);
+        }
+        return words.word(ahead ? "together.ahead.held" : "together.ended.held", at, held);
     }
 }

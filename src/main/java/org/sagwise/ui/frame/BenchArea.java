@@ -87,7 +87,11 @@ final class BenchArea {
                         subscriptions);
         HBox foot = foot();
         VBox upper = new VBox(hands, benches, meter, together, foot);
-        Runnable makeRoom = () -> show(hands, isRoomFor(hands, foot, upper));
+        Runnable makeRoom =
+                () -> {
+                    show(foot, isRoomForFoot(foot, upper));
+                    show(hands, isRoomFor(hands, foot, upper));
+                };
         subscriptions.onChange(upper.heightProperty(), makeRoom);
         subscriptions.onChange(upper.widthProperty(), makeRoom);
         subscriptions.onChange(models.looks().property(), makeRoom);
@@ -174,6 +178,13 @@ final class BenchArea {
         double taken = hands.prefHeight(upper.getWidth()) + foot.prefHeight(upper.getWidth());
         boolean room = upper.getHeight() - taken >= LEAST_BENCH * models.looks().get().textScale();
         return room && !models.looks().projectorProperty().get();
+    }
+
+    /** A class points at nothing; where there is little height it sees more of the bench. */
+    private boolean isRoomForFoot(Region foot, Region upper) {
+        double left = upper.getHeight() - foot.prefHeight(upper.getWidth());
+        return !models.looks().projectorProperty().get()
+                || left >= 2 * LEAST_BENCH * models.looks().get().textScale();
     }
 
     private static void show(Region piece, boolean shown) {

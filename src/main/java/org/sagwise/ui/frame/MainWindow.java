@@ -2,6 +2,7 @@ package org.sagwise.ui.frame;
 
 import javafx.application.Platform;
 import javafx.scene.Scene;
+import javafx.scene.layout.Region;
 import javafx.stage.Stage;
 
 import org.sagwise.ui.clock.ClockCommands;
@@ -161,14 +162,13 @@ public final class MainWindow implements Commands.WindowActions {
                                 dialogs,
                                 () -> frame().showLessons()),
                         this);
-        MainFrame frame = new MainFrame(models, commands, words, inside);
         if (scene == null) {
-            scene = new Scene(frame);
+            // First of all that follows the looks: what measures itself then finds the new letters.
+            scene = new Scene(new Region());
             StyleSheets.follow(models.looks(), scene.getStylesheets(), lasting);
-            stage.setScene(scene);
-        } else {
-            scene.setRoot(frame);
         }
+        scene.setRoot(new MainFrame(models, commands, words, inside));
+        stage.setScene(scene);
         SpaceBar.holds(models.bench().thumb(), stage, inside);
         PasteAnywhere.in(scene, desk, inside);
         title();

@@ -132,7 +132,7 @@ class LeadGuiTest extends GuiTest {
 
         String end = text("together-second").substring("Beside: ".length());
         assertEquals("Here: " + end, text("together-first"));
-        assertTrue(end.matches("at its end at \\d+:\\d\\d:\\d\\d, after .*"), end);
+        assertTrue(end.matches("at its end at \\d+:\\d\\d:\\d\\d, button held for .*"), end);
     }
 
     @Test
