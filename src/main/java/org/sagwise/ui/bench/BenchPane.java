@@ -9,7 +9,6 @@ import javafx.stage.Window;
 import org.sagwise.caution.Assessment;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.picture.layout.Drawing;
-import org.sagwise.picture.layout.PartShape;
 import org.sagwise.picture.scene.Detail;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
@@ -25,7 +24,6 @@ import org.sagwise.ui.theme.LooksModel;
 import org.sagwise.ui.work.EditCommands;
 import org.sagwise.ui.work.Workbench;
 
-import java.awt.Dimension;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.Locale;
@@ -41,10 +39,6 @@ public final class BenchPane extends Pane implements Workbench.Ground {
     /** Before the window has a size, the bench is set out for this one, in pixels. */
     private static final double LEAST_SIDE = 300;
 
-    /** A bench with little on it is shown with at least this much room, in bench units. */
-    private static final Dimension LEAST_ROOM =
-            new Dimension(20 * PartShape.GRID, 10 * PartShape.GRID);
-
     /** Between what a note is on and the slip on which it is written, in pixels. */
     private static final double EDITOR_GAP = 12;
 
@@ -52,6 +46,7 @@ public final class BenchPane extends Pane implements Workbench.Ground {
     private final BenchModel bench;
     private final LooksModel looks;
     private final ViewModel view;
+    private final Framing framing;
     private final Wording wording;
     private final Locale locale;
     private final TouchLayer touch;
@@ -84,6 +79,7 @@ public final class BenchPane extends Pane implements Workbench.Ground {
         this.bench = work.bench();
         this.looks = looks;
         this.view = view;
+        this.framing = new Framing(view);
         this.wording = wording;
         this.locale = wording.locale();
         work.lieOn(this);
@@ -142,31 +138,16 @@ public final class BenchPane extends Pane implements Workbench.Ground {
         if (scenery == null
                 || !scenery.lies(bench.scenario(), looks.get())
                 || !layout.equals(scenery.layout())) {
-            boolean opened = scenery != null && bench.history().entries().size() == 1;
-            boolean laidOut =
-                    scenery != null
-                            && bench.scenario().placement().isEmpty()
-                            && !layout.equals(scenery.layout());
-            boolean moved = scenery != null && !layout.parts().equals(scenery.layout().parts());
-            boolean redrawn = scenery != null && scenery.layout().drawing() != layout.drawing();
             Optional<Scenery> before = Optional.ofNullable(scenery);
             scenery = Scenery.of(bench.assessment(), layout, looks.get(), locale);
             touch.rebuild(scenery);
             meter.rebuild(layout.probes());
-            if (redrawn) {
+            if (Framing.isRedrawn(before, scenery)) {
                 work.say("");
             }
-            if (opened || redrawn || laidOut) {
-                view.fit();
-            } else if (moved && bench.history().entries().size() > 1) {
-                view.hold();
-            }
-            view.show(roomy(scenery.bounds()));
-            scenery.newSince(before).forEach(view::reveal);
+            framing.show(before, scenery, bench.history());
         }
-        if (layout.probes().filter(box -> !view.shows(box.card())).isPresent()) {
-            view.fit();
-        }
+        framing.keepMeter(layout);
         reposition();
     }
 
@@ -175,19 +156,6 @@ public final class BenchPane extends Pane implements Workbench.Ground {
                 new Layouts.Asked(bench.scenario(), looks.get().textScale(), drawing),
                 Math.max(LEAST_SIDE, getWidth()),
                 Math.max(LEAST_SIDE, getHeight()));
-    }
-
-    private static Rectangle2D roomy(Rectangle2D bounds) {
-        double wider = Math.max(0, LEAST_ROOM.width - bounds.getWidth()) / 2;
-        double higher = Math.max(0, LEAST_ROOM.height - bounds.getHeight()) / 2;
-        boolean little = wider > 0 && higher > 0;
-        return little
-                ? new Rectangle2D.Double(
-                        bounds.getX() - wider,
-                        bounds.getY() - higher,
-                        bounds.getWidth() + 2 * wider,
-                        bounds.getHeight() + 2 * higher)
-                : bounds;
     }
 
     /** What is in the hand or chosen is another now. */

@@ -1,0 +1,73 @@
+package org.sagwise.ui.bench;
+
+import org.sagwise.picture.layout.BenchLayout;
+import org.sagwise.picture.layout.PartShape;
+import org.sagwise.ui.model.History;
+
+import java.awt.Dimension;
+import java.awt.geom.Rectangle2D;
+import java.util.Optional;
+
+/** Brings into view what a person expects to see once a bench is set out anew. */
+final class Framing {
+
+    /** A bench with little on it is shown with at least this much room, in bench units. */
+    private static final Dimension LEAST_ROOM =
+            new Dimension(20 * PartShape.GRID, 10 * PartShape.GRID);
+
+    private final ViewModel view;
+
+    Framing(ViewModel view) {
+        this.view = view;
+    }
+
+    /**
+     * Shows a bench that was set out.
+     *
+     * @param before what was seen before, if anything was
+     * @param history of the document
+     */
+    void show(Optional<Scenery> before, Scenery now, History history) {
+        boolean first = history.entries().size() == 1;
+        boolean opened = before.isPresent() && first;
+        boolean laidOut =
+                history.present().placement().isEmpty()
+                        && before.filter(it -> !it.layout().equals(now.layout())).isPresent();
+        if (opened || laidOut || isRedrawn(before, now)) {
+            view.fit();
+        } else if (!first && isMoved(before, now)) {
+            view.hold();
+        }
+        view.show(roomy(now.bounds()));
+        now.newSince(before).forEach(view::reveal);
+    }
+
+    /** Whether symbols are seen where things were, or the reverse. */
+    static boolean isRedrawn(Optional<Scenery> before, Scenery now) {
+        return before.filter(it -> it.layout().drawing() != now.layout().drawing()).isPresent();
+    }
+
+    private static boolean isMoved(Optional<Scenery> before, Scenery now) {
+        return before.filter(it -> !it.layout().parts().equals(now.layout().parts())).isPresent();
+    }
+
+    /** A meter with its card must be seen whole. */
+    void keepMeter(BenchLayout layout) {
+        if (layout.probes().filter(box -> !view.shows(box.card())).isPresent()) {
+            view.fit();
+        }
+    }
+
+    private static Rectangle2D roomy(Rectangle2D bounds) {
+        double wider = Math.max(0, LEAST_ROOM.width - bounds.getWidth()) / 2;
+        double higher = Math.max(0, LEAST_ROOM.height - bounds.getHeight()) / 2;
+        boolean little = wider > 0 && higher > 0;
+        return little
+                ? new Rectangle2D.Double(
+                        bounds.getX() - wider,
+                        bounds.getY() - higher,
+                        bounds.getWidth() + 2 * wider,
+                        bounds.getHeight() + 2 * higher)
+                : bounds;
+    }
+}
