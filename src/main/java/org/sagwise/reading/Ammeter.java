@@ -138,17 +138,11 @@ record Ammeter(HandMeter meter) {
     }
 
     private Optional<MeterDisplay> trouble(Circuit circuit, List<Integer> joints) {
-        OperatingPoint without = NetworkSolver.solve(circuit.network());
         OperatingPoint with = NetworkSolver.solve(inLine(circuit, joints));
         double meterA = Math.abs(with.currentA(place(circuit, joints)));
-        Optional<String> past =
-                loads().filter(load -> sizeA(circuit, without, load) > NONE_A)
-                        .filter(
-                                load ->
-                                        sizeA(circuit, with, load)
-                                                < sizeA(circuit, without, load) / 2)
-                        .findFirst();
-        if (joints.isEmpty() && past.isPresent()) {
+        // In line nothing is led past a load: the meter is where the current goes anyway.
+        Optional<String> past = joints.isEmpty() ? past(circuit, with) : Optional.empty();
+        if (past.isPresent()) {
             return Optional.of(new Refused(Why.PAST_LOAD, past.get(), meterA));
         }
         if (meterA <= FUSE_A || Double.isNaN(meterA)) {
@@ -159,6 +153,14 @@ record Ammeter(HandMeter meter) {
                 loaded
                         ? new Refused(Why.ABOVE_FUSE, "", meterA)
                         : new Refused(Why.SHORT, busiest(circuit, with), meterA));
+    }
+
+    /** A load that loses more than half of its current to the meter. */
+    private Optional<String> past(Circuit circuit, OperatingPoint with) {
+        OperatingPoint without = NetworkSolver.solve(circuit.network());
+        return loads().filter(load -> sizeA(circuit, without, load) > NONE_A)
+                .filter(load -> sizeA(circuit, with, load) < sizeA(circuit, without, load) / 2)
+                .findFirst();
     }
 
     private Stream<String> loads() {
