@@ -14,6 +14,7 @@ import org.sagwise.picture.look.Pen;
 import org.sagwise.picture.look.TextStyle;
 import org.sagwise.picture.look.Theme;
 import org.sagwise.picture.look.Tone;
+import org.sagwise.picture.look.WordWrap;
 import org.sagwise.picture.scene.BenchScene;
 import org.sagwise.picture.scene.BenchView;
 import org.sagwise.picture.stairs.StairScene;

@@ -7,6 +7,7 @@ import org.sagwise.picture.look.Pen;
 import org.sagwise.picture.look.TextStyle;
 import org.sagwise.picture.look.Theme;
 import org.sagwise.picture.look.Tone;
+import org.sagwise.picture.look.WordWrap;
 import org.sagwise.quantity.Texts;
 
 import java.awt.Color;

@@ -17,11 +17,12 @@ import org.apache.pdfbox.util.Matrix;
 import org.sagwise.caution.Assessment;
 import org.sagwise.picture.look.Typeface;
 import org.sagwise.picture.look.Typeface.Weight;
+import org.sagwise.picture.look.WordWrap;
 
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
-import java.util.ArrayList;
+import java.io.UncheckedIOException;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
@@ -161,21 +162,25 @@ public final class PdfSheets implements AutoCloseable {
     /** A text broken into lines that fit a width. */
     public List<String> lines(String text, Weight weight, float size, float width)
             throws IOException {
-        List<String> lines = new ArrayList<>();
-        for (String paragraph : text.split("\n")) {
-            String line = "";
-            for (String word : paragraph.strip().split(" +")) {
-                String longer = line.isEmpty() ? word : line + " " + word;
-                if (!line.isEmpty() && width(longer, weight, size) > width) {
-                    lines.add(line);
-                    line = word;
-                } else {
-                    line = longer;
-                }
-            }
-            lines.add(line);
+        try {
+            return text.lines()
+                    .flatMap(
+                            paragraph ->
+                                    WordWrap.lines(
+                                            paragraph, line -> fits(line, weight, size, width))
+                                            .stream())
+                    .toList();
+        } catch (UncheckedIOException noGlyphs) {
+            throw noGlyphs.getCause();
         }
-        return lines;
+    }
+
+    private boolean fits(String line, Weight weight, float size, float width) {
+        try {
+            return width(line, weight, size) <= width;
+        } catch (IOException noGlyphs) {
+            throw new UncheckedIOException(noGlyphs);
+        }
     }
 
     /** How wide a line of text is. */

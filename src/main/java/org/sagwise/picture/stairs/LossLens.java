@@ -4,12 +4,16 @@ import org.sagwise.picture.look.Align;
 import org.sagwise.picture.look.Pen;
 import org.sagwise.picture.look.TextStyle;
 import org.sagwise.picture.look.Tone;
+import org.sagwise.picture.look.WordWrap;
 import org.sagwise.quantity.Digits;
+import org.sagwise.reading.Staircase.Kind;
 import org.sagwise.reading.Staircase.Step;
+import org.sagwise.scenario.PartKind;
 
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -85,6 +89,37 @@ final class LossLens {
                 : Optional.empty();
     }
 
+    /** Nothing is lost: because nothing flows, or because nothing takes anything away. */
+    private void idle(Pen pen) {
+        double room = card.getWidth() - 2 * PAD;
+        List<String> lines =
+                WordWrap.lines(
+                        words.say(idleKey()), line -> TextStyle.PLAIN.width(line, scale) <= room);
+        double high = TextStyle.PLAIN.lineHeight(scale);
+        double y = card.getCenterY() + 5 * scale - (lines.size() - 1) * high / 2;
+        for (String line : lines) {
+            pen.textWithin(
+                    line, card.getCenterX(), y, room, TextStyle.PLAIN, Tone.MUTED, Align.MIDDLE);
+            y += high;
+        }
+    }
+
+    private String idleKey() {
+        List<Step> gaps =
+                scene.staircase().steps().stream().filter(step -> step.kind() == Kind.GAP).toList();
+        if (gaps.isEmpty()) {
+            return "stairs.lens-none";
+        }
+        return gaps.stream().allMatch(this::isButton) ? "stairs.lens-idle" : "stairs.lens-open";
+    }
+
+    private boolean isButton(Step gap) {
+        return scene.scenario()
+                .part(gap.part())
+                .filter(part -> part.kind() == PartKind.SWITCH && !part.keys().has("stuck"))
+                .isPresent();
+    }
+
     void paint(Pen pen) {
         StairAxis axis = axis();
         pen.shape(
@@ -94,14 +129,7 @@ final class LossLens {
                 Tone.PAPER_EDGE,
                 1.4);
         if (losses.entries().isEmpty()) {
-            pen.textWithin(
-                    words.say("stairs.lens-idle"),
-                    card.getCenterX(),
-                    card.getCenterY() + 5 * scale,
-                    card.getWidth() - 2 * PAD,
-                    TextStyle.PLAIN,
-                    Tone.MUTED,
-                    Align.MIDDLE);
+            idle(pen);
             return;
         }
         double base = card.getMinY() + 4 + 0.9 * TextStyle.NAME.lineHeight(scale);

@@ -10,6 +10,7 @@ import org.sagwise.run.RunResult;
 import org.sagwise.run.RunSettings;
 import org.sagwise.run.RunTexts;
 import org.sagwise.run.Runner;
+import org.sagwise.scenario.PartKind;
 
 import java.util.List;
 import java.util.Optional;
@@ -73,8 +74,9 @@ public record Life(Bench bench, RunResult result) {
                                                 speech.name(cell.id()),
                                                 speech.print(cell.charge(), Unit.FRACTION)))
                         .toList();
+        boolean hasButton = !bench.scenario().partsOf(PartKind.SWITCH).isEmpty();
         return speech.say(
-                "life",
+                hasButton ? "life" : "life.no-button",
                 speech.print(RunPlan.USUAL.onS(), Unit.SECOND),
                 speech.print(RunPlan.USUAL.offS(), Unit.SECOND),
                 duration(speech),

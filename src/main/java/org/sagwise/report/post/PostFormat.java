@@ -39,8 +39,8 @@ public enum PostFormat {
      */
     public String write(List<Block> post, Locale locale, Signs signs) {
         return switch (this) {
-            case MARKDOWN -> new MarkdownPost(signs).write(post);
-            case BBCODE -> new BbcodePost(signs).write(post);
+            case MARKDOWN -> MarkedPost.write(post, new Commonmark(), signs);
+            case BBCODE -> MarkedPost.write(post, new Bbcode(), signs);
             case TEXT -> new TextPost(signs).write(post);
             case HTML -> new HtmlPost(locale, signs).write(post);
         };

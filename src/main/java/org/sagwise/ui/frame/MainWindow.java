@@ -118,9 +118,8 @@ public final class MainWindow implements Commands.WindowActions {
         inside = new Subscriptions();
         Wording words = wording.get();
         dialogs = new Dialogs(stage, models.looks(), words);
-        table = new ReadingsWindow(stage, models.bench(), models.looks(), words);
-        inside.add(table::close);
         SideWindows windows = new SideWindows(stage, models.looks());
+        table = new ReadingsWindow(windows, models.bench(), words);
         inside.add(windows::closeAll);
         lead = lead(windows, words);
         ShareDesk desk =

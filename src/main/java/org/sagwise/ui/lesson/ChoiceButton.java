@@ -1,16 +1,14 @@
 package org.sagwise.ui.lesson;
 
 import javafx.css.PseudoClass;
-import javafx.geometry.Orientation;
-import javafx.geometry.Pos;
-import javafx.scene.control.Button;
-import javafx.scene.control.ContentDisplay;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 
+import org.sagwise.ui.command.ContentButton;
+
 /** One answer to choose: a number to press, and the answer in words. */
-final class ChoiceButton extends Button {
+final class ChoiceButton extends ContentButton {
 
     /** How an answer stands once one is chosen. */
     enum Mark {
@@ -23,7 +21,6 @@ final class ChoiceButton extends Button {
     private static final PseudoClass RIGHT = PseudoClass.getPseudoClass("right");
     private static final PseudoClass WRONG = PseudoClass.getPseudoClass("wrong");
 
-    private final HBox content;
     private final Label badge;
 
     ChoiceButton(int place, LiveText words) {
@@ -35,12 +32,9 @@ final class ChoiceButton extends Button {
         badge.setMinWidth(USE_PREF_SIZE);
         HBox.setHgrow(words, Priority.ALWAYS);
         words.setMinWidth(0);
-        content = new HBox(badge, words);
+        HBox content = new HBox(badge, words);
         content.getStyleClass().add("choice-content");
-        setGraphic(content);
-        setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
-        setAlignment(Pos.TOP_LEFT);
-        setMaxWidth(Double.MAX_VALUE);
+        setContent(content);
         setAccessibleText(number + ": " + words.said().replace("*", ""));
     }
 
@@ -52,18 +46,5 @@ final class ChoiceButton extends Button {
         if (mark != Mark.CHOSEN) {
             badge.setText(mark == Mark.RIGHT ? "✓" : "✗");
         }
-    }
-
-    @Override
-    public Orientation getContentBias() {
-        return Orientation.HORIZONTAL;
-    }
-
-    /** As high as the answer needs that is wrapped to the width; a button itself would guess. */
-    @Override
-    protected double computePrefHeight(double width) {
-        double across = snappedLeftInset() + snappedRightInset();
-        double inside = width < 0 ? content.prefWidth(-1) : width - across;
-        return snappedTopInset() + content.prefHeight(inside) + snappedBottomInset();
     }
 }

@@ -1,20 +1,15 @@
 package org.sagwise.ui.lesson;
 
-import javafx.geometry.Orientation;
-import javafx.geometry.Pos;
-import javafx.scene.control.Button;
-import javafx.scene.control.ContentDisplay;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.VBox;
 
 import org.sagwise.lesson.Lesson;
+import org.sagwise.ui.command.ContentButton;
 import org.sagwise.ui.text.Wording;
 
 /** A lesson to begin, and how it stands with it. */
-public final class LessonButton extends Button {
-
-    private final VBox content;
+public final class LessonButton extends ContentButton {
 
     /**
      * @param title what it is called
@@ -26,11 +21,8 @@ public final class LessonButton extends Button {
         getStyleClass().add("example");
         Label state = label(how, style);
         state.setId("standing-" + id);
-        content = new VBox(label(title, "example-title"), state);
-        setGraphic(content);
-        setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
-        setAlignment(Pos.TOP_LEFT);
-        setMaxWidth(Double.MAX_VALUE);
+        VBox content = new VBox(label(title, "example-title"), state);
+        setContent(content);
         setAccessibleText(wording.say("lessons.spoken", title, how));
     }
 
@@ -66,18 +58,5 @@ public final class LessonButton extends Button {
         label.setWrapText(true);
         label.getStyleClass().add(style);
         return label;
-    }
-
-    @Override
-    public Orientation getContentBias() {
-        return Orientation.HORIZONTAL;
-    }
-
-    /** As high as the title needs that is wrapped to the width; a button would guess. */
-    @Override
-    protected double computePrefHeight(double width) {
-        double across = snappedLeftInset() + snappedRightInset();
-        double inside = width < 0 ? content.prefWidth(-1) : width - across;
-        return snappedTopInset() + content.prefHeight(inside) + snappedBottomInset();
     }
 }

@@ -1,9 +1,6 @@
 package org.sagwise.ui.shelf;
 
-import javafx.geometry.Orientation;
 import javafx.geometry.Pos;
-import javafx.scene.control.Button;
-import javafx.scene.control.ContentDisplay;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
 import javafx.scene.image.ImageView;
@@ -11,6 +8,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 
 import org.sagwise.scenario.edit.Good;
+import org.sagwise.ui.command.ContentButton;
 import org.sagwise.ui.text.Wording;
 import org.sagwise.ui.work.DragOut;
 import org.sagwise.ui.work.Workbench;
@@ -23,14 +21,13 @@ import java.util.Locale;
  * One thing on the shelf. Drag it to the bench; or click it, or press Enter on it, and it is in the
  * hand until it is laid down.
  */
-final class ShelfItem extends Button {
+final class ShelfItem extends ContentButton {
 
     /** Between picture and words, in pixels. */
     private static final double GAP = 9;
 
     private final Good good;
     private final Workbench work;
-    private final Label words = new Label();
 
     ShelfItem(Good good, ShelfPictures pictures, Workbench work, Wording wording) {
         this.good = good;
@@ -45,7 +42,7 @@ final class ShelfItem extends Button {
         picture.setFitWidth(ShelfPictures.WIDTH);
         picture.setFitHeight(ShelfPictures.HEIGHT);
         picture.imageProperty().bind(pictures.of(good));
-        words.setText(title);
+        Label words = new Label(title);
         words.setWrapText(true);
         words.setMinWidth(0);
         words.setMaxWidth(Double.MAX_VALUE);
@@ -53,28 +50,13 @@ final class ShelfItem extends Button {
         HBox.setHgrow(words, Priority.ALWAYS);
         HBox content = new HBox(GAP, picture, words);
         content.setAlignment(Pos.CENTER_LEFT);
-        setGraphic(content);
-        setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
+        setContent(content);
         setAlignment(Pos.CENTER_LEFT);
         setMaxWidth(Double.MAX_VALUE);
         setMinWidth(0);
         content.prefWidthProperty().bind(widthProperty().subtract(16));
         setOnAction(event -> take());
         DragOut.of(this, work);
-    }
-
-    @Override
-    public Orientation getContentBias() {
-        return Orientation.HORIZONTAL;
-    }
-
-    /** As high as the title needs that is wrapped to the width; a button itself would guess. */
-    @Override
-    protected double computePrefHeight(double width) {
-        double across = snappedLeftInset() + snappedRightInset();
-        double room = width - across - ShelfPictures.WIDTH - GAP;
-        double high = Math.max(ShelfPictures.HEIGHT, width < 0 ? 0 : words.prefHeight(room));
-        return snappedTopInset() + high + snappedBottomInset();
     }
 
     static String title(Good good, Wording wording) {

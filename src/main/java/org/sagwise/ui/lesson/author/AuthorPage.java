@@ -1,15 +1,13 @@
 package org.sagwise.ui.lesson.author;
 
-import javafx.geometry.Orientation;
-import javafx.geometry.Pos;
 import javafx.scene.control.Button;
-import javafx.scene.control.ContentDisplay;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.VBox;
 
 import org.sagwise.file.LessonFault;
+import org.sagwise.ui.command.ContentButton;
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.scroll.FocusScroll;
 import org.sagwise.ui.text.Wording;
@@ -91,30 +89,12 @@ public final class AuthorPage extends ScrollPane {
     }
 
     /** As high as its words need that are wrapped to its width; a button itself would guess. */
-    private static final class FaultButton extends Button {
-
-        private final FaultCard card;
+    private static final class FaultButton extends ContentButton {
 
         FaultButton(FaultCard card) {
-            this.card = card;
-            setGraphic(card);
-            setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
+            setContent(card);
             getStyleClass().add("example");
-            setAlignment(Pos.TOP_LEFT);
-            setMaxWidth(Double.MAX_VALUE);
             setAccessibleText(card.getAccessibleText());
-        }
-
-        @Override
-        public Orientation getContentBias() {
-            return Orientation.HORIZONTAL;
-        }
-
-        @Override
-        protected double computePrefHeight(double width) {
-            double across = snappedLeftInset() + snappedRightInset();
-            double inside = width < 0 ? card.prefWidth(-1) : width - across;
-            return snappedTopInset() + card.prefHeight(inside) + snappedBottomInset();
         }
     }
 }
