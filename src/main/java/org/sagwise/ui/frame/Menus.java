@@ -1,12 +1,10 @@
 package org.sagwise.ui.frame;
 
-import javafx.beans.value.ObservableValue;
 import javafx.scene.control.Menu;
 import javafx.scene.control.MenuBar;
 import javafx.scene.control.MenuItem;
 
 import org.sagwise.picture.layout.Drawing;
-import org.sagwise.scenario.MeterMode;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.clock.ClockCommands;
 import org.sagwise.ui.command.Command;
@@ -23,7 +21,6 @@ import org.sagwise.ui.prefs.PreferencesModel;
 import org.sagwise.ui.prefs.Shown;
 import org.sagwise.ui.text.Wording;
 import org.sagwise.ui.work.EditCommands;
-import org.sagwise.ui.work.MeterCommands;
 
 import java.nio.file.Path;
 import java.util.List;
@@ -53,9 +50,9 @@ final class Menus {
     }
 
     MenuBar bar() {
-        BenchModel bench = models.bench();
+        Menu bench = BenchMenu.of(commands, models, controls, wording, subscriptions);
         MenuBar bar =
-                new MenuBar(file(), edit(bench), benchMenu(bench), time(), learn(), view(), help());
+                new MenuBar(file(), edit(models.bench()), bench, time(), learn(), view(), help());
         bar.setId("menus");
         bar.setUseSystemMenuBar(true);
         bar.setMinWidth(MenuBar.USE_PREF_SIZE);
@@ -173,51 +170,6 @@ final class Menus {
                 history.redoable()
                         .map(edit -> wording.say("command.redo.named", edit))
                         .orElseGet(() -> wording.say("command.redo")));
-    }
-
-    private Menu benchMenu(BenchModel bench) {
-        return controls.menu(
-                "bench",
-                controls.check(commands.latch(), bench.thumb().latchedProperty()),
-                meter(bench, commands.edits().meter()),
-                controls.line(),
-                controls.item(commands.fit()),
-                controls.item(commands.zoomIn()),
-                controls.item(commands.zoomOut()),
-                controls.line(),
-                controls.item(commands.table()),
-                controls.item(commands.shares().compare()));
-    }
-
-    private Menu meter(BenchModel bench, MeterCommands meter) {
-        List<MenuItem> modes =
-                Stream.of(MeterMode.values())
-                        .map(mode -> controls.choice(meter.to(mode), isOn(bench, mode)))
-                        .toList();
-        Menu menu =
-                controls.menu(
-                        "meter",
-                        controls.item(meter.red()),
-                        controls.item(meter.black()),
-                        controls.line());
-        menu.getItems().addAll(modes);
-        menu.getItems()
-                .addAll(
-                        controls.line(),
-                        controls.item(meter.inLine()),
-                        controls.item(meter.writeDown()),
-                        controls.item(meter.away()));
-        return menu;
-    }
-
-    private static ObservableValue<Boolean> isOn(BenchModel bench, MeterMode mode) {
-        return bench.assessmentProperty()
-                .map(
-                        now ->
-                                now.scenario()
-                                        .probes()
-                                        .filter(probes -> probes.mode() == mode)
-                                        .isPresent());
     }
 
     private Menu time() {
