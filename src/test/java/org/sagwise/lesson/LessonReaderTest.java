@@ -58,6 +58,33 @@ class LessonReaderTest {
     }
 
     @Test
+    void order_ofAnswers_isFreeUnlessItIsToBeKept() {
+        String yaml = LessonFixture.resource("sound.yaml");
+        assertEquals(Step.Order.ANY, firstQuestion(yaml).order());
+        String kept = yaml.replaceFirst("(?m)^( +)choices:", "$1order: kept\n$1choices:");
+        assertEquals(Step.Order.KEPT, firstQuestion(kept).order());
+
+        LessonReading wrong = LessonFixture.read(kept.replace("order: kept", "order: mixed"));
+        assertEquals(
+                List.of(LessonProblem.UNKNOWN_WORD),
+                wrong.faults().stream().map(it -> it.finding().problem()).toList());
+    }
+
+    private static Step.Choose firstQuestion(String yaml) {
+        LessonReading reading = LessonFixture.read(yaml);
+        return reading
+                .lesson()
+                .orElseThrow(
+                        () -> new AssertionError(LessonFixture.texts(reading.faults()).toString()))
+                .steps()
+                .stream()
+                .filter(Step.Choose.class::isInstance)
+                .map(Step.Choose.class::cast)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
     void text_ofEveryProblem_fillsItsBlanks() {
         LessonReading reading = LessonFixture.read(LessonFixture.resource("mistakes.yaml"));
 

@@ -1,6 +1,7 @@
 package org.sagwise.ui.bench;
 
 import javafx.beans.value.ObservableValue;
+import javafx.scene.AccessibleAttribute;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
 import javafx.scene.layout.BorderPane;
@@ -9,18 +10,20 @@ import org.sagwise.caution.Assessment;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.picture.scene.BenchView;
 import org.sagwise.scenario.Part;
-import org.sagwise.ui.canvas.CanvasLayer;
+import org.sagwise.ui.canvas.Painting;
+import org.sagwise.ui.canvas.PictureLayer;
 import org.sagwise.ui.model.BenchModel;
 import org.sagwise.ui.model.Lit;
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.text.PartTexts;
 import org.sagwise.ui.text.Wording;
+import org.sagwise.ui.theme.AppliedLooks;
 import org.sagwise.ui.theme.LooksModel;
 
-import java.awt.Graphics2D;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.Executor;
 import java.util.stream.Collectors;
 
 /**
@@ -33,25 +36,28 @@ public final class BesidePane extends BorderPane {
     private final LooksModel looks;
     private final Wording wording;
     private final Label title = new Label();
-    private final CanvasLayer canvas = new CanvasLayer(this::paint);
+    private final PictureLayer<Painting> canvas;
     private Optional<Assessment> shown = Optional.empty();
-    private Optional<SetOut> setOut = Optional.empty();
+    private volatile Optional<SetOut> setOut = Optional.empty();
 
     /** A bench as it was set out for a size. */
     private record SetOut(Scenery scenery, double width, double height) {}
 
     /**
      * @param beside what is shown; nothing while it is empty
+     * @param painter where it is painted
      */
     public BesidePane(
             ObservableValue<Optional<Assessment>> beside,
             BenchModel bench,
             LooksModel looks,
+            Executor painter,
             Wording wording,
             Subscriptions subscriptions) {
         this.bench = bench;
         this.looks = looks;
         this.wording = wording;
+        canvas = new PictureLayer<>(this::painting, painter, painted -> {});
         setId("beside");
         getStyleClass().addAll("bench", "beside");
         setAccessibleRole(AccessibleRole.TEXT);
@@ -76,47 +82,56 @@ public final class BesidePane extends BorderPane {
 
     private void tell(Assessment now) {
         title.setText(wording.say("beside.title", now.scenario().title()));
+    }
+
+    /** Put together when it is asked for: time passes many times a second. */
+    @Override
+    public Object queryAccessibleAttribute(AccessibleAttribute attribute, Object... parameters) {
+        return attribute == AccessibleAttribute.TEXT
+                ? shown.map(this::spoken).orElse("")
+                : super.queryAccessibleAttribute(attribute, parameters);
+    }
+
+    private String spoken(Assessment now) {
         Set<String> parts =
                 now.scenario().parts().stream().map(Part::id).collect(Collectors.toSet());
         List<String> readings = new PartTexts(wording).lit(now, Lit.of(parts, Set.of()));
-        setAccessibleText(title.getText() + ". " + String.join(". ", readings));
+        return title.getText() + ". " + String.join(". ", readings);
     }
 
-    private void paint(Graphics2D graphics, double width, double height) {
-        shown.ifPresent(now -> paint(graphics, width, height, now));
-    }
-
-    private void paint(Graphics2D graphics, double width, double height, Assessment now) {
+    private Painting painting() {
+        if (shown.isEmpty()) {
+            return (surface, width, height) -> {};
+        }
         // What the bench would be warned of must not give a prediction away.
         boolean due = bench.thumb().lockedProperty().get();
-        Scenery scenery = scenery(due ? now.saying(List.of()) : now, width, height);
-        BenchView view = BenchView.fit(scenery.bounds(), width, height);
-        scenery.paintStill(graphics, view, Set.of());
-        if (scenery.isMoving()) {
-            scenery.paintMoving(graphics, view);
-        }
+        Assessment now = due ? shown.get().saying(List.of()) : shown.get();
+        AppliedLooks as = looks.get();
+        return (surface, width, height) -> {
+            Scenery scenery = scenery(now, as, width, height);
+            BenchView view = BenchView.fit(scenery.bounds(), width, height);
+            scenery.paintStill(surface, view, Set.of());
+            if (scenery.isMoving()) {
+                scenery.paintMoving(surface, view);
+            }
+        };
     }
 
     /** Time passes many times a second; where everything lies is worked out once. */
-    private Scenery scenery(Assessment now, double width, double height) {
+    private Scenery scenery(Assessment now, AppliedLooks as, double width, double height) {
         Scenery scenery =
                 setOut.filter(it -> it.width() == width && it.height() == height)
                         .map(SetOut::scenery)
-                        .filter(it -> it.lies(now.scenario(), looks.get()))
+                        .filter(it -> it.lies(now.scenario(), as))
                         .map(it -> it.with(now))
-                        .orElseGet(() -> fresh(now, width, height));
+                        .orElseGet(() -> fresh(now, as, width, height));
         setOut = Optional.of(new SetOut(scenery, width, height));
         return scenery;
     }
 
-    private Scenery fresh(Assessment now, double width, double height) {
+    private Scenery fresh(Assessment now, AppliedLooks as, double width, double height) {
         BenchLayout layout =
-                SettingOut.of(
-                        now.scenario(),
-                        looks.get().textScale(),
-                        looks.get().drawing(),
-                        width,
-                        height);
-        return Scenery.of(now, layout, looks.get(), wording.locale());
+                SettingOut.of(now.scenario(), as.textScale(), as.drawing(), width, height);
+        return Scenery.of(now, layout, as, wording.locale());
     }
 }

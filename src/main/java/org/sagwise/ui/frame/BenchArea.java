@@ -111,7 +111,13 @@ final class BenchArea {
     /** The bench, and the one that a lesson compares it with, each half of the room. */
     private HBox benches() {
         BesidePane besidePane =
-                new BesidePane(beside, models.bench(), models.looks(), wording, subscriptions);
+                new BesidePane(
+                        beside,
+                        models.bench(),
+                        models.looks(),
+                        models.painter(),
+                        wording,
+                        subscriptions);
         NextStepHint hint =
                 new NextStepHint(
                         models.bench(),

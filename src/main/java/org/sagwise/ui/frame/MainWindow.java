@@ -229,7 +229,8 @@ public final class MainWindow implements Commands.WindowActions {
                                         lessons.room(),
                                         lessons.desk(),
                                         models.clock(),
-                                        models.bench().thumb()),
+                                        models.bench().thumb(),
+                                        commands.author().author()),
                                 words,
                                 subscriptions));
     }

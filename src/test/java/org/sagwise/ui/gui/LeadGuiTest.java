@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import javafx.scene.AccessibleAttribute;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.Spinner;
@@ -104,15 +105,19 @@ class LeadGuiTest extends GuiTest {
         assertEquals("Step 2 of 14", text("lesson-place"));
     }
 
+    private String spokenBeside() {
+        return (String) node("beside").queryAccessibleAttribute(AccessibleAttribute.TEXT);
+    }
+
     /** The lesson's own texts speak of the bench beside; its button goes down with the other. */
     @Test
     void beside_inAStepThatCompares_followsTheButton() {
         assertEquals("Beside: Two in a row", text("beside-title"));
-        String atRest = node("beside").getAccessibleText();
+        String atRest = spokenBeside();
         work("lead-lead-unlock");
         robot().interact(() -> ((ToggleButton) node("latch")).fire());
         settle();
-        String firing = node("beside").getAccessibleText();
+        String firing = spokenBeside();
 
         assertTrue(atRest.contains("0.00 W"), atRest);
         assertTrue(firing.contains("17.6 W"), firing);

@@ -111,6 +111,25 @@ class PreferencesTest {
     }
 
     @Test
+    void withLessonFolder_putAway_isStillAmongTheRecent(@TempDir Path folder) {
+        Path one = folder.resolve("one");
+        Path two = folder.resolve("two");
+        Preferences open =
+                Preferences.fresh()
+                        .withLessonFolder(Optional.of(one))
+                        .withLessonFolder(Optional.of(two))
+                        .withLessonFolder(Optional.of(one));
+        new DiskSettings(folder).save(open);
+        Preferences next = new DiskSettings(folder).load();
+
+        assertEquals(Optional.of(one), next.lessonFolder());
+        assertEquals(List.of(one, two), next.recentLessons());
+        Preferences away = next.withLessonFolder(Optional.empty());
+        assertEquals(Optional.empty(), away.lessonFolder());
+        assertEquals(List.of(one, two), away.recentLessons());
+    }
+
+    @Test
     void withTextPercent_beyondTheBounds_staysWithinThem() {
         assertEquals(200, Preferences.fresh().withTextPercent(225).textPercent());
         assertEquals(100, Preferences.fresh().withTextPercent(75).textPercent());

@@ -15,7 +15,11 @@ public final class LeadCommands {
 
     private LeadCommands() {}
 
-    public static List<Command> of(LessonRoom room, ClassDesk desk, ClockModel clock, Thumb thumb) {
+    /**
+     * @param author turns authoring mode on and off
+     */
+    public static List<Command> of(
+            LessonRoom room, ClassDesk desk, ClockModel clock, Thumb thumb, Command author) {
         return List.of(
                 Command.of("lead-freeze", () -> freeze(clock, thumb)).by("Shortcut+Shift+F"),
                 Command.of("lead-unlock", thumb::unlock)
@@ -25,7 +29,8 @@ public final class LeadCommands {
                         () -> {
                             desk.clear();
                             room.restart();
-                        }));
+                        }),
+                author);
     }
 
     /**
