@@ -10,6 +10,7 @@ import javafx.scene.control.Menu;
 import javafx.scene.control.MenuBar;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.Spinner;
+import javafx.scene.image.PixelFormat;
 import javafx.scene.image.PixelReader;
 import javafx.scene.image.WritableImage;
 import javafx.scene.robot.Robot;
@@ -30,6 +31,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayDeque;
+import java.util.Arrays;
 import java.util.Deque;
 import java.util.List;
 import java.util.Locale;
@@ -45,6 +47,8 @@ import javax.imageio.ImageIO;
 public final class Screenshots extends Application {
 
     private static final Duration SETTLE = Duration.millis(450);
+    private static final Duration LOOK = Duration.millis(250);
+    private static final int MOST_LOOKS = 12;
 
     private final SagwiseApp app = new SagwiseApp();
     private final Deque<Runnable> steps = new ArrayDeque<>();
@@ -90,11 +94,41 @@ public final class Screenshots extends Application {
         Runnable step = steps.poll();
         if (step != null) {
             // A dialog waits inside the step that opened it; the walk goes on meanwhile.
-            PauseTransition settled = new PauseTransition(SETTLE);
-            settled.setOnFinished(event -> next());
-            settled.play();
+            await(SETTLE, () -> whenStill(0, MOST_LOOKS));
             step.run();
         }
+    }
+
+    /**
+     * Goes on once the screen shows the same twice: the bench is painted behind the scenes, which
+     * takes its time on a busy machine. What moves for ever is not waited for.
+     */
+    private void whenStill(int before, int looks) {
+        int now = look();
+        if (now == before || looks == 0) {
+            next();
+        } else {
+            await(LOOK, () -> whenStill(now, looks - 1));
+        }
+    }
+
+    private static int look() {
+        WritableImage image = new Robot().getScreenCapture(null, Screen.getPrimary().getBounds());
+        int width = (int) image.getWidth();
+        int[] row = new int[width];
+        int sum = 1;
+        for (int y = 0; y < (int) image.getHeight(); y++) {
+            image.getPixelReader()
+                    .getPixels(0, y, width, 1, PixelFormat.getIntArgbInstance(), row, 0, width);
+            sum = 31 * sum + Arrays.hashCode(row);
+        }
+        return sum;
+    }
+
+    private static void await(Duration time, Runnable then) {
+        PauseTransition pause = new PauseTransition(time);
+        pause.setOnFinished(event -> then.run());
+        pause.play();
     }
 
     private void demo(String name) {
