@@ -5,6 +5,7 @@ import org.sagwise.caution.Caution;
 import org.sagwise.caution.Signal;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.picture.layout.Drawing;
+import org.sagwise.picture.layout.PackSense;
 import org.sagwise.picture.layout.PartBox;
 import org.sagwise.picture.look.Theme;
 import org.sagwise.reading.Bench;
@@ -154,11 +155,11 @@ public record BenchScene(
 
     /**
      * Whether a cell stands the wrong way round: because a caution says so, or because the layout
-     * that was computed for it turned it against the others.
+     * that was computed for it turned it against the others of a pack that is not one.
      */
     public boolean isReversed(PartBox cell) {
         boolean placed = !isSchematic() && scenario().placement().containsKey(cell.id());
-        return !placed && cell.quarters() >= 2
+        return !placed && cell.quarters() >= 2 && !PackSense.isOne(scenario(), cell.id())
                 || cautions.stream()
                         .anyMatch(
                                 caution ->
