@@ -1,5 +1,8 @@
 package org.sagwise.cli;
 
+import org.sagwise.file.Saved;
+import org.sagwise.file.ScenarioFiles;
+
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -39,13 +42,28 @@ final class OutputFile {
             call.problem(wrong.get());
             return ExitStatus.WRONG;
         }
+        Path path = Path.of(name);
+        return Files.exists(path) && !Files.isRegularFile(path) ? poured(path, bytes) : kept(bytes);
+    }
+
+    /** Nothing can stand beside a device or a pipe. */
+    private int poured(Path device, byte[] bytes) {
         try {
-            Files.write(Path.of(name), bytes);
+            Files.write(device, bytes);
             return ExitStatus.DONE;
         } catch (IOException failure) {
             call.problem(call.texts().say("out.failed", name, reason(failure)));
             return ExitStatus.WRONG;
         }
+    }
+
+    /** Whole or not at all. */
+    private int kept(byte[] bytes) {
+        if (ScenarioFiles.save(Path.of(name), bytes) instanceof Saved.Failed failed) {
+            call.problem(failed.problem().text(call.locale()));
+            return ExitStatus.WRONG;
+        }
+        return ExitStatus.DONE;
     }
 
     /** Whether this name stands for standard output, as {@code -} stands for standard input. */

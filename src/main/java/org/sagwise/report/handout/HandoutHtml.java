@@ -36,8 +36,9 @@ public final class HandoutHtml {
             .remark { color: #333; font-size: 0.92rem; font-style: italic; }
             .blank { display: flex; gap: 0.5rem; align-items: baseline; margin: 0.4rem 0; }
             .rule { flex: 1; border-bottom: 1px solid #000; min-height: 1.5rem; }
-            figure { margin: 0; }
+            figure { margin: 0; overflow-x: auto; }
             figure svg { width: 100%; height: auto; }
+            @media screen and (max-width: 40rem) { figure svg { min-width: 30rem; } }
             footer { border-top: 1px solid #000; margin-top: 2rem; font-size: 0.85rem; }
             @media print { body { margin: 0; max-width: none; font-size: 10.5pt; } }
             """;

@@ -17,17 +17,24 @@ final class HtmlPost {
               max-width: 46rem; margin: 2rem auto; padding: 0 1rem; color: #1d2430;
               background: #ffffff; }
             h1 { font-size: 1.8rem; line-height: 1.2; }
-            h2 { font-size: 1.25rem; margin-top: 2rem; border-bottom: 1px solid #c5c9d0; }
+            h2 { font-size: 1.25rem; margin-top: 2rem; border-bottom: 1px solid #c5c9d0;
+              break-after: avoid; }
             table { border-collapse: collapse; margin: 1rem 0; }
             th, td { padding: 0.2rem 0.7rem; border-bottom: 1px solid #d9dce1; text-align: right; }
-            th:first-child, td:first-child { text-align: left; padding-left: 0; }
+            td { white-space: nowrap; }
+            th:first-child, td:first-child { text-align: left; padding-left: 0;
+              white-space: normal; overflow-wrap: anywhere; min-width: 5rem; }
+            .wide { overflow-x: auto; }
+            li, p { overflow-wrap: anywhere; }
             .hazard { border-left: 0.35rem solid #8a3b12; padding: 0.1rem 1rem; margin: 1rem 0;
               background: #faf4ef; break-inside: avoid; }
             .hazard p:first-child { font-weight: bold; }
             pre { white-space: pre-wrap; overflow-wrap: anywhere; background: #f3f4f6;
               padding: 0.8rem; font-size: 0.85rem; }
-            figure { margin: 1rem 0; }
+            figure { margin: 1rem 0; overflow-x: auto; }
             figure svg { width: 100%; height: auto; }
+            @media screen and (max-width: 40rem) { h1 { font-size: 1.5rem; }
+              ul, ol { padding-left: 1.4rem; } figure svg { min-width: 36rem; } }
             .notice { border: 1px solid #1d2430; padding: 0.6rem 1rem; break-inside: avoid; }
             @media print { body { margin: 0; max-width: none; font-size: 11pt; }
               figure, table { break-inside: avoid; } }
@@ -103,7 +110,7 @@ final class HtmlPost {
     }
 
     private void table(Block.Table table) {
-        out.append("<table>\n<thead>\n<tr>");
+        out.append("<div class=\"wide\">\n<table>\n<thead>\n<tr>");
         table.heads()
                 .forEach(
                         head ->
@@ -116,7 +123,7 @@ final class HtmlPost {
             row.forEach(cell -> out.append("<td>").append(escaped(cell)).append("</td>"));
             out.append("</tr>\n");
         }
-        out.append("</tbody>\n</table>\n");
+        out.append("</tbody>\n</table>\n</div>\n");
     }
 
     private void element(String tag, String text) {

@@ -4,14 +4,16 @@ import javafx.scene.control.Label;
 import javafx.stage.FileChooser;
 import javafx.stage.Stage;
 
+import org.sagwise.file.Saved;
+import org.sagwise.file.ScenarioFiles;
 import org.sagwise.report.RunCsv;
 import org.sagwise.run.Trace;
 import org.sagwise.ui.dialog.Dialogs;
 
 import java.io.File;
-import java.io.IOException;
-import java.nio.file.Files;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Optional;
 
 /** Writes what the clock has recorded to a file that a spreadsheet reads. */
@@ -31,22 +33,23 @@ public final class CourseSaver {
                 .add(new FileChooser.ExtensionFilter(texts.word("save.kind"), "*" + ENDING));
         Optional<File> chosen = Optional.ofNullable(chooser.showSaveDialog(stage));
         clock.course()
-                .flatMap(course -> chosen.flatMap(file -> write(course, file.toPath())))
+                .flatMap(
+                        course ->
+                                chosen.flatMap(
+                                        file -> write(course, file.toPath(), texts.locale())))
                 .ifPresent(failure -> tell(failure, texts, dialogs));
     }
 
     /**
-     * Writes a course as a table.
+     * Writes a course as a table, whole or not at all.
      *
      * @return what went wrong; empty if it is written
      */
-    static Optional<String> write(Trace course, Path file) {
-        try {
-            Files.writeString(file, RunCsv.of(course));
-            return Optional.empty();
-        } catch (IOException failure) {
-            return Optional.of(failure.toString());
-        }
+    static Optional<String> write(Trace course, Path file, Locale locale) {
+        byte[] table = RunCsv.of(course).getBytes(StandardCharsets.UTF_8);
+        return ScenarioFiles.save(file, table) instanceof Saved.Failed failed
+                ? Optional.of(failed.problem().text(locale))
+                : Optional.empty();
     }
 
     private static void tell(String failure, ClockTexts texts, Dialogs dialogs) {

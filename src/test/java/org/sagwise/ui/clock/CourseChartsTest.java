@@ -76,7 +76,7 @@ class CourseChartsTest {
         Trace course = record();
         Path file = folder.resolve("run.csv");
 
-        assertEquals(Optional.empty(), CourseSaver.write(course, file));
+        assertEquals(Optional.empty(), CourseSaver.write(course, file, Locale.ENGLISH));
         assertEquals(RunCsv.of(course), Files.readString(file));
     }
 
@@ -84,6 +84,17 @@ class CourseChartsTest {
     void table_whereNothingCanBeWritten_saysWhy(@TempDir Path folder) {
         Path file = folder.resolve("missing").resolve("run.csv");
 
-        assertTrue(CourseSaver.write(record(), file).isPresent());
+        assertTrue(CourseSaver.write(record(), file, Locale.ENGLISH).isPresent());
+    }
+
+    @Test
+    void table_inPlaceOfAnOlderOne_leavesNothingBeside(@TempDir Path folder) throws IOException {
+        Path file = Files.writeString(folder.resolve("run.csv"), "older");
+
+        assertEquals(Optional.empty(), CourseSaver.write(record(), file, Locale.ENGLISH));
+        try (var beside = Files.list(folder)) {
+            assertEquals(List.of(file), beside.toList());
+        }
+        assertTrue(Files.readString(file).length() > 100);
     }
 }
