@@ -20,6 +20,7 @@ import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.motion.Beat;
 import org.sagwise.ui.prefs.PreferencesModel;
 import org.sagwise.ui.prefs.Shown;
+import org.sagwise.ui.text.Figure;
 import org.sagwise.ui.theme.LooksModel;
 
 import java.util.List;
@@ -36,7 +37,7 @@ public final class ClockStrip extends HBox {
     private final ClockModel clock;
     private final ClockTexts texts;
     private final LooksModel looks;
-    private final Label time = new Label();
+    private final Figure time = new Figure();
     private final Label presses = new Label();
     private final Label aside = new Label();
     private final StackPane course = new StackPane();
@@ -65,9 +66,8 @@ public final class ClockStrip extends HBox {
                         small(commands.stepBack(), "step-back", controls),
                         small(commands.stepOn(), "step-on", controls),
                         small(commands.pressOn(), "press-on", controls));
-        time.setId("clock-time");
-        time.getStyleClass().add("clock-time");
-        time.setMinWidth(USE_PREF_SIZE);
+        time.label().setId("clock-time");
+        time.label().getStyleClass().add("clock-time");
         presses.setId("clock-presses");
         presses.getStyleClass().addAll("quiet", "clock-presses");
         presses.setMinWidth(USE_PREF_SIZE);

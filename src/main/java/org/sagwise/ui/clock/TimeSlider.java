@@ -42,4 +42,14 @@ final class TimeSlider extends Slider {
         }
         setAccessibleHelp(texts.time(getValue()));
     }
+
+    /** A longer course moves the thumb and nothing around the slider. */
+    @Override
+    public void requestLayout() {
+        if (getSkin() == null || getWidth() == 0) {
+            super.requestLayout();
+        } else {
+            setNeedsLayout(true);
+        }
+    }
 }

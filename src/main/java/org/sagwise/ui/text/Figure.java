@@ -46,7 +46,8 @@ public final class Figure extends Region {
 
     @Override
     protected double computePrefWidth(double height) {
-        widest = Math.max(widest, Math.ceil(label.prefWidth(height)));
+        double asked = Math.max(label.minWidth(height), label.prefWidth(height));
+        widest = Math.max(widest, Math.ceil(asked));
         return widest;
     }
 
