@@ -58,11 +58,11 @@ final class StepBody extends VBox {
         status.ifPresent(label -> label.setText(progress(now)));
     }
 
+    /** What became of earlier predictions stands before anything new, also before a question. */
     private void verdicts(LessonPlayer now) {
-        boolean before = !(now.step() instanceof Step.Choose);
-        if (before) {
-            now.verdicts().forEach(it -> getChildren().add(VerdictCard.answering(it, wording)));
-        }
+        now.verdicts().stream()
+                .filter(it -> it.step() != now.at())
+                .forEach(it -> getChildren().add(VerdictCard.answering(it, wording)));
     }
 
     private void text(LessonPlayer now) {
@@ -93,7 +93,9 @@ final class StepBody extends VBox {
         if (now.answers().isOpen()) {
             first = Optional.of(choices.first());
         } else if (check) {
-            now.verdicts().forEach(it -> getChildren().add(VerdictCard.answering(it, wording)));
+            now.verdicts().stream()
+                    .filter(it -> it.step() == now.at())
+                    .forEach(it -> getChildren().add(VerdictCard.answering(it, wording)));
         } else {
             note("lesson.locked-in", "lesson-note");
         }

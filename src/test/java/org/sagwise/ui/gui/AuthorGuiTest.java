@@ -4,7 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import javafx.application.Platform;
 import javafx.scene.control.Label;
+import javafx.scene.control.Menu;
+import javafx.scene.control.MenuBar;
+import javafx.scene.control.MenuItem;
 import javafx.scene.input.KeyCode;
 import javafx.scene.text.Text;
 
@@ -114,6 +118,33 @@ class AuthorGuiTest extends GuiTest {
         Files.writeString(file(), good);
         until(() -> text("author-state").startsWith("✓"));
         assertFalse(robot().lookup("#author-strip .fault").tryQuery().isPresent());
+    }
+
+    @Test
+    void recentFolder_emptiedMeanwhile_saysThatThereIsNoLesson() throws Exception {
+        MenuItem recent = recent();
+        work("button-lesson-leave");
+        Files.delete(file());
+        robot().interact(() -> Platform.runLater(recent::fire));
+        until(() -> isThere("no-lessons"));
+        robot().clickOn("#no-lessons-cancel_close");
+        settle();
+
+        assertEquals("Your folder: my-lesson", heading());
+    }
+
+    private String heading() {
+        return robot().from(node("own-lessons")).lookup(".section-title").queryLabeled().getText();
+    }
+
+    private MenuItem recent() {
+        return ((MenuBar) node("menus"))
+                .getMenus().stream()
+                        .flatMap(menu -> menu.getItems().stream())
+                        .filter(item -> "menu-lessons-recent".equals(item.getId()))
+                        .map(item -> ((Menu) item).getItems().get(0))
+                        .findFirst()
+                        .orElseThrow();
     }
 
     @Test

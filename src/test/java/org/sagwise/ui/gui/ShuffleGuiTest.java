@@ -1,0 +1,74 @@
+package org.sagwise.ui.gui;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.testfx.util.WaitForAsyncUtils;
+
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+
+/** Answers in whatever order chance puts them: nothing here depends on which one it is. */
+class ShuffleGuiTest extends GuiTest {
+
+    private static final String LESSON = "lesson-06-same-watts";
+    private static final String RIGHT = "Both get the same";
+
+    @BeforeEach
+    void openTheLesson() throws Exception {
+        openWith(
+                "{\"notice_read\": 1000, \"language\": \"en\", \"looks\": \"light\","
+                        + " \"answers\": \"shuffled\"}");
+        robot().clickOn("#tab-lessons");
+        WaitForAsyncUtils.waitFor(10, TimeUnit.SECONDS, () -> isThere(LESSON));
+        work(LESSON);
+    }
+
+    private List<String> answers() {
+        return IntStream.rangeClosed(1, 4)
+                .mapToObj(number -> node("choice-" + number).getAccessibleText().substring(3))
+                .toList();
+    }
+
+    private int placeOf(String answer) {
+        return answers().indexOf(answer) + 1;
+    }
+
+    @Test
+    void answers_shuffled_areAllThereAndStayWhereTheyAre() {
+        List<String> before = answers();
+        assertEquals(
+                Set.of(
+                        "The row: 8.4 V are stronger",
+                        "Side by side: 4.2 A are stronger",
+                        "Side by side, parallel always wins",
+                        RIGHT),
+                before.stream().collect(Collectors.toSet()));
+
+        work("choice-" + placeOf(RIGHT));
+        work("button-lesson-leave");
+        robot().clickOn("#tab-lessons");
+        settle();
+        work(LESSON);
+        assertEquals(before, answers());
+    }
+
+    @Test
+    void answer_chosen_isTheOneThatIsShown() {
+        work("choice-" + placeOf(RIGHT));
+        work("button-lesson-next");
+        robot().clickOn("#lesson-number").write("17.64");
+        work("lesson-number-do");
+        work("button-lesson-next");
+        robot().clickOn("#lesson-number").write("17.64");
+        work("lesson-number-do");
+        work("button-lesson-next");
+
+        assertTrue(robot().lookup(".verdict-met").tryQuery().isPresent());
+    }
+}
