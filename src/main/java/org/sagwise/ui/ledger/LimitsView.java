@@ -8,6 +8,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
 import org.sagwise.caution.Assessment;
+import org.sagwise.reading.Bench;
 import org.sagwise.reading.CellReading;
 import org.sagwise.ui.model.BenchModel;
 import org.sagwise.ui.model.Spotlight;
@@ -29,6 +30,7 @@ public final class LimitsView extends VBox {
     static final int MOST_ROWS = 60;
 
     private final Spotlight spotlight;
+    private Bench known;
     private final Wording wording;
     private final GridPane table = new GridPane();
     private final Label remark = new Label();
@@ -65,11 +67,14 @@ public final class LimitsView extends VBox {
 
     private void show(Assessment assessment) {
         List<CellReading> all = assessment.readings().cells();
-        List<CellReading> shown = hardest(all);
-        List<String> ids = shown.stream().map(CellReading::id).toList();
-        if (!ids.equals(List.copyOf(rows.keySet()))) {
-            setOut(ids);
+        if (assessment.bench() != known) {
+            known = assessment.bench();
+            List<String> ids = hardest(known.fired().cells());
+            if (!ids.equals(List.copyOf(rows.keySet()))) {
+                setOut(ids);
+            }
         }
+        List<CellReading> shown = all.stream().filter(cell -> rows.containsKey(cell.id())).toList();
         shown.forEach(cell -> rows.get(cell.id()).show(title(assessment, cell.id()), cell));
         setVisible(!all.isEmpty());
         setManaged(!all.isEmpty());
@@ -79,18 +84,18 @@ public final class LimitsView extends VBox {
         remark.setText(some ? wording.say("limits.hardest", shown.size(), all.size()) : "");
     }
 
-    /** Of many cells those that carry most of their limit, in the order in which they are told. */
-    private static List<CellReading> hardest(List<CellReading> all) {
-        if (all.size() <= MOST_ROWS) {
-            return all;
-        }
+    /**
+     * Of many cells those that carry most of their limit while the button is held, in the order in
+     * which they are told. They stay the same whatever time brings.
+     */
+    private static List<String> hardest(List<CellReading> all) {
         Set<String> hardest =
                 all.stream()
                         .sorted(Comparator.comparingDouble(LimitsView::ease))
                         .limit(MOST_ROWS)
                         .map(CellReading::id)
                         .collect(Collectors.toSet());
-        return all.stream().filter(cell -> hardest.contains(cell.id())).toList();
+        return all.stream().map(CellReading::id).filter(hardest::contains).toList();
     }
 
     /** The less, the harder a cell works against its limit. */

@@ -11,10 +11,14 @@ import javafx.stage.Stage;
 
 import org.junit.jupiter.api.Test;
 import org.sagwise.file.DemoScenarios;
+import org.sagwise.file.ScenarioFiles;
+import org.sagwise.fixture.Packs;
+import org.testfx.util.WaitForAsyncUtils;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.concurrent.TimeUnit;
 
 /** Opening files, broken ones too, and what happens to unsaved changes. */
 class FilesGuiTest extends GuiTest {
@@ -55,6 +59,30 @@ class FilesGuiTest extends GuiTest {
 
         assertFalse(isThere("troubles"));
         assertEquals("Two cells side by side", text("bench-title"));
+    }
+
+    @Test
+    void open_manyCells_listsThoseThatWorkHardestAndSaysSo() throws Exception {
+        Path file = folder().resolve("many.sagwise.json");
+        ScenarioFiles.save(file, Packs.of(14, 7).released());
+        open(file.toString());
+
+        assertEquals("14 × 7", text("bench-title"));
+        assertEquals(60, robot().lookup("#limits .load-bar").queryAll().size());
+        assertTrue(text("limits-remark").startsWith("60 of 98 cells"), text("limits-remark"));
+    }
+
+    @Test
+    void open_aVeryLargeBench_isSetOutWhileThePresentOneStays() throws Exception {
+        Path file = folder().resolve("large.sagwise.json");
+        ScenarioFiles.save(file, Packs.of(20, 10).released());
+        open(file.toString());
+
+        WaitForAsyncUtils.waitFor(
+                60, TimeUnit.SECONDS, () -> text("bench-title").equals("20 × 10"));
+        settle();
+        assertFalse(node("opening").isVisible());
+        assertTrue(isThere("part-c19-9"));
     }
 
     @Test
