@@ -1,6 +1,5 @@
 package org.sagwise.report.handout;
 
-import org.commonmark.parser.Parser;
 import org.commonmark.renderer.html.HtmlRenderer;
 import org.sagwise.picture.figure.BenchFigure;
 import org.sagwise.report.handout.Handout.Blank;
@@ -43,7 +42,6 @@ public final class HandoutHtml {
             @media print { body { margin: 0; max-width: none; font-size: 10.5pt; } }
             """;
 
-    private final Parser parser = Parser.builder().build();
     private final HtmlRenderer renderer =
             HtmlRenderer.builder().escapeHtml(true).sanitizeUrls(true).build();
 
@@ -151,7 +149,7 @@ public final class HandoutHtml {
     }
 
     private String markdown(String text) {
-        return renderer.render(InertMarkdown.of(parser.parse(text)));
+        return renderer.render(InertMarkdown.parse(text));
     }
 
     private static String escaped(String text) {

@@ -1,6 +1,5 @@
 package org.sagwise.report.handout;
 
-import org.commonmark.parser.Parser;
 import org.commonmark.renderer.text.TextContentRenderer;
 import org.sagwise.picture.figure.PdfSheets;
 import org.sagwise.picture.look.Typeface.Weight;
@@ -22,7 +21,6 @@ public final class HandoutPdf {
     private static final float INDENT = PdfSheets.LEFT + 22;
     private static final float FIGURE = 440;
 
-    private final Parser parser = Parser.builder().build();
     private final TextContentRenderer plain = TextContentRenderer.builder().build();
     private final PdfSheets sheets;
 
@@ -175,6 +173,6 @@ public final class HandoutPdf {
     }
 
     private String text(String markdown) {
-        return plain.render(parser.parse(markdown)).strip();
+        return plain.render(InertMarkdown.parse(markdown)).strip();
     }
 }

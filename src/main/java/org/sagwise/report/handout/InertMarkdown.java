@@ -5,14 +5,21 @@ import org.commonmark.node.Image;
 import org.commonmark.node.Link;
 import org.commonmark.node.Node;
 import org.commonmark.node.Text;
+import org.commonmark.parser.Parser;
 
 /** Takes links and pictures out of Markdown, which may come from strangers: their words stay. */
 final class InertMarkdown extends AbstractVisitor {
 
+    /** Lists and quotes within one another; beyond that the signs stand as they were written. */
+    private static final int DEEPEST = 50;
+
+    private static final Parser PARSER = Parser.builder().maxOpenBlockParsers(DEEPEST).build();
+
     private InertMarkdown() {}
 
-    /** The same document, changed: a link is its words and its address, a picture its words. */
-    static Node of(Node document) {
+    /** The document in a text: a link is its words and its address, a picture its words. */
+    static Node parse(String text) {
+        Node document = PARSER.parse(text);
         document.accept(new InertMarkdown());
         return document;
     }

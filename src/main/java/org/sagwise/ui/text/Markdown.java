@@ -33,7 +33,10 @@ import org.commonmark.parser.Parser;
  */
 public final class Markdown {
 
-    private static final Parser PARSER = Parser.builder().build();
+    /** Lists and quotes within one another; beyond that the signs stand as they were written. */
+    private static final int DEEPEST = 50;
+
+    private static final Parser PARSER = Parser.builder().maxOpenBlockParsers(DEEPEST).build();
 
     private Markdown() {}
 

@@ -135,7 +135,7 @@ class HandoutTest {
         String html = HandoutHtml.write(List.of(hostile));
 
         assertFalse(html.contains("<script>a") || html.contains("<img"), html);
-        assertFalse(html.contains("javascript:"), html);
+        assertFalse(html.contains("href"), "an address is text: " + html);
     }
 
     @Test
