@@ -33,6 +33,7 @@ public final class NextStepHint extends Label {
         Runnable tell = () -> tell(bench.assessment(), taught.getValue());
         subscriptions.onChange(bench.assessmentProperty(), tell);
         subscriptions.onChange(taught, tell);
+        tell.run();
     }
 
     private void tell(Assessment now, boolean taught) {
