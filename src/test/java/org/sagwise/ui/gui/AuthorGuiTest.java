@@ -30,6 +30,8 @@ class AuthorGuiTest extends GuiTest {
 
     private static final String OWN = "lesson-own-my-lesson";
 
+    private static final long LONGEST_MS = 30_000;
+
     private Path lesson;
 
     @BeforeEach
@@ -47,9 +49,15 @@ class AuthorGuiTest extends GuiTest {
         work(OWN);
     }
 
-    /** The program looks at the folder by itself; how soon does not matter here. */
+    /**
+     * The program looks at the folder by itself; how soon does not matter here. It is asked on the
+     * thread of the window, where nothing is half rebuilt.
+     */
     private static void until(Callable<Boolean> condition) throws Exception {
-        WaitForAsyncUtils.waitFor(60, TimeUnit.SECONDS, condition);
+        WaitForAsyncUtils.waitFor(
+                60,
+                TimeUnit.SECONDS,
+                () -> WaitForAsyncUtils.waitForAsyncFx(LONGEST_MS, condition));
     }
 
     private Path file() {
