@@ -10,22 +10,16 @@ import org.sagwise.lesson.Lesson;
 import org.sagwise.lesson.LessonPlayer;
 import org.sagwise.lesson.Naming;
 import org.sagwise.lesson.Shuffle;
-import org.sagwise.lesson.Step;
 import org.sagwise.part.Catalogue;
-import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.file.Documents;
 import org.sagwise.ui.model.BenchModel;
-import org.sagwise.ui.model.Lit;
 
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 
 /**
  * A lesson on the bench: lays out what each step asks for, watches what the learner does with it,
@@ -261,7 +255,7 @@ public final class LessonRoom {
         if (!next.mayTouch()) {
             bench.thumb().lock();
         }
-        bench.spotlight().show(lit(next.step(), bench.scenario()));
+        bench.spotlight().show(StepLight.of(next.step(), bench.scenario()));
         laying = false;
         fit.run();
         patience.begin();
@@ -274,7 +268,7 @@ public final class LessonRoom {
         if (next.bench().fired() != bench.thumb().isDown()) {
             bench.thumb().start(next.bench().fired());
         }
-        bench.spotlight().show(lit(next.step(), bench.scenario()));
+        bench.spotlight().show(StepLight.of(next.step(), bench.scenario()));
         laying = false;
         fit.run();
         player.set(Optional.of(next.edited(present())));
@@ -298,16 +292,5 @@ public final class LessonRoom {
             atSummary.set(false);
             player.set(Optional.empty());
         }
-    }
-
-    private static Lit lit(Step step, Scenario bench) {
-        List<String> look = step.head().look();
-        List<Link> links = bench.links();
-        return Lit.of(
-                look.stream().filter(id -> bench.part(id).isPresent()).toList(),
-                IntStream.range(0, links.size())
-                        .filter(i -> links.get(i).id().filter(look::contains).isPresent())
-                        .boxed()
-                        .collect(Collectors.toSet()));
     }
 }
