@@ -133,8 +133,11 @@ class ReachTest {
     @Test
     void scenario_fullOfAddresses_makesAPostWithoutAny() {
         String words =
-                "![x](http://192.0.2.1/a.png) [y](file:///etc/passwd) <img src=http://192.0.2.1/b>"
-                    + " <a href='http://192.0.2.1'>c</a> &#x68;ttp://192.0.2.1 url(//192.0.2.1)";
+                """
+                ![x](http://192.0.2.1/a.png) [y](file:///etc/passwd)
+                <img src=http://192.0.2.1/b> <a href='http://192.0.2.1'>c</a>
+                &#x68;ttp://192.0.2.1 url(//192.0.2.1)
+                """;
         Scenario scenario =
                 Answers.READER
                         .read(DemoScenarios.bytes("thin-wire"))
