@@ -56,7 +56,7 @@ final class BeforeAfter {
         for (Part coil : before.scenario().partsOf(PartKind.COIL)) {
             rows.add(
                     List.of(
-                            speech.say("row.coil", coil.name()),
+                            speech.say("row.coil", speech.name(coil.id())),
                             watts(before, coil),
                             watts(after, coil)));
         }
@@ -83,7 +83,7 @@ final class BeforeAfter {
     private void cell(String key, Part cell, Function<Assessment, Readings> moment) {
         rows.add(
                 List.of(
-                        speech.say(key, cell.name()),
+                        speech.say(key, speech.name(cell.id())),
                         amps(moment.apply(before).cell(cell.id())),
                         amps(moment.apply(after).cell(cell.id()))));
     }

@@ -113,7 +113,17 @@ public final class Explanation {
         String title = assessment.scenario().title();
         post.add(new Block.Title(title.isBlank() ? speech.say("untitled") : title));
         post.add(new Paragraph(new Shape(speech, assessment.bench()).line() + " " + verdict()));
+        firstAid();
         materials.pictures().stream().limit(1).forEach(post::add);
+    }
+
+    /** What cannot wait until the rest is read, for somebody who has it in the hand or the bag. */
+    private void firstAid() {
+        boolean hurts =
+                !assessment.cautions().isEmpty() && assessment.cautions().get(0).signal().isGrave();
+        if (hurts && !assessment.scenario().partsOf(PartKind.CELL).isEmpty()) {
+            post.add(new Paragraph(speech.say("todo.first")));
+        }
     }
 
     /** The whole of it in a sentence, for those who read no further. */
@@ -180,11 +190,6 @@ public final class Explanation {
                 .forEach(caution -> advice.add(CautionTexts.advice(caution, speech.locale())));
         if (!advice.isEmpty()) {
             post.add(heading("head.todo"));
-            boolean hurts = assessment.cautions().get(0).signal().isGrave();
-            boolean cells = !assessment.scenario().partsOf(PartKind.CELL).isEmpty();
-            if (hurts && cells) {
-                post.add(new Paragraph(speech.say("todo.first")));
-            }
             post.add(new Block.Steps(List.copyOf(advice)));
         }
     }

@@ -80,7 +80,7 @@ public final class Workbench {
     private final ReadOnlyIntegerWrapper moves = new ReadOnlyIntegerWrapper();
     private final ReadOnlyStringWrapper message = new ReadOnlyStringWrapper("");
     private Ground ground;
-    private List<?> links = List.of();
+    private List<List<TerminalRef>> links = List.of();
     private List<String> notes = List.of();
 
     /**
@@ -190,14 +190,18 @@ public final class Workbench {
         return new Surface(bench.scenario(), ground.lying());
     }
 
-    /** Forgets what is no longer there; joints are counted anew when any of them changed. */
+    /** Forgets what is no longer there; joints are counted anew when other ends are joined. */
     private void follow() {
         say("");
         Lit old = hands.chosen();
         Set<String> there = new HashSet<>(old.parts());
         there.retainAll(bench.scenario().parts().stream().map(Part::id).toList());
-        boolean sameLinks = links.equals(bench.scenario().links());
-        links = bench.scenario().links();
+        List<List<TerminalRef>> ends =
+                bench.scenario().links().stream()
+                        .map(link -> List.of(link.from(), link.to()))
+                        .toList();
+        boolean sameLinks = links.equals(ends);
+        links = ends;
         List<String> noted = bench.scenario().notes().stream().map(Note::on).toList();
         boolean sameNotes = notes.equals(noted);
         notes = noted;

@@ -4,63 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import javafx.geometry.Bounds;
 import javafx.scene.input.KeyCode;
-import javafx.scene.input.MouseButton;
 
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 /** Building, turning, joining and taking apart, by mouse and by keyboard. */
-class BuildingGuiTest extends GuiTest {
-
-    private static final String CELL = "shelf-inr18650-2500-20A";
-    private static final String COIL = "shelf-coil-1ohm-40W";
-    private static final String BUTTON = "shelf-button";
-
-    @BeforeEach
-    void openAnEmptyBench() throws Exception {
-        open();
-        robot().push(KeyCode.CONTROL, KeyCode.N);
-        settle();
-        robot().clickOn("#tab-shelf");
-        settle();
-    }
-
-    /** Drags something from the shelf to a place on the bench, in parts of its size. */
-    private void drag(String good, double x, double y) {
-        find(good);
-        robot().drag("#" + good, MouseButton.PRIMARY);
-        Bounds bench = boundsOf("bench");
-        double toX = bench.getMinX() + x * bench.getWidth();
-        double toY = bench.getMinY() + y * bench.getHeight();
-        robot().moveTo(toX, toY).drop();
-        settle();
-    }
-
-    /** The shelf is long; a search brings what is wanted to where it can be seen. */
-    private void find(String good) {
-        robot().clickOn("#shelf-search").push(KeyCode.CONTROL, KeyCode.A);
-        robot().write(wordsFor(good));
-        settle();
-    }
-
-    private static String wordsFor(String good) {
-        return switch (good) {
-            case CELL -> "INR 18650 2500";
-            case COIL -> "1 40 W";
-            default -> "button";
-        };
-    }
-
-    private Bounds boundsOf(String id) {
-        return node(id).localToScreen(node(id).getBoundsInLocal());
-    }
-
-    private void join(String one, String other) {
-        robot().clickOn("#terminal-" + one).clickOn("#terminal-" + other);
-        settle();
-    }
+class BuildingGuiTest extends HandsGuiTest {
 
     private void buildPair() {
         drag(CELL, 0.25, 0.5);
@@ -73,17 +22,6 @@ class BuildingGuiTest extends GuiTest {
         join("B-plus", "fire-1");
         join("fire-2", "coil-1");
         join("coil-2", "B-minus");
-    }
-
-    /** Space fires from anywhere but a field in which one types. */
-    private String firedWatts() {
-        robot().interact(() -> node("bench").requestFocus());
-        robot().press(KeyCode.SPACE);
-        settle();
-        String watts = text("ledger-coils-watts");
-        robot().release(KeyCode.SPACE);
-        settle();
-        return watts;
     }
 
     /** 22 mΩ each, 3 mΩ of button: 4.2 V / (1 + 0.011 + 0.003) Ω = 4.142 A, 17.16 W in 1 Ω. */
@@ -194,17 +132,6 @@ class BuildingGuiTest extends GuiTest {
 
         fill("ohm", "300 mΩ");
         assertFalse(isThere("error-ohm"));
-    }
-
-    private void open(String part) {
-        robot().clickOn("#part-" + part).push(KeyCode.ENTER);
-        settle();
-    }
-
-    private void fill(String field, String value) {
-        robot().interact(() -> node("field-" + field).requestFocus());
-        robot().push(KeyCode.CONTROL, KeyCode.A).write(value).push(KeyCode.ENTER);
-        settle();
     }
 
     /**
