@@ -96,8 +96,10 @@ public final class Names {
     }
 
     private String of(PartName name, String part) {
-        if (name.isPlain()) {
-            return texts.say("of.only." + name.kind().word());
+        String kind = name.kind().word();
+        boolean saysKindAlone = part.equalsIgnoreCase(texts.say("name." + kind, "").strip());
+        if (name.isPlain() || saysKindAlone) {
+            return texts.say("of.only." + kind);
         }
         return texts.say(name.label().isPresent() ? "of.label" : "of", part);
     }

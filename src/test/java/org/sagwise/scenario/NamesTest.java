@@ -21,7 +21,8 @@ class NamesTest {
                             Part.of("A", PartKind.CELL),
                             Part.of("coil", PartKind.COIL),
                             Part.of("fire", PartKind.SWITCH),
-                            Part.of("old", PartKind.CELL, "label", "Lamp")),
+                            Part.of("old", PartKind.CELL, "label", "Lamp"),
+                            Part.of("wound", PartKind.COIL, "label", "Wicklung")),
                     List.of());
 
     @ParameterizedTest
@@ -34,6 +35,7 @@ class NamesTest {
                 "coil.1 | the coil's first end | Ende 1 der Wicklung | coil end 1",
                 "fire.2 | switch fire's second end | Ende 2 von Taster fire | fire end 2",
                 "old.+ | Lamp's plus | Pluspol von „Lamp“ | Lamp plus",
+                "wound.1 | Wicklung's first end | Ende 1 der Wicklung | Wicklung end 1",
                 "gone.1 | gone's first end | Ende 1 von „gone“ | gone end 1"
             })
     void terminal_inBothLanguages_isWords(String ref, String english, String german, String brief) {
