@@ -240,11 +240,18 @@ public final class BenchPane extends Pane implements Workbench.Ground {
         double width = Math.min(getWidth(), noteEditor.prefWidth(-1));
         double height = Math.min(getHeight(), noteEditor.prefHeight(width));
         Rectangle2D about = scenery.seen(view.get(), work.hands().chosen());
-        double x = Math.max(0, Math.min(getWidth() - width, about.getCenterX() - width / 2));
         double below = about.getMaxY() + EDITOR_GAP;
         double above = about.getMinY() - EDITOR_GAP - height;
-        double y = below + height <= getHeight() ? below : Math.max(0, above);
-        noteEditor.resizeRelocate(x, Math.min(y, getHeight() - height), width, height);
+        boolean beside = above < 0 && below + height > getHeight();
+        double right = about.getMaxX() + EDITOR_GAP;
+        double left = about.getMinX() - EDITOR_GAP - width;
+        double x = beside ? (left < 0 ? right : left) : about.getCenterX() - width / 2;
+        double y = beside ? about.getCenterY() - height / 2 : above < 0 ? below : above;
+        noteEditor.resizeRelocate(
+                Math.max(0, Math.min(getWidth() - width, x)),
+                Math.max(0, Math.min(getHeight() - height, y)),
+                width,
+                height);
     }
 
     @Override
