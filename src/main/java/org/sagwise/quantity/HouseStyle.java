@@ -40,12 +40,25 @@ final class HouseStyle {
 
     private static final Set<String> ZERO_SYMBOLS = Set.of("V", "A", "Ω", "W", "Wh", "s");
 
+    private static final Set<Unit> FLOWS =
+            Set.of(Unit.VOLT, Unit.AMPERE, Unit.WATT, Unit.WATT_HOUR);
+
+    private static final double DUST = 1e-10;
+
     /** Built once: a bench prints hundreds of numbers for every picture. */
     private static final Map<Unit, List<Step>> LADDERS =
             Stream.of(Unit.values())
                     .collect(Collectors.toUnmodifiableMap(unit -> unit, HouseStyle::ladder));
 
     private HouseStyle() {}
+
+    /**
+     * Whether a value is smaller than anything a bench has to show, and what rounding leaves over:
+     * a voltmeter of 10 MΩ still takes some 1e-7 A and 1e-6 W.
+     */
+    static boolean isDust(double value, Unit unit) {
+        return Math.abs(value) < DUST && FLOWS.contains(unit);
+    }
 
     /** The step for this value; NaN, infinities and zero stand on the unit's own step. */
     static Step of(double value, Unit unit) {

@@ -35,7 +35,8 @@ public record QuantityFormat(Locale locale, Signs signs) {
     }
 
     /**
-     * A value as the house prints this unit, with a sensible prefix.
+     * A value as the house prints this unit, with a sensible prefix. What sums of volts, amps and
+     * watts leave over where they cancel prints as zero.
      *
      * @param value in the unit; NaN for "not known"
      */
@@ -43,8 +44,9 @@ public record QuantityFormat(Locale locale, Signs signs) {
         if (unit == Unit.SECOND && Math.abs(value) >= 59.95 && Double.isFinite(value)) {
             return Durations.print(value, this);
         }
-        HouseStyle.Step chosen = HouseStyle.of(value, unit);
-        return print(value, chosen.scale(), chosen.digits());
+        double told = HouseStyle.isDust(value, unit) ? 0 : value;
+        HouseStyle.Step chosen = HouseStyle.of(told, unit);
+        return print(told, chosen.scale(), chosen.digits());
     }
 
     /** As {@link #print(double, Unit)}; an absent value prints as a dash. */

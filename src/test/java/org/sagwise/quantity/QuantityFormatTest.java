@@ -104,6 +104,13 @@ class QuantityFormatTest {
         assertEquals("0.00 V", ENGLISH.print(-0.0, Unit.VOLT));
     }
 
+    /** 4.2 V less 4.2 V in a double: not 0.00000000000000089 mV. */
+    @Test
+    void print_whatCancellingLeavesOver_isZero() {
+        assertEquals("0.00 V", ENGLISH.print(4.2 - (4.1 + 0.1), Unit.VOLT));
+        assertEquals("0.00 A", ENGLISH.print(-5.33e-15, Unit.AMPERE));
+    }
+
     @Test
     void number_halfWay_roundsAwayFromZero() {
         assertEquals("0.13", ENGLISH.number(0.125, Digits.decimals(2)));
