@@ -144,9 +144,9 @@ public final class LessonPlayer {
         return step().head().beside().map(script.named()::get);
     }
 
-    /** Whether the bench may be worked on: not before a prediction is in. */
+    /** Whether the button may be pressed: not before a prediction is in. */
     public boolean mayTouch() {
-        return !step().predicts() || !answers().isOpen();
+        return script.foretoldAt(at).stream().noneMatch(place -> answers.get(place).isOpen());
     }
 
     /** Whether the step is done or shown; steps that only tell something always are. */

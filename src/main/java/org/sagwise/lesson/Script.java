@@ -6,6 +6,7 @@ import org.sagwise.scenario.Scenario;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.OptionalInt;
 
 /**
  * A lesson as it is played: in one language, with its benches made.
@@ -39,6 +40,32 @@ record Script(
     /** What a learner finds who has this bench. */
     Situation situation(Scenario bench) {
         return Situation.of(bench, named, catalogue);
+    }
+
+    /**
+     * Place of the prediction that is to be made before this step may be looked at: its own, or the
+     * one to which what is told about a new bench leads. Empty if there is none.
+     */
+    OptionalInt foretoldAt(int at) {
+        int place = at;
+        if (introduces(at)) {
+            while (place < steps() - 1 && step(place) instanceof Step.Say) {
+                place++;
+            }
+        }
+        return step(place).predicts() ? OptionalInt.of(place) : OptionalInt.empty();
+    }
+
+    /** Whether nothing but telling came since the bench was laid out. */
+    private boolean introduces(int at) {
+        int place = at;
+        while (step(place) instanceof Step.Say) {
+            if (place == 0 || step(place).head().bench().isPresent()) {
+                return true;
+            }
+            place--;
+        }
+        return false;
     }
 
     /** Whether these answers can have been given in this lesson. */

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.TerminalRef;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -34,6 +35,42 @@ class LessonPlayerTest {
         assertFalse(start.mayGoOn());
         assertSame(start, start.next());
         assertTrue(start.choose(1).mayTouch());
+    }
+
+    /** Being welcomed to a bench must not show what is asked about it in the next step. */
+    @Test
+    void mayTouch_toldBeforePrediction_isLockedUntilAnswered() {
+        Step told =
+                new Step.Say(
+                        new Step.Head(
+                                "welcome",
+                                lesson.title(),
+                                Optional.empty(),
+                                Optional.empty(),
+                                List.of(),
+                                Optional.empty()));
+        List<Step> steps = new ArrayList<>(lesson.steps());
+        steps.add(0, told);
+        LessonPlayer welcomed =
+                LessonPlayer.begin(
+                        new Lesson(
+                                lesson.id(),
+                                lesson.title(),
+                                lesson.goal(),
+                                lesson.minutes(),
+                                lesson.evening(),
+                                lesson.needs(),
+                                lesson.note(),
+                                lesson.benches(),
+                                lesson.names(),
+                                steps),
+                        LessonFixture.CATALOGUE,
+                        Locale.ENGLISH);
+
+        assertFalse(welcomed.mayTouch());
+        assertTrue(welcomed.mayGoOn());
+        assertFalse(welcomed.next().mayTouch());
+        assertTrue(welcomed.next().choose(1).back().mayTouch());
     }
 
     @Test
