@@ -1,5 +1,6 @@
 package org.sagwise.ui.dialog;
 
+import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.input.KeyCode;
@@ -9,7 +10,7 @@ import javafx.stage.Screen;
 import javafx.stage.Stage;
 
 import org.sagwise.ui.model.Subscriptions;
-import org.sagwise.ui.theme.LooksModel;
+import org.sagwise.ui.theme.AppliedLooks;
 import org.sagwise.ui.theme.StyleSheets;
 
 import java.util.ArrayList;
@@ -21,10 +22,13 @@ public final class SideWindows {
     private static final double MOST_OF_SCREEN = 0.92;
 
     private final Stage owner;
-    private final LooksModel looks;
+    private final ReadOnlyObjectProperty<AppliedLooks> looks;
     private final List<Stage> open = new ArrayList<>();
 
-    public SideWindows(Stage owner, LooksModel looks) {
+    /**
+     * @param looks what they look like
+     */
+    public SideWindows(Stage owner, ReadOnlyObjectProperty<AppliedLooks> looks) {
         this.owner = owner;
         this.looks = looks;
     }

@@ -9,7 +9,6 @@ import org.sagwise.ui.demo.ExamplesColumn;
 import org.sagwise.ui.frame.LeftColumn.Page;
 import org.sagwise.ui.lesson.LessonColumn;
 import org.sagwise.ui.lesson.LessonList;
-import org.sagwise.ui.lesson.LessonRoom;
 import org.sagwise.ui.lesson.author.AuthorDesk;
 import org.sagwise.ui.lesson.author.AuthorPage;
 import org.sagwise.ui.lesson.author.AuthorStrip;
@@ -27,6 +26,8 @@ final class LeftPages {
 
     private final LeftColumn column;
     private final CardPage card;
+    private final AuthorStrip strip;
+    private final BorderPane lesson;
     private final Models models;
     private final Wording wording;
     private final Subscriptions subscriptions;
@@ -47,8 +48,16 @@ final class LeftPages {
         column.add(Page.CARD, card);
         column.add(Page.EXAMPLES, examples());
         column.add(Page.LESSONS, lessons(commands, controls));
-        column.add(Page.LESSON, lesson(commands, controls));
         AuthorDesk desk = models.lessons().author();
+        strip =
+                new AuthorStrip(
+                        desk,
+                        models.lessons().room(),
+                        () -> column.show(Page.AUTHOR),
+                        wording,
+                        subscriptions);
+        lesson = new BorderPane(running(commands, controls));
+        column.add(Page.LESSON, lesson);
         column.add(
                 Page.AUTHOR,
                 new AuthorPage(desk, () -> column.show(Page.LESSON), wording, subscriptions));
@@ -60,6 +69,15 @@ final class LeftPages {
 
     LeftColumn column() {
         return column;
+    }
+
+    /** Leaves only what is for a class while one looks on. */
+    void project(boolean projected) {
+        column.project(projected);
+        lesson.setBottom(projected ? null : strip);
+        if (projected && column.page().filter(Page.AUTHOR::equals).isPresent()) {
+            column.show(models.lessons().room().player().isPresent() ? Page.LESSON : Page.LESSONS);
+        }
     }
 
     /** Shows the card of what is chosen, ready to be filled in. */
@@ -89,9 +107,9 @@ final class LeftPages {
 
     /** A lesson takes the place of everything else to choose from, but for the parts. */
     private void offer() {
-        boolean lesson = models.lessons().room().player().isPresent();
+        boolean teaching = models.lessons().room().player().isPresent();
         List<Page> pages = new ArrayList<>();
-        if (lesson) {
+        if (teaching) {
             pages.addAll(List.of(Page.LESSON, Page.SHELF, Page.CARD));
         } else {
             pages.addAll(List.of(Page.SHELF, Page.CARD, Page.EXAMPLES, Page.LESSONS));
@@ -100,8 +118,8 @@ final class LeftPages {
         if (desk.authoring().getValue() && desk.folderProperty().get().isPresent()) {
             pages.add(Page.AUTHOR);
         }
-        Page usual = lesson ? Page.LESSON : Page.EXAMPLES;
-        Page shown = column.page().filter(it -> stays(it, lesson, pages)).orElse(usual);
+        Page usual = teaching ? Page.LESSON : Page.EXAMPLES;
+        Page shown = column.page().filter(it -> stays(it, teaching, pages)).orElse(usual);
         column.offer(shown, pages);
     }
 
@@ -127,26 +145,17 @@ final class LeftPages {
                 own, lessons.shelf(), lessons.room(), lessons.book(), wording, subscriptions);
     }
 
-    private BorderPane lesson(Commands commands, Controls controls) {
-        LessonRoom room = models.lessons().room();
-        LessonColumn running =
-                new LessonColumn(
-                        room,
-                        models.lessons().shelf(),
-                        models.lessons().desk(),
-                        commands.lessons(),
-                        controls,
-                        wording,
-                        subscriptions);
-        BorderPane page = new BorderPane(running);
-        page.setBottom(
-                new AuthorStrip(
-                        models.lessons().author(),
-                        room,
-                        () -> column.show(Page.AUTHOR),
-                        wording,
-                        subscriptions));
-        return page;
+    private LessonColumn running(Commands commands, Controls controls) {
+        Models.Lessons lessons = models.lessons();
+        return new LessonColumn(
+                lessons.room(),
+                lessons.shelf(),
+                lessons.desk(),
+                models.looks().projectorProperty(),
+                commands.lessons(),
+                controls,
+                wording,
+                subscriptions);
     }
 
     private ExamplesColumn examples() {

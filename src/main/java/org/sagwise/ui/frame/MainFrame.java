@@ -110,7 +110,7 @@ final class MainFrame extends BorderPane {
                 new Arrangement.Room(getWidth(), getHeight(), models.looks().get().textScale());
         Arrangement now = Arrangement.of(wanted(), room);
         setLeft(now.left() ? left.column() : null);
-        left.column().project(models.looks().projectorProperty().get());
+        left.project(models.looks().projectorProperty().get());
         setRight(now.side() ? side : null);
         pseudoClassStateChanged(ROOMY, now.roomy());
         placeNotice(now.noticeBeside());

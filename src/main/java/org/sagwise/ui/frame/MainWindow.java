@@ -118,10 +118,12 @@ public final class MainWindow implements Commands.WindowActions {
         inside = new Subscriptions();
         Wording words = wording.get();
         dialogs = new Dialogs(stage, models.looks(), words);
-        SideWindows windows = new SideWindows(stage, models.looks());
+        SideWindows windows = new SideWindows(stage, models.looks().property());
+        SideWindows near = new SideWindows(stage, models.looks().nearProperty());
         table = new ReadingsWindow(windows, models.bench(), words);
         inside.add(windows::closeAll);
-        lead = lead(windows, words);
+        inside.add(near::closeAll);
+        lead = lead(near, words);
         ShareDesk desk =
                 new ShareDesk(
                         models.bench(),
@@ -230,6 +232,7 @@ public final class MainWindow implements Commands.WindowActions {
                                         lessons.desk(),
                                         models.clock(),
                                         models.bench().thumb(),
+                                        commands.projector(),
                                         commands.author().author()),
                                 words,
                                 subscriptions));

@@ -1,6 +1,7 @@
 package org.sagwise.ui.lesson;
 
 import javafx.application.Platform;
+import javafx.beans.value.ObservableValue;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -40,6 +41,7 @@ public final class LessonColumn extends BorderPane {
     private final LessonRoom room;
     private final LessonShelf shelf;
     private final ClassDesk desk;
+    private final ObservableValue<Boolean> inClass;
     private final Wording wording;
     private final Label title = new Label();
     private final Label place = new Label();
@@ -52,10 +54,14 @@ public final class LessonColumn extends BorderPane {
     private Optional<Shown> shown = Optional.empty();
     private Optional<StepBody> body = Optional.empty();
 
+    /**
+     * @param inClass whether a class looks on
+     */
     public LessonColumn(
             LessonRoom room,
             LessonShelf shelf,
             ClassDesk desk,
+            ObservableValue<Boolean> inClass,
             LessonCommands commands,
             Controls controls,
             Wording wording,
@@ -63,6 +69,7 @@ public final class LessonColumn extends BorderPane {
         this.room = room;
         this.shelf = shelf;
         this.desk = desk;
+        this.inClass = inClass;
         this.wording = wording;
         this.next = controls.button(commands.next());
         this.leave = controls.button(commands.leave());
@@ -85,6 +92,7 @@ public final class LessonColumn extends BorderPane {
         subscriptions.watch(room.playerProperty(), now -> update());
         subscriptions.onChange(room.atSummaryProperty(), this::update);
         subscriptions.onChange(desk.votesProperty(), this::update);
+        subscriptions.watch(inClass, now -> offerHelp());
     }
 
     private VBox head() {
@@ -161,8 +169,7 @@ public final class LessonColumn extends BorderPane {
         next.setVisible(!wanted.summary);
         next.setManaged(!wanted.summary);
         next.setText(wording.say(now.isLast() ? "lesson.finish" : "command.lesson-next"));
-        helps.setVisible(!wanted.summary);
-        helps.setManaged(!wanted.summary);
+        offerHelp();
         Region content;
         if (wanted.summary) {
             content = new SummaryBody(now, wording);
@@ -180,6 +187,13 @@ public final class LessonColumn extends BorderPane {
         if (moved || inside) {
             focusFirst();
         }
+    }
+
+    /** In a class whoever leads helps from a window of their own, and answers get the room. */
+    private void offerHelp() {
+        boolean offered = !inClass.getValue() && !room.atSummary();
+        helps.setVisible(offered);
+        helps.setManaged(offered);
     }
 
     private TallyChart chart(LessonPlayer now, ClassDesk.Vote vote) {

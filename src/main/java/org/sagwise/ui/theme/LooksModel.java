@@ -11,27 +11,23 @@ import org.sagwise.ui.prefs.PreferencesModel;
 /** The looks that follow from what a person chose and what the system has. */
 public final class LooksModel {
 
-    /** Least size of text on a projector, in percent. */
-    private static final int PROJECTOR_TEXT = 150;
-
-    /** By how much thin lines are thickened on a projector: the last row must see them. */
-    private static final double PROJECTOR_LINES = 2;
-
     private final PreferencesModel preferences;
     private final ReadOnlyBooleanWrapper projector = new ReadOnlyBooleanWrapper(false);
     private final ReadOnlyObjectWrapper<AppliedLooks> applied;
+    private final ReadOnlyObjectWrapper<AppliedLooks> near;
     private SystemLooks system = SystemLooks.UNKNOWN;
 
     public LooksModel(PreferencesModel preferences) {
         this.preferences = preferences;
         this.applied = new ReadOnlyObjectWrapper<>(compute());
-        preferences.property().subscribe((before, now) -> applied.set(compute()));
+        this.near = new ReadOnlyObjectWrapper<>(computeNear());
+        preferences.property().subscribe((before, now) -> update());
     }
 
     /** Takes over what the system was found to look like. */
     public void follow(SystemLooks found) {
         system = found;
-        applied.set(compute());
+        update();
     }
 
     public AppliedLooks get() {
@@ -42,6 +38,11 @@ public final class LooksModel {
         return applied.getReadOnlyProperty();
     }
 
+    /** The looks of a window that is only seen from near by, also while a class looks on. */
+    public ReadOnlyObjectProperty<AppliedLooks> nearProperty() {
+        return near.getReadOnlyProperty();
+    }
+
     /** Whether a class looks on: larger type and fewer panels, until the window is closed. */
     public ReadOnlyBooleanProperty projectorProperty() {
         return projector.getReadOnlyProperty();
@@ -49,18 +50,25 @@ public final class LooksModel {
 
     public void toggleProjector() {
         projector.set(!projector.get());
+        update();
+    }
+
+    private void update() {
+        near.set(computeNear());
         applied.set(compute());
     }
 
     private AppliedLooks compute() {
+        return projector.get() ? computeNear().projected() : computeNear();
+    }
+
+    private AppliedLooks computeNear() {
         Preferences chosen = preferences.get();
         return new AppliedLooks(
                 chosen.looks().on(system.theme()),
-                projector.get()
-                        ? Math.max(chosen.textPercent(), PROJECTOR_TEXT)
-                        : chosen.textPercent(),
+                chosen.textPercent(),
                 chosen.motion().on(system.motion()),
                 chosen.drawing(),
-                projector.get() ? PROJECTOR_LINES : 1);
+                1);
     }
 }

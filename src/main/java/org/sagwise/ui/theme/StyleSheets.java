@@ -1,5 +1,6 @@
 package org.sagwise.ui.theme;
 
+import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.collections.ObservableList;
 
 import org.sagwise.picture.look.Theme;
@@ -29,7 +30,15 @@ public final class StyleSheets {
     /** Keeps the style sheets of a scene or a dialog as the looks have them. */
     public static void follow(
             LooksModel looks, ObservableList<String> sheets, Subscriptions subscriptions) {
-        subscriptions.watch(looks.property(), now -> sheets.setAll(of(now)));
+        follow(looks.property(), sheets, subscriptions);
+    }
+
+    /** Keeps the style sheets of a scene as these looks have them. */
+    public static void follow(
+            ReadOnlyObjectProperty<AppliedLooks> looks,
+            ObservableList<String> sheets,
+            Subscriptions subscriptions) {
+        subscriptions.watch(looks, now -> sheets.setAll(of(now)));
     }
 
     static List<String> of(AppliedLooks looks) {

@@ -178,6 +178,32 @@ class LeadGuiTest extends GuiTest {
         assertTrue(isThere("side"));
     }
 
+    private double letters(String id) {
+        return ((Label) node(id)).getFont().getSize();
+    }
+
+    private boolean isShown(String id) {
+        return node(id).isVisible() && node(id).getParent().isVisible();
+    }
+
+    /** The class reads from far away; who leads reads notes and counts hands near by. */
+    @Test
+    void projector_fromTheInstructorsWindow_enlargesOnlyWhatTheClassSees() {
+        double near = letters("lead-pace-words");
+        double far = letters("lesson-place");
+        assertTrue(isShown("button-lesson-show"));
+
+        work("lead-projector");
+        assertEquals(near, letters("lead-pace-words"), 0.01);
+        assertTrue(letters("lesson-place") > far * 1.3);
+        assertFalse(isShown("button-lesson-show"));
+        assertTrue(isShown("lead-lesson-show"));
+
+        work("lead-projector");
+        assertEquals(far, letters("lesson-place"), 0.01);
+        assertTrue(isShown("button-lesson-show"));
+    }
+
     /** The instructor's window has no menus, and yet its keys work. */
     private void freezeByKeys() {
         robot().interact(() -> ((Stage) node("lead").getScene().getWindow()).toFront());

@@ -16,10 +16,16 @@ public final class LeadCommands {
     private LeadCommands() {}
 
     /**
+     * @param projector turns the larger window for a class on and off
      * @param author turns authoring mode on and off
      */
     public static List<Command> of(
-            LessonRoom room, ClassDesk desk, ClockModel clock, Thumb thumb, Command author) {
+            LessonRoom room,
+            ClassDesk desk,
+            ClockModel clock,
+            Thumb thumb,
+            Command projector,
+            Command author) {
         return List.of(
                 Command.of("lead-freeze", () -> freeze(clock, thumb)).by("Shortcut+Shift+F"),
                 Command.of("lead-unlock", thumb::unlock)
@@ -30,6 +36,7 @@ public final class LeadCommands {
                             desk.clear();
                             room.restart();
                         }),
+                projector,
                 author);
     }
 

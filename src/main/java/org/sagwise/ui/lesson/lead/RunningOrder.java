@@ -4,6 +4,7 @@ import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.VBox;
 
 import org.sagwise.lesson.Lesson;
@@ -21,6 +22,9 @@ import java.util.Optional;
 final class RunningOrder extends VBox {
 
     private static final PseudoClass PRESENT = PseudoClass.getPseudoClass("present");
+
+    /** Widest note about a step, in pixels. */
+    private static final double WORDS_WIDTH = 420;
 
     private final LessonRoom room;
     private final Wording wording;
@@ -89,8 +93,19 @@ final class RunningOrder extends VBox {
             Button button = button(wording.say("lead.step", i + 1, kind), i == now.at());
             button.setId("lead-step-" + (i + 1));
             button.getStyleClass().add("lead-step");
+            button.setTooltip(words(now, steps.get(i)));
             button.setOnAction(event -> room.jump(place));
         }
+    }
+
+    /** What the step says; readings are asked for only when somebody wants to know. */
+    private static Tooltip words(LessonPlayer now, Step step) {
+        Tooltip words = new Tooltip();
+        words.setWrapText(true);
+        words.setMaxWidth(WORDS_WIDTH);
+        words.setOnShowing(
+                event -> words.setText(now.say(step.head().text()).replace("*", "").strip()));
+        return words;
     }
 
     private Button button(String words, boolean present) {
