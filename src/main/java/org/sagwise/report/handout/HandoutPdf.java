@@ -117,7 +117,7 @@ public final class HandoutPdf {
             sheets.box(
                     INDENT - 10,
                     bottom,
-                    PdfSheets.RIGHT - INDENT + 14,
+                    PdfSheets.RIGHT - INDENT + 20,
                     top + SIZE - bottom,
                     item.frame() == Frame.WARNING ? 2 : 0.8f);
             sheets.down(8);
