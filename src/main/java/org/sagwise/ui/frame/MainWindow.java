@@ -166,6 +166,7 @@ public final class MainWindow implements Commands.WindowActions {
         if (scene == null) {
             // First of all that follows the looks: what measures itself then finds the new letters.
             scene = new Scene(new Region());
+            lasting.watch(scene.heightProperty(), high -> models.looks().fit(high.doubleValue()));
             StyleSheets.follow(models.looks(), scene.getStylesheets(), lasting);
         }
         scene.setRoot(new MainFrame(models, commands, words, inside));

@@ -16,16 +16,17 @@ import org.sagwise.ui.prefs.Motion;
 public record AppliedLooks(
         Theme theme, int textPercent, Motion motion, Drawing drawing, double lineScale) {
 
-    /** Least size of text on a projector, in percent. */
-    private static final int PROJECTOR_TEXT = 150;
-
     /** By how much thin lines are thickened on a projector: the last row must see them. */
     private static final double PROJECTOR_LINES = 2;
 
-    /** The same for a class that looks on from further away. */
-    AppliedLooks projected() {
+    /**
+     * The same for a class that looks on from further away.
+     *
+     * @param leastText least size of text, in percent
+     */
+    AppliedLooks projected(int leastText) {
         return new AppliedLooks(
-                theme, Math.max(textPercent, PROJECTOR_TEXT), motion, drawing, PROJECTOR_LINES);
+                theme, Math.max(textPercent, leastText), motion, drawing, PROJECTOR_LINES);
     }
 
     /** Size of text against its usual size, 1 to 2. */

@@ -11,11 +11,21 @@ import org.sagwise.ui.prefs.PreferencesModel;
 /** The looks that follow from what a person chose and what the system has. */
 public final class LooksModel {
 
+    /** Least size of text on a projector, in percent. */
+    private static final int USUAL_TEXT = 150;
+
+    /** The same in a low window, which a projector enlarges more. */
+    private static final int LOW_TEXT = 125;
+
+    /** Height below which a window is low, in pixels. */
+    private static final double LOW_WINDOW = 800;
+
     private final PreferencesModel preferences;
     private final ReadOnlyBooleanWrapper projector = new ReadOnlyBooleanWrapper(false);
     private final ReadOnlyObjectWrapper<AppliedLooks> applied;
     private final ReadOnlyObjectWrapper<AppliedLooks> near;
     private SystemLooks system = SystemLooks.UNKNOWN;
+    private boolean low;
 
     public LooksModel(PreferencesModel preferences) {
         this.preferences = preferences;
@@ -43,6 +53,17 @@ public final class LooksModel {
         return near.getReadOnlyProperty();
     }
 
+    /**
+     * Takes over how high the window is. A beamer throws a small picture as large as a big one, and
+     * with it the letters: they need fewer pixels there, and question and bench need the room.
+     *
+     * @param heightPx in pixels, 0 or more
+     */
+    public void fit(double heightPx) {
+        low = heightPx < LOW_WINDOW;
+        update();
+    }
+
     /** Whether a class looks on: larger type and fewer panels, until the window is closed. */
     public ReadOnlyBooleanProperty projectorProperty() {
         return projector.getReadOnlyProperty();
@@ -59,7 +80,9 @@ public final class LooksModel {
     }
 
     private AppliedLooks compute() {
-        return projector.get() ? computeNear().projected() : computeNear();
+        return projector.get()
+                ? computeNear().projected(low ? LOW_TEXT : USUAL_TEXT)
+                : computeNear();
     }
 
     private AppliedLooks computeNear() {

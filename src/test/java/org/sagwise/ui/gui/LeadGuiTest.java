@@ -195,7 +195,7 @@ class LeadGuiTest extends GuiTest {
 
         work("lead-projector");
         assertEquals(near, letters("lead-pace-words"), 0.01);
-        assertTrue(letters("lesson-place") > far * 1.3);
+        assertTrue(letters("lesson-place") > far * 1.2);
         assertFalse(isShown("button-lesson-show"));
         assertTrue(isShown("lead-lesson-show"));
 
