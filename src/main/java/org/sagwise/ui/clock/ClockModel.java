@@ -43,6 +43,7 @@ public final class ClockModel {
     private final ReadOnlyObjectWrapper<Aside> aside = new ReadOnlyObjectWrapper<>(Aside.NOTHING);
     private Supplier<Along> along = () -> Along.NOTHING;
     private Bench bench;
+    private int opening;
 
     /**
      * @param shown the bench whose time it is
@@ -53,6 +54,7 @@ public final class ClockModel {
         desk = new Desk(threads);
         runDown = new RunDown(desk, threads.front());
         bench = shown.assessment().bench();
+        opening = shown.openings();
         real = new RealTime(nanoTime, press());
         shown.thumb().downProperty().subscribe(this::turned);
         shown.assessmentProperty().subscribe(this::follow);
@@ -261,7 +263,8 @@ public final class ClockModel {
         }
         Scenario before = bench.scenario();
         bench = assessment.bench();
-        boolean opened = shown.history().entries().size() == 1;
+        boolean opened = shown.openings() != opening;
+        opening = shown.openings();
         Optional<RunState> then = timeline.state();
         if (!opened && then.isPresent() && Circuits.areSame(before, bench.scenario())) {
             shown.show(assessment.at(then.get().states(), press()));

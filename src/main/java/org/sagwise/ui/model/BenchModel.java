@@ -26,6 +26,7 @@ public final class BenchModel {
     private final ReadOnlyObjectWrapper<History> history;
     private final ReadOnlyObjectWrapper<Assessment> assessment;
     private List<Caution> cautions;
+    private int openings;
 
     /**
      * @param assess computes everything about a scenario
@@ -41,6 +42,11 @@ public final class BenchModel {
         thumb.lockedProperty().subscribe((before, now) -> put(assessment()));
     }
 
+    /** How many documents have been put on the bench since the first: tells one from another. */
+    public int openings() {
+        return openings;
+    }
+
     /** Puts another document on the bench. The present one is gone. */
     public void open(Scenario scenario) {
         begin(History.of(scenario));
@@ -53,6 +59,7 @@ public final class BenchModel {
 
     private void begin(History first) {
         Scenario scenario = first.present();
+        openings++;
         history.set(first);
         assess();
         spotlight.clear();

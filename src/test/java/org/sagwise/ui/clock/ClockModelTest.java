@@ -244,6 +244,21 @@ class ClockModelTest {
         assertTrue(clock.goingProperty().get());
     }
 
+    /** Nobody has edited anything yet, and still this is the same bench. */
+    @Test
+    void words_inAnotherLanguage_leaveTimeAlone() {
+        clock.go();
+        time.press();
+        time.pass(5);
+        double charge = time.charge();
+        time.bench.rewrite(scenario -> scenario.withTitle("Eine andere"));
+
+        assertEquals(5, time.now().timeS(), 1e-6);
+        assertEquals(charge, time.charge());
+        assertTrue(clock.goingProperty().get());
+        assertEquals(Aside.NOTHING, clock.asideProperty().get());
+    }
+
     @Test
     void document_openedAgain_beginsAtTheStart() {
         clock.go();
