@@ -18,10 +18,16 @@ public final class FlagPainter {
     /** Beside a body narrower than this there is no room within it. */
     private static final int NARROW = 60;
 
+    /** So far below a body a flag's pole ends, where figures stand above it. */
+    private static final int HANGING = 22;
+
     private FlagPainter() {}
 
     static void plant(Pen pen, PartBox box, Signal signal) {
-        plant(pen, box.body().getMaxX() - 8, box.body().getMinY() + 4, signal);
+        Rectangle body = box.body();
+        boolean figuresAbove = box.side() == LabelSide.ABOVE;
+        double y = figuresAbove ? body.getMaxY() + HANGING : body.getMinY() + 4;
+        plant(pen, body.getMaxX() - 8, y, signal);
     }
 
     /** Plants a flag beside a symbol, where neither its lines nor its figures are. */

@@ -109,7 +109,7 @@ public final class BesidePane extends BorderPane {
         AppliedLooks as = looks.get();
         return (surface, width, height) -> {
             Scenery scenery = scenery(now, as, width, height);
-            BenchView view = BenchView.fit(scenery.bounds(), width, height);
+            BenchView view = BenchView.fit(Framing.roomy(scenery.bounds()), width, height);
             scenery.paintStill(surface, view, Set.of());
             if (scenery.isMoving()) {
                 scenery.paintMoving(surface, view);

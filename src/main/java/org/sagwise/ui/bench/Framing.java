@@ -58,7 +58,8 @@ final class Framing {
         }
     }
 
-    private static Rectangle2D roomy(Rectangle2D bounds) {
+    /** The room to be shown for a bench whose things take this much. */
+    static Rectangle2D roomy(Rectangle2D bounds) {
         double wider = Math.max(0, LEAST_ROOM.width - bounds.getWidth()) / 2;
         double higher = Math.max(0, LEAST_ROOM.height - bounds.getHeight()) / 2;
         boolean little = wider > 0 && higher > 0;

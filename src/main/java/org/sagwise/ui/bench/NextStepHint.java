@@ -1,6 +1,7 @@
 package org.sagwise.ui.bench;
 
 import javafx.beans.value.ObservableValue;
+import javafx.css.PseudoClass;
 import javafx.scene.control.Label;
 
 import org.sagwise.caution.Assessment;
@@ -13,6 +14,8 @@ import java.util.Locale;
 
 /** On the felt, while a circuit is being built: what it needs next. */
 public final class NextStepHint extends Label {
+
+    private static final PseudoClass LOW = PseudoClass.getPseudoClass("low");
 
     private final Wording wording;
 
@@ -34,6 +37,16 @@ public final class NextStepHint extends Label {
         subscriptions.onChange(bench.assessmentProperty(), tell);
         subscriptions.onChange(taught, tell);
         tell.run();
+    }
+
+    /** Stands at the foot of the bench, or at its top. */
+    void standLow(boolean low) {
+        pseudoClassStateChanged(LOW, low);
+    }
+
+    /** Between the edge of the bench and the hint, in pixels. */
+    double gap() {
+        return Math.abs(getTranslateY());
     }
 
     private void tell(Assessment now, boolean taught) {

@@ -1,5 +1,6 @@
 package org.sagwise.ui.bench;
 
+import javafx.beans.value.ObservableValue;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -33,7 +34,14 @@ public final class PotentialLegend extends HBox {
     private final Label low = new Label();
     private final Label high = new Label();
 
-    public PotentialLegend(BenchModel bench, Wording wording, Subscriptions subscriptions) {
+    /**
+     * @param coloured whether what is seen is coloured by potential
+     */
+    public PotentialLegend(
+            BenchModel bench,
+            ObservableValue<Boolean> coloured,
+            Wording wording,
+            Subscriptions subscriptions) {
         this.wording = wording;
         setId("potential-legend");
         getStyleClass().add("potential-legend");
@@ -48,7 +56,10 @@ public final class PotentialLegend extends HBox {
             label.getStyleClass().add("quiet");
         }
         getChildren().addAll(title, low, bar, high);
-        subscriptions.watch(bench.assessmentProperty(), this::show);
+        Runnable show = () -> show(bench.assessment(), coloured.getValue());
+        subscriptions.onChange(bench.assessmentProperty(), show);
+        subscriptions.onChange(coloured, show);
+        show.run();
     }
 
     /** What the scale is of; its tooltip says the same. */
@@ -56,10 +67,17 @@ public final class PotentialLegend extends HBox {
         return title;
     }
 
-    private void show(Assessment assessment) {
+    private void show(Assessment assessment, boolean coloured) {
+        setVisible(coloured && hasPotentials(assessment));
         PotentialScale scale = PotentialScale.of(assessment.readings());
         low.setText(wording.volts(scale.lowV()));
         high.setText(wording.volts(scale.highV()));
+    }
+
+    /** Whether there is anything to read off: without a cell nothing has a potential. */
+    private static boolean hasPotentials(Assessment assessment) {
+        return assessment.readings().nodes().values().stream()
+                .anyMatch(potential -> Math.abs(potential) > 0);
     }
 
     private static LinearGradient scale() {

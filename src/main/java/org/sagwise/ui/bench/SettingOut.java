@@ -5,8 +5,11 @@ import org.sagwise.picture.layout.Drawing;
 import org.sagwise.picture.scene.BenchView;
 import org.sagwise.scenario.Scenario;
 
+import java.awt.geom.Rectangle2D;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 
 /**
@@ -40,22 +43,38 @@ public final class SettingOut {
      */
     static BenchLayout of(
             Scenario scenario, double textScale, Drawing drawing, double width, double height) {
-        return of(scenario, textScale, drawing, STRETCHES, width, height);
+        return of(scenario, textScale, drawing, STRETCHES, Framing::roomy, width, height);
     }
 
     /** The same in a small picture, where parts may be smaller against their figures. */
     public static BenchLayout small(
             Scenario scenario, double textScale, double width, double height) {
-        return of(scenario, textScale, Drawing.BENCH, SMALL_STRETCHES, width, height);
+        return of(
+                scenario,
+                textScale,
+                Drawing.BENCH,
+                SMALL_STRETCHES,
+                UnaryOperator.identity(),
+                width,
+                height);
     }
 
+    /**
+     * @param shown the room that is shown for what a bench takes
+     */
     private static BenchLayout of(
             Scenario scenario,
             double textScale,
             Drawing drawing,
             List<Double> stretches,
+            UnaryOperator<Rectangle2D> shown,
             double width,
             double height) {
+        ToDoubleFunction<BenchLayout> seen =
+                layout ->
+                        layout.textScale()
+                                * BenchView.fit(shown.apply(layout.bounds()), width, height)
+                                        .scale();
         List<BenchLayout> layouts =
                 tried(scenario, stretches)
                         .map(stretch -> Math.min(LARGEST_TEXT, textScale * stretch))
@@ -63,15 +82,10 @@ public final class SettingOut {
                         .map(scale -> BenchLayout.of(scenario, scale, drawing))
                         .toList();
         return layouts.stream()
-                .filter(layout -> seen(layout, width, height) >= ENOUGH * textScale)
+                .filter(layout -> seen.applyAsDouble(layout) >= ENOUGH * textScale)
                 .findFirst()
                 .orElseGet(
-                        () ->
-                                layouts.stream()
-                                        .max(
-                                                Comparator.comparingDouble(
-                                                        layout -> seen(layout, width, height)))
-                                        .orElseThrow());
+                        () -> layouts.stream().max(Comparator.comparingDouble(seen)).orElseThrow());
     }
 
     private static Stream<Double> tried(Scenario scenario, List<Double> stretches) {
@@ -81,10 +95,5 @@ public final class SettingOut {
     /** Whether the layout of a scenario does not depend on the room there is. */
     static boolean fitsAnyRoom(Scenario scenario) {
         return scenario.parts().size() > MOST_PARTS;
-    }
-
-    /** Size of figures on the screen against the usual one. */
-    private static double seen(BenchLayout layout, double width, double height) {
-        return layout.textScale() * BenchView.fit(layout.bounds(), width, height).scale();
     }
 }

@@ -13,6 +13,9 @@ import java.util.Optional;
 /** Moves the focus over the bench by keys. */
 final class TouchKeys {
 
+    /** Few joints go to a cell's bare side: arrows lead there only where nothing else is near. */
+    private static final double CAN_LAST = 3;
+
     private final TouchLayer layer;
     private final Workbench work;
 
@@ -93,6 +96,11 @@ final class TouchKeys {
         boolean sideways = key == KeyCode.LEFT || key == KeyCode.RIGHT;
         double aside =
                 Math.abs(sideways ? ahead(from, to, KeyCode.DOWN) : ahead(from, to, KeyCode.RIGHT));
-        return ahead(from, to, key) + 2 * aside;
+        double way = ahead(from, to, key) + 2 * aside;
+        return isCan(to) ? CAN_LAST * way : way;
+    }
+
+    private static boolean isCan(TouchNode node) {
+        return node.terminal().filter(end -> end.terminal().equals("can")).isPresent();
     }
 }

@@ -66,7 +66,9 @@ public final class StageFileDialogs implements FileDialogs {
                 dialogs()
                         .ask(
                                 "unsaved",
-                                say("files.unsaved.title", title),
+                                say(
+                                        "files.unsaved.title",
+                                        title.isBlank() ? say("header.untitled") : title),
                                 text("files.unsaved.text"),
                                 List.of(save, discard, dialogs().leave("dialog.cancel")));
         if (answer.filter(save::equals).isPresent()) {

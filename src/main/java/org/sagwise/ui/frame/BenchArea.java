@@ -1,17 +1,16 @@
 package org.sagwise.ui.frame;
 
 import javafx.beans.value.ObservableValue;
-import javafx.geometry.Pos;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
-import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 
 import org.sagwise.caution.Assessment;
 import org.sagwise.picture.layout.Drawing;
 import org.sagwise.ui.bench.BenchPane;
 import org.sagwise.ui.bench.BesidePane;
+import org.sagwise.ui.bench.HintedFelt;
 import org.sagwise.ui.bench.MeterStrip;
 import org.sagwise.ui.bench.NextStepHint;
 import org.sagwise.ui.bench.PotentialLegend;
@@ -124,9 +123,7 @@ final class BenchArea {
                         models.lessons().room().playerProperty().map(Optional::isPresent),
                         wording,
                         subscriptions);
-        StackPane felt = new StackPane(pane, hint);
-        StackPane.setAlignment(hint, Pos.TOP_CENTER);
-        felt.setMinWidth(0);
+        HintedFelt felt = new HintedFelt(pane, hint, models.view(), subscriptions);
         halves(felt, besidePane);
         return new HBox(felt, besidePane);
     }
@@ -162,10 +159,12 @@ final class BenchArea {
     private HBox foot() {
         StatusLine status = new StatusLine(models.work(), wording, subscriptions);
         HBox.setHgrow(status, Priority.ALWAYS);
-        PotentialLegend legend = new PotentialLegend(models.bench(), wording, subscriptions);
-        subscriptions.watch(
-                models.looks().property(),
-                now -> legend.setVisible(now.drawing() == Drawing.BENCH));
+        PotentialLegend legend =
+                new PotentialLegend(
+                        models.bench(),
+                        models.looks().property().map(now -> now.drawing() == Drawing.BENCH),
+                        wording,
+                        subscriptions);
         HBox foot = new HBox(status, legend);
         foot.getStyleClass().add("bench-foot");
         Runnable makeRoom =

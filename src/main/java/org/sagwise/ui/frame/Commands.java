@@ -5,7 +5,6 @@ import javafx.beans.binding.BooleanBinding;
 
 import org.sagwise.picture.layout.Drawing;
 import org.sagwise.scenario.PartKind;
-import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.bench.ViewModel;
 import org.sagwise.ui.clock.ClockCommands;
 import org.sagwise.ui.command.Command;
@@ -34,6 +33,7 @@ record Commands(
         EditCommands edits,
         Command sameWatts,
         ShareCommands shares,
+        Command findPart,
         Command title,
         Command latch,
         ClockCommands time,
@@ -64,6 +64,10 @@ record Commands(
         void editTitle();
 
         void showCard();
+
+        void newBench();
+
+        void findPart();
 
         void showDoors();
 
@@ -116,7 +120,7 @@ record Commands(
                         work.movesProperty(),
                         bench.historyProperty());
         return new Commands(
-                Command.of("new", () -> documents.openExample(Scenario.empty())).by("Shortcut+N"),
+                Command.of("new", window::newBench).by("Shortcut+N"),
                 Command.of("open", documents::open).by("Shortcut+O"),
                 Command.of("reread", documents::reread).by("F5").unless(noFile),
                 Command.of("save", documents::save).by("Shortcut+S"),
@@ -127,6 +131,7 @@ record Commands(
                 EditCommands.of(work, window::showCard, window::askRows),
                 Command.of("same-watts", window::showSameWatts).by("Shortcut+4").unless(fewCells),
                 ShareCommands.of(desk),
+                Command.of("find-part", window::findPart).by("Shortcut+F"),
                 Command.of("title", window::editTitle).by("F2"),
                 Command.of("latch", bench.thumb()::toggleLatch).by("Shortcut+L").unless(noButton),
                 time,

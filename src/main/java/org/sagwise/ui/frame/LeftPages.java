@@ -31,6 +31,7 @@ final class LeftPages {
     private final Models models;
     private final Wording wording;
     private final Subscriptions subscriptions;
+    private final ShelfColumn shelf;
 
     LeftPages(
             Models models,
@@ -43,8 +44,8 @@ final class LeftPages {
         this.subscriptions = subscriptions;
         column = new LeftColumn(wording);
         card = new CardPage(models.work(), wording, subscriptions);
-        column.add(
-                Page.SHELF, new ShelfColumn(models.stock(), models.work(), wording, subscriptions));
+        shelf = new ShelfColumn(models.stock(), models.work(), wording, subscriptions);
+        column.add(Page.SHELF, shelf);
         column.add(Page.CARD, card);
         column.add(Page.EXAMPLES, examples());
         column.add(Page.LESSONS, lessons(commands, controls));
@@ -86,6 +87,12 @@ final class LeftPages {
         card.focusFirst();
     }
 
+    /** Shows the shelf, ready to be searched. */
+    void findPart() {
+        column.show(Page.SHELF);
+        shelf.focusSearch();
+    }
+
     /** Goes where a door of the opening page leads. */
     void enter(DoorsDialog.Door door) {
         switch (door) {
@@ -93,6 +100,9 @@ final class LeftPages {
             case BUILD -> {
                 models.documents().openExample(Scenario.empty());
                 column.show(Page.SHELF);
+                if (models.bench().scenario().parts().isEmpty()) {
+                    shelf.beginAnew();
+                }
             }
             case EXPLAIN -> {
                 models.examples().stream()

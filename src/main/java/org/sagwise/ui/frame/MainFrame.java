@@ -174,6 +174,12 @@ final class MainFrame extends BorderPane {
         left.showCard();
     }
 
+    /** Shows the shelf, ready to be searched. */
+    void findPart() {
+        models.preferences().change(now -> now.withExamples(Shown.SHOWN));
+        left.findPart();
+    }
+
     private void show(Caution caution) {
         models.bench().spotlight().show(Lit.of(caution.parts(), caution.links()));
         models.view().fit();

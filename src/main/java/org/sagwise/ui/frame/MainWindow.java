@@ -212,6 +212,16 @@ public final class MainWindow implements Commands.WindowActions {
     }
 
     @Override
+    public void newBench() {
+        frame().enter(DoorsDialog.Door.BUILD);
+    }
+
+    @Override
+    public void findPart() {
+        frame().findPart();
+    }
+
+    @Override
     public void showCard() {
         frame().showCard();
     }

@@ -143,6 +143,7 @@ final class Menus {
                 controls.item(edits.duplicate()),
                 controls.item(edits.delete()),
                 controls.item(edits.selectAll()),
+                controls.item(commands.findPart()),
                 controls.line(),
                 controls.item(edits.card()),
                 controls.item(edits.note()),

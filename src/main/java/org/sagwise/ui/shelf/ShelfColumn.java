@@ -4,7 +4,6 @@ import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
-import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -20,6 +19,8 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Predicate;
 
 /** Where parts are taken from: by family, each with its picture, with a search above. */
@@ -98,10 +99,49 @@ public final class ShelfColumn extends VBox {
         return shown;
     }
 
+    /** Shows all there is, and stands at the first of it: a bench is empty and wants a part. */
+    public void beginAnew() {
+        search.clear();
+        // Before its first layout a list is not yet in the window, and takes no focus.
+        applyCss();
+        first().ifPresent(Node::requestFocus);
+    }
+
+    /** Stands ready to be told what to look for. */
+    public void focusSearch() {
+        search.requestFocus();
+        search.selectAll();
+    }
+
     private void key(KeyEvent event) {
-        if (event.getCode() == KeyCode.ESCAPE && !search.getText().isEmpty()) {
-            search.clear();
+        boolean done =
+                switch (event.getCode()) {
+                    case ESCAPE -> clear();
+                    case DOWN -> atFirst(Node::requestFocus);
+                    case ENTER -> !search.getText().isBlank() && atFirst(ShelfItem::fire);
+                    default -> false;
+                };
+        if (done) {
             event.consume();
         }
+    }
+
+    private boolean clear() {
+        boolean searched = !search.getText().isEmpty();
+        search.clear();
+        return searched;
+    }
+
+    private boolean atFirst(Consumer<ShelfItem> act) {
+        Optional<ShelfItem> first = first();
+        first.ifPresent(act);
+        return first.isPresent();
+    }
+
+    private Optional<ShelfItem> first() {
+        return list.getChildren().stream()
+                .filter(ShelfItem.class::isInstance)
+                .map(ShelfItem.class::cast)
+                .findFirst();
     }
 }

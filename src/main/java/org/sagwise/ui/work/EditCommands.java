@@ -161,7 +161,10 @@ public record EditCommands(
         double step = Math.ceil(width / PartShape.GRID) + COPY_STEP;
         List<String> before = work.bench().scenario().parts().stream().map(p -> p.id()).toList();
         onParts(work, parts, new DuplicateParts(parts, step, 0));
-        work.hands().choose(Lit.of(newParts(work, before), Set.of()));
+        Set<String> copies = newParts(work, before);
+        // What is chosen is what arrows and letters go on with.
+        copies.stream().findFirst().ifPresent(work.ground()::focusPart);
+        work.hands().choose(Lit.of(copies, Set.of()));
     }
 
     /** Parts that have come to the bench since. */

@@ -1,0 +1,111 @@
+package org.sagwise.ui.gui;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import javafx.geometry.Bounds;
+import javafx.scene.Node;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** An empty bench: what somebody who begins finds, by keys alone. */
+class NewBenchGuiTest extends GuiTest {
+
+    @BeforeEach
+    void openAnEmptyBench() throws Exception {
+        open();
+        newBench();
+    }
+
+    @Test
+    void newBench_standsAtTheFirstPartOfTheWholeShelf() {
+        robot().push(KeyCode.CONTROL, KeyCode.F);
+        robot().write("push");
+        settle();
+        newBench();
+
+        assertEquals("", ((TextField) node("shelf-search")).getText());
+        assertEquals(node(firstOnShelf()), node("bench").getScene().getFocusOwner());
+    }
+
+    @Test
+    void legend_onAnEmptyBench_isNotShown() {
+        assertFalse(node("potential-legend").isVisible());
+        takeAndLay();
+        assertTrue(node("potential-legend").isVisible());
+    }
+
+    @Test
+    void search_enter_takesTheFirstThatIsFound() {
+        robot().push(KeyCode.CONTROL, KeyCode.F);
+        robot().write("1.00");
+        robot().push(KeyCode.ENTER);
+        robot().push(KeyCode.ENTER);
+        settle();
+
+        assertTrue(isThere("part-coil"));
+    }
+
+    @Test
+    void duplicate_goesOnWithTheCopy() {
+        takeAndLay();
+        robot().push(KeyCode.CONTROL, KeyCode.D);
+        settle();
+
+        assertEquals(node("part-B"), node("bench").getScene().getFocusOwner());
+    }
+
+    @Test
+    void hint_overAPartAtTheTop_standsAtTheFoot() {
+        takeAndLay();
+        assertTrue(hint().getMaxY() < benchMiddle());
+        robot().push(KeyCode.M);
+        for (int i = 0; i < 3; i++) {
+            robot().push(KeyCode.UP);
+        }
+        robot().push(KeyCode.ENTER);
+        settle();
+
+        assertTrue(hint().getMinY() > benchMiddle());
+    }
+
+    @Test
+    void arrows_fromMinus_goToTheOtherMinusBeforeTheBareSide() {
+        takeAndLay();
+        robot().push(KeyCode.CONTROL, KeyCode.D);
+        robot().push(KeyCode.LEFT).push(KeyCode.DOWN);
+        robot().push(KeyCode.J).push(KeyCode.RIGHT).push(KeyCode.ENTER);
+        settle();
+
+        assertEquals("terminal-B-minus", node("bench").getScene().getFocusOwner().getId());
+    }
+
+    private void newBench() {
+        robot().push(KeyCode.CONTROL, KeyCode.N);
+        settle();
+    }
+
+    private void takeAndLay() {
+        robot().push(KeyCode.ENTER);
+        robot().push(KeyCode.ENTER);
+        settle();
+    }
+
+    private Bounds hint() {
+        Node hint = node("next-step");
+        return hint.localToScene(hint.getLayoutBounds());
+    }
+
+    private double benchMiddle() {
+        Node bench = node("bench");
+        return bench.localToScene(bench.getLayoutBounds()).getCenterY();
+    }
+
+    private String firstOnShelf() {
+        return robot().lookup(".shelf-item").query().getId();
+    }
+}
