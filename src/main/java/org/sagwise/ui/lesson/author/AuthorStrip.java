@@ -93,6 +93,9 @@ public final class AuthorStrip extends VBox {
         List<LessonFault> here = own.checked().faultsOf(step);
         List<LessonFault> shown = own.isBehind() && here.isEmpty() ? first(own) : here;
         int count = own.checked().faults().size();
+        boolean known = !own.isBehind() || own.checked().position(step).isPresent();
+        where.setVisible(known);
+        where.setManaged(known);
         where.setText(
                 own.checked()
                         .position(step)
