@@ -110,7 +110,10 @@ final class LossLens {
         if (gaps.isEmpty()) {
             return "stairs.lens-none";
         }
-        return gaps.stream().allMatch(this::isButton) ? "stairs.lens-idle" : "stairs.lens-open";
+        boolean asked = scene.hush() == StairScene.Hush.CAUSE;
+        return asked || gaps.stream().allMatch(this::isButton)
+                ? "stairs.lens-idle"
+                : "stairs.lens-open";
     }
 
     private boolean isButton(Step gap) {

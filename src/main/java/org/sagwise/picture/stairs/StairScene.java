@@ -18,6 +18,7 @@ import java.util.Locale;
  * @param textScale size of text against the usual one
  * @param emphasis parts and links whose steps stand out
  * @param lineScale by how much thin lines are thickened, 1 for none
+ * @param hush whether something about the bench is still to be foretold
  */
 public record StairScene(
         Staircase staircase,
@@ -26,7 +27,15 @@ public record StairScene(
         Locale locale,
         double textScale,
         Emphasis emphasis,
-        double lineScale) {
+        double lineScale,
+        Hush hush) {
+
+    /** How much the lens may say of a circuit in which nothing flows. */
+    public enum Hush {
+        NONE,
+        /** Not why: somebody is being asked just that. */
+        CAUSE
+    }
 
     /** A scene with its lines as usual. */
     public StairScene(
@@ -36,7 +45,7 @@ public record StairScene(
             Locale locale,
             double textScale,
             Emphasis emphasis) {
-        this(staircase, scenario, theme, locale, textScale, emphasis, 1);
+        this(staircase, scenario, theme, locale, textScale, emphasis, 1, Hush.NONE);
     }
 
     /** The staircase of an assessment, in the usual text size. */
@@ -47,18 +56,24 @@ public record StairScene(
 
     public StairScene with(Emphasis newEmphasis) {
         return new StairScene(
-                staircase, scenario, theme, locale, textScale, newEmphasis, lineScale);
+                staircase, scenario, theme, locale, textScale, newEmphasis, lineScale, hush);
     }
 
     public StairScene with(Staircase newStaircase) {
         return new StairScene(
-                newStaircase, scenario, theme, locale, textScale, emphasis, lineScale);
+                newStaircase, scenario, theme, locale, textScale, emphasis, lineScale, hush);
     }
 
     /** The same with thin lines thickened. */
     public StairScene withLines(double newLineScale) {
         return new StairScene(
-                staircase, scenario, theme, locale, textScale, emphasis, newLineScale);
+                staircase, scenario, theme, locale, textScale, emphasis, newLineScale, hush);
+    }
+
+    /** The same for who is, or is not, to foretell something. */
+    public StairScene withHush(Hush newHush) {
+        return new StairScene(
+                staircase, scenario, theme, locale, textScale, emphasis, lineScale, newHush);
     }
 
     /** Volts from the lowest potential to the highest. */

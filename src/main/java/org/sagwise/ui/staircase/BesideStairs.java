@@ -76,7 +76,8 @@ public final class BesideStairs extends Pane {
                 wording.locale(),
                 looks.get().textScale(),
                 Emphasis.NONE,
-                looks.get().lineScale());
+                looks.get().lineScale(),
+                StaircaseView.hush(first));
     }
 
     @Override

@@ -59,6 +59,7 @@ public final class StaircaseView extends Pane {
         setOnMouseClicked(this::clicked);
         setOnKeyPressed(new StepWalk(bench)::pressed);
         subscriptions.onChange(bench.assessmentProperty(), this::renew);
+        subscriptions.onChange(bench.thumb().lockedProperty(), layer::repaint);
         subscriptions.onChange(beside, layer::repaint);
         subscriptions.onChange(looks.property(), this::renew);
         subscriptions.watch(bench.spotlight().litProperty(), lit -> renew());
@@ -82,8 +83,14 @@ public final class StaircaseView extends Pane {
                         wording.locale(),
                         looks.get().textScale(),
                         Emphasis.pointingAt(lit.parts(), lit.links()),
-                        looks.get().lineScale());
+                        looks.get().lineScale(),
+                        hush(bench));
         return new Stairs(onOneScale(scene, beside.getValue()));
+    }
+
+    /** What is to be foretold is not told beside the question. */
+    static StairScene.Hush hush(BenchModel bench) {
+        return bench.thumb().lockedProperty().get() ? StairScene.Hush.CAUSE : StairScene.Hush.NONE;
     }
 
     /** With room for the higher of two staircases. */

@@ -25,6 +25,7 @@ import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -246,6 +247,29 @@ class StaircasePainterTest {
         Step step = new Step(Kind.CELL, "A", OptionalInt.empty(), 0, 4, 1);
         Staircase one = new Staircase(List.of(step), List.of(), 0, 4);
         assertEquals(Staircase.flat(), StairTween.between(one, Staircase.flat(), 0.3));
+    }
+
+    private static boolean looksAlike(StairScene one, StairScene other) {
+        BufferedImage first = paint(one, 800, 220);
+        BufferedImage second = paint(other, 800, 220);
+        return Arrays.equals(
+                first.getRGB(0, 0, 800, 220, null, 0, 800),
+                second.getRGB(0, 0, 800, 220, null, 0, 800));
+    }
+
+    /**
+     * Where the question is what flows, the lens must not answer it; else it has nothing to hide.
+     */
+    @Test
+    void paint_whileSomethingIsAsked_hushesOnlyWhyNothingFlows() {
+        Scenario closed = Scenes.demo("one-cell-on-half-an-ohm");
+        Scenario open = closed.withLinks(closed.links().subList(0, 2));
+        StairScene.Hush hush = StairScene.Hush.CAUSE;
+        StairScene gap = StairScene.of(Scenes.assess(open), Theme.LIGHT, Locale.ENGLISH);
+        StairScene sound = StairScene.of(Scenes.assess(closed), Theme.LIGHT, Locale.ENGLISH);
+
+        assertFalse(looksAlike(gap, gap.withHush(hush)));
+        assertTrue(looksAlike(sound, sound.withHush(hush)));
     }
 
     private static BufferedImage paint(StairScene scene, double width, double height) {
