@@ -5,6 +5,7 @@ import org.sagwise.picture.look.Pen;
 import org.sagwise.picture.look.TextStyle;
 import org.sagwise.picture.look.Tone;
 import org.sagwise.reading.Staircase.Step;
+import org.sagwise.scenario.PartKind;
 
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
@@ -12,6 +13,7 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Paints a staircase in a size: potential as height, the way of the current from left to right, and
@@ -98,6 +100,12 @@ public final class StaircasePainter {
                         .findFirst();
     }
 
+    /** Whether something could be climbed: if nothing is, the circuit contradicts itself. */
+    private boolean hasSource() {
+        return Stream.of(PartKind.CELL, PartKind.SUPPLY)
+                .anyMatch(kind -> !scene.scenario().partsOf(kind).isEmpty());
+    }
+
     /** Paints over the whole of a surface of this size. */
     public void paint(Graphics2D surface) {
         Pen pen = new Pen(surface, scene.theme(), scene.textScale(), 1, scene.lineScale());
@@ -105,7 +113,7 @@ public final class StaircasePainter {
         title(pen);
         if (plan.columns().isEmpty()) {
             pen.textWithin(
-                    words.say("stairs.empty"),
+                    words.say(hasSource() ? "stairs.contradiction" : "stairs.empty"),
                     width / 2,
                     height / 2,
                     width - 2 * MARGIN,
