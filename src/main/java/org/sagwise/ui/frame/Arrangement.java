@@ -3,8 +3,8 @@ package org.sagwise.ui.frame;
 /**
  * Where the pieces of the window go in the room there is.
  *
- * <p>Where there is little room for the size of text, the column at the left gives way to bench and
- * readings, the notice lies across the foot of the window, and the curves wait until word of a cell
+ * <p>Where there is little room for the size of text, the column at the left and the readings take
+ * turns, the notice lies across the foot of the window, and the curves wait until word of a cell
  * that vents has been read. A lesson needs its column, and the readings give way to it. On a
  * projector there is only what a class can read.
  *
@@ -31,6 +31,7 @@ record Arrangement(
      * @param lesson whether a lesson runs
      * @param twoBenches whether the lesson compares two benches
      * @param left whether the column at the left is wanted
+     * @param leftFirst whether that column goes before the readings where there is no room for both
      * @param curves whether the curves are wanted
      * @param graveHalt whether there is word of a cell that vents
      * @param projected whether a class looks on
@@ -39,6 +40,7 @@ record Arrangement(
             boolean lesson,
             boolean twoBenches,
             boolean left,
+            boolean leftFirst,
             boolean curves,
             boolean graveHalt,
             boolean projected) {}
@@ -80,9 +82,11 @@ record Arrangement(
         boolean wide = room.isWide(LEAST_FOR_THREE_COLUMNS);
         boolean crowded = wanted.twoBenches() && !room.isWide(LEAST_FOR_TWO_BENCHES);
         boolean alone = wanted.projected() || crowded;
+        boolean chosen = wanted.left() && !wanted.projected() && (wide || wanted.leftFirst());
+        boolean left = wanted.lesson() || chosen;
         return new Arrangement(
-                wanted.lesson() || wanted.left() && wide && !wanted.projected(),
-                !alone && (wide || !wanted.lesson()),
+                left,
+                !alone && (wide || !left),
                 !alone && wide,
                 curves(wanted, room),
                 room.isWide(LEAST_FOR_WIDE_COLUMNS));

@@ -14,7 +14,6 @@ import org.sagwise.ui.lesson.author.AuthorCommands;
 import org.sagwise.ui.model.BenchModel;
 import org.sagwise.ui.prefs.Preferences;
 import org.sagwise.ui.prefs.PreferencesModel;
-import org.sagwise.ui.prefs.Shown;
 import org.sagwise.ui.share.ShareCommands;
 import org.sagwise.ui.share.ShareDesk;
 import org.sagwise.ui.work.EditCommands;
@@ -68,6 +67,8 @@ record Commands(
         void newBench();
 
         void findPart();
+
+        void toggleColumn();
 
         void showDoors();
 
@@ -144,7 +145,7 @@ record Commands(
                         .by("Shortcut+Shift+Minus"),
                 Command.of("schematic", () -> preferences.change(Commands::turnDrawing))
                         .by("Shift+F9"),
-                Command.of("examples", () -> preferences.change(Commands::turnExamples)).by("F9"),
+                Command.of("examples", window::toggleColumn).by("F9"),
                 lessons,
                 author,
                 Command.of("lead", window::showLead).by("Shortcut+I"),
@@ -163,9 +164,5 @@ record Commands(
 
     private static Preferences turnDrawing(Preferences now) {
         return now.withDrawing(now.drawing() == Drawing.BENCH ? Drawing.SCHEMATIC : Drawing.BENCH);
-    }
-
-    private static Preferences turnExamples(Preferences now) {
-        return now.withExamples(now.examples() == Shown.SHOWN ? Shown.HIDDEN : Shown.SHOWN);
     }
 }

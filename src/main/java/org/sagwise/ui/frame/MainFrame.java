@@ -44,6 +44,7 @@ final class MainFrame extends BorderPane {
     private final CurvesDrawer curves;
     private final SideColumn side;
     private final LeftPages left;
+    private final Turn turn;
     private final TeachingNotice notice;
 
     MainFrame(Models models, Commands commands, Wording wording, Subscriptions subscriptions) {
@@ -74,6 +75,7 @@ final class MainFrame extends BorderPane {
         setRight(side);
         left = new LeftPages(models, commands, controls, wording, subscriptions);
         left.column().maxWidthProperty().bind(widthProperty().multiply(LARGEST_COLUMN_SHARE));
+        turn = new Turn(models.bench(), subscriptions);
         notice = new TeachingNotice(wording.locale());
         arrangeOnChange(subscriptions);
         DropTarget.on(this, this::take);
@@ -102,6 +104,7 @@ final class MainFrame extends BorderPane {
                         .map(now -> now.flatMap(LessonPlayer::beside).isPresent()),
                 this::arrange);
         subscriptions.watch(heightProperty(), now -> arrange());
+        subscriptions.onChange(turn.left(), this::arrange);
         subscriptions.watch(models.clock().haltProperty(), now -> arrange());
     }
 
@@ -122,10 +125,15 @@ final class MainFrame extends BorderPane {
         return new Arrangement.Wanted(
                 lesson.isPresent(),
                 lesson.flatMap(LessonPlayer::beside).isPresent(),
-                models.preferences().get().examples() == Shown.SHOWN,
+                isColumnWanted(),
+                turn.left().get(),
                 models.preferences().get().curves() == Shown.SHOWN,
                 models.clock().haltProperty().get().filter(Halt::isGrave).isPresent(),
                 models.looks().projectorProperty().get());
+    }
+
+    private boolean isColumnWanted() {
+        return models.preferences().get().examples() == Shown.SHOWN;
     }
 
     private void placeNotice(boolean beside) {
@@ -158,10 +166,12 @@ final class MainFrame extends BorderPane {
     /** Goes where a door of the opening page leads. */
     void enter(DoorsDialog.Door door) {
         left.enter(door);
+        turn.ask();
     }
 
     /** Shows the lessons to choose from. */
     void showLessons() {
+        turn.ask();
         left.column().show(LeftColumn.Page.LESSONS);
     }
 
@@ -171,13 +181,29 @@ final class MainFrame extends BorderPane {
 
     /** Shows the card of what is chosen, ready to be filled in. */
     void showCard() {
+        turn.ask();
         left.showCard();
     }
 
     /** Shows the shelf, ready to be searched. */
     void findPart() {
-        models.preferences().change(now -> now.withExamples(Shown.SHOWN));
+        showColumn();
         left.findPart();
+    }
+
+    /** Shows the column at the left, or takes it away. */
+    void toggleColumn() {
+        if (isColumnWanted() && getLeft() != null) {
+            models.preferences().change(now -> now.withExamples(Shown.HIDDEN));
+            turn.leave();
+        } else {
+            showColumn();
+        }
+    }
+
+    private void showColumn() {
+        models.preferences().change(now -> now.withExamples(Shown.SHOWN));
+        turn.ask();
     }
 
     private void show(Caution caution) {

@@ -222,6 +222,11 @@ public final class MainWindow implements Commands.WindowActions {
     }
 
     @Override
+    public void toggleColumn() {
+        frame().toggleColumn();
+    }
+
+    @Override
     public void showCard() {
         frame().showCard();
     }

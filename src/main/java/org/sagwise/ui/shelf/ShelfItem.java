@@ -42,7 +42,7 @@ final class ShelfItem extends ContentButton {
         picture.setFitWidth(ShelfPictures.WIDTH);
         picture.setFitHeight(ShelfPictures.HEIGHT);
         picture.imageProperty().bind(pictures.of(good));
-        Label words = new Label(title);
+        Label words = new Label(wholeQuantities(title));
         words.setWrapText(true);
         words.setMinWidth(0);
         words.setMaxWidth(Double.MAX_VALUE);
@@ -57,6 +57,11 @@ final class ShelfItem extends ContentButton {
         content.prefWidthProperty().bind(widthProperty().subtract(16));
         setOnAction(event -> take());
         DragOut.of(this, work);
+    }
+
+    /** A number and its unit stay on one line. */
+    private static String wholeQuantities(String words) {
+        return words.replaceAll("(?<=\\d) (?=[\\p{L}Ω])", "\u00a0");
     }
 
     static String title(Good good, Wording wording) {

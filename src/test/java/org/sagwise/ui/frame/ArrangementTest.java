@@ -30,8 +30,17 @@ class ArrangementTest {
     }
 
     @Test
+    void of_largeTextAndTurnOfTheLeftColumn_leavesOutTheReadings() {
+        Wanted building = new Wanted(false, false, true, true, false, false, false);
+
+        assertTrue(Arrangement.of(building, new Room(1280, 720, 1.5)).left());
+        assertFalse(Arrangement.of(building, new Room(1280, 720, 1.5)).side());
+        assertTrue(Arrangement.of(building, WIDE).side());
+    }
+
+    @Test
     void of_lessonInNarrowWindow_keepsItsColumnAndLeavesOutTheReadings() {
-        Wanted lesson = new Wanted(true, false, false, false, false, false);
+        Wanted lesson = new Wanted(true, false, false, false, false, false, false);
         Arrangement arrangement = Arrangement.of(lesson, new Room(900, 720, 1));
 
         assertTrue(arrangement.left());
@@ -40,7 +49,7 @@ class ArrangementTest {
 
     @Test
     void of_twoBenches_needMoreWidthThanThreeColumns() {
-        Wanted comparing = new Wanted(true, true, true, false, false, false);
+        Wanted comparing = new Wanted(true, true, true, false, false, false, false);
 
         assertFalse(Arrangement.of(comparing, WIDE).side());
         assertTrue(Arrangement.of(comparing, new Room(1920, 1080, 1)).side());
@@ -48,7 +57,7 @@ class ArrangementTest {
 
     @Test
     void of_projected_showsTheBenchAlone() {
-        Wanted projected = new Wanted(false, false, true, false, false, true);
+        Wanted projected = new Wanted(false, false, true, false, false, false, true);
 
         assertEquals(
                 new Arrangement(false, false, false, CurvesPlace.NOWHERE, false),
@@ -70,7 +79,7 @@ class ArrangementTest {
 
     @Test
     void of_graveHalt_letsCurvesWaitUnlessThereIsHeightForBoth() {
-        Wanted grave = new Wanted(false, false, true, true, true, false);
+        Wanted grave = new Wanted(false, false, true, false, true, true, false);
 
         assertEquals(CurvesPlace.NOWHERE, Arrangement.of(grave, WIDE).curves());
         assertEquals(CurvesPlace.FOOT, Arrangement.of(grave, new Room(1920, 1080, 1)).curves());
@@ -78,6 +87,6 @@ class ArrangementTest {
 
     /** A bench of one's own, with both columns and the curves. */
     private static Wanted bench() {
-        return new Wanted(false, false, true, true, false, false);
+        return new Wanted(false, false, true, false, true, false, false);
     }
 }

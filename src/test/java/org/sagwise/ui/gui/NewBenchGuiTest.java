@@ -84,6 +84,28 @@ class NewBenchGuiTest extends GuiTest {
         assertEquals("terminal-B-minus", node("bench").getScene().getFocusOwner().getId());
     }
 
+    @Test
+    void largeText_leavesNobodyWithoutAShelf() throws Exception {
+        closeWindow();
+        openToolkit();
+        openWith(
+                "{\"notice_read\": 1000, \"language\": \"en\", \"looks\": \"light\","
+                        + " \"text_percent\": 200}");
+        assertFalse(isThere("left"), "there is room for both");
+
+        robot().push(KeyCode.F9);
+        settle();
+        assertTrue(isThere("left"));
+
+        robot().press(KeyCode.SPACE);
+        settle();
+        robot().release(KeyCode.SPACE);
+        assertFalse(isThere("left"), "whoever fires wants the readings");
+
+        newBench();
+        assertTrue(isThere("shelf-search"), "whoever builds needs the shelf");
+    }
+
     private void newBench() {
         robot().push(KeyCode.CONTROL, KeyCode.N);
         settle();
