@@ -27,6 +27,7 @@ final class LeftPages {
     private final LeftColumn column;
     private final CardPage card;
     private final AuthorStrip strip;
+    private final LessonList lessons;
     private final BorderPane lesson;
     private final Models models;
     private final Wording wording;
@@ -48,7 +49,8 @@ final class LeftPages {
         column.add(Page.SHELF, shelf);
         column.add(Page.CARD, card);
         column.add(Page.EXAMPLES, examples());
-        column.add(Page.LESSONS, lessons(commands, controls));
+        lessons = lessons(commands, controls);
+        column.add(Page.LESSONS, lessons);
         AuthorDesk desk = models.lessons().author();
         strip =
                 new AuthorStrip(
@@ -96,7 +98,10 @@ final class LeftPages {
     /** Goes where a door of the opening page leads. */
     void enter(DoorsDialog.Door door) {
         switch (door) {
-            case LEARN -> column.show(Page.LESSONS);
+            case LEARN -> {
+                column.show(Page.LESSONS);
+                lessons.focusFirst();
+            }
             case BUILD -> {
                 models.documents().openExample(Scenario.empty());
                 column.show(Page.SHELF);

@@ -46,6 +46,16 @@ public final class LessonList extends ScrollPane {
         subscriptions.onChange(book.property(), () -> show(shelf.lessonsProperty().get()));
     }
 
+    /** Puts the focus on the first lesson, for who has come to learn. */
+    public void focusFirst() {
+        // What is shown for the first time has no skin yet, and its content no scene.
+        applyCss();
+        list.getChildren().stream()
+                .filter(LessonButton.class::isInstance)
+                .findFirst()
+                .ifPresent(Node::requestFocus);
+    }
+
     private void show(List<Lesson> lessons) {
         list.getChildren().setAll(own);
         int evening = 0;
