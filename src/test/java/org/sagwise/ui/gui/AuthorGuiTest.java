@@ -155,6 +155,21 @@ class AuthorGuiTest extends GuiTest {
                         .orElseThrow();
     }
 
+    /** Whoever forgot to turn authoring off does not show a class what is to be mended. */
+    @Test
+    void projector_whileAuthoring_showsOnlyTheLesson() {
+        work("author-all");
+        robot().push(KeyCode.F12);
+        settle();
+        assertFalse(isThere("author-page"));
+        assertFalse(isThere("author-strip"));
+        assertTrue(isThere("lesson-text"));
+
+        robot().push(KeyCode.F12);
+        settle();
+        assertTrue(isThere("author-strip"));
+    }
+
     @Test
     void authoringMode_turnedOff_leavesTheLessonAlone() {
         robot().push(KeyCode.CONTROL, KeyCode.SHIFT, KeyCode.A);
