@@ -49,9 +49,59 @@ public final class SideWindows {
         Stage window = new Stage();
         window.initOwner(owner);
         window.initModality(modality);
+        fill(window, title, content, width, height, Screen.getPrimary(), subscriptions);
+        window.show();
+        return window;
+    }
+
+    /**
+     * Opens one that a person has to themselves while others look at the main window. It stays when
+     * the main window is put aside.
+     *
+     * @param subscriptions what its content listens to
+     */
+    public Stage openApart(
+            String title,
+            Parent content,
+            double width,
+            double height,
+            Subscriptions subscriptions) {
+        Stage window = new Stage();
+        window.getIcons().setAll(owner.getIcons());
+        Screen screen = screenApart();
+        fill(window, title, content, width, height, screen, subscriptions);
+        window.setX(screen.getVisualBounds().getMaxX() - window.getScene().getWidth());
+        window.setY(screen.getVisualBounds().getMinY());
+        window.show();
+        return window;
+    }
+
+    /**
+     * The first screen, unless others look at the main window there: then another. A main window
+     * that does not fill its first screen has not been handed to anybody yet.
+     */
+    private Screen screenApart() {
+        Screen first = Screen.getPrimary();
+        double middleX = owner.getX() + owner.getWidth() / 2;
+        double middleY = owner.getY() + owner.getHeight() / 2;
+        boolean taken = owner.isFullScreen() && first.getBounds().contains(middleX, middleY);
+        return Screen.getScreens().stream()
+                .filter(screen -> taken && !screen.equals(first))
+                .findFirst()
+                .orElse(first);
+    }
+
+    private void fill(
+            Stage window,
+            String title,
+            Parent content,
+            double width,
+            double height,
+            Screen place,
+            Subscriptions subscriptions) {
         window.setTitle(title);
         content.getStyleClass().add("side-window");
-        var screen = Screen.getPrimary().getVisualBounds();
+        var screen = place.getVisualBounds();
         double scale = looks.get().textScale();
         Scene scene =
                 new Scene(
@@ -73,8 +123,6 @@ public final class SideWindows {
                     open.remove(window);
                 });
         open.add(window);
-        window.show();
-        return window;
     }
 
     /** Closes whatever is open. */

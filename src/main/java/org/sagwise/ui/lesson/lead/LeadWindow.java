@@ -1,6 +1,5 @@
 package org.sagwise.ui.lesson.lead;
 
-import javafx.stage.Modality;
 import javafx.stage.Stage;
 
 import org.sagwise.ui.dialog.SideWindows;
@@ -37,12 +36,11 @@ public final class LeadWindow {
             Subscriptions subscriptions = new Subscriptions();
             open =
                     Optional.of(
-                            windows.open(
+                            windows.openApart(
                                     wording.say("lead.title"),
                                     view.apply(subscriptions),
                                     WIDTH,
                                     HEIGHT,
-                                    Modality.NONE,
                                     subscriptions));
         }
         open.ifPresent(Stage::requestFocus);
