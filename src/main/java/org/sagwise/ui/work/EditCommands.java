@@ -5,7 +5,6 @@ import javafx.beans.binding.BooleanBinding;
 
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.picture.layout.NoteBox;
-import org.sagwise.picture.layout.PartShape;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.edit.AlignParts;
 import org.sagwise.scenario.edit.ArrangeCells;
@@ -48,9 +47,6 @@ public record EditCommands(
         Command card,
         Command note,
         MeterCommands meter) {
-
-    /** Copies lie this far from what was copied, in grid units. */
-    private static final double COPY_STEP = 1;
 
     /**
      * @param editor shows the card of what is chosen
@@ -152,13 +148,7 @@ public record EditCommands(
 
     static void duplicate(Workbench work) {
         Set<String> parts = work.hands().chosen().parts();
-        double width =
-                parts.stream()
-                        .flatMap(id -> work.ground().lying().part(id).stream())
-                        .mapToDouble(box -> box.body().union(box.label()).getWidth())
-                        .max()
-                        .orElse(0);
-        double step = Math.ceil(width / PartShape.GRID) + COPY_STEP;
+        int step = CopyPlace.of(work.ground().lying(), parts);
         List<String> before = work.bench().scenario().parts().stream().map(p -> p.id()).toList();
         onParts(work, parts, new DuplicateParts(parts, step, 0));
         Set<String> copies = newParts(work, before);

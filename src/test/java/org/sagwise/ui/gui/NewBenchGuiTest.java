@@ -60,6 +60,18 @@ class NewBenchGuiTest extends GuiTest {
     }
 
     @Test
+    void duplicate_ofWhatHasANeighbour_coversNothing() {
+        takeAndLay();
+        robot().push(KeyCode.CONTROL, KeyCode.D);
+        robot().push(KeyCode.LEFT).push(KeyCode.CONTROL, KeyCode.D);
+        settle();
+
+        Bounds copy = node("part-C").getBoundsInParent();
+        assertFalse(copy.intersects(node("part-A").getBoundsInParent()));
+        assertFalse(copy.intersects(node("part-B").getBoundsInParent()));
+    }
+
+    @Test
     void hint_overAPartAtTheTop_standsAtTheFoot() {
         takeAndLay();
         assertTrue(hint().getMaxY() < benchMiddle());

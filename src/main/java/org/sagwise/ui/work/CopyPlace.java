@@ -1,0 +1,46 @@
+package org.sagwise.ui.work;
+
+import org.sagwise.picture.layout.BenchLayout;
+import org.sagwise.picture.layout.PartBox;
+import org.sagwise.picture.layout.PartShape;
+
+import java.awt.Rectangle;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.IntStream;
+
+/** Finds where copies of parts lie: beside what was copied, and on nothing else. */
+final class CopyPlace {
+
+    /** Copies lie at least this far from what was copied, in grid units. */
+    private static final int GAP = 1;
+
+    /** No bench is so crowded that a place farther off than this is worth it, in grid units. */
+    private static final int FARTHEST = 60;
+
+    private CopyPlace() {}
+
+    /** How far to the right the copies lie, in grid units. */
+    static int of(BenchLayout layout, Set<String> parts) {
+        List<Rectangle> bodies = layout.parts().stream().map(PartBox::body).toList();
+        List<PartBox> copied =
+                layout.parts().stream().filter(box -> parts.contains(box.id())).toList();
+        double width =
+                copied.stream()
+                        .mapToDouble(box -> box.body().union(box.label()).getWidth())
+                        .max()
+                        .orElse(0);
+        int least = (int) Math.ceil(width / PartShape.GRID) + GAP;
+        return IntStream.rangeClosed(least, least + FARTHEST)
+                .filter(step -> copied.stream().allMatch(box -> isFree(box, step, bodies)))
+                .findFirst()
+                .orElse(least);
+    }
+
+    private static boolean isFree(PartBox box, int step, List<Rectangle> bodies) {
+        Rectangle there = new Rectangle(box.body());
+        there.translate(step * PartShape.GRID, 0);
+        there.grow(PartShape.LATTICE, 0);
+        return bodies.stream().noneMatch(there::intersects);
+    }
+}
