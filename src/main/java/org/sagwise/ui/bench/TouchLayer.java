@@ -87,7 +87,12 @@ final class TouchLayer extends Pane {
         List<TouchNode> all = Stream.of(parts, terminals, notes).flatMap(List::stream).toList();
         if (!getChildren().equals(all)) {
             getChildren().setAll(all);
-            focused.flatMap(this::node).ifPresent(TouchNode::requestFocus);
+            // What is gone leaves the focus to the bench, not to whatever comes first in the
+            // window.
+            focused.ifPresent(
+                    id ->
+                            node(id).ifPresentOrElse(
+                                            TouchNode::requestFocus, work.ground()::takeFocus));
         }
     }
 

@@ -8,6 +8,7 @@ import java.awt.Rectangle;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Finds where copies of parts lie: beside what was copied, and on nothing else. */
 final class CopyPlace {
@@ -22,7 +23,8 @@ final class CopyPlace {
 
     /** How far to the right the copies lie, in grid units. */
     static int of(BenchLayout layout, Set<String> parts) {
-        List<Rectangle> bodies = layout.parts().stream().map(PartBox::body).toList();
+        List<Rectangle> taken =
+                layout.parts().stream().flatMap(box -> Stream.of(box.body(), box.label())).toList();
         List<PartBox> copied =
                 layout.parts().stream().filter(box -> parts.contains(box.id())).toList();
         double width =
@@ -32,15 +34,15 @@ final class CopyPlace {
                         .orElse(0);
         int least = (int) Math.ceil(width / PartShape.GRID) + GAP;
         return IntStream.rangeClosed(least, least + FARTHEST)
-                .filter(step -> copied.stream().allMatch(box -> isFree(box, step, bodies)))
+                .filter(step -> copied.stream().allMatch(box -> isFree(box, step, taken)))
                 .findFirst()
                 .orElse(least);
     }
 
-    private static boolean isFree(PartBox box, int step, List<Rectangle> bodies) {
+    private static boolean isFree(PartBox box, int step, List<Rectangle> taken) {
         Rectangle there = new Rectangle(box.body());
         there.translate(step * PartShape.GRID, 0);
         there.grow(PartShape.LATTICE, 0);
-        return bodies.stream().noneMatch(there::intersects);
+        return taken.stream().noneMatch(there::intersects);
     }
 }

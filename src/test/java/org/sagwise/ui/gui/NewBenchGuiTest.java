@@ -72,6 +72,16 @@ class NewBenchGuiTest extends GuiTest {
     }
 
     @Test
+    void undo_ofThePartInFocus_leavesTheFocusOnTheBench() {
+        takeAndLay();
+        robot().push(KeyCode.CONTROL, KeyCode.D);
+        robot().push(KeyCode.CONTROL, KeyCode.Z);
+        settle();
+
+        assertEquals(node("bench"), node("bench").getScene().getFocusOwner());
+    }
+
+    @Test
     void hint_overAPartAtTheTop_standsAtTheFoot() {
         takeAndLay();
         assertTrue(hint().getMaxY() < benchMiddle());
