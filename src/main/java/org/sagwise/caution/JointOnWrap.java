@@ -25,7 +25,7 @@ final class JointOnWrap implements HazardRule {
         List<String> cells =
                 places.stream()
                         .flatMap(i -> Stream.of(links.get(i).from(), links.get(i).to()))
-                        .filter(end -> end.terminal().equals("can"))
+                        .filter(end -> end.isCan())
                         .map(TerminalRef::part)
                         .filter(id -> !evidence.torn().contains(id))
                         .distinct()

@@ -133,7 +133,7 @@ public final class Bench {
     }
 
     private boolean isBare(TerminalRef terminal) {
-        return !terminal.terminal().equals("can")
+        return !terminal.isCan()
                 || parts.get(terminal.part()).kind() != PartKind.CELL
                 || cells.get(terminal.part()).isTorn();
     }

@@ -10,12 +10,19 @@ import java.util.Optional;
  */
 public record TerminalRef(String part, String terminal) implements Comparable<TerminalRef> {
 
+    private static final String CAN = "can";
+
     /** Reads {@code part.terminal}; empty if the text has not that shape. */
     public static Optional<TerminalRef> parse(String text) {
         int dot = text.indexOf('.');
         return dot < 1 || dot == text.length() - 1 || text.indexOf('.', dot + 1) >= 0
                 ? Optional.empty()
                 : Optional.of(new TerminalRef(text.substring(0, dot), text.substring(dot + 1)));
+    }
+
+    /** Whether it is the metal side of a cell, under its wrap. */
+    public boolean isCan() {
+        return terminal.equals(CAN);
     }
 
     @Override

@@ -104,7 +104,7 @@ record JointEnds(
     List<TerminalRef> terminals(List<Integer> nets) {
         return nets.stream()
                 .flatMap(net -> circuit.terminals(net).stream())
-                .filter(terminal -> !terminal.terminal().equals("can"))
+                .filter(terminal -> !terminal.isCan())
                 .toList();
     }
 }

@@ -62,7 +62,7 @@ public record FlipParts(Set<String> ids) implements Edit {
     private static TerminalRef opposite(Part part, TerminalRef end) {
         List<String> all = part.kind().terminals();
         int at = all.indexOf(end.terminal());
-        if (at < 0 || end.terminal().equals("can")) {
+        if (at < 0 || end.isCan()) {
             return end;
         }
         // A board turned by half a turn has its other side's other pole here.

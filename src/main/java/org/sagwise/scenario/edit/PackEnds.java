@@ -68,7 +68,7 @@ final class PackEnds {
 
     /** Whether a joint at this end has to move to an end of the new pack. */
     boolean isOuter(TerminalRef end) {
-        return cells.contains(end.part()) && !end.terminal().equals("can");
+        return cells.contains(end.part()) && !end.isCan();
     }
 
     /** Places of the links among the cells. */

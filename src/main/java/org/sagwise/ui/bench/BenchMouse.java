@@ -145,7 +145,7 @@ final class BenchMouse {
 
     private void takeHold(MouseEvent event) {
         Point2D from = bench(pressed.getX(), pressed.getY());
-        Optional<TerminalRef> terminal = terminalAt(from);
+        Optional<TerminalRef> terminal = terminalAt(from).filter(BenchMouse::begins);
         Optional<String> part = partAt(from);
         OptionalInt note = noteAt(from);
         work.bench().thumb().release(Thumb.Hold.MOUSE);
@@ -219,7 +219,7 @@ final class BenchMouse {
             hands().takeProbe(probe.get(), at.getX(), at.getY());
         } else if (note.isPresent()) {
             hands().choose(Lit.note(note.getAsInt()));
-        } else if (terminal.isPresent()) {
+        } else if (terminal.filter(BenchMouse::begins).isPresent()) {
             hands().pull(terminal.get(), at.getX(), at.getY());
         } else if (part.isPresent() && event.isShiftDown()) {
             hands().toggle(part.get());
@@ -234,6 +234,15 @@ final class BenchMouse {
         if (event.getClickCount() == 2 && hands().grip() == Grip.NOTHING) {
             (note.isPresent() ? noteEditor : editor).run();
         }
+    }
+
+    /**
+     * Whether a joint can begin at a terminal without more ado. The side of a cell lies on the cell
+     * itself: whoever takes hold there means the cell. A joint can end there, and Shift or J begin
+     * one.
+     */
+    private static boolean begins(TerminalRef terminal) {
+        return !terminal.isCan();
     }
 
     private Handwork hands() {

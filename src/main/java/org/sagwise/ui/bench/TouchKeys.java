@@ -4,6 +4,7 @@ import javafx.geometry.Bounds;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 
+import org.sagwise.scenario.TerminalRef;
 import org.sagwise.ui.work.Workbench;
 
 import java.util.Comparator;
@@ -101,6 +102,6 @@ final class TouchKeys {
     }
 
     private static boolean isCan(TouchNode node) {
-        return node.terminal().filter(end -> end.terminal().equals("can")).isPresent();
+        return node.terminal().filter(TerminalRef::isCan).isPresent();
     }
 }
