@@ -31,15 +31,17 @@ final class ReversedInSeries implements HazardRule {
     }
 
     /**
-     * Whether just two like poles are joined and nothing hangs at the others yet. Whoever builds a
-     * pair side by side begins so, and has turned nothing round.
+     * Whether just two like poles are joined and nothing hangs at one of the others yet. Whoever
+     * builds a pair side by side begins so, and has turned nothing round.
      */
     private static boolean isBegun(Circuit circuit, Row row) {
         List<String> own = row.sources().stream().map(Branch::part).toList();
         return row.groups().size() == 2
                 && row.ends().stream()
-                        .flatMap(net -> circuit.terminals(net).stream())
-                        .allMatch(terminal -> own.contains(terminal.part()));
+                        .anyMatch(
+                                net ->
+                                        circuit.terminals(net).stream()
+                                                .allMatch(end -> own.contains(end.part())));
     }
 
     private static Caution caution(Evidence evidence, Look held, Row row) {

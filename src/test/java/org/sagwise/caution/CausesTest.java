@@ -1,6 +1,7 @@
 package org.sagwise.caution;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.sagwise.caution.Examples.bare;
 import static org.sagwise.caution.Examples.good;
@@ -19,6 +20,7 @@ import static org.sagwise.fixture.Circuits.turned;
 
 import org.junit.jupiter.api.Test;
 import org.sagwise.scenario.Link;
+import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
 
@@ -271,13 +273,14 @@ class CausesTest {
     }
 
     @Test
-    void likePolesJoined_andACoilAtOneEnd_isFlagged() {
-        Scenario scenario =
-                Scenario.of(
-                        "Further",
-                        List.of(good("A"), good("B"), button(3), coil(1.0)),
-                        List.of(ideal("A.+", "B.+"), ideal("B.-", "coil.1")));
-        assertTrue(Found.ids(scenario).contains(ReversedInSeries.ID));
+    void likePolesJoined_isFlaggedOnceThereIsARing() {
+        List<Part> parts = List.of(good("A"), good("B"), button(3), coil(1.0));
+        Scenario further =
+                Scenario.of("Further", parts, List.of(ideal("A.+", "B.+"), ideal("B.-", "coil.1")));
+        assertFalse(Found.ids(further).contains(ReversedInSeries.ID));
+
+        Scenario ring = further.plus(ideal("coil.2", "fire.1")).plus(ideal("fire.2", "A.-"));
+        assertTrue(Found.ids(ring).contains(ReversedInSeries.ID));
     }
 
     @Test
