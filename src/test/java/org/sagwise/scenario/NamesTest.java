@@ -33,7 +33,7 @@ class NamesTest {
                 "A.- | cell A's minus | Minuspol von Zelle A | A minus",
                 "A.can | cell A's can | Becher von Zelle A | A can",
                 "coil.1 | the coil's first end | Ende 1 der Wicklung | coil end 1",
-                "fire.2 | switch fire's second end | Ende 2 von Taster fire | fire end 2",
+                "fire.2 | button fire's second end | Ende 2 von Taster fire | fire end 2",
                 "old.+ | Lamp's plus | Pluspol von „Lamp“ | Lamp plus",
                 "wound.1 | Wicklung's first end | Ende 1 der Wicklung | Wicklung end 1",
                 "gone.1 | gone's first end | Ende 1 von „gone“ | gone end 1"
