@@ -46,28 +46,6 @@ class BuildingGuiTest extends HandsGuiTest {
         assertTrue(isThere("part-A"));
     }
 
-    /** 8.4 V drive one round 44 mΩ: 191 A with the button let go. */
-    @Test
-    void flip_cellOfAPair_isADanger() {
-        buildPair();
-        robot().clickOn("#part-B").push(KeyCode.F);
-        settle();
-
-        assertTrue(isThere("danger-strip"));
-        assertEquals("Button open", text("fire-state"));
-        assertTrue(text("limit-B").startsWith("191 A"), text("limit-B"));
-    }
-
-    @Test
-    void delete_part_takesItsJointsAlong() {
-        buildPair();
-        robot().clickOn("#part-A").push(KeyCode.DELETE);
-        settle();
-
-        assertFalse(isThere("part-A"));
-        assertEquals("−16.79", firedWatts());
-    }
-
     /** Nothing but keys: shelf, place, join, turn, fire. */
     @Test
     void build_byKeyboardAlone_givesItsWatts() {
@@ -103,69 +81,5 @@ class BuildingGuiTest extends HandsGuiTest {
         assertTrue(node("terminal-" + other).isFocused());
         robot().push(KeyCode.ENTER);
         settle();
-    }
-
-    /** The textbook case: no internal resistance, no button resistance, 4.2 V on 1 Ω. */
-    @Test
-    void card_idealValues_give17Point6Watts() {
-        buildPair();
-        for (String cell : new String[] {"A", "B"}) {
-            open(cell);
-            fill("internal_mohm", "0");
-        }
-        open("fire");
-        fill("closed_mohm", "0 ohm");
-
-        assertEquals("−17.64", firedWatts());
-    }
-
-    @Test
-    void card_nonsenseAndTooMuch_isSaidBesideTheField() {
-        buildPair();
-        open("coil");
-        fill("ohm", "many");
-        assertTrue(text("error-ohm").contains("many"), text("error-ohm"));
-
-        fill("ohm", "-3");
-        assertFalse(text("error-ohm").isBlank());
-        assertEquals("−17.16", firedWatts());
-
-        fill("ohm", "300 mΩ");
-        assertFalse(isThere("error-ohm"));
-    }
-
-    /**
-     * Ideal but for the cells: in a row the coil is four times as large, amps per cell the same.
-     */
-    @Test
-    void sameWatts_pairIntoARow_findsTheCoil() {
-        buildPair();
-        robot().interact(() -> node("bench").requestFocus());
-        robot().push(KeyCode.CONTROL, KeyCode.DIGIT4);
-        settle();
-        assertEquals("17.2 W", text("watts-power-now"));
-        assertEquals("17.2 W", text("watts-power-then"));
-
-        robot().clickOn("#watts-dialog-ok_done");
-        settle();
-        assertEquals("−17.16", firedWatts());
-        robot().push(KeyCode.CONTROL, KeyCode.Z);
-        assertEquals("−17.16", firedWatts());
-    }
-
-    @Test
-    void copyAndPaste_twoJoinedCells_laysThemBeside() {
-        buildPair();
-        robot().clickOn("#part-A").press(KeyCode.SHIFT).clickOn("#part-B");
-        robot().release(KeyCode.SHIFT).push(KeyCode.CONTROL, KeyCode.C);
-        robot().push(KeyCode.CONTROL, KeyCode.V);
-        settle();
-        assertTrue(isThere("part-C"));
-        assertTrue(isThere("part-D"));
-        assertEquals("−17.16", firedWatts());
-
-        robot().push(KeyCode.CONTROL, KeyCode.Z);
-        settle();
-        assertFalse(isThere("part-C"));
     }
 }

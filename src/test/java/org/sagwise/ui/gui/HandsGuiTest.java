@@ -14,7 +14,7 @@ abstract class HandsGuiTest extends GuiTest {
     static final String BUTTON = "shelf-button";
 
     @BeforeEach
-    void openAnEmptyBench() throws Exception {
+    void openABench() throws Exception {
         open();
         robot().push(KeyCode.CONTROL, KeyCode.N);
         settle();
