@@ -3,6 +3,7 @@ package org.sagwise.network;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -31,7 +32,6 @@ final class DeviceSettling {
     private final Network network;
     private final Set<Integer> everRan = new HashSet<>();
     private final Set<Integer> latched = new HashSet<>();
-    private final Map<Integer, ChargerState> next = new TreeMap<>();
     private int lastChanged = -1;
     private Stance stance;
 
@@ -49,7 +49,7 @@ final class DeviceSettling {
     private Settled run() {
         int affordable = WORK / Math.max(1, network.elements().size());
         int rounds = Math.max(FEWEST_ROUNDS, Math.min(MOST_ROUNDS, affordable));
-        List<Integer> disagreeing = List.of();
+        NavigableMap<Integer, ChargerState> disagreeing = new TreeMap<>();
         for (int round = 0; round < rounds; round++) {
             stance = ConverterSettling.settle(network, stance, latched);
             latch(round);
@@ -57,10 +57,10 @@ final class DeviceSettling {
             if (disagreeing.isEmpty()) {
                 break;
             }
-            change(round < ALL_AT_ONCE ? disagreeing : List.of(afterLastChanged(disagreeing)));
+            change(round < ALL_AT_ONCE ? disagreeing : afterLastChanged(disagreeing));
         }
         holdTerminals();
-        return new Settled(stance, findings(disagreeing));
+        return new Settled(stance, findings(disagreeing.keySet()));
     }
 
     private void latch(int round) {
@@ -77,11 +77,11 @@ final class DeviceSettling {
         }
     }
 
-    /** Chargers whose state does not agree with what it leads to. */
-    private List<Integer> disagreeingChargers() {
-        next.clear();
+    /** Chargers whose state does not agree with what it leads to, each with one that may. */
+    private NavigableMap<Integer, ChargerState> disagreeingChargers() {
+        NavigableMap<Integer, ChargerState> disagreeing = new TreeMap<>();
         if (stance.chargerElements().isEmpty()) {
-            return List.of();
+            return disagreeing;
         }
         LinearCircuit circuit = LinearCircuit.of(network, stance);
         Flow flow = circuit.solve();
@@ -95,25 +95,26 @@ final class DeviceSettling {
                             : Double.NaN;
             ChargerState then = ChargerRule.next(charger, now, ampere, volt);
             if (then != now) {
-                next.put(element, then);
+                disagreeing.put(element, then);
             }
         }
-        return List.copyOf(next.keySet());
+        return disagreeing;
     }
 
-    private void change(List<Integer> elements) {
-        for (int element : elements) {
-            set(element, next.get(element), charger(element).limitV());
-            lastChanged = element;
-        }
+    private void change(Map<Integer, ChargerState> changes) {
+        changes.forEach(
+                (element, state) -> {
+                    set(element, state, charger(element).limitV());
+                    lastChanged = element;
+                });
     }
 
     /** In turn, so that a few that never agree do not keep the others from ever changing. */
-    private int afterLastChanged(List<Integer> elements) {
-        return elements.stream()
-                .filter(element -> element > lastChanged)
-                .findFirst()
-                .orElse(elements.get(0));
+    private Map<Integer, ChargerState> afterLastChanged(
+            NavigableMap<Integer, ChargerState> disagreeing) {
+        Map.Entry<Integer, ChargerState> next = disagreeing.higherEntry(lastChanged);
+        Map.Entry<Integer, ChargerState> turn = next == null ? disagreeing.firstEntry() : next;
+        return Map.of(turn.getKey(), turn.getValue());
     }
 
     private Element.LimitedSource charger(int element) {
@@ -141,11 +142,11 @@ final class DeviceSettling {
         stance = ConverterSettling.settle(network, stance, halted);
     }
 
-    private List<Finding> findings(List<Integer> disagreeing) {
+    private List<Finding> findings(Set<Integer> disagreeing) {
         Set<Integer> unsettled = new TreeSet<>(disagreeing);
         if (!disagreeing.isEmpty() || !stance.converterElements().isEmpty()) {
             // The last change, or holding the terminals, may have moved another one.
-            unsettled.addAll(disagreeingChargers());
+            unsettled.addAll(disagreeingChargers().keySet());
         }
         for (int element : stance.converterElements()) {
             if (stance.converter(element).state() == ConverterState.STOPPED_UNSETTLED) {

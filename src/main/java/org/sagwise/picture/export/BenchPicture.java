@@ -73,6 +73,7 @@ public final class BenchPicture {
         write(page, moment.assessment().scenario().title(), format, locale, size, out);
     }
 
+    /** Writes any sheet; the one place that knows what each format takes. */
     static void write(
             Sheet page,
             String title,

@@ -5,14 +5,10 @@ import com.google.zxing.qrcode.decoder.ErrorCorrectionLevel;
 import com.google.zxing.qrcode.encoder.ByteMatrix;
 import com.google.zxing.qrcode.encoder.Encoder;
 
-import java.awt.Graphics2D;
-import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.Locale;
 import java.util.Optional;
-
-import javax.imageio.ImageIO;
 
 /**
  * A share text as a QR code (ISO/IEC 18004), under the title of its scenario and over the notice
@@ -58,23 +54,6 @@ public final class QrPicture {
      */
     public void write(PictureFormat format, OutputStream out) throws IOException {
         QrSheet sheet = new QrSheet(modules, title, locale);
-        PictureSize size = sheet.size();
-        switch (format) {
-            case PNG -> writePng(sheet, size, out);
-            case SVG -> SvgPicture.write(sheet, title, locale, size, out);
-            case PDF -> PdfPicture.write(sheet, title, locale, size, out);
-        }
-    }
-
-    private static void writePng(Sheet sheet, PictureSize size, OutputStream out)
-            throws IOException {
-        BufferedImage image =
-                new BufferedImage(size.width(), size.height(), BufferedImage.TYPE_INT_RGB);
-        Graphics2D surface = image.createGraphics();
-        sheet.paint(surface);
-        surface.dispose();
-        if (!ImageIO.write(image, "png", out)) {
-            throw new IllegalStateException("this Java has no writer for PNG");
-        }
+        BenchPicture.write(sheet, title, format, locale, sheet.size(), out);
     }
 }
