@@ -1,6 +1,5 @@
 package org.sagwise.ui.share;
 
-import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.image.Image;
@@ -9,7 +8,6 @@ import javafx.scene.input.Clipboard;
 import javafx.scene.input.ClipboardContent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 
@@ -132,14 +130,7 @@ final class PicturePane extends BorderPane {
         save.setDefaultButton(true);
         save.setOnAction(event -> save());
         state.setId("picture-state");
-        state.setWrapText(true);
-        state.getStyleClass().add("quiet");
-        state.setMaxWidth(Double.MAX_VALUE);
-        HBox.setHgrow(state, Priority.ALWAYS);
-        HBox foot = new HBox(state, copy, save);
-        foot.setAlignment(Pos.CENTER_LEFT);
-        foot.getStyleClass().add("window-row");
-        return foot;
+        return new WindowFoot(state, copy, save);
     }
 
     private void paint() {

@@ -8,7 +8,6 @@ import javafx.scene.control.TextArea;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
 import org.sagwise.caution.Moment;
@@ -79,17 +78,10 @@ final class PostPane extends BorderPane {
         save.setId("post-save");
         save.setOnAction(event -> save());
         state.setId("post-state");
-        state.setWrapText(true);
-        state.getStyleClass().add("quiet");
-        state.setMaxWidth(Double.MAX_VALUE);
-        HBox.setHgrow(state, Priority.ALWAYS);
-        HBox foot = new HBox(state, save, copy);
-        foot.setAlignment(Pos.CENTER_LEFT);
-        foot.getStyleClass().add("window-row");
         setTop(new VBox(head));
         setCenter(preview);
         setRight(code);
-        setBottom(foot);
+        setBottom(new WindowFoot(state, save, copy));
         format.chosenProperty().subscribe(chosen -> write());
         ascii.selectedProperty().subscribe((before, now) -> write());
         moments.chosenProperty().subscribe((before, now) -> write());

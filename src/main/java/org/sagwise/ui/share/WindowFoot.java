@@ -1,0 +1,25 @@
+package org.sagwise.ui.share;
+
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+
+/** The foot of a window that makes something to hand on: what became of it, and what to do. */
+final class WindowFoot extends HBox {
+
+    /**
+     * @param state what became of it; takes the room that the buttons leave
+     */
+    WindowFoot(Label state, Button... buttons) {
+        state.setWrapText(true);
+        state.getStyleClass().add("quiet");
+        state.setMaxWidth(Double.MAX_VALUE);
+        HBox.setHgrow(state, Priority.ALWAYS);
+        getChildren().add(state);
+        getChildren().addAll(buttons);
+        setAlignment(Pos.CENTER_LEFT);
+        getStyleClass().add("window-row");
+    }
+}
