@@ -8,81 +8,63 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.GeneralCodingRules.ACCESS_STANDARD_STREAMS;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
-
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.lang.ArchRule;
-
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.FieldSource;
-import org.junit.jupiter.params.provider.MethodSource;
-
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.FieldSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** Holds the rooms of the program apart: who may use whom, and who may use which library. */
 class ArchitectureTest {
 
-    private static final JavaClasses PROGRAM =
-            new ClassFileImporter()
-                    .withImportOption(location -> !location.contains(testFolder()))
-                    .importPackages(Rooms.ROOT);
+    private static final JavaClasses PROGRAM = new ClassFileImporter()
+            .withImportOption(location -> !location.contains(testFolder()))
+            .importPackages(Rooms.ROOT);
 
-    private static final List<Library> LIBRARIES =
-            List.of(
-                    new Library(
-                            "javafx..",
-                            List.of("ui", "app"),
-                            "a verb of the command line must start fast and without a display"),
-                    new Library(
-                            "org.controlsfx..",
-                            List.of("ui"),
-                            "controls belong to the window alone"),
-                    new Library(
-                            "org.jfree..",
-                            List.of("ui"),
-                            "the painter knows java.awt.Graphics2D; only the window knows that a"
-                                    + " canvas stands behind it"),
-                    new Library(
-                            "java.awt..",
-                            List.of("picture", "report", "ui", "cli"),
-                            "the model and its files have no looks"),
-                    new Library(
-                            "com.fasterxml.jackson..",
-                            List.of("file", "cli", "report"),
-                            "the model must not depend on how it is written down"),
-                    new Library(
-                            "org.apache.commons.math3..",
-                            List.of("network", "part", "run", "plan"),
-                            "numerical methods belong where the physics is, not where it is shown"),
-                    new Library(
-                            "picocli..",
-                            List.of("cli"),
-                            "only the command line knows how arguments are written"),
-                    new Library(
-                            "org.apache.batik..",
-                            List.of("picture"),
-                            "one painter makes every picture, so one room knows the formats"),
-                    new Library(
-                            "de.rototor..",
-                            List.of("picture"),
-                            "one painter makes every picture, so one room knows the formats"),
-                    new Library(
-                            "com.google.zxing..",
-                            List.of("picture"),
-                            "a code is one more kind of picture"),
-                    new Library(
-                            "javafx.scene.web..",
-                            List.of(),
-                            "a browser engine in a bench costs size and start-up and opens a door"
-                                    + " to the network"));
+    private static final List<Library> LIBRARIES = List.of(
+            new Library(
+                    "javafx..",
+                    List.of("ui", "app"),
+                    "a verb of the command line must start fast and without a display"),
+            new Library("org.controlsfx..", List.of("ui"), "controls belong to the window alone"),
+            new Library(
+                    "org.jfree..",
+                    List.of("ui"),
+                    "the painter knows java.awt.Graphics2D; only the window knows that a" + " canvas stands behind it"),
+            new Library(
+                    "java.awt..", List.of("picture", "report", "ui", "cli"), "the model and its files have no looks"),
+            new Library(
+                    "com.fasterxml.jackson..",
+                    List.of("file", "cli", "report"),
+                    "the model must not depend on how it is written down"),
+            new Library(
+                    "org.apache.commons.math3..",
+                    List.of("network", "part", "run", "plan"),
+                    "numerical methods belong where the physics is, not where it is shown"),
+            new Library("picocli..", List.of("cli"), "only the command line knows how arguments are written"),
+            new Library(
+                    "org.apache.batik..",
+                    List.of("picture"),
+                    "one painter makes every picture, so one room knows the formats"),
+            new Library(
+                    "de.rototor..",
+                    List.of("picture"),
+                    "one painter makes every picture, so one room knows the formats"),
+            new Library("com.google.zxing..", List.of("picture"), "a code is one more kind of picture"),
+            new Library(
+                    "javafx.scene.web..",
+                    List.of(),
+                    "a browser engine in a bench costs size and start-up and opens a door" + " to the network"));
 
     @Test
     void program_itsPackages_areTheRooms() {
@@ -106,98 +88,89 @@ class ArchitectureTest {
         forbidden.remove(room);
         forbidden.removeAll(Rooms.withinReachOf(room));
 
-        check(
-                noClasses()
-                        .that()
-                        .resideInAPackage(Rooms.pattern(room))
-                        .should()
-                        .dependOnClassesThat(resideInAnyPackage(Rooms.patterns(forbidden)))
-                        .because(
-                                "data flows one way, from scenario to screen; "
-                                        + room
-                                        + " may use only "
-                                        + Rooms.withinReachOf(room)));
+        check(noClasses()
+                .that()
+                .resideInAPackage(Rooms.pattern(room))
+                .should()
+                .dependOnClassesThat(resideInAnyPackage(Rooms.patterns(forbidden)))
+                .because("data flows one way, from scenario to screen; "
+                        + room
+                        + " may use only "
+                        + Rooms.withinReachOf(room)));
     }
 
     @Test
     void program_itsRooms_haveNoCycles() {
-        check(
-                slices().matching(Rooms.ROOT + ".(*)..")
-                        .should()
-                        .beFreeOfCycles()
-                        .because("two rooms that use each other are one room with a wall in it"));
+        check(slices().matching(Rooms.ROOT + ".(*)..")
+                .should()
+                .beFreeOfCycles()
+                .because("two rooms that use each other are one room with a wall in it"));
     }
 
     @ParameterizedTest
     @FieldSource("LIBRARIES")
     void library_itsUse_staysInItsRooms(Library library) {
-        check(
-                noClasses()
-                        .that(not(resideInAnyPackage(Rooms.patterns(library.rooms()))))
-                        .should()
-                        .dependOnClassesThat(resideInAPackage(library.pattern()))
-                        .because(library.reason()));
+        check(noClasses()
+                .that(not(resideInAnyPackage(Rooms.patterns(library.rooms()))))
+                .should()
+                .dependOnClassesThat(resideInAPackage(library.pattern()))
+                .because(library.reason()));
     }
 
     @Test
     void commandLine_whateverItReaches_isFreeOfJavaFx() {
-        check(
-                noClasses()
-                        .that()
-                        .resideInAPackage(Rooms.pattern("cli"))
-                        .should()
-                        .transitivelyDependOnClassesThat(resideInAPackage("javafx.."))
-                        .because("a verb must run on a machine without a display"));
+        check(noClasses()
+                .that()
+                .resideInAPackage(Rooms.pattern("cli"))
+                .should()
+                .transitivelyDependOnClassesThat(resideInAPackage("javafx.."))
+                .because("a verb must run on a machine without a display"));
     }
 
     @Test
     void standardStreams_outsideCommandLineAndLauncher_areUntouched() {
-        check(
-                noClasses()
-                        .that()
-                        .resideOutsideOfPackages(Rooms.patterns(List.of("cli", "app")))
-                        .should(ACCESS_STANDARD_STREAMS)
-                        .because("what a room finds is a value, shown by whoever asked"));
+        check(noClasses()
+                .that()
+                .resideOutsideOfPackages(Rooms.patterns(List.of("cli", "app")))
+                .should(ACCESS_STANDARD_STREAMS)
+                .because("what a room finds is a value, shown by whoever asked"));
     }
 
     @Test
     void pureRooms_chanceAndClock_areHandedIn() {
-        check(
-                noClasses()
-                        .that()
-                        .resideInAnyPackage(Rooms.patterns(Rooms.PURE))
-                        .should(ChanceAndClock.reachForOne())
-                        .because(
-                                "the same scenario must give the same answer, today and in ten"
-                                        + " years"));
+        check(noClasses()
+                .that()
+                .resideInAnyPackage(Rooms.patterns(Rooms.PURE))
+                .should(ChanceAndClock.reachForOne())
+                .because("the same scenario must give the same answer, today and in ten" + " years"));
     }
 
     @Test
     void staticFields_everywhere_areFinal() {
-        check(
-                fields().that()
-                        .areStatic()
-                        .should()
-                        .beFinal()
-                        .because("two documents, windows or tests must not meet in a global"));
+        check(fields().that()
+                .areStatic()
+                .should()
+                .beFinal()
+                .because("two documents, windows or tests must not meet in a global"));
     }
 
     @Test
     void main_theLauncher_isNoJavaFxApplication() {
-        check(
-                classes()
-                        .that()
-                        .haveFullyQualifiedName(Rooms.ROOT + ".app.Main")
-                        .should()
-                        .notBeAssignableTo("javafx.application.Application")
-                        .because(
-                                "the JVM refuses to start an Application from the class path, and a"
-                                        + " verb needs none"));
+        check(classes()
+                .that()
+                .haveFullyQualifiedName(Rooms.ROOT + ".app.Main")
+                .should()
+                .notBeAssignableTo("javafx.application.Application")
+                .because("the JVM refuses to start an Application from the class path, and a" + " verb needs none"));
     }
 
     /** Where this class was compiled to, whichever tool compiled it: the tests are no room. */
     private static String testFolder() {
-        return ArchitectureTest.class.getProtectionDomain().getCodeSource().getLocation().getPath();
+        return ArchitectureTest.class
+                .getProtectionDomain()
+                .getCodeSource()
+                .getLocation()
+                .getPath();
     }
 
     /** Checks a rule; while a room is still empty, a rule about it has nothing to say. */

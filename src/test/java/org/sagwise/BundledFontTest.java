@@ -3,10 +3,6 @@ package org.sagwise;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
-
 import java.awt.Font;
 import java.awt.FontFormatException;
 import java.awt.font.FontRenderContext;
@@ -14,6 +10,9 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The font that screens and exports share has every character that Sagwise writes. */
 class BundledFontTest {
@@ -22,12 +21,7 @@ class BundledFontTest {
 
     /** Signs of units, mathematics, arrows, punctuation and spaces in both languages. */
     private static final String SIGNS =
-            "Ω°%‰µμ′″⁻¹²³√∑Δρ"
-                    + "+−±×·÷=≠≈<>≤≥∞"
-                    + "›‹→←↑↓…–—•"
-                    + "“”„‚‘’»«"
-                    + "ÄÖÜäöüßé§€"
-                    + "\u00a0\u2009\u202f";
+            "Ω°%‰µμ′″⁻¹²³√∑Δρ" + "+−±×·÷=≠≈<>≤≥∞" + "›‹→←↑↓…–—•" + "“”„‚‘’»«" + "ÄÖÜäöüßé§€" + "\u00a0\u2009\u202f";
 
     private static final float UNITS_PER_EM = 1000;
 
@@ -39,11 +33,10 @@ class BundledFontTest {
     void font_everySignThatIsWritten_hasAGlyph(String face) throws Exception {
         Font font = load(face);
 
-        String missing =
-                SIGNS.codePoints()
-                        .filter(sign -> !font.canDisplay(sign))
-                        .mapToObj("U+%04X"::formatted)
-                        .collect(Collectors.joining(" "));
+        String missing = SIGNS.codePoints()
+                .filter(sign -> !font.canDisplay(sign))
+                .mapToObj("U+%04X"::formatted)
+                .collect(Collectors.joining(" "));
 
         assertEquals("", missing);
     }
@@ -53,11 +46,9 @@ class BundledFontTest {
     void font_everyDigit_isEquallyWide(String face) throws Exception {
         Font font = load(face).deriveFont(UNITS_PER_EM);
 
-        var widths =
-                "0123456789".chars().mapToDouble(each -> width(font, each)).summaryStatistics();
+        var widths = "0123456789".chars().mapToDouble(each -> width(font, each)).summaryStatistics();
 
-        assertEquals(
-                widths.getMin(), widths.getMax(), ONE_UNIT, "numbers in a column must not dance");
+        assertEquals(widths.getMin(), widths.getMax(), ONE_UNIT, "numbers in a column must not dance");
     }
 
     @Test

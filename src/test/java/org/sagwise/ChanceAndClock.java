@@ -6,7 +6,6 @@ import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.lang.ArchCondition;
 import com.tngtech.archunit.lang.ConditionEvents;
 import com.tngtech.archunit.lang.SimpleConditionEvent;
-
 import java.util.List;
 import java.util.Set;
 
@@ -14,20 +13,16 @@ import java.util.Set;
 final class ChanceAndClock extends ArchCondition<JavaClass> {
 
     private static final Set<String> CLASSES =
-            Set.of(
-                    "java.util.Random",
-                    "java.util.concurrent.ThreadLocalRandom",
-                    "java.security.SecureRandom");
+            Set.of("java.util.Random", "java.util.concurrent.ThreadLocalRandom", "java.security.SecureRandom");
 
-    private static final Set<String> CALLS =
-            Set.of(
-                    "java.lang.Math.random",
-                    "java.lang.StrictMath.random",
-                    "java.lang.System.currentTimeMillis",
-                    "java.lang.System.nanoTime",
-                    "java.util.UUID.randomUUID",
-                    "java.util.Date.<init>",
-                    "java.util.SplittableRandom.<init>");
+    private static final Set<String> CALLS = Set.of(
+            "java.lang.Math.random",
+            "java.lang.StrictMath.random",
+            "java.lang.System.currentTimeMillis",
+            "java.lang.System.nanoTime",
+            "java.util.UUID.randomUUID",
+            "java.util.Date.<init>",
+            "java.util.SplittableRandom.<init>");
 
     private ChanceAndClock() {
         super("reach for a clock or for chance");
@@ -57,7 +52,9 @@ final class ChanceAndClock extends ArchCondition<JavaClass> {
     /** A date or a generator made from a given number is handed in, not taken. */
     private static List<String> parameters(AccessTarget target) {
         return target instanceof AccessTarget.CodeUnitAccessTarget call
-                ? call.getRawParameterTypes().stream().map(JavaClass::getFullName).toList()
+                ? call.getRawParameterTypes().stream()
+                        .map(JavaClass::getFullName)
+                        .toList()
                 : List.of();
     }
 }

@@ -16,16 +16,7 @@ final class Rooms {
 
     /** The rooms that hold the model alone: no screen, no file, no clock, no chance. */
     static final List<String> PURE =
-            List.of(
-                    "quantity",
-                    "part",
-                    "scenario",
-                    "network",
-                    "reading",
-                    "caution",
-                    "run",
-                    "plan",
-                    "lesson");
+            List.of("quantity", "part", "scenario", "network", "reading", "caution", "run", "plan", "lesson");
 
     private static final Map<String, List<String>> MAY_USE = new LinkedHashMap<>();
 

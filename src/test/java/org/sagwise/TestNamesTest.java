@@ -3,7 +3,6 @@ package org.sagwise;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.methods;
 
 import com.tngtech.archunit.core.importer.ClassFileImporter;
-
 import org.junit.jupiter.api.Test;
 import org.junit.platform.commons.annotation.Testable;
 
@@ -19,9 +18,8 @@ class TestNamesTest {
                 .beDeclaredInClassesThat()
                 .haveNameMatching(".*(Test|Properties|Fuzz)(\\$.*)?")
                 .because("pom.xml includes these names and no other")
-                .check(
-                        new ClassFileImporter()
-                                .withImportOption(place -> place.contains("test"))
-                                .importPackages(Rooms.ROOT));
+                .check(new ClassFileImporter()
+                        .withImportOption(place -> place.contains("test"))
+                        .importPackages(Rooms.ROOT));
     }
 }

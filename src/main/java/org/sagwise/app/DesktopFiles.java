@@ -1,8 +1,5 @@
 package org.sagwise.app;
 
-import org.sagwise.cli.ManPage;
-import org.sagwise.picture.export.Icon;
-
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
@@ -11,6 +8,8 @@ import java.nio.file.StandardCopyOption;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.sagwise.cli.ManPage;
+import org.sagwise.picture.export.Icon;
 
 /**
  * Writes what a desktop wants to know, in the folders where it looks: menu entry, file type,
@@ -24,11 +23,10 @@ public final class DesktopFiles {
     private static final List<Integer> SIDES = List.of(16, 24, 32, 48, 64, 128, 256, 512);
 
     /** Written files, and the folder under {@code share} where each belongs. */
-    private static final Map<String, String> WRITTEN =
-            Map.of(
-                    PROGRAM + ".desktop", "applications",
-                    PROGRAM + ".metainfo.xml", "metainfo",
-                    PROGRAM + ".mime.xml", "mime/packages");
+    private static final Map<String, String> WRITTEN = Map.of(
+            PROGRAM + ".desktop", "applications",
+            PROGRAM + ".metainfo.xml", "metainfo",
+            PROGRAM + ".mime.xml", "mime/packages");
 
     private static final String INSTALLER = "install-for-me";
 

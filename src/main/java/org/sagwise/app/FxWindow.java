@@ -1,16 +1,14 @@
 package org.sagwise.app;
 
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.stream.Stream;
 import javafx.application.Application;
 import javafx.application.Platform;
-
 import org.sagwise.cli.WindowObstacle;
 import org.sagwise.cli.WindowOpener;
 import org.sagwise.cli.WindowRequest;
 import org.sagwise.ui.SagwiseApp;
-
-import java.nio.file.Path;
-import java.util.Optional;
-import java.util.stream.Stream;
 
 /** Opens the bench as a JavaFX window. Nothing of JavaFX is loaded before it is asked to. */
 final class FxWindow implements WindowOpener {
@@ -34,8 +32,7 @@ final class FxWindow implements WindowOpener {
     /** JavaFX hands on words alone; named ones begin with two dashes. */
     private static String[] parameters(WindowRequest request) {
         Stream<String> language =
-                request.language().stream()
-                        .map(tag -> "--" + SagwiseApp.LANGUAGE + "=" + tag.toLanguageTag());
+                request.language().stream().map(tag -> "--" + SagwiseApp.LANGUAGE + "=" + tag.toLanguageTag());
         Stream<String> file = request.file().stream().map(Path::toAbsolutePath).map(Path::toString);
         return Stream.concat(language, file).toArray(String[]::new);
     }

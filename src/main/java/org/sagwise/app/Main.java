@@ -1,13 +1,12 @@
 package org.sagwise.app;
 
-import org.sagwise.cli.SagwiseCommand;
-
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import org.sagwise.cli.SagwiseCommand;
 
 /**
  * Starts Sagwise, as a command line or as a window.
@@ -27,14 +26,12 @@ public final class Main {
         System.setProperty("java.awt.headless", "true");
         PrintWriter out = writer(FileDescriptor.out);
         PrintWriter err = writer(FileDescriptor.err);
-        Thread.currentThread()
-                .setUncaughtExceptionHandler(
-                        (thread, failure) -> {
-                            out.flush();
-                            failure.printStackTrace(err);
-                            err.flush();
-                            Runtime.getRuntime().halt(FAILED);
-                        });
+        Thread.currentThread().setUncaughtExceptionHandler((thread, failure) -> {
+            out.flush();
+            failure.printStackTrace(err);
+            err.flush();
+            Runtime.getRuntime().halt(FAILED);
+        });
         int status = SagwiseCommand.run(args, new FxWindow(), out, err, System.in);
         out.flush();
         err.flush();
@@ -42,8 +39,7 @@ public final class Main {
     }
 
     private static PrintWriter writer(FileDescriptor stream) {
-        return new PrintWriter(
-                new OutputStreamWriter(new ReaderStream(new FileOutputStream(stream)), charset()));
+        return new PrintWriter(new OutputStreamWriter(new ReaderStream(new FileOutputStream(stream)), charset()));
     }
 
     /**
@@ -51,8 +47,7 @@ public final class Main {
      * console expects.
      */
     private static Charset charset() {
-        boolean windowsConsole =
-                System.getProperty("os.name").startsWith("Windows") && System.console() != null;
+        boolean windowsConsole = System.getProperty("os.name").startsWith("Windows") && System.console() != null;
         return windowsConsole ? System.console().charset() : StandardCharsets.UTF_8;
     }
 }

@@ -1,8 +1,5 @@
 package org.sagwise.app;
 
-import org.sagwise.cli.NoWindow;
-import org.sagwise.cli.SagwiseCommand;
-
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintWriter;
@@ -11,6 +8,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.sagwise.cli.NoWindow;
+import org.sagwise.cli.SagwiseCommand;
 
 /**
  * Runs every verb once and throws the results away, so that the JVM can archive the classes that
@@ -20,21 +19,20 @@ public final class Rehearsal {
 
     private static final String FILE = "FILE";
 
-    private static final List<List<String>> CALLS =
-            List.of(
-                    List.of("--help"),
-                    List.of("--no-such-option"),
-                    List.of("readings", FILE),
-                    List.of("readings", FILE, "--json"),
-                    List.of("check", FILE),
-                    List.of("check", FILE, "--json"),
-                    List.of("run", FILE, "--json"),
-                    List.of("compare", FILE, FILE),
-                    List.of("explain", FILE),
-                    List.of("explain", FILE, "--format=html"),
-                    List.of("share", FILE),
-                    List.of("parts"),
-                    List.of("lesson", "list"));
+    private static final List<List<String>> CALLS = List.of(
+            List.of("--help"),
+            List.of("--no-such-option"),
+            List.of("readings", FILE),
+            List.of("readings", FILE, "--json"),
+            List.of("check", FILE),
+            List.of("check", FILE, "--json"),
+            List.of("run", FILE, "--json"),
+            List.of("compare", FILE, FILE),
+            List.of("explain", FILE),
+            List.of("explain", FILE, "--format=html"),
+            List.of("share", FILE),
+            List.of("parts"),
+            List.of("lesson", "list"));
 
     private Rehearsal() {}
 
@@ -46,7 +44,8 @@ public final class Rehearsal {
      */
     public static void main(String[] args) throws IOException {
         System.setProperty("java.awt.headless", "true");
-        String scenario = firstScenario(Path.of(args.length == 0 ? "." : args[0])).toString();
+        String scenario =
+                firstScenario(Path.of(args.length == 0 ? "." : args[0])).toString();
         for (List<String> call : CALLS) {
             rehearse(call.stream().map(word -> word.equals(FILE) ? scenario : word));
         }
@@ -55,11 +54,7 @@ public final class Rehearsal {
     private static void rehearse(Stream<String> words) {
         var nowhere = new PrintWriter(Writer.nullWriter());
         SagwiseCommand.run(
-                words.toArray(String[]::new),
-                new NoWindow(),
-                nowhere,
-                nowhere,
-                InputStream.nullInputStream());
+                words.toArray(String[]::new), new NoWindow(), nowhere, nowhere, InputStream.nullInputStream());
     }
 
     private static Path firstScenario(Path folder) throws IOException {

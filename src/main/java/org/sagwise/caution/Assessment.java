@@ -1,5 +1,6 @@
 package org.sagwise.caution;
 
+import java.util.List;
 import org.sagwise.part.Catalogue;
 import org.sagwise.reading.Bench;
 import org.sagwise.reading.Instant;
@@ -9,8 +10,6 @@ import org.sagwise.reading.Readings;
 import org.sagwise.reading.Staircase;
 import org.sagwise.reading.States;
 import org.sagwise.scenario.Scenario;
-
-import java.util.List;
 
 /**
  * All there is to say about a scenario at one moment: what screens, command line and exports show.

@@ -1,10 +1,9 @@
 package org.sagwise.caution;
 
+import java.util.List;
 import org.sagwise.reading.PartReading;
 import org.sagwise.reading.ResolvedParts;
 import org.sagwise.scenario.PartKind;
-
-import java.util.List;
 
 /** A regulated board that cannot do what it is set to, when the button is held. */
 final class BoardTrouble implements HazardRule {
@@ -33,9 +32,8 @@ final class BoardTrouble implements HazardRule {
 
     private static Caution caution(Evidence evidence, PartReading board) {
         ResolvedParts.Board spec = evidence.board(board.id());
-        boolean hurts =
-                board.state() == PartReading.State.OUTPUT_AT_MIN
-                        || board.state() == PartReading.State.STOPPED_OUTPUT_SHORTED;
+        boolean hurts = board.state() == PartReading.State.OUTPUT_AT_MIN
+                || board.state() == PartReading.State.STOPPED_OUTPUT_SHORTED;
         return new CautionBuilder(evidence, ID, hurts ? Signal.CAUTION : Signal.NOTICE)
                 .when(Caution.When.FIRED)
                 .parts(board.id())

@@ -1,15 +1,14 @@
 package org.sagwise.caution;
 
-import org.sagwise.scenario.PartName;
-import org.sagwise.scenario.TerminalName;
-import org.sagwise.scenario.TerminalRef;
-
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.sagwise.scenario.PartName;
+import org.sagwise.scenario.TerminalName;
+import org.sagwise.scenario.TerminalRef;
 
 /**
  * Puts a caution together. Its texts may name {@code part} (the first part), {@code parts} (all),

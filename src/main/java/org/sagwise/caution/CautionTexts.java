@@ -1,30 +1,27 @@
 package org.sagwise.caution;
 
-import org.sagwise.quantity.QuantityFormat;
-import org.sagwise.quantity.Unit;
-
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.ResourceBundle;
 import java.util.ResourceBundle.Control;
+import org.sagwise.quantity.QuantityFormat;
+import org.sagwise.quantity.Unit;
 
 /** Says cautions in the reader's language, numbers as that language writes them. */
 public final class CautionTexts {
 
     private static final String BUNDLE = "org.sagwise.texts.cautions";
 
-    private static final Control NO_FALLBACK =
-            Control.getNoFallbackControl(Control.FORMAT_PROPERTIES);
+    private static final Control NO_FALLBACK = Control.getNoFallbackControl(Control.FORMAT_PROPERTIES);
 
-    private static final Map<String, Unit> UNITS =
-            Map.of(
-                    "A", Unit.AMPERE,
-                    "V", Unit.VOLT,
-                    "W", Unit.WATT,
-                    "Ah", Unit.AMPERE_HOUR,
-                    "°C", Unit.CELSIUS,
-                    "Ω", Unit.OHM);
+    private static final Map<String, Unit> UNITS = Map.of(
+            "A", Unit.AMPERE,
+            "V", Unit.VOLT,
+            "W", Unit.WATT,
+            "Ah", Unit.AMPERE_HOUR,
+            "°C", Unit.CELSIUS,
+            "Ω", Unit.OHM);
 
     private CautionTexts() {}
 
@@ -54,8 +51,7 @@ public final class CautionTexts {
         String own = variant + "." + what;
         String key = bundle.containsKey(own) ? own : caution.id() + "." + what;
         DetailWords words = new DetailWords(bundle, QuantityFormat.forPeople(locale));
-        return Template.fill(
-                bundle.getString(key), name -> value(caution, name, words), words.unknown());
+        return Template.fill(bundle.getString(key), name -> value(caution, name, words), words.unknown());
     }
 
     private static Optional<String> value(Caution caution, String name, DetailWords words) {

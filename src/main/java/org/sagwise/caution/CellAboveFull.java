@@ -1,9 +1,8 @@
 package org.sagwise.caution;
 
-import org.sagwise.reading.CellReading;
-
 import java.util.ArrayList;
 import java.util.List;
+import org.sagwise.reading.CellReading;
 
 /**
  * A cell rests above its full voltage, or is charged beyond it. Makers ask for 4.20 ± 0.05 V
@@ -19,27 +18,14 @@ final class CellAboveFull implements HazardRule {
     @Override
     public List<Caution> check(Evidence evidence) {
         List<Caution> found = new ArrayList<>();
-        evidence.cells(
-                        cell -> cell.restV() > mostV(evidence, cell),
-                        cell -> cell.restV() - mostV(evidence, cell))
-                .forEach(
-                        cells ->
-                                found.add(
-                                        caution(evidence, cells, ID, cells.worst().restV())
-                                                .build()));
-        evidence.cells(
-                        cell -> isChargedAbove(evidence, cell),
-                        cell -> cell.terminalV() - mostV(evidence, cell))
-                .forEach(
-                        cells ->
-                                found.add(
-                                        caution(
-                                                        evidence,
-                                                        cells,
-                                                        CHARGED_ID,
-                                                        cells.worst().terminalV())
-                                                .when(cells.look().when())
-                                                .build()));
+        evidence.cells(cell -> cell.restV() > mostV(evidence, cell), cell -> cell.restV() - mostV(evidence, cell))
+                .forEach(cells -> found.add(
+                        caution(evidence, cells, ID, cells.worst().restV()).build()));
+        evidence.cells(cell -> isChargedAbove(evidence, cell), cell -> cell.terminalV() - mostV(evidence, cell))
+                .forEach(cells -> found.add(
+                        caution(evidence, cells, CHARGED_ID, cells.worst().terminalV())
+                                .when(cells.look().when())
+                                .build()));
         return found;
     }
 
@@ -53,8 +39,7 @@ final class CellAboveFull implements HazardRule {
         return evidence.spec(cell.id()).fullV() + SLACK_V;
     }
 
-    private static CautionBuilder caution(
-            Evidence evidence, PackCells.Hit cells, String id, double volts) {
+    private static CautionBuilder caution(Evidence evidence, PackCells.Hit cells, String id, double volts) {
         return new CautionBuilder(evidence, id, Signal.WARNING)
                 .parts(cells.ids())
                 .measured(volts, evidence.spec(cells.worst().id()).fullV(), "V");

@@ -1,8 +1,7 @@
 package org.sagwise.caution;
 
-import org.sagwise.reading.CellReading;
-
 import java.util.List;
+import org.sagwise.reading.CellReading;
 
 /** A cell that gives current falls below its cut-off under the load. */
 final class CellBelowCutoff implements HazardRule {

@@ -1,8 +1,7 @@
 package org.sagwise.caution;
 
-import org.sagwise.reading.CellReading;
-
 import java.util.List;
+import org.sagwise.reading.CellReading;
 
 /**
  * A cell rests so low that it should not be charged again: below some 2 V, common practice, no

@@ -1,8 +1,7 @@
 package org.sagwise.caution;
 
-import org.sagwise.reading.CellReading;
-
 import java.util.List;
+import org.sagwise.reading.CellReading;
 
 /**
  * Other cells push current through an empty one the way it would give it, so that its terminals

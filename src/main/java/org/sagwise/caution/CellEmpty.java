@@ -1,8 +1,7 @@
 package org.sagwise.caution;
 
-import org.sagwise.reading.CellReading;
-
 import java.util.List;
+import org.sagwise.reading.CellReading;
 
 /** A cell rests below its cut-off, though not so low that it should not be charged again. */
 final class CellEmpty implements HazardRule {
@@ -16,8 +15,7 @@ final class CellEmpty implements HazardRule {
     }
 
     private static boolean isEmpty(Evidence evidence, CellReading cell) {
-        return cell.restV() < evidence.spec(cell.id()).cutoffV()
-                && !CellDeeplyDischarged.isDeep(evidence, cell);
+        return cell.restV() < evidence.spec(cell.id()).cutoffV() && !CellDeeplyDischarged.isDeep(evidence, cell);
     }
 
     private static Caution caution(Evidence evidence, PackCells.Hit cells) {

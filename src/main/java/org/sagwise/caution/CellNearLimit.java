@@ -1,8 +1,7 @@
 package org.sagwise.caution;
 
-import org.sagwise.reading.CellReading;
-
 import java.util.List;
+import org.sagwise.reading.CellReading;
 
 /**
  * A cell gives more than {@link Gravity#NEAR} of its continuous discharge limit, though not more

@@ -1,9 +1,8 @@
 package org.sagwise.caution;
 
+import java.util.List;
 import org.sagwise.part.CellSpec;
 import org.sagwise.reading.CellReading;
-
-import java.util.List;
 
 /**
  * A cell gives more than its continuous discharge limit: what is above the limit counts, and from
@@ -16,9 +15,7 @@ final class CellOverLimit implements HazardRule {
 
     @Override
     public List<Caution> check(Evidence evidence) {
-        return evidence
-                .cells(cell -> isOver(cell, evidence.spec(cell.id())), CellReading::loadFraction)
-                .stream()
+        return evidence.cells(cell -> isOver(cell, evidence.spec(cell.id())), CellReading::loadFraction).stream()
                 .map(cells -> caution(evidence, cells))
                 .toList();
     }

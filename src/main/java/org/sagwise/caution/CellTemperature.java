@@ -1,10 +1,9 @@
 package org.sagwise.caution;
 
-import org.sagwise.part.Distress;
-import org.sagwise.reading.CellReading;
-
 import java.util.ArrayList;
 import java.util.List;
+import org.sagwise.part.Distress;
+import org.sagwise.reading.CellReading;
 
 /**
  * A cell colder or hotter than it should be used: below 0 °C its resistance is a multiple of the
@@ -21,9 +20,7 @@ final class CellTemperature implements HazardRule {
     @Override
     public List<Caution> check(Evidence evidence) {
         List<Caution> found = new ArrayList<>();
-        evidence.cells(
-                        cell -> temperatureC(evidence, cell) < COLD_C,
-                        cell -> -temperatureC(evidence, cell))
+        evidence.cells(cell -> temperatureC(evidence, cell) < COLD_C, cell -> -temperatureC(evidence, cell))
                 .forEach(cells -> found.add(cold(evidence, cells)));
         evidence.cells(cell -> isHot(evidence, cell), cell -> temperatureC(evidence, cell))
                 .forEach(cells -> found.add(hot(evidence, cells)));

@@ -1,15 +1,14 @@
 package org.sagwise.caution;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import org.sagwise.caution.circuit.Branch;
 import org.sagwise.caution.circuit.Circuit;
 import org.sagwise.caution.circuit.Climb;
 import org.sagwise.caution.circuit.Loop;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 
 /**
  * A charger goes on to a voltage above that of the full cells it is joined to: it does not stop in
@@ -35,29 +34,25 @@ final class ChargerTooHigh implements HazardRule {
         return found;
     }
 
-    private static Optional<Caution> caution(
-            Evidence evidence, Part charger, List<Loop.Step> climb) {
+    private static Optional<Caution> caution(Evidence evidence, Part charger, List<Loop.Step> climb) {
         List<String> cells = climb.stream().map(step -> step.source().part()).toList();
         if (climb.stream().mapToInt(Loop.Step::up).sum() < 0) {
-            return Optional.of(
-                    new CautionBuilder(evidence, REVERSED_ID, Signal.WARNING)
-                            .parts(charger.id())
-                            .parts(cells)
-                            .build());
+            return Optional.of(new CautionBuilder(evidence, REVERSED_ID, Signal.WARNING)
+                    .parts(charger.id())
+                    .parts(cells)
+                    .build());
         }
-        double fullV =
-                cells.stream()
-                        .filter(evidence.bench().cells()::containsKey)
-                        .mapToDouble(id -> evidence.spec(id).fullV())
-                        .sum();
+        double fullV = cells.stream()
+                .filter(evidence.bench().cells()::containsKey)
+                .mapToDouble(id -> evidence.spec(id).fullV())
+                .sum();
         double limitV = evidence.charger(charger).limitV();
         return limitV > fullV + SLACK_V * cells.size()
-                ? Optional.of(
-                        new CautionBuilder(evidence, ID, Signal.WARNING)
-                                .parts(charger.id())
-                                .parts(cells)
-                                .measured(limitV, fullV, "V")
-                                .build())
+                ? Optional.of(new CautionBuilder(evidence, ID, Signal.WARNING)
+                        .parts(charger.id())
+                        .parts(cells)
+                        .measured(limitV, fullV, "V")
+                        .build())
                 : Optional.empty();
     }
 }

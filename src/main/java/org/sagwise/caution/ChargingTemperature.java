@@ -1,9 +1,8 @@
 package org.sagwise.caution;
 
+import java.util.List;
 import org.sagwise.part.Band;
 import org.sagwise.reading.CellReading;
-
-import java.util.List;
 
 /**
  * A cell is charged at a temperature at which makers forbid it, typically below 0 °C (lithium
@@ -17,9 +16,7 @@ final class ChargingTemperature implements HazardRule {
 
     @Override
     public List<Caution> check(Evidence evidence) {
-        return evidence
-                .cells(cell -> isForbidden(evidence, cell), cell -> -cell.currentA())
-                .stream()
+        return evidence.cells(cell -> isForbidden(evidence, cell), cell -> -cell.currentA()).stream()
                 .map(cells -> caution(evidence, cells))
                 .toList();
     }

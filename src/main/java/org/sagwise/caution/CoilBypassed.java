@@ -1,9 +1,8 @@
 package org.sagwise.caution;
 
+import java.util.List;
 import org.sagwise.caution.circuit.Branch;
 import org.sagwise.caution.circuit.Conflict;
-
-import java.util.List;
 
 /**
  * Metal leads round a coil from one end to the other, so that the current does not pass it. Where
@@ -41,24 +40,19 @@ final class CoilBypassed implements HazardRule {
         return Fight.all(evidence, Conflict.Kind.SHORTED).stream()
                 .filter(fight -> fight.look() == evidence.held() && isAt(fight, coil))
                 .findFirst()
-                .map(
-                        fight ->
-                                fight.caution(evidence, ID)
-                                        .parts(coil.part())
-                                        .parts(fight.members())
-                                        .names("cell", List.of(fight.busiest()))
-                                        .variant("short"))
-                .orElseGet(
-                        () ->
-                                new CautionBuilder(evidence, ID, Signal.NOTICE)
-                                        .when(Caution.When.FIRED)
-                                        .parts(coil.part())
-                                        .variant("idle"))
+                .map(fight -> fight.caution(evidence, ID)
+                        .parts(coil.part())
+                        .parts(fight.members())
+                        .names("cell", List.of(fight.busiest()))
+                        .variant("short"))
+                .orElseGet(() -> new CautionBuilder(evidence, ID, Signal.NOTICE)
+                        .when(Caution.When.FIRED)
+                        .parts(coil.part())
+                        .variant("idle"))
                 .build();
     }
 
     private static boolean isAt(Fight fight, Branch coil) {
-        return fight.conflict().members().stream()
-                .anyMatch(m -> m.from() == coil.from() || m.to() == coil.from());
+        return fight.conflict().members().stream().anyMatch(m -> m.from() == coil.from() || m.to() == coil.from());
     }
 }

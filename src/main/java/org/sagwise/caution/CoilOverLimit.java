@@ -1,9 +1,8 @@
 package org.sagwise.caution;
 
-import org.sagwise.reading.ResolvedCoil;
-
 import java.util.ArrayList;
 import java.util.List;
+import org.sagwise.reading.ResolvedCoil;
 
 /**
  * A coil turns more watts into heat than it is made for; from {@link Gravity#GLOWING} times its

@@ -1,13 +1,12 @@
 package org.sagwise.caution;
 
-import org.sagwise.quantity.QuantityFormat;
-import org.sagwise.quantity.Unit;
-import org.sagwise.scenario.Names;
-
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.ResourceBundle;
+import org.sagwise.quantity.QuantityFormat;
+import org.sagwise.quantity.Unit;
+import org.sagwise.scenario.Names;
 
 /**
  * Says the details of a caution.

@@ -1,5 +1,13 @@
 package org.sagwise.caution;
 
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
 import org.sagwise.caution.circuit.Branch;
 import org.sagwise.caution.circuit.Pack;
 import org.sagwise.caution.circuit.Row;
@@ -18,15 +26,6 @@ import org.sagwise.scenario.Joint;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
-
-import java.util.HashMap;
-import java.util.HashSet;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.function.Predicate;
-import java.util.function.ToDoubleFunction;
 
 /**
  * What hazard rules look at: the bench with the button let go and held. Both are looked at whatever
@@ -52,24 +51,22 @@ public final class Evidence {
         held = Look.held(bench, wiring);
         atRest.judge(held, held);
         held.judge(held, atRest);
-        packCells = new PackCells(atRest, held, held.packs().stream().map(this::cellsOf).toList());
+        packCells = new PackCells(
+                atRest, held, held.packs().stream().map(this::cellsOf).toList());
         rows = Rows.of(held.circuit());
         for (Look look : looks()) {
             look.conflicts().forEach(c -> c.members().forEach(m -> inConflict.add(m.part())));
         }
-        torn =
-                bench.cells().values().stream()
-                        .filter(ResolvedCell::isTorn)
-                        .map(ResolvedCell::id)
-                        .toList();
+        torn = bench.cells().values().stream()
+                .filter(ResolvedCell::isTorn)
+                .map(ResolvedCell::id)
+                .toList();
         wires = bench.scenario().links().stream().map(Evidence::wire).toList();
         bench.scenario().parts().forEach(part -> parts.put(part.id(), part));
     }
 
     private static Optional<WireSize> wire(Link link) {
-        return link.joint() instanceof Joint.Jumper jumper
-                ? jumper.wire().map(JumperWire::size)
-                : Optional.empty();
+        return link.joint() instanceof Joint.Jumper jumper ? jumper.wire().map(JumperWire::size) : Optional.empty();
     }
 
     public static Evidence of(Bench bench) {
@@ -143,7 +140,10 @@ public final class Evidence {
 
     /** The cells of every pack of two or more, with the button held. */
     List<List<String>> teams() {
-        return held.packs().stream().map(this::cellsOf).filter(cells -> cells.size() > 1).toList();
+        return held.packs().stream()
+                .map(this::cellsOf)
+                .filter(cells -> cells.size() > 1)
+                .toList();
     }
 
     /** Whether a source fights others of its pack, in either position of the button. */

@@ -1,10 +1,9 @@
 package org.sagwise.caution;
 
+import java.util.List;
 import org.sagwise.caution.circuit.Branch;
 import org.sagwise.caution.circuit.Conflict;
 import org.sagwise.reading.CellReading;
-
-import java.util.List;
 
 /**
  * A conflict between sources together with what it does in one position of the button.
@@ -43,8 +42,9 @@ record Fight(Look look, Conflict conflict) {
 
     /** The cell that carries most; of supplies alone the one that does. */
     String busiest() {
-        List<Branch> cells =
-                conflict.members().stream().filter(m -> look.cell(m.part()) != null).toList();
+        List<Branch> cells = conflict.members().stream()
+                .filter(m -> look.cell(m.part()) != null)
+                .toList();
         return look.busiest(cells.isEmpty() ? conflict.members() : cells);
     }
 

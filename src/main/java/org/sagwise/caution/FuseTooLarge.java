@@ -1,15 +1,14 @@
 package org.sagwise.caution;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
 import org.sagwise.part.WireLimits;
 import org.sagwise.reading.CellReading;
 import org.sagwise.reading.LinkReading;
 import org.sagwise.reading.PartReading;
 import org.sagwise.scenario.PartKind;
-
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
-import java.util.Optional;
 
 /**
  * A fuse that lets through more than the cells or the wire behind it bear, so that they suffer
@@ -36,22 +35,13 @@ final class FuseTooLarge implements HazardRule {
 
     private static Optional<Caution> cells(Evidence evidence, PartReading fuse, double scale) {
         return evidence.held().cells().values().stream()
-                .filter(
-                        cell ->
-                                evidence.held().island(cell.id())
-                                        == evidence.held().island(fuse.id()))
+                .filter(cell ->
+                        evidence.held().island(cell.id()) == evidence.held().island(fuse.id()))
                 .filter(cell -> cell.currentA() * scale > cell.limitA() * (1 + ROUNDING))
                 .max(Comparator.comparingDouble(CellReading::loadFraction))
-                .map(
-                        cell ->
-                                caution(
-                                                evidence,
-                                                fuse,
-                                                "cells",
-                                                cell.currentA() * scale,
-                                                cell.limitA())
-                                        .parts(cell.id())
-                                        .build());
+                .map(cell -> caution(evidence, fuse, "cells", cell.currentA() * scale, cell.limitA())
+                        .parts(cell.id())
+                        .build());
     }
 
     private static Optional<Caution> wires(Evidence evidence, PartReading fuse, double scale) {
@@ -60,12 +50,11 @@ final class FuseTooLarge implements HazardRule {
             Optional<Double> limitA = evidence.wire(link.index()).map(WireLimits::steadyCurrentA);
             if (evidence.held().island(link.from().part()) == evidence.held().island(fuse.id())
                     && limitA.filter(limit -> currentA > limit * (1 + ROUNDING)).isPresent()) {
-                return Optional.of(
-                        caution(evidence, fuse, "wire", currentA, limitA.get())
-                                .links(List.of(link.index()))
-                                .terminal("from", link.from())
-                                .terminal("to", link.to())
-                                .build());
+                return Optional.of(caution(evidence, fuse, "wire", currentA, limitA.get())
+                        .links(List.of(link.index()))
+                        .terminal("from", link.from())
+                        .terminal("to", link.to())
+                        .build());
             }
         }
         return Optional.empty();

@@ -1,9 +1,8 @@
 package org.sagwise.caution;
 
+import java.util.List;
 import org.sagwise.part.Guard;
 import org.sagwise.reading.CellReading;
-
-import java.util.List;
 
 /**
  * A protected cell is asked for more than its guard lets through: it opens and the device is dead.

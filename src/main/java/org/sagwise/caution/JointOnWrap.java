@@ -1,11 +1,10 @@
 package org.sagwise.caution;
 
-import org.sagwise.scenario.Link;
-import org.sagwise.scenario.TerminalRef;
-
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.sagwise.scenario.Link;
+import org.sagwise.scenario.TerminalRef;
 
 /**
  * Something is joined to the can of a cell whose wrap is sound: the wrap keeps the two apart, so
@@ -17,25 +16,22 @@ final class JointOnWrap implements HazardRule {
     @Override
     public List<Caution> check(Evidence evidence) {
         List<Link> links = evidence.bench().scenario().links();
-        List<Integer> places =
-                IntStream.range(0, links.size())
-                        .filter(i -> !evidence.bench().joins(links.get(i)))
-                        .boxed()
-                        .toList();
-        List<String> cells =
-                places.stream()
-                        .flatMap(i -> Stream.of(links.get(i).from(), links.get(i).to()))
-                        .filter(end -> end.isCan())
-                        .map(TerminalRef::part)
-                        .filter(id -> !evidence.torn().contains(id))
-                        .distinct()
-                        .toList();
+        List<Integer> places = IntStream.range(0, links.size())
+                .filter(i -> !evidence.bench().joins(links.get(i)))
+                .boxed()
+                .toList();
+        List<String> cells = places.stream()
+                .flatMap(i -> Stream.of(links.get(i).from(), links.get(i).to()))
+                .filter(end -> end.isCan())
+                .map(TerminalRef::part)
+                .filter(id -> !evidence.torn().contains(id))
+                .distinct()
+                .toList();
         return cells.isEmpty()
                 ? List.of()
-                : List.of(
-                        new CautionBuilder(evidence, ID, Signal.NOTICE)
-                                .parts(cells)
-                                .links(places)
-                                .build());
+                : List.of(new CautionBuilder(evidence, ID, Signal.NOTICE)
+                        .parts(cells)
+                        .links(places)
+                        .build());
     }
 }

@@ -1,14 +1,13 @@
 package org.sagwise.caution;
 
-import org.sagwise.part.WireSize;
-import org.sagwise.reading.LinkReading;
-
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
+import org.sagwise.part.WireSize;
+import org.sagwise.reading.LinkReading;
 
 /** Jumpers that carry more than some limit of their size. */
 final class JumperLoads {

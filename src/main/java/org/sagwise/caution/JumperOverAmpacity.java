@@ -1,8 +1,7 @@
 package org.sagwise.caution;
 
-import org.sagwise.part.WireLimits;
-
 import java.util.List;
+import org.sagwise.part.WireLimits;
 
 /**
  * A jumper carries more than a wire of its gauge bears steadily: it grows hot and its insulation
@@ -13,12 +12,9 @@ final class JumperOverAmpacity implements HazardRule {
 
     @Override
     public List<Caution> check(Evidence evidence) {
-        List<JumperLoads.Load> over =
-                JumperLoads.over(evidence, WireLimits::steadyCurrentA).stream()
-                        .filter(load -> load.currentA() <= WireLimits.meltingCurrentA(load.size()))
-                        .toList();
-        return over.isEmpty()
-                ? List.of()
-                : List.of(over.get(0).caution(evidence, ID, Signal.CAUTION, over));
+        List<JumperLoads.Load> over = JumperLoads.over(evidence, WireLimits::steadyCurrentA).stream()
+                .filter(load -> load.currentA() <= WireLimits.meltingCurrentA(load.size()))
+                .toList();
+        return over.isEmpty() ? List.of() : List.of(over.get(0).caution(evidence, ID, Signal.CAUTION, over));
     }
 }

@@ -1,8 +1,7 @@
 package org.sagwise.caution;
 
-import org.sagwise.part.WireLimits;
-
 import java.util.List;
+import org.sagwise.part.WireLimits;
 
 /**
  * A jumper carries a current that melts a wire of its gauge in the long run: {@link
@@ -14,8 +13,6 @@ final class JumperOverFusing implements HazardRule {
     @Override
     public List<Caution> check(Evidence evidence) {
         List<JumperLoads.Load> over = JumperLoads.over(evidence, WireLimits::meltingCurrentA);
-        return over.isEmpty()
-                ? List.of()
-                : List.of(over.get(0).caution(evidence, ID, Signal.WARNING, over));
+        return over.isEmpty() ? List.of() : List.of(over.get(0).caution(evidence, ID, Signal.WARNING, over));
     }
 }

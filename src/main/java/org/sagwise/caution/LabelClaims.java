@@ -1,10 +1,9 @@
 package org.sagwise.caution;
 
-import org.sagwise.part.CellSpec;
-import org.sagwise.part.LabelClaim;
-
 import java.util.List;
 import java.util.Optional;
+import org.sagwise.part.CellSpec;
+import org.sagwise.part.LabelClaim;
 
 /**
  * A label claims more than the cell can do, or more than any cell of its size holds: the mark of a
@@ -28,29 +27,27 @@ final class LabelClaims implements HazardRule {
     private static Optional<Caution> caution(Evidence evidence, CellSpec cell, String id) {
         LabelClaim claim = cell.claim().orElseThrow();
         double mostAh = MostCapacity.ah(cell.format());
-        CautionBuilder caution =
-                new CautionBuilder(evidence, ID, Signal.WARNING)
-                        .parts(id)
-                        .detail("format", cell.format().trade())
-                        .detail("mostAh", mostAh)
-                        .detail("realAh", cell.capacityAh());
+        CautionBuilder caution = new CautionBuilder(evidence, ID, Signal.WARNING)
+                .parts(id)
+                .detail("format", cell.format().trade())
+                .detail("mostAh", mostAh)
+                .detail("realAh", cell.capacityAh());
         claim.capacityAh().ifPresent(ah -> caution.detail("claimedAh", ah));
         if (claim.limitA().orElse(0) > cell.limitA()) {
-            return Optional.of(
-                    caution.variant("current")
-                            .measured(claim.limitA().getAsDouble(), cell.limitA(), "A")
-                            .build());
+            return Optional.of(caution.variant("current")
+                    .measured(claim.limitA().getAsDouble(), cell.limitA(), "A")
+                    .build());
         }
         double claimedAh = claim.capacityAh().orElse(0);
         if (claimedAh > mostAh) {
-            return Optional.of(
-                    caution.variant("impossible").measured(claimedAh, mostAh, "Ah").build());
+            return Optional.of(caution.variant("impossible")
+                    .measured(claimedAh, mostAh, "Ah")
+                    .build());
         }
         return claimedAh > cell.capacityAh() * (1 + CAPACITY_SPREAD)
-                ? Optional.of(
-                        caution.variant("capacity")
-                                .measured(claimedAh, cell.capacityAh(), "Ah")
-                                .build())
+                ? Optional.of(caution.variant("capacity")
+                        .measured(claimedAh, cell.capacityAh(), "Ah")
+                        .build())
                 : Optional.empty();
     }
 }

@@ -1,14 +1,13 @@
 package org.sagwise.caution;
 
-import org.sagwise.caution.circuit.Branch;
-import org.sagwise.reading.CellReading;
-
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.sagwise.caution.circuit.Branch;
+import org.sagwise.reading.CellReading;
 
 /**
  * Coils of so few ohms that they are a short: side by side below {@link #LEAST_SENSIBLE_OHM}, and a
@@ -44,8 +43,7 @@ final class LoadShorts implements HazardRule {
         Map<List<Integer>, List<String>> groups = new LinkedHashMap<>();
         for (Branch load : evidence.held().circuit().loads()) {
             if (evidence.bench().coils().containsKey(load.part()) && !load.isShorted()) {
-                List<Integer> nets =
-                        List.of(Math.min(load.from(), load.to()), Math.max(load.from(), load.to()));
+                List<Integer> nets = List.of(Math.min(load.from(), load.to()), Math.max(load.from(), load.to()));
                 groups.computeIfAbsent(nets, key -> new ArrayList<>()).add(load.part());
             }
         }
@@ -55,7 +53,8 @@ final class LoadShorts implements HazardRule {
     private static double together(Look look, List<String> coils) {
         return 1
                 / coils.stream()
-                        .mapToDouble(id -> 1 / look.readings().coil(id).orElseThrow().ohm())
+                        .mapToDouble(
+                                id -> 1 / look.readings().coil(id).orElseThrow().ohm())
                         .sum();
     }
 
@@ -72,8 +71,7 @@ final class LoadShorts implements HazardRule {
                 .max(Comparator.comparingDouble(CellReading::loadFraction));
     }
 
-    private static Caution caution(
-            Evidence evidence, Look look, List<String> coils, CellReading worst, double ohm) {
+    private static Caution caution(Evidence evidence, Look look, List<String> coils, CellReading worst, double ohm) {
         return new CautionBuilder(evidence, PackShorted.ID, Signal.DANGER)
                 .when(look.when())
                 .parts(coils)

@@ -1,5 +1,12 @@
 package org.sagwise.caution;
 
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import org.sagwise.caution.circuit.Branch;
 import org.sagwise.caution.circuit.Circuit;
 import org.sagwise.caution.circuit.Conflict;
@@ -15,14 +22,6 @@ import org.sagwise.reading.Readings;
 import org.sagwise.scenario.MeterMode;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
-
-import java.util.Collections;
-import java.util.HashMap;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Set;
 
 /** The bench with the button in one position: what can be measured, and how it hangs together. */
 final class Look {
@@ -47,7 +46,8 @@ final class Look {
         readings.cells().forEach(cell -> cells.put(cell.id(), cell));
         readings.parts().forEach(part -> parts.put(part.id(), part));
         for (Part part : bench.scenario().parts()) {
-            islands.put(part.id(), readings.islands().getOrDefault(part.terminals().get(0), -1));
+            islands.put(
+                    part.id(), readings.islands().getOrDefault(part.terminals().get(0), -1));
         }
         this.circuit = Circuit.of(wiring, part -> isClosed(part) || isAmmeter(part));
         this.packs = circuit.packs();
@@ -77,8 +77,7 @@ final class Look {
     }
 
     private boolean isClosed(Part part) {
-        return part.kind() != PartKind.METER
-                && parts.get(part.id()).state() == PartReading.State.WORKING;
+        return part.kind() != PartKind.METER && parts.get(part.id()).state() == PartReading.State.WORKING;
     }
 
     private static boolean isAmmeter(Part part) {

@@ -1,14 +1,13 @@
 package org.sagwise.caution;
 
+import java.util.List;
+import java.util.stream.Stream;
 import org.sagwise.caution.circuit.Branch;
 import org.sagwise.caution.circuit.Circuit;
 import org.sagwise.caution.circuit.Conflict;
 import org.sagwise.caution.circuit.Conflicts;
 import org.sagwise.reading.PartReading;
 import org.sagwise.scenario.MeterMode;
-
-import java.util.List;
-import java.util.stream.Stream;
 
 /**
  * A meter set to amps is nearly a wire: across a cell it is a short, across a coil it leads round
@@ -22,12 +21,10 @@ final class MeterOnAmps implements HazardRule {
     public List<Caution> check(Evidence evidence) {
         return Fight.all(evidence, Conflict.Kind.SHORTED).stream()
                 .filter(fight -> isByMeter(fight))
-                .flatMap(
-                        fight ->
-                                ammeters(evidence, fight.look())
-                                        .filter(meter -> carriesMost(fight, meter))
-                                        .limit(1)
-                                        .map(meter -> caution(evidence, fight, meter)))
+                .flatMap(fight -> ammeters(evidence, fight.look())
+                        .filter(meter -> carriesMost(fight, meter))
+                        .limit(1)
+                        .map(meter -> caution(evidence, fight, meter)))
                 .toList();
     }
 
@@ -41,8 +38,7 @@ final class MeterOnAmps implements HazardRule {
     }
 
     private static Stream<PartReading> ammeters(Evidence evidence, Look look) {
-        return look.readings().parts().stream()
-                .filter(part -> MeterMode.AMPS.isOf(evidence.part(part.id())));
+        return look.readings().parts().stream().filter(part -> MeterMode.AMPS.isOf(evidence.part(part.id())));
     }
 
     private static boolean carriesMost(Fight fight, PartReading meter) {

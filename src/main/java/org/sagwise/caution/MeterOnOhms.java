@@ -1,10 +1,9 @@
 package org.sagwise.caution;
 
-import org.sagwise.reading.PartReading;
-import org.sagwise.scenario.MeterMode;
-
 import java.util.ArrayList;
 import java.util.List;
+import org.sagwise.reading.PartReading;
+import org.sagwise.scenario.MeterMode;
 
 /**
  * A meter set to ohms sends a small current of its own and expects no other: across a circuit that

@@ -17,12 +17,10 @@ final class MixedCapacity implements HazardRule {
         return evidence.teams().stream()
                 .map(cells -> Spread.of(cells, id -> evidence.spec(id).capacityAh()))
                 .filter(spread -> spread.ratio() > ALIKE)
-                .map(
-                        spread ->
-                                spread.caution(evidence, ID, Signal.CAUTION)
-                                        .detail("lowAh", spread.lowest())
-                                        .detail("highAh", spread.highest())
-                                        .build())
+                .map(spread -> spread.caution(evidence, ID, Signal.CAUTION)
+                        .detail("lowAh", spread.lowest())
+                        .detail("highAh", spread.highest())
+                        .build())
                 .toList();
     }
 }

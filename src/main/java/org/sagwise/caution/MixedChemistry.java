@@ -12,14 +12,13 @@ final class MixedChemistry implements HazardRule {
     @Override
     public List<Caution> check(Evidence evidence) {
         return evidence.teams().stream()
-                .map(cells -> Spread.of(cells, id -> evidence.spec(id).chemistry().ordinal()))
+                .map(cells ->
+                        Spread.of(cells, id -> evidence.spec(id).chemistry().ordinal()))
                 .filter(spread -> spread.highest() > spread.lowest())
-                .map(
-                        spread ->
-                                spread.caution(evidence, ID, Signal.WARNING)
-                                        .detail("lowKind", kind(evidence, spread.lowestId()))
-                                        .detail("highKind", kind(evidence, spread.highestId()))
-                                        .build())
+                .map(spread -> spread.caution(evidence, ID, Signal.WARNING)
+                        .detail("lowKind", kind(evidence, spread.lowestId()))
+                        .detail("highKind", kind(evidence, spread.highestId()))
+                        .build())
                 .toList();
     }
 

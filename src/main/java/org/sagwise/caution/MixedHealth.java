@@ -15,14 +15,13 @@ final class MixedHealth implements HazardRule {
     @Override
     public List<Caution> check(Evidence evidence) {
         return evidence.teams().stream()
-                .map(cells -> Spread.of(cells, id -> evidence.bench().cells().get(id).health()))
+                .map(cells ->
+                        Spread.of(cells, id -> evidence.bench().cells().get(id).health()))
                 .filter(spread -> spread.highest() - spread.lowest() > ALIKE + ROUNDING)
-                .map(
-                        spread ->
-                                spread.caution(evidence, ID, Signal.CAUTION)
-                                        .detail("lowShare", spread.lowest())
-                                        .detail("highShare", spread.highest())
-                                        .build())
+                .map(spread -> spread.caution(evidence, ID, Signal.CAUTION)
+                        .detail("lowShare", spread.lowest())
+                        .detail("highShare", spread.highest())
+                        .build())
                 .toList();
     }
 

@@ -16,12 +16,10 @@ final class MixedLimit implements HazardRule {
         return evidence.teams().stream()
                 .map(cells -> Spread.of(cells, id -> evidence.spec(id).limitA()))
                 .filter(spread -> spread.ratio() > ALIKE)
-                .map(
-                        spread ->
-                                spread.caution(evidence, ID, Signal.CAUTION)
-                                        .detail("lowA", spread.lowest())
-                                        .detail("highA", spread.highest())
-                                        .build())
+                .map(spread -> spread.caution(evidence, ID, Signal.CAUTION)
+                        .detail("lowA", spread.lowest())
+                        .detail("highA", spread.highest())
+                        .build())
                 .toList();
     }
 }

@@ -22,12 +22,10 @@ final class MixedResistance implements HazardRule {
         return evidence.teams().stream()
                 .map(cells -> Spread.of(cells, id -> evidence.spec(id).internalOhm()))
                 .filter(spread -> spread.lowest() > 0 && spread.ratio() > ALIKE)
-                .map(
-                        spread ->
-                                spread.caution(evidence, ID, Signal.CAUTION)
-                                        .detail("lowOhm", spread.lowest())
-                                        .detail("highOhm", spread.highest())
-                                        .build())
+                .map(spread -> spread.caution(evidence, ID, Signal.CAUTION)
+                        .detail("lowOhm", spread.lowest())
+                        .detail("highOhm", spread.highest())
+                        .build())
                 .toList();
     }
 }

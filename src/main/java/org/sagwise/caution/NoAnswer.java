@@ -1,12 +1,11 @@
 package org.sagwise.caution;
 
-import org.sagwise.reading.Notice;
-
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.sagwise.reading.Notice;
 
 /**
  * Part of the bench has no answer in ideal parts, or parts that control themselves come to no rest:
@@ -35,10 +34,8 @@ final class NoAnswer implements HazardRule {
 
     private static Optional<CautionBuilder> caution(Evidence evidence, Notice notice) {
         return switch (notice.kind()) {
-            case IDEAL_SOURCES_DISAGREE ->
-                    Optional.of(new CautionBuilder(evidence, DISAGREE_ID, Signal.WARNING));
-            case NO_STEADY_STATE ->
-                    Optional.of(new CautionBuilder(evidence, UNSETTLED_ID, Signal.NOTICE));
+            case IDEAL_SOURCES_DISAGREE -> Optional.of(new CautionBuilder(evidence, DISAGREE_ID, Signal.WARNING));
+            case NO_STEADY_STATE -> Optional.of(new CautionBuilder(evidence, UNSETTLED_ID, Signal.NOTICE));
             case IDEAL_SOURCE_SHORTED -> Optional.empty();
         };
     }

@@ -1,9 +1,8 @@
 package org.sagwise.caution;
 
-import org.sagwise.quantity.Texts;
-
 import java.util.List;
 import java.util.Locale;
+import org.sagwise.quantity.Texts;
 
 /**
  * What the program says about the real world, apart from any drawn circuit: that it is a teaching
@@ -13,18 +12,17 @@ public final class Notices {
 
     private static final String BUNDLE = "notices";
 
-    private static final List<String> MESSAGES =
-            List.of(
-                    "loose-cells",
-                    "short",
-                    "reversed",
-                    "over-current",
-                    "mixed",
-                    "damaged-cell",
-                    "charging",
-                    "cut-off",
-                    "meter",
-                    "hot-parts");
+    private static final List<String> MESSAGES = List.of(
+            "loose-cells",
+            "short",
+            "reversed",
+            "over-current",
+            "mixed",
+            "damaged-cell",
+            "charging",
+            "cut-off",
+            "meter",
+            "hot-parts");
 
     private Notices() {}
 
@@ -50,17 +48,12 @@ public final class Notices {
 
     /** The message that greets everybody once: what is at stake, and what not to do. */
     public static Message firstStart(Locale locale) {
-        String text =
-                String.join(
-                        " ",
-                        say("first-start.hazard", locale),
-                        say("first-start.consequence", locale),
-                        say("first-start.avoidance", locale));
-        return new Message(
-                "first-start",
-                say("first-start.signal", locale),
-                say("first-start.title", locale),
-                text);
+        String text = String.join(
+                " ",
+                say("first-start.hazard", locale),
+                say("first-start.consequence", locale),
+                say("first-start.avoidance", locale));
+        return new Message("first-start", say("first-start.signal", locale), say("first-start.title", locale), text);
     }
 
     /** One line for every picture and post. */
@@ -80,11 +73,7 @@ public final class Notices {
 
     private static Message message(String id, Locale locale) {
         String key = "safety." + id;
-        return new Message(
-                id,
-                say(key + ".signal", locale),
-                say(key + ".title", locale),
-                say(key + ".text", locale));
+        return new Message(id, say(key + ".signal", locale), say(key + ".title", locale), say(key + ".text", locale));
     }
 
     private static String say(String key, Locale locale) {

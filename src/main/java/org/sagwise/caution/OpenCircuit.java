@@ -1,5 +1,8 @@
 package org.sagwise.caution;
 
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
 import org.sagwise.caution.circuit.Branch;
 import org.sagwise.caution.circuit.Circuit;
 import org.sagwise.caution.circuit.MissingJoint;
@@ -7,10 +10,6 @@ import org.sagwise.caution.circuit.MissingJoints;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.TerminalRef;
-
-import java.util.HashSet;
-import java.util.List;
-import java.util.Set;
 
 /**
  * Nothing flows through a load although the button is held, because a joint is missing or a part
@@ -23,8 +22,7 @@ final class OpenCircuit implements HazardRule {
     public List<Caution> check(Evidence evidence) {
         Look held = evidence.held();
         Circuit circuit = held.circuit();
-        if (circuit.sources().isEmpty()
-                || circuit.loads().stream().noneMatch(load -> isIdle(held, load))) {
+        if (circuit.sources().isEmpty() || circuit.loads().stream().noneMatch(load -> isIdle(held, load))) {
             return List.of();
         }
         Set<TerminalRef> linked = new HashSet<>();
@@ -32,11 +30,7 @@ final class OpenCircuit implements HazardRule {
             linked.add(link.from());
             linked.add(link.to());
         }
-        return MissingJoints.in(
-                        circuit,
-                        load -> isIdle(held, load),
-                        linked::contains,
-                        held.readings()::potentialV)
+        return MissingJoints.in(circuit, load -> isIdle(held, load), linked::contains, held.readings()::potentialV)
                 .stream()
                 .filter(missing -> isOfInterest(evidence, missing))
                 .map(missing -> caution(evidence, missing))
@@ -49,20 +43,18 @@ final class OpenCircuit implements HazardRule {
 
     /** A resistor alone is of interest only where nothing else is there to be driven. */
     private static boolean isOfInterest(Evidence evidence, MissingJoint missing) {
-        return missing.loads().stream()
-                        .anyMatch(id -> evidence.part(id).kind() != PartKind.RESISTOR)
+        return missing.loads().stream().anyMatch(id -> evidence.part(id).kind() != PartKind.RESISTOR)
                 || evidence.held().circuit().loads().stream()
                         .allMatch(load -> evidence.part(load.part()).kind() == PartKind.RESISTOR);
     }
 
     private static Caution caution(Evidence evidence, MissingJoint missing) {
-        CautionBuilder caution =
-                new CautionBuilder(evidence, ID, Signal.NOTICE)
-                        .when(Caution.When.FIRED)
-                        .parts(missing.loads())
-                        .parts(missing.blockers())
-                        .names("loads", missing.loads())
-                        .names("blockers", missing.blockers());
+        CautionBuilder caution = new CautionBuilder(evidence, ID, Signal.NOTICE)
+                .when(Caution.When.FIRED)
+                .parts(missing.loads())
+                .parts(missing.blockers())
+                .names("loads", missing.loads())
+                .names("blockers", missing.blockers());
         missing.loose().ifPresent(end -> caution.parts(end.part()).terminal("loose", end));
         missing.target().ifPresent(end -> caution.parts(end.part()).terminal("target", end));
         return caution.variant(variant(evidence, missing)).build();
@@ -78,11 +70,10 @@ final class OpenCircuit implements HazardRule {
             }
             return missing.driven() ? "gap" : "apart";
         }
-        List<String> kinds =
-                missing.blockers().stream()
-                        .map(id -> evidence.part(id).kind().word())
-                        .distinct()
-                        .toList();
+        List<String> kinds = missing.blockers().stream()
+                .map(id -> evidence.part(id).kind().word())
+                .distinct()
+                .toList();
         return kinds.size() == 1 ? kinds.get(0) : "blocked";
     }
 }

@@ -1,12 +1,11 @@
 package org.sagwise.caution;
 
-import org.sagwise.reading.CellReading;
-
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
+import org.sagwise.reading.CellReading;
 
 /** The readings of cells, pack by pack, so that one thing that befalls a pack is told once. */
 final class PackCells {
@@ -38,8 +37,7 @@ final class PackCells {
      */
     record Hit(Look look, List<CellReading> worstFirst) {
 
-        private static Hit of(
-                Look look, List<CellReading> cells, ToDoubleFunction<CellReading> size) {
+        private static Hit of(Look look, List<CellReading> cells, ToDoubleFunction<CellReading> size) {
             cells.sort(Comparator.comparingDouble(size).reversed());
             return new Hit(look, cells);
         }
@@ -71,8 +69,7 @@ final class PackCells {
     }
 
     /** As most rules find nothing on most benches, a list is made only where there is something. */
-    private static List<CellReading> filter(
-            List<CellReading> cells, Predicate<CellReading> happens) {
+    private static List<CellReading> filter(List<CellReading> cells, Predicate<CellReading> happens) {
         List<CellReading> found = List.of();
         for (CellReading cell : cells) {
             if (happens.test(cell)) {

@@ -1,8 +1,7 @@
 package org.sagwise.caution;
 
-import org.sagwise.caution.circuit.Conflict;
-
 import java.util.List;
+import org.sagwise.caution.circuit.Conflict;
 
 /**
  * Metal alone joins plus and minus of a cell or of a row of cells, with no load in the way. DANGER
@@ -19,13 +18,11 @@ final class PackShorted implements HazardRule {
     public List<Caution> check(Evidence evidence) {
         return Fight.all(evidence, Conflict.Kind.SHORTED).stream()
                 .filter(fight -> !(fight.currentA() < LEAST_A))
-                .map(
-                        fight ->
-                                fight.caution(evidence, ID)
-                                        .parts(fight.busiest())
-                                        .parts(fight.members())
-                                        .variant(Double.isNaN(fight.limitA()) ? "supply" : "metal")
-                                        .build())
+                .map(fight -> fight.caution(evidence, ID)
+                        .parts(fight.busiest())
+                        .parts(fight.members())
+                        .variant(Double.isNaN(fight.limitA()) ? "supply" : "metal")
+                        .build())
                 .toList();
     }
 }

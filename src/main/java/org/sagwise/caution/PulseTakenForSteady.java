@@ -1,10 +1,9 @@
 package org.sagwise.caution;
 
+import java.util.List;
 import org.sagwise.part.CellSpec;
 import org.sagwise.part.Pulse;
 import org.sagwise.reading.CellReading;
-
-import java.util.List;
 
 /**
  * A cell gives more than its continuous limit and no more than its pulse rating: within the rating
@@ -16,9 +15,7 @@ final class PulseTakenForSteady implements HazardRule {
 
     @Override
     public List<Caution> check(Evidence evidence) {
-        return evidence
-                .cells(cell -> isPulse(cell, evidence.spec(cell.id())), CellReading::loadFraction)
-                .stream()
+        return evidence.cells(cell -> isPulse(cell, evidence.spec(cell.id())), CellReading::loadFraction).stream()
                 .map(cells -> caution(evidence, cells))
                 .toList();
     }
@@ -26,7 +23,9 @@ final class PulseTakenForSteady implements HazardRule {
     /** Whether a cell's current lies between its continuous limit and its pulse rating. */
     static boolean isPulse(CellReading cell, CellSpec spec) {
         return cell.currentA() > cell.limitA()
-                && spec.pulse().filter(pulse -> cell.currentA() <= pulse.currentA()).isPresent();
+                && spec.pulse()
+                        .filter(pulse -> cell.currentA() <= pulse.currentA())
+                        .isPresent();
     }
 
     private static Caution caution(Evidence evidence, PackCells.Hit cells) {

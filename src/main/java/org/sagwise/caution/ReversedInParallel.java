@@ -1,8 +1,7 @@
 package org.sagwise.caution;
 
-import org.sagwise.caution.circuit.Conflict;
-
 import java.util.List;
+import org.sagwise.caution.circuit.Conflict;
 
 /**
  * A cell stands the other way round than those beside it, so that they drive current through one
@@ -15,14 +14,12 @@ final class ReversedInParallel implements HazardRule {
     @Override
     public List<Caution> check(Evidence evidence) {
         return Fight.all(evidence, Conflict.Kind.REVERSED).stream()
-                .map(
-                        fight ->
-                                fight.caution(evidence, ID)
-                                        .parts(fight.turned())
-                                        .parts(fight.others())
-                                        .names("turned", fight.turned())
-                                        .names("rest", fight.others())
-                                        .build())
+                .map(fight -> fight.caution(evidence, ID)
+                        .parts(fight.turned())
+                        .parts(fight.others())
+                        .names("turned", fight.turned())
+                        .names("rest", fight.others())
+                        .build())
                 .toList();
     }
 }

@@ -1,14 +1,13 @@
 package org.sagwise.caution;
 
-import org.sagwise.caution.circuit.Branch;
-import org.sagwise.caution.circuit.Circuit;
-import org.sagwise.caution.circuit.Row;
-import org.sagwise.reading.CellReading;
-
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import org.sagwise.caution.circuit.Branch;
+import org.sagwise.caution.circuit.Circuit;
+import org.sagwise.caution.circuit.Row;
+import org.sagwise.reading.CellReading;
 
 /**
  * A cell of a row stands the other way round than most. Against as many it leaves about 0 V and
@@ -38,23 +37,18 @@ final class ReversedInSeries implements HazardRule {
         List<String> own = row.sources().stream().map(Branch::part).toList();
         return row.groups().size() == 2
                 && row.ends().stream()
-                        .anyMatch(
-                                net ->
-                                        circuit.terminals(net).stream()
-                                                .allMatch(end -> own.contains(end.part())));
+                        .anyMatch(net -> circuit.terminals(net).stream().allMatch(end -> own.contains(end.part())));
     }
 
     private static Caution caution(Evidence evidence, Look held, Row row) {
-        List<String> turned =
-                row.turned(held.circuit().sources()).stream()
-                        .flatMap(group -> group.sources().stream())
-                        .map(Branch::part)
-                        .toList();
-        List<String> others =
-                row.sources().stream()
-                        .map(Branch::part)
-                        .filter(id -> !turned.contains(id))
-                        .toList();
+        List<String> turned = row.turned(held.circuit().sources()).stream()
+                .flatMap(group -> group.sources().stream())
+                .map(Branch::part)
+                .toList();
+        List<String> others = row.sources().stream()
+                .map(Branch::part)
+                .filter(id -> !turned.contains(id))
+                .toList();
         Optional<CellReading> charged = mostCharged(held, row);
         double pushedA = charged.map(cell -> Math.max(0, -cell.currentA())).orElse(0.0);
         double limitA =
@@ -78,8 +72,7 @@ final class ReversedInSeries implements HazardRule {
         return pushedA > chargeLimitA ? "uneven" : "cancel";
     }
 
-    private static Signal signal(
-            Row row, Optional<CellReading> charged, double pushedA, double chargeLimitA) {
+    private static Signal signal(Row row, Optional<CellReading> charged, double pushedA, double chargeLimitA) {
         return row.climb() == 0 && !(pushedA > chargeLimitA)
                 ? Signal.NOTICE
                 : Gravity.pushedIn(pushedA, charged.map(CellReading::limitA).orElse(Double.NaN));
@@ -95,7 +88,8 @@ final class ReversedInSeries implements HazardRule {
     /** Rest voltage of the whole row: groups side by side count with their first source. */
     private static double leftV(Evidence evidence, Row row) {
         return row.groups().stream()
-                .mapToDouble(group -> group.up() * restV(evidence, group.sources().get(0).part()))
+                .mapToDouble(group ->
+                        group.up() * restV(evidence, group.sources().get(0).part()))
                 .sum();
     }
 

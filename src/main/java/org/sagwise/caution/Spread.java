@@ -21,8 +21,7 @@ record Spread(String lowestId, double lowest, String highestId, double highest) 
             lowest = value.applyAsDouble(cell) < value.applyAsDouble(lowest) ? cell : lowest;
             highest = value.applyAsDouble(cell) > value.applyAsDouble(highest) ? cell : highest;
         }
-        return new Spread(
-                lowest, value.applyAsDouble(lowest), highest, value.applyAsDouble(highest));
+        return new Spread(lowest, value.applyAsDouble(lowest), highest, value.applyAsDouble(highest));
     }
 
     double ratio() {

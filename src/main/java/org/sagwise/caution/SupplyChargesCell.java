@@ -1,13 +1,12 @@
 package org.sagwise.caution;
 
-import org.sagwise.reading.CellReading;
-import org.sagwise.scenario.Part;
-import org.sagwise.scenario.PartKind;
-
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.sagwise.reading.CellReading;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.PartKind;
 
 /**
  * A bench supply pushes current into a cell: nothing ends the charge as a charger made for the cell
@@ -37,13 +36,11 @@ final class SupplyChargesCell implements HazardRule {
         return look.cells().values().stream()
                 .filter(cell -> cell.currentA() < -LEAST_A && look.island(cell.id()) == island)
                 .min(Comparator.comparingDouble(CellReading::currentA))
-                .map(
-                        cell ->
-                                new CautionBuilder(evidence, ID, Signal.WARNING)
-                                        .when(look.when())
-                                        .parts(supply.id(), cell.id())
-                                        .measured(-cell.currentA(), Double.NaN, "A")
-                                        .names("cell", List.of(cell.id()))
-                                        .build());
+                .map(cell -> new CautionBuilder(evidence, ID, Signal.WARNING)
+                        .when(look.when())
+                        .parts(supply.id(), cell.id())
+                        .measured(-cell.currentA(), Double.NaN, "A")
+                        .names("cell", List.of(cell.id()))
+                        .build());
     }
 }

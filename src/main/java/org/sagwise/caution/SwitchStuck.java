@@ -1,8 +1,7 @@
 package org.sagwise.caution;
 
-import org.sagwise.scenario.PartKind;
-
 import java.util.List;
+import org.sagwise.scenario.PartKind;
 
 /**
  * A switch that cannot open: the device fires although nobody presses. Where no current comes of

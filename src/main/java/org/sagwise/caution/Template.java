@@ -34,8 +34,6 @@ final class Template {
     private static String capital(StringBuilder before, String words) {
         String start = before.toString().stripTrailing();
         boolean begins = start.isEmpty() || start.endsWith(".");
-        return begins && !words.isEmpty()
-                ? Character.toUpperCase(words.charAt(0)) + words.substring(1)
-                : words;
+        return begins && !words.isEmpty() ? Character.toUpperCase(words.charAt(0)) + words.substring(1) : words;
     }
 }

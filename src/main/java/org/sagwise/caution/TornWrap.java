@@ -11,6 +11,8 @@ final class TornWrap implements HazardRule {
         List<String> torn = evidence.torn();
         return torn.isEmpty()
                 ? List.of()
-                : List.of(new CautionBuilder(evidence, ID, Signal.CAUTION).parts(torn).build());
+                : List.of(new CautionBuilder(evidence, ID, Signal.CAUTION)
+                        .parts(torn)
+                        .build());
     }
 }

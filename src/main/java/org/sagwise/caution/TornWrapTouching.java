@@ -1,15 +1,14 @@
 package org.sagwise.caution;
 
-import org.sagwise.reading.LinkReading;
-import org.sagwise.reading.ResolvedCell;
-import org.sagwise.scenario.Link;
-import org.sagwise.scenario.TerminalRef;
-
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.sagwise.reading.LinkReading;
+import org.sagwise.reading.ResolvedCell;
+import org.sagwise.scenario.Link;
+import org.sagwise.scenario.TerminalRef;
 
 /**
  * The can of a cell whose wrap is torn touches something that is not its own minus. On common round
@@ -24,7 +23,8 @@ final class TornWrapTouching implements HazardRule {
         Set<LinkReading> told = new HashSet<>();
         for (String id : evidence.torn()) {
             ResolvedCell cell = evidence.bench().cells().get(id);
-            List<LinkReading> touches = touches(evidence, cell).filter(told::add).toList();
+            List<LinkReading> touches =
+                    touches(evidence, cell).filter(told::add).toList();
             if (!touches.isEmpty()) {
                 found.add(caution(evidence, cell, touches));
             }
@@ -48,12 +48,8 @@ final class TornWrapTouching implements HazardRule {
                 && !to.terminal().equals("+");
     }
 
-    private static Caution caution(
-            Evidence evidence, ResolvedCell cell, List<LinkReading> touches) {
-        Look look =
-                strongestA(evidence.atRest(), touches) < Look.NO_CURRENT_A
-                        ? evidence.held()
-                        : evidence.atRest();
+    private static Caution caution(Evidence evidence, ResolvedCell cell, List<LinkReading> touches) {
+        Look look = strongestA(evidence.atRest(), touches) < Look.NO_CURRENT_A ? evidence.held() : evidence.atRest();
         double currentA = strongestA(look, touches);
         double limitA = cell.spec().limitA();
         return new CautionBuilder(evidence, ID, Gravity.unchecked(currentA, limitA))
@@ -70,7 +66,8 @@ final class TornWrapTouching implements HazardRule {
     /** The largest current in these links, A; NaN where one cannot be told. */
     private static double strongestA(Look look, List<LinkReading> touches) {
         return touches.stream()
-                .mapToDouble(link -> Math.abs(look.readings().links().get(link.index()).currentA()))
+                .mapToDouble(link ->
+                        Math.abs(look.readings().links().get(link.index()).currentA()))
                 .max()
                 .orElse(0);
     }

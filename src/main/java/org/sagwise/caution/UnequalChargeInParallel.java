@@ -1,13 +1,12 @@
 package org.sagwise.caution;
 
-import org.sagwise.caution.circuit.Pack;
-import org.sagwise.reading.CellReading;
-
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.sagwise.caution.circuit.Pack;
+import org.sagwise.reading.CellReading;
 
 /**
  * Cells side by side of unequal charge: the fuller ones charge the emptier ones with nothing but
@@ -25,12 +24,10 @@ final class UnequalChargeInParallel implements HazardRule {
         for (Look look : evidence.looks()) {
             for (Pack pack : look.packs()) {
                 if (isLeftAlone(evidence, look, pack) && Collections.disjoint(seen, pack.parts())) {
-                    mostCharged(evidence, look, pack)
-                            .ifPresent(
-                                    taker -> {
-                                        found.add(caution(evidence, look, pack, taker));
-                                        seen.addAll(pack.parts());
-                                    });
+                    mostCharged(evidence, look, pack).ifPresent(taker -> {
+                        found.add(caution(evidence, look, pack, taker));
+                        seen.addAll(pack.parts());
+                    });
                 }
             }
         }
@@ -52,11 +49,10 @@ final class UnequalChargeInParallel implements HazardRule {
     }
 
     private static Caution caution(Evidence evidence, Look look, Pack pack, CellReading taker) {
-        CellReading giver =
-                evidence.cellsOf(pack).stream()
-                        .map(look::cell)
-                        .max(Comparator.comparingDouble(CellReading::currentA))
-                        .orElseThrow();
+        CellReading giver = evidence.cellsOf(pack).stream()
+                .map(look::cell)
+                .max(Comparator.comparingDouble(CellReading::currentA))
+                .orElseThrow();
         double takenA = -taker.currentA();
         return new CautionBuilder(evidence, ID, Gravity.pushedIn(takenA, taker.limitA()))
                 .when(look.when())

@@ -1,10 +1,9 @@
 package org.sagwise.caution;
 
-import org.sagwise.caution.circuit.Row;
-import org.sagwise.reading.CellReading;
-
 import java.util.Comparator;
 import java.util.List;
+import org.sagwise.caution.circuit.Row;
+import org.sagwise.reading.CellReading;
 
 /**
  * Cells in a row of unequal charge: the same current empties all, so the emptiest is driven below
@@ -37,7 +36,9 @@ final class UnequalChargeInSeries implements HazardRule {
     }
 
     private static double apartV(List<CellReading> cells) {
-        return cells.isEmpty() ? 0 : cells.get(cells.size() - 1).restV() - cells.get(0).restV();
+        return cells.isEmpty()
+                ? 0
+                : cells.get(cells.size() - 1).restV() - cells.get(0).restV();
     }
 
     private static Caution caution(Evidence evidence, List<CellReading> cells) {

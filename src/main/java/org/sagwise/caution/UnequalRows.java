@@ -1,8 +1,7 @@
 package org.sagwise.caution;
 
-import org.sagwise.caution.circuit.Conflict;
-
 import java.util.List;
+import org.sagwise.caution.circuit.Conflict;
 
 /**
  * Rows side by side have different numbers of cells, one against two say, so that the longer row
@@ -15,12 +14,10 @@ final class UnequalRows implements HazardRule {
     @Override
     public List<Caution> check(Evidence evidence) {
         return Fight.all(evidence, Conflict.Kind.UNEQUAL_ROWS).stream()
-                .map(
-                        fight ->
-                                fight.caution(evidence, ID)
-                                        .parts(fight.busiest())
-                                        .parts(fight.members())
-                                        .build())
+                .map(fight -> fight.caution(evidence, ID)
+                        .parts(fight.busiest())
+                        .parts(fight.members())
+                        .build())
                 .toList();
     }
 }

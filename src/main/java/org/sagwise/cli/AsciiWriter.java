@@ -1,11 +1,10 @@
 package org.sagwise.cli;
 
-import org.sagwise.quantity.Printable;
-import org.sagwise.quantity.QuantityFormat.Signs;
-
 import java.io.FilterWriter;
 import java.io.IOException;
 import java.io.Writer;
+import org.sagwise.quantity.Printable;
+import org.sagwise.quantity.QuantityFormat.Signs;
 
 /** Lets only ASCII through and writes other signs in letters. */
 final class AsciiWriter extends FilterWriter {

@@ -11,14 +11,11 @@ final class AssessmentJson {
         JsonWriter.write(
                 call.out(),
                 call.signs(),
-                json ->
-                        json.object(
-                                () -> {
-                                    ReadingsJson readings = new ReadingsJson(json);
-                                    readings.keys(assessment.readings());
-                                    new CautionsJson(json, call, assessment.scenario())
-                                            .list(assessment.cautions());
-                                    readings.ledger(assessment.ledger());
-                                }));
+                json -> json.object(() -> {
+                    ReadingsJson readings = new ReadingsJson(json);
+                    readings.keys(assessment.readings());
+                    new CautionsJson(json, call, assessment.scenario()).list(assessment.cautions());
+                    readings.ledger(assessment.ledger());
+                }));
     }
 }

@@ -1,10 +1,9 @@
 package org.sagwise.cli;
 
+import java.util.List;
 import org.sagwise.caution.Assessment;
 import org.sagwise.caution.Caution;
 import org.sagwise.quantity.Texts;
-
-import java.util.List;
 
 /** Readings with their cautions in short, for people. */
 final class AssessmentText {
@@ -18,8 +17,7 @@ final class AssessmentText {
     }
 
     void print(Assessment assessment) {
-        ReadingsText.lines(call, assessment.scenario(), assessment.readings())
-                .forEach(call::result);
+        ReadingsText.lines(call, assessment.scenario(), assessment.readings()).forEach(call::result);
         call.result("");
         cautions(assessment);
         call.result("");

@@ -1,14 +1,13 @@
 package org.sagwise.cli;
 
-import org.sagwise.quantity.Printable;
-import org.sagwise.quantity.QuantityFormat;
-import org.sagwise.quantity.QuantityFormat.Signs;
-import org.sagwise.quantity.Texts;
-
 import java.io.InputStream;
 import java.io.PrintWriter;
 import java.util.Locale;
 import java.util.Optional;
+import org.sagwise.quantity.Printable;
+import org.sagwise.quantity.QuantityFormat;
+import org.sagwise.quantity.QuantityFormat.Signs;
+import org.sagwise.quantity.Texts;
 
 /**
  * What one call of the program works with: where its words go, and in which language and signs.

@@ -1,10 +1,9 @@
 package org.sagwise.cli;
 
+import java.util.List;
 import org.sagwise.part.Catalogue;
 import org.sagwise.part.CatalogueEntry;
 import org.sagwise.part.Entries;
-
-import java.util.List;
 
 /**
  * The entries of one kind.
@@ -40,6 +39,9 @@ record CatalogueFamily(String word, List<CatalogueEntry> entries) {
     /** The same family with those entries alone that have this id. */
     CatalogueFamily only(String id) {
         return new CatalogueFamily(
-                word, entries.stream().filter(entry -> entry.id().equalsIgnoreCase(id)).toList());
+                word,
+                entries.stream()
+                        .filter(entry -> entry.id().equalsIgnoreCase(id))
+                        .toList());
     }
 }

@@ -1,5 +1,7 @@
 package org.sagwise.cli;
 
+import java.util.List;
+import java.util.stream.Stream;
 import org.sagwise.caution.Caution;
 import org.sagwise.caution.CautionTexts;
 import org.sagwise.quantity.Digits;
@@ -7,9 +9,6 @@ import org.sagwise.quantity.Texts;
 import org.sagwise.scenario.Names;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
-
-import java.util.List;
-import java.util.stream.Stream;
 
 /** What the command line says of a caution. */
 final class CautionWords {
@@ -39,13 +38,12 @@ final class CautionWords {
     /** Signal word, what it is, where, when, and the number against its limit. */
     List<String> head(Caution caution) {
         String where = String.join(", ", places(caution));
-        String first =
-                texts.say(
-                        "caution.head",
-                        CautionTexts.signal(caution.signal(), call.locale()),
-                        title(caution),
-                        where.isEmpty() ? 0 : 1,
-                        where);
+        String first = texts.say(
+                "caution.head",
+                CautionTexts.signal(caution.signal(), call.locale()),
+                title(caution),
+                where.isEmpty() ? 0 : 1,
+                where);
         String second = texts.say("caution.when." + Words.of(when(caution)));
         String numbers = numbers(caution);
         return List.of("  " + first, "    " + second + (numbers.isEmpty() ? "" : ": " + numbers));
@@ -65,16 +63,12 @@ final class CautionWords {
 
     private List<String> places(Caution caution) {
         Names names = Names.in(call.texts().locale());
-        Stream<String> parts =
-                caution.parts().stream().flatMap(id -> scenario.part(id).stream()).map(names::part);
-        Stream<String> links =
-                caution.links().stream()
-                        .map(scenario.links()::get)
-                        .map(
-                                link ->
-                                        names.terminal(scenario, link.from())
-                                                + " › "
-                                                + names.terminal(scenario, link.to()));
+        Stream<String> parts = caution.parts().stream()
+                .flatMap(id -> scenario.part(id).stream())
+                .map(names::part);
+        Stream<String> links = caution.links().stream()
+                .map(scenario.links()::get)
+                .map(link -> names.terminal(scenario, link.from()) + " › " + names.terminal(scenario, link.to()));
         return (caution.parts().isEmpty() ? links : parts).toList();
     }
 
@@ -89,7 +83,6 @@ final class CautionWords {
     }
 
     private String number(double value, String unit) {
-        return call.format().number(value, Digits.significant(3))
-                + (unit.isEmpty() ? "" : " " + unit);
+        return call.format().number(value, Digits.significant(3)) + (unit.isEmpty() ? "" : " " + unit);
     }
 }

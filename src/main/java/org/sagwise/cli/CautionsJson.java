@@ -1,9 +1,8 @@
 package org.sagwise.cli;
 
+import java.util.List;
 import org.sagwise.caution.Caution;
 import org.sagwise.scenario.Scenario;
-
-import java.util.List;
 
 /** Cautions as JSON. */
 final class CautionsJson {

@@ -1,11 +1,10 @@
 package org.sagwise.cli;
 
+import java.util.List;
+import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-
-import java.util.List;
-import java.util.concurrent.Callable;
 
 /** Prints the cautions of one or several scenarios. */
 @Command(name = "check", mixinStandardHelpOptions = true, versionProvider = Version.class)
@@ -46,8 +45,6 @@ final class CheckCommand implements Callable<Integer> {
         if (checked.given().scenario().isEmpty()) {
             return ExitStatus.WRONG;
         }
-        return checked.cautions().stream().anyMatch(it -> it.signal().isGrave())
-                ? ExitStatus.FOUND
-                : ExitStatus.DONE;
+        return checked.cautions().stream().anyMatch(it -> it.signal().isGrave()) ? ExitStatus.FOUND : ExitStatus.DONE;
     }
 }

@@ -1,8 +1,7 @@
 package org.sagwise.cli;
 
-import org.sagwise.scenario.Scenario;
-
 import java.util.List;
+import org.sagwise.scenario.Scenario;
 
 /** Checked files as JSON: one object a file, with cautions and problems. */
 final class CheckJson {
@@ -19,34 +18,21 @@ final class CheckJson {
         JsonWriter.write(
                 call.out(),
                 call.signs(),
-                json ->
-                        json.object(
-                                () ->
-                                        json.objects(
-                                                "files",
-                                                checked,
-                                                new CheckJson(call, json)::file)));
+                json -> json.object(() -> json.objects("files", checked, new CheckJson(call, json)::file)));
     }
 
     private void file(CheckedFile checked) {
         json.text("file", checked.given().name());
         json.text("title", checked.given().scenario().map(Scenario::title).orElse(""));
-        new CautionsJson(json, call, checked.given().scenario().orElse(Scenario.empty()))
-                .list(checked.cautions());
-        json.objects(
-                "cures",
-                checked.cures(),
-                offer -> {
-                    json.text("caution", offer.caution().id());
-                    json.text("cure", offer.fix().key());
-                    json.text("text", offer.fix().name(call.locale()));
-                });
-        json.objects(
-                "problems",
-                checked.given().problems(),
-                problem -> {
-                    json.text("place", problem.place());
-                    json.text("text", problem.text());
-                });
+        new CautionsJson(json, call, checked.given().scenario().orElse(Scenario.empty())).list(checked.cautions());
+        json.objects("cures", checked.cures(), offer -> {
+            json.text("caution", offer.caution().id());
+            json.text("cure", offer.fix().key());
+            json.text("text", offer.fix().name(call.locale()));
+        });
+        json.objects("problems", checked.given().problems(), problem -> {
+            json.text("place", problem.place());
+            json.text("text", problem.text());
+        });
     }
 }

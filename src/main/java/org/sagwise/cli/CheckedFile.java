@@ -1,13 +1,12 @@
 package org.sagwise.cli;
 
+import java.util.List;
+import java.util.Locale;
 import org.sagwise.caution.Assessment;
 import org.sagwise.caution.Caution;
 import org.sagwise.caution.fix.Fixes;
 import org.sagwise.caution.fix.Offer;
 import org.sagwise.file.CatalogueLoader;
-
-import java.util.List;
-import java.util.Locale;
 
 /**
  * A file with its cautions.

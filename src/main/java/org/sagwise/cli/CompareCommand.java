@@ -1,5 +1,11 @@
 package org.sagwise.cli;
 
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
 import org.sagwise.caution.Assessment;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.picture.export.PictureFormat;
@@ -10,17 +16,9 @@ import org.sagwise.reading.Press;
 import org.sagwise.report.compare.Comparison;
 import org.sagwise.report.compare.ComparisonPost;
 import org.sagwise.report.post.PostFormat;
-
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.util.List;
-import java.util.Optional;
-import java.util.concurrent.Callable;
 
 /** Puts two scenarios side by side: what differs in build and in outcome. */
 @Command(name = "compare", mixinStandardHelpOptions = true, versionProvider = Version.class)
@@ -66,11 +64,8 @@ final class CompareCommand implements Callable<Integer> {
             CompareJson.write(call, comparison);
         } else {
             call.out()
-                    .print(
-                            PostFormat.TEXT.write(
-                                    ComparisonPost.of(comparison, call.locale(), call.signs()),
-                                    call.locale(),
-                                    call.signs()));
+                    .print(PostFormat.TEXT.write(
+                            ComparisonPost.of(comparison, call.locale(), call.signs()), call.locale(), call.signs()));
         }
         return comparison.differs() ? ExitStatus.FOUND : ExitStatus.DONE;
     }

@@ -1,12 +1,11 @@
 package org.sagwise.cli;
 
+import java.util.List;
 import org.sagwise.caution.Caution;
 import org.sagwise.report.compare.BuildDifference;
 import org.sagwise.report.compare.Comparison;
 import org.sagwise.report.compare.Outcome;
 import org.sagwise.scenario.Link;
-
-import java.util.List;
 
 /** A comparison as JSON. */
 final class CompareJson {
@@ -18,10 +17,7 @@ final class CompareJson {
     }
 
     static void write(CallContext call, Comparison comparison) {
-        JsonWriter.write(
-                call.out(),
-                call.signs(),
-                json -> json.object(() -> new CompareJson(json).keys(comparison)));
+        JsonWriter.write(call.out(), call.signs(), json -> json.object(() -> new CompareJson(json).keys(comparison)));
     }
 
     private void keys(Comparison comparison) {
@@ -84,12 +80,9 @@ final class CompareJson {
     }
 
     private void cautions(String name, List<Caution> cautions) {
-        json.objects(
-                name,
-                cautions,
-                caution -> {
-                    json.text("id", caution.id());
-                    json.text("signal", caution.signal().name());
-                });
+        json.objects(name, cautions, caution -> {
+            json.text("id", caution.id());
+            json.text("signal", caution.signal().name());
+        });
     }
 }

@@ -1,5 +1,10 @@
 package org.sagwise.cli;
 
+import java.util.Locale;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.sagwise.caution.Assessment;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.ShareText;
@@ -7,7 +12,6 @@ import org.sagwise.report.explain.ExplainedPost;
 import org.sagwise.report.post.PostFormat;
 import org.sagwise.run.RunPlan;
 import org.sagwise.scenario.Scenario;
-
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -16,41 +20,33 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-import java.util.Locale;
-import java.util.Map;
-import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
-
 /** Writes a post that explains a scenario to somebody who has never seen it. */
 @Command(name = "explain", mixinStandardHelpOptions = true, versionProvider = Version.class)
 final class ExplainCommand implements Callable<Integer> {
 
-    private static final Map<String, PostFormat> ENDINGS =
-            Map.of(
-                    "md", PostFormat.MARKDOWN,
-                    "bbcode", PostFormat.BBCODE,
-                    "txt", PostFormat.TEXT,
-                    "html", PostFormat.HTML,
-                    "htm", PostFormat.HTML);
+    private static final Map<String, PostFormat> ENDINGS = Map.of(
+            "md", PostFormat.MARKDOWN,
+            "bbcode", PostFormat.BBCODE,
+            "txt", PostFormat.TEXT,
+            "html", PostFormat.HTML,
+            "htm", PostFormat.HTML);
 
     private final CallContext call;
 
-    @Spec private CommandSpec spec;
+    @Spec
+    private CommandSpec spec;
 
     @Parameters(paramLabel = "FILE", descriptionKey = "file")
     private String file;
 
-    @Option(
-            names = "--format",
-            paramLabel = "markdown|bbcode|text|html",
-            descriptionKey = "explain.format")
+    @Option(names = "--format", paramLabel = "markdown|bbcode|text|html", descriptionKey = "explain.format")
     private String format;
 
     @Option(names = "-o", paramLabel = "OUT", descriptionKey = "out")
     private String out;
 
-    @Mixin private MomentOptions moment;
+    @Mixin
+    private MomentOptions moment;
 
     ExplainCommand(CallContext call) {
         this.call = call;
@@ -76,35 +72,21 @@ final class ExplainCommand implements Callable<Integer> {
     private String post(Scenario scenario, RunPlan until, PostFormat wanted) {
         Assessment assessment = Assessment.of(scenario, CatalogueLoader.builtIn());
         return ExplainedPost.write(
-                MomentOptions.reached(assessment, until),
-                wanted,
-                ShareText::of,
-                call.locale(),
-                call.signs());
+                MomentOptions.reached(assessment, until), wanted, ShareText::of, call.locale(), call.signs());
     }
 
     /** The format asked for; else that of the file's ending; else Markdown. */
     private PostFormat wanted() {
         if (format != null) {
             return PostFormat.ofWord(format)
-                    .orElseThrow(
-                            () ->
-                                    new ParameterException(
-                                            spec.commandLine(),
-                                            call.texts()
-                                                    .say(
-                                                            "wrong.value",
-                                                            "--format",
-                                                            format,
-                                                            words())));
+                    .orElseThrow(() -> new ParameterException(
+                            spec.commandLine(), call.texts().say("wrong.value", "--format", format, words())));
         }
         String ending = out == null ? "" : out.substring(out.lastIndexOf('.') + 1);
         return ENDINGS.getOrDefault(ending.toLowerCase(Locale.ROOT), PostFormat.MARKDOWN);
     }
 
     private static String words() {
-        return Stream.of(PostFormat.values())
-                .map(PostFormat::word)
-                .collect(Collectors.joining(", "));
+        return Stream.of(PostFormat.values()).map(PostFormat::word).collect(Collectors.joining(", "));
     }
 }

@@ -1,9 +1,8 @@
 package org.sagwise.cli;
 
-import org.sagwise.scenario.Scenario;
-
 import java.util.List;
 import java.util.Optional;
+import org.sagwise.scenario.Scenario;
 
 /**
  * What came of a file that a call named.

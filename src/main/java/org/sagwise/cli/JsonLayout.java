@@ -3,7 +3,6 @@ package org.sagwise.cli;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.core.util.Separators;
-
 import java.io.IOException;
 import java.io.Serializable;
 
@@ -16,9 +15,7 @@ final class JsonLayout extends DefaultPrettyPrinter {
     private static final int DEEPEST_BROKEN = 2;
 
     JsonLayout() {
-        super(
-                Separators.createDefaultInstance()
-                        .withObjectFieldValueSpacing(Separators.Spacing.AFTER));
+        super(Separators.createDefaultInstance().withObjectFieldValueSpacing(Separators.Spacing.AFTER));
         indentObjectsWith(new ShallowIndenter());
         indentArraysWith(new ShallowIndenter());
     }

@@ -3,14 +3,12 @@ package org.sagwise.cli;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.json.JsonWriteFeature;
-
-import org.sagwise.quantity.QuantityFormat.Signs;
-
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.io.Writer;
 import java.util.List;
 import java.util.function.Consumer;
+import org.sagwise.quantity.QuantityFormat.Signs;
 
 /**
  * Writes JSON (RFC 8259) for other programs: numbers in full double precision, {@code null} for
@@ -31,18 +29,15 @@ final class JsonWriter {
      * @param signs whether characters beyond ASCII are written as they are or escaped
      */
     static void write(Writer target, Signs signs, Consumer<JsonWriter> content) {
-        run(
-                () -> {
-                    JsonGenerator generator = new JsonFactory().createGenerator(target);
-                    generator.configure(JsonGenerator.Feature.AUTO_CLOSE_TARGET, false);
-                    generator.configure(
-                            JsonWriteFeature.ESCAPE_NON_ASCII.mappedFeature(),
-                            signs == Signs.ASCII);
-                    generator.setPrettyPrinter(new JsonLayout());
-                    content.accept(new JsonWriter(generator));
-                    generator.writeRaw('\n');
-                    generator.close();
-                });
+        run(() -> {
+            JsonGenerator generator = new JsonFactory().createGenerator(target);
+            generator.configure(JsonGenerator.Feature.AUTO_CLOSE_TARGET, false);
+            generator.configure(JsonWriteFeature.ESCAPE_NON_ASCII.mappedFeature(), signs == Signs.ASCII);
+            generator.setPrettyPrinter(new JsonLayout());
+            content.accept(new JsonWriter(generator));
+            generator.writeRaw('\n');
+            generator.close();
+        });
     }
 
     /** An object without a name: the whole text, or an item of a list. */

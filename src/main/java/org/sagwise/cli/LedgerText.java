@@ -1,5 +1,7 @@
 package org.sagwise.cli;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.sagwise.quantity.Digits;
 import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.quantity.Texts;
@@ -8,9 +10,6 @@ import org.sagwise.reading.Ledger;
 import org.sagwise.reading.Readings;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /** The account of volts and watts, for people. */
 final class LedgerText {

@@ -1,12 +1,11 @@
 package org.sagwise.cli;
 
+import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
-
-import java.util.concurrent.Callable;
 
 /** Lessons: which there are, whether they hold, and what is printed for a class. */
 @Command(name = "lesson", mixinStandardHelpOptions = true, versionProvider = Version.class)
@@ -14,7 +13,8 @@ final class LessonCommand implements Callable<Integer> {
 
     private final CallContext call;
 
-    @Spec private CommandSpec spec;
+    @Spec
+    private CommandSpec spec;
 
     private LessonCommand(CallContext call) {
         this.call = call;
@@ -32,6 +32,9 @@ final class LessonCommand implements Callable<Integer> {
     public Integer call() {
         throw new ParameterException(
                 spec.commandLine(),
-                call.texts().say("wrong.missing", String.join("|", spec.subcommands().keySet())));
+                call.texts()
+                        .say(
+                                "wrong.missing",
+                                String.join("|", spec.subcommands().keySet())));
     }
 }

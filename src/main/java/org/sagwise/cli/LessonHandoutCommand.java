@@ -1,5 +1,13 @@
 package org.sagwise.cli;
 
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.LessonFault;
 import org.sagwise.file.LessonReader;
@@ -12,7 +20,6 @@ import org.sagwise.report.handout.Handout;
 import org.sagwise.report.handout.HandoutHtml;
 import org.sagwise.report.handout.HandoutMaker;
 import org.sagwise.report.handout.HandoutPdf;
-
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -20,22 +27,14 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Locale;
-import java.util.concurrent.Callable;
-
 /** Writes what is printed for a class: sheets with gaps, or the key to them. */
 @Command(name = "handout", mixinStandardHelpOptions = true, versionProvider = Version.class)
 final class LessonHandoutCommand implements Callable<Integer> {
 
     private final CallContext call;
 
-    @Spec private CommandSpec spec;
+    @Spec
+    private CommandSpec spec;
 
     @Parameters(arity = "0..*", paramLabel = "LESSON", descriptionKey = "lessons")
     private List<String> names;
@@ -54,8 +53,7 @@ final class LessonHandoutCommand implements Callable<Integer> {
     public Integer call() {
         String ending = out.substring(out.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
         if (!List.of("html", "pdf").contains(ending)) {
-            throw new ParameterException(
-                    spec.commandLine(), call.texts().say("picture.ending", out, "html, pdf"));
+            throw new ParameterException(spec.commandLine(), call.texts().say("picture.ending", out, "html, pdf"));
         }
         List<LessonSource> sources = new LessonInput(call).find(names);
         List<Handout> handouts = handouts(sources);

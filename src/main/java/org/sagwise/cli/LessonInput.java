@@ -1,16 +1,15 @@
 package org.sagwise.cli;
 
-import org.sagwise.file.LessonLibrary;
-import org.sagwise.file.LessonSource;
-import org.sagwise.part.NearMiss;
-import org.sagwise.quantity.Texts;
-
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.sagwise.file.LessonLibrary;
+import org.sagwise.file.LessonSource;
+import org.sagwise.part.NearMiss;
+import org.sagwise.quantity.Texts;
 
 /** Finds the lessons that a call names: folders on disk, or names of the program's own. */
 final class LessonInput {
@@ -41,10 +40,9 @@ final class LessonInput {
         if (folder.isPresent()) {
             return folder.map(LessonSource::ofFolder);
         }
-        List<String> meant =
-                LessonLibrary.ids().stream()
-                        .filter(id -> id.equals(name) || id.startsWith(name + "-"))
-                        .toList();
+        List<String> meant = LessonLibrary.ids().stream()
+                .filter(id -> id.equals(name) || id.startsWith(name + "-"))
+                .toList();
         if (meant.size() == 1) {
             return Optional.of(LessonLibrary.source(meant.get(0)));
         }
@@ -60,9 +58,7 @@ final class LessonInput {
     private static Optional<Path> folder(String name) {
         try {
             Path path = Path.of(name);
-            return Files.isDirectory(path) && !name.isBlank()
-                    ? Optional.of(path)
-                    : Optional.empty();
+            return Files.isDirectory(path) && !name.isBlank() ? Optional.of(path) : Optional.empty();
         } catch (InvalidPathException wrong) {
             return Optional.empty();
         }

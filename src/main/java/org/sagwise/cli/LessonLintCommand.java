@@ -1,17 +1,15 @@
 package org.sagwise.cli;
 
+import java.util.List;
+import java.util.concurrent.Callable;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.CheckedLesson;
 import org.sagwise.file.LessonFault;
 import org.sagwise.file.LessonLibrary;
 import org.sagwise.file.LessonSource;
 import org.sagwise.quantity.Texts;
-
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
-
-import java.util.List;
-import java.util.concurrent.Callable;
 
 /** Tries lessons out: file, texts, and every number and condition by the engine itself. */
 @Command(name = "lint", mixinStandardHelpOptions = true, versionProvider = Version.class)
@@ -37,12 +35,9 @@ final class LessonLintCommand implements Callable<Integer> {
 
     /** Tries lessons out and prints what was found. */
     int tryOut(List<LessonSource> sources) {
-        List<CheckedLesson> lessons =
-                CheckedLesson.all(sources, CatalogueLoader.builtIn(), LessonLibrary.ids());
+        List<CheckedLesson> lessons = CheckedLesson.all(sources, CatalogueLoader.builtIn(), LessonLibrary.ids());
         lessons.forEach(this::print);
-        return lessons.stream().allMatch(it -> it.faults().isEmpty())
-                ? ExitStatus.DONE
-                : ExitStatus.FOUND;
+        return lessons.stream().allMatch(it -> it.faults().isEmpty()) ? ExitStatus.DONE : ExitStatus.FOUND;
     }
 
     private void print(CheckedLesson lesson) {

@@ -1,15 +1,13 @@
 package org.sagwise.cli;
 
+import java.util.List;
+import java.util.concurrent.Callable;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.LessonLibrary;
 import org.sagwise.file.LessonReader;
 import org.sagwise.lesson.Lesson;
 import org.sagwise.quantity.Texts;
-
 import picocli.CommandLine.Command;
-
-import java.util.List;
-import java.util.concurrent.Callable;
 
 /** Prints the running order: every lesson with its evening and its minutes. */
 @Command(name = "list", mixinStandardHelpOptions = true, versionProvider = Version.class)
@@ -24,10 +22,9 @@ final class LessonListCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         LessonReader reader = new LessonReader(CatalogueLoader.builtIn());
-        List<Lesson> lessons =
-                LessonLibrary.ids().stream()
-                        .flatMap(id -> reader.read(LessonLibrary.source(id)).lesson().stream())
-                        .toList();
+        List<Lesson> lessons = LessonLibrary.ids().stream()
+                .flatMap(id -> reader.read(LessonLibrary.source(id)).lesson().stream())
+                .toList();
         Texts texts = Texts.in("lesson-cli", call.locale());
         int evening = 0;
         for (Lesson lesson : lessons) {
@@ -35,12 +32,7 @@ final class LessonListCommand implements Callable<Integer> {
                 evening = lesson.evening();
                 call.result(texts.say("list.evening", evening, minutes(lessons, evening)));
             }
-            call.result(
-                    texts.say(
-                            "list.lesson",
-                            lesson.id(),
-                            lesson.title().in(call.locale()),
-                            lesson.minutes()));
+            call.result(texts.say("list.lesson", lesson.id(), lesson.title().in(call.locale()), lesson.minutes()));
             Paragraph.lines(lesson.goal().in(call.locale()), "      ").forEach(call::result);
         }
         return ExitStatus.DONE;

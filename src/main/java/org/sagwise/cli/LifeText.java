@@ -1,13 +1,12 @@
 package org.sagwise.cli;
 
-import org.sagwise.quantity.Unit;
-import org.sagwise.run.LifeTogether;
-import org.sagwise.run.RunTexts;
-
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
+import org.sagwise.quantity.Unit;
+import org.sagwise.run.LifeTogether;
+import org.sagwise.run.RunTexts;
 
 /** How the cells of a pack age together, as a table with a column for each cell. */
 final class LifeText {
@@ -17,19 +16,17 @@ final class LifeText {
     static List<String> lines(CallContext call, RunReport report, RunTexts words) {
         List<String> ids = List.copyOf(report.life().get(0).health().keySet());
         TextTable table = new TextTable(sides(ids.size() + 2));
-        table.row(
-                row(
-                        call.printable(call.texts().say("head.cycles")),
-                        call.printable(call.texts().say("head.lasts")),
-                        ids.stream().map(id -> call.printable(words.name(id)))));
+        table.row(row(
+                call.printable(call.texts().say("head.cycles")),
+                call.printable(call.texts().say("head.lasts")),
+                ids.stream().map(id -> call.printable(words.name(id)))));
         for (LifeTogether.Age age : report.life()) {
-            table.row(
-                    row(
-                            String.valueOf(age.cycles()),
-                            call.format().print(age.firedS(), Unit.SECOND),
-                            ids.stream()
-                                    .map(age.health()::get)
-                                    .map(health -> call.format().print(health, Unit.FRACTION))));
+            table.row(row(
+                    String.valueOf(age.cycles()),
+                    call.format().print(age.firedS(), Unit.SECOND),
+                    ids.stream()
+                            .map(age.health()::get)
+                            .map(health -> call.format().print(health, Unit.FRACTION))));
         }
         List<String> lines = new ArrayList<>(List.of(""));
         lines.addAll(Paragraph.lines(call.texts().say("run.life"), ""));

@@ -1,12 +1,11 @@
 package org.sagwise.cli;
 
-import org.sagwise.quantity.QuantityFormat.Signs;
-
 import java.nio.charset.CharsetEncoder;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.sagwise.quantity.QuantityFormat.Signs;
 
 /**
  * In which manner a call speaks. Read from the arguments ahead of everything else, so that even a
@@ -39,9 +38,7 @@ record Manner(Optional<Locale> asked, Signs signs, Depth depth) {
         List<String> words = Arrays.asList(args);
         boolean ascii = words.contains(ASCII) || !terminalKnowsSigns();
         return new Manner(
-                asked(words),
-                ascii ? Signs.ASCII : Signs.PRINT,
-                words.contains(TRACE) ? Depth.TRACE : Depth.MESSAGE);
+                asked(words), ascii ? Signs.ASCII : Signs.PRINT, words.contains(TRACE) ? Depth.TRACE : Depth.MESSAGE);
     }
 
     /** Language and decimal mark of what people read. */

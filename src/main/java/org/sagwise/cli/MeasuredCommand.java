@@ -1,5 +1,8 @@
 package org.sagwise.cli;
 
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
 import org.sagwise.file.Saved;
 import org.sagwise.file.ScenarioFiles;
 import org.sagwise.plan.Measured;
@@ -12,16 +15,11 @@ import org.sagwise.quantity.QuantityParser;
 import org.sagwise.quantity.Texts;
 import org.sagwise.quantity.Unit;
 import org.sagwise.scenario.Scenario;
-
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
-
-import java.nio.file.Path;
-import java.util.Optional;
-import java.util.concurrent.Callable;
 
 /** Makes a scenario from what a meter shows at a real bench. */
 @Command(name = "measured", mixinStandardHelpOptions = true, versionProvider = Version.class)
@@ -29,7 +27,8 @@ final class MeasuredCommand implements Callable<Integer> {
 
     private final CallContext call;
 
-    @Spec private CommandSpec spec;
+    @Spec
+    private CommandSpec spec;
 
     @Option(names = "--rest", paramLabel = "V", required = true, descriptionKey = "measured.rest")
     private String rest;
@@ -68,8 +67,7 @@ final class MeasuredCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         MeterCheck check = check();
-        double limitA =
-                limit == null ? Measured.USUAL_LIMIT_A : positive("--limit", limit, Unit.AMPERE);
+        double limitA = limit == null ? Measured.USUAL_LIMIT_A : positive("--limit", limit, Unit.AMPERE);
         double capacityMah = capacity == null ? Measured.USUAL_CAPACITY_MAH : milliampereHours();
         Measurement.Answer answer = Measurement.of(check);
         if (answer instanceof Measurement.Answer.Refused refused) {
@@ -81,8 +79,7 @@ final class MeasuredCommand implements Callable<Integer> {
         if (out != null && !isSaved(scenario)) {
             return ExitStatus.WRONG;
         }
-        MeasuredReport report =
-                new MeasuredReport(measured, scenario, limit == null || capacity == null);
+        MeasuredReport report = new MeasuredReport(measured, scenario, limit == null || capacity == null);
         if (json) {
             MeasuredJson.write(call, report);
         } else {
@@ -96,23 +93,15 @@ final class MeasuredCommand implements Callable<Integer> {
         double cellV = value("--cell", cell, Unit.VOLT);
         double coilV = value("--coil", coil, Unit.VOLT);
         double coilOhm = value("--ohm", ohm, Unit.OHM);
-        double stepV =
-                voltsStep != null
-                        ? positive("--volts-step", voltsStep, Unit.VOLT)
-                        : Math.max(
-                                MeterStep.of(rest, restV),
-                                Math.max(MeterStep.of(cell, cellV), MeterStep.of(coil, coilV)));
-        double stepOhm =
-                ohmStep != null
-                        ? positive("--ohm-step", ohmStep, Unit.OHM)
-                        : MeterStep.of(ohm, coilOhm);
+        double stepV = voltsStep != null
+                ? positive("--volts-step", voltsStep, Unit.VOLT)
+                : Math.max(MeterStep.of(rest, restV), Math.max(MeterStep.of(cell, cellV), MeterStep.of(coil, coilV)));
+        double stepOhm = ohmStep != null ? positive("--ohm-step", ohmStep, Unit.OHM) : MeterStep.of(ohm, coilOhm);
         return new MeterCheck(restV, cellV, coilV, coilOhm, stepV, stepOhm);
     }
 
     private double milliampereHours() {
-        Parsed parsed =
-                new QuantityParser(call.locale())
-                        .parse(capacity, Measure.of(Unit.AMPERE_HOUR, "mAh"));
+        Parsed parsed = new QuantityParser(call.locale()).parse(capacity, Measure.of(Unit.AMPERE_HOUR, "mAh"));
         return 1000 * above("--capacity", capacity, parsed);
     }
 
@@ -159,8 +148,7 @@ final class MeasuredCommand implements Callable<Integer> {
     private boolean isSaved(Scenario scenario) {
         Optional<String> wrong = new OutputFile(call, out).wrong();
         wrong.ifPresent(call::problem);
-        if (wrong.isEmpty()
-                && ScenarioFiles.save(Path.of(out), scenario) instanceof Saved.Failed failed) {
+        if (wrong.isEmpty() && ScenarioFiles.save(Path.of(out), scenario) instanceof Saved.Failed failed) {
             call.problem(failed.problem().text(call.locale()));
             return false;
         }

@@ -1,14 +1,13 @@
 package org.sagwise.cli;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.sagwise.file.ShareText;
 import org.sagwise.plan.Estimate;
 import org.sagwise.plan.Measured;
 import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.quantity.Texts;
 import org.sagwise.quantity.Unit;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /** What follows from readings, for people. */
 final class MeasuredText {
@@ -28,8 +27,7 @@ final class MeasuredText {
     List<String> lines() {
         Measured measured = report.measured();
         Texts plan = Texts.in("plan", call.locale());
-        TextTable table =
-                new TextTable(TextTable.Side.LEFT, TextTable.Side.RIGHT, TextTable.Side.LEFT);
+        TextTable table = new TextTable(TextTable.Side.LEFT, TextTable.Side.RIGHT, TextTable.Side.LEFT);
         row(table, "sag", format.print(measured.sagV(), Unit.VOLT), "");
         row(table, "drop", format.print(measured.dropV(), Unit.VOLT), "");
         estimate(table, "current", measured.currentA(), Unit.AMPERE);
@@ -44,21 +42,15 @@ final class MeasuredText {
                         "measured.spread",
                         format.print(measured.check().voltsStep(), Unit.VOLT),
                         format.print(measured.check().ohmStep(), Unit.OHM)));
-        paragraph(
-                lines,
-                plan.say("advice." + Words.of(measured.advice()))
-                        + " "
-                        + plan.say("advice.always"));
+        paragraph(lines, plan.say("advice." + Words.of(measured.advice())) + " " + plan.say("advice.always"));
         if (report.isCellAssumed()) {
             paragraph(lines, texts.say("measured.assumed"));
         }
-        ShareText.of(report.scenario())
-                .ifPresent(
-                        text -> {
-                            lines.add(texts.say("measured.share"));
-                            lines.add(text);
-                            lines.add("");
-                        });
+        ShareText.of(report.scenario()).ifPresent(text -> {
+            lines.add(texts.say("measured.share"));
+            lines.add(text);
+            lines.add("");
+        });
         lines.addAll(Paragraph.lines(texts.say("teaching"), ""));
         return lines;
     }

@@ -5,7 +5,6 @@ import org.sagwise.caution.Moment;
 import org.sagwise.run.RunPlan;
 import org.sagwise.run.RunState;
 import org.sagwise.run.Runner;
-
 import picocli.CommandLine;
 import picocli.CommandLine.Option;
 

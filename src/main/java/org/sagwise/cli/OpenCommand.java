@@ -1,10 +1,9 @@
 package org.sagwise.cli;
 
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Parameters;
-
 import java.util.Set;
 import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
 
 /** Opens the bench. */
 @Command(name = "open", mixinStandardHelpOptions = true, versionProvider = Version.class)

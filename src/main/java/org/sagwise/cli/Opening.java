@@ -1,5 +1,10 @@
 package org.sagwise.cli;
 
+import java.io.IOException;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.Collection;
+import java.util.Optional;
 import org.sagwise.caution.Assessment;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.DemoScenarios;
@@ -9,12 +14,6 @@ import org.sagwise.file.ScenarioReader;
 import org.sagwise.part.NearMiss;
 import org.sagwise.reading.Press;
 import org.sagwise.scenario.Scenario;
-
-import java.io.IOException;
-import java.nio.file.InvalidPathException;
-import java.nio.file.Path;
-import java.util.Collection;
-import java.util.Optional;
 
 /** Opens the window, or says why there is none and prints the readings instead. */
 final class Opening {
@@ -35,10 +34,7 @@ final class Opening {
     int open(String file, Collection<String> verbs) {
         Optional<String> named = Optional.ofNullable(file);
         Optional<Path> lessons = named.flatMap(Opening::lessonFolder);
-        Optional<String> wrong =
-                lessons.isPresent()
-                        ? Optional.empty()
-                        : named.flatMap(name -> wrongName(name, verbs));
+        Optional<String> wrong = lessons.isPresent() ? Optional.empty() : named.flatMap(name -> wrongName(name, verbs));
         if (wrong.isPresent()) {
             call.problem(wrong.get());
             return ExitStatus.WRONG;
@@ -58,8 +54,7 @@ final class Opening {
     /** A folder with lessons, if the call names one. */
     private static Optional<Path> lessonFolder(String name) {
         try {
-            return Optional.of(Path.of(name))
-                    .filter(path -> !name.isBlank() && LessonFolder.isOne(path));
+            return Optional.of(Path.of(name)).filter(path -> !name.isBlank() && LessonFolder.isOne(path));
         } catch (InvalidPathException wrong) {
             return Optional.empty();
         }
@@ -70,10 +65,9 @@ final class Opening {
         call.problem(call.texts().say("no-window.lessons", folder));
         try {
             return new LessonLintCommand(call)
-                    .tryOut(
-                            LessonFolder.lessons(folder).stream()
-                                    .map(LessonSource::ofFolder)
-                                    .toList());
+                    .tryOut(LessonFolder.lessons(folder).stream()
+                            .map(LessonSource::ofFolder)
+                            .toList());
         } catch (IOException failure) {
             call.problem(call.texts().say("wrong.unreadable", failure.getMessage()));
             return ExitStatus.WRONG;
@@ -103,8 +97,7 @@ final class Opening {
             given.complain(call);
             return ExitStatus.WRONG;
         }
-        call.problem(
-                call.texts().say("no-window.file", new ScenarioInput(call).shown(named.get())));
+        call.problem(call.texts().say("no-window.file", new ScenarioInput(call).shown(named.get())));
         print(given.scenario().get());
         return ExitStatus.DONE;
     }

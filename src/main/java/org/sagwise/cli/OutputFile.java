@@ -1,14 +1,13 @@
 package org.sagwise.cli;
 
-import org.sagwise.file.Saved;
-import org.sagwise.file.ScenarioFiles;
-
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
+import org.sagwise.file.Saved;
+import org.sagwise.file.ScenarioFiles;
 
 /** Writes what a call asked to have in a file; whatever goes wrong is told in words. */
 final class OutputFile {
@@ -97,8 +96,6 @@ final class OutputFile {
     /** The system's own words where it has any; the name of the file, which some give, is none. */
     private String reason(IOException failure) {
         String message = failure.getMessage();
-        return message == null || message.equals(name)
-                ? failure.getClass().getSimpleName()
-                : message;
+        return message == null || message.equals(name) ? failure.getClass().getSimpleName() : message;
     }
 }

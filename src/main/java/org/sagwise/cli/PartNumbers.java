@@ -1,5 +1,10 @@
 package org.sagwise.cli;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
 import org.sagwise.part.Alloy;
 import org.sagwise.part.BoardSpec;
 import org.sagwise.part.CatalogueEntry;
@@ -14,12 +19,6 @@ import org.sagwise.part.FuseSpec;
 import org.sagwise.part.Guard;
 import org.sagwise.part.JumperSpec;
 import org.sagwise.part.SwitchSpec;
-
-import java.math.BigDecimal;
-import java.math.MathContext;
-import java.util.LinkedHashMap;
-import java.util.Locale;
-import java.util.Map;
 
 /**
  * The numbers of a catalogue entry under the keys that a scenario file would use for them: {@link
@@ -91,22 +90,18 @@ final class PartNumbers {
         put("internal_mohm", milli(cell.internalOhm()));
         put("capacity_mAh", milli(cell.capacityAh()));
         put("limit_A", cell.limitA());
-        cell.pulse()
-                .ifPresent(
-                        pulse -> {
-                            put("pulse_A", pulse.currentA());
-                            put("pulse_s", pulse.durationS());
-                        });
+        cell.pulse().ifPresent(pulse -> {
+            put("pulse_A", pulse.currentA());
+            put("pulse_s", pulse.durationS());
+        });
         put("charge_limit_A", cell.chargeLimitA());
         put("cutoff_V", cell.cutoffV());
         put("full_V", cell.fullV());
         cell.guard().ifPresent(guard -> numbers.put("guard", guard(guard)));
-        cell.claim()
-                .ifPresent(
-                        claim -> {
-                            claim.limitA().ifPresent(amps -> put("claimed_A", amps));
-                            claim.capacityAh().ifPresent(ah -> put("claimed_mAh", milli(ah)));
-                        });
+        cell.claim().ifPresent(claim -> {
+            claim.limitA().ifPresent(amps -> put("claimed_A", amps));
+            claim.capacityAh().ifPresent(ah -> put("claimed_mAh", milli(ah)));
+        });
     }
 
     private static Map<String, Object> guard(Guard guard) {

@@ -1,14 +1,12 @@
 package org.sagwise.cli;
 
+import java.util.List;
+import java.util.concurrent.Callable;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.part.NearMiss;
-
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-
-import java.util.List;
-import java.util.concurrent.Callable;
 
 /** Prints the catalogue, or the card of one entry. */
 @Command(name = "parts", mixinStandardHelpOptions = true, versionProvider = Version.class)
@@ -52,11 +50,10 @@ final class PartsCommand implements Callable<Integer> {
 
     private void unknown(List<CatalogueFamily> all) {
         call.problem(call.texts().say("wrong.unknown-entry", id));
-        List<String> ids =
-                all.stream()
-                        .flatMap(family -> family.entries().stream())
-                        .map(entry -> entry.id())
-                        .toList();
+        List<String> ids = all.stream()
+                .flatMap(family -> family.entries().stream())
+                .map(entry -> entry.id())
+                .toList();
         List<String> near = NearMiss.of(id, ids);
         if (!near.isEmpty()) {
             call.problem(call.texts().say("wrong.meant", String.join(", ", near)));

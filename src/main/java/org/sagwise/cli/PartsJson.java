@@ -1,10 +1,9 @@
 package org.sagwise.cli;
 
-import org.sagwise.part.CatalogueEntry;
-import org.sagwise.part.LocalText;
-
 import java.util.List;
 import java.util.Map;
+import org.sagwise.part.CatalogueEntry;
+import org.sagwise.part.LocalText;
 
 /** The catalogue as JSON: a list for each family, always all of them. */
 final class PartsJson {
@@ -33,9 +32,7 @@ final class PartsJson {
         json.text("title", in(entry.card().title()));
         json.text("about", in(entry.card().about()));
         PartNumbers.of(entry).forEach(this::number);
-        json.object(
-                "sources",
-                () -> entry.card().sources().forEach((key, source) -> json.text(key, in(source))));
+        json.object("sources", () -> entry.card().sources().forEach((key, source) -> json.text(key, in(source))));
     }
 
     private void number(String key, Object value) {

@@ -1,5 +1,11 @@
 package org.sagwise.cli;
 
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import org.sagwise.cli.TextTable.Side;
 import org.sagwise.part.Card;
 import org.sagwise.part.CatalogueEntry;
@@ -7,13 +13,6 @@ import org.sagwise.quantity.Digits;
 import org.sagwise.quantity.Measure;
 import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.quantity.Texts;
-
-import java.math.BigDecimal;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 
 /** The catalogue for people: a list of everything, or the card of one entry. */
 final class PartsText {
@@ -35,8 +34,7 @@ final class PartsText {
             call.result(texts.say("family." + family.word()));
             TextTable table = new TextTable(Side.LEFT, Side.LEFT);
             for (CatalogueEntry entry : family.entries()) {
-                table.row(
-                        "  " + entry.id(), call.printable(entry.card().title().in(call.locale())));
+                table.row("  " + entry.id(), call.printable(entry.card().title().in(call.locale())));
             }
             table.lines().forEach(call::result);
             call.result("");
@@ -57,15 +55,14 @@ final class PartsText {
     }
 
     private void rows(TextTable table, String group, Map<?, ?> numbers) {
-        numbers.forEach(
-                (key, value) -> {
-                    if (value instanceof Map<?, ?> inner) {
-                        rows(table, key + ".", inner);
-                    } else {
-                        String shown = shown((String) key, value);
-                        table.row(label(group + key), call.printable(shown));
-                    }
-                });
+        numbers.forEach((key, value) -> {
+            if (value instanceof Map<?, ?> inner) {
+                rows(table, key + ".", inner);
+            } else {
+                String shown = shown((String) key, value);
+                table.row(label(group + key), call.printable(shown));
+            }
+        });
     }
 
     /** Each source once, with the numbers that come from it. */
@@ -75,18 +72,13 @@ final class PartsText {
         }
         Map<String, List<String>> numbersBySource = new LinkedHashMap<>();
         card.sources()
-                .forEach(
-                        (key, source) ->
-                                numbersBySource
-                                        .computeIfAbsent(
-                                                source.in(call.locale()), it -> new ArrayList<>())
-                                        .add(label(key)));
+                .forEach((key, source) -> numbersBySource
+                        .computeIfAbsent(source.in(call.locale()), it -> new ArrayList<>())
+                        .add(label(key)));
         call.result("");
         call.result(texts.say("parts.sources"));
-        numbersBySource.forEach(
-                (source, numbers) ->
-                        Paragraph.lines(String.join(", ", numbers) + ": " + source, "  ")
-                                .forEach(call::result));
+        numbersBySource.forEach((source, numbers) -> Paragraph.lines(String.join(", ", numbers) + ": " + source, "  ")
+                .forEach(call::result));
     }
 
     private String label(String key) {

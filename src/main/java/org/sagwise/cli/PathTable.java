@@ -1,5 +1,6 @@
 package org.sagwise.cli;
 
+import java.util.Set;
 import org.sagwise.cli.TextTable.Side;
 import org.sagwise.quantity.Digits;
 import org.sagwise.quantity.QuantityFormat;
@@ -14,23 +15,19 @@ import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
 
-import java.util.Set;
-
 /**
  * What lies between cells and coils, with what it costs: switches, boards, meters, wires, touches.
  */
 final class PathTable {
 
-    private static final Set<PartKind> ELSEWHERE =
-            Set.of(PartKind.CELL, PartKind.COIL, PartKind.RESISTOR);
+    private static final Set<PartKind> ELSEWHERE = Set.of(PartKind.CELL, PartKind.COIL, PartKind.RESISTOR);
 
     private final CallContext call;
     private final Texts texts;
     private final QuantityFormat format;
     private final Scenario scenario;
     private final Names names;
-    private final TextTable table =
-            new TextTable(Side.LEFT, Side.LEFT, Side.RIGHT, Side.RIGHT, Side.RIGHT);
+    private final TextTable table = new TextTable(Side.LEFT, Side.LEFT, Side.RIGHT, Side.RIGHT, Side.RIGHT);
 
     private PathTable(CallContext call, Scenario scenario) {
         this.call = call;
@@ -53,13 +50,9 @@ final class PathTable {
     private void part(PartReading part) {
         head();
         String kind = texts.say("kind." + part.kind().word());
-        String state =
-                part.state() == PartReading.State.WORKING
-                        ? kind
-                        : texts.say(
-                                "kind.in-state",
-                                kind,
-                                texts.say("state." + Words.of(part.state())));
+        String state = part.state() == PartReading.State.WORKING
+                ? kind
+                : texts.say("kind.in-state", kind, texts.say("state." + Words.of(part.state())));
         String name = scenario.part(part.id()).map(it -> it.name()).orElse(part.id());
         row(name, state, part.currentA(), part.voltsV(), part.powerW());
     }
@@ -105,8 +98,7 @@ final class PathTable {
 
     private String words(Joint joint) {
         if (joint instanceof Joint.Jumper jumper) {
-            String wire =
-                    texts.say("joint.jumper", width(jumper.width()), length(jumper.lengthMm()));
+            String wire = texts.say("joint.jumper", width(jumper.width()), length(jumper.lengthMm()));
             return jumper.contactsMohm() > 0
                     ? texts.say("joint.contacts", wire, milliohms(jumper.contactsMohm()))
                     : wire;

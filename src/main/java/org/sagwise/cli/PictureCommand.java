@@ -1,5 +1,13 @@
 package org.sagwise.cli;
 
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.sagwise.caution.Assessment;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.picture.export.BenchPicture;
@@ -10,7 +18,6 @@ import org.sagwise.picture.look.Theme;
 import org.sagwise.reading.Press;
 import org.sagwise.run.RunPlan;
 import org.sagwise.scenario.Scenario;
-
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -19,15 +26,6 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.util.Map;
-import java.util.Optional;
-import java.util.concurrent.Callable;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /** Writes a picture of the bench: exactly what the window shows, without a display. */
 @Command(name = "picture", mixinStandardHelpOptions = true, versionProvider = Version.class)
@@ -40,7 +38,8 @@ final class PictureCommand implements Callable<Integer> {
 
     private final CallContext call;
 
-    @Spec private CommandSpec spec;
+    @Spec
+    private CommandSpec spec;
 
     @Parameters(paramLabel = "FILE", descriptionKey = "file")
     private String file;
@@ -48,7 +47,8 @@ final class PictureCommand implements Callable<Integer> {
     @Option(names = "-o", paramLabel = "OUT", required = true, descriptionKey = "picture.out")
     private String out;
 
-    @ArgGroup private Button button;
+    @ArgGroup
+    private Button button;
 
     @Option(names = "--size", paramLabel = "WxH", descriptionKey = "picture.size")
     private String size;
@@ -63,7 +63,8 @@ final class PictureCommand implements Callable<Integer> {
     @Option(names = "--schematic", descriptionKey = "picture.schematic")
     private boolean schematic;
 
-    @Mixin private MomentOptions moment;
+    @Mixin
+    private MomentOptions moment;
 
     /** In which position of the button. */
     private static final class Button {
@@ -81,8 +82,7 @@ final class PictureCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         PictureFormat format =
-                PictureFormat.ofFileName(out)
-                        .orElseThrow(() -> wrong("picture.ending", out, "png, svg, pdf"));
+                PictureFormat.ofFileName(out).orElseThrow(() -> wrong("picture.ending", out, "png, svg, pdf"));
         PictureSize wanted = size == null ? PictureSize.FORUM : wantedSize();
         Optional<Theme> colours = Optional.ofNullable(THEMES.get(theme));
         if (colours.isEmpty()) {
@@ -94,16 +94,10 @@ final class PictureCommand implements Callable<Integer> {
             given.complain(call);
             return ExitStatus.WRONG;
         }
-        return new OutputFile(call, out)
-                .write(picture(given.scenario().get(), until, format, colours.get(), wanted));
+        return new OutputFile(call, out).write(picture(given.scenario().get(), until, format, colours.get(), wanted));
     }
 
-    private byte[] picture(
-            Scenario scenario,
-            RunPlan until,
-            PictureFormat format,
-            Theme colours,
-            PictureSize wanted) {
+    private byte[] picture(Scenario scenario, RunPlan until, PictureFormat format, Theme colours, PictureSize wanted) {
         Press press = button != null && button.rest ? Press.RELEASED : Press.HELD;
         Assessment assessment = Assessment.of(scenario, CatalogueLoader.builtIn());
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
@@ -131,11 +125,7 @@ final class PictureCommand implements Callable<Integer> {
                 return new PictureSize(width, height);
             }
         }
-        throw wrong(
-                "picture.wrong-size",
-                size,
-                String.valueOf(PictureSize.LEAST),
-                String.valueOf(PictureSize.MOST));
+        throw wrong("picture.wrong-size", size, String.valueOf(PictureSize.LEAST), String.valueOf(PictureSize.MOST));
     }
 
     private static boolean isInRange(int side) {

@@ -1,16 +1,14 @@
 package org.sagwise.cli;
 
+import java.util.concurrent.Callable;
 import org.sagwise.caution.Assessment;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.reading.Press;
 import org.sagwise.scenario.Scenario;
-
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-
-import java.util.concurrent.Callable;
 
 /** Prints what can be measured at the instant of firing, and the ledger. */
 @Command(name = "readings", mixinStandardHelpOptions = true, versionProvider = Version.class)
@@ -21,7 +19,8 @@ final class ReadingsCommand implements Callable<Integer> {
     @Parameters(paramLabel = "FILE", descriptionKey = "file")
     private String file;
 
-    @ArgGroup private Moment moment;
+    @ArgGroup
+    private Moment moment;
 
     @Option(names = "--json", descriptionKey = "json")
     private boolean json;

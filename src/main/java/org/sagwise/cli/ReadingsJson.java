@@ -1,5 +1,6 @@
 package org.sagwise.cli;
 
+import java.util.Optional;
 import org.sagwise.reading.Balance;
 import org.sagwise.reading.CellReading;
 import org.sagwise.reading.CoilReading;
@@ -10,8 +11,6 @@ import org.sagwise.reading.PackReading;
 import org.sagwise.reading.PartReading;
 import org.sagwise.reading.ProbeReading;
 import org.sagwise.reading.Readings;
-
-import java.util.Optional;
 
 /**
  * Readings as JSON. Keys end in their unit; a key may be added, but none changes its meaning or
@@ -39,9 +38,7 @@ final class ReadingsJson {
         json.objects("links", readings.links(), this::link);
         pack(readings.pack());
         probes(readings.probes());
-        json.object(
-                "nodes",
-                () -> readings.nodes().forEach((node, v) -> json.number(node.toString(), v)));
+        json.object("nodes", () -> readings.nodes().forEach((node, v) -> json.number(node.toString(), v)));
         balance(readings.balance());
     }
 
@@ -85,20 +82,18 @@ final class ReadingsJson {
     }
 
     private void pack(PackReading pack) {
-        json.object(
-                "pack",
-                () -> {
-                    json.number("given_W", pack.givenW());
-                    json.number("delivered_W", pack.deliveredW());
-                    json.number("cell_heat_W", pack.cellHeatW());
-                    json.number("path_heat_W", pack.pathHeatW());
-                    json.number("charging_W", pack.chargingW());
-                    json.number("board_heat_W", pack.boardHeatW());
-                    json.number("supply_heat_W", pack.supplyHeatW());
-                    json.number("load_current_A", pack.loadCurrentA());
-                    json.number("drop_V", pack.dropV());
-                    json.number("efficiency", pack.efficiency());
-                });
+        json.object("pack", () -> {
+            json.number("given_W", pack.givenW());
+            json.number("delivered_W", pack.deliveredW());
+            json.number("cell_heat_W", pack.cellHeatW());
+            json.number("path_heat_W", pack.pathHeatW());
+            json.number("charging_W", pack.chargingW());
+            json.number("board_heat_W", pack.boardHeatW());
+            json.number("supply_heat_W", pack.supplyHeatW());
+            json.number("load_current_A", pack.loadCurrentA());
+            json.number("drop_V", pack.dropV());
+            json.number("efficiency", pack.efficiency());
+        });
     }
 
     private void probes(Optional<ProbeReading> probes) {
@@ -106,25 +101,19 @@ final class ReadingsJson {
             json.nothing("probes");
             return;
         }
-        json.object(
-                "probes",
-                () -> {
-                    json.text("red", probes.get().red().toString());
-                    json.text("black", probes.get().black().toString());
-                    json.number("volts_V", probes.get().voltsV());
-                    json.text("mode", probes.get().mode().word());
-                    display(probes.get().display());
-                });
+        json.object("probes", () -> {
+            json.text("red", probes.get().red().toString());
+            json.text("black", probes.get().black().toString());
+            json.number("volts_V", probes.get().voltsV());
+            json.text("mode", probes.get().mode().word());
+            display(probes.get().display());
+        });
     }
 
     private void display(MeterDisplay display) {
-        json.number(
-                "current_A",
-                display instanceof MeterDisplay.Amps amps ? amps.currentA() : Double.NaN);
+        json.number("current_A", display instanceof MeterDisplay.Amps amps ? amps.currentA() : Double.NaN);
         boolean open = display instanceof MeterDisplay.Ohms ohms && Double.isInfinite(ohms.ohm());
-        json.number(
-                "ohm",
-                display instanceof MeterDisplay.Ohms ohms && !open ? ohms.ohm() : Double.NaN);
+        json.number("ohm", display instanceof MeterDisplay.Ohms ohms && !open ? ohms.ohm() : Double.NaN);
         if (display instanceof MeterDisplay.Refused refused) {
             json.text("refused", Words.of(refused.why()));
         } else {
@@ -133,23 +122,18 @@ final class ReadingsJson {
     }
 
     private void balance(Balance balance) {
-        json.object(
-                "balance",
-                () -> {
-                    json.number("kcl_worst_A", balance.kclWorstA());
-                    json.number("power_error_W", balance.powerErrorW());
-                });
+        json.object("balance", () -> {
+            json.number("kcl_worst_A", balance.kclWorstA());
+            json.number("power_error_W", balance.powerErrorW());
+        });
     }
 
     /** Writes the account, as a key of the object that is open. */
     void ledger(Ledger ledger) {
-        json.objects(
-                "ledger",
-                ledger.rows(),
-                row -> {
-                    json.text("entry", Words.of(row.entry()));
-                    json.number("volts_V", row.voltsV());
-                    json.number("power_W", row.powerW());
-                });
+        json.objects("ledger", ledger.rows(), row -> {
+            json.text("entry", Words.of(row.entry()));
+            json.number("volts_V", row.voltsV());
+            json.number("power_W", row.powerW());
+        });
     }
 }

@@ -1,5 +1,7 @@
 package org.sagwise.cli;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.quantity.Texts;
 import org.sagwise.quantity.Unit;
@@ -13,9 +15,6 @@ import org.sagwise.scenario.Names;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /** Readings as tables that a person can read and paste into a post. */
 final class ReadingsText {
@@ -75,9 +74,7 @@ final class ReadingsText {
         if (readings.cells().isEmpty()) {
             return;
         }
-        TextTable table =
-                TextTable.headed(
-                        call, "cells", "rest", "terminal", "sag", "current", "limit", "load");
+        TextTable table = TextTable.headed(call, "cells", "rest", "terminal", "sag", "current", "limit", "load");
         for (CellReading cell : readings.cells()) {
             table.row(
                     name(cell.id()),
@@ -95,8 +92,7 @@ final class ReadingsText {
         if (readings.coils().isEmpty()) {
             return;
         }
-        TextTable table =
-                TextTable.headed(call, "coils", "resistance", "volts", "current", "power");
+        TextTable table = TextTable.headed(call, "coils", "resistance", "volts", "current", "power");
         for (CoilReading coil : readings.coils()) {
             load(table, coil.id(), coil.ohm(), coil.voltsV(), coil.currentA(), coil.powerW());
         }
@@ -108,19 +104,11 @@ final class ReadingsText {
         if (resistors.isEmpty()) {
             return;
         }
-        TextTable table =
-                TextTable.headed(call, "resistors", "resistance", "volts", "current", "power");
+        TextTable table = TextTable.headed(call, "resistors", "resistance", "volts", "current", "power");
         for (Part part : resistors) {
             readings.part(part.id())
-                    .ifPresent(
-                            it ->
-                                    load(
-                                            table,
-                                            it.id(),
-                                            part.numberOrDefault("ohm"),
-                                            it.voltsV(),
-                                            it.currentA(),
-                                            it.powerW()));
+                    .ifPresent(it ->
+                            load(table, it.id(), part.numberOrDefault("ohm"), it.voltsV(), it.currentA(), it.powerW()));
         }
         section(table.lines());
     }
@@ -138,12 +126,11 @@ final class ReadingsText {
         Names names = Names.in(texts.locale());
         MeterTexts meter = MeterTexts.in(texts.locale());
         lines.add("");
-        lines.add(
-                texts.say(
-                        "probes",
-                        names.terminal(scenario, probes.red()),
-                        names.terminal(scenario, probes.black()),
-                        meter.figure(probes.display())));
+        lines.add(texts.say(
+                "probes",
+                names.terminal(scenario, probes.red()),
+                names.terminal(scenario, probes.black()),
+                meter.figure(probes.display())));
         String sentence = meter.sentence(probes.display(), scenario);
         if (!sentence.isEmpty()) {
             lines.addAll(Paragraph.lines(sentence, ""));
@@ -152,7 +139,8 @@ final class ReadingsText {
 
     private void notice(Notice notice) {
         lines.add("");
-        String parts = String.join(", ", notice.parts().stream().map(id -> name(id)).toList());
+        String parts =
+                String.join(", ", notice.parts().stream().map(id -> name(id)).toList());
         lines.addAll(Paragraph.lines(texts.say("notice." + Words.of(notice.kind()), parts), ""));
     }
 

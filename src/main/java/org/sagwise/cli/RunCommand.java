@@ -1,5 +1,7 @@
 package org.sagwise.cli;
 
+import java.util.Optional;
+import java.util.concurrent.Callable;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.reading.Bench;
 import org.sagwise.report.RunCsv;
@@ -7,7 +9,6 @@ import org.sagwise.run.RunPlan;
 import org.sagwise.run.RunResult;
 import org.sagwise.run.RunSettings;
 import org.sagwise.run.Runner;
-
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -15,16 +16,14 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-import java.util.Optional;
-import java.util.concurrent.Callable;
-
 /** Simulates a scenario in time and tells what came of it. */
 @Command(name = "run", mixinStandardHelpOptions = true, versionProvider = Version.class)
 final class RunCommand implements Callable<Integer> {
 
     private final CallContext call;
 
-    @Spec private CommandSpec spec;
+    @Spec
+    private CommandSpec spec;
 
     @Parameters(paramLabel = "FILE", descriptionKey = "file")
     private String file;
@@ -71,8 +70,7 @@ final class RunCommand implements Callable<Integer> {
         }
         Bench bench = Bench.of(given.scenario().get(), CatalogueLoader.builtIn());
         RunResult result = simulated(bench, plan, settings);
-        int written =
-                course.map(out -> out.write(RunCsv.of(result.trace()))).orElse(ExitStatus.DONE);
+        int written = course.map(out -> out.write(RunCsv.of(result.trace()))).orElse(ExitStatus.DONE);
         if (written != ExitStatus.DONE || isCourseInPlaceOfReport()) {
             return written;
         }
@@ -103,11 +101,9 @@ final class RunCommand implements Callable<Integer> {
             }
             return Optional.of(out);
         }
-        out.wrong()
-                .ifPresent(
-                        words -> {
-                            throw wrong(words);
-                        });
+        out.wrong().ifPresent(words -> {
+            throw wrong(words);
+        });
         return Optional.of(out);
     }
 

@@ -1,5 +1,6 @@
 package org.sagwise.cli;
 
+import java.util.List;
 import org.sagwise.reading.Press;
 import org.sagwise.run.CellMoment;
 import org.sagwise.run.CoilMoment;
@@ -9,8 +10,6 @@ import org.sagwise.run.Outlook;
 import org.sagwise.run.RunEvent;
 import org.sagwise.run.RunState;
 import org.sagwise.run.RunTexts;
-
-import java.util.List;
 
 /** A run as JSON, for other programs. */
 final class RunJson {
@@ -28,10 +27,7 @@ final class RunJson {
     }
 
     static void write(CallContext call, RunReport report) {
-        JsonWriter.write(
-                call.out(),
-                call.signs(),
-                json -> json.object(() -> new RunJson(call, json, report).keys()));
+        JsonWriter.write(call.out(), call.signs(), json -> json.object(() -> new RunJson(call, json, report).keys()));
     }
 
     private void keys() {
@@ -93,14 +89,11 @@ final class RunJson {
     private void age(LifeTogether.Age age) {
         json.whole("cycles", age.cycles());
         json.number("fired_s", age.firedS());
-        json.objects(
-                "cells",
-                List.copyOf(age.health().keySet()),
-                id -> {
-                    json.text("id", id);
-                    json.number("health", age.health().get(id));
-                    json.number("charge_left", age.left().get(id));
-                });
+        json.objects("cells", List.copyOf(age.health().keySet()), id -> {
+            json.text("id", id);
+            json.number("health", age.health().get(id));
+            json.number("charge_left", age.left().get(id));
+        });
     }
 
     private void energy(EnergyBook book) {

@@ -1,5 +1,7 @@
 package org.sagwise.cli;
 
+import java.util.List;
+import java.util.stream.Stream;
 import org.sagwise.reading.Bench;
 import org.sagwise.reading.Press;
 import org.sagwise.run.LifeTogether;
@@ -7,9 +9,6 @@ import org.sagwise.run.Outlook;
 import org.sagwise.run.RunPlan;
 import org.sagwise.run.RunResult;
 import org.sagwise.run.RunSettings;
-
-import java.util.List;
-import java.util.stream.Stream;
 
 /**
  * A run with all that is told about it.
@@ -37,25 +36,17 @@ record RunReport(
      *
      * @param cycles over how many cycles the life of the pack is told; 0 leaves that out
      */
-    static RunReport of(
-            Bench bench, RunPlan plan, RunSettings settings, RunResult result, int cycles) {
+    static RunReport of(Bench bench, RunPlan plan, RunSettings settings, RunResult result, int cycles) {
         Outlook letGo = Outlook.of(bench, settings, Press.RELEASED);
         Outlook held = Outlook.of(bench, settings, Press.HELD);
         boolean same = letGo.tellsAllOf(held);
-        List<Outlook> telling =
-                Stream.of(letGo, held)
-                        .filter(outlook -> !outlook.stages().isEmpty())
-                        .filter(outlook -> !same || outlook == letGo)
-                        .toList();
-        List<LifeTogether.Age> life =
-                cycles == 0
-                        ? List.of()
-                        : LifeTogether.course(
-                                bench.scenario(),
-                                bench.catalogue(),
-                                plan,
-                                cycles,
-                                Math.min(BLOCKS, cycles));
+        List<Outlook> telling = Stream.of(letGo, held)
+                .filter(outlook -> !outlook.stages().isEmpty())
+                .filter(outlook -> !same || outlook == letGo)
+                .toList();
+        List<LifeTogether.Age> life = cycles == 0
+                ? List.of()
+                : LifeTogether.course(bench.scenario(), bench.catalogue(), plan, cycles, Math.min(BLOCKS, cycles));
         return new RunReport(bench, plan, settings, result, telling, life);
     }
 }

@@ -7,7 +7,6 @@ import org.sagwise.quantity.Unit;
 import org.sagwise.run.RunPlan;
 import org.sagwise.run.RunSettings;
 import org.sagwise.run.Runner;
-
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 
@@ -47,11 +46,7 @@ final class RunRequest {
         double untilS = seconds("--until", until);
         if (untilS == 0 || untilS > Runner.LONGEST_S) {
             throw wrong(
-                    "--until",
-                    call.texts()
-                            .say(
-                                    "run.too-long",
-                                    call.format().print(Runner.LONGEST_S, Unit.SECOND)));
+                    "--until", call.texts().say("run.too-long", call.format().print(Runner.LONGEST_S, Unit.SECOND)));
         }
         return plan.until(untilS);
     }

@@ -1,5 +1,9 @@
 package org.sagwise.cli;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.quantity.Texts;
 import org.sagwise.quantity.Unit;
@@ -14,11 +18,6 @@ import org.sagwise.run.RunEvent.Kind;
 import org.sagwise.run.RunPlan;
 import org.sagwise.run.RunState;
 import org.sagwise.run.RunTexts;
-
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
 
 /** What came of a run, for people: what happened and when, a table of cells, events. */
 final class RunText {
@@ -68,17 +67,16 @@ final class RunText {
         if (!report.bench().scenario().title().isBlank()) {
             lines.add(report.bench().scenario().title());
         }
-        lines.addAll(
-                Paragraph.lines(
-                        texts.say(
-                                "run." + manner(),
-                                time(report.plan().onS()),
-                                time(report.plan().offS()),
-                                report.plan().untilS().isPresent()
-                                        ? time(report.plan().untilS().getAsDouble())
-                                        : "",
-                                format.print(report.bench().scenario().ambientC(), Unit.CELSIUS)),
-                        ""));
+        lines.addAll(Paragraph.lines(
+                texts.say(
+                        "run." + manner(),
+                        time(report.plan().onS()),
+                        time(report.plan().offS()),
+                        report.plan().untilS().isPresent()
+                                ? time(report.plan().untilS().getAsDouble())
+                                : "",
+                        format.print(report.bench().scenario().ambientC(), Unit.CELSIUS)),
+                ""));
     }
 
     private String manner() {
@@ -98,20 +96,15 @@ final class RunText {
         EnergyBook book = last.energy();
         RunEnd end = report.result().end();
         String ended = texts.say("run.ended", time(last.timeS()), words.end(end));
-        String counted =
-                last.presses() == 0
-                        ? ""
-                        : " " + texts.say("run.counted", last.presses(), time(last.firedS()));
-        String delivered =
-                book.deliveredJ() > 0
-                        ? " "
-                                + texts.say(
-                                        "run.delivered",
-                                        format.print(book.deliveredWh(), Unit.WATT_HOUR),
-                                        format.print(book.givenWh(), Unit.WATT_HOUR),
-                                        format.print(
-                                                book.deliveredJ() / book.givenJ(), Unit.FRACTION))
-                        : "";
+        String counted = last.presses() == 0 ? "" : " " + texts.say("run.counted", last.presses(), time(last.firedS()));
+        String delivered = book.deliveredJ() > 0
+                ? " "
+                        + texts.say(
+                                "run.delivered",
+                                format.print(book.deliveredWh(), Unit.WATT_HOUR),
+                                format.print(book.givenWh(), Unit.WATT_HOUR),
+                                format.print(book.deliveredJ() / book.givenJ(), Unit.FRACTION))
+                : "";
         paragraph(ended + counted + delivered);
         if (end == RunEnd.CUTOFF && last.firedS() < AT_ONCE_S) {
             paragraph(texts.say("run.at-once"));
@@ -122,9 +115,7 @@ final class RunText {
         if (last.cells().isEmpty()) {
             return;
         }
-        TextTable table =
-                TextTable.headed(
-                        call, "cells", "charge", "rest", "lowest", "most", "now", "hottest");
+        TextTable table = TextTable.headed(call, "cells", "charge", "rest", "lowest", "most", "now", "hottest");
         for (CellMoment cell : last.cells()) {
             table.row(
                     call.printable(words.name(cell.id())),
@@ -175,7 +166,8 @@ final class RunText {
         String looked = time(outlook.lookedS());
         boolean held = outlook.press() == Press.HELD && last.presses() > 0;
         lines.addAll(Paragraph.lines(texts.say(held ? "run.if-held" : "run.if-left", looked), ""));
-        lines.addAll(Paragraph.hanging(outlook.stages().stream().map(this::stage).toList()));
+        lines.addAll(
+                Paragraph.hanging(outlook.stages().stream().map(this::stage).toList()));
         lines.addAll(Paragraph.lines(texts.say("run.spread"), ""));
     }
 
@@ -189,9 +181,7 @@ final class RunText {
         if (Double.isInfinite(stage.latestS())) {
             return texts.say("run.from", earliest);
         }
-        return stage.earliestS() == stage.latestS()
-                ? earliest
-                : texts.say("run.band", earliest, time(stage.latestS()));
+        return stage.earliestS() == stage.latestS() ? earliest : texts.say("run.band", earliest, time(stage.latestS()));
     }
 
     private boolean grave() {

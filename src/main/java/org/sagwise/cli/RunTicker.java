@@ -41,14 +41,13 @@ final class RunTicker implements RunProgress, AutoCloseable {
     }
 
     private void show(RunState state) {
-        double least = state.cells().stream().mapToDouble(CellMoment::charge).min().orElse(1);
-        String line =
-                call.printable(
-                        call.texts()
-                                .say(
-                                        "run.ticker",
-                                        call.format().print(state.timeS(), Unit.SECOND),
-                                        call.format().print(least, Unit.FRACTION)));
+        double least =
+                state.cells().stream().mapToDouble(CellMoment::charge).min().orElse(1);
+        String line = call.printable(call.texts()
+                .say(
+                        "run.ticker",
+                        call.format().print(state.timeS(), Unit.SECOND),
+                        call.format().print(least, Unit.FRACTION)));
         print(line);
         width = line.length();
     }

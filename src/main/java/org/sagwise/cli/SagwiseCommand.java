@@ -1,7 +1,13 @@
 package org.sagwise.cli;
 
+import java.io.InputStream;
+import java.io.PrintWriter;
+import java.io.Writer;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.ResourceBundle;
+import java.util.concurrent.Callable;
 import org.sagwise.quantity.QuantityFormat.Signs;
-
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -10,14 +16,6 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
-
-import java.io.InputStream;
-import java.io.PrintWriter;
-import java.io.Writer;
-import java.util.Locale;
-import java.util.Optional;
-import java.util.ResourceBundle;
-import java.util.concurrent.Callable;
 
 /** The command line: what stands behind {@code sagwise}, with its verbs as sub-commands. */
 @Command(
@@ -29,7 +27,8 @@ public final class SagwiseCommand implements Callable<Integer> {
 
     private final CallContext call;
 
-    @Spec private CommandSpec spec;
+    @Spec
+    private CommandSpec spec;
 
     @Parameters(arity = "0..1", paramLabel = "FILE", descriptionKey = "file.open")
     private String file;
@@ -56,18 +55,16 @@ public final class SagwiseCommand implements Callable<Integer> {
      * @return the exit status: 0 done, 1 done and grave cautions found, 2 input or call wrong, 3
      *     the program itself failed
      */
-    public static int run(
-            String[] args, WindowOpener opener, PrintWriter out, PrintWriter err, InputStream in) {
+    public static int run(String[] args, WindowOpener opener, PrintWriter out, PrintWriter err, InputStream in) {
         Manner manner = Manner.of(args);
-        CallContext call =
-                new CallContext(
-                        fit(out, manner.signs()),
-                        fit(err, manner.signs()),
-                        in,
-                        opener,
-                        manner.asked(),
-                        manner.locale(),
-                        manner.signs());
+        CallContext call = new CallContext(
+                fit(out, manner.signs()),
+                fit(err, manner.signs()),
+                in,
+                opener,
+                manner.asked(),
+                manner.locale(),
+                manner.signs());
         int status = line(call, manner).execute(args);
         boolean lost = call.out().checkError();
         if (lost) {
@@ -82,20 +79,19 @@ public final class SagwiseCommand implements Callable<Integer> {
     }
 
     private static CommandLine line(CallContext call, Manner manner) {
-        CommandLine line =
-                new CommandLine(new SagwiseCommand(call))
-                        .addSubcommand(new OpenCommand(call))
-                        .addSubcommand(new ReadingsCommand(call))
-                        .addSubcommand(new CheckCommand(call))
-                        .addSubcommand(new RunCommand(call))
-                        .addSubcommand(new CompareCommand(call))
-                        .addSubcommand(new PictureCommand(call))
-                        .addSubcommand(new ExplainCommand(call))
-                        .addSubcommand(new ShareCommand(call))
-                        .addSubcommand(new UnshareCommand(call))
-                        .addSubcommand(new MeasuredCommand(call))
-                        .addSubcommand(new PartsCommand(call))
-                        .addSubcommand(LessonCommand.line(call));
+        CommandLine line = new CommandLine(new SagwiseCommand(call))
+                .addSubcommand(new OpenCommand(call))
+                .addSubcommand(new ReadingsCommand(call))
+                .addSubcommand(new CheckCommand(call))
+                .addSubcommand(new RunCommand(call))
+                .addSubcommand(new CompareCommand(call))
+                .addSubcommand(new PictureCommand(call))
+                .addSubcommand(new ExplainCommand(call))
+                .addSubcommand(new ShareCommand(call))
+                .addSubcommand(new UnshareCommand(call))
+                .addSubcommand(new MeasuredCommand(call))
+                .addSubcommand(new PartsCommand(call))
+                .addSubcommand(LessonCommand.line(call));
         return line.setResourceBundle(help(call.locale()))
                 .setOut(call.out())
                 .setErr(call.err())
@@ -106,15 +102,14 @@ public final class SagwiseCommand implements Callable<Integer> {
     /** What the command line says about itself in a language. */
     static CommandSpec spec(Locale locale) {
         PrintWriter nowhere = new PrintWriter(Writer.nullWriter());
-        CallContext call =
-                new CallContext(
-                        nowhere,
-                        nowhere,
-                        InputStream.nullInputStream(),
-                        new NoWindow(),
-                        Optional.of(locale),
-                        locale,
-                        Signs.PRINT);
+        CallContext call = new CallContext(
+                nowhere,
+                nowhere,
+                InputStream.nullInputStream(),
+                new NoWindow(),
+                Optional.of(locale),
+                locale,
+                Signs.PRINT);
         return line(call, new Manner(Optional.of(locale), Signs.PRINT, Manner.Depth.MESSAGE))
                 .getCommandSpec();
     }
@@ -123,25 +118,15 @@ public final class SagwiseCommand implements Callable<Integer> {
         return ResourceBundle.getBundle(
                 "org.sagwise.texts.cli",
                 locale,
-                ResourceBundle.Control.getNoFallbackControl(
-                        ResourceBundle.Control.FORMAT_PROPERTIES));
+                ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
     }
 
-    @Option(
-            names = "--lang",
-            paramLabel = "en|de",
-            scope = ScopeType.INHERIT,
-            descriptionKey = "lang")
+    @Option(names = "--lang", paramLabel = "en|de", scope = ScopeType.INHERIT, descriptionKey = "lang")
     private void setLanguage(String language) {
         if (!Manner.LANGUAGES.contains(language)) {
             throw new ParameterException(
                     spec.commandLine(),
-                    call.texts()
-                            .say(
-                                    "wrong.value",
-                                    Manner.LANG,
-                                    language,
-                                    String.join(", ", Manner.LANGUAGES)));
+                    call.texts().say("wrong.value", Manner.LANG, language, String.join(", ", Manner.LANGUAGES)));
         }
     }
 

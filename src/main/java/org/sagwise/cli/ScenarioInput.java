@@ -1,11 +1,5 @@
 package org.sagwise.cli;
 
-import org.sagwise.file.CatalogueLoader;
-import org.sagwise.file.FileFinding;
-import org.sagwise.file.Loaded;
-import org.sagwise.file.ScenarioReader;
-import org.sagwise.file.ShareText;
-
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -13,6 +7,11 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
+import org.sagwise.file.CatalogueLoader;
+import org.sagwise.file.FileFinding;
+import org.sagwise.file.Loaded;
+import org.sagwise.file.ScenarioReader;
+import org.sagwise.file.ShareText;
 
 /** Reads the scenario that a call names: a file, {@code -} for standard input, or a share text. */
 final class ScenarioInput {
@@ -99,8 +98,7 @@ final class ScenarioInput {
     }
 
     private GivenScenario unreadable(String name, IOException failure) {
-        return GivenScenario.unreadable(
-                name, call.texts().say("wrong.unreadable", failure.getMessage()));
+        return GivenScenario.unreadable(name, call.texts().say("wrong.unreadable", failure.getMessage()));
     }
 
     private static ScenarioReader reader() {
@@ -114,11 +112,8 @@ final class ScenarioInput {
     private GivenScenario given(String name, Loaded loaded) {
         return loaded.scenario()
                 .map(scenario -> GivenScenario.of(name, scenario))
-                .orElseGet(
-                        () ->
-                                GivenScenario.refused(
-                                        name,
-                                        loaded.findings().stream().map(this::problem).toList()));
+                .orElseGet(() -> GivenScenario.refused(
+                        name, loaded.findings().stream().map(this::problem).toList()));
     }
 
     private GivenScenario.FileProblem problem(FileFinding found) {

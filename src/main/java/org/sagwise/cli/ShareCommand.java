@@ -1,21 +1,19 @@
 package org.sagwise.cli;
 
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.Optional;
+import java.util.concurrent.Callable;
 import org.sagwise.file.ShareText;
 import org.sagwise.picture.export.PictureFormat;
 import org.sagwise.picture.export.QrPicture;
-
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.util.Optional;
-import java.util.concurrent.Callable;
 
 /** Prints the share text of a scenario. */
 @Command(name = "share", mixinStandardHelpOptions = true, versionProvider = Version.class)
@@ -26,7 +24,8 @@ final class ShareCommand implements Callable<Integer> {
     @Parameters(paramLabel = "FILE", descriptionKey = "file")
     private String file;
 
-    @Spec private CommandSpec spec;
+    @Spec
+    private CommandSpec spec;
 
     @Option(names = "--qr", paramLabel = "OUT", descriptionKey = "share.qr")
     private String qr;
@@ -60,22 +59,12 @@ final class ShareCommand implements Callable<Integer> {
     }
 
     private int drawn(String text, String title) {
-        PictureFormat format =
-                PictureFormat.ofFileName(qr)
-                        .orElseThrow(
-                                () ->
-                                        new ParameterException(
-                                                spec.commandLine(),
-                                                call.texts()
-                                                        .say(
-                                                                "picture.ending",
-                                                                qr,
-                                                                "png, svg, pdf")));
+        PictureFormat format = PictureFormat.ofFileName(qr)
+                .orElseThrow(() -> new ParameterException(
+                        spec.commandLine(), call.texts().say("picture.ending", qr, "png, svg, pdf")));
         Optional<QrPicture> picture = QrPicture.of(text, title, call.locale());
         if (picture.isEmpty()) {
-            call.problem(
-                    call.texts()
-                            .say("share.qr-too-large", text.length(), QrPicture.MOST_CHARACTERS));
+            call.problem(call.texts().say("share.qr-too-large", text.length(), QrPicture.MOST_CHARACTERS));
             return ExitStatus.WRONG;
         }
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();

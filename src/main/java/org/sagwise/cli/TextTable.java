@@ -29,14 +29,12 @@ final class TextTable {
      * @param heads what stands above the columns, as keys of texts without {@code head.}
      */
     static TextTable headed(CallContext call, String... heads) {
-        Side[] sides =
-                IntStream.range(0, heads.length)
-                        .mapToObj(column -> column == 0 ? Side.LEFT : Side.RIGHT)
-                        .toArray(Side[]::new);
-        String[] words =
-                Stream.of(heads)
-                        .map(head -> call.printable(call.texts().say("head." + head)))
-                        .toArray(String[]::new);
+        Side[] sides = IntStream.range(0, heads.length)
+                .mapToObj(column -> column == 0 ? Side.LEFT : Side.RIGHT)
+                .toArray(Side[]::new);
+        String[] words = Stream.of(heads)
+                .map(head -> call.printable(call.texts().say("head." + head)))
+                .toArray(String[]::new);
         return new TextTable(sides).row(words);
     }
 

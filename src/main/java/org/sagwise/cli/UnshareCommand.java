@@ -1,18 +1,16 @@
 package org.sagwise.cli;
 
-import org.sagwise.file.Saved;
-import org.sagwise.file.ScenarioFiles;
-import org.sagwise.file.ScenarioWriter;
-import org.sagwise.scenario.Scenario;
-
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
-
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.sagwise.file.Saved;
+import org.sagwise.file.ScenarioFiles;
+import org.sagwise.file.ScenarioWriter;
+import org.sagwise.scenario.Scenario;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
 
 /** Turns share text back into a scenario file. */
 @Command(name = "unshare", mixinStandardHelpOptions = true, versionProvider = Version.class)

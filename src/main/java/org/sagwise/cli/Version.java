@@ -1,8 +1,7 @@
 package org.sagwise.cli;
 
-import picocli.CommandLine.IVersionProvider;
-
 import java.util.Optional;
+import picocli.CommandLine.IVersionProvider;
 
 /** Which Sagwise this is: the version that the build wrote into the program's archive. */
 final class Version implements IVersionProvider {

@@ -1,18 +1,16 @@
 package org.sagwise.cli;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import org.sagwise.part.NearMiss;
 import org.sagwise.quantity.Texts;
-
 import picocli.CommandLine;
 import picocli.CommandLine.IParameterExceptionHandler;
 import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.MutuallyExclusiveArgsException;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
-
-import java.util.List;
-import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** Says in words what is wrong with a call. */
 final class WrongCall implements IParameterExceptionHandler {
@@ -44,12 +42,8 @@ final class WrongCall implements IParameterExceptionHandler {
             return texts.say(
                     "wrong.missing",
                     missing.getMissing().stream()
-                            .map(
-                                    it ->
-                                            it.isOption()
-                                                    ? ((CommandLine.Model.OptionSpec) it)
-                                                            .longestName()
-                                                    : it.paramLabel())
+                            .map(it ->
+                                    it.isOption() ? ((CommandLine.Model.OptionSpec) it).longestName() : it.paramLabel())
                             .collect(Collectors.joining(", ")));
         }
         return wrong.getMessage();
@@ -60,8 +54,7 @@ final class WrongCall implements IParameterExceptionHandler {
         if (first.startsWith("-")) {
             return texts.say("wrong.unknown-option", first);
         }
-        return meantVerb(wrong.getCommandLine())
-                .orElseGet(() -> texts.say("wrong.too-much", first));
+        return meantVerb(wrong.getCommandLine()).orElseGet(() -> texts.say("wrong.too-much", first));
     }
 
     /** A slip in a verb makes the verb a file name, and the file name one word too many. */

@@ -25,13 +25,12 @@ final class AtomicFile {
     }
 
     /** Writes everything and waits until it is on the disk. */
-    static final Sink ON_DISK =
-            (file, bytes) -> {
-                while (bytes.hasRemaining()) {
-                    file.write(bytes);
-                }
-                file.force(true);
-            };
+    static final Sink ON_DISK = (file, bytes) -> {
+        while (bytes.hasRemaining()) {
+            file.write(bytes);
+        }
+        file.force(true);
+    };
 
     private static final int MOST_LINKS = 40;
     private static final int MOST_NAMES = 1_000;

@@ -1,15 +1,14 @@
 package org.sagwise.file;
 
-import org.sagwise.file.CatalogueDefect.Problem;
-import org.sagwise.part.Card;
-import org.sagwise.part.LocalText;
-
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
+import org.sagwise.file.CatalogueDefect.Problem;
+import org.sagwise.part.Card;
+import org.sagwise.part.LocalText;
 
 /**
  * Reads the words of a catalogue entry and sees to it that each of its numbers has a source: {@code
@@ -48,28 +47,21 @@ final class CatalogueCards {
     }
 
     private Map<String, LocalText> sources(CatalogueFields fields, Set<String> numberKeys) {
-        Optional<LocalText> general =
-                fields.has("source") ? fields.oneOf("source", texts.get()) : Optional.empty();
+        Optional<LocalText> general = fields.has("source") ? fields.oneOf("source", texts.get()) : Optional.empty();
         Map<String, LocalText> own = new LinkedHashMap<>();
-        fields.maybeObject("sources")
-                .ifPresent(
-                        differing -> {
-                            for (String key : differing.keys()) {
-                                differing
-                                        .oneOf(key, texts.get())
-                                        .ifPresent(text -> own.put(key, text));
-                                if (!numberKeys.contains(key)) {
-                                    differing.defect(key, Problem.SOURCE_OF_NOTHING);
-                                }
-                            }
-                        });
+        fields.maybeObject("sources").ifPresent(differing -> {
+            for (String key : differing.keys()) {
+                differing.oneOf(key, texts.get()).ifPresent(text -> own.put(key, text));
+                if (!numberKeys.contains(key)) {
+                    differing.defect(key, Problem.SOURCE_OF_NOTHING);
+                }
+            }
+        });
         Map<String, LocalText> all = new LinkedHashMap<>();
         for (String key : numberKeys) {
             Optional.ofNullable(own.get(key))
                     .or(() -> general)
-                    .ifPresentOrElse(
-                            text -> all.put(key, text),
-                            () -> fields.defect(key, Problem.NO_SOURCE));
+                    .ifPresentOrElse(text -> all.put(key, text), () -> fields.defect(key, Problem.NO_SOURCE));
         }
         return all;
     }

@@ -1,5 +1,11 @@
 package org.sagwise.file;
 
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
 import org.sagwise.file.CatalogueDefect.Problem;
 import org.sagwise.part.Card;
 import org.sagwise.part.CellFormat;
@@ -10,13 +16,6 @@ import org.sagwise.part.ChemistryCard;
 import org.sagwise.part.Guard;
 import org.sagwise.part.LabelClaim;
 import org.sagwise.part.Pulse;
-
-import java.util.EnumSet;
-import java.util.LinkedHashMap;
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.Set;
 
 /** Reads kinds and models of cell from the catalogue. */
 final class CatalogueCells {
@@ -50,13 +49,12 @@ final class CatalogueCells {
     Optional<CellSpec> cell(CatalogueFields fields) {
         Chemistry chemistry = fields.oneOf("chemistry", CHEMISTRIES).orElse(Chemistry.INR);
         CellFormat format = fields.oneOf("format", FORMATS).orElse(CellFormat.F18650);
-        CellSpecBuilder cell =
-                CellSpec.builder(chemistry, format)
-                        .card(cards.read(fields))
-                        .internalOhm(fields.notNegative("internal_mohm") * MILLI)
-                        .capacityAh(fields.positive("capacity_mAh") * MILLI)
-                        .limitA(fields.positive("limit_A"))
-                        .chargeLimitA(fields.positive("charge_limit_A"));
+        CellSpecBuilder cell = CellSpec.builder(chemistry, format)
+                .card(cards.read(fields))
+                .internalOhm(fields.notNegative("internal_mohm") * MILLI)
+                .capacityAh(fields.positive("capacity_mAh") * MILLI)
+                .limitA(fields.positive("limit_A"))
+                .chargeLimitA(fields.positive("charge_limit_A"));
         double fullV = fields.maybePositive("full_V").orElse(chemistry.fullV());
         double cutoffV = fields.maybePositive("cutoff_V").orElse(chemistry.useCutoffV());
         if (cutoffV >= fullV) {
@@ -64,9 +62,7 @@ final class CatalogueCells {
         }
         cell.fullV(fullV).cutoffV(cutoffV);
         pulse(fields).ifPresent(cell::pulse);
-        fields.maybeObject("guard")
-                .flatMap(guard -> guard(guard, chemistry))
-                .ifPresent(cell::guard);
+        fields.maybeObject("guard").flatMap(guard -> guard(guard, chemistry)).ifPresent(cell::guard);
         claim(fields).ifPresent(cell::claim);
         return fields.build(cell::build);
     }
@@ -100,9 +96,7 @@ final class CatalogueCells {
             return Optional.empty();
         }
         OptionalDouble capacityAh =
-                capacityMah.isPresent()
-                        ? OptionalDouble.of(capacityMah.getAsDouble() * MILLI)
-                        : OptionalDouble.empty();
+                capacityMah.isPresent() ? OptionalDouble.of(capacityMah.getAsDouble() * MILLI) : OptionalDouble.empty();
         return Optional.of(new LabelClaim(limitA, capacityAh));
     }
 }

@@ -1,5 +1,9 @@
 package org.sagwise.file;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import org.sagwise.file.CatalogueDefect.Problem;
 import org.sagwise.part.Alloy;
 import org.sagwise.part.Card;
@@ -12,11 +16,6 @@ import org.sagwise.part.JumperSpec;
 import org.sagwise.part.JumperWire;
 import org.sagwise.part.TemperatureFactor;
 import org.sagwise.part.WireSize;
-
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
 
 /** Reads alloys, coils and jumpers from the catalogue. */
 final class CatalogueCoils {
@@ -33,25 +32,17 @@ final class CatalogueCoils {
     Optional<Alloy> alloy(CatalogueFields fields) {
         Card card = cards.read(fields);
         double resistivityOhmM = fields.positive("resistivity_uohm_m") * MICRO;
-        double givenAtC =
-                fields.maybePositive("resistivity_at_C").orElse(TemperatureFactor.REFERENCE_C);
+        double givenAtC = fields.maybePositive("resistivity_at_C").orElse(TemperatureFactor.REFERENCE_C);
         List<double[]> table = fields.pairs("factor");
         double density = fields.positive("density_kg_m3");
         double specificHeat = fields.positive("specific_heat_J_kgK");
         double meltingC = fields.positive("melting_C");
         double emissivity = fields.positive("emissivity");
-        return fields.build(
-                () -> {
-                    TemperatureFactor factor = factor(table);
-                    return new Alloy(
-                            card,
-                            resistivityOhmM / factor.at(givenAtC),
-                            factor,
-                            density,
-                            specificHeat,
-                            meltingC,
-                            emissivity);
-                });
+        return fields.build(() -> {
+            TemperatureFactor factor = factor(table);
+            return new Alloy(
+                    card, resistivityOhmM / factor.at(givenAtC), factor, density, specificHeat, meltingC, emissivity);
+        });
     }
 
     private static TemperatureFactor factor(List<double[]> table) {
@@ -67,12 +58,9 @@ final class CatalogueCoils {
             fields.defect("", Problem.ONE_OF, "ohm, wire");
         }
         OptionalDouble ohm = fields.maybePositive("ohm");
-        Optional<CoilWinding> winding =
-                fields.maybeObject("wire").flatMap(wire -> winding(wire, alloys));
-        return fields.build(
-                () ->
-                        winding.map(wound -> CoilSpec.wound(card, wound, limitW))
-                                .orElseGet(() -> CoilSpec.plain(card, ohm.getAsDouble(), limitW)));
+        Optional<CoilWinding> winding = fields.maybeObject("wire").flatMap(wire -> winding(wire, alloys));
+        return fields.build(() -> winding.map(wound -> CoilSpec.wound(card, wound, limitW))
+                .orElseGet(() -> CoilSpec.plain(card, ohm.getAsDouble(), limitW)));
     }
 
     private static Optional<CoilWinding> winding(CatalogueFields fields, Entries<Alloy> alloys) {
@@ -82,13 +70,8 @@ final class CatalogueCoils {
         double innerM = fields.positive("inner_mm") * MILLI;
         double legsM = fields.maybeNotNegative("legs_mm").orElse(0) * MILLI;
         int strands = fields.maybeWhole("strands").orElse(1);
-        return fields.build(
-                () ->
-                        new CoilWinding(
-                                new CoilWire(alloy.orElseThrow(), size.diameterM(), strands),
-                                wraps,
-                                innerM,
-                                legsM));
+        return fields.build(() ->
+                new CoilWinding(new CoilWire(alloy.orElseThrow(), size.diameterM(), strands), wraps, innerM, legsM));
     }
 
     Optional<JumperSpec> jumper(CatalogueFields fields) {

@@ -59,14 +59,9 @@ public record CatalogueDefect(String file, String place, Problem problem, List<S
 
     /** Where it is, what is wrong and what would be right, in the language of {@code locale}. */
     public String describe(Locale locale) {
-        ResourceBundle texts =
-                ResourceBundle.getBundle(
-                        BUNDLE,
-                        locale,
-                        ResourceBundle.Control.getNoFallbackControl(
-                                ResourceBundle.Control.FORMAT_PROPERTIES));
-        String message =
-                new MessageFormat(texts.getString(problem.key()), locale).format(details.toArray());
+        ResourceBundle texts = ResourceBundle.getBundle(
+                BUNDLE, locale, ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
+        String message = new MessageFormat(texts.getString(problem.key()), locale).format(details.toArray());
         return place.isEmpty() ? file + ": " + message : file + ", " + place + ": " + message;
     }
 }

@@ -1,9 +1,5 @@
 package org.sagwise.file;
 
-import org.sagwise.file.CatalogueDefect.Problem;
-import org.sagwise.part.LocalText;
-import org.sagwise.part.NearMiss;
-
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
@@ -16,6 +12,9 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Supplier;
+import org.sagwise.file.CatalogueDefect.Problem;
+import org.sagwise.part.LocalText;
+import org.sagwise.part.NearMiss;
 
 /**
  * The keys of one object in a catalogue file. A key that is missing or wrong is noted as a defect
@@ -31,8 +30,7 @@ final class CatalogueFields {
     private final Set<String> asked = new LinkedHashSet<>();
     private final int defectsBefore;
 
-    CatalogueFields(
-            String file, String place, Map<String, Object> values, List<CatalogueDefect> defects) {
+    CatalogueFields(String file, String place, Map<String, Object> values, List<CatalogueDefect> defects) {
         this.file = file;
         this.place = place;
         this.values = values;
@@ -185,13 +183,12 @@ final class CatalogueFields {
     /** Keys that hold numbers, alone or in tables and objects, and so need a source. */
     Set<String> numberKeys() {
         Set<String> keys = new LinkedHashSet<>();
-        values.forEach(
-                (key, value) -> {
-                    boolean words = key.equals("title") || key.equals("about");
-                    if (!words && !key.equals("sources") && !(value instanceof String)) {
-                        keys.add(key);
-                    }
-                });
+        values.forEach((key, value) -> {
+            boolean words = key.equals("title") || key.equals("about");
+            if (!words && !key.equals("sources") && !(value instanceof String)) {
+                keys.add(key);
+            }
+        });
         return keys;
     }
 

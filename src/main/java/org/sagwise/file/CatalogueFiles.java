@@ -2,11 +2,6 @@ package org.sagwise.file;
 
 import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonProcessingException;
-
-import org.sagwise.file.CatalogueDefect.Problem;
-import org.sagwise.part.CatalogueEntry;
-import org.sagwise.part.LocalText;
-
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
@@ -15,6 +10,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import org.sagwise.file.CatalogueDefect.Problem;
+import org.sagwise.part.CatalogueEntry;
+import org.sagwise.part.LocalText;
 
 /** Opens the files of a catalogue and collects what is wrong with them. */
 final class CatalogueFiles {
@@ -50,8 +48,7 @@ final class CatalogueFiles {
     }
 
     /** The entries of one kind: a file with a list of objects. */
-    <T extends CatalogueEntry> List<T> entries(
-            String file, Function<CatalogueFields, Optional<T>> reader) {
+    <T extends CatalogueEntry> List<T> entries(String file, Function<CatalogueFields, Optional<T>> reader) {
         Map<String, T> byId = new LinkedHashMap<>();
         Object value = read(file);
         if (value instanceof List<?> list) {

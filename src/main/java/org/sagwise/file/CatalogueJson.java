@@ -5,7 +5,6 @@ import com.fasterxml.jackson.core.JsonParseException;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadFeature;
-
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
@@ -22,8 +21,9 @@ import java.util.Map;
  */
 final class CatalogueJson {
 
-    private static final JsonFactory FACTORY =
-            JsonFactory.builder().enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION).build();
+    private static final JsonFactory FACTORY = JsonFactory.builder()
+            .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+            .build();
 
     private CatalogueJson() {}
 
@@ -68,9 +68,7 @@ final class CatalogueJson {
 
     private static List<Object> list(JsonParser parser) throws IOException {
         List<Object> values = new ArrayList<>();
-        for (JsonToken token = parser.nextToken();
-                token != JsonToken.END_ARRAY;
-                token = parser.nextToken()) {
+        for (JsonToken token = parser.nextToken(); token != JsonToken.END_ARRAY; token = parser.nextToken()) {
             values.add(value(parser, token));
         }
         return values;

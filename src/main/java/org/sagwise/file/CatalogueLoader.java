@@ -1,12 +1,11 @@
 package org.sagwise.file;
 
-import org.sagwise.part.Catalogue;
-import org.sagwise.part.LocalText;
-
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.sagwise.part.Catalogue;
+import org.sagwise.part.LocalText;
 
 /** Reads the catalogue of parts. */
 public final class CatalogueLoader {
@@ -28,19 +27,16 @@ public final class CatalogueLoader {
 
     /** The files of the catalogue that comes with the program. */
     public static CatalogueSource builtInSource() {
-        return name ->
-                Optional.ofNullable(CatalogueLoader.class.getResourceAsStream(FOLDER + name));
+        return name -> Optional.ofNullable(CatalogueLoader.class.getResourceAsStream(FOLDER + name));
     }
 
     /** Reads a catalogue at once; when anything is wrong, everything that is wrong. */
     public static CatalogueReading read(CatalogueSource source) {
         CatalogueFiles files = new CatalogueFiles(source);
         Map<String, LocalText> texts = files.texts(CatalogueSections.SOURCES);
-        Catalogue catalogue =
-                new CatalogueSections.AtOnce(files).catalogue(new CatalogueCards(() -> texts));
+        Catalogue catalogue = new CatalogueSections.AtOnce(files).catalogue(new CatalogueCards(() -> texts));
         return new CatalogueReading(
-                files.defects().isEmpty() ? Optional.of(catalogue) : Optional.empty(),
-                files.defects());
+                files.defects().isEmpty() ? Optional.of(catalogue) : Optional.empty(), files.defects());
     }
 
     /**
@@ -50,18 +46,16 @@ public final class CatalogueLoader {
      */
     static void insistOn(CatalogueFiles files) {
         if (!files.defects().isEmpty()) {
-            throw new IllegalStateException(
-                    files.defects().stream()
-                            .map(defect -> defect.describe(Locale.ENGLISH))
-                            .collect(Collectors.joining("\n")));
+            throw new IllegalStateException(files.defects().stream()
+                    .map(defect -> defect.describe(Locale.ENGLISH))
+                    .collect(Collectors.joining("\n")));
         }
     }
 
     /** Holds the built-in catalogue. */
     private static final class BuiltIn {
         private static final Catalogue CATALOGUE =
-                new CatalogueSections.WhenAsked(builtInSource())
-                        .catalogue(new CatalogueCards(() -> Texts.BY_KEY));
+                new CatalogueSections.WhenAsked(builtInSource()).catalogue(new CatalogueCards(() -> Texts.BY_KEY));
     }
 
     /** Holds the texts of the built-in sources, which several kinds of part cite. */

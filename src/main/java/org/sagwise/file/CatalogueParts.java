@@ -1,5 +1,7 @@
 package org.sagwise.file;
 
+import java.util.Map;
+import java.util.Optional;
 import org.sagwise.part.Band;
 import org.sagwise.part.BoardSpec;
 import org.sagwise.part.Card;
@@ -7,9 +9,6 @@ import org.sagwise.part.ChargerSpec;
 import org.sagwise.part.ContactSpec;
 import org.sagwise.part.FuseSpec;
 import org.sagwise.part.SwitchSpec;
-
-import java.util.Map;
-import java.util.Optional;
 
 /** Reads contacts, switches, fuses, boards and chargers from the catalogue. */
 final class CatalogueParts {
@@ -29,8 +28,7 @@ final class CatalogueParts {
         Card card = cards.read(fields);
         double ohm = fields.notNegative("contact_mohm") * MILLI;
         double[] spread = fields.numbers("spread_mohm", 2);
-        return fields.build(
-                () -> new ContactSpec(card, ohm, new Band(spread[0] * MILLI, spread[1] * MILLI)));
+        return fields.build(() -> new ContactSpec(card, ohm, new Band(spread[0] * MILLI, spread[1] * MILLI)));
     }
 
     Optional<SwitchSpec> buttonOrTransistor(CatalogueFields fields) {
@@ -56,10 +54,7 @@ final class CatalogueParts {
         double maxInputA = fields.positive("max_input_A");
         double outMinV = fields.notNegative("out_min_V");
         double outMaxV = fields.positive("out_max_V");
-        return fields.build(
-                () ->
-                        new BoardSpec(
-                                card, powerW, efficiency, cutoffV, maxInputA, outMinV, outMaxV));
+        return fields.build(() -> new BoardSpec(card, powerW, efficiency, cutoffV, maxInputA, outMinV, outMaxV));
     }
 
     Optional<ChargerSpec> charger(CatalogueFields fields) {

@@ -1,9 +1,8 @@
 package org.sagwise.file;
 
-import org.sagwise.part.Catalogue;
-
 import java.util.List;
 import java.util.Optional;
+import org.sagwise.part.Catalogue;
 
 /**
  * What came of reading a catalogue: the catalogue, or else every defect that was found.

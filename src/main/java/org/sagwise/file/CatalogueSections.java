@@ -1,13 +1,12 @@
 package org.sagwise.file;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 import org.sagwise.part.Alloy;
 import org.sagwise.part.Catalogue;
 import org.sagwise.part.CatalogueEntry;
 import org.sagwise.part.Entries;
-
-import java.util.List;
-import java.util.Optional;
-import java.util.function.Function;
 
 /** Which file holds which kind of part, and how each is read. */
 abstract class CatalogueSections {
@@ -16,8 +15,7 @@ abstract class CatalogueSections {
     static final String SOURCES = "sources.json";
 
     /** The entries in this file, each read by {@code reader}. */
-    abstract <T extends CatalogueEntry> Entries<T> section(
-            String file, Function<CatalogueFields, Optional<T>> reader);
+    abstract <T extends CatalogueEntry> Entries<T> section(String file, Function<CatalogueFields, Optional<T>> reader);
 
     Catalogue catalogue(CatalogueCards cards) {
         CatalogueCells cells = new CatalogueCells(cards);
@@ -46,8 +44,7 @@ abstract class CatalogueSections {
         }
 
         @Override
-        <T extends CatalogueEntry> Entries<T> section(
-                String file, Function<CatalogueFields, Optional<T>> reader) {
+        <T extends CatalogueEntry> Entries<T> section(String file, Function<CatalogueFields, Optional<T>> reader) {
             return Entries.of(files.entries(file, reader));
         }
     }
@@ -61,15 +58,13 @@ abstract class CatalogueSections {
         }
 
         @Override
-        <T extends CatalogueEntry> Entries<T> section(
-                String file, Function<CatalogueFields, Optional<T>> reader) {
-            return Entries.whenAsked(
-                    () -> {
-                        CatalogueFiles files = new CatalogueFiles(source);
-                        List<T> entries = files.entries(file, reader);
-                        CatalogueLoader.insistOn(files);
-                        return entries;
-                    });
+        <T extends CatalogueEntry> Entries<T> section(String file, Function<CatalogueFields, Optional<T>> reader) {
+            return Entries.whenAsked(() -> {
+                CatalogueFiles files = new CatalogueFiles(source);
+                List<T> entries = files.entries(file, reader);
+                CatalogueLoader.insistOn(files);
+                return entries;
+            });
         }
     }
 }

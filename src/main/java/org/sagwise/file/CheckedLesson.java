@@ -1,10 +1,5 @@
 package org.sagwise.file;
 
-import org.sagwise.lesson.Lesson;
-import org.sagwise.lesson.LessonLint;
-import org.sagwise.lesson.LessonSet;
-import org.sagwise.part.Catalogue;
-
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -13,6 +8,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.sagwise.lesson.Lesson;
+import org.sagwise.lesson.LessonLint;
+import org.sagwise.lesson.LessonSet;
+import org.sagwise.part.Catalogue;
 
 /**
  * A lesson that has been tried out: file, texts, and every number and condition by the engine.
@@ -33,8 +32,7 @@ public record CheckedLesson(LessonReading reading, List<LessonFault> faults) {
      *
      * @param known names of further lessons that may be needed
      */
-    public static List<CheckedLesson> all(
-            List<LessonSource> sources, Catalogue catalogue, Collection<String> known) {
+    public static List<CheckedLesson> all(List<LessonSource> sources, Catalogue catalogue, Collection<String> known) {
         Map<String, LessonReading> readings = new LinkedHashMap<>();
         for (LessonSource source : sources) {
             LessonReading reading = new LessonReader(catalogue).read(source);
@@ -81,7 +79,9 @@ public record CheckedLesson(LessonReading reading, List<LessonFault> faults) {
 
     /** What is wrong with one step. */
     public List<LessonFault> faultsOf(String step) {
-        return faults.stream().filter(it -> step(it).filter(step::equals).isPresent()).toList();
+        return faults.stream()
+                .filter(it -> step(it).filter(step::equals).isPresent())
+                .toList();
     }
 
     /** Where in the file a step begins. */

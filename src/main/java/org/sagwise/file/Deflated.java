@@ -57,9 +57,7 @@ final class Deflated {
                 }
                 out.write(chunk, 0, count);
             }
-            return inflater.getRemaining() > 0
-                    ? nothing()
-                    : new Unpacked(Optional.of(out.toByteArray()), false);
+            return inflater.getRemaining() > 0 ? nothing() : new Unpacked(Optional.of(out.toByteArray()), false);
         } catch (DataFormatException broken) {
             return nothing();
         } finally {

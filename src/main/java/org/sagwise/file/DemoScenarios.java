@@ -19,28 +19,27 @@ public final class DemoScenarios {
 
     private static final String ENDING = ".sagwise.json";
 
-    private static final List<String> NAMES =
-            List.of(
-                    "one-cell-on-half-an-ohm",
-                    OPENING,
-                    "two-in-a-row",
-                    "two-side-by-side-ideal",
-                    "two-in-a-row-ideal",
-                    "bench-check",
-                    "two-by-two",
-                    "regulated-board",
-                    "thin-wire",
-                    "too-few-ohms",
-                    "re-wrapped-cell",
-                    "protected-pair-asked-too-much",
-                    "old-and-new-in-a-row",
-                    "flat-beside-full",
-                    "row-of-two-one-reversed",
-                    "row-of-three-one-reversed",
-                    "side-by-side-one-reversed",
-                    "torn-wrap",
-                    "paper-clip-across-the-coil",
-                    "meter-left-on-amps");
+    private static final List<String> NAMES = List.of(
+            "one-cell-on-half-an-ohm",
+            OPENING,
+            "two-in-a-row",
+            "two-side-by-side-ideal",
+            "two-in-a-row-ideal",
+            "bench-check",
+            "two-by-two",
+            "regulated-board",
+            "thin-wire",
+            "too-few-ohms",
+            "re-wrapped-cell",
+            "protected-pair-asked-too-much",
+            "old-and-new-in-a-row",
+            "flat-beside-full",
+            "row-of-two-one-reversed",
+            "row-of-three-one-reversed",
+            "side-by-side-one-reversed",
+            "torn-wrap",
+            "paper-clip-across-the-coil",
+            "meter-left-on-amps");
 
     private DemoScenarios() {}
 

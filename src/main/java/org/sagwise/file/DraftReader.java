@@ -1,13 +1,5 @@
 package org.sagwise.file;
 
-import org.sagwise.scenario.Draft;
-import org.sagwise.scenario.Finding;
-import org.sagwise.scenario.Keys;
-import org.sagwise.scenario.Places;
-import org.sagwise.scenario.Problem;
-import org.sagwise.scenario.ScenarioKeys;
-import org.sagwise.scenario.ScenarioRules;
-
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumSet;
@@ -17,6 +9,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.sagwise.scenario.Draft;
+import org.sagwise.scenario.Finding;
+import org.sagwise.scenario.Keys;
+import org.sagwise.scenario.Places;
+import org.sagwise.scenario.Problem;
+import org.sagwise.scenario.ScenarioKeys;
+import org.sagwise.scenario.ScenarioRules;
 
 /**
  * Turns the object of a scenario file into a {@link Draft} and collects everything that is wrong
@@ -25,8 +24,7 @@ import java.util.Set;
 final class DraftReader {
 
     /** Keys that hold objects or lists of objects; the others hold a single value. */
-    private static final Set<String> STRUCTURE =
-            Set.of("sagwise", "parts", "links", "probes", "notes", "placement");
+    private static final Set<String> STRUCTURE = Set.of("sagwise", "parts", "links", "probes", "notes", "placement");
 
     /** Longer lists are refused as a whole and need not be read. */
     private static final Map<String, Integer> MOST =
@@ -52,19 +50,18 @@ final class DraftReader {
     Draft read(ScenarioRules rules) {
         Keys top = top();
         findings.addAll(rules.top(top));
-        Draft draft =
-                new Draft(
-                        top.text("title").orElse(""),
-                        top.text("about").orElse(""),
-                        top.number("ambient_C", ScenarioKeys.AMBIENT_C),
-                        list("parts"),
-                        list("links"),
-                        top.flag("fired").orElse(false),
-                        Optional.ofNullable(file.get("probes")).flatMap(v -> object(v, "probes")),
-                        list("notes"),
-                        placement(),
-                        top.foreign(),
-                        List.copyOf(file.keySet()));
+        Draft draft = new Draft(
+                top.text("title").orElse(""),
+                top.text("about").orElse(""),
+                top.number("ambient_C", ScenarioKeys.AMBIENT_C),
+                list("parts"),
+                list("links"),
+                top.flag("fired").orElse(false),
+                Optional.ofNullable(file.get("probes")).flatMap(v -> object(v, "probes")),
+                list("notes"),
+                placement(),
+                top.foreign(),
+                List.copyOf(file.keySet()));
         boolean partsMissing = unreadable.stream().anyMatch(place -> place.startsWith("parts"));
         rules.check(draft).stream()
                 .filter(finding -> isMeant(finding, partsMissing))
@@ -74,12 +71,11 @@ final class DraftReader {
 
     private Keys top() {
         Map<String, Object> single = new LinkedHashMap<>();
-        file.forEach(
-                (name, value) -> {
-                    if (!STRUCTURE.contains(name)) {
-                        single.put(name, value);
-                    }
-                });
+        file.forEach((name, value) -> {
+            if (!STRUCTURE.contains(name)) {
+                single.put(name, value);
+            }
+        });
         return TreeKeys.of(single);
     }
 
@@ -104,10 +100,8 @@ final class DraftReader {
     private Map<String, Keys> placement() {
         Map<String, Keys> places = new LinkedHashMap<>();
         if (file.get("placement") instanceof Map<?, ?> values) {
-            values.forEach(
-                    (id, value) ->
-                            object(value, Places.key("placement", (String) id))
-                                    .ifPresent(keys -> places.put((String) id, keys)));
+            values.forEach((id, value) -> object(value, Places.key("placement", (String) id))
+                    .ifPresent(keys -> places.put((String) id, keys)));
         } else if (file.containsKey("placement")) {
             wrongType("placement", "object", file.get("placement"));
         }

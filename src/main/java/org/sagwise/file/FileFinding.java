@@ -1,13 +1,12 @@
 package org.sagwise.file;
 
+import java.util.Comparator;
+import java.util.Locale;
+import java.util.Optional;
 import org.sagwise.quantity.Texts;
 import org.sagwise.scenario.Finding;
 import org.sagwise.scenario.Problem;
 import org.sagwise.scenario.ProblemTexts;
-
-import java.util.Comparator;
-import java.util.Locale;
-import java.util.Optional;
 
 /**
  * Something wrong with a file, and where a person finds it there.
@@ -19,9 +18,7 @@ public record FileFinding(Finding finding, Optional<Position> position) {
 
     /** From the top of the file down; what concerns the whole file comes first. */
     static final Comparator<FileFinding> READING_ORDER =
-            Comparator.comparing(
-                    found -> found.position().orElse(new Position(0, 0)),
-                    Comparator.naturalOrder());
+            Comparator.comparing(found -> found.position().orElse(new Position(0, 0)), Comparator.naturalOrder());
 
     static FileFinding ofWhole(Problem problem, String... details) {
         return new FileFinding(Finding.of("", problem, details), Optional.empty());
@@ -38,12 +35,7 @@ public record FileFinding(Finding finding, Optional<Position> position) {
         int column = position.get().column();
         return finding.place().isEmpty()
                 ? texts.say("at-position", str(line), str(column), sentence)
-                : texts.say(
-                        "at-place",
-                        ProblemTexts.shown(finding.place()),
-                        str(line),
-                        str(column),
-                        sentence);
+                : texts.say("at-place", ProblemTexts.shown(finding.place()), str(line), str(column), sentence);
     }
 
     /** Numbers of lines are no quantities: no thousands mark. */

@@ -1,12 +1,11 @@
 package org.sagwise.file;
 
-import org.sagwise.scenario.Finding;
-import org.sagwise.scenario.Problem;
-import org.sagwise.scenario.ScenarioKeys;
-
 import java.util.Collections;
 import java.util.Map;
 import java.util.Optional;
+import org.sagwise.scenario.Finding;
+import org.sagwise.scenario.Problem;
+import org.sagwise.scenario.ScenarioKeys;
 
 /** The number of the format in front of a scenario file, and what other numbers mean. */
 final class FormatNumber {
@@ -31,11 +30,7 @@ final class FormatNumber {
         boolean newer = format > ScenarioKeys.FORMAT && format == Math.rint(format);
         return Optional.of(
                 newer
-                        ? Finding.of(
-                                KEY,
-                                Problem.NEWER_FORMAT,
-                                written.toString(),
-                                String.valueOf(ScenarioKeys.FORMAT))
+                        ? Finding.of(KEY, Problem.NEWER_FORMAT, written.toString(), String.valueOf(ScenarioKeys.FORMAT))
                         : Finding.of(KEY, Problem.UNKNOWN_FORMAT, written.toString()));
     }
 

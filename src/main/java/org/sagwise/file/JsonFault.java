@@ -4,13 +4,11 @@ import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.core.io.JsonEOFException;
-
-import org.sagwise.scenario.Finding;
-import org.sagwise.scenario.Problem;
-
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import org.sagwise.scenario.Finding;
+import org.sagwise.scenario.Problem;
 
 /**
  * Says what is broken about JSON in words of people who edit it by hand: quotes, commas, comments.
@@ -62,10 +60,9 @@ final class JsonFault {
 
     private static FileFinding tooMuch(JsonParser parser) {
         boolean deep = parser.getParsingContext().getNestingDepth() > JsonTree.DEEPEST;
-        Finding finding =
-                deep
-                        ? Finding.of("", Problem.TOO_DEEP, String.valueOf(JsonTree.DEEPEST))
-                        : Finding.of("", Problem.NOT_JSON, Kind.ENDLESS.word(), "");
+        Finding finding = deep
+                ? Finding.of("", Problem.TOO_DEEP, String.valueOf(JsonTree.DEEPEST))
+                : Finding.of("", Problem.NOT_JSON, Kind.ENDLESS.word(), "");
         return new FileFinding(finding, Optional.of(JsonTree.positionOf(parser.currentLocation())));
     }
 
@@ -81,8 +78,7 @@ final class JsonFault {
         } else if (message.contains("umeric value") || at == '.' || isInNumber(text, offset)) {
             return Kind.NUMBER;
         }
-        return ofCharacter(at, before(text, offset))
-                .orElseGet(() -> expected(message, text, offset));
+        return ofCharacter(at, before(text, offset)).orElseGet(() -> expected(message, text, offset));
     }
 
     /** Faults that the character itself gives away. */
@@ -108,10 +104,7 @@ final class JsonFault {
         } else if (message.contains("colon")) {
             return Kind.MISSING_COLON;
         } else if (message.contains("field name")) {
-            boolean decimals =
-                    before(text, offset) == ','
-                            && isDigit(text, offset)
-                            && isDigit(text, offset - 2);
+            boolean decimals = before(text, offset) == ',' && isDigit(text, offset) && isDigit(text, offset - 2);
             return decimals ? Kind.DECIMAL_COMMA : Kind.BARE_KEY;
         }
         return isWord(text, offset) ? Kind.WORD : Kind.CHARACTER;
@@ -165,9 +158,7 @@ final class JsonFault {
             int end = text.indexOf('"', offset + 1);
             return end < 0 ? "\"" : text.substring(offset, end + 1);
         }
-        return offset < text.length()
-                ? text.substring(offset, text.offsetByCodePoints(offset, 1))
-                : "";
+        return offset < text.length() ? text.substring(offset, text.offsetByCodePoints(offset, 1)) : "";
     }
 
     private static String word(String text, int offset) {

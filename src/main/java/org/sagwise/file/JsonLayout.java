@@ -1,10 +1,9 @@
 package org.sagwise.file;
 
-import org.sagwise.scenario.Keys;
-
 import java.util.AbstractMap.SimpleImmutableEntry;
 import java.util.List;
 import java.util.Map;
+import org.sagwise.scenario.Keys;
 
 /**
  * Lays JSON out for people: two spaces of indent, short objects and lists on one line.
@@ -42,9 +41,7 @@ final class JsonLayout {
             String name = JsonWords.text(entry.getKey()) + ": ";
             out.append(name);
             boolean broken =
-                    ONE_A_LINE.contains(entry.getKey())
-                            && entry.getValue() instanceof List<?> list
-                            && !list.isEmpty();
+                    ONE_A_LINE.contains(entry.getKey()) && entry.getValue() instanceof List<?> list && !list.isEmpty();
             if (broken) {
                 broken(entry.getValue(), INDENT, LONG, out);
             } else {
@@ -56,8 +53,7 @@ final class JsonLayout {
     }
 
     /** On one line if it fits, else broken. */
-    private static void fitting(
-            Object value, String indent, int before, int room, StringBuilder out) {
+    private static void fitting(Object value, String indent, int before, int room, StringBuilder out) {
         boolean scalar = entries(value).isEmpty();
         int start = out.length();
         flat(value, ", ", ": ", out);

@@ -8,12 +8,6 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonStreamContext;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadConstraints;
-
-import org.sagwise.scenario.Finding;
-import org.sagwise.scenario.Places;
-import org.sagwise.scenario.Problem;
-import org.sagwise.scenario.ScenarioRules;
-
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
@@ -21,6 +15,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.sagwise.scenario.Finding;
+import org.sagwise.scenario.Places;
+import org.sagwise.scenario.Problem;
+import org.sagwise.scenario.ScenarioRules;
 
 /**
  * A JSON object as plain data: maps in written order, lists, strings, {@link WrittenNumber}s,
@@ -34,12 +32,11 @@ record JsonTree(Optional<Map<String, Object>> root, List<FileFinding> findings) 
     /** Objects and lists that may lie within one another. */
     static final int DEEPEST = 32;
 
-    private static final JsonFactory STRICT =
-            JsonFactory.builder()
-                    .streamReadConstraints(
-                            StreamReadConstraints.builder().maxNestingDepth(DEEPEST).build())
-                    .disable(JsonFactory.Feature.CANONICALIZE_FIELD_NAMES)
-                    .build();
+    private static final JsonFactory STRICT = JsonFactory.builder()
+            .streamReadConstraints(
+                    StreamReadConstraints.builder().maxNestingDepth(DEEPEST).build())
+            .disable(JsonFactory.Feature.CANONICALIZE_FIELD_NAMES)
+            .build();
 
     static JsonParser parserOf(String text) throws IOException {
         return STRICT.createParser(text);
@@ -55,8 +52,8 @@ record JsonTree(Optional<Map<String, Object>> root, List<FileFinding> findings) 
         }
     }
 
-    private static Optional<Map<String, Object>> root(
-            JsonParser parser, String text, List<FileFinding> findings) throws IOException {
+    private static Optional<Map<String, Object>> root(JsonParser parser, String text, List<FileFinding> findings)
+            throws IOException {
         try {
             JsonToken first = parser.nextToken();
             if (first == JsonToken.START_OBJECT) {
@@ -73,14 +70,13 @@ record JsonTree(Optional<Map<String, Object>> root, List<FileFinding> findings) 
         return Optional.empty();
     }
 
-    private static FileFinding noObject(
-            JsonParser parser, JsonToken first, List<FileFinding> findings) throws IOException {
+    private static FileFinding noObject(JsonParser parser, JsonToken first, List<FileFinding> findings)
+            throws IOException {
         Object value = value(parser, first, findings);
         return FileFinding.ofWhole(Problem.NOT_AN_OBJECT, Places.typeOf(value));
     }
 
-    private static boolean isAtEnd(JsonParser parser, String text, List<FileFinding> findings)
-            throws IOException {
+    private static boolean isAtEnd(JsonParser parser, String text, List<FileFinding> findings) throws IOException {
         try {
             if (parser.nextToken() == null) {
                 return true;
@@ -94,8 +90,7 @@ record JsonTree(Optional<Map<String, Object>> root, List<FileFinding> findings) 
         return false;
     }
 
-    private static Object value(JsonParser parser, JsonToken token, List<FileFinding> findings)
-            throws IOException {
+    private static Object value(JsonParser parser, JsonToken token, List<FileFinding> findings) throws IOException {
         return switch (token) {
             case START_OBJECT -> object(parser, findings);
             case START_ARRAY -> list(parser, findings);
@@ -107,8 +102,7 @@ record JsonTree(Optional<Map<String, Object>> root, List<FileFinding> findings) 
         };
     }
 
-    private static Map<String, Object> object(JsonParser parser, List<FileFinding> findings)
-            throws IOException {
+    private static Map<String, Object> object(JsonParser parser, List<FileFinding> findings) throws IOException {
         Map<String, Object> object = new LinkedHashMap<>();
         while (parser.nextToken() == JsonToken.FIELD_NAME) {
             String name = parser.currentName();
@@ -121,8 +115,7 @@ record JsonTree(Optional<Map<String, Object>> root, List<FileFinding> findings) 
         return object.isEmpty() ? Map.of() : object;
     }
 
-    private static List<Object> list(JsonParser parser, List<FileFinding> findings)
-            throws IOException {
+    private static List<Object> list(JsonParser parser, List<FileFinding> findings) throws IOException {
         ArrayList<Object> list = new ArrayList<>();
         JsonToken token = parser.nextToken();
         while (token != JsonToken.END_ARRAY) {
@@ -150,9 +143,7 @@ record JsonTree(Optional<Map<String, Object>> root, List<FileFinding> findings) 
         }
         String outer = placeOf(context.getParent());
         if (context.inArray()) {
-            return context.hasCurrentIndex()
-                    ? Places.item(outer, context.getCurrentIndex())
-                    : outer;
+            return context.hasCurrentIndex() ? Places.item(outer, context.getCurrentIndex()) : outer;
         }
         return context.hasCurrentName() ? Places.key(outer, context.getCurrentName()) : outer;
     }

@@ -1,7 +1,6 @@
 package org.sagwise.file;
 
 import com.fasterxml.jackson.core.io.NumberOutput;
-
 import java.math.BigDecimal;
 
 /** Writes the single values of JSON: text, numbers, {@code true}, {@code false}, {@code null}. */
@@ -35,8 +34,7 @@ final class JsonWords {
         } else if (value == 0) {
             return 1 / value < 0 ? "-0" : "0";
         }
-        BigDecimal shortest =
-                new BigDecimal(NumberOutput.toString(value, true)).stripTrailingZeros();
+        BigDecimal shortest = new BigDecimal(NumberOutput.toString(value, true)).stripTrailingZeros();
         boolean handy = shortest.scale() > -MOST_ZEROS && shortest.scale() < 2 * MOST_ZEROS;
         return handy ? shortest.toPlainString() : shortest.toString();
     }
@@ -70,7 +68,6 @@ final class JsonWords {
         if (Character.isHighSurrogate(c)) {
             return i + 1 == text.length() || !Character.isLowSurrogate(text.charAt(i + 1));
         }
-        return Character.isLowSurrogate(c)
-                && (i == 0 || !Character.isHighSurrogate(text.charAt(i - 1)));
+        return Character.isLowSurrogate(c) && (i == 0 || !Character.isHighSurrogate(text.charAt(i - 1)));
     }
 }

@@ -1,5 +1,12 @@
 package org.sagwise.file;
 
+import java.io.IOException;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
 import org.sagwise.lesson.Lesson.LessonBench;
 import org.sagwise.lesson.LessonFinding;
 import org.sagwise.lesson.LessonProblem;
@@ -9,20 +16,11 @@ import org.sagwise.part.Catalogue;
 import org.sagwise.part.LocalText;
 import org.sagwise.scenario.Scenario;
 
-import java.io.IOException;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-import java.util.Optional;
-import java.util.regex.Pattern;
-
 /** Reads the benches of a lesson: each from a file beside it, or from a bench named above it. */
 final class LessonBenches {
 
     /** A plain name: nothing in a lesson can reach into another folder. */
-    private static final Pattern FILE_NAME =
-            Pattern.compile("[A-Za-z0-9][A-Za-z0-9_-]{0,60}\\.sagwise\\.json");
+    private static final Pattern FILE_NAME = Pattern.compile("[A-Za-z0-9][A-Za-z0-9_-]{0,60}\\.sagwise\\.json");
 
     private final LessonSource source;
     private final ScenarioReader reader;
@@ -46,8 +44,7 @@ final class LessonBenches {
             fields.wrong(LessonProblem.ONE_OF, "file, of");
             return;
         }
-        Optional<Scenario> scenario =
-                file.isPresent() ? fromFile(file.get(), fields) : fromBench(of.get(), fields);
+        Optional<Scenario> scenario = file.isPresent() ? fromFile(file.get(), fields) : fromBench(of.get(), fields);
         scenario.ifPresent(it -> benches.put(name, new LessonBench(title, Move.all(moves, it))));
         scenario.ifPresent(it -> tellIdle(moves, it, fields));
     }

@@ -1,5 +1,9 @@
 package org.sagwise.file;
 
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.sagwise.lesson.Bounds;
 import org.sagwise.lesson.Condition;
 import org.sagwise.lesson.LessonProblem;
@@ -8,26 +12,11 @@ import org.sagwise.lesson.When;
 import org.sagwise.reading.Press;
 import org.sagwise.scenario.PartKind;
 
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
-import java.util.OptionalDouble;
-
 /** Reads what must be so before a step is done. */
 final class LessonConditions {
 
-    private static final List<String> HEADS =
-            List.of(
-                    "part",
-                    "every",
-                    "joined",
-                    "apart",
-                    "layout",
-                    "button",
-                    "probes",
-                    "caution",
-                    "no_caution",
-                    "cautions");
+    private static final List<String> HEADS = List.of(
+            "part", "every", "joined", "apart", "layout", "button", "probes", "caution", "no_caution", "cautions");
 
     private LessonConditions() {}
 
@@ -53,11 +42,9 @@ final class LessonConditions {
         return switch (head) {
             case "part" -> Optional.of(reading(fields));
             case "every" -> every(fields);
-            case "joined" ->
-                    fields.pair(head).map(it -> new Condition.Joined(it.get(0), it.get(1)));
+            case "joined" -> fields.pair(head).map(it -> new Condition.Joined(it.get(0), it.get(1)));
             case "apart" -> fields.pair(head).map(it -> new Condition.Apart(it.get(0), it.get(1)));
-            case "probes" ->
-                    fields.pair(head).map(it -> new Condition.ProbesOn(it.get(0), it.get(1)));
+            case "probes" -> fields.pair(head).map(it -> new Condition.ProbesOn(it.get(0), it.get(1)));
             case "layout" -> layout(fields);
             case "button" -> button(fields);
             case "caution" -> fields.word(head).map(Condition.CautionShown::new);
@@ -70,8 +57,7 @@ final class LessonConditions {
         When when = when(fields);
         String part = fields.neededWord("part");
         String quantity = fields.neededWord("quantity");
-        return new Condition.ReadingIs(
-                new ReadingRef(Optional.empty(), when, part, quantity), bounds(fields));
+        return new Condition.ReadingIs(new ReadingRef(Optional.empty(), when, part, quantity), bounds(fields));
     }
 
     private static Optional<Condition> every(LessonFields fields) {
@@ -92,11 +78,8 @@ final class LessonConditions {
         int cells = fields.whole("cells", 2, 100, 2);
         int turned = fields.whole("turned", 0, 50, 0);
         return switch (word) {
-            case "series" ->
-                    Optional.of(new Condition.Layout(Condition.Arrangement.SERIES, cells, turned));
-            case "parallel" ->
-                    Optional.of(
-                            new Condition.Layout(Condition.Arrangement.PARALLEL, cells, turned));
+            case "series" -> Optional.of(new Condition.Layout(Condition.Arrangement.SERIES, cells, turned));
+            case "parallel" -> Optional.of(new Condition.Layout(Condition.Arrangement.PARALLEL, cells, turned));
             default -> {
                 unknown(fields, "layout", word, List.of("series", "parallel"));
                 yield Optional.empty();
@@ -156,8 +139,7 @@ final class LessonConditions {
     /** {@code 2%} of a value, or a plain number in its unit. */
     static double tolerance(LessonFields fields, String word, double value) {
         boolean share = word.endsWith("%");
-        OptionalDouble number =
-                LessonFields.parse(share ? word.substring(0, word.length() - 1) : word);
+        OptionalDouble number = LessonFields.parse(share ? word.substring(0, word.length() - 1) : word);
         if (number.isEmpty() || number.getAsDouble() < 0) {
             fields.wrong("within", LessonProblem.NOT_A_NUMBER, word);
             return 0;

@@ -1,12 +1,11 @@
 package org.sagwise.file;
 
-import org.sagwise.lesson.LessonFinding;
-import org.sagwise.lesson.LessonProblem;
-import org.sagwise.quantity.Texts;
-
 import java.util.Comparator;
 import java.util.Locale;
 import java.util.Optional;
+import org.sagwise.lesson.LessonFinding;
+import org.sagwise.lesson.LessonProblem;
+import org.sagwise.quantity.Texts;
 
 /**
  * Something wrong with a lesson, and where a person finds it in the file.
@@ -18,9 +17,7 @@ public record LessonFault(LessonFinding finding, Optional<Position> position) {
 
     /** From the top of the file down; what concerns the whole file comes first. */
     static final Comparator<LessonFault> READING_ORDER =
-            Comparator.comparing(
-                    fault -> fault.position().orElse(new Position(0, 0)),
-                    Comparator.naturalOrder());
+            Comparator.comparing(fault -> fault.position().orElse(new Position(0, 0)), Comparator.naturalOrder());
 
     static LessonFault ofWhole(LessonProblem problem, String... details) {
         return new LessonFault(LessonFinding.of("", problem, details), Optional.empty());

@@ -1,13 +1,5 @@
 package org.sagwise.file;
 
-import org.sagwise.file.LessonNode.Group;
-import org.sagwise.file.LessonNode.Items;
-import org.sagwise.file.LessonNode.Scalar;
-import org.sagwise.lesson.LessonFinding;
-import org.sagwise.lesson.LessonProblem;
-import org.sagwise.part.LocalText;
-import org.sagwise.scenario.TerminalRef;
-
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashSet;
@@ -16,6 +8,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import org.sagwise.file.LessonNode.Group;
+import org.sagwise.file.LessonNode.Items;
+import org.sagwise.file.LessonNode.Scalar;
+import org.sagwise.lesson.LessonFinding;
+import org.sagwise.lesson.LessonProblem;
+import org.sagwise.part.LocalText;
+import org.sagwise.scenario.TerminalRef;
 
 /**
  * Takes typed values out of one group of a lesson file. What is wrong is noted and something
@@ -65,14 +64,13 @@ final class LessonFields {
     void refuseOthers() {
         for (String key : group.values().keySet()) {
             if (!asked.contains(key)) {
-                faults.add(
-                        new LessonFault(
-                                LessonFinding.of(
-                                        group.placeOf(key),
-                                        LessonProblem.UNKNOWN_KEY,
-                                        key,
-                                        String.join(", ", asked.stream().sorted().toList())),
-                                Optional.of(group.keys().get(key))));
+                faults.add(new LessonFault(
+                        LessonFinding.of(
+                                group.placeOf(key),
+                                LessonProblem.UNKNOWN_KEY,
+                                key,
+                                String.join(", ", asked.stream().sorted().toList())),
+                        Optional.of(group.keys().get(key))));
             }
         }
     }
@@ -256,7 +254,6 @@ final class LessonFields {
     }
 
     private static LessonFault fault(LessonNode node, LessonProblem problem, String... details) {
-        return new LessonFault(
-                LessonFinding.of(node.place(), problem, details), Optional.of(node.position()));
+        return new LessonFault(LessonFinding.of(node.place(), problem, details), Optional.of(node.position()));
     }
 }

@@ -13,25 +13,24 @@ public final class LessonLibrary {
 
     private static final String FOLDER = "/org/sagwise/lessons/";
 
-    private static final List<String> IDS =
-            List.of(
-                    "01-close-the-ring",
-                    "02-same-amps-all-round",
-                    "03-coil-sets-the-amps",
-                    "04-side-by-side",
-                    "05-end-to-end",
-                    "06-same-watts",
-                    "07-how-long-it-lasts",
-                    "08-the-cell-sags",
-                    "09-where-the-volts-went",
-                    "10-each-cell-is-asked",
-                    "11-burst-or-steady",
-                    "12-unequal-partners",
-                    "13-smallest-empties-first",
-                    "14-wrong-way-round",
-                    "15-shorts-and-guards",
-                    "16-explain-a-mistake",
-                    "17-the-meter-joins-in");
+    private static final List<String> IDS = List.of(
+            "01-close-the-ring",
+            "02-same-amps-all-round",
+            "03-coil-sets-the-amps",
+            "04-side-by-side",
+            "05-end-to-end",
+            "06-same-watts",
+            "07-how-long-it-lasts",
+            "08-the-cell-sags",
+            "09-where-the-volts-went",
+            "10-each-cell-is-asked",
+            "11-burst-or-steady",
+            "12-unequal-partners",
+            "13-smallest-empties-first",
+            "14-wrong-way-round",
+            "15-shorts-and-guards",
+            "16-explain-a-mistake",
+            "17-the-meter-joins-in");
 
     private LessonLibrary() {}
 

@@ -1,5 +1,11 @@
 package org.sagwise.file;
 
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.BiFunction;
 import org.sagwise.lesson.CellMove;
 import org.sagwise.lesson.LessonProblem;
 import org.sagwise.lesson.LinkMove;
@@ -9,20 +15,11 @@ import org.sagwise.scenario.Keys;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.TerminalRef;
 
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.function.BiFunction;
-
 /** Reads the moves of a solution. */
 final class LessonMoves {
 
     private static final List<String> HEADS =
-            List.of(
-                    "join", "cut", "free", "swap", "set", "mend", "turn", "add", "remove", "button",
-                    "probes");
+            List.of("join", "cut", "free", "swap", "set", "mend", "turn", "add", "remove", "button", "probes");
 
     /** What makes a part that part: another one has to be added instead. */
     private static final List<String> FIXED = List.of("id", "kind");
@@ -65,9 +62,7 @@ final class LessonMoves {
                 yield fields.word(head).map(part -> new PartMove.Set(part, keys));
             }
             case "add" -> add(fields);
-            default ->
-                    fields.word(head)
-                            .map(it -> it.equals("held") ? new Move.Hold() : new Move.LetGo());
+            default -> fields.word(head).map(it -> it.equals("held") ? new Move.Hold() : new Move.LetGo());
         };
     }
 
@@ -94,9 +89,7 @@ final class LessonMoves {
         Map<String, Object> keys = keysBeside(fields, "add");
         String id = fields.neededWord("add");
         Optional<PartKind> kind =
-                Optional.ofNullable(keys.get("kind"))
-                        .map(String::valueOf)
-                        .flatMap(PartKind::ofWord);
+                Optional.ofNullable(keys.get("kind")).map(String::valueOf).flatMap(PartKind::ofWord);
         if (kind.isEmpty()) {
             fields.wrong(LessonProblem.MISSING_KEY, "kind");
             return Optional.empty();

@@ -23,11 +23,7 @@ sealed interface LessonNode {
      *
      * @param keys where each key stands
      */
-    record Group(
-            String place,
-            Position position,
-            Map<String, LessonNode> values,
-            Map<String, Position> keys)
+    record Group(String place, Position position, Map<String, LessonNode> values, Map<String, Position> keys)
             implements LessonNode {
 
         static Group empty(String place, Position position) {

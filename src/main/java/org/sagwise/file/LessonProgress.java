@@ -5,11 +5,6 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-
-import org.sagwise.lesson.Answers;
-import org.sagwise.lesson.LessonPlayer;
-import org.sagwise.lesson.Shuffle;
-
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -22,6 +17,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import org.sagwise.lesson.Answers;
+import org.sagwise.lesson.LessonPlayer;
+import org.sagwise.lesson.Shuffle;
 
 /**
  * How far somebody is in each lesson, kept in one small file on this machine. It holds step,
@@ -58,9 +56,7 @@ public record LessonProgress(Map<String, Place> places) {
     /** This progress with that of one learner in one lesson. */
     public LessonProgress with(LessonPlayer player) {
         Map<String, Place> more = new LinkedHashMap<>(places);
-        more.put(
-                player.lesson().id(),
-                new Place(player.at(), player.allAnswers(), player.shuffle()));
+        more.put(player.lesson().id(), new Place(player.at(), player.allAnswers(), player.shuffle()));
         return new LessonProgress(more);
     }
 
@@ -75,9 +71,7 @@ public record LessonProgress(Map<String, Place> places) {
                 return NONE;
             }
             JsonNode root = JSON.readTree(Files.readString(file, StandardCharsets.UTF_8));
-            return root.path("sagwise_progress").asInt() == FORMAT
-                    ? of(root.path("lessons"))
-                    : NONE;
+            return root.path("sagwise_progress").asInt() == FORMAT ? of(root.path("lessons")) : NONE;
         } catch (IOException unreadable) {
             return NONE;
         }

@@ -1,12 +1,5 @@
 package org.sagwise.file;
 
-import org.sagwise.lesson.Lesson;
-import org.sagwise.lesson.Lesson.LessonBench;
-import org.sagwise.lesson.LessonProblem;
-import org.sagwise.lesson.Step;
-import org.sagwise.part.Catalogue;
-import org.sagwise.part.LocalText;
-
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -15,6 +8,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import org.sagwise.lesson.Lesson;
+import org.sagwise.lesson.Lesson.LessonBench;
+import org.sagwise.lesson.LessonProblem;
+import org.sagwise.lesson.Step;
+import org.sagwise.part.Catalogue;
+import org.sagwise.part.LocalText;
 
 /**
  * Reads a lesson, format 1: a folder with {@code lesson.yaml} and the scenarios it names. Whatever
@@ -46,12 +45,7 @@ public final class LessonReader {
         try {
             Optional<byte[]> bytes = source.file(FILE);
             return bytes.map(it -> read(source, it))
-                    .orElseGet(
-                            () ->
-                                    refused(
-                                            source,
-                                            LessonFault.ofWhole(
-                                                    LessonProblem.NO_LESSON_FILE, FILE)));
+                    .orElseGet(() -> refused(source, LessonFault.ofWhole(LessonProblem.NO_LESSON_FILE, FILE)));
         } catch (IOException e) {
             String why = String.valueOf(e.getMessage());
             return refused(source, LessonFault.ofWhole(LessonProblem.UNREADABLE, FILE, why));
@@ -72,11 +66,7 @@ public final class LessonReader {
         collect(root.get(), positions);
         Optional<Lesson> lesson = lesson(source, LessonFields.of(root.get(), faults));
         return new LessonReading(
-                source.id(),
-                faults.isEmpty() ? lesson : Optional.empty(),
-                faults,
-                positions,
-                stepIds(root.get()));
+                source.id(), faults.isEmpty() ? lesson : Optional.empty(), faults, positions, stepIds(root.get()));
     }
 
     private Optional<Lesson> lesson(LessonSource source, LessonFields fields) {
@@ -103,17 +93,7 @@ public final class LessonReader {
         return benches.isEmpty() || steps.isEmpty()
                 ? Optional.empty()
                 : Optional.of(
-                        new Lesson(
-                                source.id(),
-                                title,
-                                goal,
-                                minutes,
-                                evening,
-                                needs,
-                                note,
-                                benches,
-                                names,
-                                steps));
+                        new Lesson(source.id(), title, goal, minutes, evening, needs, note, benches, names, steps));
     }
 
     private Map<String, LessonBench> benches(LessonSource source, LessonFields lesson) {
@@ -130,15 +110,13 @@ public final class LessonReader {
     }
 
     private static List<String> stepIds(LessonNode root) {
-        return root instanceof LessonNode.Group group
-                        && group.values().get("steps") instanceof LessonNode.Items steps
+        return root instanceof LessonNode.Group group && group.values().get("steps") instanceof LessonNode.Items steps
                 ? steps.items().stream().map(LessonReader::stepId).toList()
                 : List.of();
     }
 
     private static String stepId(LessonNode step) {
-        return step instanceof LessonNode.Group group
-                        && group.values().get("id") instanceof LessonNode.Scalar id
+        return step instanceof LessonNode.Group group && group.values().get("id") instanceof LessonNode.Scalar id
                 ? id.text().strip()
                 : "";
     }

@@ -1,11 +1,10 @@
 package org.sagwise.file;
 
-import org.sagwise.lesson.Lesson;
-import org.sagwise.lesson.LessonFinding;
-
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.sagwise.lesson.Lesson;
+import org.sagwise.lesson.LessonFinding;
 
 /**
  * What came of reading a lesson.

@@ -1,5 +1,11 @@
 package org.sagwise.file;
 
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 import org.sagwise.caution.Signal;
 import org.sagwise.lesson.Choice;
 import org.sagwise.lesson.Idea;
@@ -8,13 +14,6 @@ import org.sagwise.lesson.ReadingRef;
 import org.sagwise.lesson.Step;
 import org.sagwise.lesson.Step.Role;
 import org.sagwise.part.LocalText;
-
-import java.util.ArrayList;
-import java.util.HashSet;
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Stream;
 
 /** Reads the steps of a lesson. */
 final class LessonSteps {
@@ -112,13 +111,15 @@ final class LessonSteps {
         Optional<Idea> idea = word.flatMap(Idea::ofWord);
         if (word.isPresent() && idea.isEmpty()) {
             LessonConditions.unknown(
-                    fields, "idea", word.get(), Stream.of(Idea.values()).map(Idea::word).toList());
+                    fields,
+                    "idea",
+                    word.get(),
+                    Stream.of(Idea.values()).map(Idea::word).toList());
         }
-        Choice choice =
-                new Choice(
-                        fields.text("text"),
-                        right ? Optional.empty() : Optional.of(idea.orElse(Idea.SLIP)),
-                        fields.text("reply"));
+        Choice choice = new Choice(
+                fields.text("text"),
+                right ? Optional.empty() : Optional.of(idea.orElse(Idea.SLIP)),
+                fields.text("reply"));
         fields.refuseOthers();
         return choice;
     }
@@ -153,8 +154,7 @@ final class LessonSteps {
             List<String> known = Stream.of(Signal.values()).map(Signal::name).toList();
             LessonConditions.unknown(fields, "signal", word, known);
         }
-        return new Step.Caution(
-                head, signal.orElse(Signal.values()[0]), fields.text("harm"), fields.text("avoid"));
+        return new Step.Caution(head, signal.orElse(Signal.values()[0]), fields.text("harm"), fields.text("avoid"));
     }
 
     private static ReadingRef reading(LessonFields fields) {

@@ -4,16 +4,14 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
 import com.fasterxml.jackson.dataformat.yaml.YAMLParser;
-
-import org.sagwise.lesson.LessonFinding;
-import org.sagwise.lesson.LessonProblem;
-import org.yaml.snakeyaml.LoaderOptions;
-
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.sagwise.lesson.LessonFinding;
+import org.sagwise.lesson.LessonProblem;
+import org.yaml.snakeyaml.LoaderOptions;
 
 /**
  * Reads YAML into nodes that know their line and column. Takes plain data alone: an anchor or an
@@ -51,20 +49,16 @@ final class LessonYaml {
      */
     static Optional<LessonNode> read(String text, List<LessonFault> faults) {
         if (text.length() > MOST_CHARACTERS) {
-            faults.add(
-                    LessonFault.ofWhole(
-                            LessonProblem.TOO_LARGE, String.valueOf(MOST_CHARACTERS / 1024)));
+            faults.add(LessonFault.ofWhole(LessonProblem.TOO_LARGE, String.valueOf(MOST_CHARACTERS / 1024)));
             return Optional.empty();
         }
         try (YAMLParser parser = FACTORY.createParser(text)) {
             return new LessonYaml(faults).root(parser);
         } catch (JsonProcessingException broken) {
             var at = broken.getLocation();
-            faults.add(
-                    new LessonFault(
-                            LessonFinding.of("", LessonProblem.BROKEN_YAML, firstLine(broken)),
-                            Optional.ofNullable(at)
-                                    .map(it -> new Position(it.getLineNr(), it.getColumnNr()))));
+            faults.add(new LessonFault(
+                    LessonFinding.of("", LessonProblem.BROKEN_YAML, firstLine(broken)),
+                    Optional.ofNullable(at).map(it -> new Position(it.getLineNr(), it.getColumnNr()))));
             return Optional.empty();
         } catch (IOException e) {
             throw new UncheckedIOException("a text in memory cannot fail to be read", e);
@@ -126,8 +120,7 @@ final class LessonYaml {
         return group;
     }
 
-    private static LessonFault at(
-            LessonProblem problem, String place, Position position, String... details) {
+    private static LessonFault at(LessonProblem problem, String place, Position position, String... details) {
         return new LessonFault(LessonFinding.of(place, problem, details), Optional.of(position));
     }
 

@@ -1,9 +1,8 @@
 package org.sagwise.file;
 
-import org.sagwise.scenario.Scenario;
-
 import java.util.List;
 import java.util.Optional;
+import org.sagwise.scenario.Scenario;
 
 /** What came of opening a scenario. */
 public sealed interface Loaded {

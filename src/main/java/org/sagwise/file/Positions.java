@@ -2,10 +2,6 @@ package org.sagwise.file;
 
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
-
-import org.sagwise.scenario.Finding;
-import org.sagwise.scenario.Problem;
-
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.EnumSet;
@@ -15,6 +11,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.sagwise.scenario.Finding;
+import org.sagwise.scenario.Problem;
 
 /**
  * Finds lines and columns for places of a text that is known to be JSON. Done only when something
@@ -60,10 +58,7 @@ final class Positions {
             if (!token.isStructEnd()) {
                 boolean start = token.isStructStart();
                 String place =
-                        JsonTree.placeOf(
-                                start
-                                        ? parser.getParsingContext().getParent()
-                                        : parser.getParsingContext());
+                        JsonTree.placeOf(start ? parser.getParsingContext().getParent() : parser.getParsingContext());
                 if (wanted.contains(place)) {
                     Position here = JsonTree.positionOf(parser.currentTokenLocation());
                     boolean key = token == JsonToken.FIELD_NAME;

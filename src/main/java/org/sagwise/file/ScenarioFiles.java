@@ -1,14 +1,13 @@
 package org.sagwise.file;
 
-import org.sagwise.scenario.Problem;
-import org.sagwise.scenario.Scenario;
-
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
+import org.sagwise.scenario.Problem;
+import org.sagwise.scenario.Scenario;
 
 /** Saves scenarios so that no failure, at whatever moment, leaves half a file. */
 public final class ScenarioFiles {
@@ -49,8 +48,7 @@ public final class ScenarioFiles {
         } catch (IOException e) {
             return isForWantOfRoom(e)
                     ? failed(Problem.DISK_FULL, path)
-                    : new Saved.Failed(
-                            FileFinding.ofWhole(Problem.SAVE_FAILED, path.toString(), reason(e)));
+                    : new Saved.Failed(FileFinding.ofWhole(Problem.SAVE_FAILED, path.toString(), reason(e)));
         }
     }
 
@@ -61,9 +59,7 @@ public final class ScenarioFiles {
     /** The JDK tells a full disk from other trouble only by the system's words. */
     private static boolean isForWantOfRoom(IOException e) {
         String words = reason(e).toLowerCase(Locale.ROOT);
-        return words.contains("no space left")
-                || words.contains("not enough space")
-                || words.contains("quota");
+        return words.contains("no space left") || words.contains("not enough space") || words.contains("quota");
     }
 
     private static String reason(IOException e) {

@@ -1,11 +1,5 @@
 package org.sagwise.file;
 
-import org.sagwise.part.Catalogue;
-import org.sagwise.scenario.Draft;
-import org.sagwise.scenario.Finding;
-import org.sagwise.scenario.Problem;
-import org.sagwise.scenario.ScenarioRules;
-
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.AccessDeniedException;
@@ -17,6 +11,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.sagwise.part.Catalogue;
+import org.sagwise.scenario.Draft;
+import org.sagwise.scenario.Finding;
+import org.sagwise.scenario.Problem;
+import org.sagwise.scenario.ScenarioRules;
 
 /**
  * Opens scenario files, format 1. Whatever the bytes hold, the answer is a scenario or a list of
@@ -45,8 +44,7 @@ public final class ScenarioReader {
         } catch (AccessDeniedException e) {
             return refused(Problem.FILE_UNREADABLE, path.toString(), "access denied");
         } catch (IOException e) {
-            return refused(
-                    Problem.FILE_UNREADABLE, path.toString(), String.valueOf(e.getMessage()));
+            return refused(Problem.FILE_UNREADABLE, path.toString(), String.valueOf(e.getMessage()));
         }
     }
 
@@ -99,12 +97,11 @@ public final class ScenarioReader {
         if (found.size() <= ScenarioRules.MOST_FINDINGS) {
             return found;
         }
-        List<FileFinding> first =
-                found.stream()
-                        .filter(f -> f.finding().problem() != Problem.TOO_MANY_PROBLEMS)
-                        .sorted(FileFinding.READING_ORDER)
-                        .limit(ScenarioRules.MOST_FINDINGS)
-                        .collect(Collectors.toCollection(ArrayList::new));
+        List<FileFinding> first = found.stream()
+                .filter(f -> f.finding().problem() != Problem.TOO_MANY_PROBLEMS)
+                .sorted(FileFinding.READING_ORDER)
+                .limit(ScenarioRules.MOST_FINDINGS)
+                .collect(Collectors.toCollection(ArrayList::new));
         String most = String.valueOf(ScenarioRules.MOST_FINDINGS);
         first.add(FileFinding.ofWhole(Problem.TOO_MANY_PROBLEMS, most));
         return first;

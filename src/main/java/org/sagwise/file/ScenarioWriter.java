@@ -1,16 +1,15 @@
 package org.sagwise.file;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import org.sagwise.scenario.Keys;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Note;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.ScenarioKeys;
-
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
 
 /**
  * Writes scenarios, format 1, for people to read and for version control to compare: a part or a

@@ -2,7 +2,6 @@ package org.sagwise.file;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
-
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -47,10 +46,7 @@ public final class SettingsFile {
         JsonTree tree = JsonTree.of(new String(bytes, StandardCharsets.UTF_8));
         Optional<Map<String, Object>> kept = tree.root();
         if (kept.isEmpty()) {
-            Files.move(
-                    path,
-                    path.resolveSibling(path.getFileName() + ".broken"),
-                    StandardCopyOption.REPLACE_EXISTING);
+            Files.move(path, path.resolveSibling(path.getFileName() + ".broken"), StandardCopyOption.REPLACE_EXISTING);
         }
         return kept.orElse(Map.of());
     }

@@ -1,9 +1,5 @@
 package org.sagwise.file;
 
-import org.sagwise.scenario.Problem;
-import org.sagwise.scenario.Scenario;
-import org.sagwise.scenario.ScenarioKeys;
-
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -14,6 +10,9 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.zip.CRC32;
+import org.sagwise.scenario.Problem;
+import org.sagwise.scenario.Scenario;
+import org.sagwise.scenario.ScenarioKeys;
 
 /**
  * A whole scenario as one line of text to paste in a forum post.
@@ -35,8 +34,7 @@ public final class ShareText {
     /** Longer posts are not searched for a share text. */
     private static final int LONGEST_POST = 1024 * 1024;
 
-    private static final Pattern HEAD =
-            Pattern.compile("sagwise(\\d{1,9}):", Pattern.CASE_INSENSITIVE);
+    private static final Pattern HEAD = Pattern.compile("sagwise(\\d{1,9}):", Pattern.CASE_INSENSITIVE);
 
     private ShareText() {}
 
@@ -44,11 +42,10 @@ public final class ShareText {
     public static Optional<String> of(Scenario scenario) {
         byte[] json = ScenarioWriter.writeCompact(scenario).getBytes(StandardCharsets.UTF_8);
         byte[] packed = Deflated.pack(json);
-        String text =
-                BEGINNING
-                        + Base64.getUrlEncoder().withoutPadding().encodeToString(packed)
-                        + SharedBody.END
-                        + check(packed);
+        String text = BEGINNING
+                + Base64.getUrlEncoder().withoutPadding().encodeToString(packed)
+                + SharedBody.END
+                + check(packed);
         return text.length() <= MOST_CHARACTERS && json.length <= SourceText.MOST_BYTES
                 ? Optional.of(text)
                 : Optional.empty();
@@ -89,8 +86,7 @@ public final class ShareText {
      *
      * @throws IOException if the stream cannot be read
      */
-    public static Loaded readFileOrPost(InputStream stream, ScenarioReader reader)
-            throws IOException {
+    public static Loaded readFileOrPost(InputStream stream, ScenarioReader reader) throws IOException {
         return readFileOrPost(stream.readNBytes(SourceText.MOST_BYTES + 1), reader);
     }
 
@@ -100,9 +96,7 @@ public final class ShareText {
      */
     public static Loaded readFileOrPost(String text, ScenarioReader reader) {
         String bare = text.strip();
-        return bare.startsWith("{")
-                ? reader.read(bare.getBytes(StandardCharsets.UTF_8))
-                : read(text, reader);
+        return bare.startsWith("{") ? reader.read(bare.getBytes(StandardCharsets.UTF_8)) : read(text, reader);
     }
 
     private static Loaded readFileOrPost(byte[] bytes, ScenarioReader reader) {
@@ -128,8 +122,7 @@ public final class ShareText {
         }
         Deflated.Unpacked json = Deflated.unpack(packed.get(), SourceText.MOST_BYTES);
         if (json.isTooLarge()) {
-            return refused(
-                    Problem.SHARE_SWELLS, String.valueOf(SourceText.MOST_BYTES / 1024 / 1024));
+            return refused(Problem.SHARE_SWELLS, String.valueOf(SourceText.MOST_BYTES / 1024 / 1024));
         }
         return json.bytes().map(reader::read).orElseGet(() -> refused(Problem.SHARE_DAMAGED));
     }

@@ -1,8 +1,5 @@
 package org.sagwise.file;
 
-import org.sagwise.scenario.Finding;
-import org.sagwise.scenario.Problem;
-
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
@@ -12,6 +9,8 @@ import java.nio.charset.CoderResult;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
+import org.sagwise.scenario.Finding;
+import org.sagwise.scenario.Problem;
 
 /**
  * The text of a file: UTF-8, of limited size, without the byte order mark that some editors put in
@@ -37,18 +36,16 @@ record SourceText(String text, Optional<FileFinding> problem) {
             String mebibytes = String.valueOf(MOST_BYTES / 1024 / 1024);
             return refused(FileFinding.ofWhole(Problem.TOO_LARGE, mebibytes));
         }
-        CharsetDecoder decoder =
-                StandardCharsets.UTF_8
-                        .newDecoder()
-                        .onMalformedInput(CodingErrorAction.REPORT)
-                        .onUnmappableCharacter(CodingErrorAction.REPORT);
+        CharsetDecoder decoder = StandardCharsets.UTF_8
+                .newDecoder()
+                .onMalformedInput(CodingErrorAction.REPORT)
+                .onUnmappableCharacter(CodingErrorAction.REPORT);
         CharBuffer chars = CharBuffer.allocate(bytes.length);
         CoderResult result = decoder.decode(ByteBuffer.wrap(bytes), chars, true);
         chars.flip();
         String text = chars.toString();
         if (result.isError()) {
-            return refused(
-                    new FileFinding(Finding.of("", Problem.NOT_UTF8), Optional.of(endOf(text))));
+            return refused(new FileFinding(Finding.of("", Problem.NOT_UTF8), Optional.of(endOf(text))));
         }
         boolean marked = !text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK;
         return new SourceText(marked ? text.substring(1) : text, Optional.empty());

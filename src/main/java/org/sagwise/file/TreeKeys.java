@@ -1,9 +1,8 @@
 package org.sagwise.file;
 
-import org.sagwise.scenario.Keys;
-
 import java.util.LinkedHashMap;
 import java.util.Map;
+import org.sagwise.scenario.Keys;
 
 /**
  * Turns an object of a JSON tree into {@link Keys}: numbers become doubles, inner objects keys.

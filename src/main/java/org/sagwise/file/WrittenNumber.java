@@ -12,8 +12,9 @@ public final class WrittenNumber extends Number {
 
     private static final long serialVersionUID = 1L;
 
-    private static final List<WrittenNumber> DIGITS =
-            IntStream.range(0, 10).mapToObj(i -> new WrittenNumber(String.valueOf(i))).toList();
+    private static final List<WrittenNumber> DIGITS = IntStream.range(0, 10)
+            .mapToObj(i -> new WrittenNumber(String.valueOf(i)))
+            .toList();
 
     private final String letters;
 

@@ -1,8 +1,7 @@
 package org.sagwise.lesson;
 
-import org.sagwise.lesson.Answers.State;
-
 import java.util.OptionalDouble;
+import org.sagwise.lesson.Answers.State;
 
 /** What becomes of a step when a learner does something in it. */
 final class Answering {
@@ -42,10 +41,9 @@ final class Answering {
 
     /** After the bench was changed: a step that is solved thereby ticks itself. */
     static Answers edit(Step step, Answers before, Situation bench) {
-        boolean solved =
-                step instanceof Step.Do task
-                        && before.isOpen()
-                        && task.until().stream().allMatch(it -> it.holds(bench));
+        boolean solved = step instanceof Step.Do task
+                && before.isOpen()
+                && task.until().stream().allMatch(it -> it.holds(bench));
         return solved ? before.with(State.DONE) : before;
     }
 }

@@ -12,12 +12,10 @@ import java.util.OptionalInt;
  * @param attempts how many numbers were typed
  * @param hints how many hints have been asked for
  */
-public record Answers(
-        State state, OptionalInt choice, OptionalDouble number, int attempts, int hints) {
+public record Answers(State state, OptionalInt choice, OptionalDouble number, int attempts, int hints) {
 
     /** Nothing done yet. */
-    static final Answers NONE =
-            new Answers(State.OPEN, OptionalInt.empty(), OptionalDouble.empty(), 0, 0);
+    static final Answers NONE = new Answers(State.OPEN, OptionalInt.empty(), OptionalDouble.empty(), 0, 0);
 
     /** How far a step is. */
     public enum State {

@@ -1,5 +1,7 @@
 package org.sagwise.lesson;
 
+import java.util.Locale;
+import java.util.Map;
 import org.sagwise.part.Catalogue;
 import org.sagwise.scenario.Draft;
 import org.sagwise.scenario.Finding;
@@ -7,21 +9,13 @@ import org.sagwise.scenario.ProblemTexts;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.ScenarioRules;
 
-import java.util.Locale;
-import java.util.Map;
-
 /**
  * Looks at the benches of a lesson, as they are named and as its solutions make them.
  *
  * @param named the benches by name
  * @param track the benches step by step
  */
-record BenchLint(
-        Lesson lesson,
-        Catalogue catalogue,
-        Map<String, Scenario> named,
-        Track track,
-        LintReport report) {
+record BenchLint(Lesson lesson, Catalogue catalogue, Map<String, Scenario> named, Track track, LintReport report) {
 
     /** Looks at all of them. */
     void check() {

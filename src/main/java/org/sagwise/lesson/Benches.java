@@ -1,10 +1,9 @@
 package org.sagwise.lesson;
 
-import org.sagwise.scenario.Scenario;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
+import org.sagwise.scenario.Scenario;
 
 /**
  * The learner's benches: how each step was begun, and how it was left.

@@ -1,11 +1,10 @@
 package org.sagwise.lesson;
 
+import java.util.List;
 import org.sagwise.scenario.Keys;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
-
-import java.util.List;
 
 /** A change of how cells stand, with their joints left in place. */
 public sealed interface CellMove extends Move {
@@ -14,14 +13,14 @@ public sealed interface CellMove extends Move {
     record Turn(String cell) implements CellMove {
         @Override
         public Scenario apply(Scenario scenario) {
-            return scenario.withLinks(scenario.links().stream().map(this::turned).toList());
+            return scenario.withLinks(
+                    scenario.links().stream().map(this::turned).toList());
         }
 
         private Link turned(Link link) {
             Keys keys = link.keys();
-            return Link.of(
-                    keys.with("from", other(link.from()).toString())
-                            .with("to", other(link.to()).toString()));
+            return Link.of(keys.with("from", other(link.from()).toString())
+                    .with("to", other(link.to()).toString()));
         }
 
         private TerminalRef other(TerminalRef end) {
@@ -45,14 +44,14 @@ public sealed interface CellMove extends Move {
     record Swap(String one, String other) implements CellMove {
         @Override
         public Scenario apply(Scenario scenario) {
-            return scenario.withLinks(scenario.links().stream().map(this::swapped).toList());
+            return scenario.withLinks(
+                    scenario.links().stream().map(this::swapped).toList());
         }
 
         private Link swapped(Link link) {
-            return Link.of(
-                    link.keys()
-                            .with("from", swapped(link.from()).toString())
-                            .with("to", swapped(link.to()).toString()));
+            return Link.of(link.keys()
+                    .with("from", swapped(link.from()).toString())
+                    .with("to", swapped(link.to()).toString()));
         }
 
         private TerminalRef swapped(TerminalRef end) {

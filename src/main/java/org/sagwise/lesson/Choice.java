@@ -1,8 +1,7 @@
 package org.sagwise.lesson;
 
-import org.sagwise.part.LocalText;
-
 import java.util.Optional;
+import org.sagwise.part.LocalText;
 
 /**
  * One answer to choose.

@@ -1,14 +1,13 @@
 package org.sagwise.lesson;
 
+import java.util.List;
+import java.util.OptionalDouble;
 import org.sagwise.reading.Press;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Probes;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
-
-import java.util.List;
-import java.util.OptionalDouble;
 
 /** What must be so before a step is done: about the bench as it is, not about how it came so. */
 public sealed interface Condition {
@@ -43,8 +42,7 @@ public sealed interface Condition {
      * @param quantity what is read
      * @param bounds the range
      */
-    record CountOf(PartKind kind, int count, When when, String quantity, Bounds bounds)
-            implements Condition {
+    record CountOf(PartKind kind, int count, When when, String quantity, Bounds bounds) implements Condition {
         @Override
         public boolean holds(Situation situation) {
             List<Part> parts = situation.scenario().partsOf(kind);
@@ -100,10 +98,7 @@ public sealed interface Condition {
         @Override
         public boolean holds(Situation situation) {
             Nets nets = Nets.of(situation.scenario());
-            int found =
-                    arrangement == Arrangement.SERIES
-                            ? nets.turnedInRow(cells)
-                            : nets.turnedSideBySide(cells);
+            int found = arrangement == Arrangement.SERIES ? nets.turnedInRow(cells) : nets.turnedSideBySide(cells);
             return found == turned;
         }
     }
@@ -156,7 +151,8 @@ public sealed interface Condition {
     record NothingGrave() implements Condition {
         @Override
         public boolean holds(Situation situation) {
-            return situation.bench().cautions().stream().noneMatch(it -> it.signal().isGrave());
+            return situation.bench().cautions().stream()
+                    .noneMatch(it -> it.signal().isGrave());
         }
     }
 }

@@ -1,7 +1,5 @@
 package org.sagwise.lesson;
 
-import org.sagwise.quantity.QuantityFormat;
-
 import java.util.LinkedHashSet;
 import java.util.Locale;
 import java.util.Optional;
@@ -10,6 +8,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.sagwise.quantity.QuantityFormat;
 
 /** Fills the readings into a text: {@code {coil.power_W}} becomes what the bench says now. */
 public final class Filling {
@@ -24,20 +23,15 @@ public final class Filling {
     }
 
     /** The same, from anything that can tell readings. */
-    public static String fill(
-            String text, Function<ReadingRef, OptionalDouble> readings, Locale locale) {
+    public static String fill(String text, Function<ReadingRef, OptionalDouble> readings, Locale locale) {
         QuantityFormat format = QuantityFormat.forPeople(locale);
         return BLANK.matcher(text)
-                .replaceAll(
-                        blank ->
-                                Matcher.quoteReplacement(
-                                        ReadingRef.parse(blank.group(1))
-                                                .map(ref -> print(readings, ref, format))
-                                                .orElse(blank.group())));
+                .replaceAll(blank -> Matcher.quoteReplacement(ReadingRef.parse(blank.group(1))
+                        .map(ref -> print(readings, ref, format))
+                        .orElse(blank.group())));
     }
 
-    private static String print(
-            Function<ReadingRef, OptionalDouble> readings, ReadingRef ref, QuantityFormat format) {
+    private static String print(Function<ReadingRef, OptionalDouble> readings, ReadingRef ref, QuantityFormat format) {
         return format.print(readings.apply(ref), ref.unit()).replace(' ', '\u00a0');
     }
 

@@ -1,5 +1,7 @@
 package org.sagwise.lesson;
 
+import java.util.List;
+import java.util.OptionalDouble;
 import org.sagwise.caution.Caution;
 import org.sagwise.caution.Hazards;
 import org.sagwise.part.Catalogue;
@@ -9,9 +11,6 @@ import org.sagwise.run.RunPlan;
 import org.sagwise.run.RunResult;
 import org.sagwise.run.Runner;
 import org.sagwise.scenario.Scenario;
-
-import java.util.List;
-import java.util.OptionalDouble;
 
 /** Takes readings of one bench; runs it through time only when a reading asks for that. */
 public final class Gauge {
@@ -46,13 +45,10 @@ public final class Gauge {
 
     /** A reading; empty if this bench has no such part, quantity or number. */
     public OptionalDouble read(When when, String part, String quantity) {
-        OptionalDouble value =
-                when == When.RUN
-                        ? RunQuantities.read(this, part, quantity)
-                        : Quantities.read(readings(when), part, quantity, linkIndex(part));
-        return value.isPresent() && Double.isNaN(value.getAsDouble())
-                ? OptionalDouble.empty()
-                : value;
+        OptionalDouble value = when == When.RUN
+                ? RunQuantities.read(this, part, quantity)
+                : Quantities.read(readings(when), part, quantity, linkIndex(part));
+        return value.isPresent() && Double.isNaN(value.getAsDouble()) ? OptionalDouble.empty() : value;
     }
 
     private Readings readings(When when) {

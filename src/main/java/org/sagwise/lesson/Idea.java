@@ -1,10 +1,9 @@
 package org.sagwise.lesson;
 
-import org.sagwise.quantity.Texts;
-
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.sagwise.quantity.Texts;
 
 /**
  * A mistaken idea that people bring along; each wrong choice of a question stands for one, so that

@@ -1,13 +1,12 @@
 package org.sagwise.lesson;
 
-import org.sagwise.part.LocalText;
-import org.sagwise.scenario.Scenario;
-
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.sagwise.part.LocalText;
+import org.sagwise.scenario.Scenario;
 
 /**
  * A guided sequence on the bench.
@@ -73,9 +72,8 @@ public record Lesson(
     private Scenario named(LessonBench bench, Locale locale) {
         Scenario scenario = bench.scenario().withTitle(bench.title().in(locale));
         for (var name : names.entrySet()) {
-            scenario =
-                    scenario.withPart(
-                            name.getKey(), part -> part.with("label", name.getValue().in(locale)));
+            scenario = scenario.withPart(
+                    name.getKey(), part -> part.with("label", name.getValue().in(locale)));
         }
         return scenario;
     }

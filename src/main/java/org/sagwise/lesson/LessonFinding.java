@@ -1,9 +1,8 @@
 package org.sagwise.lesson;
 
-import org.sagwise.quantity.Texts;
-
 import java.util.List;
 import java.util.Locale;
+import org.sagwise.quantity.Texts;
 
 /**
  * Something wrong with a lesson.

@@ -1,12 +1,11 @@
 package org.sagwise.lesson;
 
-import org.sagwise.part.Catalogue;
-import org.sagwise.scenario.Scenario;
-
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
+import org.sagwise.part.Catalogue;
+import org.sagwise.scenario.Scenario;
 
 /**
  * Tries a lesson out: plays it as its author solves it and lets the engine answer every number,
@@ -49,8 +48,9 @@ public final class LessonLint {
             Step step = lesson.steps().get(i);
             String place = "steps[" + i + "]";
             Situation before = situation.with(track.before().get(i));
-            Situation after =
-                    step.solution().isEmpty() ? before : situation.with(track.after().get(i));
+            Situation after = step.solution().isEmpty()
+                    ? before
+                    : situation.with(track.after().get(i));
             look(place, step, before);
             blanks(place, step, i, before, situation);
             if (step instanceof Step.Do task) {
@@ -77,9 +77,8 @@ public final class LessonLint {
 
     private void look(String place, Step step, Situation before) {
         for (String id : step.head().look()) {
-            boolean link =
-                    before.scenario().links().stream()
-                            .anyMatch(it -> it.id().filter(id::equals).isPresent());
+            boolean link = before.scenario().links().stream()
+                    .anyMatch(it -> it.id().filter(id::equals).isPresent());
             if (!link && before.scenario().part(id).isEmpty()) {
                 report.add(place + ".look", LessonProblem.UNKNOWN_PART, id);
             }
@@ -89,10 +88,9 @@ public final class LessonLint {
     /** Every placeholder of a step has a number when it is shown. */
     private void blanks(String place, Step step, int at, Situation before, Situation all) {
         for (StepTexts.Said said : StepTexts.of(step)) {
-            Situation shown =
-                    said.time() == StepTexts.Time.AT_STEP
-                            ? before
-                            : all.with(track.after().get(lookedAt(step, at)));
+            Situation shown = said.time() == StepTexts.Time.AT_STEP
+                    ? before
+                    : all.with(track.after().get(lookedAt(step, at)));
             for (String blank : Filling.blanks(said.text().en())) {
                 String where = place + "." + said.key();
                 Filling.ref(blank)

@@ -1,16 +1,15 @@
 package org.sagwise.lesson;
 
-import org.sagwise.lesson.Answers.State;
-import org.sagwise.part.Catalogue;
-import org.sagwise.part.LocalText;
-import org.sagwise.scenario.Scenario;
-
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.sagwise.lesson.Answers.State;
+import org.sagwise.part.Catalogue;
+import org.sagwise.part.LocalText;
+import org.sagwise.scenario.Scenario;
 
 /**
  * A learner somewhere in a lesson. Immutable: each thing the learner does gives another one. There
@@ -26,13 +25,7 @@ public final class LessonPlayer {
     private final Benches benches;
     private final Situation situation;
 
-    LessonPlayer(
-            Script script,
-            Shuffle shuffle,
-            int at,
-            List<Answers> answers,
-            Benches benches,
-            Situation situation) {
+    LessonPlayer(Script script, Shuffle shuffle, int at, List<Answers> answers, Benches benches, Situation situation) {
         this.script = script;
         this.shuffle = shuffle;
         this.at = at;
@@ -102,12 +95,7 @@ public final class LessonPlayer {
      * with the answers that still fit.
      */
     public LessonPlayer reloaded(Lesson changed) {
-        return Reload.of(
-                        script,
-                        at,
-                        answers,
-                        bench(),
-                        Script.of(changed, script.catalogue(), script.locale()))
+        return Reload.of(script, at, answers, bench(), Script.of(changed, script.catalogue(), script.locale()))
                 .shuffled(shuffle);
     }
 
@@ -146,7 +134,8 @@ public final class LessonPlayer {
 
     /** Whether the button may be pressed: not before a prediction is in. */
     public boolean mayTouch() {
-        return script.foretoldAt(at).stream().noneMatch(place -> answers.get(place).isOpen());
+        return script.foretoldAt(at).stream()
+                .noneMatch(place -> answers.get(place).isOpen());
     }
 
     /** Whether the step is done or shown; steps that only tell something always are. */
@@ -204,13 +193,10 @@ public final class LessonPlayer {
 
     /** The step done as its author does it: bench, right answer, reading. */
     public LessonPlayer showSolution() {
-        LessonPlayer shown =
-                step() instanceof Step.Do || step() instanceof Step.Measure
-                        ? withBench(script.track().after().get(at))
-                        : this;
-        return shown.answers().isOpen()
-                ? shown.withAnswers(shown.answers().with(State.SHOWN))
-                : shown;
+        LessonPlayer shown = step() instanceof Step.Do || step() instanceof Step.Measure
+                ? withBench(script.track().after().get(at))
+                : this;
+        return shown.answers().isOpen() ? shown.withAnswers(shown.answers().with(State.SHOWN)) : shown;
     }
 
     /** The step from its beginning: its bench, and nothing answered but a prediction. */

@@ -19,8 +19,7 @@ public final class LessonSet {
      *
      * @param known names of further lessons that may be needed
      */
-    public static Map<String, List<LessonFinding>> check(
-            List<Lesson> lessons, Collection<String> known) {
+    public static Map<String, List<LessonFinding>> check(List<Lesson> lessons, Collection<String> known) {
         Map<String, Lesson> byId = new LinkedHashMap<>();
         lessons.forEach(lesson -> byId.put(lesson.id(), lesson));
         Map<String, List<LessonFinding>> found = new LinkedHashMap<>();
@@ -29,27 +28,22 @@ public final class LessonSet {
             for (int i = 0; i < lesson.needs().size(); i++) {
                 String needed = lesson.needs().get(i);
                 if (!byId.containsKey(needed) && !known.contains(needed)) {
-                    findings.add(
-                            LessonFinding.of(
-                                    "needs[" + i + "]", LessonProblem.UNKNOWN_LESSON, needed));
+                    findings.add(LessonFinding.of("needs[" + i + "]", LessonProblem.UNKNOWN_LESSON, needed));
                 }
             }
             if (reaches(lesson, lesson.id(), byId, new HashSet<>())) {
-                findings.add(
-                        LessonFinding.of("needs", LessonProblem.NEEDS_EACH_OTHER, lesson.id()));
+                findings.add(LessonFinding.of("needs", LessonProblem.NEEDS_EACH_OTHER, lesson.id()));
             }
             found.put(lesson.id(), findings);
         }
         return found;
     }
 
-    private static boolean reaches(
-            Lesson from, String target, Map<String, Lesson> byId, Set<String> seen) {
+    private static boolean reaches(Lesson from, String target, Map<String, Lesson> byId, Set<String> seen) {
         for (String needed : from.needs()) {
             Lesson next = byId.get(needed);
             boolean arrived = needed.equals(target);
-            if (arrived
-                    || (next != null && seen.add(needed) && reaches(next, target, byId, seen))) {
+            if (arrived || (next != null && seen.add(needed) && reaches(next, target, byId, seen))) {
                 return true;
             }
         }

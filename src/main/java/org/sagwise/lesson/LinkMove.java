@@ -1,13 +1,12 @@
 package org.sagwise.lesson;
 
+import java.util.List;
+import java.util.Optional;
 import org.sagwise.scenario.Joint;
 import org.sagwise.scenario.Keys;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
-
-import java.util.List;
-import java.util.Optional;
 
 /** A change of what is joined to what. */
 public sealed interface LinkMove extends Move {
@@ -53,8 +52,9 @@ public sealed interface LinkMove extends Move {
     record Free(String part) implements LinkMove {
         @Override
         public Scenario apply(Scenario scenario) {
-            return scenario.withLinks(
-                    scenario.links().stream().filter(link -> !link.touches(part)).toList());
+            return scenario.withLinks(scenario.links().stream()
+                    .filter(link -> !link.touches(part))
+                    .toList());
         }
 
         @Override
@@ -67,7 +67,8 @@ public sealed interface LinkMove extends Move {
     record Mend(String link, double mohm) implements LinkMove {
         @Override
         public Scenario apply(Scenario scenario) {
-            return scenario.withLinks(scenario.links().stream().map(this::mended).toList());
+            return scenario.withLinks(
+                    scenario.links().stream().map(this::mended).toList());
         }
 
         private Link mended(Link old) {
@@ -81,10 +82,7 @@ public sealed interface LinkMove extends Move {
         /** Whether a bench has that link. */
         public boolean fits(Scenario scenario) {
             return scenario.links().stream()
-                    .anyMatch(
-                            it ->
-                                    it.id().equals(Optional.of(link))
-                                            && !(it.joint() instanceof Joint.Jumper));
+                    .anyMatch(it -> it.id().equals(Optional.of(link)) && !(it.joint() instanceof Joint.Jumper));
         }
     }
 }

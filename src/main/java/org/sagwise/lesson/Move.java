@@ -1,15 +1,13 @@
 package org.sagwise.lesson;
 
+import java.util.List;
+import java.util.Optional;
 import org.sagwise.scenario.Probes;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
 
-import java.util.List;
-import java.util.Optional;
-
 /** One change of a bench: what a solution is made of, shown to the learner and tried by lint. */
-public sealed interface Move
-        permits LinkMove, CellMove, PartMove, Move.Hold, Move.LetGo, Move.Probe {
+public sealed interface Move permits LinkMove, CellMove, PartMove, Move.Hold, Move.LetGo, Move.Probe {
 
     /** The bench after it; the same bench where there is nothing to change. */
     Scenario apply(Scenario scenario);

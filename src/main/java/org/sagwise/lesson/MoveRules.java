@@ -1,9 +1,8 @@
 package org.sagwise.lesson;
 
-import org.sagwise.scenario.Scenario;
-
 import java.util.ArrayList;
 import java.util.List;
+import org.sagwise.scenario.Scenario;
 
 /** Finds moves that do nothing because what they speak of is not on the bench. */
 public final class MoveRules {

@@ -1,9 +1,8 @@
 package org.sagwise.lesson;
 
+import java.util.Locale;
 import org.sagwise.part.LocalText;
 import org.sagwise.scenario.Scenario;
-
-import java.util.Locale;
 
 /**
  * Turns a bench of a lesson from one language into another: its title, and the names of parts that
@@ -19,11 +18,10 @@ public record Naming(Lesson lesson, Locale from, Locale to) {
         Scenario renamed = title(bench);
         for (var name : lesson.names().entrySet()) {
             LocalText both = name.getValue();
-            boolean as =
-                    renamed.part(name.getKey())
-                            .map(part -> part.keys().has("label") ? part.name() : "")
-                            .filter(both.in(from)::equals)
-                            .isPresent();
+            boolean as = renamed.part(name.getKey())
+                    .map(part -> part.keys().has("label") ? part.name() : "")
+                    .filter(both.in(from)::equals)
+                    .isPresent();
             if (as) {
                 renamed = renamed.withPart(name.getKey(), part -> part.with("label", both.in(to)));
             }

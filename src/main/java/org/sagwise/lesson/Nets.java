@@ -1,17 +1,16 @@
 package org.sagwise.lesson;
 
-import org.sagwise.scenario.Link;
-import org.sagwise.scenario.Part;
-import org.sagwise.scenario.PartKind;
-import org.sagwise.scenario.Scenario;
-import org.sagwise.scenario.TerminalRef;
-
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.sagwise.scenario.Link;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.PartKind;
+import org.sagwise.scenario.Scenario;
+import org.sagwise.scenario.TerminalRef;
 
 /** Which terminals links join, whatever the picture looks like: the layout as current sees it. */
 final class Nets {
@@ -29,11 +28,9 @@ final class Nets {
             linked.add(link.from().part());
             linked.add(link.to().part());
         }
-        Nets nets =
-                new Nets(
-                        scenario.partsOf(PartKind.CELL).stream()
-                                .filter(cell -> linked.contains(cell.id()))
-                                .toList());
+        Nets nets = new Nets(scenario.partsOf(PartKind.CELL).stream()
+                .filter(cell -> linked.contains(cell.id()))
+                .toList());
         for (Link link : scenario.links()) {
             nets.leader.put(nets.find(link.from()), nets.find(link.to()));
         }

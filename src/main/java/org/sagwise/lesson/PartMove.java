@@ -1,12 +1,11 @@
 package org.sagwise.lesson;
 
+import java.util.List;
+import java.util.Map;
 import org.sagwise.scenario.Keys;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
-
-import java.util.List;
-import java.util.Map;
 
 /** A change of a part, or of which parts there are. */
 public sealed interface PartMove extends Move {
@@ -20,8 +19,7 @@ public sealed interface PartMove extends Move {
     record Set(String part, Map<String, Object> keys) implements PartMove {
 
         /** A cell is either so charged or resting at so many volts. */
-        private static final Map<String, String> CLASH =
-                Map.of("charge", "rest_V", "rest_V", "charge");
+        private static final Map<String, String> CLASH = Map.of("charge", "rest_V", "rest_V", "charge");
 
         public Set {
             keys = Map.copyOf(keys);

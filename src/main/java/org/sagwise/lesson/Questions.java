@@ -1,10 +1,9 @@
 package org.sagwise.lesson;
 
-import org.sagwise.scenario.Scenario;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.sagwise.scenario.Scenario;
 
 /**
  * The questions of a lesson beside what came out, seen from one of its steps.
@@ -14,13 +13,7 @@ import java.util.Locale;
  * @param left the bench with which each step was left
  * @param now the bench as it is
  */
-record Questions(
-        Lesson lesson,
-        Locale locale,
-        int at,
-        List<Answers> answers,
-        List<Scenario> left,
-        Situation now) {
+record Questions(Lesson lesson, Locale locale, int at, List<Answers> answers, List<Scenario> left, Situation now) {
 
     /** Those that this step answers: predictions made before it, or a check just answered. */
     List<Verdict> due() {

@@ -1,8 +1,7 @@
 package org.sagwise.lesson;
 
-import org.sagwise.quantity.Unit;
-
 import java.util.Optional;
+import org.sagwise.quantity.Unit;
 
 /**
  * Names one reading, as in {@code coil.power_W}, {@code rest/A.terminal_V} or {@code

@@ -1,9 +1,8 @@
 package org.sagwise.lesson;
 
-import org.sagwise.scenario.Scenario;
-
 import java.util.ArrayList;
 import java.util.List;
+import org.sagwise.scenario.Scenario;
 
 /** Goes on in a lesson that was changed meanwhile, as near to where one was as can be. */
 final class Reload {
@@ -21,19 +20,16 @@ final class Reload {
      * @param answers what was done in its steps
      * @param bench the learner's bench; kept if the step's own bench is as before
      */
-    static LessonPlayer of(
-            Script before, int at, List<Answers> answers, Scenario bench, Script now) {
+    static LessonPlayer of(Script before, int at, List<Answers> answers, Scenario bench, Script now) {
         Reload reload = new Reload(before, now);
         int place = reload.place(at);
         List<Answers> kept = new ArrayList<>();
         for (int i = 0; i < now.steps(); i++) {
             kept.add(reload.answers(i, answers));
         }
-        LessonPlayer there =
-                LessonPlayer.resume(now.lesson(), now.catalogue(), now.locale(), place, kept);
-        boolean same =
-                before.step(at).id().equals(now.step(place).id())
-                        && before.track().before().get(at).equals(now.track().before().get(place));
+        LessonPlayer there = LessonPlayer.resume(now.lesson(), now.catalogue(), now.locale(), place, kept);
+        boolean same = before.step(at).id().equals(now.step(place).id())
+                && before.track().before().get(at).equals(now.track().before().get(place));
         if (same) {
             return there.edited(bench);
         }
@@ -54,9 +50,7 @@ final class Reload {
     /** Answers stay with a step that asks the same as before. */
     private Answers answers(int place, List<Answers> given) {
         int old = indexOf(before, now.step(place).id());
-        return old >= 0 && asksTheSame(before.step(old), now.step(place))
-                ? given.get(old)
-                : Answers.NONE;
+        return old >= 0 && asksTheSame(before.step(old), now.step(place)) ? given.get(old) : Answers.NONE;
     }
 
     private static boolean asksTheSame(Step before, Step now) {

@@ -1,10 +1,9 @@
 package org.sagwise.lesson;
 
+import java.util.OptionalDouble;
 import org.sagwise.reading.ResolvedCell;
 import org.sagwise.run.CellMoment;
 import org.sagwise.run.RunState;
-
-import java.util.OptionalDouble;
 
 /** What a run came to, by the names that lessons use. */
 final class RunQuantities {
@@ -33,8 +32,7 @@ final class RunQuantities {
             case "rest_V" -> OptionalDouble.of(end.restV());
             case "terminal_V" -> OptionalDouble.of(end.terminalV());
             case "peak_C" -> OptionalDouble.of(end.peakC());
-            case "given_Ah" ->
-                    OptionalDouble.of((cell.start().charge() - end.charge()) * cell.capacityAh());
+            case "given_Ah" -> OptionalDouble.of((cell.start().charge() - end.charge()) * cell.capacityAh());
             default -> OptionalDouble.empty();
         };
     }

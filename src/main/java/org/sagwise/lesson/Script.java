@@ -1,12 +1,11 @@
 package org.sagwise.lesson;
 
-import org.sagwise.part.Catalogue;
-import org.sagwise.scenario.Scenario;
-
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalInt;
+import org.sagwise.part.Catalogue;
+import org.sagwise.scenario.Scenario;
 
 /**
  * A lesson as it is played: in one language, with its benches made.
@@ -17,12 +16,7 @@ import java.util.OptionalInt;
  * @param named its benches by name
  * @param track its benches step by step, as its author solves them
  */
-record Script(
-        Lesson lesson,
-        Catalogue catalogue,
-        Locale locale,
-        Map<String, Scenario> named,
-        Track track) {
+record Script(Lesson lesson, Catalogue catalogue, Locale locale, Map<String, Scenario> named, Track track) {
 
     static Script of(Lesson lesson, Catalogue catalogue, Locale locale) {
         Map<String, Scenario> named = lesson.scenarios(locale);

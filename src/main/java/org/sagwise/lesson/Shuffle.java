@@ -19,8 +19,8 @@ public record Shuffle(long seed) {
 
     /** The places of the answers as written, in the order in which they are shown. */
     public List<Integer> order(Step.Choose question) {
-        List<Integer> order =
-                new ArrayList<>(IntStream.range(0, question.choices().size()).boxed().toList());
+        List<Integer> order = new ArrayList<>(
+                IntStream.range(0, question.choices().size()).boxed().toList());
         if (seed == 0 || question.order() == Step.Order.KEPT) {
             return order;
         }

@@ -1,11 +1,10 @@
 package org.sagwise.lesson;
 
-import org.sagwise.part.Catalogue;
-import org.sagwise.scenario.Scenario;
-
 import java.util.HashMap;
 import java.util.Map;
 import java.util.OptionalDouble;
+import org.sagwise.part.Catalogue;
+import org.sagwise.scenario.Scenario;
 
 /** The bench that the learner works on, and beside it the benches that the lesson names. */
 public final class Situation {
@@ -15,11 +14,7 @@ public final class Situation {
     private final Catalogue catalogue;
     private final Map<String, Gauge> gauges;
 
-    private Situation(
-            Gauge bench,
-            Map<String, Scenario> named,
-            Catalogue catalogue,
-            Map<String, Gauge> gauges) {
+    private Situation(Gauge bench, Map<String, Scenario> named, Catalogue catalogue, Map<String, Gauge> gauges) {
         this.bench = bench;
         this.named = named;
         this.catalogue = catalogue;

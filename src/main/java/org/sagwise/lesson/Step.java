@@ -1,12 +1,11 @@
 package org.sagwise.lesson;
 
-import org.sagwise.caution.Signal;
-import org.sagwise.part.LocalText;
-
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.sagwise.caution.Signal;
+import org.sagwise.part.LocalText;
 
 /** One step of a lesson. */
 public sealed interface Step {
@@ -31,8 +30,7 @@ public sealed interface Step {
 
     /** Whether something is to be foretold before the bench may be touched. */
     default boolean predicts() {
-        return this instanceof Estimate
-                || this instanceof Choose choose && choose.role() == Role.PREDICT;
+        return this instanceof Estimate || this instanceof Choose choose && choose.role() == Role.PREDICT;
     }
 
     /** Whether it only tells something. */
@@ -149,8 +147,7 @@ public sealed interface Step {
      * @param solution moves that make it so
      * @param hints one after the other, the last the plainest
      */
-    record Do(Head head, List<Condition> until, List<Move> solution, List<LocalText> hints)
-            implements Step {
+    record Do(Head head, List<Condition> until, List<Move> solution, List<LocalText> hints) implements Step {
         public Do {
             until = List.copyOf(until);
             solution = List.copyOf(solution);
@@ -167,13 +164,7 @@ public sealed interface Step {
      * @param slack how far it may lie off in any case, in the unit of the reading
      * @param hints one after the other
      */
-    record Measure(
-            Head head,
-            ReadingRef reading,
-            double expected,
-            double share,
-            double slack,
-            List<LocalText> hints)
+    record Measure(Head head, ReadingRef reading, double expected, double share, double slack, List<LocalText> hints)
             implements Step {
         public Measure {
             hints = List.copyOf(hints);

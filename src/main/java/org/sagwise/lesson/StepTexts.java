@@ -1,9 +1,8 @@
 package org.sagwise.lesson;
 
-import org.sagwise.part.LocalText;
-
 import java.util.ArrayList;
 import java.util.List;
+import org.sagwise.part.LocalText;
 
 /** All texts of a step, with the key each stands under and the time at which it is read. */
 final class StepTexts {

@@ -1,14 +1,13 @@
 package org.sagwise.lesson;
 
-import org.sagwise.scenario.Scenario;
-import org.sagwise.scenario.TerminalRef;
-
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.ResourceBundle;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.sagwise.scenario.Scenario;
+import org.sagwise.scenario.TerminalRef;
 
 /** Looks at tasks: open at their start, done by their solution, and of things that there are. */
 final class TaskLint {
@@ -49,29 +48,21 @@ final class TaskLint {
     /** A terminal that the bench does not have: it would be apart from everything for ever. */
     private static Optional<TerminalRef> stray(Condition condition, Scenario bench) {
         return condition.terminals().stream()
-                .filter(
-                        it ->
-                                bench.part(it.part())
-                                        .filter(part -> part.terminals().contains(it))
-                                        .isEmpty())
+                .filter(it -> bench.part(it.part())
+                        .filter(part -> part.terminals().contains(it))
+                        .isEmpty())
                 .findFirst();
     }
 
     private void unsolved(String place, Condition condition, Situation after) {
         if (condition instanceof Condition.ReadingIs reading) {
             report.tell(place, reading.ref(), after)
-                    .ifPresent(
-                            value ->
-                                    report.add(
-                                            place,
-                                            LessonProblem.NOT_SOLVED,
-                                            LintReport.rounded(value)));
+                    .ifPresent(value -> report.add(place, LessonProblem.NOT_SOLVED, LintReport.rounded(value)));
         } else if (condition instanceof Condition.NothingGrave) {
-            List<String> grave =
-                    after.bench().cautions().stream()
-                            .filter(it -> it.signal().isGrave())
-                            .map(it -> it.id())
-                            .toList();
+            List<String> grave = after.bench().cautions().stream()
+                    .filter(it -> it.signal().isGrave())
+                    .map(it -> it.id())
+                    .toList();
             report.add(place, LessonProblem.NOT_SOLVED, String.join(", ", grave));
         } else {
             report.add(place, LessonProblem.NOT_MET);
@@ -79,9 +70,7 @@ final class TaskLint {
     }
 
     private static Set<String> knownCautions() {
-        return ResourceBundle.getBundle("org.sagwise.texts.cautions", Locale.ENGLISH)
-                .keySet()
-                .stream()
+        return ResourceBundle.getBundle("org.sagwise.texts.cautions", Locale.ENGLISH).keySet().stream()
                 .filter(key -> key.endsWith(TITLE))
                 .map(key -> key.substring(0, key.length() - TITLE.length()))
                 .collect(Collectors.toUnmodifiableSet());

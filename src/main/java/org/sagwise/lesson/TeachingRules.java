@@ -1,13 +1,12 @@
 package org.sagwise.lesson;
 
-import org.sagwise.part.LocalText;
-import org.sagwise.scenario.Part;
-import org.sagwise.scenario.PartKind;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.sagwise.part.LocalText;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.PartKind;
 
 /** The rules of good teaching that can be checked without solving a circuit. */
 final class TeachingRules {
@@ -19,15 +18,13 @@ final class TeachingRules {
 
     /** A number with a unit: a reading, which the engine should say. */
     private static final Pattern NUMBER =
-            Pattern.compile(
-                    "\\d+(?:[.,]\\d+)?[ \u00a0]?(?:mΩ|Ω|mV|V|mA|A|W|Wh|mAh|Ah)(?![\\p{L}\\d])");
+            Pattern.compile("\\d+(?:[.,]\\d+)?[ \u00a0]?(?:mΩ|Ω|mV|V|mA|A|W|Wh|mAh|Ah)(?![\\p{L}\\d])");
 
     private static final Pattern SENTENCE_END = Pattern.compile("[.!?:](?=\\s|$)|\\n");
 
     /** Nobody clears a circuit by a lesson. */
     private static final Pattern FORBIDDEN =
-            Pattern.compile(
-                    "\\b(?:safe|safely|ungefährlich|gefahrlos)\\b", Pattern.CASE_INSENSITIVE);
+            Pattern.compile("\\b(?:safe|safely|ungefährlich|gefahrlos)\\b", Pattern.CASE_INSENSITIVE);
 
     private final List<LessonFinding> findings = new ArrayList<>();
     private final Lesson lesson;
@@ -99,16 +96,13 @@ final class TeachingRules {
     }
 
     private void names() {
-        lesson.benches()
-                .forEach(
-                        (name, bench) -> {
-                            for (Part part : bench.scenario().parts()) {
-                                if (part.kind() != PartKind.CELL
-                                        && !lesson.names().containsKey(part.id())) {
-                                    add("benches." + name, LessonProblem.UNNAMED_PART, part.id());
-                                }
-                            }
-                        });
+        lesson.benches().forEach((name, bench) -> {
+            for (Part part : bench.scenario().parts()) {
+                if (part.kind() != PartKind.CELL && !lesson.names().containsKey(part.id())) {
+                    add("benches." + name, LessonProblem.UNNAMED_PART, part.id());
+                }
+            }
+        });
     }
 
     private void texts() {
@@ -160,10 +154,9 @@ final class TeachingRules {
     }
 
     private static int words(String text) {
-        return (int)
-                Pattern.compile("\\s+")
-                        .splitAsStream(text)
-                        .filter(word -> word.codePoints().anyMatch(Character::isLetterOrDigit))
-                        .count();
+        return (int) Pattern.compile("\\s+")
+                .splitAsStream(text)
+                .filter(word -> word.codePoints().anyMatch(Character::isLetterOrDigit))
+                .count();
     }
 }

@@ -1,10 +1,9 @@
 package org.sagwise.lesson;
 
-import org.sagwise.scenario.Scenario;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.sagwise.scenario.Scenario;
 
 /**
  * The benches of a lesson when every step is solved as its author solves it: what "show me" shows
@@ -29,7 +28,10 @@ public record Track(List<Scenario> before, List<Scenario> after) {
         Scenario bench = named.get(lesson.first());
         for (Step step : lesson.steps()) {
             Scenario kept = bench;
-            bench = step.head().bench().map(name -> named.getOrDefault(name, kept)).orElse(kept);
+            bench = step.head()
+                    .bench()
+                    .map(name -> named.getOrDefault(name, kept))
+                    .orElse(kept);
             before.add(bench);
             bench = Move.all(step.solution(), bench);
             after.add(bench);

@@ -1,10 +1,9 @@
 package org.sagwise.lesson;
 
-import org.sagwise.quantity.QuantityFormat;
-
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.sagwise.quantity.QuantityFormat;
 
 /**
  * A question beside what the learner said and what is so.
@@ -30,15 +29,13 @@ public record Verdict(
      * @param asked the bench at the time of the question: what its texts speak of
      * @param then the bench that answered it: what the reply speaks of
      */
-    static Verdict of(
-            int place, Step step, Answers given, Situation asked, Situation then, Locale locale) {
+    static Verdict of(int place, Step step, Answers given, Situation asked, Situation then, Locale locale) {
         String question = Filling.fill(step.head().text().in(locale), asked, locale);
         if (step instanceof Step.Choose choose) {
             Choice right = choose.choices().get(choose.right());
-            Optional<Choice> said =
-                    given.choice().isPresent()
-                            ? Optional.of(choose.choices().get(given.choice().getAsInt()))
-                            : Optional.empty();
+            Optional<Choice> said = given.choice().isPresent()
+                    ? Optional.of(choose.choices().get(given.choice().getAsInt()))
+                    : Optional.empty();
             return new Verdict(
                     place,
                     question,
@@ -52,19 +49,12 @@ public record Verdict(
     }
 
     private static Verdict of(
-            int place,
-            Step.Estimate estimate,
-            String question,
-            Answers given,
-            Situation then,
-            Locale locale) {
+            int place, Step.Estimate estimate, String question, Answers given, Situation then, Locale locale) {
         OptionalDouble real = then.read(estimate.expected());
         return new Verdict(
                 place,
                 question,
-                given.number().isPresent()
-                        ? Optional.of(print(given.number(), estimate, locale))
-                        : Optional.empty(),
+                given.number().isPresent() ? Optional.of(print(given.number(), estimate, locale)) : Optional.empty(),
                 print(real, estimate, locale),
                 estimate.isMet(given.number(), real),
                 Optional.empty(),

@@ -49,8 +49,8 @@ final class Branches {
     /** The branches of a network whose chargers and converters stand as {@code stance} says. */
     static Branches of(Network network, Stance stance) {
         int elements = network.elements().size();
-        Branches branches =
-                new Branches(network.nodeCount(), elements + stance.converterElements().size());
+        Branches branches = new Branches(
+                network.nodeCount(), elements + stance.converterElements().size());
         for (int i = 0; i < elements; i++) {
             branches.add(i, network.elements().get(i), stance);
         }
@@ -76,8 +76,7 @@ final class Branches {
 
     private void addCharger(int i, Element.LimitedSource s, Stance.Charger stance) {
         switch (stance.state()) {
-            case CONSTANT_VOLTAGE ->
-                    put(i, s.minus(), s.plus(), Kind.RESISTIVE, Stance.OUTPUT_OHM, stance.emfV());
+            case CONSTANT_VOLTAGE -> put(i, s.minus(), s.plus(), Kind.RESISTIVE, Stance.OUTPUT_OHM, stance.emfV());
             case CONSTANT_CURRENT -> put(i, s.minus(), s.plus(), Kind.DRIVEN, 0, s.maxA());
             case OFF -> put(i, s.minus(), s.plus(), Kind.DRIVEN, 0, 0);
         }

@@ -8,8 +8,7 @@ final class ChargerRule {
     private ChargerRule() {}
 
     /** The state a charger must take; the present one if it agrees. */
-    static ChargerState next(
-            Element.LimitedSource charger, ChargerState now, double ampere, double volt) {
+    static ChargerState next(Element.LimitedSource charger, ChargerState now, double ampere, double volt) {
         double slackA = SLACK * charger.maxA();
         double slackV = SLACK * charger.limitV() + Stance.OUTPUT_OHM * charger.maxA();
         return switch (now) {
@@ -19,8 +18,7 @@ final class ChargerRule {
                 }
                 yield ampere < -slackA ? ChargerState.OFF : now;
             }
-            case CONSTANT_CURRENT ->
-                    volt <= charger.limitV() + slackV ? now : ChargerState.CONSTANT_VOLTAGE;
+            case CONSTANT_CURRENT -> volt <= charger.limitV() + slackV ? now : ChargerState.CONSTANT_VOLTAGE;
             case OFF -> volt >= charger.limitV() - slackV ? now : ChargerState.CONSTANT_VOLTAGE;
         };
     }

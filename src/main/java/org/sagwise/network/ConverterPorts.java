@@ -23,8 +23,9 @@ final class ConverterPorts {
     ConverterPorts(Network network, Stance stance, LinearCircuit circuit, List<Integer> running) {
         this.stance = stance;
         this.elements = running;
-        converters =
-                running.stream().map(e -> (Element.Converter) network.elements().get(e)).toList();
+        converters = running.stream()
+                .map(e -> (Element.Converter) network.elements().get(e))
+                .toList();
         int count = running.size();
         double[] drive = circuit.branches().drive.clone();
         for (int element : running) {

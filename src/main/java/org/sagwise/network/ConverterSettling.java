@@ -75,7 +75,8 @@ final class ConverterSettling {
     private LinearCircuit haltIdle() {
         while (true) {
             LinearCircuit circuit = LinearCircuit.of(network, stance);
-            List<Integer> idle = running.stream().filter(e -> !canRun(e, circuit)).toList();
+            List<Integer> idle =
+                    running.stream().filter(e -> !canRun(e, circuit)).toList();
             if (idle.isEmpty()) {
                 return circuit;
             }
@@ -115,8 +116,7 @@ final class ConverterSettling {
         return stopping.isEmpty();
     }
 
-    private void addOthersOnSameSource(
-            LinearCircuit circuit, Map<Integer, ConverterState> stopping) {
+    private void addOthersOnSameSource(LinearCircuit circuit, Map<Integer, ConverterState> stopping) {
         int first = stopping.keySet().iterator().next();
         int island = circuit.island(converter(first).inPlus());
         for (int element : running) {

@@ -39,9 +39,7 @@ final class ConverterVerdict {
     /** Why a converter cannot go on; empty if it can. */
     Optional<ConverterState> whyStopped(int j) {
         if (anyShorted) {
-            return shorted(j)
-                    ? Optional.of(ConverterState.STOPPED_OUTPUT_SHORTED)
-                    : Optional.empty();
+            return shorted(j) ? Optional.of(ConverterState.STOPPED_OUTPUT_SHORTED) : Optional.empty();
         }
         if (balance.failed() >= 0) {
             return balance.failed() == j ? Optional.of(whyFailed(j)) : Optional.empty();
@@ -71,9 +69,7 @@ final class ConverterVerdict {
         if (inputV < c.cutoffV()) {
             return Optional.of(ConverterState.STOPPED_CUTOFF);
         }
-        return balance.inputA(j) > c.maxInputA()
-                ? Optional.of(ConverterState.STOPPED_INPUT_LIMIT)
-                : Optional.empty();
+        return balance.inputA(j) > c.maxInputA() ? Optional.of(ConverterState.STOPPED_INPUT_LIMIT) : Optional.empty();
     }
 
     /** How a converter that goes on stands. */

@@ -70,8 +70,7 @@ final class DeviceSettling {
                 everRan.add(element);
             } else if (round >= LATCHING && everRan.contains(element) && latched.add(element)) {
                 boolean starved = converter.state() == ConverterState.IDLE;
-                ConverterState why =
-                        starved ? ConverterState.STOPPED_NO_SOLUTION : converter.state();
+                ConverterState why = starved ? ConverterState.STOPPED_NO_SOLUTION : converter.state();
                 stance = stance.with(element, converter.halted(why));
             }
         }
@@ -89,10 +88,9 @@ final class DeviceSettling {
             Element.LimitedSource charger = charger(element);
             ChargerState now = stance.charger(element).state();
             double ampere = circuit.solved(flow, element) ? flow.currentA()[element] : Double.NaN;
-            double volt =
-                    circuit.joined(charger.plus(), charger.minus())
-                            ? flow.voltageV(charger.plus(), charger.minus())
-                            : Double.NaN;
+            double volt = circuit.joined(charger.plus(), charger.minus())
+                    ? flow.voltageV(charger.plus(), charger.minus())
+                    : Double.NaN;
             ChargerState then = ChargerRule.next(charger, now, ampere, volt);
             if (then != now) {
                 disagreeing.put(element, then);
@@ -102,16 +100,14 @@ final class DeviceSettling {
     }
 
     private void change(Map<Integer, ChargerState> changes) {
-        changes.forEach(
-                (element, state) -> {
-                    set(element, state, charger(element).limitV());
-                    lastChanged = element;
-                });
+        changes.forEach((element, state) -> {
+            set(element, state, charger(element).limitV());
+            lastChanged = element;
+        });
     }
 
     /** In turn, so that a few that never agree do not keep the others from ever changing. */
-    private Map<Integer, ChargerState> afterLastChanged(
-            NavigableMap<Integer, ChargerState> disagreeing) {
+    private Map<Integer, ChargerState> afterLastChanged(NavigableMap<Integer, ChargerState> disagreeing) {
         Map.Entry<Integer, ChargerState> next = disagreeing.higherEntry(lastChanged);
         Map.Entry<Integer, ChargerState> turn = next == null ? disagreeing.firstEntry() : next;
         return Map.of(turn.getKey(), turn.getValue());
@@ -153,8 +149,6 @@ final class DeviceSettling {
                 unsettled.add(element);
             }
         }
-        return unsettled.isEmpty()
-                ? List.of()
-                : List.of(new Finding.Unsettled(List.copyOf(unsettled)));
+        return unsettled.isEmpty() ? List.of() : List.of(new Finding.Unsettled(List.copyOf(unsettled)));
     }
 }

@@ -29,9 +29,7 @@ final class IdealLoops {
                 undivided[branch] = true;
             }
         }
-        sharing =
-                new LoopSystem(
-                        sources, sources.isEmpty() ? new double[0] : equalSources(), branches);
+        sharing = new LoopSystem(sources, sources.isEmpty() ? new double[0] : equalSources(), branches);
     }
 
     private double[] equalSources() {

@@ -30,13 +30,12 @@ final class LinearCircuit {
             }
             fed[islandOf(b)] |= branches.feeds[b];
             if (!forest.inForest[b]) {
-                List<Loop> alike =
-                        switch (branches.kind[b]) {
-                            case JOINT -> joints;
-                            case IDEAL_SOURCE -> sources;
-                            case RESISTIVE -> resistances;
-                            case DRIVEN -> driven;
-                        };
+                List<Loop> alike = switch (branches.kind[b]) {
+                    case JOINT -> joints;
+                    case IDEAL_SOURCE -> sources;
+                    case RESISTIVE -> resistances;
+                    case DRIVEN -> driven;
+                };
                 alike.add(Loop.closedBy(b, branches, forest));
             }
         }

@@ -42,7 +42,6 @@ public record Network(int nodeCount, List<Element> elements, List<Integer> refer
 
     /** Worded only where it is thrown: a run makes networks by the thousand. */
     private static IllegalArgumentException outside(int node, int nodeCount, String where) {
-        return new IllegalArgumentException(
-                "node " + node + " in " + where + " is not one of 0 to " + (nodeCount - 1));
+        return new IllegalArgumentException("node " + node + " in " + where + " is not one of 0 to " + (nodeCount - 1));
     }
 }

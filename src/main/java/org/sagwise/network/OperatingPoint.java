@@ -16,12 +16,7 @@ public final class OperatingPoint {
     private final Residual residual;
     private final List<Finding> findings;
 
-    OperatingPoint(
-            Network network,
-            LinearCircuit circuit,
-            Flow flow,
-            Stance stance,
-            List<Finding> findings) {
+    OperatingPoint(Network network, LinearCircuit circuit, Flow flow, Stance stance, List<Finding> findings) {
         this.network = network;
         this.stance = stance;
         this.findings = List.copyOf(findings);

@@ -65,9 +65,7 @@ public final class PreparedNetwork {
         if (loops.size() > MOST_LOOPS) {
             return Optional.empty();
         }
-        return Optional.of(
-                new PreparedNetwork(
-                        branches.count(), loops, new BranchUse(loops, resisting(branches))));
+        return Optional.of(new PreparedNetwork(branches.count(), loops, new BranchUse(loops, resisting(branches))));
     }
 
     /** 1 for every branch that may have a resistance, 0 for ideal joints. */

@@ -12,11 +12,7 @@ package org.sagwise.network;
  * @param suppliedW power delivered by those sources that deliver (W)
  */
 public record Residual(
-        double kclWorstA,
-        double largestCurrentA,
-        double kvlWorstV,
-        double powerErrorW,
-        double suppliedW) {
+        double kclWorstA, double largestCurrentA, double kvlWorstV, double powerErrorW, double suppliedW) {
 
     /** {@link #kclWorstA} over {@link #largestCurrentA}; 0 where no current flows. */
     public double kclRelative() {

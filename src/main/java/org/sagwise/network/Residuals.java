@@ -39,8 +39,7 @@ final class Residuals {
         for (double sum : netA) {
             kclWorstA = Math.max(kclWorstA, Math.abs(sum));
         }
-        return new Residual(
-                kclWorstA, largestCurrentA, kvlWorstV, deliveredW - absorbedW, suppliedW);
+        return new Residual(kclWorstA, largestCurrentA, kvlWorstV, deliveredW - absorbedW, suppliedW);
     }
 
     private void bookPower(int branch, double ampere) {

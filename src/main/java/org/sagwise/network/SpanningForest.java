@@ -59,11 +59,10 @@ final class SpanningForest {
                 joining[count++] = b;
             }
         }
-        Comparator<Integer> kindThenOhm =
-                (a, b) -> {
-                    int byKind = branches.kind[a].compareTo(branches.kind[b]);
-                    return byKind != 0 ? byKind : Double.compare(branches.ohm[a], branches.ohm[b]);
-                };
+        Comparator<Integer> kindThenOhm = (a, b) -> {
+            int byKind = branches.kind[a].compareTo(branches.kind[b]);
+            return byKind != 0 ? byKind : Double.compare(branches.ohm[a], branches.ohm[b]);
+        };
         Arrays.sort(joining, 0, count, kindThenOhm);
         int[] sorted = new int[count];
         for (int i = 0; i < count; i++) {

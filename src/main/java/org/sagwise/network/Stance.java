@@ -23,8 +23,7 @@ final class Stance {
      * A converter: its state, the branch of its output, the input current it draws (A), whether its
      * output is on, and then the emf behind its output resistance (V).
      */
-    record Converter(
-            ConverterState state, int outputBranch, double inputA, boolean outputOn, double emfV) {
+    record Converter(ConverterState state, int outputBranch, double inputA, boolean outputOn, double emfV) {
 
         Converter driving(ConverterState now, double ampere, double volt) {
             return new Converter(now, outputBranch, ampere, true, volt);

@@ -42,19 +42,18 @@ final class StarMesh {
      */
     static StarMesh of(List<Map<Integer, Double>> conductance) {
         StarMesh mesh = new StarMesh(conductance.size());
-        PriorityQueue<Queued> queue =
-                new PriorityQueue<>(
-                        (a, b) -> {
-                            int byDegree = Integer.compare(a.degree(), b.degree());
-                            return byDegree != 0 ? byDegree : Integer.compare(a.node(), b.node());
-                        });
+        PriorityQueue<Queued> queue = new PriorityQueue<>((a, b) -> {
+            int byDegree = Integer.compare(a.degree(), b.degree());
+            return byDegree != 0 ? byDegree : Integer.compare(a.node(), b.node());
+        });
         for (int node = 0; node < conductance.size(); node++) {
             queue.add(new Queued(node, conductance.get(node).size()));
         }
         boolean[] gone = new boolean[conductance.size()];
         while (!queue.isEmpty()) {
             Queued next = queue.poll();
-            if (!gone[next.node()] && next.degree() == conductance.get(next.node()).size()) {
+            if (!gone[next.node()]
+                    && next.degree() == conductance.get(next.node()).size()) {
                 if (next.degree() > MOST_SPARSE) {
                     mesh.takeOutAll(remaining(gone), conductance);
                     return mesh;
@@ -76,8 +75,7 @@ final class StarMesh {
         for (int row = 0; row < tangle.length; row++) {
             square[row] = new double[row];
             for (int column = 0; column < row; column++) {
-                square[row][column] =
-                        conductance.get(tangle[row]).getOrDefault(tangle[column], 0.0);
+                square[row][column] = conductance.get(tangle[row]).getOrDefault(tangle[column], 0.0);
             }
         }
         for (int last = tangle.length - 1; last >= 0; last--) {
@@ -94,8 +92,9 @@ final class StarMesh {
     }
 
     private static Star star(int[] tangle, double[] spokes, double total) {
-        int[] places =
-                IntStream.range(0, spokes.length).filter(place -> spokes[place] > 0).toArray();
+        int[] places = IntStream.range(0, spokes.length)
+                .filter(place -> spokes[place] > 0)
+                .toArray();
         return new Star(
                 tangle[spokes.length],
                 Arrays.stream(places).map(place -> tangle[place]).toArray(),
@@ -103,10 +102,10 @@ final class StarMesh {
                 total);
     }
 
-    private void takeOut(
-            int node, List<Map<Integer, Double>> conductance, PriorityQueue<Queued> queue) {
+    private void takeOut(int node, List<Map<Integer, Double>> conductance, PriorityQueue<Queued> queue) {
         Map<Integer, Double> spokes = conductance.get(node);
-        int[] neighbours = spokes.keySet().stream().mapToInt(Integer::intValue).sorted().toArray();
+        int[] neighbours =
+                spokes.keySet().stream().mapToInt(Integer::intValue).sorted().toArray();
         double[] siemens = new double[neighbours.length];
         double total = 0;
         for (int k = 0; k < neighbours.length; k++) {
@@ -136,8 +135,7 @@ final class StarMesh {
         double[] ampere = intoA.clone();
         for (Star star : stars) {
             for (int k = 0; k < star.neighbours().length; k++) {
-                ampere[star.neighbours()[k]] +=
-                        star.siemens()[k] / star.totalSiemens() * ampere[star.node()];
+                ampere[star.neighbours()[k]] += star.siemens()[k] / star.totalSiemens() * ampere[star.node()];
             }
         }
         double[] volt = new double[nodes];

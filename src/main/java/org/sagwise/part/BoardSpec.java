@@ -12,13 +12,7 @@ package org.sagwise.part;
  * @param outMaxV highest output voltage (V), above the lowest
  */
 public record BoardSpec(
-        Card card,
-        double powerW,
-        double efficiency,
-        double cutoffV,
-        double maxInputA,
-        double outMinV,
-        double outMaxV)
+        Card card, double powerW, double efficiency, double cutoffV, double maxInputA, double outMinV, double outMaxV)
         implements CatalogueEntry {
 
     public BoardSpec {

@@ -8,8 +8,7 @@ package org.sagwise.part;
  * @param areaM2 surface that loses heat (m²), above 0
  * @param heatTransferWPerM2K heat lost by convection and radiation together (W/(m²·K)), above 0
  */
-public record CellThermal(
-        double massKg, double specificHeatJPerKgK, double areaM2, double heatTransferWPerM2K) {
+public record CellThermal(double massKg, double specificHeatJPerKgK, double areaM2, double heatTransferWPerM2K) {
 
     /**
      * 10 W/(m²·K): still air, convection and radiation together; 5–15 is usual. From memory, no
@@ -26,8 +25,7 @@ public record CellThermal(
 
     /** A cell of this size and kind, bare in still air. */
     public static CellThermal of(CellFormat format, Chemistry chemistry) {
-        return new CellThermal(
-                format.massKg(), specificHeat(chemistry), format.areaM2(), STILL_AIR_W_PER_M2K);
+        return new CellThermal(format.massKg(), specificHeat(chemistry), format.areaM2(), STILL_AIR_W_PER_M2K);
     }
 
     /**

@@ -9,8 +9,7 @@ package org.sagwise.part;
  * @param limitV voltage that it holds at the end (V), above 0
  * @param taperA current at which it stops (A), below the charging current; 0: it never stops
  */
-public record ChargerSpec(Card card, double currentA, double limitV, double taperA)
-        implements CatalogueEntry {
+public record ChargerSpec(Card card, double currentA, double limitV, double taperA) implements CatalogueEntry {
 
     public ChargerSpec {
         Require.positive(currentA, "currentA");

@@ -9,8 +9,7 @@ package org.sagwise.part;
  * @param heatTransferWPerM2K heat lost by convection (W/(m²·K)), 0 or more
  * @param emissivity share of a black body's radiation, above 0, at most 1
  */
-public record CoilThermal(
-        double heatCapacityJPerK, double surfaceM2, double heatTransferWPerM2K, double emissivity) {
+public record CoilThermal(double heatCapacityJPerK, double surfaceM2, double heatTransferWPerM2K, double emissivity) {
 
     /** Stefan–Boltzmann constant (W/(m²·K⁴)), SI 2019. */
     public static final double STEFAN_BOLTZMANN = 5.670374419e-8;

@@ -26,13 +26,10 @@ public record CoilWinding(CoilWire wire, double wraps, double innerDiameterM, do
      *
      * @param wantedOhm wanted resistance (Ω), above 0
      */
-    public static OptionalDouble wrapsFor(
-            CoilWire wire, double innerDiameterM, double legsM, double wantedOhm) {
+    public static OptionalDouble wrapsFor(CoilWire wire, double innerDiameterM, double legsM, double wantedOhm) {
         Require.positive(wantedOhm, "wantedOhm");
         double woundM = wantedOhm / wire.ohmPerM() - legsM;
-        return woundM > 0
-                ? OptionalDouble.of(woundM / wrapM(wire, innerDiameterM))
-                : OptionalDouble.empty();
+        return woundM > 0 ? OptionalDouble.of(woundM / wrapM(wire, innerDiameterM)) : OptionalDouble.empty();
     }
 
     /**

@@ -36,8 +36,7 @@ public final class Entries<T extends CatalogueEntry> {
      * commands need few kinds of part. When fetching throws, so does the question, and the next one
      * fetches again.
      */
-    public static <T extends CatalogueEntry> Entries<T> whenAsked(
-            Supplier<? extends Collection<? extends T>> fetch) {
+    public static <T extends CatalogueEntry> Entries<T> whenAsked(Supplier<? extends Collection<? extends T>> fetch) {
         return new Entries<>(fetch);
     }
 
@@ -56,8 +55,7 @@ public final class Entries<T extends CatalogueEntry> {
         }
     }
 
-    private static <T extends CatalogueEntry> Map<String, T> filed(
-            Collection<? extends T> entries) {
+    private static <T extends CatalogueEntry> Map<String, T> filed(Collection<? extends T> entries) {
         Map<String, T> filed = new LinkedHashMap<>();
         for (T entry : entries) {
             if (filed.put(entry.id(), entry) != null) {

@@ -8,8 +8,7 @@ package org.sagwise.part;
  * @param ohm resistance when cold (Ω), 0 or more
  * @param meltingA2s melting integral ∫i²dt of a quick melt (A²s), above 0
  */
-public record FuseSpec(Card card, double ratingA, double ohm, double meltingA2s)
-        implements CatalogueEntry {
+public record FuseSpec(Card card, double ratingA, double ohm, double meltingA2s) implements CatalogueEntry {
 
     /** As {@link FuseMelting#LEAST_MELTING_RATIO}. */
     public static final double LEAST_MELTING_RATIO = FuseMelting.LEAST_MELTING_RATIO;

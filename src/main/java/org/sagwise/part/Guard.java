@@ -9,8 +9,7 @@ package org.sagwise.part;
  * @param underVoltageV cell voltage below which it opens (V)
  * @param overVoltageV cell voltage above which it opens (V), above the lower one
  */
-public record Guard(
-        double tripA, double tripS, double ohm, double underVoltageV, double overVoltageV) {
+public record Guard(double tripA, double tripS, double ohm, double underVoltageV, double overVoltageV) {
 
     public Guard {
         Require.positive(tripA, "tripA");

@@ -19,15 +19,12 @@ public record IecDesignation(char metalLetter, int diameterMm, int heightMm) {
      * @param greatestDiameterMm greatest diameter with tolerance and sleeve (mm), 1 or more
      * @param greatestHeightMm greatest height (mm), 1 or more
      */
-    public static IecDesignation ofRoundCell(
-            Chemistry chemistry, double greatestDiameterMm, double greatestHeightMm) {
+    public static IecDesignation ofRoundCell(Chemistry chemistry, double greatestDiameterMm, double greatestHeightMm) {
         if (!(greatestDiameterMm >= 1 && greatestHeightMm >= 1)) {
             throw new IllegalArgumentException("sizes must be 1 mm or more");
         }
         return new IecDesignation(
-                chemistry.metalLetter(),
-                (int) Math.ceil(greatestDiameterMm),
-                (int) Math.ceil(greatestHeightMm));
+                chemistry.metalLetter(), (int) Math.ceil(greatestDiameterMm), (int) Math.ceil(greatestHeightMm));
     }
 
     /** As printed on the cell. */

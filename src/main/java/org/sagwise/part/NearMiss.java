@@ -69,10 +69,7 @@ public final class NearMiss {
             for (int j = 1; j <= b.length(); j++) {
                 int change = a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1;
                 row[j] = Math.min(Math.min(row[j - 1], last[j]) + 1, last[j - 1] + change);
-                if (i > 1
-                        && j > 1
-                        && a.charAt(i - 1) == b.charAt(j - 2)
-                        && a.charAt(i - 2) == b.charAt(j - 1)) {
+                if (i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1)) {
                     row[j] = Math.min(row[j], beforeLast[j - 2] + 1);
                 }
             }

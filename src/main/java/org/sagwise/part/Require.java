@@ -32,8 +32,7 @@ final class Require {
     /** Returns {@code value} when it is above zero and at most one. */
     static double share(double value, String name) {
         if (!(value > 0 && value <= 1)) {
-            throw new IllegalArgumentException(
-                    name + " must be above 0 and at most 1 but is " + value);
+            throw new IllegalArgumentException(name + " must be above 0 and at most 1 but is " + value);
         }
         return value;
     }

@@ -203,8 +203,7 @@ public final class RestVoltageCurve {
         double rise = volts[i + 1] - volts[i];
         double first = width * slopes[i];
         double second = width * slopes[i + 1];
-        return first
-                + t * (2 * (3 * rise - 2 * first - second) + t * 3 * (first + second - 2 * rise));
+        return first + t * (2 * (3 * rise - 2 * first - second) + t * 3 * (first + second - 2 * rise));
     }
 
     /**

@@ -19,9 +19,7 @@ import java.util.stream.DoubleStream;
  */
 final class RestVoltageTables {
 
-    private static final double[] SHARES = {
-        0, 0.05, 0.10, 0.20, 0.30, 0.40, 0.50, 0.60, 0.70, 0.80, 0.90, 0.95
-    };
+    private static final double[] SHARES = {0, 0.05, 0.10, 0.20, 0.30, 0.40, 0.50, 0.60, 0.70, 0.80, 0.90, 0.95};
 
     /**
      * 2.8 Ah INR 18650, slow discharge and charge. Interpolated from the open data of Sunil,
@@ -29,8 +27,7 @@ final class RestVoltageTables {
      * Dynamic Programming</i>, IEEE Trans. Instrum. Meas., 2025. Published end: 4.1881 V.
      */
     private static final double[] INR = {
-        2.7027, 3.1943, 3.3500, 3.4840, 3.5849, 3.6538, 3.7355, 3.8374, 3.9198, 4.0186, 4.0827,
-        4.1069
+        2.7027, 3.1943, 3.3500, 3.4840, 3.5849, 3.6538, 3.7355, 3.8374, 3.9198, 4.0186, 4.0827, 4.1069
     };
 
     /**
@@ -39,8 +36,7 @@ final class RestVoltageTables {
      * no open table of a nickel-cobalt-aluminium cell was at hand. Published end: 4.1873 V.
      */
     private static final double[] NCR = {
-        2.651, 3.1765, 3.3142, 3.4819, 3.5793, 3.6486, 3.7220, 3.8302, 3.9243, 4.0211, 4.0900,
-        4.1129
+        2.651, 3.1765, 3.3142, 3.4819, 3.5793, 3.6486, 3.7220, 3.8302, 3.9243, 4.0211, 4.0900, 4.1129
     };
 
     /**
@@ -48,22 +44,19 @@ final class RestVoltageTables {
      * two plateaus near 4.0 and 4.1 V against lithium keep it higher in the middle. No open table
      * was found.
      */
-    private static final double[] IMR = {
-        3.00, 3.42, 3.55, 3.67, 3.75, 3.81, 3.86, 3.91, 3.96, 4.02, 4.09, 4.13
-    };
+    private static final double[] IMR = {3.00, 3.42, 3.55, 3.67, 3.75, 3.81, 3.86, 3.91, 3.96, 4.02, 4.09, 4.13};
 
     /**
      * Charges of {@link #IFR_VOLTS}: the usual tenths, and the published corners of the steep ends.
      */
     private static final double[] IFR_SHARES = {
-        0, 0.0033, 0.0117, 0.0267, 0.05, 0.10, 0.20, 0.30, 0.40, 0.50, 0.60, 0.70, 0.80, 0.90, 0.95,
-        0.9833, 0.995
+        0, 0.0033, 0.0117, 0.0267, 0.05, 0.10, 0.20, 0.30, 0.40, 0.50, 0.60, 0.70, 0.80, 0.90, 0.95, 0.9833, 0.995
     };
 
     /** LFP 18650, about 1.2 Ah; same source as {@link #INR}. Published end: 3.5981 V. */
     private static final double[] IFR_VOLTS = {
-        2.0102, 2.4177, 2.7405, 2.9299, 3.0721, 3.2029, 3.2413, 3.2778, 3.2948, 3.2991, 3.3032,
-        3.3163, 3.3371, 3.3411, 3.3429, 3.3511, 3.4180
+        2.0102, 2.4177, 2.7405, 2.9299, 3.0721, 3.2029, 3.2413, 3.2778, 3.2948, 3.2991, 3.3032, 3.3163, 3.3371, 3.3411,
+        3.3429, 3.3511, 3.4180
     };
 
     private static final double[] BELOW_EMPTY_CHARGE = {-0.12, -0.05};
@@ -101,11 +94,7 @@ final class RestVoltageTables {
      * The formula ends at 4.1029 V.
      */
     static double cobaltV(double s) {
-        return -1.031 * Math.exp(-35 * s)
-                + 3.685
-                + 0.2156 * s
-                - 0.1178 * s * s
-                + 0.3201 * s * s * s;
+        return -1.031 * Math.exp(-35 * s) + 3.685 + 0.2156 * s - 0.1178 * s * s + 0.3201 * s * s * s;
     }
 
     private static RestVoltageCurve extended(double[] charges, double[] volts, double fullV) {

@@ -23,9 +23,6 @@ public record TradeDesignation(String text, int diameterMm, int lengthMm) {
             return Optional.empty();
         }
         return Optional.of(
-                new TradeDesignation(
-                        text,
-                        Integer.parseInt(digits.group(1)),
-                        Integer.parseInt(digits.group(2))));
+                new TradeDesignation(text, Integer.parseInt(digits.group(1)), Integer.parseInt(digits.group(2))));
     }
 }

@@ -16,10 +16,9 @@ public final class WireLimits {
 
     private static final double[] AMPS = {0.53, 0.86, 1.4, 2.2, 3.5, 7, 9, 13, 18, 25, 30, 40};
 
-    private static final double[] LOG_AREAS =
-            Arrays.stream(GAUGES)
-                    .mapToDouble(n -> Math.log(new Gauge(n).size().areaM2()))
-                    .toArray();
+    private static final double[] LOG_AREAS = Arrays.stream(GAUGES)
+            .mapToDouble(n -> Math.log(new Gauge(n).size().areaM2()))
+            .toArray();
 
     private static final double[] LOG_AMPS = Arrays.stream(AMPS).map(Math::log).toArray();
 

@@ -1,15 +1,14 @@
 package org.sagwise.plan;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import org.sagwise.reading.MeterDisplay;
 import org.sagwise.reading.ProbeReading;
 import org.sagwise.reading.Readings;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
-
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
 
 /** The readings of a bench check, by which losses in the cell and on the way are told apart. */
 public enum CheckStep {
@@ -32,18 +31,15 @@ public enum CheckStep {
     }
 
     private static Optional<CheckStep> of(ProbeReading probes, Scenario scenario, boolean fired) {
-        Optional<PartKind> across =
-                scenario.part(probes.red().part())
-                        .filter(part -> isAcross(part, probes))
-                        .map(Part::kind);
+        Optional<PartKind> across = scenario.part(probes.red().part())
+                .filter(part -> isAcross(part, probes))
+                .map(Part::kind);
         if (across.isEmpty()) {
             return Optional.empty();
         }
         MeterDisplay display = probes.display();
         if (display instanceof MeterDisplay.Ohms ohms) {
-            return across.get() == PartKind.COIL && Double.isFinite(ohms.ohm())
-                    ? Optional.of(OHM)
-                    : Optional.empty();
+            return across.get() == PartKind.COIL && Double.isFinite(ohms.ohm()) ? Optional.of(OHM) : Optional.empty();
         }
         if (!(display instanceof MeterDisplay.Volts volts) || Double.isNaN(volts.volts())) {
             return Optional.empty();

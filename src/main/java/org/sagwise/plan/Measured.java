@@ -1,17 +1,16 @@
 package org.sagwise.plan;
 
-import org.sagwise.scenario.Link;
-import org.sagwise.scenario.Part;
-import org.sagwise.scenario.PartKind;
-import org.sagwise.scenario.Probes;
-import org.sagwise.scenario.Scenario;
-
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.sagwise.scenario.Link;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.PartKind;
+import org.sagwise.scenario.Probes;
+import org.sagwise.scenario.Scenario;
 
 /**
  * What follows from a {@link MeterCheck}: with I = U_coil / R_coil, internal resistance (U_rest −
@@ -29,11 +28,7 @@ import java.util.Optional;
  * @param blame share of each reading in the variance of the internal resistance
  */
 public record Measured(
-        MeterCheck check,
-        Estimate currentA,
-        Estimate internalOhm,
-        Estimate pathOhm,
-        Map<Reading, Double> blame) {
+        MeterCheck check, Estimate currentA, Estimate internalOhm, Estimate pathOhm, Map<Reading, Double> blame) {
 
     /** Capacity of a usual cell, where nobody says which, mAh: typical, from memory. */
     public static final double USUAL_CAPACITY_MAH = 2500;
@@ -132,18 +127,17 @@ public record Measured(
      * @param limitA continuous limit of the cell, A
      */
     public Scenario scenario(String title, double capacityMah, double limitA) {
-        Part cell =
-                Part.of(
-                        "A",
-                        PartKind.CELL,
-                        "rest_V",
-                        check.restV(),
-                        "internal_mohm",
-                        milli(internalOhm.value()),
-                        "capacity_mAh",
-                        capacityMah,
-                        "limit_A",
-                        limitA);
+        Part cell = Part.of(
+                "A",
+                PartKind.CELL,
+                "rest_V",
+                check.restV(),
+                "internal_mohm",
+                milli(internalOhm.value()),
+                "capacity_mAh",
+                capacityMah,
+                "limit_A",
+                limitA);
         Part button = Part.of("fire", PartKind.SWITCH, "closed_mohm", 0);
         Part coil = Part.of("coil", PartKind.COIL, "ohm", check.coilOhm());
         double halfMohm = milli(pathOhm.value() / 2);

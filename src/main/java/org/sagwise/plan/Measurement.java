@@ -58,9 +58,7 @@ public final class Measurement {
         note(found, !(check.coilV() > 0), Contradiction.COIL_NOT_POSITIVE);
         note(found, check.coilV() > check.cellV() + slack, Contradiction.COIL_ABOVE_CELL);
         note(found, !(check.coilOhm() > 0), Contradiction.OHM_NOT_POSITIVE);
-        return found.isEmpty()
-                ? new Answer.Agreed(Measured.of(settled(check)))
-                : new Answer.Refused(found);
+        return found.isEmpty() ? new Answer.Agreed(Measured.of(settled(check))) : new Answer.Refused(found);
     }
 
     private static void note(List<Contradiction> found, boolean holds, Contradiction which) {

@@ -11,13 +11,7 @@ package org.sagwise.plan;
  * @param voltsStep smallest step that the meter shows in volts, V
  * @param ohmStep smallest step that the meter shows in ohms, Ω
  */
-public record MeterCheck(
-        double restV,
-        double cellV,
-        double coilV,
-        double coilOhm,
-        double voltsStep,
-        double ohmStep) {
+public record MeterCheck(double restV, double cellV, double coilV, double coilOhm, double voltsStep, double ohmStep) {
 
     public MeterCheck {
         if (!(voltsStep >= 0) || !(ohmStep >= 0)) {

@@ -1,12 +1,11 @@
 package org.sagwise.plan;
 
+import java.util.Arrays;
+import java.util.stream.DoubleStream;
 import org.sagwise.reading.Bench;
 import org.sagwise.reading.Readings;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
-
-import java.util.Arrays;
-import java.util.stream.DoubleStream;
 
 /**
  * What a bench lacks most before current can go round on it. For benches that nothing is flagged

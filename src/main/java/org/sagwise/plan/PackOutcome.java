@@ -1,5 +1,6 @@
 package org.sagwise.plan;
 
+import java.util.Optional;
 import org.sagwise.part.Catalogue;
 import org.sagwise.reading.Bench;
 import org.sagwise.reading.CellReading;
@@ -8,8 +9,6 @@ import org.sagwise.reading.Readings;
 import org.sagwise.run.RunPlan;
 import org.sagwise.run.Runner;
 import org.sagwise.scenario.Scenario;
-
-import java.util.Optional;
 
 /**
  * What a layout of cells does for its one coil, to be set beside another one.
@@ -29,14 +28,10 @@ public record PackOutcome(double coilOhm, double coilV, double coilA, double cel
             return Optional.empty();
         }
         CoilReading coil = fired.coils().get(0);
-        double most = fired.cells().stream().mapToDouble(CellReading::currentA).max().orElse(0);
+        double most =
+                fired.cells().stream().mapToDouble(CellReading::currentA).max().orElse(0);
         return Optional.of(
-                new PackOutcome(
-                        coil.ohm(),
-                        Math.abs(coil.voltsV()),
-                        Math.abs(coil.currentA()),
-                        most,
-                        coil.powerW()));
+                new PackOutcome(coil.ohm(), Math.abs(coil.voltsV()), Math.abs(coil.currentA()), most, coil.powerW()));
     }
 
     /**

@@ -1,5 +1,6 @@
 package org.sagwise.plan;
 
+import java.util.List;
 import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.sagwise.part.Catalogue;
@@ -8,8 +9,6 @@ import org.sagwise.reading.CoilReading;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
-
-import java.util.List;
 
 /**
  * Finds the coil that takes given watts from a pack, at the instant of firing. Of the two coils
@@ -81,8 +80,7 @@ public final class SameWatts {
         return answer(scenario, coil, power, powerW);
     }
 
-    private static Answer answer(
-            Scenario scenario, String coil, UnivariateFunction power, double powerW) {
+    private static Answer answer(Scenario scenario, String coil, UnivariateFunction power, double powerW) {
         double sourceOhm = sourceOhm(power);
         if (Double.isNaN(sourceOhm)) {
             return new Answer.NoSingleCoil(Why.NO_POWER);
@@ -95,13 +93,12 @@ public final class SameWatts {
         if (powerW < power.value(MOST_OHM)) {
             return new Answer.NoSingleCoil(Why.NO_POWER);
         }
-        double logOhm =
-                new BrentSolver(1e-14, 1e-15)
-                        .solve(
-                                MOST_EVALUATIONS,
-                                log -> power.value(Math.exp(log)) - powerW,
-                                Math.log(least),
-                                Math.log(MOST_OHM));
+        double logOhm = new BrentSolver(1e-14, 1e-15)
+                .solve(
+                        MOST_EVALUATIONS,
+                        log -> power.value(Math.exp(log)) - powerW,
+                        Math.log(least),
+                        Math.log(MOST_OHM));
         double ohm = Math.exp(logOhm);
         return new Answer.Found(ohm, with(scenario, coil, ohm));
     }

@@ -61,12 +61,11 @@ public record Digits(Rule rule, int count, Zeros zeros) {
     }
 
     BigDecimal round(BigDecimal value) {
-        BigDecimal rounded =
-                switch (rule) {
-                    case SIGNIFICANT -> significant(value);
-                    case DECIMALS -> value.setScale(count, RoundingMode.HALF_UP);
-                    case ALL -> value;
-                };
+        BigDecimal rounded = switch (rule) {
+            case SIGNIFICANT -> significant(value);
+            case DECIMALS -> value.setScale(count, RoundingMode.HALF_UP);
+            case ALL -> value;
+        };
         BigDecimal kept = zeros == Zeros.DROPPED ? rounded.stripTrailingZeros() : rounded;
         return kept.scale() < 0 && kept.scale() > -LONGEST_ROW ? kept.setScale(0) : kept;
     }

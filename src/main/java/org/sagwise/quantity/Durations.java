@@ -21,8 +21,7 @@ public final class Durations {
     public static Parsed parse(String text, Locale locale) {
         Parsed parsed = new QuantityParser(locale).parse(text, Unit.SECOND);
         if (parsed instanceof Parsed.Value value && value.amount() < 0) {
-            return new Parsed.Refused(
-                    Parsed.Reason.NEGATIVE_DURATION, List.of(Parsed.Detail.word(text.strip())));
+            return new Parsed.Refused(Parsed.Reason.NEGATIVE_DURATION, List.of(Parsed.Detail.word(text.strip())));
         }
         return parsed;
     }
@@ -38,10 +37,7 @@ public final class Durations {
         double majors = Math.floor(wholeMinors / minorsInMajor);
         double rest = wholeMinors - majors * minorsInMajor;
         Digits whole = Digits.decimals(0);
-        String first =
-                format.number(Math.copySign(majors, seconds), whole) + (hours ? " h" : " min");
-        return rest == 0
-                ? first
-                : first + " " + format.number(rest, whole) + (hours ? " min" : " s");
+        String first = format.number(Math.copySign(majors, seconds), whole) + (hours ? " h" : " min");
+        return rest == 0 ? first : first + " " + format.number(rest, whole) + (hours ? " min" : " s");
     }
 }

@@ -40,15 +40,13 @@ final class HouseStyle {
 
     private static final Set<String> ZERO_SYMBOLS = Set.of("V", "A", "Ω", "W", "Wh", "s");
 
-    private static final Set<Unit> FLOWS =
-            Set.of(Unit.VOLT, Unit.AMPERE, Unit.WATT, Unit.WATT_HOUR);
+    private static final Set<Unit> FLOWS = Set.of(Unit.VOLT, Unit.AMPERE, Unit.WATT, Unit.WATT_HOUR);
 
     private static final double DUST = 1e-10;
 
     /** Built once: a bench prints hundreds of numbers for every picture. */
     private static final Map<Unit, List<Step>> LADDERS =
-            Stream.of(Unit.values())
-                    .collect(Collectors.toUnmodifiableMap(unit -> unit, HouseStyle::ladder));
+            Stream.of(Unit.values()).collect(Collectors.toUnmodifiableMap(unit -> unit, HouseStyle::ladder));
 
     private HouseStyle() {}
 
@@ -77,55 +75,36 @@ final class HouseStyle {
         Digits three = Digits.significant(3);
         Digits short3 = Digits.atMostSignificant(3);
         return switch (unit) {
-            case VOLT ->
-                    List.of(step(unit, "mV", 0, short3), step(unit, "V", 0.1, Digits.decimals(2)));
+            case VOLT -> List.of(step(unit, "mV", 0, short3), step(unit, "V", 0.1, Digits.decimals(2)));
             case AMPERE ->
-                    List.of(
-                            step(unit, "µA", 0, short3),
-                            step(unit, "mA", 0.1, short3),
-                            step(unit, "A", 0.1, three));
+                List.of(step(unit, "µA", 0, short3), step(unit, "mA", 0.1, short3), step(unit, "A", 0.1, three));
             case OHM ->
-                    List.of(
-                            step(unit, "µΩ", 0, short3),
-                            step(unit, "mΩ", 0.1, short3),
-                            step(unit, "Ω", 0.1, Digits.decimals(2)),
-                            step(unit, "Ω", 10, three),
-                            step(unit, "kΩ", 1, three),
-                            step(unit, "MΩ", 1, three));
-            case WATT ->
-                    List.of(
-                            step(unit, "mW", 0, short3),
-                            step(unit, "W", 0.1, three),
-                            step(unit, "kW", 1, three));
+                List.of(
+                        step(unit, "µΩ", 0, short3),
+                        step(unit, "mΩ", 0.1, short3),
+                        step(unit, "Ω", 0.1, Digits.decimals(2)),
+                        step(unit, "Ω", 10, three),
+                        step(unit, "kΩ", 1, three),
+                        step(unit, "MΩ", 1, three));
+            case WATT -> List.of(step(unit, "mW", 0, short3), step(unit, "W", 0.1, three), step(unit, "kW", 1, three));
             case WATT_HOUR ->
-                    List.of(
-                            step(unit, "mWh", 0, short3),
-                            step(unit, "Wh", 0.1, three),
-                            step(unit, "kWh", 1, three));
+                List.of(step(unit, "mWh", 0, short3), step(unit, "Wh", 0.1, three), step(unit, "kWh", 1, three));
             case AMPERE_HOUR ->
-                    List.of(
-                            step(unit, "mAh", 0, short3),
-                            step(unit, "mAh", 100, Digits.decimals(0)),
-                            step(unit, "Ah", 10, three));
+                List.of(
+                        step(unit, "mAh", 0, short3),
+                        step(unit, "mAh", 100, Digits.decimals(0)),
+                        step(unit, "Ah", 10, three));
             case CELSIUS -> List.of(step(unit, "°C", 0, Digits.decimals(0)));
             case KELVIN -> List.of(step(unit, "K", 0, short3));
             case METRE -> List.of(step(unit, "mm", 0, short3), step(unit, "m", 1, short3));
             case SQUARE_METRE -> List.of(step(unit, "mm²", 0, short3));
-            case SECOND ->
-                    List.of(
-                            step(unit, "ms", 0, short3),
-                            step(unit, "s", 0.1, Digits.atMostDecimals(1)));
+            case SECOND -> List.of(step(unit, "ms", 0, short3), step(unit, "s", 0.1, Digits.atMostDecimals(1)));
             case FRACTION ->
-                    List.of(
-                            step(unit, "%", 0, Digits.atMostDecimals(1)),
-                            step(unit, "%", 10, Digits.decimals(0)));
+                List.of(step(unit, "%", 0, Digits.atMostDecimals(1)), step(unit, "%", 10, Digits.decimals(0)));
             case AMPERE_SQUARED_SECOND -> List.of(step(unit, "A²s", 0, short3));
             case WATT_PER_SQUARE_METRE -> List.of(step(unit, "mW/mm²", 0, three));
             case KILOGRAM ->
-                    List.of(
-                            step(unit, "mg", 0, short3),
-                            step(unit, "g", 1, short3),
-                            step(unit, "kg", 1, short3));
+                List.of(step(unit, "mg", 0, short3), step(unit, "g", 1, short3), step(unit, "kg", 1, short3));
         };
     }
 

@@ -12,22 +12,21 @@ import java.util.Optional;
  */
 public record Measure(Unit unit, Scale scale) {
 
-    private static final Map<String, Measure> BY_ENDING =
-            Map.ofEntries(
-                    Map.entry("V", Measure.of(Unit.VOLT)),
-                    Map.entry("volts", Measure.of(Unit.VOLT)),
-                    Map.entry("A", Measure.of(Unit.AMPERE)),
-                    Map.entry("ohm", Measure.of(Unit.OHM)),
-                    Map.entry("mohm", Measure.of(Unit.OHM, "mΩ")),
-                    Map.entry("W", Measure.of(Unit.WATT)),
-                    Map.entry("Wh", Measure.of(Unit.WATT_HOUR)),
-                    Map.entry("Ah", Measure.of(Unit.AMPERE_HOUR)),
-                    Map.entry("mAh", Measure.of(Unit.AMPERE_HOUR, "mAh")),
-                    Map.entry("C", Measure.of(Unit.CELSIUS)),
-                    Map.entry("mm", Measure.of(Unit.METRE, "mm")),
-                    Map.entry("mm2", Measure.of(Unit.SQUARE_METRE, "mm²")),
-                    Map.entry("s", Measure.of(Unit.SECOND)),
-                    Map.entry("A2s", Measure.of(Unit.AMPERE_SQUARED_SECOND)));
+    private static final Map<String, Measure> BY_ENDING = Map.ofEntries(
+            Map.entry("V", Measure.of(Unit.VOLT)),
+            Map.entry("volts", Measure.of(Unit.VOLT)),
+            Map.entry("A", Measure.of(Unit.AMPERE)),
+            Map.entry("ohm", Measure.of(Unit.OHM)),
+            Map.entry("mohm", Measure.of(Unit.OHM, "mΩ")),
+            Map.entry("W", Measure.of(Unit.WATT)),
+            Map.entry("Wh", Measure.of(Unit.WATT_HOUR)),
+            Map.entry("Ah", Measure.of(Unit.AMPERE_HOUR)),
+            Map.entry("mAh", Measure.of(Unit.AMPERE_HOUR, "mAh")),
+            Map.entry("C", Measure.of(Unit.CELSIUS)),
+            Map.entry("mm", Measure.of(Unit.METRE, "mm")),
+            Map.entry("mm2", Measure.of(Unit.SQUARE_METRE, "mm²")),
+            Map.entry("s", Measure.of(Unit.SECOND)),
+            Map.entry("A2s", Measure.of(Unit.AMPERE_SQUARED_SECOND)));
 
     public Measure {
         if (!unit.scales().contains(scale)) {

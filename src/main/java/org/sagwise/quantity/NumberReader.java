@@ -1,7 +1,5 @@
 package org.sagwise.quantity;
 
-import org.sagwise.quantity.Parsed.Reason;
-
 import java.math.BigDecimal;
 import java.text.DecimalFormatSymbols;
 import java.text.Normalizer;
@@ -10,19 +8,18 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.sagwise.quantity.Parsed.Reason;
 
 /** Reads the number at the front of a text. */
 final class NumberReader {
 
     /** Sign, digits with marks and grouping spaces, exponent of at most three digits. */
     private static final Pattern NUMBER =
-            Pattern.compile(
-                    "([+-]?) ?((?:\\d{1,3}(?: \\d{3})+(?!\\d)|\\d[\\d.,']*|[.,]\\d+)(?:[.,]\\d+)?)"
-                            + "(?:[eE]([+-]?\\d{1,3})(?![\\d.,]))?");
+            Pattern.compile("([+-]?) ?((?:\\d{1,3}(?: \\d{3})+(?!\\d)|\\d[\\d.,']*|[.,]\\d+)(?:[.,]\\d+)?)"
+                    + "(?:[eE]([+-]?\\d{1,3})(?![\\d.,]))?");
 
     private static final Pattern ONE_MARK = Pattern.compile("(\\d*)([.,])(\\d*)");
-    private static final Pattern GROUPED =
-            Pattern.compile("\\d{1,3}(?:([.,' ])\\d{3})(?:\\1\\d{3})*(?:([.,])\\d+)?");
+    private static final Pattern GROUPED = Pattern.compile("\\d{1,3}(?:([.,' ])\\d{3})(?:\\1\\d{3})*(?:([.,])\\d+)?");
 
     private NumberReader() {}
 
@@ -92,8 +89,7 @@ final class NumberReader {
         String mark = grouped.group(2);
         String whole = mark == null ? body : body.substring(0, body.lastIndexOf(mark));
         String digits = whole.replace(grouped.group(1), "");
-        return Optional.of(
-                mark == null ? digits : digits + "." + body.substring(whole.length() + 1));
+        return Optional.of(mark == null ? digits : digits + "." + body.substring(whole.length() + 1));
     }
 
     /** Whether the only mark is this locale's thousands mark and stands where one would. */
@@ -111,9 +107,6 @@ final class NumberReader {
         double small = Double.parseDouble(body.replace(',', '.'));
         double large = Double.parseDouble(body.replaceAll("[.,]", ""));
         return Result.problem(
-                Reason.AMBIGUOUS_NUMBER,
-                body,
-                format.number(small, Digits.all()),
-                format.number(large, Digits.all()));
+                Reason.AMBIGUOUS_NUMBER, body, format.number(small, Digits.all()), format.number(large, Digits.all()));
     }
 }

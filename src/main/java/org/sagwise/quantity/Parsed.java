@@ -9,9 +9,7 @@ public sealed interface Parsed {
 
     /** The value, if there is one. */
     default OptionalDouble value() {
-        return this instanceof Value value
-                ? OptionalDouble.of(value.amount())
-                : OptionalDouble.empty();
+        return this instanceof Value value ? OptionalDouble.of(value.amount()) : OptionalDouble.empty();
     }
 
     /**

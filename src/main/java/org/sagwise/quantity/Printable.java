@@ -1,9 +1,8 @@
 package org.sagwise.quantity;
 
-import org.sagwise.quantity.QuantityFormat.Signs;
-
 import java.text.Normalizer;
 import java.util.Map;
+import org.sagwise.quantity.QuantityFormat.Signs;
 
 /**
  * Makes a text fit for a terminal: control characters that a file may have smuggled in do nothing,
@@ -11,42 +10,41 @@ import java.util.Map;
  */
 public final class Printable {
 
-    private static final Map<Integer, String> IN_LETTERS =
-            Map.ofEntries(
-                    Map.entry((int) 'Ω', "ohm"),
-                    Map.entry((int) '\u2126', "ohm"),
-                    Map.entry((int) 'µ', "u"),
-                    Map.entry((int) 'μ', "u"),
-                    Map.entry((int) '°', ""),
-                    Map.entry((int) '−', "-"),
-                    Map.entry((int) '–', "-"),
-                    Map.entry((int) '—', "-"),
-                    Map.entry((int) '·', "*"),
-                    Map.entry((int) '×', "x"),
-                    Map.entry((int) '±', "+/-"),
-                    Map.entry((int) '≈', "~"),
-                    Map.entry((int) '≤', "<="),
-                    Map.entry((int) '≥', ">="),
-                    Map.entry((int) '→', "->"),
-                    Map.entry((int) '›', ">"),
-                    Map.entry((int) '‹', "<"),
-                    Map.entry((int) '…', "..."),
-                    Map.entry((int) '²', "2"),
-                    Map.entry((int) '³', "3"),
-                    Map.entry((int) '½', "1/2"),
-                    Map.entry((int) '∞', "inf"),
-                    Map.entry((int) '„', "\""),
-                    Map.entry((int) '“', "\""),
-                    Map.entry((int) '”', "\""),
-                    Map.entry((int) '‘', "'"),
-                    Map.entry((int) '’', "'"),
-                    Map.entry((int) 'ä', "ae"),
-                    Map.entry((int) 'ö', "oe"),
-                    Map.entry((int) 'ü', "ue"),
-                    Map.entry((int) 'Ä', "Ae"),
-                    Map.entry((int) 'Ö', "Oe"),
-                    Map.entry((int) 'Ü', "Ue"),
-                    Map.entry((int) 'ß', "ss"));
+    private static final Map<Integer, String> IN_LETTERS = Map.ofEntries(
+            Map.entry((int) 'Ω', "ohm"),
+            Map.entry((int) '\u2126', "ohm"),
+            Map.entry((int) 'µ', "u"),
+            Map.entry((int) 'μ', "u"),
+            Map.entry((int) '°', ""),
+            Map.entry((int) '−', "-"),
+            Map.entry((int) '–', "-"),
+            Map.entry((int) '—', "-"),
+            Map.entry((int) '·', "*"),
+            Map.entry((int) '×', "x"),
+            Map.entry((int) '±', "+/-"),
+            Map.entry((int) '≈', "~"),
+            Map.entry((int) '≤', "<="),
+            Map.entry((int) '≥', ">="),
+            Map.entry((int) '→', "->"),
+            Map.entry((int) '›', ">"),
+            Map.entry((int) '‹', "<"),
+            Map.entry((int) '…', "..."),
+            Map.entry((int) '²', "2"),
+            Map.entry((int) '³', "3"),
+            Map.entry((int) '½', "1/2"),
+            Map.entry((int) '∞', "inf"),
+            Map.entry((int) '„', "\""),
+            Map.entry((int) '“', "\""),
+            Map.entry((int) '”', "\""),
+            Map.entry((int) '‘', "'"),
+            Map.entry((int) '’', "'"),
+            Map.entry((int) 'ä', "ae"),
+            Map.entry((int) 'ö', "oe"),
+            Map.entry((int) 'ü', "ue"),
+            Map.entry((int) 'Ä', "Ae"),
+            Map.entry((int) 'Ö', "Oe"),
+            Map.entry((int) 'Ü', "Ue"),
+            Map.entry((int) 'ß', "ss"));
 
     private static final int LAST_ASCII = 0x7e;
 
@@ -78,8 +76,7 @@ public final class Printable {
                     Character.FORMAT,
                     Character.LINE_SEPARATOR,
                     Character.PARAGRAPH_SEPARATOR,
-                    Character.SURROGATE ->
-                    true;
+                    Character.SURROGATE -> true;
             default -> false;
         };
     }
@@ -90,9 +87,8 @@ public final class Printable {
     }
 
     private static String withoutMarks(int sign) {
-        String letters =
-                Normalizer.normalize(Character.toString(sign), Normalizer.Form.NFKD)
-                        .replaceAll("[^\\x20-\\x7e]", "");
+        String letters = Normalizer.normalize(Character.toString(sign), Normalizer.Form.NFKD)
+                .replaceAll("[^\\x20-\\x7e]", "");
         return letters.isEmpty() ? "?" : letters;
     }
 }

@@ -64,10 +64,7 @@ public record QuantityFormat(Locale locale, Signs signs) {
             return number(value, digits);
         }
         String symbol = signs == Signs.PRINT ? scale.symbol() : scale.plain();
-        String number =
-                Double.isFinite(value)
-                        ? number(scale.exactFromUnit(value), digits)
-                        : number(value, digits);
+        String number = Double.isFinite(value) ? number(scale.exactFromUnit(value), digits) : number(value, digits);
         return symbol.isEmpty() ? number : number + " " + symbol;
     }
 
@@ -85,18 +82,16 @@ public record QuantityFormat(Locale locale, Signs signs) {
 
     private String number(BigDecimal value, Digits digits) {
         BigDecimal rounded = digits.round(value);
-        String unsigned =
-                isUnwieldy(rounded)
-                        ? value.abs().stripTrailingZeros().toString()
-                        : rounded.abs().toPlainString();
+        String unsigned = isUnwieldy(rounded)
+                ? value.abs().stripTrailingZeros().toString()
+                : rounded.abs().toPlainString();
         char mark = DecimalFormatSymbols.getInstance(locale).getDecimalSeparator();
         return (rounded.signum() < 0 ? minus() : "") + unsigned.replace('.', mark);
     }
 
     /** Whether a row of zeros would be longer than anyone reads. */
     private static boolean isUnwieldy(BigDecimal value) {
-        return value.precision() - value.scale() > Digits.LONGEST_ROW
-                || value.scale() > Digits.LONGEST_ROW;
+        return value.precision() - value.scale() > Digits.LONGEST_ROW || value.scale() > Digits.LONGEST_ROW;
     }
 
     private String minus() {

@@ -1,15 +1,14 @@
 package org.sagwise.quantity;
 
-import org.sagwise.quantity.Parsed.Detail;
-import org.sagwise.quantity.Parsed.Reason;
-import org.sagwise.quantity.Parsed.Refused;
-
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.sagwise.quantity.Parsed.Detail;
+import org.sagwise.quantity.Parsed.Reason;
+import org.sagwise.quantity.Parsed.Refused;
 
 /**
  * Reads quantities as people write them: {@code 0.3}, {@code 300 mΩ}, {@code 0.3 ohm}, {@code 0,30
@@ -64,9 +63,7 @@ public record QuantityParser(Locale locale) {
             return strangeUnit(read.rest(), bare);
         }
         double value = scale.get().toUnit(read.number());
-        return Double.isFinite(value)
-                ? new Parsed.Value(value + 0.0)
-                : refused(Reason.TOO_LARGE, bare, text);
+        return Double.isFinite(value) ? new Parsed.Value(value + 0.0) : refused(Reason.TOO_LARGE, bare, text);
     }
 
     /** Sums {@code 1 h 12 min 5 s}: ever smaller units, one sign in front of it all. */
@@ -96,9 +93,7 @@ public record QuantityParser(Locale locale) {
             rest = read.rest().substring(end).strip();
         }
         double seconds = text.startsWith("-") ? -total.doubleValue() : total.doubleValue();
-        return Double.isFinite(seconds)
-                ? new Parsed.Value(seconds + 0.0)
-                : refused(Reason.TOO_LARGE, bare, text);
+        return Double.isFinite(seconds) ? new Parsed.Value(seconds + 0.0) : refused(Reason.TOO_LARGE, bare, text);
     }
 
     private static boolean hasSign(String text) {
@@ -107,9 +102,7 @@ public record QuantityParser(Locale locale) {
 
     private static int endOfWord(String text) {
         int end = 0;
-        while (end < text.length()
-                && !Character.isDigit(text.charAt(end))
-                && !hasSign(text.substring(end))) {
+        while (end < text.length() && !Character.isDigit(text.charAt(end)) && !hasSign(text.substring(end))) {
             end++;
         }
         return end;

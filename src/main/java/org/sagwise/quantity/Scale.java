@@ -18,8 +18,7 @@ import java.util.Locale;
  * @param offset zero but for temperature scales
  * @param aliases further spellings that are read, never printed
  */
-public record Scale(
-        String symbol, String plain, BigDecimal factor, BigDecimal offset, List<String> aliases) {
+public record Scale(String symbol, String plain, BigDecimal factor, BigDecimal offset, List<String> aliases) {
 
     /** Digits that tell every double from its neighbours. */
     private static final MathContext ROUND_TRIP = new MathContext(17);

@@ -14,8 +14,7 @@ import java.util.ResourceBundle.Control;
  */
 public final class Texts {
 
-    private static final Control NO_FALLBACK =
-            Control.getNoFallbackControl(Control.FORMAT_PROPERTIES);
+    private static final Control NO_FALLBACK = Control.getNoFallbackControl(Control.FORMAT_PROPERTIES);
 
     private final ResourceBundle bundle;
     private final Locale locale;

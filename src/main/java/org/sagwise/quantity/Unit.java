@@ -65,10 +65,7 @@ public enum Unit {
             of("mm", "mm", "1e-3", "millimetre", "millimetres", "millimeter", "millimeters"),
             of("µm", "um", "1e-6")),
     /** Cross-section and surface; written in square millimetres. */
-    SQUARE_METRE(
-            of("m²", "m2", "1"),
-            of("cm²", "cm2", "1e-4"),
-            of("mm²", "mm2", "1e-6", "sqmm", "mm^2")),
+    SQUARE_METRE(of("m²", "m2", "1"), of("cm²", "cm2", "1e-4"), of("mm²", "mm2", "1e-6", "sqmm", "mm^2")),
     /** Time. */
     SECOND(
             of("s", "s", "1", "sec", "secs", "second", "seconds", "Sekunde", "Sekunden"),
@@ -80,8 +77,7 @@ public enum Unit {
     /** Melting value of a fuse. */
     AMPERE_SQUARED_SECOND(of("A²s", "A2s", "1", "A^2s", "A² s", "A2 s")),
     /** Power on a surface. */
-    WATT_PER_SQUARE_METRE(
-            of("W/m²", "W/m2", "1"), of("mW/mm²", "mW/mm2", "1e3"), of("W/cm²", "W/cm2", "1e4")),
+    WATT_PER_SQUARE_METRE(of("W/m²", "W/m2", "1"), of("mW/mm²", "mW/mm2", "1e3"), of("W/cm²", "W/cm2", "1e4")),
     /** Mass. */
     KILOGRAM(of("kg", "kg", "1"), of("g", "g", "1e-3", "gram", "grams"), of("mg", "mg", "1e-6"));
 
@@ -124,7 +120,8 @@ public enum Unit {
         if (exact.isPresent()) {
             return exact;
         }
-        List<Scale> loose = scales.stream().filter(s -> s.isSpelledIgnoringCase(text)).toList();
+        List<Scale> loose =
+                scales.stream().filter(s -> s.isSpelledIgnoringCase(text)).toList();
         return loose.size() == 1 ? Optional.of(loose.get(0)) : Optional.empty();
     }
 

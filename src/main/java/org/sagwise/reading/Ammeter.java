@@ -1,14 +1,5 @@
 package org.sagwise.reading;
 
-import org.sagwise.network.Element;
-import org.sagwise.network.Network;
-import org.sagwise.network.NetworkSolver;
-import org.sagwise.network.OperatingPoint;
-import org.sagwise.reading.MeterDisplay.Refused;
-import org.sagwise.reading.MeterDisplay.Why;
-import org.sagwise.scenario.Part;
-import org.sagwise.scenario.PartKind;
-
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -17,6 +8,14 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.sagwise.network.Element;
+import org.sagwise.network.Network;
+import org.sagwise.network.NetworkSolver;
+import org.sagwise.network.OperatingPoint;
+import org.sagwise.reading.MeterDisplay.Refused;
+import org.sagwise.reading.MeterDisplay.Why;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.PartKind;
 
 /**
  * The meter in the hand on amps, which is nearly a wire. With its probes on the two ends of a joint
@@ -29,11 +28,9 @@ record Ammeter(HandMeter meter) {
     /** What the fuse of the meter bears, A: of a large range of hand meters, from memory. */
     static final double FUSE_A = 20;
 
-    private static final Set<PartKind> LOADS =
-            Set.of(PartKind.COIL, PartKind.RESISTOR, PartKind.BOARD);
+    private static final Set<PartKind> LOADS = Set.of(PartKind.COIL, PartKind.RESISTOR, PartKind.BOARD);
 
-    private static final Set<PartKind> SOURCES =
-            Set.of(PartKind.CELL, PartKind.SUPPLY, PartKind.CHARGER);
+    private static final Set<PartKind> SOURCES = Set.of(PartKind.CELL, PartKind.SUPPLY, PartKind.CHARGER);
 
     /** Currents below this count as none, A. */
     private static final double NONE_A = 1e-6;
@@ -63,7 +60,8 @@ record Ammeter(HandMeter meter) {
     private List<Integer> joints(Circuit circuit) {
         return IntStream.of(circuit.elementOfLink())
                 .filter(element -> element >= 0)
-                .filter(element -> isBetween(circuit.network().elements().get(element).nodes()))
+                .filter(element ->
+                        isBetween(circuit.network().elements().get(element).nodes()))
                 .boxed()
                 .toList();
     }
@@ -73,14 +71,8 @@ record Ammeter(HandMeter meter) {
         int[] elements = meter.now().elementOfLink();
         return IntStream.range(0, elements.length)
                 .filter(link -> elements[link] >= 0)
-                .filter(
-                        link ->
-                                isBetween(
-                                        meter.now()
-                                                .network()
-                                                .elements()
-                                                .get(elements[link])
-                                                .nodes()))
+                .filter(link -> isBetween(
+                        meter.now().network().elements().get(elements[link]).nodes()))
                 .findFirst();
     }
 
@@ -90,13 +82,11 @@ record Ammeter(HandMeter meter) {
 
     /** Whether other joints than these lead from probe to probe. */
     private boolean isJoinedWithout(Circuit circuit, List<Integer> joints) {
-        List<Element> others =
-                IntStream.of(circuit.elementOfLink())
-                        .filter(element -> element >= 0 && !joints.contains(element))
-                        .mapToObj(element -> circuit.network().elements().get(element))
-                        .toList();
-        OperatingPoint point =
-                NetworkSolver.solve(new Network(circuit.network().nodeCount(), others, List.of()));
+        List<Element> others = IntStream.of(circuit.elementOfLink())
+                .filter(element -> element >= 0 && !joints.contains(element))
+                .mapToObj(element -> circuit.network().elements().get(element))
+                .toList();
+        OperatingPoint point = NetworkSolver.solve(new Network(circuit.network().nodeCount(), others, List.of()));
         return point.island(meter.red()) == point.island(meter.black());
     }
 
@@ -106,11 +96,7 @@ record Ammeter(HandMeter meter) {
      */
     private Network inLine(Circuit circuit, List<Integer> joints) {
         List<Element> elements = new ArrayList<>(circuit.network().elements());
-        joints.forEach(
-                joint ->
-                        elements.set(
-                                joint,
-                                new Element.CurrentSource(meter.red(), meter.black(), NOTHING_A)));
+        joints.forEach(joint -> elements.set(joint, new Element.CurrentSource(meter.red(), meter.black(), NOTHING_A)));
         if (joints.isEmpty()) {
             elements.add(shunt(0));
         } else {
@@ -122,14 +108,11 @@ record Ammeter(HandMeter meter) {
 
     /** The meter, and a joint before it. */
     private Element shunt(double jointOhm) {
-        return new Element.Resistance(
-                meter.red(), meter.black(), jointOhm + MeterInput.handShuntOhm());
+        return new Element.Resistance(meter.red(), meter.black(), jointOhm + MeterInput.handShuntOhm());
     }
 
     private static double ohm(Circuit circuit, int joint) {
-        return circuit.network().elements().get(joint) instanceof Element.Resistance resistance
-                ? resistance.ohm()
-                : 0;
+        return circuit.network().elements().get(joint) instanceof Element.Resistance resistance ? resistance.ohm() : 0;
     }
 
     /** Which element the meter is. */

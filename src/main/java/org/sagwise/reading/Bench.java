@@ -1,5 +1,11 @@
 package org.sagwise.reading;
 
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Set;
 import org.sagwise.part.Catalogue;
 import org.sagwise.scenario.Joint;
 import org.sagwise.scenario.Link;
@@ -7,13 +13,6 @@ import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
-
-import java.util.Collections;
-import java.util.HashMap;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
-import java.util.Map;
-import java.util.Set;
 
 /**
  * A scenario with its catalogue values looked up: what can be asked for readings. Immutable to the

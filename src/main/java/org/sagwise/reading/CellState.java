@@ -9,8 +9,7 @@ package org.sagwise.reading;
  * @param temperatureC temperature, °C
  * @param guard what the small board inside a protected cell does
  */
-public record CellState(
-        double charge, double restV, double polarisationV, double temperatureC, Guard guard) {
+public record CellState(double charge, double restV, double polarisationV, double temperatureC, Guard guard) {
 
     /** What the small board inside a protected cell does; a plain cell's is always closed. */
     public enum Guard {

@@ -1,11 +1,10 @@
 package org.sagwise.reading;
 
-import org.sagwise.network.Network;
-import org.sagwise.scenario.TerminalRef;
-
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
+import org.sagwise.network.Network;
+import org.sagwise.scenario.TerminalRef;
 
 /**
  * A scenario at one moment as an electrical network, with the way back: which node a terminal is

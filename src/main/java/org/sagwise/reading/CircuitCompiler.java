@@ -1,18 +1,17 @@
 package org.sagwise.reading;
 
-import org.sagwise.network.Element;
-import org.sagwise.network.Network;
-import org.sagwise.scenario.Link;
-import org.sagwise.scenario.Part;
-import org.sagwise.scenario.PartKind;
-import org.sagwise.scenario.TerminalRef;
-
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.sagwise.network.Element;
+import org.sagwise.network.Network;
+import org.sagwise.scenario.Link;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.PartKind;
+import org.sagwise.scenario.TerminalRef;
 
 /** Turns a bench at one moment into an electrical network. */
 final class CircuitCompiler {
@@ -52,11 +51,8 @@ final class CircuitCompiler {
             if (bench.joins(link) && !states.broken().links().contains(i)) {
                 elementOfLink[i] = elements.size();
                 owners.add(Circuit.Owner.of(i));
-                elements.add(
-                        new Element.Resistance(
-                                nodeOf.get(link.from()),
-                                nodeOf.get(link.to()),
-                                bench.ohmOf(link, i, states)));
+                elements.add(new Element.Resistance(
+                        nodeOf.get(link.from()), nodeOf.get(link.to()), bench.ohmOf(link, i, states)));
             }
         }
         Network network = new Network(nodeCount, elements, references());
@@ -66,12 +62,11 @@ final class CircuitCompiler {
     /** A cell's can is its minus; a board's two minus terminals are one (common practice). */
     private void number(Part part) {
         for (TerminalRef terminal : part.terminals()) {
-            String twin =
-                    switch (terminal.terminal()) {
-                        case "can" -> "-";
-                        case "out-" -> "in-";
-                        default -> "";
-                    };
+            String twin = switch (terminal.terminal()) {
+                case "can" -> "-";
+                case "out-" -> "in-";
+                default -> "";
+            };
             nodeOf.put(terminal, twin.isEmpty() ? nodeCount++ : nodeOf.get(part.terminal(twin)));
         }
     }
@@ -101,13 +96,13 @@ final class CircuitCompiler {
             case RESISTOR -> resistance(part, part.numberOrDefault("ohm"));
             case METER -> resistance(part, MeterInput.ohmOf(part));
             case SUPPLY ->
-                    put(
-                            part,
-                            new Element.Source(
-                                    node(part, "+"),
-                                    node(part, "-"),
-                                    part.numberOrDefault("volts"),
-                                    part.numberOrDefault("internal_ohm")));
+                put(
+                        part,
+                        new Element.Source(
+                                node(part, "+"),
+                                node(part, "-"),
+                                part.numberOrDefault("volts"),
+                                part.numberOrDefault("internal_ohm")));
             case CHARGER, BOARD -> {
                 if (!states.broken().stopped().contains(part.id())) {
                     device(part);
@@ -143,10 +138,7 @@ final class CircuitCompiler {
 
     private void charger(Part part) {
         ResolvedParts.Charger charger = ResolvedParts.charger(part, bench.catalogue());
-        put(
-                part,
-                new Element.LimitedSource(
-                        node(part, "+"), node(part, "-"), charger.currentA(), charger.limitV()));
+        put(part, new Element.LimitedSource(node(part, "+"), node(part, "-"), charger.currentA(), charger.limitV()));
     }
 
     private void board(Part part) {

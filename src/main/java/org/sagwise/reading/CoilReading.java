@@ -10,10 +10,4 @@ package org.sagwise.reading;
  * @param powerW power, W
  * @param temperatureC temperature taken for the resistance, °C
  */
-public record CoilReading(
-        String id,
-        double ohm,
-        double voltsV,
-        double currentA,
-        double powerW,
-        double temperatureC) {}
+public record CoilReading(String id, double ohm, double voltsV, double currentA, double powerW, double temperatureC) {}

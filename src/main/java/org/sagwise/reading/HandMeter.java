@@ -1,17 +1,16 @@
 package org.sagwise.reading;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import org.sagwise.network.Element;
 import org.sagwise.network.Network;
 import org.sagwise.network.NetworkSolver;
 import org.sagwise.network.OperatingPoint;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Probes;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.OptionalInt;
-import java.util.function.UnaryOperator;
-import java.util.stream.Stream;
 
 /**
  * The meter in the hand. It never changes the bench: it is asked what it would show if it were put
@@ -27,12 +26,7 @@ final class HandMeter {
     private final int black;
     private final UnaryOperator<Circuit> prepared;
 
-    private HandMeter(
-            Bench bench,
-            States states,
-            Circuit circuit,
-            Probes probes,
-            UnaryOperator<Circuit> prepared) {
+    private HandMeter(Bench bench, States states, Circuit circuit, Probes probes, UnaryOperator<Circuit> prepared) {
         this.bench = bench;
         this.states = states;
         this.circuit = prepared.apply(circuit);
@@ -46,26 +40,21 @@ final class HandMeter {
      *
      * @param point the bench without the meter
      */
-    static ProbeReading read(
-            Bench bench, States states, Circuit circuit, OperatingPoint point, Probes probes) {
+    static ProbeReading read(Bench bench, States states, Circuit circuit, OperatingPoint point, Probes probes) {
         HandMeter meter = new HandMeter(bench, states, circuit, probes, UnaryOperator.identity());
         double voltsV = meter.voltsV(point);
-        MeterDisplay display =
-                switch (probes.mode()) {
-                    case VOLTS -> new MeterDisplay.Volts(voltsV);
-                    case AMPS -> new Ammeter(meter).read();
-                    case OHMS -> new Ohmmeter(meter).read();
-                };
+        MeterDisplay display = switch (probes.mode()) {
+            case VOLTS -> new MeterDisplay.Volts(voltsV);
+            case AMPS -> new Ammeter(meter).read();
+            case OHMS -> new Ohmmeter(meter).read();
+        };
         return new ProbeReading(probes.red(), probes.black(), probes.mode(), voltsV, display);
     }
 
     /** What a meter among the parts shows on ohms: the same as if it were in the hand. */
     static MeterDisplay ohms(Bench bench, States states, Circuit circuit, Part panel) {
         Probes probes = Probes.of(panel.terminal("red"), panel.terminal("black"));
-        return new Ohmmeter(
-                        new HandMeter(
-                                bench, states, circuit, probes, it -> without(it, panel.id())))
-                .read();
+        return new Ohmmeter(new HandMeter(bench, states, circuit, probes, it -> without(it, panel.id()))).read();
     }
 
     private static Circuit without(Circuit circuit, String part) {
@@ -91,11 +80,7 @@ final class HandMeter {
         }
         return red == black
                 ? 0
-                : NetworkSolver.solve(
-                                with(
-                                        circuit,
-                                        new Element.Resistance(
-                                                red, black, MeterInput.VOLTMETER_OHM)))
+                : NetworkSolver.solve(with(circuit, new Element.Resistance(red, black, MeterInput.VOLTMETER_OHM)))
                         .voltageV(red, black);
     }
 

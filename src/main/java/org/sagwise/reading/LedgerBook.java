@@ -1,11 +1,10 @@
 package org.sagwise.reading;
 
-import org.sagwise.scenario.PartKind;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
+import org.sagwise.scenario.PartKind;
 
 /** Books readings into a {@link Ledger}. */
 final class LedgerBook {

@@ -15,10 +15,4 @@ import org.sagwise.scenario.TerminalRef;
  * @param heatW power turned into heat, W
  */
 public record LinkReading(
-        int index,
-        TerminalRef from,
-        TerminalRef to,
-        double ohm,
-        double currentA,
-        double dropV,
-        double heatW) {}
+        int index, TerminalRef from, TerminalRef to, double ohm, double currentA, double dropV, double heatW) {}

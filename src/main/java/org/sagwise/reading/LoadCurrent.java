@@ -17,20 +17,17 @@ final class LoadCurrent {
 
     /** The largest sum of currents that fall through loads past one height, A; 0 without any. */
     static double of(List<PartReading> parts, Heights heights, Predicate<PartReading> isLoad) {
-        List<Span> spans =
-                parts.stream()
-                        .filter(isLoad)
-                        .filter(part -> part.currentA() != 0)
-                        .map(part -> Span.of(part, heights))
-                        .toList();
+        List<Span> spans = parts.stream()
+                .filter(isLoad)
+                .filter(part -> part.currentA() != 0)
+                .map(part -> Span.of(part, heights))
+                .toList();
         return spans.stream()
                 .mapToDouble(Span::middleV)
-                .map(
-                        heightV ->
-                                spans.stream()
-                                        .filter(span -> span.passes(heightV))
-                                        .mapToDouble(Span::currentA)
-                                        .sum())
+                .map(heightV -> spans.stream()
+                        .filter(span -> span.passes(heightV))
+                        .mapToDouble(Span::currentA)
+                        .sum())
                 .max()
                 .orElse(0);
     }
@@ -45,8 +42,7 @@ final class LoadCurrent {
         static Span of(PartReading part, Heights heights) {
             double first = heights.firstV(part.id());
             double second = first - part.voltsV();
-            return new Span(
-                    Math.min(first, second), Math.max(first, second), Math.abs(part.currentA()));
+            return new Span(Math.min(first, second), Math.max(first, second), Math.abs(part.currentA()));
         }
 
         double middleV() {

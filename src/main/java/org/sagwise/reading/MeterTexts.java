@@ -1,13 +1,12 @@
 package org.sagwise.reading;
 
+import java.util.Locale;
+import java.util.Optional;
 import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.quantity.Texts;
 import org.sagwise.quantity.Unit;
 import org.sagwise.scenario.Names;
 import org.sagwise.scenario.Scenario;
-
-import java.util.Locale;
-import java.util.Optional;
 
 /** What the meter in the hand shows, in words: on its display, and explained. */
 public final class MeterTexts {
@@ -33,9 +32,7 @@ public final class MeterTexts {
         } else if (display instanceof MeterDisplay.Amps amps) {
             return format.print(amps.currentA(), Unit.AMPERE);
         } else if (display instanceof MeterDisplay.Ohms ohms) {
-            return Double.isInfinite(ohms.ohm())
-                    ? texts.say("ohms.open.figure")
-                    : format.print(ohms.ohm(), Unit.OHM);
+            return Double.isInfinite(ohms.ohm()) ? texts.say("ohms.open.figure") : format.print(ohms.ohm(), Unit.OHM);
         }
         return format.print(Double.NaN, Unit.VOLT);
     }
@@ -59,11 +56,7 @@ public final class MeterTexts {
                     texts.locale());
         }
         return key(display)
-                .map(
-                        key ->
-                                texts.say(
-                                        key + ".text",
-                                        format.print(MeterInput.handShuntOhm(), Unit.OHM)))
+                .map(key -> texts.say(key + ".text", format.print(MeterInput.handShuntOhm(), Unit.OHM)))
                 .orElse("");
     }
 

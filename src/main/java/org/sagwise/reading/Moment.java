@@ -15,7 +15,6 @@ record Moment(Circuit circuit, OperatingPoint point, Readings readings) {
     static Moment of(Bench bench, States states, Press press) {
         Circuit circuit = CircuitCompiler.compile(bench, states, press);
         OperatingPoint point = NetworkSolver.solve(circuit.network());
-        return new Moment(
-                circuit, point, new ReadingTaker(bench, states, press, circuit, point).take());
+        return new Moment(circuit, point, new ReadingTaker(bench, states, press, circuit, point).take());
     }
 }

@@ -1,13 +1,12 @@
 package org.sagwise.reading;
 
+import java.util.Optional;
+import java.util.Set;
 import org.sagwise.network.Element;
 import org.sagwise.network.NetworkSolver;
 import org.sagwise.network.OperatingPoint;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
-
-import java.util.Optional;
-import java.util.Set;
 
 /**
  * The meter in the hand on ohms: a source of its own drives a small current between the probes, and
@@ -52,8 +51,7 @@ record Ohmmeter(HandMeter meter) {
 
     private OperatingPoint tested(Circuit circuit) {
         return NetworkSolver.solve(
-                HandMeter.with(
-                        circuit, new Element.Source(meter.red(), meter.black(), TEST_V, TEST_OHM)));
+                HandMeter.with(circuit, new Element.Source(meter.red(), meter.black(), TEST_V, TEST_OHM)));
     }
 
     /** The first source that carries current in the part of the bench where the probes are. */
@@ -69,10 +67,8 @@ record Ohmmeter(HandMeter meter) {
     private boolean isNear(Circuit circuit, OperatingPoint point, Part part) {
         return part.terminals().stream()
                 .map(circuit::node)
-                .anyMatch(
-                        node ->
-                                point.island(node) == point.island(meter.red())
-                                        || point.island(node) == point.island(meter.black()));
+                .anyMatch(node -> point.island(node) == point.island(meter.red())
+                        || point.island(node) == point.island(meter.black()));
     }
 
     private static boolean carries(double currentA) {

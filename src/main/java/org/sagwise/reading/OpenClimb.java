@@ -50,7 +50,6 @@ final class OpenClimb {
     }
 
     private boolean rises(Ways.Way way) {
-        return Math.abs(heightV.applyAsDouble(way.to()) - heightV.applyAsDouble(way.from()))
-                > SAME_V;
+        return Math.abs(heightV.applyAsDouble(way.to()) - heightV.applyAsDouble(way.from())) > SAME_V;
     }
 }

@@ -1,17 +1,15 @@
 package org.sagwise.reading;
 
-import org.sagwise.scenario.PartKind;
-
 import java.util.List;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
+import org.sagwise.scenario.PartKind;
 
 /** Adds up where the power of a bench comes from and where it goes. */
 final class PackBook {
 
     private static final Set<PartKind> LOADS = Set.of(PartKind.COIL, PartKind.RESISTOR);
-    private static final Set<PartKind> PATH =
-            Set.of(PartKind.SWITCH, PartKind.FUSE, PartKind.METER);
+    private static final Set<PartKind> PATH = Set.of(PartKind.SWITCH, PartKind.FUSE, PartKind.METER);
 
     private final Bench bench;
     private final List<CellReading> cells;
@@ -45,20 +43,15 @@ final class PackBook {
     PackReading write() {
         cells.forEach(cell -> source(cell.restV() * cell.currentA()));
         parts.forEach(this::source);
-        double path =
-                links.stream().mapToDouble(LinkReading::heatW).sum()
-                        + sum(part -> PATH.contains(part.kind()) ? part.powerW() : 0);
+        double path = links.stream().mapToDouble(LinkReading::heatW).sum()
+                + sum(part -> PATH.contains(part.kind()) ? part.powerW() : 0);
         return new PackReading(
                 givenW,
                 sum(part -> LOADS.contains(part.kind()) ? part.powerW() : 0),
                 cells.stream().mapToDouble(CellReading::heatW).sum(),
                 path,
                 chargingW,
-                sum(
-                        part ->
-                                part.kind() == PartKind.BOARD
-                                        ? part.powerW() - boardOutputW.applyAsDouble(part.id())
-                                        : 0),
+                sum(part -> part.kind() == PartKind.BOARD ? part.powerW() - boardOutputW.applyAsDouble(part.id()) : 0),
                 supplyHeatW,
                 LoadCurrent.of(parts, heights, this::isLoad));
     }

@@ -13,8 +13,7 @@ import org.sagwise.scenario.PartKind;
  * @param powerW the product of the two, W
  * @param state what state it is in
  */
-public record PartReading(
-        String id, PartKind kind, double currentA, double voltsV, double powerW, State state) {
+public record PartReading(String id, PartKind kind, double currentA, double voltsV, double powerW, State state) {
 
     /** States that a part can be found in. */
     public enum State {

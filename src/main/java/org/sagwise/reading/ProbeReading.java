@@ -14,5 +14,4 @@ import org.sagwise.scenario.TerminalRef;
  *     or the two are not joined by anything
  * @param display what it shows
  */
-public record ProbeReading(
-        TerminalRef red, TerminalRef black, MeterMode mode, double voltsV, MeterDisplay display) {}
+public record ProbeReading(TerminalRef red, TerminalRef black, MeterMode mode, double voltsV, MeterDisplay display) {}

@@ -1,5 +1,11 @@
 package org.sagwise.reading;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
 import org.sagwise.network.Finding;
 import org.sagwise.network.OperatingPoint;
 import org.sagwise.scenario.Link;
@@ -8,13 +14,6 @@ import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
-
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalInt;
 
 /** Reads the meters: turns an operating point into readings. */
 final class ReadingTaker {
@@ -35,31 +34,27 @@ final class ReadingTaker {
 
     Readings take() {
         Scenario scenario = bench.scenario();
-        List<CellReading> cells = bench.cells().values().stream().map(this::cell).toList();
-        List<PartReading> parts =
-                scenario.parts().stream()
-                        .filter(part -> part.kind() != PartKind.CELL)
-                        .map(this::part)
-                        .toList();
-        List<CoilReading> coils =
-                parts.stream()
-                        .filter(part -> part.kind() == PartKind.COIL)
-                        .map(this::coil)
-                        .toList();
+        List<CellReading> cells =
+                bench.cells().values().stream().map(this::cell).toList();
+        List<PartReading> parts = scenario.parts().stream()
+                .filter(part -> part.kind() != PartKind.CELL)
+                .map(this::part)
+                .toList();
+        List<CoilReading> coils = parts.stream()
+                .filter(part -> part.kind() == PartKind.COIL)
+                .map(this::coil)
+                .toList();
         List<LinkReading> links = new ArrayList<>();
         for (int i = 0; i < scenario.links().size(); i++) {
             links.add(link(scenario.links().get(i), i));
         }
-        PackReading pack =
-                new PackBook(bench, cells, parts, links, this::boardOutputW, this::firstV).write();
+        PackReading pack = new PackBook(bench, cells, parts, links, this::boardOutputW, this::firstV).write();
         Map<TerminalRef, Double> nodes = new LinkedHashMap<>();
         Map<TerminalRef, Integer> islands = new LinkedHashMap<>();
-        circuit.nodeOf()
-                .forEach(
-                        (terminal, node) -> {
-                            nodes.put(terminal, point.potentialV(node));
-                            islands.put(terminal, point.island(node));
-                        });
+        circuit.nodeOf().forEach((terminal, node) -> {
+            nodes.put(terminal, point.potentialV(node));
+            islands.put(terminal, point.island(node));
+        });
         return new Readings(
                 scenario.title(),
                 press == Press.HELD,
@@ -152,13 +147,7 @@ final class ReadingTaker {
         double dropV = point.voltageV(circuit.node(link.from()), circuit.node(link.to()));
         double heatW = ohm == 0 || element < 0 ? 0 : currentA * currentA * ohm;
         return new LinkReading(
-                index,
-                link.from(),
-                link.to(),
-                ohm,
-                currentA,
-                ohm == 0 && !Double.isNaN(dropV) ? 0 : dropV,
-                heatW);
+                index, link.from(), link.to(), ohm, currentA, ohm == 0 && !Double.isNaN(dropV) ? 0 : dropV, heatW);
     }
 
     private double boardOutputW(String id) {
@@ -168,9 +157,7 @@ final class ReadingTaker {
         }
         double currentA = point.outputCurrentA(element.getAsInt());
         Part part = bench.part(id);
-        double voltsV =
-                point.voltageV(
-                        circuit.node(part.terminal("out+")), circuit.node(part.terminal("out-")));
+        double voltsV = point.voltageV(circuit.node(part.terminal("out+")), circuit.node(part.terminal("out-")));
         return currentA == 0 ? 0 : currentA * voltsV;
     }
 
@@ -180,19 +167,14 @@ final class ReadingTaker {
     }
 
     private Optional<ProbeReading> probes() {
-        return bench.scenario()
-                .probes()
-                .map(probes -> HandMeter.read(bench, states, circuit, point, probes));
+        return bench.scenario().probes().map(probes -> HandMeter.read(bench, states, circuit, point, probes));
     }
 
     private Map<String, MeterDisplay> ohmmeters() {
         Map<String, MeterDisplay> displays = new LinkedHashMap<>();
         bench.scenario().partsOf(PartKind.METER).stream()
                 .filter(MeterMode.OHMS::isOf)
-                .forEach(
-                        meter ->
-                                displays.put(
-                                        meter.id(), HandMeter.ohms(bench, states, circuit, meter)));
+                .forEach(meter -> displays.put(meter.id(), HandMeter.ohms(bench, states, circuit, meter)));
         return displays;
     }
 
@@ -201,12 +183,11 @@ final class ReadingTaker {
     }
 
     private Notice notice(Finding finding) {
-        List<String> parts =
-                finding.elements().stream()
-                        .map(element -> circuit.owners().get(element).part())
-                        .filter(part -> !part.isEmpty())
-                        .distinct()
-                        .toList();
+        List<String> parts = finding.elements().stream()
+                .map(element -> circuit.owners().get(element).part())
+                .filter(part -> !part.isEmpty())
+                .distinct()
+                .toList();
         return new Notice(ElementStates.of(finding), parts);
     }
 }

@@ -1,10 +1,9 @@
 package org.sagwise.reading;
 
-import org.sagwise.scenario.TerminalRef;
-
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.sagwise.scenario.TerminalRef;
 
 /**
  * Everything that can be measured on a bench at one moment. Screens, command line, lessons and

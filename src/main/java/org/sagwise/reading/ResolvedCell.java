@@ -1,5 +1,6 @@
 package org.sagwise.reading;
 
+import java.util.OptionalDouble;
 import org.sagwise.part.Catalogue;
 import org.sagwise.part.CellFormat;
 import org.sagwise.part.CellResistance;
@@ -11,8 +12,6 @@ import org.sagwise.part.Pulse;
 import org.sagwise.scenario.Keys;
 import org.sagwise.scenario.Part;
 
-import java.util.OptionalDouble;
-
 /**
  * A cell on the bench with its own keys laid over those of its model.
  *
@@ -22,8 +21,7 @@ import java.util.OptionalDouble;
  * @param start its state when the scenario begins
  * @param health share of the new capacity that is left, above 0, at most 1
  */
-public record ResolvedCell(
-        Part part, CellSpec spec, CellResistance resistance, CellState start, double health) {
+public record ResolvedCell(Part part, CellSpec spec, CellResistance resistance, CellState start, double health) {
 
     private static final double MILLI = 1e-3;
 
@@ -40,9 +38,7 @@ public record ResolvedCell(
         CellState start = start(part, spec, ambientC);
         boolean measured = part.keys().has("internal_mohm");
         CellResistance resistance =
-                measured
-                        ? CellResistance.measured(spec.internalOhm(), start.charge(), health)
-                        : spec.resistance();
+                measured ? CellResistance.measured(spec.internalOhm(), start.charge(), health) : spec.resistance();
         return new ResolvedCell(part, spec, resistance, start, health);
     }
 
@@ -67,14 +63,11 @@ public record ResolvedCell(
 
     private static CellSpec spec(Part part, Catalogue catalogue) {
         Keys keys = part.keys();
-        CellSpecBuilder builder =
-                part.model()
-                        .map(id -> model(id, catalogue).toBuilder())
-                        .orElseGet(
-                                () ->
-                                        CellSpec.builder(
-                                                chemistry(part.wordOrDefault("chemistry").get()),
-                                                format(part.wordOrDefault("format").get())));
+        CellSpecBuilder builder = part.model()
+                .map(id -> model(id, catalogue).toBuilder())
+                .orElseGet(() -> CellSpec.builder(
+                        chemistry(part.wordOrDefault("chemistry").get()),
+                        format(part.wordOrDefault("format").get())));
         keys.text("chemistry").ifPresent(word -> builder.chemistry(chemistry(word)));
         keys.text("format").ifPresent(word -> builder.format(format(word)));
         keys.number("internal_mohm").ifPresent(mohm -> builder.internalOhm(mohm * MILLI));
@@ -83,8 +76,7 @@ public record ResolvedCell(
         keys.number("charge_limit_A").ifPresent(builder::chargeLimitA);
         keys.number("full_V").ifPresent(builder::fullV);
         keys.number("cutoff_V").ifPresent(builder::cutoffV);
-        keys.number("pulse_A")
-                .ifPresent(amps -> builder.pulse(new Pulse(amps, keys.number("pulse_s", 1))));
+        keys.number("pulse_A").ifPresent(amps -> builder.pulse(new Pulse(amps, keys.number("pulse_s", 1))));
         keys.group("guard").ifPresent(guard -> guard(guard, builder));
         if (keys.has("claimed_A") || keys.has("claimed_mAh")) {
             builder.claim(new LabelClaim(keys.number("claimed_A"), ampereHours(keys)));
@@ -93,10 +85,7 @@ public record ResolvedCell(
     }
 
     private static CellSpec model(String id, Catalogue catalogue) {
-        return catalogue
-                .cells()
-                .find(id)
-                .orElseThrow(() -> new IllegalArgumentException("no cell model " + id));
+        return catalogue.cells().find(id).orElseThrow(() -> new IllegalArgumentException("no cell model " + id));
     }
 
     private static OptionalDouble ampereHours(Keys keys) {
@@ -106,10 +95,7 @@ public record ResolvedCell(
     }
 
     private static void guard(Keys guard, CellSpecBuilder builder) {
-        builder.usualGuard(
-                guard.number("trip_A", 0),
-                guard.number("trip_s", 0),
-                guard.number("mohm", 0) * MILLI);
+        builder.usualGuard(guard.number("trip_A", 0), guard.number("trip_s", 0), guard.number("mohm", 0) * MILLI);
     }
 
     private static Chemistry chemistry(String word) {
@@ -122,9 +108,7 @@ public record ResolvedCell(
 
     private static CellState start(Part part, CellSpec spec, double ambientC) {
         Keys keys = part.keys();
-        double charge =
-                keys.number("charge")
-                        .orElseGet(() -> spec.restCurve().chargeAt(keys.number("rest_V", 0)));
+        double charge = keys.number("charge").orElseGet(() -> spec.restCurve().chargeAt(keys.number("rest_V", 0)));
         double restV = keys.number("rest_V").orElseGet(() -> spec.restCurve().voltsAt(charge));
         return new CellState(
                 charge,

@@ -1,5 +1,6 @@
 package org.sagwise.reading;
 
+import java.util.Optional;
 import org.sagwise.part.Catalogue;
 import org.sagwise.part.CoilWinding;
 import org.sagwise.part.CoilWire;
@@ -7,8 +8,6 @@ import org.sagwise.part.Gauge;
 import org.sagwise.part.WireSize;
 import org.sagwise.scenario.Keys;
 import org.sagwise.scenario.Part;
-
-import java.util.Optional;
 
 /**
  * A coil on the bench.
@@ -25,12 +24,10 @@ public record ResolvedCoil(Part part, double ohm20, Optional<CoilWinding> windin
     private static final double MILLI = 1e-3;
 
     static ResolvedCoil of(Part part, Catalogue catalogue) {
-        Optional<CoilWinding> winding =
-                part.keys().group("wire").map(wire -> winding(wire, catalogue));
-        double ohm =
-                part.keys()
-                        .number("ohm")
-                        .orElseGet(() -> winding.map(CoilWinding::ohm).orElseThrow());
+        Optional<CoilWinding> winding = part.keys().group("wire").map(wire -> winding(wire, catalogue));
+        double ohm = part.keys()
+                .number("ohm")
+                .orElseGet(() -> winding.map(CoilWinding::ohm).orElseThrow());
         return new ResolvedCoil(part, ohm, winding);
     }
 
@@ -42,15 +39,12 @@ public record ResolvedCoil(Part part, double ohm20, Optional<CoilWinding> windin
 
     private static CoilWinding winding(Keys wire, Catalogue catalogue) {
         String alloy = wire.text("alloy").orElseThrow();
-        WireSize size =
-                wire.has("awg")
-                        ? new Gauge((int) wire.number("awg", 0)).size()
-                        : WireSize.ofDiameterMm(wire.number("diameter_mm", 0));
+        WireSize size = wire.has("awg")
+                ? new Gauge((int) wire.number("awg", 0)).size()
+                : WireSize.ofDiameterMm(wire.number("diameter_mm", 0));
         return new CoilWinding(
-                new CoilWire(
-                        catalogue.alloys().find(alloy).orElseThrow(),
-                        size.diameterM(),
-                        (int) wire.number("strands", 1)),
+                new CoilWire(catalogue.alloys().find(alloy).orElseThrow(), size.diameterM(), (int)
+                        wire.number("strands", 1)),
                 wire.number("wraps", 0),
                 wire.number("inner_mm", 0) * MILLI,
                 wire.number("legs_mm", 0) * MILLI);

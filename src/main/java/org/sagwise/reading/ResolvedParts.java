@@ -1,13 +1,12 @@
 package org.sagwise.reading;
 
+import java.util.Optional;
+import java.util.function.Supplier;
 import org.sagwise.part.BoardSpec;
 import org.sagwise.part.Catalogue;
 import org.sagwise.part.ChargerSpec;
 import org.sagwise.part.FuseSpec;
 import org.sagwise.scenario.Part;
-
-import java.util.Optional;
-import java.util.function.Supplier;
 
 /** Numbers of the parts that are neither cell nor coil: their own keys laid over their model. */
 public final class ResolvedParts {
@@ -36,12 +35,7 @@ public final class ResolvedParts {
      * @param outMaxV highest output voltage, V
      */
     public record Board(
-            double powerW,
-            double efficiency,
-            double cutoffV,
-            double maxInputA,
-            double outMinV,
-            double outMaxV) {}
+            double powerW, double efficiency, double cutoffV, double maxInputA, double outMinV, double outMaxV) {}
 
     /**
      * A charger as the network sees it.
@@ -57,10 +51,9 @@ public final class ResolvedParts {
 
     public static Fuse fuse(Part part, Catalogue catalogue) {
         Optional<FuseSpec> model = part.model().flatMap(catalogue.fuses()::find);
-        double ohm =
-                part.keys().has("mohm") || model.isEmpty()
-                        ? part.numberOrDefault("mohm") * MILLI
-                        : model.get().ohm();
+        double ohm = part.keys().has("mohm") || model.isEmpty()
+                ? part.numberOrDefault("mohm") * MILLI
+                : model.get().ohm();
         Optional<Double> own = boxed(part, "i2t_A2s");
         return new Fuse(
                 number(part, "rating_A", model.map(FuseSpec::ratingA)),
@@ -70,10 +63,9 @@ public final class ResolvedParts {
 
     public static Board board(Part part, Catalogue catalogue) {
         Optional<BoardSpec> model = part.model().flatMap(catalogue.boards()::find);
-        double efficiency =
-                part.keys().has("efficiency") || model.isEmpty()
-                        ? part.numberOrDefault("efficiency")
-                        : model.get().efficiency();
+        double efficiency = part.keys().has("efficiency") || model.isEmpty()
+                ? part.numberOrDefault("efficiency")
+                : model.get().efficiency();
         double outMinV = number(part, "out_min_V", model.map(BoardSpec::outMinV).or(bound(0)));
         return new Board(
                 number(part, "power_W", model.map(BoardSpec::powerW)),
@@ -83,26 +75,19 @@ public final class ResolvedParts {
                 outMinV,
                 Math.max(
                         outMinV,
-                        number(
-                                part,
-                                "out_max_V",
-                                model.map(BoardSpec::outMaxV).or(bound(UNBOUND)))));
+                        number(part, "out_max_V", model.map(BoardSpec::outMaxV).or(bound(UNBOUND)))));
     }
 
     public static Charger charger(Part part, Catalogue catalogue) {
         Optional<ChargerSpec> model = part.model().flatMap(catalogue.chargers()::find);
-        double limitV =
-                part.keys().has("limit_V") || model.isEmpty()
-                        ? part.numberOrDefault("limit_V")
-                        : model.get().limitV();
+        double limitV = part.keys().has("limit_V") || model.isEmpty()
+                ? part.numberOrDefault("limit_V")
+                : model.get().limitV();
         double currentA = number(part, "current_A", model.map(ChargerSpec::currentA));
         return new Charger(
                 currentA,
                 limitV,
-                number(
-                        part,
-                        "taper_A",
-                        model.map(ChargerSpec::taperA).or(bound(currentA * USUAL_TAPER))));
+                number(part, "taper_A", model.map(ChargerSpec::taperA).or(bound(currentA * USUAL_TAPER))));
     }
 
     /** Share of the charging current at which a charger usually stops: common practice. */

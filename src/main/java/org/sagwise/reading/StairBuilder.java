@@ -1,15 +1,14 @@
 package org.sagwise.reading;
 
-import org.sagwise.network.Element;
-import org.sagwise.network.OperatingPoint;
-import org.sagwise.scenario.Joint;
-import org.sagwise.scenario.PartKind;
-
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
+import org.sagwise.network.Element;
+import org.sagwise.network.OperatingPoint;
+import org.sagwise.scenario.Joint;
+import org.sagwise.scenario.PartKind;
 
 /** Builds the staircase of a moment along a way that may have been found at another moment. */
 final class StairBuilder {
@@ -54,11 +53,8 @@ final class StairBuilder {
         }
         List<Staircase.Lane> lanes = new ArrayList<>();
         for (StairTracer.Beside beside : tracer.beside(loop)) {
-            lanes.add(
-                    new Staircase.Lane(
-                            lane(beside),
-                            stepsBefore.get(beside.afterWay()),
-                            stepsBefore.get(beside.untilWay())));
+            lanes.add(new Staircase.Lane(
+                    lane(beside), stepsBefore.get(beside.afterWay()), stepsBefore.get(beside.untilWay())));
         }
         return measured(steps, lanes);
     }
@@ -98,7 +94,8 @@ final class StairBuilder {
 
     private boolean isGap(Ways.Way way) {
         Circuit.Owner owner = pathMoment.circuit().owners().get(way.element());
-        return !owner.part().isEmpty() && heightMoment.circuit().element(owner.part()).isEmpty();
+        return !owner.part().isEmpty()
+                && heightMoment.circuit().element(owner.part()).isEmpty();
     }
 
     private double ahead(int[] nodes, int from) {
@@ -172,18 +169,16 @@ final class StairBuilder {
         }
         double topV = afterV + emfV;
         return List.of(
-                step(Staircase.Kind.SAG, owner, beforeV, topV, currentA),
-                step(kind, owner, topV, afterV, currentA));
+                step(Staircase.Kind.SAG, owner, beforeV, topV, currentA), step(kind, owner, topV, afterV, currentA));
     }
 
     /** Current of the height moment, counted in the direction in which the stairs are walked. */
     private double currentAlong(Circuit.Owner owner, Ways.Way way, boolean forward) {
         Circuit heights = heightMoment.circuit();
         OperatingPoint point = heightMoment.point();
-        int element =
-                owner.link().isPresent()
-                        ? heights.elementOfLink()[owner.link().getAsInt()]
-                        : heights.element(owner.part()).orElse(-1);
+        int element = owner.link().isPresent()
+                ? heights.elementOfLink()[owner.link().getAsInt()]
+                : heights.element(owner.part()).orElse(-1);
         if (element < 0) {
             return 0;
         }
@@ -201,9 +196,7 @@ final class StairBuilder {
         PartKind kind = bench.part(owner.part()).kind();
         return switch (kind) {
             case SWITCH ->
-                    heightMoment.circuit().element(owner.part()).isPresent()
-                            ? Staircase.Kind.SWITCH
-                            : Staircase.Kind.GAP;
+                heightMoment.circuit().element(owner.part()).isPresent() ? Staircase.Kind.SWITCH : Staircase.Kind.GAP;
             case FUSE -> Staircase.Kind.FUSE;
             case METER -> Staircase.Kind.METER;
             case BOARD -> Staircase.Kind.BOARD;
@@ -222,11 +215,6 @@ final class StairBuilder {
     private static Staircase.Step step(
             Staircase.Kind kind, Circuit.Owner owner, double fromV, double toV, double currentA) {
         return new Staircase.Step(
-                kind,
-                owner.part(),
-                owner.part().isEmpty() ? owner.link() : OptionalInt.empty(),
-                fromV,
-                toV,
-                currentA);
+                kind, owner.part(), owner.part().isEmpty() ? owner.link() : OptionalInt.empty(), fromV, toV, currentA);
     }
 }

@@ -1,8 +1,5 @@
 package org.sagwise.reading;
 
-import org.sagwise.network.Element;
-import org.sagwise.scenario.PartKind;
-
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -12,6 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.sagwise.network.Element;
+import org.sagwise.scenario.PartKind;
 
 /**
  * Finds the way of the current: one loop through the load that takes most, then every cell and
@@ -52,20 +51,14 @@ final class StairTracer {
     List<Ways.Way> loop() {
         List<Ways.Way> flowing = start().map(this::around).orElse(List.of());
         return flowing.isEmpty()
-                ? new StillRing(ways)
-                        .through(loads())
-                        .map(this::fromReference)
-                        .orElseGet(this::openClimb)
+                ? new StillRing(ways).through(loads()).map(this::fromReference).orElseGet(this::openClimb)
                 : fromReference(flowing);
     }
 
     private List<Ways.Way> openClimb() {
         return moment.circuit().network().referencePreference().stream()
                 .findFirst()
-                .map(
-                        node ->
-                                new OpenClimb(ways, moment.point()::potentialV)
-                                        .from(ways.merged(node)))
+                .map(node -> new OpenClimb(ways, moment.point()::potentialV).from(ways.merged(node)))
                 .orElse(List.of());
     }
 
@@ -74,7 +67,8 @@ final class StairTracer {
     }
 
     private Optional<Ways.Way> start() {
-        double largest = ways.all().stream().mapToDouble(Ways.Way::currentA).max().orElse(0);
+        double largest =
+                ways.all().stream().mapToDouble(Ways.Way::currentA).max().orElse(0);
         Comparator<Ways.Way> byCurrent = Comparator.comparingDouble(Ways.Way::currentA);
         return ways.all().stream()
                 .filter(way -> isLoad(way) && way.isFlowing())
@@ -86,8 +80,7 @@ final class StairTracer {
     private double power(Ways.Way way) {
         return way.currentA()
                 * Math.abs(
-                        moment.point().potentialV(way.from())
-                                - moment.point().potentialV(way.to()));
+                        moment.point().potentialV(way.from()) - moment.point().potentialV(way.to()));
     }
 
     private boolean isLoad(Ways.Way way) {
@@ -167,12 +160,10 @@ final class StairTracer {
         List<Beside> found = new ArrayList<>();
         for (Ways.Way way : candidates()) {
             if (!used.contains(way.element())) {
-                lane(way, placeOf, loop.size())
-                        .ifPresent(
-                                lane -> {
-                                    found.add(lane);
-                                    lane.ways().forEach(part -> used.add(part.element()));
-                                });
+                lane(way, placeOf, loop.size()).ifPresent(lane -> {
+                    found.add(lane);
+                    lane.ways().forEach(part -> used.add(part.element()));
+                });
             }
         }
         return found;
@@ -183,9 +174,11 @@ final class StairTracer {
      * joint that carries much, such as a clip across the coil.
      */
     private List<Ways.Way> candidates() {
-        double largest = ways.all().stream().mapToDouble(Ways.Way::currentA).max().orElse(0);
+        double largest =
+                ways.all().stream().mapToDouble(Ways.Way::currentA).max().orElse(0);
         List<Ways.Way> flowing = ways.all().stream().filter(Ways.Way::isFlowing).toList();
-        List<Ways.Way> found = new ArrayList<>(flowing.stream().filter(this::isMain).toList());
+        List<Ways.Way> found =
+                new ArrayList<>(flowing.stream().filter(this::isMain).toList());
         flowing.stream()
                 .filter(way -> !isMain(way) && way.currentA() > LARGE_SHARE * largest)
                 .forEach(found::add);

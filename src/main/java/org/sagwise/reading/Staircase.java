@@ -53,8 +53,7 @@ public record Staircase(List<Step> steps, List<Lane> lanes, double lowestV, doub
      * @param toV potential after it, V
      * @param currentA current along the way, A
      */
-    public record Step(
-            Kind kind, String part, OptionalInt link, double fromV, double toV, double currentA) {
+    public record Step(Kind kind, String part, OptionalInt link, double fromV, double toV, double currentA) {
 
         /** How far it goes up, V; negative is down. */
         public double riseV() {

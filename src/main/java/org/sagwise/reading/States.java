@@ -42,6 +42,7 @@ public record States(
         return blownFuses.equals(other.blownFuses)
                 && broken.equals(other.broken)
                 && cells.keySet().stream()
-                        .allMatch(id -> cells.get(id).guard() == other.cells.get(id).guard());
+                        .allMatch(id ->
+                                cells.get(id).guard() == other.cells.get(id).guard());
     }
 }

@@ -38,9 +38,7 @@ final class StillRing {
                 }
             }
         }
-        return arrivedBy.containsKey(load.from())
-                ? Optional.of(closed(load, arrivedBy))
-                : Optional.empty();
+        return arrivedBy.containsKey(load.from()) ? Optional.of(closed(load, arrivedBy)) : Optional.empty();
     }
 
     private static List<Ways.Way> closed(Ways.Way load, Map<Integer, Ways.Way> arrivedBy) {

@@ -1,12 +1,11 @@
 package org.sagwise.reading;
 
-import org.sagwise.network.Element;
-
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.sagwise.network.Element;
 
 /**
  * The ways that current takes through a solved circuit: its nodes with ideal joints merged, and
@@ -97,10 +96,9 @@ final class Ways {
         if (a == b) {
             return;
         }
-        Way way =
-                currentA < 0
-                        ? new Way(index, b, a, -currentA, !rising)
-                        : new Way(index, a, b, Double.isNaN(currentA) ? 0 : currentA, rising);
+        Way way = currentA < 0
+                ? new Way(index, b, a, -currentA, !rising)
+                : new Way(index, a, b, Double.isNaN(currentA) ? 0 : currentA, rising);
         all.add(way);
         at.get(a).add(way);
         at.get(b).add(way);

@@ -1,13 +1,12 @@
 package org.sagwise.report;
 
+import java.util.List;
+import java.util.StringJoiner;
 import org.sagwise.reading.Press;
 import org.sagwise.run.CellMoment;
 import org.sagwise.run.CoilMoment;
 import org.sagwise.run.RunState;
 import org.sagwise.run.Trace;
-
-import java.util.List;
-import java.util.StringJoiner;
 
 /**
  * The course of a run as comma-separated values (RFC 4180), for a spreadsheet: one row for each
@@ -33,8 +32,7 @@ public final class RunCsv {
         StringJoiner heads = new StringJoiner(",");
         heads.add("time_s").add("fired");
         for (CellMoment cell : state.cells()) {
-            for (String quantity :
-                    List.of("rest_V", "terminal_V", "current_A", "charge", "temperature_C")) {
+            for (String quantity : List.of("rest_V", "terminal_V", "current_A", "charge", "temperature_C")) {
                 heads.add(cell.id() + "_" + quantity);
             }
         }

@@ -47,8 +47,7 @@ final class CellModel {
     /** Temperature after constant heat: exact, however long the step. */
     double warmed(double temperatureC, double heatW, double ambientC, double seconds) {
         double settled = ambientC + heatW / lossWPerK;
-        return settled
-                + (temperatureC - settled) * Math.exp(-seconds * lossWPerK / heatCapacityJPerK);
+        return settled + (temperatureC - settled) * Math.exp(-seconds * lossWPerK / heatCapacityJPerK);
     }
 
     /** The guard of a protected cell, or null. */

@@ -9,8 +9,7 @@ package org.sagwise.run;
  * @param temperatureC its temperature, dry and in still air, °C; NaN if only its ohms are known
  * @param peakC highest temperature so far, °C; NaN if only its ohms are known
  */
-public record CoilMoment(
-        String id, double voltsV, double currentA, double temperatureC, double peakC) {
+public record CoilMoment(String id, double voltsV, double currentA, double temperatureC, double peakC) {
 
     /** Power that arrives in it, W. */
     public double powerW() {

@@ -1,8 +1,7 @@
 package org.sagwise.run;
 
-import org.sagwise.part.CoilThermal;
-
 import java.util.function.DoubleUnaryOperator;
+import org.sagwise.part.CoilThermal;
 
 /**
  * A coil or a jumper that warms: one lump whose resistance follows its temperature.
@@ -15,12 +14,7 @@ import java.util.function.DoubleUnaryOperator;
  * @param meltingC where its metal melts, °C
  */
 record HotModel(
-        int index,
-        String name,
-        CoilThermal thermal,
-        DoubleUnaryOperator ohmAt,
-        double elsewhereOhm,
-        double meltingC) {
+        int index, String name, CoilThermal thermal, DoubleUnaryOperator ohmAt, double elsewhereOhm, double meltingC) {
 
     private static final double ZERO_C_IN_K = 273.15;
 
@@ -49,10 +43,7 @@ record HotModel(
     /** Share of a difference of temperature that is lost each second (1/s). */
     private double slope(double temperatureC) {
         double hot = temperatureC + ZERO_C_IN_K;
-        double radiation =
-                4 * thermal.emissivity() * CoilThermal.STEFAN_BOLTZMANN * hot * hot * hot;
-        return thermal.surfaceM2()
-                * (thermal.heatTransferWPerM2K() + radiation)
-                / thermal.heatCapacityJPerK();
+        double radiation = 4 * thermal.emissivity() * CoilThermal.STEFAN_BOLTZMANN * hot * hot * hot;
+        return thermal.surfaceM2() * (thermal.heatTransferWPerM2K() + radiation) / thermal.heatCapacityJPerK();
     }
 }

@@ -93,8 +93,7 @@ final class Integrator {
         double[] meanA = guessA.clone();
         Instant end = instant(wiring, next);
         for (int k = 0; k < meanA.length; k++) {
-            error.cell(
-                    model.cells.get(k), next, slots, k, meanA[k], now, end, seconds, ohmicOhm[k]);
+            error.cell(model.cells.get(k), next, slots, k, meanA[k], now, end, seconds, ohmicOhm[k]);
         }
         errorOfHot(error, x, next, now, end, seconds);
         note(next, end);
@@ -139,15 +138,12 @@ final class Integrator {
             double slowV = x[slots.cell(k, Slots.POLARISATION_V)];
             double gained = -guessA[k] * seconds / cell.capacityAs;
             double meanV = cell.curve.meanV(charge, charge + gained);
-            double bend =
-                    Math.abs(gained) > TINY_CHARGE
-                            ? (cell.curve.voltsAt(charge + gained) - meanV) / gained
-                            : 0.5 * cell.curve.slope(charge);
+            double bend = Math.abs(gained) > TINY_CHARGE
+                    ? (cell.curve.voltsAt(charge + gained) - meanV) / gained
+                    : 0.5 * cell.curve.slope(charge);
             double chargeOhm = bend * seconds / cell.capacityAs;
             double heatW = guessA[k] * (guessA[k] * now.cellOhm[k] + slowV);
-            double meanC =
-                    cell.warmed(
-                            x[slots.cell(k, Slots.CELL_C)], heatW, model.ambientC, 0.5 * seconds);
+            double meanC = cell.warmed(x[slots.cell(k, Slots.CELL_C)], heatW, model.ambientC, 0.5 * seconds);
             ohmicOhm[k] = cell.ohmicOhm(meanC, charge + 0.5 * gained);
             CellPolarisation slow = CellModel.slow(ohmicOhm[k]);
             double left = slow.meanLeft(seconds);
@@ -196,12 +192,10 @@ final class Integrator {
         double heatW = ampere * (ampere * (ohmicOhm[k] + cell.guardOhm) + meanSlowV);
         next[at + Slots.CHARGE] = charge - ampere * seconds / cell.capacityAs;
         next[at + Slots.POLARISATION_V] = slow.after(slowV, ampere, seconds);
-        next[at + Slots.CELL_C] =
-                cell.warmed(next[at + Slots.CELL_C], heatW, model.ambientC, seconds);
+        next[at + Slots.CELL_C] = cell.warmed(next[at + Slots.CELL_C], heatW, model.ambientC, seconds);
         if (ampere != 0) {
             double meanV = cell.curve.meanV(next[at + Slots.CHARGE], charge);
-            next[ampere * meanV > 0 ? slots.givenJ : slots.chargingJ] +=
-                    Math.abs(ampere * meanV) * seconds;
+            next[ampere * meanV > 0 ? slots.givenJ : slots.chargingJ] += Math.abs(ampere * meanV) * seconds;
             next[slots.cellHeatJ] += heatW * seconds;
         }
         GuardTimer.count(cell, next, at, ampere, seconds);
@@ -219,8 +213,7 @@ final class Integrator {
         }
     }
 
-    private void errorOfHot(
-            StepError error, double[] x, double[] next, Instant now, Instant end, double seconds) {
+    private void errorOfHot(StepError error, double[] x, double[] next, Instant now, Instant end, double seconds) {
         for (int k = 0; k < middleC.length; k++) {
             HotModel hot = hot(k);
             double before = rate(hot, hotA(now, k), hotC(x, k));

@@ -1,5 +1,9 @@
 package org.sagwise.run;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import org.sagwise.part.Ageing;
 import org.sagwise.part.Catalogue;
 import org.sagwise.part.CellResistance;
@@ -7,11 +11,6 @@ import org.sagwise.reading.Bench;
 import org.sagwise.reading.ResolvedCell;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Scenario;
-
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
 
 /**
  * How the cells of a pack age together: run down, charged again to where they began, and so on.
@@ -35,8 +34,7 @@ public final class LifeTogether {
      * @param health share of the new capacity that each cell has left, by its id
      * @param left charge that each cell is left with when the first one stops the run, by its id
      */
-    public record Age(
-            int cycles, double firedS, Map<String, Double> health, Map<String, Double> left) {}
+    public record Age(int cycles, double firedS, Map<String, Double> health, Map<String, Double> left) {}
 
     /**
      * The course of a pack's life.
@@ -44,8 +42,7 @@ public final class LifeTogether {
      * @param cycles how many cycles, above 0
      * @param blocks into how many blocks they are divided, above 0
      */
-    public static List<Age> course(
-            Scenario scenario, Catalogue catalogue, RunPlan plan, int cycles, int blocks) {
+    public static List<Age> course(Scenario scenario, Catalogue catalogue, RunPlan plan, int cycles, int blocks) {
         List<Age> course = new ArrayList<>();
         Scenario aged = scenario;
         for (int block = 0; block <= blocks; block++) {
@@ -93,8 +90,7 @@ public final class LifeTogether {
         if (!part.keys().has("internal_mohm")) {
             return aged;
         }
-        double growth =
-                CellResistance.healthFactor(health) / CellResistance.healthFactor(cell.health());
+        double growth = CellResistance.healthFactor(health) / CellResistance.healthFactor(cell.health());
         return aged.with("internal_mohm", growth * part.keys().number("internal_mohm", 0));
     }
 
@@ -105,7 +101,6 @@ public final class LifeTogether {
     }
 
     private static boolean isWornOut(Scenario scenario) {
-        return scenario.parts().stream()
-                .anyMatch(part -> part.keys().number("health", 1) <= LEAST_HEALTH);
+        return scenario.parts().stream().anyMatch(part -> part.keys().number("health", 1) <= LEAST_HEALTH);
     }
 }

@@ -1,13 +1,12 @@
 package org.sagwise.run;
 
-import org.sagwise.reading.Bench;
-import org.sagwise.reading.Press;
-import org.sagwise.run.RunEvent.Kind;
-
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.sagwise.reading.Bench;
+import org.sagwise.reading.Press;
+import org.sagwise.run.RunEvent.Kind;
 
 /**
  * What goes wrong, and how soon, if nobody does anything: the button held, as a jammed one is, or
@@ -64,11 +63,9 @@ public record Outlook(Press press, double lookedS, List<Stage> stages) {
             one.keySet().forEach(key -> found.computeIfAbsent(key, k -> stage(k, usual, all)));
         }
         List<Stage> sorted = new ArrayList<>(found.values());
-        sorted.sort(
-                (a, b) ->
-                        a.usualS() == b.usualS()
-                                ? Double.compare(a.earliestS(), b.earliestS())
-                                : Double.compare(a.usualS(), b.usualS()));
+        sorted.sort((a, b) -> a.usualS() == b.usualS()
+                ? Double.compare(a.earliestS(), b.earliestS())
+                : Double.compare(a.usualS(), b.usualS()));
         double lookedS = courses.stream().mapToDouble(Course::lookedS).min().orElse(LOOKED_S);
         return new Outlook(press, lookedS, sorted);
     }

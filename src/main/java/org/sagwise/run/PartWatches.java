@@ -3,12 +3,11 @@ package org.sagwise.run;
 import static org.sagwise.run.Watch.Side.ABOVE;
 import static org.sagwise.run.Watch.Side.BELOW;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.sagwise.network.ChargerState;
 import org.sagwise.network.ConverterState;
 import org.sagwise.run.RunEvent.Kind;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /** What is looked out for at coils, wires, fuses, chargers and boards. */
 final class PartWatches {
@@ -33,8 +32,7 @@ final class PartWatches {
         return watches.all;
     }
 
-    private void add(
-            Kind kind, String part, int place, Watch.Sight s, double limit, Watch.Side to) {
+    private void add(Kind kind, String part, int place, Watch.Sight s, double limit, Watch.Side to) {
         all.add(Watch.on(kind, part, place, s, limit, to));
     }
 
@@ -43,18 +41,13 @@ final class PartWatches {
             int place = k;
             String id = model.coils.get(k).part().id();
             model.limitW(id)
-                    .ifPresent(
-                            limitW ->
-                                    add(
-                                            Kind.COIL_OVER_LIMIT,
-                                            id,
-                                            place,
-                                            (x, now, p) ->
-                                                    now.coilA[place]
-                                                            * now.coilA[place]
-                                                            * now.coilOhm[place],
-                                            limitW,
-                                            ABOVE));
+                    .ifPresent(limitW -> add(
+                            Kind.COIL_OVER_LIMIT,
+                            id,
+                            place,
+                            (x, now, p) -> now.coilA[place] * now.coilA[place] * now.coilOhm[place],
+                            limitW,
+                            ABOVE));
         }
         for (int k = 0; k < model.hotCoils.size(); k++) {
             int slot = model.slots.coil(k, Slots.HOT_C);
@@ -77,16 +70,15 @@ final class PartWatches {
             int place = k;
             int slot = model.slots.fuse(k);
             RunModel.FuseModel fuse = model.fuses.get(k);
-            all.add(
-                    new Watch(
-                            Kind.FUSE_BLOWN,
-                            fuse.id(),
-                            k,
-                            (x, now, p) -> x[slot],
-                            1,
-                            ABOVE,
-                            (x, now, p) -> Math.abs(now.fuseA[place]),
-                            fuse.melting().ratingA()));
+            all.add(new Watch(
+                    Kind.FUSE_BLOWN,
+                    fuse.id(),
+                    k,
+                    (x, now, p) -> x[slot],
+                    1,
+                    ABOVE,
+                    (x, now, p) -> Math.abs(now.fuseA[place]),
+                    fuse.melting().ratingA()));
         }
     }
 
@@ -95,21 +87,18 @@ final class PartWatches {
             int place = k;
             RunModel.ChargerModel charger = model.chargers.get(k);
             Watch.Sight holding =
-                    (x, now, p) ->
-                            now.chargers[place] == ChargerState.CONSTANT_VOLTAGE
-                                            && now.chargerA[place] > 0
-                                    ? now.chargerA[place]
-                                    : Double.NaN;
-            all.add(
-                    new Watch(
-                            Kind.CHARGER_HOLDS_VOLTAGE,
-                            charger.id(),
-                            k,
-                            holding,
-                            0,
-                            ABOVE,
-                            (x, now, p) -> charger.charger().limitV(),
-                            charger.charger().limitV()));
+                    (x, now, p) -> now.chargers[place] == ChargerState.CONSTANT_VOLTAGE && now.chargerA[place] > 0
+                            ? now.chargerA[place]
+                            : Double.NaN;
+            all.add(new Watch(
+                    Kind.CHARGER_HOLDS_VOLTAGE,
+                    charger.id(),
+                    k,
+                    holding,
+                    0,
+                    ABOVE,
+                    (x, now, p) -> charger.charger().limitV(),
+                    charger.charger().limitV()));
             add(Kind.CHARGER_DONE, charger.id(), k, holding, charger.charger().taperA(), BELOW);
         }
     }

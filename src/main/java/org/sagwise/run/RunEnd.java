@@ -1,12 +1,11 @@
 package org.sagwise.run;
 
-import org.sagwise.run.RunEvent.Kind;
-
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import org.sagwise.run.RunEvent.Kind;
 
 /** What ended a run. */
 public enum RunEnd {

@@ -75,28 +75,22 @@ public record RunEvent(double atS, String part, Kind kind, double measured, doub
         UNSOLVABLE;
 
         /** What opens a part of the circuit. */
-        static final Set<Kind> OPENING =
-                EnumSet.of(
-                        GUARD_CURRENT,
-                        GUARD_LOW,
-                        GUARD_HIGH,
-                        FUSE_BLOWN,
-                        COIL_MELTED,
-                        WIRE_MELTED,
-                        CHARGER_DONE,
-                        BOARD_CUTOFF,
-                        BOARD_INPUT_LIMIT,
-                        BOARD_NO_POWER,
-                        BOARD_SHORTED);
+        static final Set<Kind> OPENING = EnumSet.of(
+                GUARD_CURRENT,
+                GUARD_LOW,
+                GUARD_HIGH,
+                FUSE_BLOWN,
+                COIL_MELTED,
+                WIRE_MELTED,
+                CHARGER_DONE,
+                BOARD_CUTOFF,
+                BOARD_INPUT_LIMIT,
+                BOARD_NO_POWER,
+                BOARD_SHORTED);
 
         /** What is undone when the button is let go. */
         static final Set<Kind> UNTIL_RELEASED =
-                EnumSet.of(
-                        GUARD_CURRENT,
-                        BOARD_CUTOFF,
-                        BOARD_INPUT_LIMIT,
-                        BOARD_NO_POWER,
-                        BOARD_SHORTED);
+                EnumSet.of(GUARD_CURRENT, BOARD_CUTOFF, BOARD_INPUT_LIMIT, BOARD_NO_POWER, BOARD_SHORTED);
 
         /** What no run goes beyond: nobody should stay near it. */
         static final Set<Kind> FINAL = EnumSet.of(VENTED, INTERRUPTED, UNSOLVABLE);
@@ -111,17 +105,16 @@ public record RunEvent(double atS, String part, Kind kind, double measured, doub
             return name().toLowerCase(Locale.ROOT).replace('_', '-');
         }
 
-        private static final Set<Kind> STAGES =
-                EnumSet.of(
-                        TOO_WARM,
-                        LAYER_BREAKDOWN,
-                        VENTED,
-                        OVERCHARGED,
-                        INTERRUPTED,
-                        REVERSED,
-                        COPPER_DISSOLVES,
-                        COIL_MELTED,
-                        WIRE_HOT,
-                        WIRE_MELTED);
+        private static final Set<Kind> STAGES = EnumSet.of(
+                TOO_WARM,
+                LAYER_BREAKDOWN,
+                VENTED,
+                OVERCHARGED,
+                INTERRUPTED,
+                REVERSED,
+                COPPER_DISSOLVES,
+                COIL_MELTED,
+                WIRE_HOT,
+                WIRE_MELTED);
     }
 }

@@ -1,5 +1,8 @@
 package org.sagwise.run;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
 import org.sagwise.part.CoilThermal;
 import org.sagwise.part.Copper;
 import org.sagwise.part.FuseMelting;
@@ -12,10 +15,6 @@ import org.sagwise.scenario.Joint;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.OptionalDouble;
 
 /** A bench as time sees it: what stores charge or heat, in file order. Immutable. */
 final class RunModel {
@@ -53,13 +52,11 @@ final class RunModel {
         }
         bench.scenario().partsOf(PartKind.FUSE).forEach(this::addFuse);
         for (Part part : bench.scenario().partsOf(PartKind.CHARGER)) {
-            chargers.add(
-                    new ChargerModel(part.id(), ResolvedParts.charger(part, bench.catalogue())));
+            chargers.add(new ChargerModel(part.id(), ResolvedParts.charger(part, bench.catalogue())));
         }
         bench.scenario().partsOf(PartKind.BOARD).forEach(part -> boards.add(part.id()));
-        hasSwitch =
-                bench.scenario().partsOf(PartKind.SWITCH).stream()
-                        .anyMatch(part -> part.keys().text("stuck").isEmpty());
+        hasSwitch = bench.scenario().partsOf(PartKind.SWITCH).stream()
+                .anyMatch(part -> part.keys().text("stuck").isEmpty());
         slots = new Slots(cells.size(), hotCoils.size(), wires.size(), fuses.size());
     }
 
@@ -71,16 +68,13 @@ final class RunModel {
     private void addHotCoil(int index) {
         ResolvedCoil coil = coils.get(index);
         coil.winding()
-                .ifPresent(
-                        wound ->
-                                hotCoils.add(
-                                        new HotModel(
-                                                index,
-                                                coil.part().id(),
-                                                cooled(wound.thermal()),
-                                                coil::ohmAt,
-                                                0,
-                                                wound.wire().alloy().meltingC())));
+                .ifPresent(wound -> hotCoils.add(new HotModel(
+                        index,
+                        coil.part().id(),
+                        cooled(wound.thermal()),
+                        coil::ohmAt,
+                        0,
+                        wound.wire().alloy().meltingC())));
     }
 
     private void addWire(int index) {

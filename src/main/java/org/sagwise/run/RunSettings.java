@@ -12,8 +12,7 @@ import java.util.OptionalDouble;
 public record RunSettings(OptionalDouble cutoffV, Spread spread, double fineness) {
 
     /** Each cell's own cut-off and the usual constants. */
-    public static final RunSettings USUAL =
-            new RunSettings(OptionalDouble.empty(), Spread.USUAL, 1);
+    public static final RunSettings USUAL = new RunSettings(OptionalDouble.empty(), Spread.USUAL, 1);
 
     public RunSettings {
         if (!(fineness > 0)) {

@@ -1,11 +1,5 @@
 package org.sagwise.run;
 
-import org.sagwise.reading.Broken;
-import org.sagwise.reading.CellState;
-import org.sagwise.reading.Press;
-import org.sagwise.reading.States;
-import org.sagwise.run.RunEvent.Kind;
-
 import java.util.BitSet;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -13,6 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.IntStream;
+import org.sagwise.reading.Broken;
+import org.sagwise.reading.CellState;
+import org.sagwise.reading.Press;
+import org.sagwise.reading.States;
+import org.sagwise.run.RunEvent.Kind;
 
 /**
  * A bench at one moment of a run: everything needed to go on from here. A value: it never changes,
@@ -84,8 +83,7 @@ public final class RunState {
 
     /** Whether something of this kind has happened, and has not been undone since. */
     public boolean has(Kind kind) {
-        return marks.stream().anyMatch(i -> watches.get(i).kind() == kind)
-                || (kind == Kind.UNSOLVABLE && !now.solved);
+        return marks.stream().anyMatch(i -> watches.get(i).kind() == kind) || (kind == Kind.UNSOLVABLE && !now.solved);
     }
 
     /** Whether this has happened to a part, and has not been undone since. */
@@ -97,8 +95,7 @@ public final class RunState {
 
     /** Whether there are chargers and every one of them has finished. */
     public boolean allChargersDone() {
-        return !model.chargers.isEmpty()
-                && marked(Kind.CHARGER_DONE).size() == model.chargers.size();
+        return !model.chargers.isEmpty() && marked(Kind.CHARGER_DONE).size() == model.chargers.size();
     }
 
     /** Largest current through anything at this moment, A. */
@@ -170,9 +167,7 @@ public final class RunState {
                             cell.curve.voltsAt(x[at + Slots.CHARGE]),
                             x[at + Slots.POLARISATION_V],
                             x[at + Slots.CELL_C],
-                            isTripped(cell.id())
-                                    ? CellState.Guard.TRIPPED
-                                    : CellState.Guard.CLOSED));
+                            isTripped(cell.id()) ? CellState.Guard.TRIPPED : CellState.Guard.CLOSED));
         }
         Map<String, Double> coilC = new HashMap<>();
         for (int k = 0; k < model.hotCoils.size(); k++) {
@@ -188,9 +183,7 @@ public final class RunState {
     }
 
     private boolean isTripped(String cell) {
-        return has(Kind.GUARD_CURRENT, cell)
-                || has(Kind.GUARD_LOW, cell)
-                || has(Kind.GUARD_HIGH, cell);
+        return has(Kind.GUARD_CURRENT, cell) || has(Kind.GUARD_LOW, cell) || has(Kind.GUARD_HIGH, cell);
     }
 
     private Broken broken() {

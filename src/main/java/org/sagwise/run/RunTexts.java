@@ -1,5 +1,8 @@
 package org.sagwise.run;
 
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
 import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.quantity.Texts;
 import org.sagwise.quantity.Unit;
@@ -8,10 +11,6 @@ import org.sagwise.run.RunEvent.Kind;
 import org.sagwise.scenario.Names;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.TerminalRef;
-
-import java.util.Locale;
-import java.util.Optional;
-import java.util.function.Function;
 
 /** What happened in a run, in sentences. */
 public final class RunTexts {
@@ -78,12 +77,7 @@ public final class RunTexts {
         return bench.scenario().links().stream()
                 .filter(link -> RunModel.name(link).equals(wire))
                 .findFirst()
-                .map(
-                        link ->
-                                texts.say(
-                                        "wire.ends",
-                                        name.apply(link.from()),
-                                        name.apply(link.to())));
+                .map(link -> texts.say("wire.ends", name.apply(link.from()), name.apply(link.to())));
     }
 
     private static String key(Kind kind) {
@@ -93,10 +87,8 @@ public final class RunTexts {
     /** The unit in which an event of this kind is measured. */
     public static Unit unit(Kind kind) {
         return switch (kind) {
-            case OVER_LIMIT, CHARGED_TOO_FAST, GUARD_CURRENT, FUSE_BLOWN, CHARGER_DONE ->
-                    Unit.AMPERE;
-            case TOO_WARM, LAYER_BREAKDOWN, VENTED, COIL_MELTED, WIRE_HOT, WIRE_MELTED ->
-                    Unit.CELSIUS;
+            case OVER_LIMIT, CHARGED_TOO_FAST, GUARD_CURRENT, FUSE_BLOWN, CHARGER_DONE -> Unit.AMPERE;
+            case TOO_WARM, LAYER_BREAKDOWN, VENTED, COIL_MELTED, WIRE_HOT, WIRE_MELTED -> Unit.CELSIUS;
             case COIL_OVER_LIMIT -> Unit.WATT;
             case INTERRUPTED -> Unit.FRACTION;
             default -> Unit.VOLT;

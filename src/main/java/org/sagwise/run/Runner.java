@@ -1,12 +1,11 @@
 package org.sagwise.run;
 
-import org.sagwise.reading.Bench;
-import org.sagwise.reading.Press;
-import org.sagwise.run.RunEvent.Kind;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import org.sagwise.reading.Bench;
+import org.sagwise.reading.Press;
+import org.sagwise.run.RunEvent.Kind;
 
 /** Runs a plan from beginning to end. */
 public final class Runner {
@@ -38,12 +37,7 @@ public final class Runner {
     private RunState state;
     private RunEnd end;
 
-    private Runner(
-            Bench bench,
-            RunPlan plan,
-            RunSettings settings,
-            RunProgress progress,
-            double mostEffort) {
+    private Runner(Bench bench, RunPlan plan, RunSettings settings, RunProgress progress, double mostEffort) {
         this.bench = bench;
         this.plan = plan;
         this.settings = settings;
@@ -59,8 +53,7 @@ public final class Runner {
     }
 
     /** Runs a bench by a plan; the same arguments give the same bits. */
-    public static RunResult run(
-            Bench bench, RunPlan plan, RunSettings settings, RunProgress progress) {
+    public static RunResult run(Bench bench, RunPlan plan, RunSettings settings, RunProgress progress) {
         return run(bench, plan, settings, progress, MOST_EFFORT);
     }
 
@@ -71,11 +64,7 @@ public final class Runner {
      *     machine does some 1e9 of them in a second
      */
     public static RunResult run(
-            Bench bench,
-            RunPlan plan,
-            RunSettings settings,
-            RunProgress progress,
-            double mostEffort) {
+            Bench bench, RunPlan plan, RunSettings settings, RunProgress progress, double mostEffort) {
         return new Runner(bench, plan, settings, progress, mostEffort).run();
     }
 

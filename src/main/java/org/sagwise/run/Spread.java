@@ -1,8 +1,7 @@
 package org.sagwise.run;
 
-import org.sagwise.part.Band;
-
 import java.util.List;
+import org.sagwise.part.Band;
 
 /**
  * How far the constants of a run stand from their usual values. Sources disagree and parts differ,

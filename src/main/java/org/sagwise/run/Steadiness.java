@@ -15,7 +15,8 @@ final class Steadiness {
 
     /** Whether the last presses were all alike; to be asked once after each. */
     boolean isSteadyAt(RunState state) {
-        double[] charges = state.cells().stream().mapToDouble(CellMoment::charge).toArray();
+        double[] charges =
+                state.cells().stream().mapToDouble(CellMoment::charge).toArray();
         double slack = SLOWEST_PER_S * (state.timeS() - beforeS);
         boolean still = charges.length == before.length;
         for (int k = 0; k < charges.length && still; k++) {

@@ -1,14 +1,13 @@
 package org.sagwise.run;
 
-import org.sagwise.reading.Bench;
-import org.sagwise.reading.Press;
-import org.sagwise.run.RunEvent.Kind;
-
 import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.sagwise.reading.Bench;
+import org.sagwise.reading.Press;
+import org.sagwise.run.RunEvent.Kind;
 
 /**
  * Carries a bench through time. {@link #advance} is a function of its arguments alone: the same
@@ -54,8 +53,7 @@ public final class Stepper {
         BitSet marks = new BitSet();
         Pace pace = Pace.start(FIRST_STEP_S);
         Instant unknown = null;
-        RunState blank =
-                new RunState(model, watches, 0, Press.RELEASED, 0, x, marks, unknown, pace);
+        RunState blank = new RunState(model, watches, 0, Press.RELEASED, 0, x, marks, unknown, pace);
         Instant now = integrator.instant(wiring(blank), x);
         return new RunState(model, watches, 0, Press.RELEASED, 0, x, marks, now, pace);
     }
@@ -94,8 +92,7 @@ public final class Stepper {
         BitSet open = (BitSet) state.marks.clone();
         open.and(opening);
         return wirings.computeIfAbsent(
-                new Layout(state.press(), open),
-                layout -> new Wiring(model, state.states(), layout.press()));
+                new Layout(state.press(), open), layout -> new Wiring(model, state.states(), layout.press()));
     }
 
     /** Stops advancing, wherever it is, after so many additions and multiplications. */

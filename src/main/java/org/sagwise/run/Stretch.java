@@ -1,12 +1,11 @@
 package org.sagwise.run;
 
-import org.sagwise.reading.Press;
-import org.sagwise.run.RunEvent.Kind;
-
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Set;
+import org.sagwise.reading.Press;
+import org.sagwise.run.RunEvent.Kind;
 
 /** One stretch of time with the button held or let go, step by step. */
 final class Stretch {
@@ -151,12 +150,11 @@ final class Stretch {
 
     private void happen(BitSet fresh) {
         passed.add(state());
-        fresh.stream()
-                .mapToObj(watches::get)
-                .forEach(watch -> events.add(watch.event(timeS, x, now, press)));
+        fresh.stream().mapToObj(watches::get).forEach(watch -> events.add(watch.event(timeS, x, now, press)));
         marks = (BitSet) marks.clone();
         marks.or(fresh);
-        boolean opens = fresh.stream().anyMatch(i -> Kind.OPENING.contains(watches.get(i).kind()));
+        boolean opens = fresh.stream()
+                .anyMatch(i -> Kind.OPENING.contains(watches.get(i).kind()));
         if (opens) {
             rewire();
         }

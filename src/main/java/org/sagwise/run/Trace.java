@@ -1,9 +1,8 @@
 package org.sagwise.run;
 
+import java.util.List;
 import org.sagwise.reading.Bench;
 import org.sagwise.reading.Press;
-
-import java.util.List;
 
 /**
  * The course of a run: states in order of time, and every turn of the button. Immutable. Any moment

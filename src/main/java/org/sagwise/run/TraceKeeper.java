@@ -1,12 +1,11 @@
 package org.sagwise.run;
 
-import org.sagwise.reading.Bench;
-import org.sagwise.reading.Press;
-
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import org.sagwise.reading.Bench;
+import org.sagwise.reading.Press;
 
 /**
  * Keeps the course of a run without letting it grow for ever: once it holds too many states, every

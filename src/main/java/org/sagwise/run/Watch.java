@@ -36,8 +36,7 @@ record Watch(
     }
 
     /** A watch whose trigger is also what people are told. */
-    static Watch on(
-            RunEvent.Kind kind, String part, int place, Sight trigger, double limit, Side side) {
+    static Watch on(RunEvent.Kind kind, String part, int place, Sight trigger, double limit, Side side) {
         return new Watch(kind, part, place, trigger, limit, side, trigger, limit);
     }
 

@@ -3,15 +3,14 @@ package org.sagwise.run;
 import static org.sagwise.run.Watch.Side.ABOVE;
 import static org.sagwise.run.Watch.Side.BELOW;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
 import org.sagwise.part.Chemistry;
 import org.sagwise.part.Distress;
 import org.sagwise.part.Guard;
 import org.sagwise.reading.Press;
 import org.sagwise.run.RunEvent.Kind;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.OptionalDouble;
 
 /** Everything that is looked out for on a bench: at cells here, at other parts elsewhere. */
 final class Watches {
@@ -50,8 +49,7 @@ final class Watches {
         return List.copyOf(watches.all);
     }
 
-    private void add(
-            Kind kind, String part, int place, Watch.Sight s, double limit, Watch.Side to) {
+    private void add(Kind kind, String part, int place, Watch.Sight s, double limit, Watch.Side to) {
         all.add(Watch.on(kind, part, place, s, limit, to));
     }
 
@@ -75,9 +73,7 @@ final class Watches {
                 BELOW);
         add(Kind.BELOW_LOWEST, cell.id(), k, loaded, chemistry.lowestV(), BELOW);
         // A short too can press the terminals below zero; reversed is a cell that is empty as well.
-        Watch.Sight emptied =
-                (x, now, press) ->
-                        x[slot(k, Slots.CHARGE)] < 0 ? loaded.of(x, now, press) : Double.NaN;
+        Watch.Sight emptied = (x, now, press) -> x[slot(k, Slots.CHARGE)] < 0 ? loaded.of(x, now, press) : Double.NaN;
         add(Kind.REVERSED, cell.id(), k, emptied, 0, BELOW);
         add(Kind.COPPER_DISSOLVES, cell.id(), k, emptied, COPPER_V, BELOW);
         double limitA = cell.cell.spec().limitA();

@@ -1,5 +1,8 @@
 package org.sagwise.run;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import org.sagwise.network.ChargerState;
 import org.sagwise.network.ConverterState;
 import org.sagwise.network.Element;
@@ -12,10 +15,6 @@ import org.sagwise.reading.Circuit;
 import org.sagwise.reading.Press;
 import org.sagwise.reading.States;
 import org.sagwise.scenario.PartKind;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 
 /**
  * The bench as a network while nothing opens or closes: volts and ohms are filled in, currents come
@@ -72,10 +71,13 @@ final class Wiring {
             roles[e] = role(circuit.owners().get(e));
         }
         cellElement = elements(circuit, model.cells.stream().map(CellModel::id).toList());
-        coilElement = elements(circuit, model.coils.stream().map(c -> c.part().id()).toList());
-        hotCoilElement = elements(circuit, model.hotCoils.stream().map(HotModel::name).toList());
+        coilElement =
+                elements(circuit, model.coils.stream().map(c -> c.part().id()).toList());
+        hotCoilElement =
+                elements(circuit, model.hotCoils.stream().map(HotModel::name).toList());
         fuseElement = elements(circuit, model.fuses.stream().map(f -> f.id()).toList());
-        chargerElement = elements(circuit, model.chargers.stream().map(c -> c.id()).toList());
+        chargerElement =
+                elements(circuit, model.chargers.stream().map(c -> c.id()).toList());
         boardElement = elements(circuit, model.boards);
         wireElement = new int[model.wires.size()];
         for (int k = 0; k < wireElement.length; k++) {
@@ -145,9 +147,7 @@ final class Wiring {
         for (int e = 0; e < currentA.length; e++) {
             elements.add(element(e));
         }
-        point =
-                NetworkSolver.solve(
-                        new Network(network.nodeCount(), elements, network.referencePreference()));
+        point = NetworkSolver.solve(new Network(network.nodeCount(), elements, network.referencePreference()));
         boolean answered = true;
         for (int e = 0; e < currentA.length; e++) {
             double ampere = point.currentA(e);
@@ -168,9 +168,7 @@ final class Wiring {
         if (old instanceof Element.Resistance r) {
             return new Element.Resistance(r.a(), r.b(), ohm[e]);
         }
-        return old instanceof Element.Source s
-                ? new Element.Source(s.plus(), s.minus(), emfV[e], ohm[e])
-                : old;
+        return old instanceof Element.Source s ? new Element.Source(s.plus(), s.minus(), emfV[e], ohm[e]) : old;
     }
 
     /** Largest current through anything, A. */
@@ -215,15 +213,11 @@ final class Wiring {
     }
 
     Optional<ChargerState> chargerState(int k) {
-        return chargerElement[k] < 0 || point == null
-                ? Optional.empty()
-                : point.chargerState(chargerElement[k]);
+        return chargerElement[k] < 0 || point == null ? Optional.empty() : point.chargerState(chargerElement[k]);
     }
 
     Optional<ConverterState> boardState(int k) {
-        return boardElement[k] < 0 || point == null
-                ? Optional.empty()
-                : point.converterState(boardElement[k]);
+        return boardElement[k] < 0 || point == null ? Optional.empty() : point.converterState(boardElement[k]);
     }
 
     /** Books the energy of everything but the cells over a step. */
@@ -253,7 +247,8 @@ final class Wiring {
     }
 
     private double volts(int e) {
-        Element.LimitedSource charger = (Element.LimitedSource) network.elements().get(e);
+        Element.LimitedSource charger =
+                (Element.LimitedSource) network.elements().get(e);
         double volts = point.voltageV(charger.plus(), charger.minus());
         return Double.isNaN(volts) ? 0 : volts;
     }

@@ -1,8 +1,7 @@
 package org.sagwise.scenario;
 
-import org.sagwise.part.Catalogue;
-
 import java.util.Set;
+import org.sagwise.part.Catalogue;
 
 /**
  * The names of catalogue entries that a scenario may use.

@@ -94,9 +94,7 @@ final class DraftCheck {
 
     private void notes() {
         Set<String> linkIds =
-                draft.links().stream()
-                        .flatMap(link -> link.text("id").stream())
-                        .collect(Collectors.toSet());
+                draft.links().stream().flatMap(link -> link.text("id").stream()).collect(Collectors.toSet());
         for (int i = 0; i < draft.notes().size() && !isFull(); i++) {
             Keys note = draft.notes().get(i);
             String place = Places.item("notes", i);
@@ -113,9 +111,7 @@ final class DraftCheck {
                 return;
             }
             String place = Places.key("placement", entry.getKey());
-            found.addAll(
-                    KeyRules.WITHOUT_CATALOGUE.check(
-                            entry.getValue(), ScenarioKeys.PLACEMENT, place));
+            found.addAll(KeyRules.WITHOUT_CATALOGUE.check(entry.getValue(), ScenarioKeys.PLACEMENT, place));
             if (!kinds.containsKey(entry.getKey())) {
                 nothing(Problem.PLACEMENT_OF_NOTHING, entry.getKey(), place);
             }
@@ -132,12 +128,11 @@ final class DraftCheck {
             Optional<String> id = objects.get(i).text("id");
             Integer earlier = id.isPresent() ? first.putIfAbsent(id.get(), i) : null;
             if (earlier != null) {
-                found.add(
-                        Finding.of(
-                                Places.key(Places.item(list, i), "id"),
-                                Problem.DUPLICATE_ID,
-                                id.get(),
-                                Places.item(list, earlier)));
+                found.add(Finding.of(
+                        Places.key(Places.item(list, i), "id"),
+                        Problem.DUPLICATE_ID,
+                        id.get(),
+                        Places.item(list, earlier)));
             }
         }
     }

@@ -1,10 +1,9 @@
 package org.sagwise.scenario;
 
+import java.util.Optional;
 import org.sagwise.part.Gauge;
 import org.sagwise.part.JumperWire;
 import org.sagwise.part.WireSize;
-
-import java.util.Optional;
 
 /** How two terminals are joined. */
 public sealed interface Joint {
@@ -30,9 +29,7 @@ public sealed interface Joint {
 
         /** The wire; empty where it has no length and so is nothing but its contacts. */
         public Optional<JumperWire> wire() {
-            return lengthMm > 0
-                    ? Optional.of(new JumperWire(width.size(), lengthMm / 1000))
-                    : Optional.empty();
+            return lengthMm > 0 ? Optional.of(new JumperWire(width.size(), lengthMm / 1000)) : Optional.empty();
         }
 
         /** Resistance of wire and contacts at this temperature (°C), Ω. */
@@ -76,14 +73,9 @@ public sealed interface Joint {
     static Joint of(Keys link) {
         if (link.group("jumper").isPresent()) {
             Keys jumper = link.group("jumper").get();
-            return new Jumper(
-                    widthOf(jumper),
-                    jumper.number("length_mm", 0),
-                    jumper.number("contacts_mohm", 0));
+            return new Jumper(widthOf(jumper), jumper.number("length_mm", 0), jumper.number("contacts_mohm", 0));
         }
-        return link.number("contact_mohm").isPresent()
-                ? new Touch(link.number("contact_mohm", 0))
-                : new Ideal();
+        return link.number("contact_mohm").isPresent() ? new Touch(link.number("contact_mohm", 0)) : new Ideal();
     }
 
     private static Width widthOf(Keys jumper) {

@@ -11,7 +11,6 @@ public record JointName(TerminalName from, TerminalName to) {
 
     /** The name of a link of a scenario. */
     public static JointName of(Scenario scenario, Link link) {
-        return new JointName(
-                TerminalName.of(scenario, link.from()), TerminalName.of(scenario, link.to()));
+        return new JointName(TerminalName.of(scenario, link.from()), TerminalName.of(scenario, link.to()));
     }
 }

@@ -1,5 +1,9 @@
 package org.sagwise.scenario;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import org.sagwise.scenario.KeySpec.CatalogueType;
 import org.sagwise.scenario.KeySpec.ChoiceType;
 import org.sagwise.scenario.KeySpec.FlagType;
@@ -8,11 +12,6 @@ import org.sagwise.scenario.KeySpec.GroupType;
 import org.sagwise.scenario.KeySpec.NumberType;
 import org.sagwise.scenario.KeySpec.TerminalType;
 import org.sagwise.scenario.KeySpec.TextType;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
-import java.util.Set;
 
 /** Holds the keys of one object against their table: names, presence, types, ranges. */
 final class KeyRules {
@@ -46,22 +45,17 @@ final class KeyRules {
                 return found;
             }
             if (!known.contains(name)) {
-                found.add(
-                        Finding.of(
-                                Places.key(place, name),
-                                Problem.UNKNOWN_KEY,
-                                name,
-                                Places.near(name, known),
-                                String.join(", ", known)));
+                found.add(Finding.of(
+                        Places.key(place, name),
+                        Problem.UNKNOWN_KEY,
+                        name,
+                        Places.near(name, known),
+                        String.join(", ", known)));
             }
         }
         for (KeySpec spec : specs) {
             if (keys.has(spec.name())) {
-                found.addAll(
-                        value(
-                                keys.values().get(spec.name()),
-                                spec,
-                                Places.key(place, spec.name())));
+                found.addAll(value(keys.values().get(spec.name()), spec, Places.key(place, spec.name())));
             } else if (spec.need() == KeySpec.Need.REQUIRED) {
                 found.add(Finding.of(place, Problem.MISSING_KEY, spec.name(), wanted(spec.type())));
             }
@@ -72,19 +66,13 @@ final class KeyRules {
     private List<Finding> value(Object value, KeySpec spec, String place) {
         KeySpec.Type type = spec.type();
         if (type instanceof NumberType number) {
-            return value instanceof Double given
-                    ? number(given, number, place)
-                    : wrong(place, type, value);
+            return value instanceof Double given ? number(given, number, place) : wrong(place, type, value);
         } else if (type instanceof FlagType) {
             return value instanceof Boolean ? List.of() : wrong(place, type, value);
         } else if (type instanceof GroupType group) {
-            return value instanceof Keys keys
-                    ? check(keys, group.keys(), place)
-                    : wrong(place, type, value);
+            return value instanceof Keys keys ? check(keys, group.keys(), place) : wrong(place, type, value);
         } else if (type instanceof ForeignType) {
-            return value instanceof Map || value instanceof Keys
-                    ? List.of()
-                    : wrong(place, type, value);
+            return value instanceof Map || value instanceof Keys ? List.of() : wrong(place, type, value);
         }
         return value instanceof String text ? text(text, type, place) : wrong(place, type, value);
     }
@@ -105,19 +93,10 @@ final class KeyRules {
 
     private List<Finding> text(String text, KeySpec.Type type, String place) {
         if (type instanceof TextType limit && text.length() > limit.longest()) {
-            return List.of(
-                    Finding.of(
-                            place,
-                            Problem.TOO_LONG,
-                            String.valueOf(text.length()),
-                            String.valueOf(limit.longest())));
+            return List.of(Finding.of(
+                    place, Problem.TOO_LONG, String.valueOf(text.length()), String.valueOf(limit.longest())));
         } else if (type instanceof ChoiceType choice && !choice.choices().contains(text)) {
-            return List.of(
-                    Finding.of(
-                            place,
-                            Problem.NOT_A_CHOICE,
-                            text,
-                            String.join(", ", choice.choices())));
+            return List.of(Finding.of(place, Problem.NOT_A_CHOICE, text, String.join(", ", choice.choices())));
         } else if (type instanceof TerminalType && TerminalRef.parse(text).isEmpty()) {
             return List.of(Finding.of(place, Problem.BAD_TERMINAL, text));
         } else if (type instanceof CatalogueType catalogue) {
@@ -131,13 +110,12 @@ final class KeyRules {
         Set<String> ids = alloy ? alloys : models;
         return ids.contains(id)
                 ? List.of()
-                : List.of(
-                        Finding.of(
-                                place,
-                                alloy ? Problem.UNKNOWN_ALLOY : Problem.UNKNOWN_MODEL,
-                                id,
-                                Places.near(id, ids),
-                                String.join(", ", ids.stream().sorted().toList())));
+                : List.of(Finding.of(
+                        place,
+                        alloy ? Problem.UNKNOWN_ALLOY : Problem.UNKNOWN_MODEL,
+                        id,
+                        Places.near(id, ids),
+                        String.join(", ", ids.stream().sorted().toList())));
     }
 
     private static List<Finding> number(double value, NumberType type, String place) {
@@ -145,14 +123,13 @@ final class KeyRules {
             return List.of(Finding.of(place, Problem.NOT_FINITE));
         } else if (!type.allows(value)) {
             boolean whole = type.grain() == KeySpec.Grain.WHOLE && value != Math.rint(value);
-            return List.of(
-                    Finding.of(
-                            place,
-                            whole ? Problem.NOT_WHOLE : Problem.OUT_OF_RANGE,
-                            Places.plain(value),
-                            Places.plain(type.least()),
-                            Places.plain(type.most()),
-                            type.bound() == KeySpec.Bound.EXCLUDED ? "above" : "from"));
+            return List.of(Finding.of(
+                    place,
+                    whole ? Problem.NOT_WHOLE : Problem.OUT_OF_RANGE,
+                    Places.plain(value),
+                    Places.plain(type.least()),
+                    Places.plain(type.most()),
+                    type.bound() == KeySpec.Bound.EXCLUDED ? "above" : "from"));
         }
         return List.of();
     }

@@ -32,8 +32,7 @@ public record KeySpec(String name, Type type, Need need) {
      * @param grain whether only whole numbers make sense
      * @param defaultValue what holds if the key is absent; empty where absence means something else
      */
-    public record NumberType(
-            double least, double most, Bound bound, Grain grain, Optional<Double> defaultValue)
+    public record NumberType(double least, double most, Bound bound, Grain grain, Optional<Double> defaultValue)
             implements Type {
         public boolean allows(double value) {
             return !Double.isNaN(value)

@@ -67,9 +67,7 @@ public record Keys(Map<String, Object> values) {
 
     /** The number under this name, in the unit that the name's ending says; empty if absent. */
     public OptionalDouble number(String name) {
-        return values.get(name) instanceof Double number
-                ? OptionalDouble.of(number)
-                : OptionalDouble.empty();
+        return values.get(name) instanceof Double number ? OptionalDouble.of(number) : OptionalDouble.empty();
     }
 
     public double number(String name, double otherwise) {

@@ -30,7 +30,8 @@ public enum MeterMode {
     /** Volts where the keys say nothing else. */
     static MeterMode of(Keys keys) {
         return keys.text(KEY)
-                .flatMap(word -> Stream.of(values()).filter(m -> m.word().equals(word)).findFirst())
+                .flatMap(word ->
+                        Stream.of(values()).filter(m -> m.word().equals(word)).findFirst())
                 .orElse(VOLTS);
     }
 

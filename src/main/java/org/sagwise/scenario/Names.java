@@ -1,9 +1,8 @@
 package org.sagwise.scenario;
 
-import org.sagwise.quantity.Texts;
-
 import java.util.List;
 import java.util.Locale;
+import org.sagwise.quantity.Texts;
 
 /** The one place where parts and terminals get the names that people read. */
 public final class Names {
@@ -52,7 +51,8 @@ public final class Names {
 
     /** What tables and labels call a terminal: {@code A plus}. */
     public String brief(Scenario scenario, TerminalRef ref) {
-        return texts.say("brief." + key(ref), TerminalName.of(scenario, ref).part().word());
+        return texts.say(
+                "brief." + key(ref), TerminalName.of(scenario, ref).part().word());
     }
 
     /** Names in a row: {@code cell A, cell B and cell C}. */
@@ -97,7 +97,8 @@ public final class Names {
 
     private String of(PartName name, String part) {
         String kind = name.kind().word();
-        boolean saysKindAlone = part.equalsIgnoreCase(texts.say("name." + kind, "").strip());
+        boolean saysKindAlone =
+                part.equalsIgnoreCase(texts.say("name." + kind, "").strip());
         if (name.isPlain() || saysKindAlone) {
             return texts.say("of.only." + kind);
         }

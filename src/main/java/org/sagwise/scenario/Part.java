@@ -14,8 +14,7 @@ import java.util.Optional;
 public record Part(String id, PartKind kind, Keys keys) {
 
     public Part {
-        if (!keys.text("id").equals(Optional.of(id))
-                || !keys.text("kind").equals(Optional.of(kind.word()))) {
+        if (!keys.text("id").equals(Optional.of(id)) || !keys.text("kind").equals(Optional.of(kind.word()))) {
             throw new IllegalArgumentException("id and kind must stand among the keys of " + id);
         }
     }

@@ -9,15 +9,14 @@ import static org.sagwise.scenario.KeySpec.required;
 import static org.sagwise.scenario.KeySpec.whole;
 import static org.sagwise.scenario.ScenarioKeys.FOREIGN;
 
-import org.sagwise.scenario.KeySpec.CatalogueType;
-import org.sagwise.scenario.KeySpec.FlagType;
-import org.sagwise.scenario.KeySpec.GroupType;
-import org.sagwise.scenario.KeySpec.Shelf;
-
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.sagwise.scenario.KeySpec.CatalogueType;
+import org.sagwise.scenario.KeySpec.FlagType;
+import org.sagwise.scenario.KeySpec.GroupType;
+import org.sagwise.scenario.KeySpec.Shelf;
 
 /**
  * The keys of every kind of part in a scenario file: names, units (by ending), ranges, defaults.
@@ -45,54 +44,48 @@ final class PartKeys {
 
     private static final KeySpec MODEL = optional("model", new CatalogueType(Shelf.MODEL));
 
-    private static final List<KeySpec> CELL =
-            List.of(
-                    MODEL,
-                    optional("chemistry", choiceElse("INR", "ICR", "IMR", "INR", "NCR", "IFR")),
-                    optional(
-                            "format",
-                            choiceElse("18650", "18350", "18650", "20700", "21700", "26650")),
-                    optional("charge", from(0, 1)),
-                    optional("rest_V", from(-1, 6)),
-                    optional("internal_mohm", from(0, 100_000)),
-                    optional("capacity_mAh", from(LEAST_MAH, 1_000_000)),
-                    optional("limit_A", above(0, MOST_A)),
-                    optional("temperature_C", from(-60, 1_000)),
-                    optional("health", from(LEAST_HEALTH, 1, 1)),
-                    optional("wrap", choiceElse("sound", "sound", "torn")),
-                    optional("polarisation_V", from(-5, 5, 0)),
-                    optional("pulse_A", above(0, MOST_A)),
-                    optional("pulse_s", above(0, 3_600)),
-                    optional("charge_limit_A", above(0, MOST_A)),
-                    optional("cutoff_V", from(0, 6)),
-                    optional("full_V", above(0, 6)),
-                    optional(
-                            "guard",
-                            new GroupType(
-                                    List.of(
-                                            required("trip_A", above(0, MOST_A)),
-                                            required("trip_s", from(0, 3_600)),
-                                            required("mohm", from(0, 100_000)),
-                                            FOREIGN))),
-                    optional("claimed_A", above(0, MOST_A)),
-                    optional("claimed_mAh", above(0, 1_000_000)));
+    private static final List<KeySpec> CELL = List.of(
+            MODEL,
+            optional("chemistry", choiceElse("INR", "ICR", "IMR", "INR", "NCR", "IFR")),
+            optional("format", choiceElse("18650", "18350", "18650", "20700", "21700", "26650")),
+            optional("charge", from(0, 1)),
+            optional("rest_V", from(-1, 6)),
+            optional("internal_mohm", from(0, 100_000)),
+            optional("capacity_mAh", from(LEAST_MAH, 1_000_000)),
+            optional("limit_A", above(0, MOST_A)),
+            optional("temperature_C", from(-60, 1_000)),
+            optional("health", from(LEAST_HEALTH, 1, 1)),
+            optional("wrap", choiceElse("sound", "sound", "torn")),
+            optional("polarisation_V", from(-5, 5, 0)),
+            optional("pulse_A", above(0, MOST_A)),
+            optional("pulse_s", above(0, 3_600)),
+            optional("charge_limit_A", above(0, MOST_A)),
+            optional("cutoff_V", from(0, 6)),
+            optional("full_V", above(0, 6)),
+            optional(
+                    "guard",
+                    new GroupType(List.of(
+                            required("trip_A", above(0, MOST_A)),
+                            required("trip_s", from(0, 3_600)),
+                            required("mohm", from(0, 100_000)),
+                            FOREIGN))),
+            optional("claimed_A", above(0, MOST_A)),
+            optional("claimed_mAh", above(0, 1_000_000)));
 
-    private static final List<KeySpec> COIL =
-            List.of(
-                    optional("ohm", above(0, 1e6)),
-                    optional(
-                            "wire",
-                            new GroupType(
-                                    List.of(
-                                            required("alloy", new CatalogueType(Shelf.ALLOY)),
-                                            optional("awg", whole(0, 50)),
-                                            optional("diameter_mm", above(0, 20)),
-                                            required("wraps", above(0, 1_000)),
-                                            required("inner_mm", above(0, 100)),
-                                            optional("legs_mm", from(0, 1_000, 0)),
-                                            optional("strands", whole(1, 1_000)),
-                                            FOREIGN))),
-                    optional("limit_W", above(0, 1e6)));
+    private static final List<KeySpec> COIL = List.of(
+            optional("ohm", above(0, 1e6)),
+            optional(
+                    "wire",
+                    new GroupType(List.of(
+                            required("alloy", new CatalogueType(Shelf.ALLOY)),
+                            optional("awg", whole(0, 50)),
+                            optional("diameter_mm", above(0, 20)),
+                            required("wraps", above(0, 1_000)),
+                            required("inner_mm", above(0, 100)),
+                            optional("legs_mm", from(0, 1_000, 0)),
+                            optional("strands", whole(1, 1_000)),
+                            FOREIGN))),
+            optional("limit_W", above(0, 1e6)));
 
     private static final Map<PartKind, List<KeySpec>> TABLE = new EnumMap<>(PartKind.class);
 
@@ -121,11 +114,7 @@ final class PartKeys {
                         optional(
                                 "efficiency",
                                 new KeySpec.NumberType(
-                                        0,
-                                        1,
-                                        KeySpec.Bound.EXCLUDED,
-                                        KeySpec.Grain.ANY,
-                                        Optional.of(0.92))),
+                                        0, 1, KeySpec.Bound.EXCLUDED, KeySpec.Grain.ANY, Optional.of(0.92))),
                         optional("cutoff_V", from(0, MOST_V)),
                         optional("max_input_A", above(0, MOST_A)),
                         optional("out_min_V", from(0, MOST_V)),
@@ -138,17 +127,11 @@ final class PartKeys {
                         optional(
                                 "limit_V",
                                 new KeySpec.NumberType(
-                                        0,
-                                        MOST_V,
-                                        KeySpec.Bound.EXCLUDED,
-                                        KeySpec.Grain.ANY,
-                                        Optional.of(4.20))),
+                                        0, MOST_V, KeySpec.Bound.EXCLUDED, KeySpec.Grain.ANY, Optional.of(4.20))),
                         optional("taper_A", from(0, MOST_A))));
         TABLE.put(
                 PartKind.SUPPLY,
-                List.of(
-                        required("volts", from(-MOST_V, MOST_V)),
-                        optional("internal_ohm", from(0, MOST_OHM, 0.01))));
+                List.of(required("volts", from(-MOST_V, MOST_V)), optional("internal_ohm", from(0, MOST_OHM, 0.01))));
         TABLE.put(PartKind.RESISTOR, List.of(required("ohm", from(0, MOST_OHM))));
         TABLE.put(
                 PartKind.METER,

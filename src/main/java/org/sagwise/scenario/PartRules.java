@@ -37,14 +37,7 @@ final class PartRules {
     private static List<Finding> coil(Keys keys, String place) {
         List<Finding> found = new ArrayList<>(exactlyOne(keys, place, "ohm", "wire"));
         keys.group("wire")
-                .ifPresent(
-                        wire ->
-                                found.addAll(
-                                        exactlyOne(
-                                                wire,
-                                                Places.key(place, "wire"),
-                                                "awg",
-                                                "diameter_mm")));
+                .ifPresent(wire -> found.addAll(exactlyOne(wire, Places.key(place, "wire"), "awg", "diameter_mm")));
         return found;
     }
 
@@ -56,22 +49,13 @@ final class PartRules {
 
     /** What is wrong with the joint of a link. */
     static List<Finding> joint(Keys link, String place) {
-        List<Finding> found =
-                new ArrayList<>(exactlyOne(link, place, "ideal", "contact_mohm", "jumper"));
+        List<Finding> found = new ArrayList<>(exactlyOne(link, place, "ideal", "contact_mohm", "jumper"));
         if (link.flag("ideal").equals(Optional.of(false))) {
-            found.add(
-                    Finding.of(Places.key(place, "ideal"), Problem.NOT_A_CHOICE, "false", "true"));
+            found.add(Finding.of(Places.key(place, "ideal"), Problem.NOT_A_CHOICE, "false", "true"));
         }
         link.group("jumper")
-                .ifPresent(
-                        jumper ->
-                                found.addAll(
-                                        exactlyOne(
-                                                jumper,
-                                                Places.key(place, "jumper"),
-                                                "awg",
-                                                "diameter_mm",
-                                                "area_mm2")));
+                .ifPresent(jumper -> found.addAll(
+                        exactlyOne(jumper, Places.key(place, "jumper"), "awg", "diameter_mm", "area_mm2")));
         return found;
     }
 
@@ -90,9 +74,7 @@ final class PartRules {
         if (there.isEmpty()) {
             return List.of(Finding.of(place, Problem.NEEDS_ONE_OF, String.join(", ", names)));
         }
-        return there.size() == 1
-                ? List.of()
-                : List.of(Finding.of(place, Problem.CLASH, String.join(", ", there)));
+        return there.size() == 1 ? List.of() : List.of(Finding.of(place, Problem.CLASH, String.join(", ", there)));
     }
 
     private static List<Finding> together(Keys keys, String place, String one, String other) {
@@ -114,35 +96,27 @@ final class PartRules {
     }
 
     /** Names a link end that leads nowhere. */
-    static List<Finding> terminal(
-            Keys keys, String name, String place, Map<String, PartKind> parts) {
+    static List<Finding> terminal(Keys keys, String name, String place, Map<String, PartKind> parts) {
         return keys.text(name)
                 .flatMap(TerminalRef::parse)
                 .map(terminal -> terminal(terminal, Places.key(place, name), parts))
                 .orElse(List.of());
     }
 
-    private static List<Finding> terminal(
-            TerminalRef terminal, String place, Map<String, PartKind> parts) {
+    private static List<Finding> terminal(TerminalRef terminal, String place, Map<String, PartKind> parts) {
         Set<String> ids = parts.keySet();
         if (!ids.contains(terminal.part())) {
-            return List.of(
-                    Finding.of(
-                            place,
-                            Problem.UNKNOWN_PART,
-                            terminal.part(),
-                            Places.near(terminal.part(), ids),
-                            Places.row(ids)));
+            return List.of(Finding.of(
+                    place, Problem.UNKNOWN_PART, terminal.part(), Places.near(terminal.part(), ids), Places.row(ids)));
         }
         PartKind kind = parts.get(terminal.part());
         return kind == null || kind.terminals().contains(terminal.terminal())
                 ? List.of()
-                : List.of(
-                        Finding.of(
-                                place,
-                                Problem.UNKNOWN_TERMINAL,
-                                terminal.part(),
-                                terminal.terminal(),
-                                String.join(", ", kind.terminals())));
+                : List.of(Finding.of(
+                        place,
+                        Problem.UNKNOWN_TERMINAL,
+                        terminal.part(),
+                        terminal.terminal(),
+                        String.join(", ", kind.terminals())));
     }
 }

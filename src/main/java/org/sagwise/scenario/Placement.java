@@ -16,7 +16,6 @@ public record Placement(double x, double y, double turnDegrees, Keys keys) {
 
     /** A place read from keys that hold both coordinates. */
     public static Placement of(Keys keys) {
-        return new Placement(
-                keys.number("x", 0), keys.number("y", 0), keys.number("turn", 0), keys);
+        return new Placement(keys.number("x", 0), keys.number("y", 0), keys.number("turn", 0), keys);
     }
 }

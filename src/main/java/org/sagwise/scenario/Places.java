@@ -1,9 +1,8 @@
 package org.sagwise.scenario;
 
-import org.sagwise.part.NearMiss;
-
 import java.util.Collection;
 import java.util.List;
+import org.sagwise.part.NearMiss;
 
 /** Writes the place of a key in a file, as in {@code parts[2].internal_mohm}. */
 public final class Places {
@@ -33,10 +32,9 @@ public final class Places {
 
     /** Names in a row, cut where nobody would read on. */
     static String row(Collection<String> names) {
-        String row =
-                String.join(
-                        ", ",
-                        names.stream().filter(name -> !name.isBlank()).limit(MOST_SHOWN).toList());
+        String row = String.join(
+                ", ",
+                names.stream().filter(name -> !name.isBlank()).limit(MOST_SHOWN).toList());
         return names.size() > MOST_SHOWN ? row + ", …" : row;
     }
 

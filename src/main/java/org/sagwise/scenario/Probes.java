@@ -28,10 +28,7 @@ public record Probes(TerminalRef red, TerminalRef black, Keys keys) {
 
     /** The same probes with the meter turned; volts need not be said. */
     public Probes turnedTo(MeterMode mode) {
-        return of(
-                mode == MeterMode.VOLTS
-                        ? keys.without(MeterMode.KEY)
-                        : keys.with(MeterMode.KEY, mode.word()));
+        return of(mode == MeterMode.VOLTS ? keys.without(MeterMode.KEY) : keys.with(MeterMode.KEY, mode.word()));
     }
 
     /** The same meter with its probes elsewhere. */

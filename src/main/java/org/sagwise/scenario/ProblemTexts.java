@@ -1,11 +1,10 @@
 package org.sagwise.scenario;
 
-import org.sagwise.quantity.Measure;
-import org.sagwise.quantity.Texts;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.sagwise.quantity.Measure;
+import org.sagwise.quantity.Texts;
 
 /** Says a finding in a sentence: what is wrong, and what would be right. */
 public final class ProblemTexts {
@@ -19,7 +18,8 @@ public final class ProblemTexts {
     public static String sentence(Finding finding, Locale locale) {
         Texts texts = Texts.in("problems", locale);
         String key = finding.problem().key();
-        List<String> details = finding.details().stream().map(ProblemTexts::shown).toList();
+        List<String> details =
+                finding.details().stream().map(ProblemTexts::shown).toList();
         return switch (finding.problem()) {
             case UNKNOWN_KEY,
                     UNKNOWN_KIND,
@@ -27,13 +27,11 @@ public final class ProblemTexts {
                     UNKNOWN_ALLOY,
                     UNKNOWN_PART,
                     NOTE_ON_NOTHING,
-                    PLACEMENT_OF_NOTHING ->
-                    texts.say(hinted(key, details), details.toArray());
+                    PLACEMENT_OF_NOTHING -> texts.say(hinted(key, details), details.toArray());
             case OUT_OF_RANGE, NOT_WHOLE -> range(finding, details, texts);
             case NOT_JSON -> texts.say(key + "." + details.get(0), details.get(1));
             case MISSING_KEY -> texts.say(key, details.get(0), type(details.get(1), texts));
-            case WRONG_TYPE ->
-                    texts.say(key, type(details.get(0), texts), type(details.get(1), texts));
+            case WRONG_TYPE -> texts.say(key, type(details.get(0), texts), type(details.get(1), texts));
             case NOT_AN_OBJECT -> texts.say(key, type(details.get(0), texts));
             default -> texts.say(key, details.toArray());
         };
@@ -46,13 +44,13 @@ public final class ProblemTexts {
 
     private static String range(Finding finding, List<String> details, Texts texts) {
         String name = finding.place().substring(finding.place().lastIndexOf('.') + 1);
-        String unit = Measure.ofKey(name).map(measure -> " " + measure.scale().symbol()).orElse("");
+        String unit = Measure.ofKey(name)
+                .map(measure -> " " + measure.scale().symbol())
+                .orElse("");
         List<String> words = new ArrayList<>();
         details.subList(0, 3).forEach(number -> words.add(number + unit));
         String variant =
-                finding.problem() == Problem.OUT_OF_RANGE && details.get(3).equals("above")
-                        ? ".above"
-                        : "";
+                finding.problem() == Problem.OUT_OF_RANGE && details.get(3).equals("above") ? ".above" : "";
         return texts.say(finding.problem().key() + variant, words.toArray());
     }
 

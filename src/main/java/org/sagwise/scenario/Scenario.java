@@ -119,10 +119,9 @@ public record Scenario(
 
     /** This scenario with one part changed; the part keeps its place in the list. */
     public Scenario withPart(String id, UnaryOperator<Part> change) {
-        return withParts(
-                parts.stream()
-                        .map(part -> part.id().equals(id) ? change.apply(part) : part)
-                        .toList());
+        return withParts(parts.stream()
+                .map(part -> part.id().equals(id) ? change.apply(part) : part)
+                .toList());
     }
 
     /** This scenario with one more part. */

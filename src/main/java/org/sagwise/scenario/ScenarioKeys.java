@@ -7,14 +7,13 @@ import static org.sagwise.scenario.KeySpec.optional;
 import static org.sagwise.scenario.KeySpec.required;
 import static org.sagwise.scenario.KeySpec.whole;
 
+import java.util.List;
+import java.util.Optional;
 import org.sagwise.scenario.KeySpec.FlagType;
 import org.sagwise.scenario.KeySpec.ForeignType;
 import org.sagwise.scenario.KeySpec.GroupType;
 import org.sagwise.scenario.KeySpec.TerminalType;
 import org.sagwise.scenario.KeySpec.TextType;
-
-import java.util.List;
-import java.util.Optional;
 
 /** The keys of a scenario file outside its parts: whole file, links, probes, notes, placement. */
 public final class ScenarioKeys {
@@ -35,19 +34,8 @@ public final class ScenarioKeys {
     public static final String ID_PATTERN = "[A-Za-z0-9_-]{1,32}";
 
     /** Keys of the whole file in the order in which we write them. */
-    public static final List<String> TOP_ORDER =
-            List.of(
-                    "sagwise",
-                    "title",
-                    "about",
-                    "ambient_C",
-                    "parts",
-                    "links",
-                    "fired",
-                    "probes",
-                    "notes",
-                    "placement",
-                    "x");
+    public static final List<String> TOP_ORDER = List.of(
+            "sagwise", "title", "about", "ambient_C", "parts", "links", "fired", "probes", "notes", "placement", "x");
 
     public static final TextType TITLE = new TextType(200);
     public static final TextType ABOUT = new TextType(20_000);
@@ -60,48 +48,43 @@ public final class ScenarioKeys {
     static final KeySpec FOREIGN = optional(Keys.FOREIGN, new ForeignType());
 
     /** Keys of the whole file that hold a single value. */
-    static final List<KeySpec> TOP =
-            List.of(
-                    optional("title", TITLE),
-                    optional("about", ABOUT),
-                    optional("ambient_C", AMBIENT),
-                    optional("fired", new FlagType(Optional.of(false))),
-                    FOREIGN);
+    static final List<KeySpec> TOP = List.of(
+            optional("title", TITLE),
+            optional("about", ABOUT),
+            optional("ambient_C", AMBIENT),
+            optional("fired", new FlagType(Optional.of(false))),
+            FOREIGN);
 
     /** Keys that every part may have, besides those of its kind. */
-    public static final List<KeySpec> ANY_PART =
-            List.of(
-                    required("id", new TextType(32)),
-                    required("kind", KeySpec.choice(PartKind.words().toArray(String[]::new))),
-                    optional("label", LABEL),
-                    FOREIGN);
+    public static final List<KeySpec> ANY_PART = List.of(
+            required("id", new TextType(32)),
+            required("kind", KeySpec.choice(PartKind.words().toArray(String[]::new))),
+            optional("label", LABEL),
+            FOREIGN);
 
-    public static final List<KeySpec> JUMPER =
-            List.of(
-                    optional("awg", whole(0, 50)),
-                    optional("diameter_mm", above(0, 50)),
-                    optional("area_mm2", above(0, 1_000)),
-                    required("length_mm", from(0, 1e6)),
-                    optional("material", choiceElse("copper", "copper")),
-                    optional("contacts_mohm", from(0, 1e9, 0)),
-                    FOREIGN);
+    public static final List<KeySpec> JUMPER = List.of(
+            optional("awg", whole(0, 50)),
+            optional("diameter_mm", above(0, 50)),
+            optional("area_mm2", above(0, 1_000)),
+            required("length_mm", from(0, 1e6)),
+            optional("material", choiceElse("copper", "copper")),
+            optional("contacts_mohm", from(0, 1e9, 0)),
+            FOREIGN);
 
-    public static final List<KeySpec> LINK =
-            List.of(
-                    optional("id", new TextType(32)),
-                    required("from", new TerminalType()),
-                    required("to", new TerminalType()),
-                    optional("ideal", new FlagType(Optional.empty())),
-                    optional("contact_mohm", from(0, 1e9)),
-                    optional("jumper", new GroupType(JUMPER)),
-                    FOREIGN);
+    public static final List<KeySpec> LINK = List.of(
+            optional("id", new TextType(32)),
+            required("from", new TerminalType()),
+            required("to", new TerminalType()),
+            optional("ideal", new FlagType(Optional.empty())),
+            optional("contact_mohm", from(0, 1e9)),
+            optional("jumper", new GroupType(JUMPER)),
+            FOREIGN);
 
-    public static final List<KeySpec> PROBES =
-            List.of(
-                    required("red", new TerminalType()),
-                    required("black", new TerminalType()),
-                    optional(MeterMode.KEY, choiceElse("volts", MeterMode.words())),
-                    FOREIGN);
+    public static final List<KeySpec> PROBES = List.of(
+            required("red", new TerminalType()),
+            required("black", new TerminalType()),
+            optional(MeterMode.KEY, choiceElse("volts", MeterMode.words())),
+            FOREIGN);
 
     public static final TextType NOTE_TEXT = new TextType(4_000);
     public static final KeySpec.NumberType NOTE_AWAY = from(-10_000, 10_000);
@@ -110,20 +93,18 @@ public final class ScenarioKeys {
      * A note; {@code on} names a part, or a link by its id. Where it was laid: grid units to the
      * right of the middle of that, and below it.
      */
-    public static final List<KeySpec> NOTE =
-            List.of(
-                    required("on", new TextType(65)),
-                    required("text", NOTE_TEXT),
-                    optional("dx", NOTE_AWAY),
-                    optional("dy", NOTE_AWAY),
-                    FOREIGN);
+    public static final List<KeySpec> NOTE = List.of(
+            required("on", new TextType(65)),
+            required("text", NOTE_TEXT),
+            optional("dx", NOTE_AWAY),
+            optional("dy", NOTE_AWAY),
+            FOREIGN);
 
     /** Where a part lies: grid units from the left and the top, degrees clockwise. */
-    public static final List<KeySpec> PLACEMENT =
-            List.of(
-                    required("x", from(-10_000, 10_000)),
-                    required("y", from(-10_000, 10_000)),
-                    optional("turn", from(-360, 360, 0)));
+    public static final List<KeySpec> PLACEMENT = List.of(
+            required("x", from(-10_000, 10_000)),
+            required("y", from(-10_000, 10_000)),
+            optional("turn", from(-360, 360, 0)));
 
     private ScenarioKeys() {}
 }

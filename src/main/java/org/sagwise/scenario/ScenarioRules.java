@@ -1,12 +1,11 @@
 package org.sagwise.scenario;
 
-import org.sagwise.part.Catalogue;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.sagwise.part.Catalogue;
 
 /**
  * Says everything that is wrong with a scenario. The one place for it: files, edits and pasted
@@ -46,9 +45,7 @@ public final class ScenarioRules {
         }
         specs.addAll(kind.get().keys());
         List<Finding> found =
-                new ArrayList<>(
-                        new KeyRules(names.models(kind.get()), names.alloys())
-                                .check(keys, specs, place));
+                new ArrayList<>(new KeyRules(names.models(kind.get()), names.alloys()).check(keys, specs, place));
         found.addAll(id(keys, place));
         found.addAll(PartRules.check(kind.get(), keys, place));
         return found;
@@ -90,9 +87,7 @@ public final class ScenarioRules {
     /** Every problem of one link, given what its ends may lie on. */
     List<Finding> link(Keys keys, String place, Map<String, PartKind> kinds) {
         List<Finding> found =
-                new ArrayList<>(
-                        new KeyRules(Set.of(), names.alloys())
-                                .check(keys, ScenarioKeys.LINK, place));
+                new ArrayList<>(new KeyRules(Set.of(), names.alloys()).check(keys, ScenarioKeys.LINK, place));
         found.addAll(id(keys, place));
         found.addAll(PartRules.joint(keys, place));
         found.addAll(PartRules.terminal(keys, "from", place, kinds));

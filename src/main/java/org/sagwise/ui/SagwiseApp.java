@@ -1,9 +1,20 @@
 package org.sagwise.ui;
 
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.ThreadPoolExecutor;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Function;
+import java.util.function.Supplier;
 import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.stage.Stage;
-
 import org.sagwise.caution.Assessment;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.LessonReader;
@@ -55,19 +66,6 @@ import org.sagwise.ui.theme.SystemLooks;
 import org.sagwise.ui.theme.SystemShell;
 import org.sagwise.ui.work.Workbench;
 
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Locale;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.LinkedBlockingQueue;
-import java.util.concurrent.ScheduledExecutorService;
-import java.util.concurrent.ThreadPoolExecutor;
-import java.util.concurrent.TimeUnit;
-import java.util.function.Function;
-import java.util.function.Supplier;
-
 /** The window of the program: makes every part of it and joins them. */
 public final class SagwiseApp extends Application {
 
@@ -75,34 +73,27 @@ public final class SagwiseApp extends Application {
     public static final String LANGUAGE = "language";
 
     private final CompletableFuture<SystemLooks> systemLooks =
-            CompletableFuture.supplyAsync(
-                    () -> SystemLooks.of(System.getProperty("os.name"), SystemShell::ask));
-    private final ExecutorService behindTheScenes =
-            Executors.newSingleThreadExecutor(SagwiseApp::quietThread);
-    private final ExecutorService onRequest =
-            Executors.newSingleThreadExecutor(SagwiseApp::quietThread);
+            CompletableFuture.supplyAsync(() -> SystemLooks.of(System.getProperty("os.name"), SystemShell::ask));
+    private final ExecutorService behindTheScenes = Executors.newSingleThreadExecutor(SagwiseApp::quietThread);
+    private final ExecutorService onRequest = Executors.newSingleThreadExecutor(SagwiseApp::quietThread);
     private final ExecutorService time = Executors.newSingleThreadExecutor(SagwiseApp::timeThread);
     private final ScheduledExecutorService writing =
             Executors.newSingleThreadScheduledExecutor(SagwiseApp::quietThread);
-    private final ExecutorService painter =
-            new ThreadPoolExecutor(
-                    1,
-                    1,
-                    0,
-                    TimeUnit.SECONDS,
-                    new LinkedBlockingQueue<>(),
-                    SagwiseApp::painterThread,
-                    // The last frame of a window that closes may still ask for a picture.
-                    new ThreadPoolExecutor.DiscardPolicy());
+    private final ExecutorService painter = new ThreadPoolExecutor(
+            1,
+            1,
+            0,
+            TimeUnit.SECONDS,
+            new LinkedBlockingQueue<>(),
+            SagwiseApp::painterThread,
+            // The last frame of a window that closes may still ask for a picture.
+            new ThreadPoolExecutor.DiscardPolicy());
     private final Recovery recovery = new Recovery(ConfigFolder.here());
     private MainWindow window;
 
     @Override
     public void start(Stage stage) {
-        open(
-                stage,
-                getParameters().getUnnamed(),
-                getParameters().getNamed().getOrDefault(LANGUAGE, ""));
+        open(stage, getParameters().getUnnamed(), getParameters().getNamed().getOrDefault(LANGUAGE, ""));
     }
 
     /**
@@ -121,77 +112,62 @@ public final class SagwiseApp extends Application {
         systemLooks.thenAccept(found -> Platform.runLater(() -> looks.follow(found)));
         Supplier<Locale> locale = askedOrChosen(askedTag, preferences);
         Function<Scenario, Assessment> assess = scenario -> Assessment.of(scenario, catalogue);
-        BenchModel bench =
-                new BenchModel(assess, Examples.opening(examples).scenario(locale.get()));
+        BenchModel bench = new BenchModel(assess, Examples.opening(examples).scenario(locale.get()));
         Layouts layouts = new Layouts();
         Opening opening = new Opening(layouts, looks, onRequest, Platform::runLater);
-        Documents documents =
-                new Documents(
-                        bench,
-                        new DiskScenarios(reader, locale),
-                        new StageFileDialogs(stage, () -> window.dialogs()),
-                        preferences,
-                        opening);
+        Documents documents = new Documents(
+                bench,
+                new DiskScenarios(reader, locale),
+                new StageFileDialogs(stage, () -> window.dialogs()),
+                preferences,
+                opening);
         ViewModel view = new ViewModel();
         ProgressBook book = new ProgressBook(ConfigFolder.here());
-        LessonShelf shelf =
-                new LessonShelf(new LessonReader(catalogue), behindTheScenes, Platform::runLater);
+        LessonShelf shelf = new LessonShelf(new LessonReader(catalogue), behindTheScenes, Platform::runLater);
         Threads threads = new Threads(time, Platform::runLater);
         ClockModel clock = new ClockModel(bench, threads, System::nanoTime);
-        LessonRoom room =
-                new LessonRoom(
-                        bench,
-                        documents,
-                        catalogue,
-                        locale,
-                        book,
-                        view::fit,
-                        () -> shuffle(preferences),
-                        new Patience(System::nanoTime),
-                        () -> clock.nowProperty().get().timeS() > 0);
-        Models.Lessons lessons =
-                new Models.Lessons(
-                        shelf,
-                        room,
-                        book,
-                        new ClassDesk(),
-                        new LessonPace(room, System::nanoTime),
-                        new AuthorDesk(
-                                catalogue, shelf, room, preferences, writing, this::showFile));
+        LessonRoom room = new LessonRoom(
+                bench,
+                documents,
+                catalogue,
+                locale,
+                book,
+                view::fit,
+                () -> shuffle(preferences),
+                new Patience(System::nanoTime),
+                () -> clock.nowProperty().get().timeS() > 0);
+        Models.Lessons lessons = new Models.Lessons(
+                shelf,
+                room,
+                book,
+                new ClassDesk(),
+                new LessonPace(room, System::nanoTime),
+                new AuthorDesk(catalogue, shelf, room, preferences, writing, this::showFile));
         List<Good> goods = Goods.of(catalogue);
         Companion companion = new Companion(clock, bench, threads, assess);
-        room.playerProperty()
-                .subscribe(now -> companion.accompany(now.flatMap(LessonPlayer::beside)));
-        Models models =
-                new Models(
-                        bench,
-                        clock,
-                        companion,
-                        new Workbench(bench, new ScenarioRules(catalogue), locale),
-                        assess,
-                        new CureModel(bench, assess, onRequest),
-                        new ShelfColumn.Stock(
-                                goods, new ShelfPictures(goods, assess, behindTheScenes)),
-                        documents,
-                        preferences,
-                        looks,
-                        view,
-                        layouts,
-                        opening,
-                        examples,
-                        new Thumbnails(examples, assess, behindTheScenes),
-                        lessons,
-                        painter,
-                        onRequest);
+        room.playerProperty().subscribe(now -> companion.accompany(now.flatMap(LessonPlayer::beside)));
+        Models models = new Models(
+                bench,
+                clock,
+                companion,
+                new Workbench(bench, new ScenarioRules(catalogue), locale),
+                assess,
+                new CureModel(bench, assess, onRequest),
+                new ShelfColumn.Stock(goods, new ShelfPictures(goods, assess, behindTheScenes)),
+                documents,
+                preferences,
+                looks,
+                view,
+                layouts,
+                opening,
+                examples,
+                new Thumbnails(examples, assess, behindTheScenes),
+                lessons,
+                painter,
+                onRequest);
         recovery.follow(bench);
-        window =
-                new MainWindow(
-                        stage,
-                        models,
-                        new Leftovers(recovery, reader),
-                        () -> Wording.in(locale.get()));
-        Thread.currentThread()
-                .setUncaughtExceptionHandler(new FailureReport(() -> window.dialogs()));
+        window = new MainWindow(stage, models, new Leftovers(recovery, reader), () -> Wording.in(locale.get()));
+        Thread.currentThread().setUncaughtExceptionHandler(new FailureReport(() -> window.dialogs()));
         lessons.author().openLast();
         window.open(files.stream().findFirst().map(Path::of));
     }
@@ -206,9 +182,7 @@ public final class SagwiseApp extends Application {
     }
 
     private static Shuffle shuffle(PreferencesModel preferences) {
-        return preferences.get().answers() == AnswerOrder.SHUFFLED
-                ? new Shuffle(System.nanoTime() | 1)
-                : Shuffle.NONE;
+        return preferences.get().answers() == AnswerOrder.SHUFFLED ? new Shuffle(System.nanoTime() | 1) : Shuffle.NONE;
     }
 
     /** Opens a file in the program that the system has for files of its kind. */

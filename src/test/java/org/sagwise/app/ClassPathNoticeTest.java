@@ -3,11 +3,10 @@ package org.sagwise.app;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.Test;
-
 import java.util.logging.Level;
 import java.util.logging.LogRecord;
 import java.util.logging.Logger;
+import org.junit.jupiter.api.Test;
 
 class ClassPathNoticeTest {
 
@@ -21,9 +20,7 @@ class ClassPathNoticeTest {
 
     @Test
     void isTheNotice_anyOtherWarning_getsThrough() {
-        assertFalse(
-                ClassPathNotice.isTheNotice(
-                        new LogRecord(Level.WARNING, "Could not find stylesheet: felt.css")));
+        assertFalse(ClassPathNotice.isTheNotice(new LogRecord(Level.WARNING, "Could not find stylesheet: felt.css")));
         assertFalse(ClassPathNotice.isTheNotice(new LogRecord(Level.WARNING, null)));
     }
 

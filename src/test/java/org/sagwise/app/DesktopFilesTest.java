@@ -3,25 +3,24 @@ package org.sagwise.app;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import org.w3c.dom.Document;
-
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
-
 import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.w3c.dom.Document;
 
 class DesktopFilesTest {
 
     private static final String TYPE = "application/vnd.sagwise.scenario+json";
 
-    @TempDir private Path program;
+    @TempDir
+    private Path program;
 
     @BeforeEach
     void write() throws IOException {
@@ -47,7 +46,8 @@ class DesktopFilesTest {
         var type = types.getElementsByTagName("mime-type").item(0);
         assertEquals(TYPE, type.getAttributes().getNamedItem("type").getNodeValue());
         var glob = types.getElementsByTagName("glob").item(0);
-        assertEquals("*.sagwise.json", glob.getAttributes().getNamedItem("pattern").getNodeValue());
+        assertEquals(
+                "*.sagwise.json", glob.getAttributes().getNamedItem("pattern").getNodeValue());
         Document about = xml("metainfo/org.sagwise.Sagwise.metainfo.xml");
         assertEquals(TYPE, about.getElementsByTagName("mediatype").item(0).getTextContent());
     }
@@ -56,7 +56,8 @@ class DesktopFilesTest {
     void main_icons_haveTheSizeOfTheirFolder() throws Exception {
         int found = 0;
         try (Stream<Path> files = Files.walk(share("icons"))) {
-            for (Path file : files.filter(each -> each.toString().endsWith(".png")).toList()) {
+            for (Path file :
+                    files.filter(each -> each.toString().endsWith(".png")).toList()) {
                 var image = ImageIO.read(file.toFile());
                 String size = image.getWidth() + "x" + image.getHeight();
                 assertEquals(size, file.getParent().getParent().getFileName().toString());

@@ -8,6 +8,9 @@ import static org.sagwise.fixture.Circuits.jumper;
 import static org.sagwise.fixture.Circuits.touch;
 import static org.sagwise.fixture.Circuits.turned;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -26,10 +29,6 @@ import org.sagwise.reading.Bench;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Scenario;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.concurrent.TimeUnit;
 
 /**
  * How long all hazard rules take on a bench whose readings are known: rows of cells with a contact

@@ -1,5 +1,9 @@
 package org.sagwise.bench;
 
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
+import java.util.Locale;
+import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -24,11 +28,6 @@ import org.sagwise.picture.scene.BenchView;
 import org.sagwise.picture.stairs.StairScene;
 import org.sagwise.picture.stairs.StaircasePainter;
 import org.sagwise.scenario.Scenario;
-
-import java.awt.Graphics2D;
-import java.awt.image.BufferedImage;
-import java.util.Locale;
-import java.util.concurrent.TimeUnit;
 
 /**
  * How long it takes to lay out and to paint packs of 4, 20 and 100 parts at 1280 × 720 in software:
@@ -67,8 +66,7 @@ public class PictureBenchmark {
         view = BenchView.fit(layout.bounds(), WIDTH, HEIGHT);
         stairs = StairScene.of(assessment, Theme.LIGHT, Locale.ENGLISH);
         chevrons = new ChevronPainter(scene);
-        surface =
-                new BufferedImage(WIDTH, HEIGHT, BufferedImage.TYPE_INT_ARGB_PRE).createGraphics();
+        surface = new BufferedImage(WIDTH, HEIGHT, BufferedImage.TYPE_INT_ARGB_PRE).createGraphics();
     }
 
     @TearDown

@@ -1,5 +1,7 @@
 package org.sagwise.bench;
 
+import java.util.List;
+import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -18,9 +20,6 @@ import org.sagwise.fixture.Packs;
 import org.sagwise.reading.Bench;
 import org.sagwise.reading.Readings;
 import org.sagwise.scenario.Scenario;
-
-import java.util.List;
-import java.util.concurrent.TimeUnit;
 
 /** What an edit costs: a bench is looked up, compiled, solved, read and held against the rules. */
 @State(Scope.Benchmark)

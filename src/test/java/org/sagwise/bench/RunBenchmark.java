@@ -1,5 +1,7 @@
 package org.sagwise.bench;
 
+import java.util.List;
+import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -22,9 +24,6 @@ import org.sagwise.scenario.Keys;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
-
-import java.util.List;
-import java.util.concurrent.TimeUnit;
 
 /**
  * How long a whole run-down takes: presses of 3 s every 30 s until the first cell falls to its
@@ -63,26 +62,16 @@ public class RunBenchmark {
     }
 
     private static Scenario wound(Scenario scenario) {
-        Keys wire =
-                Keys.of("alloy", "steel-316l", "awg", 26, "wraps", 8, "inner_mm", 3, "legs_mm", 20);
-        return scenario.withParts(
-                scenario.parts().stream()
-                        .map(
-                                part ->
-                                        part.kind() == PartKind.COIL
-                                                ? Part.of("coil", PartKind.COIL, "wire", wire)
-                                                : part)
-                        .toList());
+        Keys wire = Keys.of("alloy", "steel-316l", "awg", 26, "wraps", 8, "inner_mm", 3, "legs_mm", 20);
+        return scenario.withParts(scenario.parts().stream()
+                .map(part -> part.kind() == PartKind.COIL ? Part.of("coil", PartKind.COIL, "wire", wire) : part)
+                .toList());
     }
 
     private static Scenario board(Part cell) {
         return Scenario.of(
                 "Board",
-                List.of(
-                        cell,
-                        Circuits.button(3),
-                        Part.of("board", PartKind.BOARD, "power_W", 15),
-                        Circuits.coil(0.8)),
+                List.of(cell, Circuits.button(3), Part.of("board", PartKind.BOARD, "power_W", 15), Circuits.coil(0.8)),
                 List.of(
                         Circuits.ideal("A.+", "fire.1"),
                         Circuits.ideal("fire.2", "board.in+"),

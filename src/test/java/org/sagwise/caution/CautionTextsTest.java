@@ -5,13 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.FieldSource;
-import org.junit.jupiter.params.provider.MethodSource;
-import org.sagwise.fixture.Circuits;
-import org.sagwise.scenario.Part;
-
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -21,6 +14,12 @@ import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.FieldSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.sagwise.fixture.Circuits;
+import org.sagwise.scenario.Part;
 
 class CautionTextsTest {
 
@@ -51,11 +50,10 @@ class CautionTextsTest {
     void say_everyExample_isFilledIn(String example) {
         Caution caution = caution(example);
         for (Locale locale : LANGUAGES) {
-            for (String text :
-                    List.of(
-                            CautionTexts.title(caution, locale),
-                            CautionTexts.text(caution, locale),
-                            CautionTexts.advice(caution, locale))) {
+            for (String text : List.of(
+                    CautionTexts.title(caution, locale),
+                    CautionTexts.text(caution, locale),
+                    CautionTexts.advice(caution, locale))) {
                 assertAll(
                         () -> assertFalse(text.contains("{"), text),
                         () -> assertFalse(text.matches(".*\\b(unknown|unbekannt)\\b.*"), text),
@@ -82,20 +80,14 @@ class CautionTextsTest {
 
     @Test
     void bundles_everyHazardText_isShownByAnExample() {
-        Set<String> texts =
-                bundle(Locale.ENGLISH).keySet().stream()
-                        .filter(key -> key.endsWith(".text"))
-                        .map(key -> key.substring(0, key.length() - ".text".length()))
-                        .collect(Collectors.toCollection(TreeSet::new));
+        Set<String> texts = bundle(Locale.ENGLISH).keySet().stream()
+                .filter(key -> key.endsWith(".text"))
+                .map(key -> key.substring(0, key.length() - ".text".length()))
+                .collect(Collectors.toCollection(TreeSet::new));
         texts.remove(NoAnswer.UNSETTLED_ID);
-        Set<String> shown =
-                examples()
-                        .map(
-                                example ->
-                                        texts.contains(example)
-                                                ? example
-                                                : example.replaceAll("\\..*", ""))
-                        .collect(Collectors.toCollection(TreeSet::new));
+        Set<String> shown = examples()
+                .map(example -> texts.contains(example) ? example : example.replaceAll("\\..*", ""))
+                .collect(Collectors.toCollection(TreeSet::new));
         assertEquals(texts, shown);
     }
 
@@ -123,20 +115,18 @@ class CautionTextsTest {
     /** No bench that comes to no rest is known, so its words are tried on a caution by hand. */
     @Test
     void text_partsWithoutSteadyState_areNamed() {
-        Caution caution =
-                new Caution(
-                        NoAnswer.UNSETTLED_ID,
-                        Signal.NOTICE,
-                        List.of("b1"),
-                        List.of(),
-                        Caution.When.FIRED,
-                        Double.NaN,
-                        Double.NaN,
-                        "",
-                        Map.of("parts", List.of("one board", "another")));
-        assertTrue(
-                CautionTexts.text(caution, Locale.ENGLISH)
-                        .startsWith("No steady state was found for one board and another:"));
+        Caution caution = new Caution(
+                NoAnswer.UNSETTLED_ID,
+                Signal.NOTICE,
+                List.of("b1"),
+                List.of(),
+                Caution.When.FIRED,
+                Double.NaN,
+                Double.NaN,
+                "",
+                Map.of("parts", List.of("one board", "another")));
+        assertTrue(CautionTexts.text(caution, Locale.ENGLISH)
+                .startsWith("No steady state was found for one board and another:"));
     }
 
     @Test
@@ -156,11 +146,9 @@ class CautionTextsTest {
 
     @Test
     void text_labelledPart_isCalledByItsLabel() {
-        Caution caution =
-                Found.one(
-                        TornWrap.ID,
-                        Examples.single(
-                                Examples.good("A").with("wrap", "torn").with("label", "Left")));
+        Caution caution = Found.one(
+                TornWrap.ID,
+                Examples.single(Examples.good("A").with("wrap", "torn").with("label", "Left")));
         assertTrue(CautionTexts.text(caution, Locale.ENGLISH).contains("wrap of Left is torn"));
     }
 

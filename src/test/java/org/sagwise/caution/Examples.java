@@ -10,16 +10,15 @@ import static org.sagwise.fixture.Circuits.series;
 import static org.sagwise.fixture.Circuits.touch;
 import static org.sagwise.fixture.Circuits.turned;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import org.sagwise.scenario.Keys;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
-
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
 
 /**
  * One scenario for every hazard and every variant of its texts, by {@code id} or {@code
@@ -65,11 +64,7 @@ final class Examples {
         all.addAll(List.of(keys));
         return Scenario.of(
                 "Board",
-                List.of(
-                        cell,
-                        button(3),
-                        Part.of("board", PartKind.BOARD, all.toArray()),
-                        coil(coilOhm)),
+                List.of(cell, button(3), Part.of("board", PartKind.BOARD, all.toArray()), coil(coilOhm)),
                 List.of(
                         ideal("A.+", "fire.1"),
                         ideal("fire.2", "board.in+"),
@@ -116,8 +111,7 @@ final class Examples {
         all.put("torn-wrap-touching.current", torn.plus(touch("A.can", "A.+", 50)));
         all.put(
                 "torn-wrap-touching.quiet",
-                torn.plus(Part.of("tube", PartKind.RESISTOR, "ohm", 0))
-                        .plus(touch("A.can", "tube.1", 50)));
+                torn.plus(Part.of("tube", PartKind.RESISTOR, "ohm", 0)).plus(touch("A.can", "tube.1", 50)));
         all.put("coil-bypassed.short", single(good("A")).plus(touch("coil.1", "coil.2", 5)));
         all.put(
                 "coil-bypassed.idle",
@@ -130,9 +124,7 @@ final class Examples {
                         .plus(ideal("meter.red", "A.+"))
                         .plus(ideal("meter.black", "A.-")));
         Scenario two = series(2.0, good("A"), good("B"));
-        all.put(
-                UnequalRows.ID,
-                two.plus(good("C")).plus(ideal("C.+", "B.+")).plus(ideal("C.-", "A.-")));
+        all.put(UnequalRows.ID, two.plus(good("C")).plus(ideal("C.+", "B.+")).plus(ideal("C.-", "A.-")));
     }
 
     private static void cells(Map<String, Scenario> all) {
@@ -164,15 +156,9 @@ final class Examples {
         all.put(UnequalChargeInParallel.ID, parallel(1.0, good("A"), cell("B", 3.9, 20)));
         all.put(UnequalChargeInSeries.ID, series(4.0, good("A"), cell("B", 3.9, 20)));
         all.put("reversed-in-series.cancel", turned(series(4.0, good("A"), good("B")), "B"));
-        all.put(
-                "reversed-in-series.uneven",
-                turned(series(0.5, good("A"), cell("B", 3.0, 20)), "B"));
-        all.put(
-                "reversed-in-series.outvoted",
-                turned(series(4.0, good("A"), good("B"), good("C")), "B"));
-        all.put(
-                MixedChemistry.ID,
-                series(4.0, good("A"), cell("B", 4.15, 20).with("chemistry", "IMR")));
+        all.put("reversed-in-series.uneven", turned(series(0.5, good("A"), cell("B", 3.0, 20)), "B"));
+        all.put("reversed-in-series.outvoted", turned(series(4.0, good("A"), good("B"), good("C")), "B"));
+        all.put(MixedChemistry.ID, series(4.0, good("A"), cell("B", 4.15, 20).with("chemistry", "IMR")));
         all.put(MixedCapacity.ID, parallel(1.0, good("A"), good("B").with("capacity_mAh", 3000)));
         all.put(MixedLimit.ID, parallel(1.0, good("A"), good("B").with("limit_A", 15)));
         all.put(MixedHealth.ID, parallel(1.0, good("A"), good("B").with("health", 0.7)));
@@ -186,89 +172,61 @@ final class Examples {
         all.put("open-circuit.apart", open.withLinks(links.subList(1, 2)));
         Scenario stuck = open.withPart("fire", fire -> fire.with("stuck", "open"));
         Part melted = part("F1", PartKind.FUSE, "rating_A", 10, "blown", true);
-        all.put(
-                "open-circuit.gap",
-                open.withLinks(links.subList(0, 2)).plus(touch("A.+", "A.-", 50_000)));
+        all.put("open-circuit.gap", open.withLinks(links.subList(0, 2)).plus(touch("A.+", "A.-", 50_000)));
         all.put("open-circuit.switch", stuck);
         all.put("open-circuit.fuse", ring(good("A"), melted, button(3), coil(1.0)));
-        all.put(
-                "open-circuit.meter",
-                ring(good("A"), part("M1", PartKind.METER), button(3), coil(1.0)));
+        all.put("open-circuit.meter", ring(good("A"), part("M1", PartKind.METER), button(3), coil(1.0)));
         all.put(
                 "open-circuit.blocked",
                 ring(good("A"), melted, stuck.part("fire").orElseThrow(), coil(1.0)));
-        Scenario thin =
-                Scenario.of(
-                        "Thin",
-                        List.of(good("A"), button(3), coil(0.5)),
-                        List.of(
-                                jumper("A.+", "fire.1", 24, 60),
-                                ideal("fire.2", "coil.1"),
-                                ideal("coil.2", "A.-")));
+        Scenario thin = Scenario.of(
+                "Thin",
+                List.of(good("A"), button(3), coil(0.5)),
+                List.of(jumper("A.+", "fire.1", 24, 60), ideal("fire.2", "coil.1"), ideal("coil.2", "A.-")));
         all.put(JumperOverAmpacity.ID, thin);
         all.put(
                 JumperOverFusing.ID,
-                thin.withLinks(
-                        List.of(
-                                jumper("A.+", "fire.1", 32, 10),
-                                thin.links().get(1),
-                                thin.links().get(2))));
-        all.put(
-                "fuse-too-large.cells",
-                ring(good("A"), part("F1", PartKind.FUSE, "rating_A", 30), coil(1.0)));
+                thin.withLinks(List.of(
+                        jumper("A.+", "fire.1", 32, 10),
+                        thin.links().get(1),
+                        thin.links().get(2))));
+        all.put("fuse-too-large.cells", ring(good("A"), part("F1", PartKind.FUSE, "rating_A", 30), coil(1.0)));
         Scenario fused = ring(good("A"), part("F1", PartKind.FUSE, "rating_A", 15), coil(1.0));
         all.put(
                 "fuse-too-large.wire",
-                fused.withLinks(
-                        List.of(
-                                jumper("A.+", "F1.1", 22, 60),
-                                fused.links().get(1),
-                                fused.links().get(2))));
-        all.put(
-                FuseWillOpen.ID,
-                ring(good("A"), part("F1", PartKind.FUSE, "rating_A", 3), coil(1.0)));
+                fused.withLinks(List.of(
+                        jumper("A.+", "F1.1", 22, 60),
+                        fused.links().get(1),
+                        fused.links().get(2))));
+        all.put(FuseWillOpen.ID, ring(good("A"), part("F1", PartKind.FUSE, "rating_A", 3), coil(1.0)));
     }
 
     private static void others(Map<String, Scenario> all) {
-        all.put(
-                CoilOverLimit.ID,
-                single(good("A")).withPart("coil", coil -> coil.with("limit_W", 10)));
+        all.put(CoilOverLimit.ID, single(good("A")).withPart("coil", coil -> coil.with("limit_W", 10)));
         all.put(ChargeOverLimit.ID, charging(cell("A", 3.6, 20), "current_A", 3));
         all.put(ChargerTooHigh.ID, charging(cell("A", 3.6, 20), "current_A", 1, "limit_V", 4.4));
         all.put(
                 ChargerTooHigh.REVERSED_ID,
                 Scenario.of(
                         "Charger",
-                        List.of(
-                                cell("A", 3.6, 20),
-                                part("charger", PartKind.CHARGER, "current_A", 1)),
+                        List.of(cell("A", 3.6, 20), part("charger", PartKind.CHARGER, "current_A", 1)),
                         List.of(ideal("charger.+", "A.-"), ideal("charger.-", "A.+"))));
         all.put(SupplyChargesCell.ID, supplied(4.2, 0.15, cell("A", 4.0, 50)));
-        all.put(
-                "charging-temperature.cold",
-                charging(cell("A", 3.6, 20).with("temperature_C", -5), "current_A", 1));
-        all.put(
-                "charging-temperature.hot",
-                charging(cell("A", 3.6, 20).with("temperature_C", 50), "current_A", 1));
-        all.put(
-                "switch-stuck.current",
-                single(good("A")).withPart("fire", fire -> fire.with("stuck", "closed")));
+        all.put("charging-temperature.cold", charging(cell("A", 3.6, 20).with("temperature_C", -5), "current_A", 1));
+        all.put("charging-temperature.hot", charging(cell("A", 3.6, 20).with("temperature_C", 50), "current_A", 1));
+        all.put("switch-stuck.current", single(good("A")).withPart("fire", fire -> fire.with("stuck", "closed")));
         all.put("switch-stuck.quiet", bare(part("fire", PartKind.SWITCH, "stuck", "closed")));
         all.put("board-trouble.cutoff", withBoard(cell("A", 3.4, 60), 0.5, "cutoff_V", 3.2));
         all.put("board-trouble.input-limit", withBoard(good("A"), 0.5, "max_input_A", 3));
         all.put("board-trouble.no-power", withBoard(cell("A", 3.4, 200), 0.5));
-        all.put(
-                "board-trouble.output-shorted",
-                withBoard(good("A"), 0.5).plus(ideal("board.out+", "board.out-")));
+        all.put("board-trouble.output-shorted", withBoard(good("A"), 0.5).plus(ideal("board.out+", "board.out-")));
         all.put("board-trouble.at-max", withBoard(good("A"), 8.0, "out_max_V", 6));
         all.put("board-trouble.at-min", withBoard(good("A"), 0.2, "out_min_V", 3));
         Part ideal = cell("A", 4.2, 0);
         all.put(
                 NoAnswer.DISAGREE_ID,
                 Scenario.of(
-                        "Ideal",
-                        List.of(ideal, cell("B", 4.0, 0)),
-                        List.of(ideal("A.+", "B.+"), ideal("A.-", "B.-"))));
+                        "Ideal", List.of(ideal, cell("B", 4.0, 0)), List.of(ideal("A.+", "B.+"), ideal("A.-", "B.-"))));
         all.put(
                 MeterOnOhms.ID,
                 single(good("A"))

@@ -3,10 +3,9 @@ package org.sagwise.caution;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.sagwise.fixture.Circuits.NOTHING;
 
+import java.util.List;
 import org.sagwise.reading.Bench;
 import org.sagwise.scenario.Scenario;
-
-import java.util.List;
 
 /** Asks a scenario for its cautions. */
 final class Found {

@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -11,13 +14,8 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.IntRange;
-
 import org.sagwise.fixture.RandomCircuits;
 import org.sagwise.scenario.Scenario;
-
-import java.util.HashSet;
-import java.util.List;
-import java.util.Locale;
 
 /** What must hold of the cautions on any bench. */
 class HazardProperties {
@@ -42,8 +40,7 @@ class HazardProperties {
     }
 
     @Property(tries = 200)
-    void check_positionOfTheButton_makesNoDifference(
-            @ForAll long seed, @ForAll @IntRange(min = 2, max = 25) int most) {
+    void check_positionOfTheButton_makesNoDifference(@ForAll long seed, @ForAll @IntRange(min = 2, max = 25) int most) {
         Scenario scenario = RandomCircuits.of(seed, most);
         assertEquals(Found.in(scenario.pressed()), Found.in(scenario.released()));
     }
@@ -55,27 +52,22 @@ class HazardProperties {
         List<Caution> cautions = Found.in(scenario);
         for (Caution caution : cautions) {
             assertTrue(caution.parts().stream().allMatch(id -> scenario.part(id).isPresent()));
-            assertTrue(caution.links().stream().allMatch(i -> i < scenario.links().size()));
-            assertEquals(
-                    caution.parts().size(),
-                    new HashSet<>(caution.parts()).size(),
-                    "no part is named twice");
+            assertTrue(
+                    caution.links().stream().allMatch(i -> i < scenario.links().size()));
+            assertEquals(caution.parts().size(), new HashSet<>(caution.parts()).size(), "no part is named twice");
             assertCanBeSaid(caution, Locale.ENGLISH);
             assertCanBeSaid(caution, Locale.GERMAN);
         }
         for (int i = 1; i < cautions.size(); i++) {
-            assertTrue(
-                    cautions.get(i - 1).signal().compareTo(cautions.get(i).signal()) <= 0,
-                    "the gravest first");
+            assertTrue(cautions.get(i - 1).signal().compareTo(cautions.get(i).signal()) <= 0, "the gravest first");
         }
     }
 
     private static void assertCanBeSaid(Caution caution, Locale locale) {
-        for (String text :
-                List.of(
-                        CautionTexts.title(caution, locale),
-                        CautionTexts.text(caution, locale),
-                        CautionTexts.advice(caution, locale))) {
+        for (String text : List.of(
+                CautionTexts.title(caution, locale),
+                CautionTexts.text(caution, locale),
+                CautionTexts.advice(caution, locale))) {
             assertFalse(text.contains("{") || text.contains("—"), text);
         }
     }

@@ -4,16 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.FieldSource;
-
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.ResourceBundle;
 import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.FieldSource;
 
 class NoticesTest {
 
@@ -50,10 +49,9 @@ class NoticesTest {
     @ParameterizedTest
     @FieldSource("LANGUAGES")
     void messages_theBundle_isShownWhole(Locale locale) {
-        long texts =
-                bundle(locale).keySet().stream()
-                        .filter(key -> key.startsWith("safety.") && key.endsWith(".text"))
-                        .count();
+        long texts = bundle(locale).keySet().stream()
+                .filter(key -> key.startsWith("safety.") && key.endsWith(".text"))
+                .count();
         assertEquals(texts, Notices.messages(locale).size());
     }
 

@@ -12,6 +12,10 @@ import static org.sagwise.fixture.Circuits.ideal;
 import static org.sagwise.fixture.Circuits.parallel;
 import static org.sagwise.fixture.Circuits.series;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -21,24 +25,18 @@ import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
-
 /**
  * Take any one joint out of a sound circuit, and the caution names a joint that closes it again.
  */
 class OpenCircuitTest {
 
     static Stream<Scenario> sound() {
-        Scenario twoByTwo =
-                series(2.0, good("A1"), good("A2"))
-                        .plus(good("B1"))
-                        .plus(good("B2"))
-                        .plus(ideal("B1.+", "B2.-"))
-                        .plus(ideal("B2.+", "A2.+"))
-                        .plus(ideal("B1.-", "A1.-"));
+        Scenario twoByTwo = series(2.0, good("A1"), good("A2"))
+                .plus(good("B1"))
+                .plus(good("B2"))
+                .plus(ideal("B1.+", "B2.-"))
+                .plus(ideal("B2.+", "A2.+"))
+                .plus(ideal("B1.-", "A1.-"));
         return Stream.of(
                 single(good("A")),
                 series(4.0, good("A"), good("B")),
@@ -56,10 +54,8 @@ class OpenCircuitTest {
     }
 
     static Stream<Arguments> openings() {
-        return sound().flatMap(
-                        scenario ->
-                                IntStream.range(0, scenario.links().size())
-                                        .mapToObj(i -> Arguments.of(scenario, i)));
+        return sound().flatMap(scenario ->
+                IntStream.range(0, scenario.links().size()).mapToObj(i -> Arguments.of(scenario, i)));
     }
 
     @ParameterizedTest
@@ -74,8 +70,9 @@ class OpenCircuitTest {
         List<Link> links = new ArrayList<>(scenario.links());
         links.remove(out);
         Scenario opened = scenario.withLinks(links);
-        List<Caution> open =
-                Found.in(opened).stream().filter(c -> c.id().equals(OpenCircuit.ID)).toList();
+        List<Caution> open = Found.in(opened).stream()
+                .filter(c -> c.id().equals(OpenCircuit.ID))
+                .toList();
         if (open.isEmpty()) {
             return; // another way round is left, as through the other row of two by two
         }
@@ -86,7 +83,9 @@ class OpenCircuitTest {
     }
 
     private static String end(Caution caution, String which) {
-        return TerminalRef.parse(caution.details().get(which).toString()).orElseThrow().toString();
+        return TerminalRef.parse(caution.details().get(which).toString())
+                .orElseThrow()
+                .toString();
     }
 
     @Test
@@ -106,19 +105,15 @@ class OpenCircuitTest {
         Caution minus = Found.only(OpenCircuit.ID, scenario.withLinks(links.subList(0, 4)));
         assertEquals("coil.2", minus.details().get("loose").toString());
         assertEquals("board.out-", minus.details().get("target").toString());
-        Caution plus =
-                Found.only(
-                        OpenCircuit.ID,
-                        scenario.withLinks(
-                                List.of(links.get(0), links.get(1), links.get(2), links.get(4))));
+        Caution plus = Found.only(
+                OpenCircuit.ID, scenario.withLinks(List.of(links.get(0), links.get(1), links.get(2), links.get(4))));
         assertEquals("coil.1", plus.details().get("loose").toString());
         assertEquals("board.out+", plus.details().get("target").toString());
     }
 
     @Test
     void check_twoCoilsBehindTheSameGap_areToldTogether() {
-        Scenario scenario =
-                ring(good("A"), button(3), coil(1.0), part("C2", PartKind.COIL, "ohm", 1));
+        Scenario scenario = ring(good("A"), button(3), coil(1.0), part("C2", PartKind.COIL, "ohm", 1));
         Caution caution =
                 Found.only(OpenCircuit.ID, scenario.withLinks(scenario.links().subList(0, 3)));
         assertEquals(List.of("coil", "C2", "A"), caution.parts());
@@ -126,26 +121,21 @@ class OpenCircuitTest {
 
     @Test
     void check_gapBetweenTwoCoils_isToldOnce() {
-        Scenario scenario =
-                ring(good("A"), button(3), coil(1.0), part("C2", PartKind.COIL, "ohm", 1));
+        Scenario scenario = ring(good("A"), button(3), coil(1.0), part("C2", PartKind.COIL, "ohm", 1));
         List<Link> links = scenario.links();
         Caution caution =
-                Found.only(
-                        OpenCircuit.ID,
-                        scenario.withLinks(List.of(links.get(0), links.get(1), links.get(3))));
+                Found.only(OpenCircuit.ID, scenario.withLinks(List.of(links.get(0), links.get(1), links.get(3))));
         assertEquals(List.of("coil", "C2"), caution.parts());
     }
 
     @Test
     void check_voltmeterAcrossTheCoil_isNotBlamed() {
         Scenario scenario = single(good("A"));
-        Scenario opened =
-                scenario.withLinks(scenario.links().subList(0, 2))
-                        .plus(part("M1", PartKind.METER))
-                        .plus(ideal("M1.red", "coil.1"))
-                        .plus(ideal("M1.black", "coil.2"));
-        assertEquals(
-                "joint", Found.only(OpenCircuit.ID, opened).details().get(CautionBuilder.VARIANT));
+        Scenario opened = scenario.withLinks(scenario.links().subList(0, 2))
+                .plus(part("M1", PartKind.METER))
+                .plus(ideal("M1.red", "coil.1"))
+                .plus(ideal("M1.black", "coil.2"));
+        assertEquals("joint", Found.only(OpenCircuit.ID, opened).details().get(CautionBuilder.VARIANT));
     }
 
     @Test

@@ -4,13 +4,12 @@ import static org.sagwise.fixture.Circuits.ideal;
 import static org.sagwise.fixture.Circuits.jumper;
 import static org.sagwise.fixture.Circuits.touch;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /**
  * Circuits to which nobody would object: rows of equal cells side by side, adequate wire, a button,
@@ -98,17 +97,7 @@ record SoundCircuits(
     }
 
     private Part cell(String id) {
-        return Part.of(
-                id,
-                PartKind.CELL,
-                "charge",
-                charge,
-                "internal_mohm",
-                20,
-                "capacity_mAh",
-                2500,
-                "limit_A",
-                20);
+        return Part.of(id, PartKind.CELL, "charge", charge, "internal_mohm", 20, "capacity_mAh", 2500, "limit_A", 20);
     }
 
     private static String id(int row, int inRow) {

@@ -19,6 +19,8 @@ import static org.sagwise.fixture.Circuits.single;
 import static org.sagwise.fixture.Circuits.touch;
 import static org.sagwise.fixture.Circuits.turned;
 
+import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -28,9 +30,6 @@ import org.sagwise.scenario.Keys;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
-
-import java.util.List;
-import java.util.stream.Stream;
 
 /** Every hazard just on this side and just on that side of where it begins. */
 class ThresholdTest {
@@ -52,15 +51,7 @@ class ThresholdTest {
     }
 
     static Stream<Arguments> bothSides() {
-        return Stream.of(
-                        currents(),
-                        shorts(),
-                        charges(),
-                        voltages(),
-                        temperatures(),
-                        packs(),
-                        wires(),
-                        devices())
+        return Stream.of(currents(), shorts(), charges(), voltages(), temperatures(), packs(), wires(), devices())
                 .flatMap(side -> side);
     }
 
@@ -68,50 +59,19 @@ class ThresholdTest {
         Part pulse = plain().with("pulse_A", 25).with("pulse_s", 5);
         Part guarded = plain().with("guard", Keys.of("trip_A", 8, "trip_s", 1, "mohm", 0));
         return Stream.of(
-                arguments(
-                        CellOverLimit.ID,
-                        Signal.WARNING,
-                        drawing(plain(), 20 * LESS),
-                        drawing(plain(), 20 * MORE)),
-                arguments(
-                        CellOverLimit.ID,
-                        Signal.DANGER,
-                        drawing(plain(), 30 * LESS),
-                        drawing(plain(), 30 * MORE)),
-                arguments(
-                        CellNearLimit.ID,
-                        Signal.CAUTION,
-                        drawing(plain(), 16 * LESS),
-                        drawing(plain(), 16 * MORE)),
-                arguments(
-                        CellNearLimit.ID,
-                        Signal.CAUTION,
-                        drawing(plain(), 20 * MORE),
-                        drawing(plain(), 20 * LESS)),
-                arguments(
-                        PulseTakenForSteady.ID,
-                        Signal.WARNING,
-                        drawing(pulse, 20 * LESS),
-                        drawing(pulse, 20 * MORE)),
-                arguments(
-                        PulseTakenForSteady.ID,
-                        Signal.WARNING,
-                        drawing(pulse, 25 * MORE),
-                        drawing(pulse, 25 * LESS)),
-                arguments(
-                        CellOverLimit.ID,
-                        Signal.WARNING,
-                        drawing(pulse, 25 * LESS),
-                        drawing(pulse, 25 * MORE)),
-                arguments(
-                        GuardWillTrip.ID,
-                        Signal.NOTICE,
-                        drawing(guarded, 8 * LESS),
-                        drawing(guarded, 8 * MORE)));
+                arguments(CellOverLimit.ID, Signal.WARNING, drawing(plain(), 20 * LESS), drawing(plain(), 20 * MORE)),
+                arguments(CellOverLimit.ID, Signal.DANGER, drawing(plain(), 30 * LESS), drawing(plain(), 30 * MORE)),
+                arguments(CellNearLimit.ID, Signal.CAUTION, drawing(plain(), 16 * LESS), drawing(plain(), 16 * MORE)),
+                arguments(CellNearLimit.ID, Signal.CAUTION, drawing(plain(), 20 * MORE), drawing(plain(), 20 * LESS)),
+                arguments(PulseTakenForSteady.ID, Signal.WARNING, drawing(pulse, 20 * LESS), drawing(pulse, 20 * MORE)),
+                arguments(PulseTakenForSteady.ID, Signal.WARNING, drawing(pulse, 25 * MORE), drawing(pulse, 25 * LESS)),
+                arguments(CellOverLimit.ID, Signal.WARNING, drawing(pulse, 25 * LESS), drawing(pulse, 25 * MORE)),
+                arguments(GuardWillTrip.ID, Signal.NOTICE, drawing(guarded, 8 * LESS), drawing(guarded, 8 * MORE)));
     }
 
     private static Stream<Arguments> shorts() {
-        Scenario four = parallel(0.099, good("A"), good("B"), good("C"), good("D")).pressed();
+        Scenario four =
+                parallel(0.099, good("A"), good("B"), good("C"), good("D")).pressed();
         double least = LoadShorts.LEAST_SENSIBLE_OHM;
         Scenario leak = single(good("A"), 1.0);
         Scenario reversed = turned(parallel(1.0, good("A"), good("B")), "B");
@@ -122,11 +82,7 @@ class ThresholdTest {
                         single(good("A"), least * MORE),
                         single(good("A"), least * LESS)),
                 // four cells give 40 A together, each within its limit
-                arguments(
-                        PackShorted.ID,
-                        Signal.DANGER,
-                        four,
-                        four.withPart("A", cell -> cell.with("limit_A", 9))),
+                arguments(PackShorted.ID, Signal.DANGER, four, four.withPart("A", cell -> cell.with("limit_A", 9))),
                 arguments(
                         PackShorted.ID,
                         Signal.WARNING,
@@ -138,11 +94,7 @@ class ThresholdTest {
                         Signal.DANGER,
                         leak.plus(touch("A.+", "A.-", 190.1)),
                         leak.plus(touch("A.+", "A.-", 189.9))),
-                arguments(
-                        ReversedInParallel.ID,
-                        Signal.DANGER,
-                        parallel(1.0, good("A"), good("B")),
-                        reversed));
+                arguments(ReversedInParallel.ID, Signal.DANGER, parallel(1.0, good("A"), good("B")), reversed));
     }
 
     private static Stream<Arguments> charges() {
@@ -182,11 +134,7 @@ class ThresholdTest {
                         Signal.DANGER,
                         pair.withPart("B", cell -> cell.with("rest_V", 3.401)),
                         pair.withPart("B", cell -> cell.with("rest_V", 3.399))),
-                arguments(
-                        ReversedInSeries.ID,
-                        Signal.WARNING,
-                        opposed(4.2 - 1.249),
-                        opposed(4.2 - 1.251)));
+                arguments(ReversedInSeries.ID, Signal.WARNING, opposed(4.2 - 1.249), opposed(4.2 - 1.251)));
     }
 
     /** A full ideal cell against a turned one on 1 Ω: the current is the difference of volts. */
@@ -242,25 +190,11 @@ class ThresholdTest {
 
     private static Stream<Arguments> packs() {
         return Stream.of(
-                arguments(
-                        MixedChemistry.ID,
-                        Signal.WARNING,
-                        pair("chemistry", "INR"),
-                        pair("chemistry", "NCR")),
-                arguments(
-                        MixedCapacity.ID,
-                        Signal.CAUTION,
-                        pair("capacity_mAh", 2624),
-                        pair("capacity_mAh", 2626)),
-                arguments(
-                        MixedLimit.ID, Signal.CAUTION, pair("limit_A", 21), pair("limit_A", 21.1)),
-                arguments(
-                        MixedHealth.ID, Signal.CAUTION, pair("health", 0.9), pair("health", 0.89)),
-                arguments(
-                        MixedResistance.ID,
-                        Signal.CAUTION,
-                        pair("internal_mohm", 30),
-                        pair("internal_mohm", 30.1)),
+                arguments(MixedChemistry.ID, Signal.WARNING, pair("chemistry", "INR"), pair("chemistry", "NCR")),
+                arguments(MixedCapacity.ID, Signal.CAUTION, pair("capacity_mAh", 2624), pair("capacity_mAh", 2626)),
+                arguments(MixedLimit.ID, Signal.CAUTION, pair("limit_A", 21), pair("limit_A", 21.1)),
+                arguments(MixedHealth.ID, Signal.CAUTION, pair("health", 0.9), pair("health", 0.89)),
+                arguments(MixedResistance.ID, Signal.CAUTION, pair("internal_mohm", 30), pair("internal_mohm", 30.1)),
                 arguments(
                         UnequalChargeInSeries.ID,
                         Signal.CAUTION,
@@ -276,21 +210,10 @@ class ThresholdTest {
         double steadyA = WireLimits.steadyCurrentA(new Gauge(22).size());
         double meltingA = WireLimits.meltingCurrentA(new Gauge(30).size());
         return Stream.of(
+                arguments(JumperOverAmpacity.ID, Signal.CAUTION, wired(22, steadyA * LESS), wired(22, steadyA * MORE)),
                 arguments(
-                        JumperOverAmpacity.ID,
-                        Signal.CAUTION,
-                        wired(22, steadyA * LESS),
-                        wired(22, steadyA * MORE)),
-                arguments(
-                        JumperOverAmpacity.ID,
-                        Signal.CAUTION,
-                        wired(30, meltingA * MORE),
-                        wired(30, meltingA * LESS)),
-                arguments(
-                        JumperOverFusing.ID,
-                        Signal.WARNING,
-                        wired(30, meltingA * LESS),
-                        wired(30, meltingA * MORE)),
+                        JumperOverAmpacity.ID, Signal.CAUTION, wired(30, meltingA * MORE), wired(30, meltingA * LESS)),
+                arguments(JumperOverFusing.ID, Signal.WARNING, wired(30, meltingA * LESS), wired(30, meltingA * MORE)),
                 arguments(FuseTooLarge.ID, Signal.CAUTION, fused(20, 10), fused(20.1, 10)),
                 // 25 A is the guide for 14 AWG, beyond the cell's 20 A; 18 A that for 16 AWG
                 arguments(FuseTooLarge.ID, Signal.CAUTION, fused(18, 16), fused(18.1, 16)),
@@ -303,20 +226,15 @@ class ThresholdTest {
         return Scenario.of(
                 "Wired",
                 List.of(plain(), button(0), coil(4.2 / amps)),
-                List.of(
-                        jumper("A.+", "fire.1", awg, 1e-6),
-                        ideal("fire.2", "coil.1"),
-                        ideal("coil.2", "A.-")));
+                List.of(jumper("A.+", "fire.1", awg, 1e-6), ideal("fire.2", "coil.1"), ideal("coil.2", "A.-")));
     }
 
     private static Scenario fused(double ratingA, int awg) {
-        Scenario ring =
-                ring(plain(), part("F1", PartKind.FUSE, "rating_A", ratingA, "mohm", 0), coil(1));
-        return ring.withLinks(
-                List.of(
-                        jumper("A.+", "F1.1", awg, 1e-6),
-                        ring.links().get(1),
-                        ring.links().get(2)));
+        Scenario ring = ring(plain(), part("F1", PartKind.FUSE, "rating_A", ratingA, "mohm", 0), coil(1));
+        return ring.withLinks(List.of(
+                jumper("A.+", "F1.1", awg, 1e-6),
+                ring.links().get(1),
+                ring.links().get(2)));
     }
 
     private static Stream<Arguments> devices() {
@@ -332,16 +250,8 @@ class ThresholdTest {
                         Signal.WARNING,
                         ring(plain(), button(0), coil.with("limit_W", 8.83)),
                         ring(plain(), button(0), coil.with("limit_W", 8.81))),
-                arguments(
-                        LabelClaims.ID,
-                        Signal.WARNING,
-                        claim("claimed_A", 20),
-                        claim("claimed_A", 21)),
-                arguments(
-                        LabelClaims.ID,
-                        Signal.WARNING,
-                        claim("claimed_mAh", 2749),
-                        claim("claimed_mAh", 2751)),
+                arguments(LabelClaims.ID, Signal.WARNING, claim("claimed_A", 20), claim("claimed_A", 21)),
+                arguments(LabelClaims.ID, Signal.WARNING, claim("claimed_mAh", 2749), claim("claimed_mAh", 2751)),
                 arguments(MeterOnOhms.ID, Signal.NOTICE, ohmmeterAt(0.049), ohmmeterAt(0.051)),
                 // 20 W / (0.92 · 4.2 V) = 5.18 A
                 arguments(
@@ -374,16 +284,13 @@ class ThresholdTest {
     private static Scenario ohmmeterAt(double volts) {
         return Scenario.of(
                 "Meter",
-                List.of(
-                        part("S", PartKind.SUPPLY, "volts", volts),
-                        part("M1", PartKind.METER, "mode", "ohms")),
+                List.of(part("S", PartKind.SUPPLY, "volts", volts), part("M1", PartKind.METER, "mode", "ohms")),
                 List.of(ideal("S.+", "M1.red"), ideal("S.-", "M1.black")));
     }
 
     @ParameterizedTest
     @MethodSource("bothSides")
-    void check_onBothSidesOfAThreshold_findsOnOneOnly(
-            String id, Signal signal, Scenario without, Scenario with) {
+    void check_onBothSidesOfAThreshold_findsOnOneOnly(String id, Signal signal, Scenario without, Scenario with) {
         assertEquals(List.of(), signals(id, signal, without), "where it should not show");
         assertEquals(List.of(signal), signals(id, signal, with), "where it should show");
     }

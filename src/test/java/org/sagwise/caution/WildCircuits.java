@@ -1,5 +1,7 @@
 package org.sagwise.caution;
 
+import java.util.List;
+import java.util.Random;
 import org.sagwise.fixture.RandomCircuits;
 import org.sagwise.scenario.Keys;
 import org.sagwise.scenario.Link;
@@ -7,9 +9,6 @@ import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
-
-import java.util.List;
-import java.util.Random;
 
 /**
  * Random benches with every kind of part, abused cells among them: the same seed, the same bench.
@@ -34,11 +33,11 @@ final class WildCircuits {
         for (int i = 0; i < extras; i++) {
             scenario = scenario.plus(extra("x" + i, random));
         }
-        List<TerminalRef> ends =
-                scenario.parts().stream().flatMap(part -> part.terminals().stream()).toList();
+        List<TerminalRef> ends = scenario.parts().stream()
+                .flatMap(part -> part.terminals().stream())
+                .toList();
         for (int i = 0; i < 4 * extras; i++) {
-            TerminalRef from =
-                    ends.get(ends.size() - 1 - random.nextInt(Math.min(12, ends.size())));
+            TerminalRef from = ends.get(ends.size() - 1 - random.nextInt(Math.min(12, ends.size())));
             TerminalRef to = ends.get(random.nextInt(ends.size()));
             if (!from.equals(to)) {
                 scenario = scenario.plus(Link.touch(from, to, 10 * random.nextDouble()));
@@ -63,19 +62,19 @@ final class WildCircuits {
     private static Part extra(String id, Random random) {
         return switch (random.nextInt(5)) {
             case 0 ->
-                    Part.of(
-                            id,
-                            PartKind.BOARD,
-                            "power_W",
-                            40 * random.nextDouble() + 0.1,
-                            "cutoff_V",
-                            3.2,
-                            "max_input_A",
-                            12,
-                            "out_min_V",
-                            0.5,
-                            "out_max_V",
-                            6);
+                Part.of(
+                        id,
+                        PartKind.BOARD,
+                        "power_W",
+                        40 * random.nextDouble() + 0.1,
+                        "cutoff_V",
+                        3.2,
+                        "max_input_A",
+                        12,
+                        "out_min_V",
+                        0.5,
+                        "out_max_V",
+                        6);
             case 1 -> Part.of(id, PartKind.CHARGER, "current_A", 2, "limit_V", 4.2);
             case 2 -> Part.of(id, PartKind.RESISTOR, "ohm", random.nextBoolean() ? 0 : 2);
             case 3 -> Part.of(id, PartKind.METER, "mode", "ohms");

@@ -4,12 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.ValueSource;
-
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -18,13 +12,19 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Exit statuses, and words for everything that can be wrong with a call or its input. */
 class CallsTest {
 
     private static final String EMPTY_BENCH = "{\"sagwise\":1,\"parts\":[],\"links\":[]}";
 
-    @TempDir private Path folder;
+    @TempDir
+    private Path folder;
 
     private Path file(byte[] bytes) throws IOException {
         return Files.write(folder.resolve("given.sagwise.json"), bytes);
@@ -42,19 +42,9 @@ class CallsTest {
     @Test
     void help_ofTheProgram_listsTheVerbsThatAreThere() {
         String help = Cli.call("--help").out();
-        for (String verb :
-                new String[] {
-                    "open",
-                    "readings",
-                    "check",
-                    "run",
-                    "picture",
-                    "explain",
-                    "share",
-                    "unshare",
-                    "lesson",
-                    "parts"
-                }) {
+        for (String verb : new String[] {
+            "open", "readings", "check", "run", "picture", "explain", "share", "unshare", "lesson", "parts"
+        }) {
             assertTrue(help.contains("\n  " + verb + " "), verb);
         }
     }
@@ -122,8 +112,7 @@ class CallsTest {
 
     @Test
     void readings_ofSeveralProblems_tellThemAllWithTheirPlaces() {
-        String broken =
-                """
+        String broken = """
                 {"sagwise": 1,
                  "parts": [{"id": "A", "kind": "cel"}, {"id": "coil", "kind": "coil", "ohm": -1}],
                  "links": [{"from": "A.+", "to": "nowhere.1", "ideal": true}],
@@ -142,7 +131,8 @@ class CallsTest {
         String demo = Cli.demo("bench-check");
         String text = Files.readString(Path.of(demo));
         assertEquals(
-                Cli.call("readings", demo).out(), Cli.callWithInput(text, "readings", "-").out());
+                Cli.call("readings", demo).out(),
+                Cli.callWithInput(text, "readings", "-").out());
     }
 
     @Test
@@ -154,13 +144,12 @@ class CallsTest {
 
     @Test
     void readings_ofAStreamThatBreaks_areToldInWords() {
-        InputStream broken =
-                new InputStream() {
-                    @Override
-                    public int read() throws IOException {
-                        throw new IOException("cable pulled");
-                    }
-                };
+        InputStream broken = new InputStream() {
+            @Override
+            public int read() throws IOException {
+                throw new IOException("cable pulled");
+            }
+        };
         Cli.Outcome outcome = Cli.call(broken, new Cli.NoWindow(), "readings", "-");
         assertEquals(2, outcome.status());
         assertTrue(outcome.err().contains("Reading failed: cable pulled"), outcome.err());
@@ -168,13 +157,12 @@ class CallsTest {
 
     @Test
     void fault_ofTheProgram_isOwnedUpTo() {
-        InputStream faulty =
-                new ByteArrayInputStream(EMPTY_BENCH.getBytes(StandardCharsets.UTF_8)) {
-                    @Override
-                    public synchronized int read(byte[] buffer, int from, int length) {
-                        throw new IllegalStateException("planted");
-                    }
-                };
+        InputStream faulty = new ByteArrayInputStream(EMPTY_BENCH.getBytes(StandardCharsets.UTF_8)) {
+            @Override
+            public synchronized int read(byte[] buffer, int from, int length) {
+                throw new IllegalStateException("planted");
+            }
+        };
         Cli.Outcome plain = Cli.call(faulty, new Cli.NoWindow(), "readings", "-");
         assertEquals(3, plain.status());
         assertTrue(plain.err().contains("planted"), plain.err());

@@ -4,17 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
-
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
-
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class CheckTest {
 
@@ -22,7 +20,8 @@ class CheckTest {
     private static final String REVERSED = Cli.demo("side-by-side-one-reversed");
     private static final String MILD = Cli.demo("thin-wire");
 
-    @TempDir private Path folder;
+    @TempDir
+    private Path folder;
 
     @ParameterizedTest
     @CsvSource({
@@ -83,7 +82,8 @@ class CheckTest {
 
     @Test
     void caution_inJson_hasEveryKey() {
-        JsonNode caution = Cli.call("readings", REVERSED, "--json").json().get("cautions").get(0);
+        JsonNode caution =
+                Cli.call("readings", REVERSED, "--json").json().get("cautions").get(0);
         List<String> keys = new ArrayList<>();
         caution.fieldNames().forEachRemaining(keys::add);
         assertEquals(
@@ -110,8 +110,9 @@ class CheckTest {
 
     @Test
     void numbers_ofACautionWithoutAny_areNull() {
-        JsonNode files =
-                Cli.call("check", Cli.demo("old-and-new-in-a-row"), "--json").json().get("files");
+        JsonNode files = Cli.call("check", Cli.demo("old-and-new-in-a-row"), "--json")
+                .json()
+                .get("files");
         JsonNode caution = files.get(0).get("cautions").get(0);
         assertTrue(caution.get("measured").isNull());
         assertTrue(caution.get("limit").isNull());
@@ -120,8 +121,7 @@ class CheckTest {
 
     @Test
     void json_ofSeveralFiles_holdsCautionsAndProblems() {
-        Cli.Outcome outcome =
-                Cli.callWithInput("{\"sagwise\":1,\"foo\":2}", "check", REVERSED, "-", "--json");
+        Cli.Outcome outcome = Cli.callWithInput("{\"sagwise\":1,\"foo\":2}", "check", REVERSED, "-", "--json");
         assertEquals(2, outcome.status());
         JsonNode files = outcome.json().get("files");
         assertEquals(2, files.size());

@@ -2,7 +2,6 @@ package org.sagwise.cli;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -58,12 +57,7 @@ final class Cli {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
         int status =
-                SagwiseCommand.run(
-                        all.toArray(String[]::new),
-                        opener,
-                        new PrintWriter(out),
-                        new PrintWriter(err),
-                        in);
+                SagwiseCommand.run(all.toArray(String[]::new), opener, new PrintWriter(out), new PrintWriter(err), in);
         return new Outcome(status, out.toString(), err.toString());
     }
 

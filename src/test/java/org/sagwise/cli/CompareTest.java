@@ -4,19 +4,19 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
-
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** Two scenarios side by side on the command line. */
 class CompareTest {
 
     private static final String ONE = Cli.demo("side-by-side-one-reversed");
-    @TempDir private Path folder;
+
+    @TempDir
+    private Path folder;
 
     private static final String OTHER = Cli.demo("two-cells-side-by-side");
 
@@ -40,7 +40,8 @@ class CompareTest {
         Path out = folder.resolve("both.svg");
         String series = Cli.demo("two-in-a-row-ideal");
         String parallel = Cli.demo("two-side-by-side-ideal");
-        assertEquals(1, Cli.call("compare", parallel, series, "-o", out.toString()).status());
+        assertEquals(
+                1, Cli.call("compare", parallel, series, "-o", out.toString()).status());
         String svg = Files.readString(out);
         int marks = svg.split(">8 V<", -1).length - 1;
         assertEquals(2, marks, "8 V stand on both scales");
@@ -52,7 +53,8 @@ class CompareTest {
         JsonNode json = Cli.call("compare", ONE, OTHER, "--json").json();
         assertTrue(json.get("differs").booleanValue());
         assertTrue(json.findValuesAsText("kind").contains("turned"), json.toString());
-        assertEquals("reversed-in-parallel", json.at("/cautions_only_first/0/id").textValue());
+        assertEquals(
+                "reversed-in-parallel", json.at("/cautions_only_first/0/id").textValue());
     }
 
     @Test

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
-
 import org.junit.jupiter.api.Test;
 
 /**
@@ -68,8 +67,7 @@ class EveryBuildShowsTest {
         assertEquals(0.34, cell(readings, 0, "sag_V"), 0.005);
         assertEquals(0.42, readings.get("pack").get("drop_V").doubleValue(), 0.005);
         assertEquals(11.3, coil(readings, "current_A"), 0.05);
-        double pathOhm =
-                readings.get("pack").get("drop_V").doubleValue() / coil(readings, "current_A");
+        double pathOhm = readings.get("pack").get("drop_V").doubleValue() / coil(readings, "current_A");
         assertEquals(0.037, pathOhm, 0.001);
     }
 

@@ -4,21 +4,21 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 
 /** Posts on the command line. */
 class ExplainTest {
 
     private static final String DEMO = Cli.demo("side-by-side-one-reversed");
 
-    @TempDir private Path folder;
+    @TempDir
+    private Path folder;
 
     @ParameterizedTest
     @CsvSource(
@@ -29,8 +29,7 @@ class ExplainTest {
                 "text | txt | Side by side, one cell turned round",
                 "html | html | <!DOCTYPE html>",
             })
-    void explain_inAFormat_isTheSameByNameAndByEnding(String format, String ending, String begin)
-            throws IOException {
+    void explain_inAFormat_isTheSameByNameAndByEnding(String format, String ending, String begin) throws IOException {
         String printed = Cli.call("explain", DEMO, "--format", format).out();
         assertTrue(printed.startsWith(begin), printed);
         Path out = folder.resolve("post." + ending);
@@ -55,7 +54,8 @@ class ExplainTest {
 
     @Test
     void explain_inGermanAndAscii_holdsNothingBeyond() {
-        String post = Cli.call("explain", DEMO, "--format=text", "--ascii", "--lang=de").out();
+        String post = Cli.call("explain", DEMO, "--format=text", "--ascii", "--lang=de")
+                .out();
         assertTrue(post.contains("WIE GEBAUT"), post);
         assertTrue(post.chars().allMatch(sign -> sign < 0x80), post);
         assertTrue(post.lines().allMatch(line -> line.length() <= 72), post);
@@ -91,9 +91,8 @@ class ExplainTest {
 
     @Test
     void explain_atAMoment_saysWhich() {
-        String post =
-                Cli.call("explain", Cli.demo("two-in-a-row"), "--format", "text", "--at", "12min")
-                        .out();
+        String post = Cli.call("explain", Cli.demo("two-in-a-row"), "--format", "text", "--at", "12min")
+                .out();
         assertTrue(post.contains("12 min after the start"), post);
     }
 

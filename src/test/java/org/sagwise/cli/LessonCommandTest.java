@@ -3,13 +3,12 @@ package org.sagwise.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 class LessonCommandTest {
 
@@ -28,7 +27,8 @@ class LessonCommandTest {
         Cli.Outcome outcome = Cli.call("lesson", "lint", "06", "folders/none");
 
         assertEquals(2, outcome.status());
-        assertEquals("06-same-watts: no problems\n", Cli.call("lesson", "lint", "06").out());
+        assertEquals(
+                "06-same-watts: no problems\n", Cli.call("lesson", "lint", "06").out());
     }
 
     @Test
@@ -42,9 +42,7 @@ class LessonCommandTest {
         Cli.Outcome outcome = Cli.call("lesson", "lint", folder.toString());
 
         assertEquals(1, outcome.status());
-        assertTrue(
-                outcome.out().contains("steps[3].until[0]: The solution does not make this true"),
-                outcome.out());
+        assertTrue(outcome.out().contains("steps[3].until[0]: The solution does not make this true"), outcome.out());
     }
 
     @Test
@@ -65,9 +63,12 @@ class LessonCommandTest {
         Path pdf = folder.resolve("sheet.pdf");
         Path html = folder.resolve("key.html");
 
-        assertEquals(0, Cli.call("lesson", "handout", "01", "-o", pdf.toString()).status());
         assertEquals(
-                0, Cli.call("lesson", "handout", "01", "--key", "-o", html.toString()).status());
+                0, Cli.call("lesson", "handout", "01", "-o", pdf.toString()).status());
+        assertEquals(
+                0,
+                Cli.call("lesson", "handout", "01", "--key", "-o", html.toString())
+                        .status());
 
         assertEquals("%PDF", new String(Files.readAllBytes(pdf), 0, 4, StandardCharsets.US_ASCII));
         assertTrue(Files.readString(html).contains("Idea behind it"));

@@ -4,20 +4,19 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
-
+import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-
-import java.nio.file.Path;
 
 /** From a meter's readings to a scenario, on the command line. */
 class MeasuredTest {
 
     private static final String CALL = "measured --rest 4.14 --cell 3.80 --coil 3.38 --ohm 0.30";
 
-    @TempDir private Path folder;
+    @TempDir
+    private Path folder;
 
     private static Cli.Outcome call(String call) {
         return Cli.call(call.split(" "));
@@ -56,15 +55,9 @@ class MeasuredTest {
 
     @Test
     void measured_withUnits_takesTheStepFromTheDigits() {
-        JsonNode json =
-                Cli.call(
-                                "measured",
-                                "--rest=4.140 V",
-                                "--cell=3.800V",
-                                "--coil=3380 mV",
-                                "--ohm=300 mΩ",
-                                "--json")
-                        .json();
+        JsonNode json = Cli.call(
+                        "measured", "--rest=4.140 V", "--cell=3.800V", "--coil=3380 mV", "--ohm=300 mΩ", "--json")
+                .json();
         assertEquals(0.001, json.get("volts_step_V").doubleValue(), 1e-12);
         assertEquals(0.001, json.get("ohm_step_ohm").doubleValue(), 1e-12);
     }

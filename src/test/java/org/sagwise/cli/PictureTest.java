@@ -5,27 +5,26 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import javax.imageio.ImageIO;
+import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.w3c.dom.Document;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.Arrays;
-
-import javax.imageio.ImageIO;
-import javax.xml.parsers.DocumentBuilderFactory;
-
 /** Pictures on the command line: readable by others, in the size asked for, refused in words. */
 class PictureTest {
 
     private static final String DEMO = Cli.demo("side-by-side-one-reversed");
 
-    @TempDir private Path folder;
+    @TempDir
+    private Path folder;
 
     private Path out(String name) {
         return folder.resolve(name);
@@ -52,7 +51,8 @@ class PictureTest {
 
     @Test
     void picture_inASizeAskedFor_hasIt() throws IOException {
-        assertEquals(640, ImageIO.read(picture("b.PNG", "--size=640x480").toFile()).getWidth());
+        assertEquals(
+                640, ImageIO.read(picture("b.PNG", "--size=640x480").toFile()).getWidth());
     }
 
     @Test

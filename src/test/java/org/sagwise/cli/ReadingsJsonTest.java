@@ -5,14 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
-
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
-
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * What other programs rely on: every key of {@code readings --json}, its type, its order, and
@@ -20,8 +18,8 @@ import java.util.List;
  */
 class ReadingsJsonTest {
 
-    private static final String EVERY_KIND =
-            Path.of("src/test/resources/org/sagwise/cli/every-kind.sagwise.json").toString();
+    private static final String EVERY_KIND = Path.of("src/test/resources/org/sagwise/cli/every-kind.sagwise.json")
+            .toString();
 
     private static JsonNode everyKind(String... more) {
         List<String> args = new ArrayList<>(List.of("readings", EVERY_KIND, "--json"));
@@ -70,8 +68,7 @@ class ReadingsJsonTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "cells | id rest_V terminal_V sag_V current_A limit_A load_fraction internal_ohm"
-                        + " heat_W",
+                "cells | id rest_V terminal_V sag_V current_A limit_A load_fraction internal_ohm" + " heat_W",
                 "coils | id ohm volts_V current_A power_W temperature_C",
                 "parts | id kind current_A volts_V power_W state",
                 "links | from to ohm current_A drop_V heat_W",
@@ -168,8 +165,7 @@ class ReadingsJsonTest {
 
     @Test
     void readings_atRest_sayNullWhereNothingFlows() {
-        Cli.Outcome outcome =
-                Cli.call("readings", Cli.demo("two-cells-side-by-side"), "--json", "--rest");
+        Cli.Outcome outcome = Cli.call("readings", Cli.demo("two-cells-side-by-side"), "--json", "--rest");
         JsonNode readings = outcome.json();
         assertFalse(readings.get("fired").booleanValue());
         assertTrue(readings.get("pack").get("drop_V").isNull());
@@ -180,7 +176,8 @@ class ReadingsJsonTest {
 
     @Test
     void readings_withoutProbes_sayNull() {
-        JsonNode readings = Cli.call("readings", Cli.demo("torn-wrap"), "--json").json();
+        JsonNode readings =
+                Cli.call("readings", Cli.demo("torn-wrap"), "--json").json();
         assertTrue(readings.has("probes"));
         assertTrue(readings.get("probes").isNull());
     }
@@ -209,10 +206,9 @@ class ReadingsJsonTest {
 
     @Test
     void shortedIdealSupply_leavesWattsUntoldAndSaysSo() {
-        String shorted =
-                "{\"sagwise\": 1, \"parts\": [{\"id\": \"s\", \"kind\": \"supply\", \"volts\": 5,"
-                        + " \"internal_ohm\": 0}], \"links\": [{\"from\": \"s.+\", \"to\": \"s.-\","
-                        + " \"ideal\": true}]}";
+        String shorted = "{\"sagwise\": 1, \"parts\": [{\"id\": \"s\", \"kind\": \"supply\", \"volts\": 5,"
+                + " \"internal_ohm\": 0}], \"links\": [{\"from\": \"s.+\", \"to\": \"s.-\","
+                + " \"ideal\": true}]}";
         JsonNode json = Cli.callWithInput(shorted, "readings", "-", "--json").json();
         assertTrue(json.at("/pack/given_W").isNull());
         assertTrue(json.at("/parts/0/current_A").isNull());

@@ -6,23 +6,22 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
-
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The verb that simulates in time: its stories, its JSON, its table, its refusals. */
 class RunTest {
 
     private static final ObjectMapper JSON = new ObjectMapper();
 
-    @TempDir private Path folder;
+    @TempDir
+    private Path folder;
 
     private static JsonNode json(String demo, String... more) throws IOException {
         String[] args = new String[more.length + 3];
@@ -46,14 +45,13 @@ class RunTest {
         assertTrue(run.get("delivered_Wh").isDouble());
         for (JsonNode cell : run.get("cells")) {
             assertTrue(cell.get("id").isTextual());
-            for (String key :
-                    List.of(
-                            "charge",
-                            "rest_V",
-                            "temperature_C",
-                            "peak_temperature_C",
-                            "peak_current_A",
-                            "minimum_terminal_V")) {
+            for (String key : List.of(
+                    "charge",
+                    "rest_V",
+                    "temperature_C",
+                    "peak_temperature_C",
+                    "peak_current_A",
+                    "minimum_terminal_V")) {
                 assertTrue(cell.get(key).isNumber(), key);
             }
         }
@@ -82,7 +80,8 @@ class RunTest {
 
     @Test
     void text_oldAndNewInARowPressedOn_tellsOfReversalAndCopper() {
-        String text = Cli.call("run", Cli.demo("old-and-new-in-a-row"), "--until", "10 h").out();
+        String text = Cli.call("run", Cli.demo("old-and-new-in-a-row"), "--until", "10 h")
+                .out();
         assertTrue(text.contains("Old cell is driven below zero by the others"), text);
         assertTrue(text.contains("copper dissolves inside it"), text);
     }
@@ -99,7 +98,8 @@ class RunTest {
 
     @Test
     void text_inGerman_isGerman() {
-        String text = Cli.call("run", Cli.demo("side-by-side-one-reversed"), "--lang=de").out();
+        String text = Cli.call("run", Cli.demo("side-by-side-one-reversed"), "--lang=de")
+                .out();
         assertTrue(text.contains("Abstand halten"), text);
         assertTrue(text.contains("Der Lauf endete"), text);
     }
@@ -107,8 +107,7 @@ class RunTest {
     @Test
     void csv_ofARun_hasARowForEachMoment() throws IOException {
         Path out = folder.resolve("run.csv");
-        Cli.Outcome outcome =
-                Cli.call("run", Cli.demo("two-cells-side-by-side"), "--until=2min", "--csv=" + out);
+        Cli.Outcome outcome = Cli.call("run", Cli.demo("two-cells-side-by-side"), "--until=2min", "--csv=" + out);
         assertEquals(0, outcome.status(), outcome.err());
         List<String> rows = Files.readAllLines(out);
         assertTrue(rows.get(0).startsWith("time_s,fired,A_rest_V,A_terminal_V,A_current_A"));
@@ -149,20 +148,18 @@ class RunTest {
 
     @Test
     void csv_whereNothingCanBeWritten_isToldInWords() {
-        Cli.Outcome outcome =
-                Cli.call(
-                        "run",
-                        Cli.demo("two-cells-side-by-side"),
-                        "--until=1min",
-                        "--csv=" + folder.resolve("no").resolve("where.csv"));
+        Cli.Outcome outcome = Cli.call(
+                "run",
+                Cli.demo("two-cells-side-by-side"),
+                "--until=1min",
+                "--csv=" + folder.resolve("no").resolve("where.csv"));
         assertEquals(2, outcome.status());
         assertTrue(outcome.err().contains("There is no folder"), outcome.err());
     }
 
     @Test
     void csv_toStandardOutput_standsAlone() {
-        Cli.Outcome outcome =
-                Cli.call("run", Cli.demo("two-cells-side-by-side"), "--until=6s", "--csv=-");
+        Cli.Outcome outcome = Cli.call("run", Cli.demo("two-cells-side-by-side"), "--until=6s", "--csv=-");
         assertEquals(0, outcome.status(), outcome.err());
         assertTrue(outcome.out().startsWith("time_s,fired,"), outcome.out());
         assertTrue(outcome.out().stripTrailing().lines().allMatch(row -> row.contains(",")));
@@ -184,13 +181,14 @@ class RunTest {
         assertEquals(100, last.get("cycles").asInt());
         double before = healthApart(life.get(0));
         assertTrue(healthApart(last) > before, healthApart(last) + " after " + before);
-        String text = Cli.call("run", Cli.demo("old-and-new-in-a-row"), "--cycles=100").out();
+        String text = Cli.call("run", Cli.demo("old-and-new-in-a-row"), "--cycles=100")
+                .out();
         assertTrue(text.contains("A teaching model of ageing, no forecast."), text);
     }
 
     private static double healthApart(JsonNode age) {
         JsonNode cells = age.get("cells");
-        return Math.abs(
-                cells.get(0).get("health").asDouble() - cells.get(1).get("health").asDouble());
+        return Math.abs(cells.get(0).get("health").asDouble()
+                - cells.get(1).get("health").asDouble());
     }
 }

@@ -8,26 +8,24 @@ import com.google.zxing.BinaryBitmap;
 import com.google.zxing.RGBLuminanceSource;
 import com.google.zxing.common.HybridBinarizer;
 import com.google.zxing.qrcode.QRCodeReader;
-
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import org.sagwise.file.CatalogueLoader;
-import org.sagwise.file.ScenarioReader;
-
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Random;
-
 import javax.imageio.ImageIO;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.sagwise.file.CatalogueLoader;
+import org.sagwise.file.ScenarioReader;
 
 /** To and from share text on the command line. */
 class ShareTest {
 
     private static final String DEMO = Cli.demo("side-by-side-one-reversed");
 
-    @TempDir private Path folder;
+    @TempDir
+    private Path folder;
 
     private static String shared() {
         return Cli.call("share", DEMO).out().strip();
@@ -40,7 +38,9 @@ class ShareTest {
         Cli.Outcome outcome = Cli.call("unshare", shared(), "-o", out.toString());
         assertEquals(0, outcome.status(), outcome.err());
         assertEquals(reader.read(Path.of(DEMO)), reader.read(out));
-        assertEquals(Files.readString(out), Cli.callWithInput(shared(), "unshare", "-").out());
+        assertEquals(
+                Files.readString(out),
+                Cli.callWithInput(shared(), "unshare", "-").out());
     }
 
     /** Read back by ZXing's own reader. */
@@ -53,9 +53,7 @@ class ShareTest {
         int width = image.getWidth();
         int height = image.getHeight();
         int[] pixels = image.getRGB(0, 0, width, height, null, 0, width);
-        var seen =
-                new BinaryBitmap(
-                        new HybridBinarizer(new RGBLuminanceSource(width, height, pixels)));
+        var seen = new BinaryBitmap(new HybridBinarizer(new RGBLuminanceSource(width, height, pixels)));
         assertEquals(shared(), new QRCodeReader().decode(seen).getText());
         assertEquals(shared(), outcome.out().strip());
     }
@@ -68,15 +66,12 @@ class ShareTest {
             about.append((char) ('a' + random.nextInt(26)));
         }
         Path out = folder.resolve("code.svg");
-        Cli.Outcome outcome =
-                Cli.callWithInput(
-                        "{\"sagwise\": 1, \"parts\": [], \"links\": [], \"about\": \""
-                                + about
-                                + "\"}",
-                        "share",
-                        "-",
-                        "--qr",
-                        out.toString());
+        Cli.Outcome outcome = Cli.callWithInput(
+                "{\"sagwise\": 1, \"parts\": [], \"links\": [], \"about\": \"" + about + "\"}",
+                "share",
+                "-",
+                "--qr",
+                out.toString());
         assertEquals(2, outcome.status());
         assertTrue(outcome.err().contains("2,953"), outcome.err());
         assertFalse(Files.exists(out));
@@ -107,7 +102,8 @@ class ShareTest {
 
     @Test
     void anyVerb_takesShareTextForAFile() throws IOException {
-        assertEquals(Cli.call("readings", DEMO).out(), Cli.call("readings", shared()).out());
+        assertEquals(
+                Cli.call("readings", DEMO).out(), Cli.call("readings", shared()).out());
         Path post = folder.resolve("post.txt");
         Files.writeString(post, "Somebody wrote:\n" + shared() + "\nAny ideas?\n");
         assertEquals(1, Cli.call("check", post.toString()).status());

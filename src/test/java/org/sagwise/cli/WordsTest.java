@@ -4,6 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -14,12 +19,6 @@ import org.sagwise.reading.Ledger;
 import org.sagwise.reading.Notice;
 import org.sagwise.reading.PartReading;
 import org.sagwise.scenario.PartKind;
-
-import java.util.Arrays;
-import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-import java.util.stream.Stream;
 
 /** What people read: tables, languages, signs. */
 class WordsTest {
@@ -37,8 +36,7 @@ class WordsTest {
                         words("ledger.", Ledger.Entry.values()),
                         words("notice.", Notice.Kind.values()),
                         words("caution.when.", Caution.When.values()),
-                        words("state.", PartReading.State.values())
-                                .filter(key -> !key.equals("state.working")),
+                        words("state.", PartReading.State.values()).filter(key -> !key.equals("state.working")),
                         Stream.of(
                                         PartKind.SWITCH,
                                         PartKind.FUSE,
@@ -55,31 +53,26 @@ class WordsTest {
     private static Stream<String> catalogueKeys() {
         List<CatalogueFamily> families = CatalogueFamily.all(CatalogueLoader.builtIn());
         Stream<String> names = families.stream().map(family -> "family." + family.word());
-        Stream<String> numbers =
-                families.stream()
-                        .flatMap(family -> family.entries().stream())
-                        .flatMap(entry -> keys("part.", PartNumbers.of(entry)));
-        Stream<String> sources =
-                families.stream()
-                        .flatMap(family -> family.entries().stream())
-                        .flatMap(entry -> entry.card().sources().keySet().stream())
-                        .map(key -> "part." + key);
+        Stream<String> numbers = families.stream()
+                .flatMap(family -> family.entries().stream())
+                .flatMap(entry -> keys("part.", PartNumbers.of(entry)));
+        Stream<String> sources = families.stream()
+                .flatMap(family -> family.entries().stream())
+                .flatMap(entry -> entry.card().sources().keySet().stream())
+                .map(key -> "part." + key);
         return Stream.of(names, numbers, sources).flatMap(keys -> keys);
     }
 
     private static Stream<String> keys(String prefix, Map<?, ?> numbers) {
         return numbers.entrySet().stream()
-                .flatMap(
-                        entry ->
-                                entry.getValue() instanceof Map<?, ?> inner
-                                        ? keys(prefix + entry.getKey() + ".", inner)
-                                        : Stream.of(prefix + entry.getKey()));
+                .flatMap(entry -> entry.getValue() instanceof Map<?, ?> inner
+                        ? keys(prefix + entry.getKey() + ".", inner)
+                        : Stream.of(prefix + entry.getKey()));
     }
 
     @Test
     void readings_ofTheBenchCheck_areATable() {
-        String expected =
-                """
+        String expected = """
                 The bench check: where did the volts go?
                 Button held, the instant of firing: cells relaxed, coil cold, 25 °C around.
 
@@ -121,7 +114,8 @@ class WordsTest {
 
     @Test
     void readings_inGerman_haveGermanWordsAndCommas() {
-        String printed = Cli.call("readings", Cli.demo("bench-check"), "--lang", "de").out();
+        String printed =
+                Cli.call("readings", Cli.demo("bench-check"), "--lang", "de").out();
         assertTrue(printed.contains("3,80 V"), printed);
         assertTrue(printed.contains("Taster gedrückt"), printed);
     }
@@ -145,8 +139,7 @@ class WordsTest {
 
     @Test
     void title_thatSteersATerminal_doesNothing() {
-        String file =
-                "{\"sagwise\":1,\"title\":\"\\u001b[31mred\\u202e\",\"parts\":[],\"links\":[]}";
+        String file = "{\"sagwise\":1,\"title\":\"\\u001b[31mred\\u202e\",\"parts\":[],\"links\":[]}";
         String printed = Cli.callWithInput(file, "readings", "-").out();
         assertTrue(printed.contains("?[31mred?"), printed);
         assertFalse(printed.contains("\u001b"));

@@ -4,6 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -16,24 +20,18 @@ import org.sagwise.file.ScenarioReader;
 import org.sagwise.reading.Bench;
 import org.sagwise.scenario.Scenario;
 
-import java.util.List;
-import java.util.Set;
-import java.util.TreeSet;
-import java.util.stream.Collectors;
-
 /** Sound demos are sound, and each of the others teaches the mistake it is there for. */
 class DemoCautionsTest {
 
-    private static final Set<String> SOUND =
-            Set.of(
-                    "one-cell-on-half-an-ohm",
-                    "two-cells-side-by-side",
-                    "two-in-a-row",
-                    "two-side-by-side-ideal",
-                    "two-in-a-row-ideal",
-                    "bench-check",
-                    "two-by-two",
-                    "regulated-board");
+    private static final Set<String> SOUND = Set.of(
+            "one-cell-on-half-an-ohm",
+            "two-cells-side-by-side",
+            "two-in-a-row",
+            "two-side-by-side-ideal",
+            "two-in-a-row-ideal",
+            "bench-check",
+            "two-by-two",
+            "regulated-board");
 
     private static Scenario demo(String name) {
         return new ScenarioReader(CatalogueLoader.builtIn())
@@ -78,11 +76,10 @@ class DemoCautionsTest {
                 "meter-left-on-amps | meter-across-cell DANGER"
             })
     void faultyDemo_itsCautions_areThoseItTeaches(String name, String expected) {
-        String found =
-                cautions(name).stream()
-                        .map(caution -> caution.id() + " " + caution.signal())
-                        .distinct()
-                        .collect(Collectors.joining(", "));
+        String found = cautions(name).stream()
+                .map(caution -> caution.id() + " " + caution.signal())
+                .distinct()
+                .collect(Collectors.joining(", "));
         assertEquals(expected, found);
     }
 
@@ -100,9 +97,7 @@ class DemoCautionsTest {
         Scenario demo = demo(name);
         assertFalse(demo.title().isBlank());
         assertTrue(demo.about().contains("**Try**"), "something to try");
-        assertTrue(
-                demo.about().contains("**Look at**") || demo.about().contains("measures"),
-                "something to look at");
+        assertTrue(demo.about().contains("**Look at**") || demo.about().contains("measures"), "something to look at");
         assertFalse(demo.about().matches("(?is).*\\bsafe(ly|ty)?\\b.*"), "no promise");
     }
 }

@@ -5,6 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -13,14 +20,6 @@ import org.sagwise.file.DemoScenarios;
 import org.sagwise.file.ScenarioReader;
 import org.sagwise.scenario.Note;
 import org.sagwise.scenario.Scenario;
-
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Locale;
-import java.util.TreeSet;
-import java.util.stream.Stream;
 
 /** Holds the folder for people and what the program opens by name together. */
 class DemoFilesTest {
@@ -66,14 +65,19 @@ class DemoFilesTest {
     }
 
     private static Scenario read(byte[] bytes) {
-        return new ScenarioReader(CatalogueLoader.builtIn()).read(bytes).scenario().orElseThrow();
+        return new ScenarioReader(CatalogueLoader.builtIn())
+                .read(bytes)
+                .scenario()
+                .orElseThrow();
     }
 
     private static Scenario withoutWords(Scenario scenario) {
         return scenario.withTitle("")
                 .withAbout("")
                 .withNotes(List.of())
-                .withParts(scenario.parts().stream().map(part -> part.without("label")).toList());
+                .withParts(scenario.parts().stream()
+                        .map(part -> part.without("label"))
+                        .toList());
     }
 
     @Test

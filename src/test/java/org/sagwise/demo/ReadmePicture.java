@@ -1,5 +1,11 @@
 package org.sagwise.demo;
 
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import javax.imageio.ImageIO;
 import org.sagwise.file.DemoScenarios;
 import org.sagwise.picture.Scenes;
 import org.sagwise.picture.bench.ChevronPainter;
@@ -7,14 +13,6 @@ import org.sagwise.picture.bench.StillPainter;
 import org.sagwise.picture.look.Theme;
 import org.sagwise.picture.scene.BenchScene;
 import org.sagwise.picture.scene.BenchView;
-
-import java.awt.Graphics2D;
-import java.awt.image.BufferedImage;
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-
-import javax.imageio.ImageIO;
 
 /**
  * Paints the picture at the top of the README: the opening bench with the button held. Run it after

@@ -4,17 +4,16 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.MethodSource;
-import org.sagwise.scenario.ProblemTexts;
-
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.sagwise.scenario.ProblemTexts;
 
 /**
  * Every file of the folder {@code broken} has one defect, named by the file; beside it lies what a
@@ -41,7 +40,8 @@ class BrokenFilesTest {
     void read_brokenFile_saysWhatIsWrongAndWhere(String name) throws IOException {
         Loaded loaded = reader.read(Files.readAllBytes(FOLDER.resolve(name + ".json")));
         Loaded.Refused refused = assertInstanceOf(Loaded.Refused.class, loaded);
-        String told = String.join("\n", refused.problems().stream().map(this::line).toList());
+        String told =
+                String.join("\n", refused.problems().stream().map(this::line).toList());
         assertEquals(Files.readString(FOLDER.resolve(name + ".expected")).strip(), told);
     }
 

@@ -29,8 +29,7 @@ class CatalogueAlloysTest {
         "nicr-80-20, 300, 1.018", "nicr-80-20, 500, 1.026", "nicr-80-20, 800, 1.008",
         "nicr-60-15, 400, 1.052", "nicr-60-15, 800, 1.078", "nicr-60-15, 1100, 1.109"
     })
-    void factor_printedTemperature_isThePrintedFactor(
-            String id, double temperatureC, double factor) {
+    void factor_printedTemperature_isThePrintedFactor(String id, double temperatureC, double factor) {
         assertEquals(factor, alloy(id).factor().at(temperatureC), 1e-9);
     }
 
@@ -43,8 +42,7 @@ class CatalogueAlloysTest {
     void resistivity_otherMakersSheet_agreesWithinFivePercent(double temperatureC, double uohmCm) {
         double published = uohmCm * 1e-8;
 
-        assertEquals(
-                published, alloy("nicr-80-20").resistivityOhmM(temperatureC), 0.05 * published);
+        assertEquals(published, alloy("nicr-80-20").resistivityOhmM(temperatureC), 0.05 * published);
     }
 
     /**
@@ -75,16 +73,7 @@ class CatalogueAlloysTest {
 
     /** ITER Material Properties Handbook, 316L(N), µΩ·cm from 20 to 350 °C. */
     @ParameterizedTest
-    @CsvSource({
-        "20, 74.1",
-        "50, 76.2",
-        "100, 79.8",
-        "150, 83.3",
-        "200, 86.9",
-        "250, 90.4",
-        "300, 94.0",
-        "350, 97.5"
-    })
+    @CsvSource({"20, 74.1", "50, 76.2", "100, 79.8", "150, 83.3", "200, 86.9", "250, 90.4", "300, 94.0", "350, 97.5"})
     void resistivity_steel316l_isTheHandbooks(double temperatureC, double uohmCm) {
         assertEquals(uohmCm * 1e-8, alloy("steel-316l").resistivityOhmM(temperatureC), 1e-13);
     }

@@ -3,6 +3,13 @@ package org.sagwise.file;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.EnumSet;
+import java.util.Locale;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -12,18 +19,9 @@ import org.sagwise.part.CellSpec;
 import org.sagwise.part.Chemistry;
 import org.sagwise.part.FuseSpec;
 
-import java.util.EnumSet;
-import java.util.Locale;
-import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
-
 class CatalogueCellsTest {
 
-    private static final Pattern ID =
-            Pattern.compile("(i[cmnf]r|ncr)(\\d{5})-(\\d+)-(\\d+)A(-[a-z]+)?");
+    private static final Pattern ID = Pattern.compile("(i[cmnf]r|ncr)(\\d{5})-(\\d+)-(\\d+)A(-[a-z]+)?");
 
     static Stream<CellSpec> cells() {
         return CatalogueLoader.builtIn().cells().all().stream();
@@ -52,14 +50,12 @@ class CatalogueCellsTest {
     void id_everyCell_saysWhatItIs(CellSpec cell) {
         Matcher id = ID.matcher(cell.id());
         assertTrue(id.matches(), cell.id());
-        double capacityAh =
-                cell.id().endsWith("-worn")
-                        ? cell.claim().orElseThrow().capacityAh().getAsDouble()
-                        : cell.capacityAh();
-        double limitA =
-                cell.id().endsWith("-worn")
-                        ? cell.claim().orElseThrow().limitA().getAsDouble()
-                        : cell.limitA();
+        double capacityAh = cell.id().endsWith("-worn")
+                ? cell.claim().orElseThrow().capacityAh().getAsDouble()
+                : cell.capacityAh();
+        double limitA = cell.id().endsWith("-worn")
+                ? cell.claim().orElseThrow().limitA().getAsDouble()
+                : cell.limitA();
 
         assertEquals(cell.chemistry().name().toLowerCase(Locale.ROOT), id.group(1));
         assertEquals(cell.format().trade(), id.group(2));
@@ -95,8 +91,7 @@ class CatalogueCellsTest {
         "inr18650-3000-8A-protected, 0.020, 3.0, 8",
         "icr18650-1200-4A-rewrapped, 0.090, 1.2, 4"
     })
-    void lessonCell_numbers_areTheLessons(
-            String id, double internalOhm, double capacityAh, double limitA) {
+    void lessonCell_numbers_areTheLessons(String id, double internalOhm, double capacityAh, double limitA) {
         assertEquals(internalOhm, cell(id).internalOhm(), 1e-12);
         assertEquals(capacityAh, cell(id).capacityAh(), 1e-12);
         assertEquals(limitA, cell(id).limitA());
@@ -159,12 +154,10 @@ class CatalogueCellsTest {
         CatalogueLoader.builtIn()
                 .chargers()
                 .all()
-                .forEach(
-                        charger ->
-                                assertEquals(
-                                        !charger.id().equals("charger-overshoots"),
-                                        charger.stops() && charger.limitV() <= 4.20,
-                                        charger.id()));
+                .forEach(charger -> assertEquals(
+                        !charger.id().equals("charger-overshoots"),
+                        charger.stops() && charger.limitV() <= 4.20,
+                        charger.id()));
     }
 
     @Test
@@ -172,10 +165,6 @@ class CatalogueCellsTest {
         CatalogueLoader.builtIn()
                 .boards()
                 .all()
-                .forEach(
-                        board ->
-                                assertTrue(
-                                        board.inputA(board.cutoffV()) <= board.maxInputA(),
-                                        board.id()));
+                .forEach(board -> assertTrue(board.inputA(board.cutoffV()) <= board.maxInputA(), board.id()));
     }
 }

@@ -7,14 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.EnumSource;
-import org.sagwise.file.CatalogueDefect.Problem;
-import org.sagwise.part.Catalogue;
-import org.sagwise.part.CatalogueEntry;
-
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -25,11 +17,17 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.sagwise.file.CatalogueDefect.Problem;
+import org.sagwise.part.Catalogue;
+import org.sagwise.part.CatalogueEntry;
 
 class CatalogueLoaderTest {
 
-    private static final String CELL =
-            """
+    private static final String CELL = """
             [{"id": "inr18650-2500-20A", "title": {"en": "T", "de": "T"},
               "about": {"en": "A", "de": "A"}, "chemistry": "INR", "format": "18650",
               "internal_mohm": 20, "capacity_mAh": 2500, "limit_A": 20, "charge_limit_A": 2,
@@ -46,7 +44,9 @@ class CatalogueLoaderTest {
 
     @Test
     void builtIn_eachKind_holdsTheSameIdsAsReadAtOnce() {
-        Catalogue atOnce = CatalogueLoader.read(CatalogueLoader.builtInSource()).catalogue().get();
+        Catalogue atOnce = CatalogueLoader.read(CatalogueLoader.builtInSource())
+                .catalogue()
+                .get();
         Catalogue builtIn = CatalogueLoader.builtIn();
 
         assertEquals(ids(atOnce).toList(), ids(builtIn).toList());
@@ -56,12 +56,10 @@ class CatalogueLoaderTest {
     @Test
     void builtIn_everyText_differsBetweenLanguagesUnlessItIsAName() {
         entries(CatalogueLoader.builtIn())
-                .forEach(
-                        entry ->
-                                assertNotEquals(
-                                        entry.card().about().in(Locale.ENGLISH),
-                                        entry.card().about().in(Locale.GERMAN),
-                                        entry.id()));
+                .forEach(entry -> assertNotEquals(
+                        entry.card().about().in(Locale.ENGLISH),
+                        entry.card().about().in(Locale.GERMAN),
+                        entry.id()));
     }
 
     @Test
@@ -91,14 +89,11 @@ class CatalogueLoaderTest {
             delimiter = '|',
             value = {
                 "\"internal_mohm\": 20,   | '' | MISSING | [0].internal_mohm",
-                "\"internal_mohm\": 20    | \"internal_mohm\": \"20\" | NOT_A_NUMBER |"
-                        + " [0].internal_mohm",
-                "\"internal_mohm\": 20    | \"internal_mohm\": 1e999 | NOT_A_NUMBER |"
-                        + " [0].internal_mohm",
+                "\"internal_mohm\": 20    | \"internal_mohm\": \"20\" | NOT_A_NUMBER |" + " [0].internal_mohm",
+                "\"internal_mohm\": 20    | \"internal_mohm\": 1e999 | NOT_A_NUMBER |" + " [0].internal_mohm",
                 "\"internal_mohm\": 20    | \"internal_mohm\": -1 | BELOW_ZERO | [0].internal_mohm",
                 "\"limit_A\": 20          | \"limit_A\": 0 | NOT_ABOVE_ZERO | [0].limit_A",
-                "\"limit_A\": 20          | \"limit_A\": 20, \"colour\": 1 | UNKNOWN_KEY |"
-                        + " [0].colour",
+                "\"limit_A\": 20          | \"limit_A\": 20, \"colour\": 1 | UNKNOWN_KEY |" + " [0].colour",
                 "\"INR\"                  | \"INX\" | UNKNOWN_VALUE | [0].chemistry",
                 "\"INR\"                  | 7 | NOT_A_TEXT | [0].chemistry",
                 "inr18650-2500-20A        | inr 18650 | BAD_ID | [0].id",
@@ -107,16 +102,13 @@ class CatalogueLoaderTest {
                 "\"source\": \"typical\"  | \"source\": \"rumour\" | UNKNOWN_VALUE | [0].source",
                 "\"typical\"}             | \"typical\", \"sources\": {\"mass_g\": \"typical\"}} |"
                         + " SOURCE_OF_NOTHING | [0].sources.mass_g",
-                "\"limit_A\": 20          | \"limit_A\": 20, \"cutoff_V\": 5 | REFUSED |"
-                        + " [0].cutoff_V",
+                "\"limit_A\": 20          | \"limit_A\": 20, \"cutoff_V\": 5 | REFUSED |" + " [0].cutoff_V",
                 "\"limit_A\": 20          | \"limit_A\": 20, \"pulse_A\": 10, \"pulse_s\": 1 |"
                         + " REFUSED | [0].pulse_A",
-                "\"limit_A\": 20          | \"limit_A\": 20, \"guard\": 8 | NOT_AN_OBJECT |"
-                        + " [0].guard",
+                "\"limit_A\": 20          | \"limit_A\": 20, \"guard\": 8 | NOT_AN_OBJECT |" + " [0].guard",
                 "\"limit_A\": 20          | \"limit_A\": 20, \"limit_A\": 30 | NOT_JSON | 3:"
             })
-    void read_defectOfACell_namesKeyAndPlace(
-            String sound, String broken, Problem problem, String place) {
+    void read_defectOfACell_namesKeyAndPlace(String sound, String broken, Problem problem, String place) {
         String cell = CELL.replace(sound, broken);
         assertNotEquals(CELL, cell);
 
@@ -133,11 +125,7 @@ class CatalogueLoaderTest {
         List<CatalogueDefect> defects = defects(Map.of("cells.json", cell));
 
         assertEquals(
-                List.of(
-                        "[0].internal_mohm",
-                        "[0].capacity_mAh",
-                        "[0].limit_A",
-                        "[0].charge_limit_A"),
+                List.of("[0].internal_mohm", "[0].capacity_mAh", "[0].limit_A", "[0].charge_limit_A"),
                 defects.stream()
                         .filter(defect -> defect.problem() == Problem.NO_SOURCE)
                         .map(CatalogueDefect::place)
@@ -156,12 +144,10 @@ class CatalogueLoaderTest {
 
     @Test
     void read_severalDefectsInSeveralFiles_reportsAll() {
-        List<CatalogueDefect> defects =
-                defects(
-                        Map.of(
-                                "cells.json", CELL.replace("2500,", "0,").replace("INR\"", "X\""),
-                                "fuses.json", "{}",
-                                "boards.json", "[3]"));
+        List<CatalogueDefect> defects = defects(Map.of(
+                "cells.json", CELL.replace("2500,", "0,").replace("INR\"", "X\""),
+                "fuses.json", "{}",
+                "boards.json", "[3]"));
 
         assertEquals(
                 List.of("cells.json", "cells.json", "fuses.json", "boards.json"),
@@ -170,35 +156,32 @@ class CatalogueLoaderTest {
 
     @Test
     void read_coilWithTwoDescriptions_asksForOne() {
-        String coil =
-                """
+        String coil = """
                 [{"id": "c", "title": {"en": "T", "de": "T"}, "about": {"en": "A", "de": "A"},
                   "ohm": 1, "wire": {"alloy": "none", "awg": 24, "wraps": 5, "inner_mm": 3},
                   "source": "typical"}]
                 """;
 
-        List<Problem> problems =
-                defects(Map.of("coils.json", coil)).stream().map(CatalogueDefect::problem).toList();
+        List<Problem> problems = defects(Map.of("coils.json", coil)).stream()
+                .map(CatalogueDefect::problem)
+                .toList();
 
         assertEquals(List.of(Problem.ONE_OF, Problem.UNKNOWN_VALUE), problems);
     }
 
     @Test
     void describe_unknownValue_offersWhatIsKnown() {
-        CatalogueDefect defect =
-                firstDefect(Map.of("cells.json", CELL.replace("\"18650\"", "\"18560\"")));
+        CatalogueDefect defect = firstDefect(Map.of("cells.json", CELL.replace("\"18650\"", "\"18560\"")));
 
         assertEquals(
-                "cells.json, [0].format: format has the unknown value 18560. Known are:"
-                        + " 18650.",
+                "cells.json, [0].format: format has the unknown value 18560. Known are:" + " 18650.",
                 defect.describe(Locale.ENGLISH));
     }
 
     @ParameterizedTest
     @EnumSource(Problem.class)
     void describe_everyProblem_hasATextOfItsOwnInBothLanguages(Problem problem) {
-        CatalogueDefect defect =
-                new CatalogueDefect("f.json", "[0]", problem, List.of("key", "was", "known"));
+        CatalogueDefect defect = new CatalogueDefect("f.json", "[0]", problem, List.of("key", "was", "known"));
 
         String english = defect.describe(Locale.ENGLISH);
         String german = defect.describe(Locale.GERMAN);
@@ -220,13 +203,12 @@ class CatalogueLoaderTest {
 
     @Test
     void read_unreadableFile_saysWhy() {
-        CatalogueSource source =
-                name -> {
-                    if (name.equals("cells.json")) {
-                        throw new IOException("disk on fire");
-                    }
-                    return stream(sound().get(name));
-                };
+        CatalogueSource source = name -> {
+            if (name.equals("cells.json")) {
+                throw new IOException("disk on fire");
+            }
+            return stream(sound().get(name));
+        };
 
         CatalogueDefect defect = CatalogueLoader.read(source).defects().get(0);
 
@@ -256,17 +238,8 @@ class CatalogueLoaderTest {
     /** The least catalogue that is sound: one source, one cell, nothing else. */
     private static Map<String, String> sound() {
         Map<String, String> files = new HashMap<>();
-        for (String kind :
-                List.of(
-                        "chemistries",
-                        "alloys",
-                        "coils",
-                        "contacts",
-                        "jumpers",
-                        "switches",
-                        "fuses",
-                        "boards",
-                        "chargers")) {
+        for (String kind : List.of(
+                "chemistries", "alloys", "coils", "contacts", "jumpers", "switches", "fuses", "boards", "chargers")) {
             files.put(kind + ".json", "[]");
         }
         files.put("cells.json", CELL);
@@ -282,7 +255,8 @@ class CatalogueLoaderTest {
 
     private static List<CatalogueDefect> defects(Map<String, String> changed, String... removed) {
         Map<String, String> files = sound();
-        assertEquals(List.of(), CatalogueLoader.read(name -> stream(files.get(name))).defects());
+        assertEquals(
+                List.of(), CatalogueLoader.read(name -> stream(files.get(name))).defects());
         files.putAll(changed);
         List.of(removed).forEach(files::remove);
         return CatalogueLoader.read(name -> stream(files.get(name))).defects();

@@ -4,11 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import org.sagwise.lesson.LessonFixture;
-
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -16,11 +11,16 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.sagwise.lesson.LessonFixture;
 
 /** Lessons in folders, tried out; whatever is wrong belongs to a step where it can. */
 class CheckedLessonTest {
 
-    @TempDir private Path folder;
+    @TempDir
+    private Path folder;
 
     private Path file;
 
@@ -40,9 +40,11 @@ class CheckedLessonTest {
     }
 
     private CheckedLesson check() throws IOException {
-        List<LessonSource> sources =
-                LessonFolder.lessons(folder).stream().map(LessonSource::ofFolder).toList();
-        return CheckedLesson.all(sources, LessonFixture.CATALOGUE, LessonLibrary.ids()).get(0);
+        List<LessonSource> sources = LessonFolder.lessons(folder).stream()
+                .map(LessonSource::ofFolder)
+                .toList();
+        return CheckedLesson.all(sources, LessonFixture.CATALOGUE, LessonLibrary.ids())
+                .get(0);
     }
 
     @Test

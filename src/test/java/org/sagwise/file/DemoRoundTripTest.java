@@ -3,12 +3,11 @@ package org.sagwise.file;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.MethodSource;
-
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** Opening and saving a file that nobody changed changes no byte of it. */
 class DemoRoundTripTest {
@@ -30,6 +29,9 @@ class DemoRoundTripTest {
 
     static String words(Loaded loaded) {
         return String.join(
-                "\n", loaded.findings().stream().map(found -> found.text(Locale.ENGLISH)).toList());
+                "\n",
+                loaded.findings().stream()
+                        .map(found -> found.text(Locale.ENGLISH))
+                        .toList());
     }
 }

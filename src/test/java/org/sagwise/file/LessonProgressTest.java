@@ -4,6 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -13,15 +18,10 @@ import org.sagwise.lesson.Lesson;
 import org.sagwise.lesson.LessonFixture;
 import org.sagwise.lesson.LessonPlayer;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Locale;
-
 class LessonProgressTest {
 
-    @TempDir private Path folder;
+    @TempDir
+    private Path folder;
 
     private final Lesson lesson = LessonFixture.builtIn("03-coil-sets-the-amps");
 
@@ -51,12 +51,7 @@ class LessonProgressTest {
         Place place = LessonProgress.NONE.with(player).place(lesson.id()).orElseThrow();
 
         LessonPlayer back =
-                LessonPlayer.resume(
-                        lesson,
-                        LessonFixture.CATALOGUE,
-                        Locale.ENGLISH,
-                        place.reached(),
-                        place.answers());
+                LessonPlayer.resume(lesson, LessonFixture.CATALOGUE, Locale.ENGLISH, place.reached(), place.answers());
 
         assertEquals(player.at(), back.at());
         assertEquals(player.allAnswers(), back.allAnswers());
@@ -65,8 +60,7 @@ class LessonProgressTest {
 
     @Test
     void resume_withAnswersOfAnotherLesson_beginsAnew() {
-        LessonPlayer back =
-                LessonPlayer.resume(lesson, LessonFixture.CATALOGUE, Locale.ENGLISH, 3, List.of());
+        LessonPlayer back = LessonPlayer.resume(lesson, LessonFixture.CATALOGUE, Locale.ENGLISH, 3, List.of());
 
         assertEquals(0, back.at());
     }
@@ -87,10 +81,9 @@ class LessonProgressTest {
 
         LessonProgress progress = LessonProgress.read(file);
 
-        assertTrue(
-                progress.places().values().stream()
-                        .flatMap(place -> place.answers().stream())
-                        .allMatch(answers -> answers.choice().isEmpty()));
+        assertTrue(progress.places().values().stream()
+                .flatMap(place -> place.answers().stream())
+                .allMatch(answers -> answers.choice().isEmpty()));
     }
 
     @Test

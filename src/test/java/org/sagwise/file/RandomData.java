@@ -1,22 +1,20 @@
 package org.sagwise.file;
 
-import org.sagwise.scenario.KeySpec.Bound;
-import org.sagwise.scenario.KeySpec.Grain;
-import org.sagwise.scenario.KeySpec.NumberType;
-
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import org.sagwise.scenario.KeySpec.Bound;
+import org.sagwise.scenario.KeySpec.Grain;
+import org.sagwise.scenario.KeySpec.NumberType;
 
 /** Values for random scenarios: numbers in range, all sorts of text, data of other tools. */
 final class RandomData {
 
     private static final String[] ODD_TEXT = {
         "\"", "\\", "\n", "\r\n", "\t", "\u0000", "\u001f", "\u007f", "\u2028", "Ω", "−", "é", "漢",
-        "\ud83d\udd0b", "\ud800", "\udc00", "{", "}", "[", "]", ":", ",", " ", "'", "/",
-                "</script>",
+        "\ud83d\udd0b", "\ud800", "\udc00", "{", "}", "[", "]", ":", ",", " ", "'", "/", "</script>",
         "\ufeff", "\u202e"
     };
 
@@ -47,13 +45,12 @@ final class RandomData {
 
     double number(NumberType type) {
         double span = type.most() - type.least();
-        double value =
-                switch (random.nextInt(4)) {
-                    case 0 -> type.most();
-                    case 1 -> type.least() + Math.rint(random.nextInt(100) * span / 100);
-                    case 2 -> type.least() + span * random.nextDouble();
-                    default -> type.least() + span * Math.pow(10, -random.nextInt(12));
-                };
+        double value = switch (random.nextInt(4)) {
+            case 0 -> type.most();
+            case 1 -> type.least() + Math.rint(random.nextInt(100) * span / 100);
+            case 2 -> type.least() + span * random.nextDouble();
+            default -> type.least() + span * Math.pow(10, -random.nextInt(12));
+        };
         double grained = type.grain() == Grain.WHOLE ? Math.rint(value) : value;
         boolean bare = type.bound() == Bound.EXCLUDED && grained <= type.least();
         return bare ? type.most() : Math.min(grained, type.most());

@@ -1,5 +1,12 @@
 package org.sagwise.file;
 
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
 import org.sagwise.part.Catalogue;
 import org.sagwise.scenario.KeySpec;
 import org.sagwise.scenario.Keys;
@@ -13,14 +20,6 @@ import org.sagwise.scenario.Probes;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.ScenarioKeys;
 import org.sagwise.scenario.TerminalRef;
-
-import java.util.ArrayList;
-import java.util.Collections;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Random;
 
 /** Scenarios of every kind of part with every key, drawn from the tables of the format. */
 public final class RandomScenarios {
@@ -43,19 +42,18 @@ public final class RandomScenarios {
         }
         List<TerminalRef> terminals =
                 parts.stream().flatMap(part -> part.terminals().stream()).toList();
-        Scenario bare =
-                new Scenario(
-                        data.text(40),
-                        data.text(200),
-                        data.number(ScenarioKeys.AMBIENT),
-                        parts,
-                        links(terminals),
-                        random.nextBoolean(),
-                        probes(terminals),
-                        notes(parts),
-                        placement(parts),
-                        random.nextBoolean() ? Optional.of(data.object(0)) : Optional.empty(),
-                        List.of());
+        Scenario bare = new Scenario(
+                data.text(40),
+                data.text(200),
+                data.number(ScenarioKeys.AMBIENT),
+                parts,
+                links(terminals),
+                random.nextBoolean(),
+                probes(terminals),
+                notes(parts),
+                placement(parts),
+                random.nextBoolean() ? Optional.of(data.object(0)) : Optional.empty(),
+                List.of());
         return withKeyOrder(bare);
     }
 
@@ -166,8 +164,7 @@ public final class RandomScenarios {
         }
     }
 
-    private void keepOne(
-            Map<String, Object> keys, String one, Object ifNone, String other, Object or) {
+    private void keepOne(Map<String, Object> keys, String one, Object ifNone, String other, Object or) {
         if (keys.containsKey(one) && keys.containsKey(other)) {
             keys.remove(random.nextBoolean() ? one : other);
         } else if (!keys.containsKey(one) && !keys.containsKey(other)) {
@@ -228,9 +225,8 @@ public final class RandomScenarios {
     private Optional<Probes> probes(List<TerminalRef> terminals) {
         return terminals.isEmpty() || random.nextBoolean()
                 ? Optional.empty()
-                : Optional.of(
-                        Probes.of(data.one(terminals), data.one(terminals))
-                                .turnedTo(data.one(List.of(MeterMode.values()))));
+                : Optional.of(Probes.of(data.one(terminals), data.one(terminals))
+                        .turnedTo(data.one(List.of(MeterMode.values()))));
     }
 
     private List<Note> notes(List<Part> parts) {

@@ -4,19 +4,17 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.IntRange;
-
-import org.sagwise.part.Catalogue;
-import org.sagwise.scenario.Part;
-import org.sagwise.scenario.Scenario;
-
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+import org.sagwise.part.Catalogue;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.Scenario;
 
 /** What is saved is what is opened, and no bytes whatever make opening fail but in words. */
 class RoundTripProperties {
@@ -46,11 +44,9 @@ class RoundTripProperties {
     }
 
     @Property(tries = 500)
-    void read_spoiltBytes_answersInWords(
-            @ForAll Random random, @ForAll @IntRange(min = 1, max = 8) int flips) {
-        byte[] bytes =
-                ScenarioWriter.write(new RandomScenarios(random, CATALOGUE).scenario())
-                        .getBytes(StandardCharsets.UTF_8);
+    void read_spoiltBytes_answersInWords(@ForAll Random random, @ForAll @IntRange(min = 1, max = 8) int flips) {
+        byte[] bytes = ScenarioWriter.write(new RandomScenarios(random, CATALOGUE).scenario())
+                .getBytes(StandardCharsets.UTF_8);
         for (int i = 0; i < flips; i++) {
             bytes[random.nextInt(bytes.length)] = (byte) random.nextInt(128);
         }
@@ -59,9 +55,8 @@ class RoundTripProperties {
 
     @Property(tries = 500)
     void read_clippedBytes_isRefusedInWords(@ForAll Random random) {
-        byte[] bytes =
-                ScenarioWriter.write(new RandomScenarios(random, CATALOGUE).scenario())
-                        .getBytes(StandardCharsets.UTF_8);
+        byte[] bytes = ScenarioWriter.write(new RandomScenarios(random, CATALOGUE).scenario())
+                .getBytes(StandardCharsets.UTF_8);
         byte[] clipped = Arrays.copyOf(bytes, random.nextInt(bytes.length - 1));
         Loaded loaded = reader.read(clipped);
         assertInstanceOf(Loaded.Refused.class, loaded);
@@ -75,8 +70,7 @@ class RoundTripProperties {
 
     private Scenario open(String text) {
         Loaded loaded = reader.read(text.getBytes(StandardCharsets.UTF_8));
-        return loaded.scenario()
-                .orElseThrow(() -> new AssertionError(DemoRoundTripTest.words(loaded) + text));
+        return loaded.scenario().orElseThrow(() -> new AssertionError(DemoRoundTripTest.words(loaded) + text));
     }
 
     private static void assertAnswer(Loaded loaded) {

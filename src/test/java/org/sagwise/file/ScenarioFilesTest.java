@@ -4,13 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.DisabledOnOs;
-import org.junit.jupiter.api.condition.OS;
-import org.junit.jupiter.api.io.TempDir;
-import org.sagwise.scenario.Problem;
-import org.sagwise.scenario.Scenario;
-
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.file.Files;
@@ -19,12 +12,19 @@ import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
+import org.junit.jupiter.api.io.TempDir;
+import org.sagwise.scenario.Problem;
+import org.sagwise.scenario.Scenario;
 
 class ScenarioFilesTest {
 
     private static final Scenario SCENARIO = Scenario.empty().withTitle("Zwei Zellen an 1 Ω");
 
-    @TempDir private Path folder;
+    @TempDir
+    private Path folder;
 
     @Test
     void save_newFile_holdsTheText() throws IOException {
@@ -48,8 +48,7 @@ class ScenarioFilesTest {
         Path file = Files.writeString(folder.resolve("old.sagwise.json"), "");
         Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-rw---x"));
         ScenarioFiles.save(file, SCENARIO);
-        assertEquals(
-                "rw-rw---x", PosixFilePermissions.toString(Files.getPosixFilePermissions(file)));
+        assertEquals("rw-rw---x", PosixFilePermissions.toString(Files.getPosixFilePermissions(file)));
     }
 
     @Test
@@ -104,11 +103,10 @@ class ScenarioFilesTest {
     @Test
     void save_diskFillsUp_leavesOldFileAndNothingElse() throws IOException {
         Path file = Files.writeString(folder.resolve("old.sagwise.json"), "old");
-        AtomicFile.Sink fillingUp =
-                (channel, bytes) -> {
-                    channel.write(ByteBuffer.wrap(new byte[] {bytes.get()}));
-                    throw new IOException("No space left on device");
-                };
+        AtomicFile.Sink fillingUp = (channel, bytes) -> {
+            channel.write(ByteBuffer.wrap(new byte[] {bytes.get()}));
+            throw new IOException("No space left on device");
+        };
         assertFailed(Problem.DISK_FULL, ScenarioFiles.save(file, "new", fillingUp));
         assertEquals("old", Files.readString(file));
         assertOnly("old.sagwise.json");
@@ -117,16 +115,11 @@ class ScenarioFilesTest {
     @Test
     void save_otherTrouble_saysTheSystemsWords() throws IOException {
         Path file = Files.writeString(folder.resolve("old.sagwise.json"), "old");
-        Saved saved =
-                ScenarioFiles.save(
-                        file,
-                        "new",
-                        (channel, bytes) -> {
-                            throw new IOException("Input/output error");
-                        });
+        Saved saved = ScenarioFiles.save(file, "new", (channel, bytes) -> {
+            throw new IOException("Input/output error");
+        });
         Saved.Failed failed = assertInstanceOf(Saved.Failed.class, saved);
-        assertTrue(
-                failed.problem().text(Locale.ENGLISH).endsWith("as it was: Input/output error."));
+        assertTrue(failed.problem().text(Locale.ENGLISH).endsWith("as it was: Input/output error."));
         assertEquals("old", Files.readString(file));
     }
 

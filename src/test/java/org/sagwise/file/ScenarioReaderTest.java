@@ -3,24 +3,24 @@ package org.sagwise.file;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import org.sagwise.scenario.Problem;
-import org.sagwise.scenario.Scenario;
-import org.sagwise.scenario.ScenarioRules;
-
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.sagwise.scenario.Problem;
+import org.sagwise.scenario.Scenario;
+import org.sagwise.scenario.ScenarioRules;
 
 class ScenarioReaderTest {
 
     private final ScenarioReader reader = new ScenarioReader(CatalogueLoader.builtIn());
 
-    @TempDir private Path folder;
+    @TempDir
+    private Path folder;
 
     @Test
     void read_smallestFile_isEmptyBench() {
@@ -37,8 +37,7 @@ class ScenarioReaderTest {
 
     @Test
     void read_foreignData_keepsEveryLetterOfItsNumbers() {
-        String text =
-                "{\n  \"sagwise\": 1,\n  \"x\": {\"tool\": [1.50, 1e5, -0.0, null, {}, []]}\n}\n";
+        String text = "{\n  \"sagwise\": 1,\n  \"x\": {\"tool\": [1.50, 1e5, -0.0, null, {}, []]}\n}\n";
         assertEquals(text, ScenarioWriter.write(read(text).scenario().orElseThrow()));
     }
 
@@ -64,7 +63,9 @@ class ScenarioReaderTest {
     void read_savedFile_isTheScenario() throws IOException {
         Path file = folder.resolve("Zwei Zellen Ω.sagwise.json");
         Files.write(file, DemoScenarios.bytes(DemoScenarios.OPENING));
-        assertEquals("Two cells side by side", reader.read(file).scenario().orElseThrow().title());
+        assertEquals(
+                "Two cells side by side",
+                reader.read(file).scenario().orElseThrow().title());
     }
 
     @Test
@@ -80,8 +81,7 @@ class ScenarioReaderTest {
     void read_tooManyPartsAndLinks_saysHowMany() {
         String parts = "{\"id\": \"A\", \"kind\": \"coil\", \"ohm\": 1},".repeat(2_000) + "1";
         String links = "{\"from\": \"A.1\", \"to\": \"A.2\", \"ideal\": true},".repeat(4_000) + "1";
-        Loaded loaded =
-                read("{\"sagwise\": 1, \"parts\": [" + parts + "], \"links\": [" + links + "]}");
+        Loaded loaded = read("{\"sagwise\": 1, \"parts\": [" + parts + "], \"links\": [" + links + "]}");
         assertTrue(problems(loaded).contains(Problem.TOO_MANY_PARTS));
         assertTrue(problems(loaded).contains(Problem.TOO_MANY_LINKS));
     }
@@ -131,16 +131,15 @@ class ScenarioReaderTest {
 
     @Test
     void text_finding_namesPlaceLineAndColumn() {
-        Loaded loaded =
-                read("{\"sagwise\": 1,\n \"parts\": [{\"id\": \"A\", \"kind\": \"sell\"}]}");
+        Loaded loaded = read("{\"sagwise\": 1,\n \"parts\": [{\"id\": \"A\", \"kind\": \"sell\"}]}");
         assertEquals(
-                List.of(
-                        "parts[0].kind (line 2, column 32): There is no kind of part called “sell”."
-                                + " Did you mean “cell”?"),
-                loaded.findings().stream().map(found -> found.text(Locale.ENGLISH)).toList());
+                List.of("parts[0].kind (line 2, column 32): There is no kind of part called “sell”."
+                        + " Did you mean “cell”?"),
+                loaded.findings().stream()
+                        .map(found -> found.text(Locale.ENGLISH))
+                        .toList());
         assertEquals(
-                "parts[0].kind (Zeile 2, Spalte 32): Eine Teileart „sell“ gibt es nicht."
-                        + " Meintest du „cell“?",
+                "parts[0].kind (Zeile 2, Spalte 32): Eine Teileart „sell“ gibt es nicht." + " Meintest du „cell“?",
                 loaded.findings().get(0).text(Locale.GERMAN));
     }
 
@@ -149,6 +148,8 @@ class ScenarioReaderTest {
     }
 
     private static List<Problem> problems(Loaded loaded) {
-        return loaded.findings().stream().map(found -> found.finding().problem()).toList();
+        return loaded.findings().stream()
+                .map(found -> found.finding().problem())
+                .toList();
     }
 }

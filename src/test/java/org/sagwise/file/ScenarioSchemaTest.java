@@ -12,16 +12,6 @@ import com.networknt.schema.InputFormat;
 import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
-
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.MethodSource;
-import org.sagwise.part.Catalogue;
-import org.sagwise.scenario.Problem;
-
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -32,6 +22,13 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.sagwise.part.Catalogue;
+import org.sagwise.scenario.Problem;
 
 /** The published schema and our own rules agree, as far as a schema can say what we know. */
 class ScenarioSchemaTest {
@@ -43,18 +40,17 @@ class ScenarioSchemaTest {
     private static final Path BROKEN = Path.of("src/test/resources/broken");
 
     /** What no schema can say: it knows neither other parts, nor the catalogue, nor bytes. */
-    private static final Set<Problem> BEYOND_A_SCHEMA =
-            EnumSet.of(
-                    Problem.DUPLICATE_KEY,
-                    Problem.DUPLICATE_ID,
-                    Problem.UNKNOWN_MODEL,
-                    Problem.UNKNOWN_ALLOY,
-                    Problem.UNKNOWN_PART,
-                    Problem.UNKNOWN_TERMINAL,
-                    Problem.SELF_LINK,
-                    Problem.UPSIDE_DOWN,
-                    Problem.NOTE_ON_NOTHING,
-                    Problem.PLACEMENT_OF_NOTHING);
+    private static final Set<Problem> BEYOND_A_SCHEMA = EnumSet.of(
+            Problem.DUPLICATE_KEY,
+            Problem.DUPLICATE_ID,
+            Problem.UNKNOWN_MODEL,
+            Problem.UNKNOWN_ALLOY,
+            Problem.UNKNOWN_PART,
+            Problem.UNKNOWN_TERMINAL,
+            Problem.SELF_LINK,
+            Problem.UPSIDE_DOWN,
+            Problem.NOTE_ON_NOTHING,
+            Problem.PLACEMENT_OF_NOTHING);
 
     /** What a validator never gets to see. */
     private static final Set<Problem> BEFORE_A_SCHEMA =
@@ -63,9 +59,7 @@ class ScenarioSchemaTest {
     @Test
     void schema_inAssets_isTheOneInTheProgram() throws IOException {
         try (InputStream resource = ScenarioSchemaTest.class.getResourceAsStream(RESOURCE)) {
-            assertArrayEquals(
-                    Files.readAllBytes(Path.of("assets/scenario-1.schema.json")),
-                    resource.readAllBytes());
+            assertArrayEquals(Files.readAllBytes(Path.of("assets/scenario-1.schema.json")), resource.readAllBytes());
         }
     }
 

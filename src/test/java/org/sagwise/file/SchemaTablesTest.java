@@ -6,7 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -21,12 +25,6 @@ import org.sagwise.scenario.KeySpec.TextType;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.ScenarioKeys;
 
-import java.io.IOException;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Set;
-import java.util.TreeSet;
-
 /** The schema says what the tables of the format say: names, types, ranges, defaults, needs. */
 class SchemaTablesTest {
 
@@ -35,11 +33,7 @@ class SchemaTablesTest {
     private final JsonNode schema;
 
     SchemaTablesTest() throws IOException {
-        schema =
-                new ObjectMapper()
-                        .readTree(
-                                SchemaTablesTest.class.getResourceAsStream(
-                                        ScenarioSchemaTest.RESOURCE));
+        schema = new ObjectMapper().readTree(SchemaTablesTest.class.getResourceAsStream(ScenarioSchemaTest.RESOURCE));
     }
 
     @ParameterizedTest
@@ -77,22 +71,21 @@ class SchemaTablesTest {
         assertEquals(ScenarioKeys.TITLE.longest(), top.at("/title/maxLength").asInt());
         assertEquals(ScenarioKeys.ABOUT.longest(), top.at("/about/maxLength").asInt());
         assertNumber(ScenarioKeys.AMBIENT, top.at("/ambient_C"), "ambient_C");
-        assertEquals("^" + ScenarioKeys.ID_PATTERN + "$", schema.at("/$defs/id/pattern").asText());
+        assertEquals(
+                "^" + ScenarioKeys.ID_PATTERN + "$",
+                schema.at("/$defs/id/pattern").asText());
     }
 
     private void assertObject(List<KeySpec> specs, JsonNode object, String place) {
         JsonNode properties = object.get("properties");
         assertEquals(
-                new TreeSet<>(specs.stream().map(KeySpec::name).toList()),
-                new TreeSet<>(names(properties)),
-                place);
+                new TreeSet<>(specs.stream().map(KeySpec::name).toList()), new TreeSet<>(names(properties)), place);
         assertFalse(object.get("additionalProperties").asBoolean(true), place);
         assertEquals(
-                new TreeSet<>(
-                        specs.stream()
-                                .filter(spec -> spec.need() == KeySpec.Need.REQUIRED)
-                                .map(KeySpec::name)
-                                .toList()),
+                new TreeSet<>(specs.stream()
+                        .filter(spec -> spec.need() == KeySpec.Need.REQUIRED)
+                        .map(KeySpec::name)
+                        .toList()),
                 new TreeSet<>(texts(object.path("required"))),
                 place);
         for (KeySpec spec : specs) {

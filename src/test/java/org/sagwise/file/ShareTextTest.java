@@ -4,19 +4,18 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.MethodSource;
-import org.junit.jupiter.params.provider.ValueSource;
-import org.sagwise.scenario.Problem;
-import org.sagwise.scenario.Scenario;
-
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.Base64;
 import java.util.List;
 import java.util.Random;
 import java.util.zip.CRC32;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.sagwise.scenario.Problem;
+import org.sagwise.scenario.Scenario;
 
 /** What people paste: whole, in pieces, clipped, spoilt, and made to do harm. */
 class ShareTextTest {
@@ -146,10 +145,8 @@ class ShareTextTest {
     @Test
     void read_bytesBehindTheEnd_areDamage() {
         byte[] packed = Deflated.pack("{\"sagwise\":1}".getBytes(StandardCharsets.UTF_8));
-        assertEquals(
-                Problem.SHARE_DAMAGED, problem(around(Arrays.copyOf(packed, packed.length + 1))));
-        assertEquals(
-                Problem.SHARE_DAMAGED, problem(around(Arrays.copyOf(packed, packed.length - 1))));
+        assertEquals(Problem.SHARE_DAMAGED, problem(around(Arrays.copyOf(packed, packed.length + 1))));
+        assertEquals(Problem.SHARE_DAMAGED, problem(around(Arrays.copyOf(packed, packed.length - 1))));
     }
 
     @Test

@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import org.sagwise.caution.Assessment;
 import org.sagwise.caution.Caution;
 import org.sagwise.caution.fix.Cure;
@@ -25,10 +28,6 @@ import org.sagwise.report.compare.Comparison;
 import org.sagwise.report.explain.Explanation;
 import org.sagwise.report.post.PostFormat;
 import org.sagwise.scenario.Scenario;
-
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
 
 /** Insists that whatever came from a stranger is answered with something or with words. */
 final class Answers {
@@ -71,20 +70,13 @@ final class Answers {
         Effort.bounded(() -> BenchLayout.of(scenario));
         Optional<String> shared = ShareText.of(scenario);
         assertTrue(shared.isPresent() || scenario.parts().size() > FEW);
-        shared.ifPresent(
-                text ->
-                        assertEquals(
-                                scenario, ShareText.read(text, READER).scenario().orElseThrow()));
+        shared.ifPresent(text ->
+                assertEquals(scenario, ShareText.read(text, READER).scenario().orElseThrow()));
     }
 
     private static void explained(Assessment assessment, Optional<Cure> cure) {
-        Explanation.Materials materials =
-                new Explanation.Materials(
-                        assessment,
-                        ShareText.of(assessment.scenario()),
-                        cure,
-                        Optional.empty(),
-                        List.of());
+        Explanation.Materials materials = new Explanation.Materials(
+                assessment, ShareText.of(assessment.scenario()), cure, Optional.empty(), List.of());
         var post = Explanation.of(assessment, materials, Locale.ENGLISH, Signs.PRINT);
         for (PostFormat format : PostFormat.values()) {
             assertFalse(format.write(post, Locale.ENGLISH, Signs.ASCII).isBlank());
@@ -100,12 +92,10 @@ final class Answers {
     /** A catalogue, or its defects in words. */
     static void of(CatalogueReading reading) {
         assertEquals(reading.catalogue().isEmpty(), !reading.defects().isEmpty());
-        reading.defects()
-                .forEach(
-                        defect -> {
-                            assertFalse(defect.describe(Locale.ENGLISH).isBlank());
-                            assertFalse(defect.describe(Locale.GERMAN).isBlank());
-                        });
+        reading.defects().forEach(defect -> {
+            assertFalse(defect.describe(Locale.ENGLISH).isBlank());
+            assertFalse(defect.describe(Locale.GERMAN).isBlank());
+        });
     }
 
     /** A lesson that can be tried out, or what is wrong with it in words. */
@@ -113,11 +103,9 @@ final class Answers {
         assertEquals(reading.lesson().isEmpty(), !reading.faults().isEmpty());
         reading.faults().forEach(Answers::words);
         reading.lesson()
-                .ifPresent(
-                        lesson ->
-                                LessonLint.check(lesson, CATALOGUE).stream()
-                                        .map(reading::locate)
-                                        .forEach(Answers::words));
+                .ifPresent(lesson -> LessonLint.check(lesson, CATALOGUE).stream()
+                        .map(reading::locate)
+                        .forEach(Answers::words));
     }
 
     private static void words(LessonFault fault) {

@@ -2,14 +2,13 @@ package org.sagwise.fuzz;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.charset.StandardCharsets;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.sagwise.file.Loaded;
 import org.sagwise.file.ShareText;
-
-import java.nio.charset.StandardCharsets;
-import java.util.List;
 
 /**
  * Files that are small to send and large to read, as files and as share texts. Time is the
@@ -74,10 +73,9 @@ class BombsTest {
         byte[] swollen = new byte[40 * 1024 * 1024];
         String text = Sealed.sealed(Sealed.deflated(swollen));
 
-        Memory.bounded(
-                () -> {
-                    Loaded loaded = ShareText.read(text, Answers.READER);
-                    assertTrue(loaded.scenario().isEmpty());
-                });
+        Memory.bounded(() -> {
+            Loaded loaded = ShareText.read(text, Answers.READER);
+            assertTrue(loaded.scenario().isEmpty());
+        });
     }
 }

@@ -1,11 +1,6 @@
 package org.sagwise.fuzz;
 
 import com.code_intelligence.jazzer.junit.FuzzTest;
-
-import org.junit.jupiter.params.provider.MethodSource;
-import org.sagwise.file.CatalogueLoader;
-import org.sagwise.file.CatalogueSource;
-
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -16,6 +11,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.sagwise.file.CatalogueLoader;
+import org.sagwise.file.CatalogueSource;
 
 /**
  * Whatever one file of a catalogue holds, reading the catalogue ends in one or in its defects. The
@@ -27,19 +25,18 @@ class CatalogueFuzz {
     /** What sources say, which all other files cite. */
     private static final String TEXTS = "sources.json";
 
-    private static final List<String> FILES =
-            List.of(
-                    "alloys.json",
-                    "boards.json",
-                    "cells.json",
-                    "chargers.json",
-                    "chemistries.json",
-                    "coils.json",
-                    "contacts.json",
-                    "fuses.json",
-                    "jumpers.json",
-                    TEXTS,
-                    "switches.json");
+    private static final List<String> FILES = List.of(
+            "alloys.json",
+            "boards.json",
+            "cells.json",
+            "chargers.json",
+            "chemistries.json",
+            "coils.json",
+            "contacts.json",
+            "fuses.json",
+            "jumpers.json",
+            TEXTS,
+            "switches.json");
 
     private static final CatalogueSource SOUND = CatalogueLoader.builtInSource();
 

@@ -1,14 +1,12 @@
 package org.sagwise.fuzz;
 
 import com.code_intelligence.jazzer.junit.FuzzTest;
-
-import org.junit.jupiter.params.provider.MethodSource;
-import org.sagwise.file.DemoScenarios;
-
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.sagwise.file.DemoScenarios;
 
 /**
  * Whatever loads is solved, judged, cured, explained, laid out and shared. The bytes are no file

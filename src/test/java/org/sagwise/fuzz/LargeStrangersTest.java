@@ -5,15 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
-import org.sagwise.file.Loaded;
-
 import java.io.IOException;
 import java.util.HashSet;
 import java.util.Random;
 import java.util.Set;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.sagwise.file.Loaded;
 
 /**
  * Files as large as they may be, and as tangled, where any terminal may be joined to any: nobody

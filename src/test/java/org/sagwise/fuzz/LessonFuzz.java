@@ -2,16 +2,14 @@ package org.sagwise.fuzz;
 
 import com.code_intelligence.jazzer.junit.DictionaryFile;
 import com.code_intelligence.jazzer.junit.FuzzTest;
-
-import org.junit.jupiter.params.provider.MethodSource;
-import org.sagwise.file.LessonLibrary;
-import org.sagwise.file.LessonReader;
-import org.sagwise.file.LessonSource;
-
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.sagwise.file.LessonLibrary;
+import org.sagwise.file.LessonReader;
+import org.sagwise.file.LessonSource;
 
 /** Whatever a lesson's file holds, reading and trying it out ends in a lesson or in words. */
 class LessonFuzz {

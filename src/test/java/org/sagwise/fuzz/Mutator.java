@@ -6,7 +6,6 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ContainerNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
@@ -115,9 +114,7 @@ final class Mutator {
                 case 0 -> spoilt = Arrays.copyOf(spoilt, at);
                 case 1 -> spoilt[at] ^= (byte) (1 << random.nextInt(8));
                 case 2 -> spoilt[at] = (byte) random.nextInt(256);
-                default ->
-                        System.arraycopy(
-                                valid, 0, spoilt, at, Math.min(valid.length, spoilt.length - at));
+                default -> System.arraycopy(valid, 0, spoilt, at, Math.min(valid.length, spoilt.length - at));
             }
         }
         return spoilt;

@@ -2,7 +2,6 @@ package org.sagwise.fuzz;
 
 import static com.tngtech.archunit.base.DescribedPredicate.describe;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
-
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -11,7 +10,14 @@ import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
-
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -32,54 +38,38 @@ import org.sagwise.report.handout.HandoutPdf;
 import org.sagwise.report.post.PostFormat;
 import org.sagwise.scenario.Scenario;
 
-import java.io.IOException;
-import java.io.OutputStream;
-import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
-import java.util.Set;
-
 /** No document, whatever stands in it, makes the program read a file or ask the network. */
 class ReachTest {
 
-    private static final JavaClasses PROGRAM =
-            new ClassFileImporter()
-                    .withImportOption(location -> !location.contains(testFolder()))
-                    .importPackages("org.sagwise");
+    private static final JavaClasses PROGRAM = new ClassFileImporter()
+            .withImportOption(location -> !location.contains(testFolder()))
+            .importPackages("org.sagwise");
 
     /** Who opens files: those that are given a name by a person or by the system, not by a file. */
-    private static final Set<String> OPENERS =
-            Set.of(
-                    "AtomicFile",
-                    "LessonFolder",
-                    "LessonProgress",
-                    "LessonSource",
-                    "ScenarioFiles",
-                    "ScenarioReader",
-                    "SettingsFile");
+    private static final Set<String> OPENERS = Set.of(
+            "AtomicFile",
+            "LessonFolder",
+            "LessonProgress",
+            "LessonSource",
+            "ScenarioFiles",
+            "ScenarioReader",
+            "SettingsFile");
 
-    private static final DescribedPredicate<JavaClass> FILES =
-            describe(
-                    "open files",
-                    it ->
-                            it.isEquivalentTo(java.nio.file.Files.class)
-                                    || it.isAssignableTo(java.io.FileInputStream.class)
-                                    || it.isAssignableTo(java.io.FileReader.class)
-                                    || it.isAssignableTo(java.io.RandomAccessFile.class)
-                                    || it.isAssignableTo(java.nio.channels.FileChannel.class));
+    private static final DescribedPredicate<JavaClass> FILES = describe(
+            "open files",
+            it -> it.isEquivalentTo(java.nio.file.Files.class)
+                    || it.isAssignableTo(java.io.FileInputStream.class)
+                    || it.isAssignableTo(java.io.FileReader.class)
+                    || it.isAssignableTo(java.io.RandomAccessFile.class)
+                    || it.isAssignableTo(java.nio.channels.FileChannel.class));
 
-    private static final DescribedPredicate<JavaClass> NETWORK =
-            describe(
-                    "reach the network",
-                    it ->
-                            it.getPackageName().startsWith("java.net")
-                                            && !Set.of("URL", "URI", "URISyntaxException")
-                                                    .contains(it.getSimpleName())
-                                    || it.getPackageName().startsWith("javax.net")
-                                    || it.getPackageName().startsWith("java.rmi")
-                                    || it.getPackageName().startsWith("javax.naming"));
+    private static final DescribedPredicate<JavaClass> NETWORK = describe(
+            "reach the network",
+            it -> it.getPackageName().startsWith("java.net")
+                            && !Set.of("URL", "URI", "URISyntaxException").contains(it.getSimpleName())
+                    || it.getPackageName().startsWith("javax.net")
+                    || it.getPackageName().startsWith("java.rmi")
+                    || it.getPackageName().startsWith("javax.naming"));
 
     @Test
     void files_areOpenedByFewAlone() {
@@ -112,7 +102,11 @@ class ReachTest {
 
     /** Where this class was compiled to, whichever tool compiled it. */
     private static String testFolder() {
-        return ReachTest.class.getProtectionDomain().getCodeSource().getLocation().getPath();
+        return ReachTest.class
+                .getProtectionDomain()
+                .getCodeSource()
+                .getLocation()
+                .getPath();
     }
 
     @Test
@@ -132,57 +126,42 @@ class ReachTest {
 
     @Test
     void scenario_fullOfAddresses_makesAPostWithoutAny() {
-        String words =
-                """
+        String words = """
                 ![x](http://192.0.2.1/a.png) [y](file:///etc/passwd)
                 <img src=http://192.0.2.1/b> <a href='http://192.0.2.1'>c</a>
                 &#x68;ttp://192.0.2.1 url(//192.0.2.1)
                 """;
-        Scenario scenario =
-                Answers.READER
-                        .read(DemoScenarios.bytes("thin-wire"))
-                        .scenario()
-                        .orElseThrow()
-                        .withTitle(words)
-                        .withAbout(words);
+        Scenario scenario = Answers.READER
+                .read(DemoScenarios.bytes("thin-wire"))
+                .scenario()
+                .orElseThrow()
+                .withTitle(words)
+                .withAbout(words);
 
-        String page =
-                ExplainedPost.write(
-                        Moment.start(Assessment.of(scenario, Answers.CATALOGUE)),
-                        PostFormat.HTML,
-                        ShareText::of,
-                        Locale.ENGLISH,
-                        Signs.PRINT);
+        String page = ExplainedPost.write(
+                Moment.start(Assessment.of(scenario, Answers.CATALOGUE)),
+                PostFormat.HTML,
+                ShareText::of,
+                Locale.ENGLISH,
+                Signs.PRINT);
 
         assertNothingToFetch(page);
     }
 
     private static void assertNothingToFetch(String page) {
         String markup = page.replaceAll(">[^<]*<", "><").replaceAll("aria-label=\"[^\"]*\"", "");
-        assertFalse(
-                markup.matches(
-                        "(?s).*(src=|href=\"(?!#)|url\\((?!['\"]?#)|@import|srcset|data=).*"),
-                markup);
+        assertFalse(markup.matches("(?s).*(src=|href=\"(?!#)|url\\((?!['\"]?#)|@import|srcset|data=).*"), markup);
         assertTrue(page.contains("default-src 'none'"));
     }
 
     @Test
     void lesson_fullOfAddresses_makesAHandoutWithoutAny() {
-        LessonSource spoilt =
-                edited(
-                        "Now the row.",
-                        "![x](http://192.0.2.1/a.png) [y](http://192.0.2.1) <b>z</b>");
+        LessonSource spoilt = edited("Now the row.", "![x](http://192.0.2.1/a.png) [y](http://192.0.2.1) <b>z</b>");
         LessonReading reading = new LessonReader(Answers.CATALOGUE).read(spoilt);
         assertEquals(List.of(), reading.faults());
 
-        String page =
-                HandoutHtml.write(
-                        List.of(
-                                HandoutMaker.make(
-                                        reading.lesson().orElseThrow(),
-                                        Answers.CATALOGUE,
-                                        Locale.ENGLISH,
-                                        Handout.Kind.SHEET)));
+        String page = HandoutHtml.write(List.of(HandoutMaker.make(
+                reading.lesson().orElseThrow(), Answers.CATALOGUE, Locale.ENGLISH, Handout.Kind.SHEET)));
 
         assertTrue(page.contains("y (http://192.0.2.1)"), "the address can be read");
         assertNothingToFetch(page);
@@ -194,12 +173,8 @@ class ReachTest {
         LessonSource spoilt = edited("Now the row.", "a" + "\\n" + piece.repeat(2500) + "b");
         LessonReading reading = new LessonReader(Answers.CATALOGUE).read(spoilt);
         assertEquals(List.of(), reading.faults());
-        Handout sheet =
-                HandoutMaker.make(
-                        reading.lesson().orElseThrow(),
-                        Answers.CATALOGUE,
-                        Locale.ENGLISH,
-                        Handout.Kind.SHEET);
+        Handout sheet = HandoutMaker.make(
+                reading.lesson().orElseThrow(), Answers.CATALOGUE, Locale.ENGLISH, Handout.Kind.SHEET);
 
         Effort.bounded(() -> HandoutHtml.write(List.of(sheet)));
         HandoutPdf.write(List.of(sheet), OutputStream.nullOutputStream());
@@ -217,23 +192,21 @@ class ReachTest {
                 "!include start.sagwise.json",
                 "!!java.io.File [start.sagwise.json]"
             })
-    void lesson_thatNamesAFileElsewhere_asksForNothingOutsideItsFolder(String name)
-            throws IOException {
+    void lesson_thatNamesAFileElsewhere_asksForNothingOutsideItsFolder(String name) throws IOException {
         List<String> asked = new ArrayList<>();
         LessonSource spoilt = edited("file: side.sagwise.json", "file: " + name);
-        LessonSource watched =
-                new LessonSource() {
-                    @Override
-                    public String id() {
-                        return spoilt.id();
-                    }
+        LessonSource watched = new LessonSource() {
+            @Override
+            public String id() {
+                return spoilt.id();
+            }
 
-                    @Override
-                    public Optional<byte[]> file(String file) throws IOException {
-                        asked.add(file);
-                        return spoilt.file(file);
-                    }
-                };
+            @Override
+            public Optional<byte[]> file(String file) throws IOException {
+                asked.add(file);
+                return spoilt.file(file);
+            }
+        };
 
         LessonReading reading = new LessonReader(Answers.CATALOGUE).read(watched);
 

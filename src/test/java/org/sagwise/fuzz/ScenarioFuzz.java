@@ -2,15 +2,13 @@ package org.sagwise.fuzz;
 
 import com.code_intelligence.jazzer.junit.DictionaryFile;
 import com.code_intelligence.jazzer.junit.FuzzTest;
-
-import org.junit.jupiter.params.provider.MethodSource;
-import org.sagwise.file.DemoScenarios;
-import org.sagwise.file.ShareText;
-
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.stream.Stream;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.sagwise.file.DemoScenarios;
+import org.sagwise.file.ShareText;
 
 /** Whatever bytes a file holds, opening it ends in a scenario or in words. */
 class ScenarioFuzz {

@@ -1,13 +1,12 @@
 package org.sagwise.fuzz;
 
-import org.sagwise.file.ShareText;
-
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.Base64;
 import java.util.zip.CRC32;
 import java.util.zip.Deflater;
 import java.util.zip.DeflaterOutputStream;
+import org.sagwise.file.ShareText;
 
 /** Share texts as a hostile hand would make them: the checksum is right, and what it covers not. */
 final class Sealed {

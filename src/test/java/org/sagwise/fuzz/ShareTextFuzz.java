@@ -1,13 +1,11 @@
 package org.sagwise.fuzz;
 
 import com.code_intelligence.jazzer.junit.FuzzTest;
-
+import java.nio.charset.StandardCharsets;
+import java.util.stream.Stream;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.sagwise.file.DemoScenarios;
 import org.sagwise.file.ShareText;
-
-import java.nio.charset.StandardCharsets;
-import java.util.stream.Stream;
 
 /**
  * Whatever somebody pastes, and whatever hides behind a checksum that is right, ends in a scenario

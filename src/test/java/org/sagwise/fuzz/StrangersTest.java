@@ -2,15 +2,6 @@ package org.sagwise.fuzz;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.Timeout;
-import org.sagwise.file.CatalogueLoader;
-import org.sagwise.file.CatalogueSource;
-import org.sagwise.file.DemoScenarios;
-import org.sagwise.file.Loaded;
-import org.sagwise.file.ShareText;
-import org.sagwise.scenario.Scenario;
-
 import java.io.ByteArrayInputStream;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -19,6 +10,14 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
 import java.util.function.LongConsumer;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.sagwise.file.CatalogueLoader;
+import org.sagwise.file.CatalogueSource;
+import org.sagwise.file.DemoScenarios;
+import org.sagwise.file.Loaded;
+import org.sagwise.file.ShareText;
+import org.sagwise.scenario.Scenario;
 
 /**
  * Scenarios, share texts and catalogues come from strangers: thousands of spoilt ones, and each is
@@ -50,67 +49,52 @@ class StrangersTest {
     @Test
     void scenario_spoilt_isRefusedInWordsOrComputedAndExplained() {
         int[] opened = {0};
-        eachSeed(
-                TRIES,
-                seed -> {
-                    Random random = new Random(seed);
-                    Loaded loaded = Answers.READER.read(new Mutator(random).json(demo(random)));
-                    Answers.of(loaded);
-                    opened[0] += loaded.scenario().isPresent() ? 1 : 0;
-                });
+        eachSeed(TRIES, seed -> {
+            Random random = new Random(seed);
+            Loaded loaded = Answers.READER.read(new Mutator(random).json(demo(random)));
+            Answers.of(loaded);
+            opened[0] += loaded.scenario().isPresent() ? 1 : 0;
+        });
         assertTrue(opened[0] > TRIES / 10, "enough of them load: " + opened[0]);
     }
 
     @Test
     void scenario_ofSpoiltBytes_isRefusedInWordsOrComputed() {
-        eachSeed(
-                TRIES,
-                seed -> {
-                    Random random = new Random(seed);
-                    Answers.of(Answers.READER.read(new Mutator(random).bytes(demo(random))));
-                });
+        eachSeed(TRIES, seed -> {
+            Random random = new Random(seed);
+            Answers.of(Answers.READER.read(new Mutator(random).bytes(demo(random))));
+        });
     }
 
     @Test
     void shareText_spoilt_isRefusedInWords() {
-        eachSeed(
-                TRIES,
-                seed -> {
-                    Random random = new Random(seed);
-                    Scenario scenario = Answers.READER.read(demo(random)).scenario().orElseThrow();
-                    byte[] text =
-                            ShareText.of(scenario)
-                                    .orElseThrow()
-                                    .getBytes(StandardCharsets.ISO_8859_1);
-                    String spoilt =
-                            new String(
-                                    new Mutator(random).bytes(text), StandardCharsets.ISO_8859_1);
-                    Answers.of(ShareText.read(spoilt, Answers.READER));
-                });
+        eachSeed(TRIES, seed -> {
+            Random random = new Random(seed);
+            Scenario scenario = Answers.READER.read(demo(random)).scenario().orElseThrow();
+            byte[] text = ShareText.of(scenario).orElseThrow().getBytes(StandardCharsets.ISO_8859_1);
+            String spoilt = new String(new Mutator(random).bytes(text), StandardCharsets.ISO_8859_1);
+            Answers.of(ShareText.read(spoilt, Answers.READER));
+        });
     }
 
     /** What a hostile hand would send: the checksum is right, and what it covers is not. */
     @Test
     void shareText_withTheRightChecksumOfSpoiltBytes_isRefusedInWordsOrComputed() {
-        eachSeed(
-                TRIES,
-                seed -> {
-                    Random random = new Random(seed);
-                    Mutator mutator = new Mutator(random);
-                    byte[] packed = Sealed.deflated(mutator.json(demo(random)));
-                    byte[] sent = random.nextBoolean() ? packed : mutator.bytes(packed);
-                    Answers.of(ShareText.read(Sealed.sealed(sent), Answers.READER));
-                });
+        eachSeed(TRIES, seed -> {
+            Random random = new Random(seed);
+            Mutator mutator = new Mutator(random);
+            byte[] packed = Sealed.deflated(mutator.json(demo(random)));
+            byte[] sent = random.nextBoolean() ? packed : mutator.bytes(packed);
+            Answers.of(ShareText.read(Sealed.sealed(sent), Answers.READER));
+        });
     }
 
     @Test
     void catalogue_spoilt_namesItsDefects() {
-        eachSeed(
-                TRIES / 5,
-                seed -> {
-                    Random random = new Random(seed);
-                    Answers.of(CatalogueLoader.read(spoilt(random)));
-                });
+        eachSeed(TRIES / 5, seed -> {
+            Random random = new Random(seed);
+            Answers.of(CatalogueLoader.read(spoilt(random)));
+        });
     }
 
     private static CatalogueSource spoilt(Random random) {
@@ -123,8 +107,7 @@ class StrangersTest {
             byte[] bytes = file.get().readAllBytes();
             Mutator mutator = new Mutator(random);
             return Optional.of(
-                    new ByteArrayInputStream(
-                            random.nextBoolean() ? mutator.json(bytes) : mutator.bytes(bytes)));
+                    new ByteArrayInputStream(random.nextBoolean() ? mutator.json(bytes) : mutator.bytes(bytes)));
         };
     }
 }

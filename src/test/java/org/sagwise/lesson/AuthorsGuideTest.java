@@ -3,8 +3,6 @@ package org.sagwise.lesson;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.Test;
-
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -14,6 +12,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
 
 /** The guide for authors says what the program does. */
 class AuthorsGuideTest {
@@ -34,16 +33,17 @@ class AuthorsGuideTest {
         var named = lesson.scenarios(Locale.ENGLISH);
         Situation situation = Situation.of(named.get("start"), named, LessonFixture.CATALOGUE);
         int read = 0;
-        for (String[] row :
-                new String[][] {
-                    {"| a cell |", "A"},
-                    {"| a coil |", "coil"},
-                    {"| any other part |", "fire"},
-                    {"| a joint with an id |", "lead"},
-                    {"| `pack` |", "pack"}
-                }) {
-            String line =
-                    guide.lines().filter(it -> it.startsWith(row[0])).findFirst().orElseThrow();
+        for (String[] row : new String[][] {
+            {"| a cell |", "A"},
+            {"| a coil |", "coil"},
+            {"| any other part |", "fire"},
+            {"| a joint with an id |", "lead"},
+            {"| `pack` |", "pack"}
+        }) {
+            String line = guide.lines()
+                    .filter(it -> it.startsWith(row[0]))
+                    .findFirst()
+                    .orElseThrow();
             boolean run = false;
             for (String piece : line.split("(?=after a run)")) {
                 Matcher name =
@@ -63,7 +63,8 @@ class AuthorsGuideTest {
     @Test
     void guide_stepsItShows_canBeRead() {
         StringBuilder steps = new StringBuilder();
-        Matcher block = Pattern.compile("```yaml\\n(  - id:.*?)```", Pattern.DOTALL).matcher(guide);
+        Matcher block =
+                Pattern.compile("```yaml\\n(  - id:.*?)```", Pattern.DOTALL).matcher(guide);
         while (block.find()) {
             steps.append(block.group(1));
         }

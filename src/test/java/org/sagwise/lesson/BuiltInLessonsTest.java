@@ -9,13 +9,6 @@ import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
 import com.networknt.schema.InputFormat;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
-
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.MethodSource;
-import org.sagwise.file.LessonLibrary;
-
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -26,13 +19,17 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.sagwise.file.LessonLibrary;
 
 /** The lessons that come with the program: sound, complete, and playable to their end. */
 class BuiltInLessonsTest {
 
     private static final Path FOLDER = Path.of("lessons");
-    private static final Path SCHEMA =
-            Path.of("src/main/resources/org/sagwise/schema/lesson-1.schema.json");
+    private static final Path SCHEMA = Path.of("src/main/resources/org/sagwise/schema/lesson-1.schema.json");
 
     static List<String> ids() {
         return LessonLibrary.ids();
@@ -53,10 +50,10 @@ class BuiltInLessonsTest {
     @ParameterizedTest
     @MethodSource("ids")
     void file_byItsSchema_isSound(String id) throws IOException {
-        var schema =
-                SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
-                        .getSchema(Files.readString(SCHEMA));
-        var file = new YAMLMapper().readTree(FOLDER.resolve(id).resolve("lesson.yaml").toFile());
+        var schema = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                .getSchema(Files.readString(SCHEMA));
+        var file = new YAMLMapper()
+                .readTree(FOLDER.resolve(id).resolve("lesson.yaml").toFile());
 
         assertEquals(List.of(), schema.validate(file.toString(), InputFormat.JSON));
     }
@@ -106,21 +103,17 @@ class BuiltInLessonsTest {
     void evenings_ofTheCourse_takeAtMostNinetyMinutes() {
         for (int evening = 1; evening <= 6; evening++) {
             int which = evening;
-            int minutes =
-                    lessons().stream()
-                            .filter(it -> it.evening() == which)
-                            .mapToInt(Lesson::minutes)
-                            .sum();
+            int minutes = lessons().stream()
+                    .filter(it -> it.evening() == which)
+                    .mapToInt(Lesson::minutes)
+                    .sum();
             assertTrue(minutes > 0 && minutes <= 90, "evening " + evening + ": " + minutes);
         }
     }
 
     static Stream<Object[]> idsInBothLanguages() {
         return ids().stream()
-                .flatMap(
-                        id ->
-                                Stream.of(Locale.ENGLISH, Locale.GERMAN)
-                                        .map(locale -> new Object[] {id, locale}));
+                .flatMap(id -> Stream.of(Locale.ENGLISH, Locale.GERMAN).map(locale -> new Object[] {id, locale}));
     }
 
     @ParameterizedTest
@@ -190,8 +183,7 @@ class BuiltInLessonsTest {
     void reading_ofTheCourse_isTheOneWorkedOutByHand(String id, String ref, double expected) {
         Lesson lesson = LessonFixture.builtIn(id);
         var named = lesson.scenarios(Locale.ENGLISH);
-        Situation situation =
-                Situation.of(named.get(lesson.first()), named, LessonFixture.CATALOGUE);
+        Situation situation = Situation.of(named.get(lesson.first()), named, LessonFixture.CATALOGUE);
 
         double value = situation.read(ReadingRef.parse(ref).orElseThrow()).orElseThrow();
 
@@ -210,16 +202,12 @@ class BuiltInLessonsTest {
         "put-ammeter, amps.current_A, 18.341", // 4.2 / 0.229
         "make-short, rest/A.current_A, 161.54" // 4.2 / 0.026
     })
-    void reading_withAMeterJoinedIn_isTheOneWorkedOutByHand(
-            String step, String ref, double expected) {
+    void reading_withAMeterJoinedIn_isTheOneWorkedOutByHand(String step, String ref, double expected) {
         Lesson lesson = LessonFixture.builtIn("17-the-meter-joins-in");
         var named = lesson.scenarios(Locale.ENGLISH);
         List<String> steps = lesson.steps().stream().map(it -> it.head().id()).toList();
         Situation built =
-                Situation.of(
-                        Track.of(lesson, named).after().get(steps.indexOf(step)),
-                        named,
-                        LessonFixture.CATALOGUE);
+                Situation.of(Track.of(lesson, named).after().get(steps.indexOf(step)), named, LessonFixture.CATALOGUE);
 
         double value = built.read(ReadingRef.parse(ref).orElseThrow()).orElseThrow();
 
@@ -228,7 +216,8 @@ class BuiltInLessonsTest {
 
     private static Set<String> names(Path folder) throws IOException {
         try (Stream<Path> files = Files.list(folder)) {
-            return new TreeSet<>(files.map(file -> file.getFileName().toString()).toList());
+            return new TreeSet<>(
+                    files.map(file -> file.getFileName().toString()).toList());
         }
     }
 }

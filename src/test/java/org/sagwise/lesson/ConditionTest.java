@@ -4,14 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Locale;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.sagwise.lesson.Condition.Arrangement;
 import org.sagwise.scenario.Scenario;
-
-import java.util.Locale;
-import java.util.Map;
 
 class ConditionTest {
 
@@ -49,12 +48,11 @@ class ConditionTest {
     @Test
     void layout_shortedCells_areNeither() {
         Situation pair = bench("04-side-by-side", "pair");
-        Scenario shorted =
-                new LinkMove.Join(
-                                pair.scenario().part("A").orElseThrow().terminal("+"),
-                                pair.scenario().part("A").orElseThrow().terminal("-"),
-                                0)
-                        .apply(pair.scenario());
+        Scenario shorted = new LinkMove.Join(
+                        pair.scenario().part("A").orElseThrow().terminal("+"),
+                        pair.scenario().part("A").orElseThrow().terminal("-"),
+                        0)
+                .apply(pair.scenario());
 
         assertFalse(new Condition.Layout(Arrangement.PARALLEL, 2, 0).holds(pair.with(shorted)));
     }

@@ -1,13 +1,5 @@
 package org.sagwise.lesson;
 
-import org.sagwise.file.CatalogueLoader;
-import org.sagwise.file.LessonFault;
-import org.sagwise.file.LessonLibrary;
-import org.sagwise.file.LessonReader;
-import org.sagwise.file.LessonReading;
-import org.sagwise.file.LessonSource;
-import org.sagwise.part.Catalogue;
-
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -17,6 +9,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.sagwise.file.CatalogueLoader;
+import org.sagwise.file.LessonFault;
+import org.sagwise.file.LessonLibrary;
+import org.sagwise.file.LessonReader;
+import org.sagwise.file.LessonReading;
+import org.sagwise.file.LessonSource;
+import org.sagwise.part.Catalogue;
 
 /** Lessons for tests: the built-in ones, and small ones from a text. */
 public final class LessonFixture {
@@ -24,8 +23,7 @@ public final class LessonFixture {
     public static final Catalogue CATALOGUE = CatalogueLoader.builtIn();
 
     /** One ideal cell of 4.2 V, a button and a coil of 1 Ω whose far end is free. */
-    public static final String GAP =
-            """
+    public static final String GAP = """
             {"sagwise": 1, "title": "gap", "parts": [
               {"id": "A", "kind": "cell", "charge": 1, "internal_mohm": 0,
                "capacity_mAh": 3000, "limit_A": 15},
@@ -39,20 +37,17 @@ public final class LessonFixture {
 
     public static LessonReading read(String yaml) {
         Map<String, String> files = Map.of(LessonReader.FILE, yaml, "gap.sagwise.json", GAP);
-        return new LessonReader(CATALOGUE)
-                .read(
-                        new LessonSource() {
-                            @Override
-                            public String id() {
-                                return "test";
-                            }
+        return new LessonReader(CATALOGUE).read(new LessonSource() {
+            @Override
+            public String id() {
+                return "test";
+            }
 
-                            @Override
-                            public Optional<byte[]> file(String name) {
-                                return Optional.ofNullable(files.get(name))
-                                        .map(it -> it.getBytes(StandardCharsets.UTF_8));
-                            }
-                        });
+            @Override
+            public Optional<byte[]> file(String name) {
+                return Optional.ofNullable(files.get(name)).map(it -> it.getBytes(StandardCharsets.UTF_8));
+            }
+        });
     }
 
     /** A lesson file of the tests. */
@@ -66,8 +61,7 @@ public final class LessonFixture {
 
     public static Lesson builtIn(String id) {
         LessonReading reading = new LessonReader(CATALOGUE).read(LessonLibrary.source(id));
-        return reading.lesson()
-                .orElseThrow(() -> new AssertionError(id + ": " + texts(reading.faults())));
+        return reading.lesson().orElseThrow(() -> new AssertionError(id + ": " + texts(reading.faults())));
     }
 
     public static List<String> texts(List<LessonFault> faults) {

@@ -3,14 +3,13 @@ package org.sagwise.lesson;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.sagwise.file.LessonReading;
-
-import java.util.List;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /** One defect at a time in a lesson that is sound without it. */
 class LessonLintTest {
@@ -52,14 +51,10 @@ class LessonLintTest {
                 "    solution:\\n"
                         + "      - join: [coil.2, A.-]|    solution:\\n"
                         + "      - cut: [coil.2, A.+]|NOTHING_TO_CUT",
-                "      - {part: coil, quantity: current_A, is: 4.2}|      - joined: [coil.2,"
-                        + " fire.2]|NOT_MET",
-                "      - {part: coil, quantity: current_A, is: 4.2}|      - apart: [coil.3,"
-                        + " A.-]|BAD_TERMINAL",
-                "      - {part: coil, quantity: current_A, is: 4.2}|      - probes: [spool.1,"
-                        + " A.-]|BAD_TERMINAL",
-                "      - {part: coil, quantity: current_A, is: 4.2}|      - caution:"
-                        + " meteor|UNKNOWN_CAUTION",
+                "      - {part: coil, quantity: current_A, is: 4.2}|      - joined: [coil.2," + " fire.2]|NOT_MET",
+                "      - {part: coil, quantity: current_A, is: 4.2}|      - apart: [coil.3," + " A.-]|BAD_TERMINAL",
+                "      - {part: coil, quantity: current_A, is: 4.2}|      - probes: [spool.1," + " A.-]|BAD_TERMINAL",
+                "      - {part: coil, quantity: current_A, is: 4.2}|      - caution:" + " meteor|UNKNOWN_CAUTION",
                 "    kind: do|    look: [spool]\\n    kind: do|UNKNOWN_PART",
                 "    kind: do|    bench: nowhere\\n    kind: do|UNKNOWN_BENCH",
                 "    kind: do|    beside: nowhere\\n    kind: do|UNKNOWN_BENCH",
@@ -77,9 +72,8 @@ class LessonLintTest {
 
     @Test
     void check_observationBeforePrediction_isFound() {
-        String yaml =
-                SOUND.replace(section("  - id: guess", "  - id: close"), "")
-                        .replace("\"How many watts?\"", "\"Well?\"");
+        String yaml = SOUND.replace(section("  - id: guess", "  - id: close"), "")
+                .replace("\"How many watts?\"", "\"Well?\"");
 
         assertTrue(lint(yaml).contains(LessonProblem.PREDICT_FIRST));
     }
@@ -100,9 +94,7 @@ class LessonLintTest {
 
     @Test
     void check_stepAfterCheck_isFound() {
-        String yaml =
-                SOUND
-                        + """
+        String yaml = SOUND + """
                           - id: bye
                             kind: say
                             text: {en: "Bye.", de: "Ade."}
@@ -122,8 +114,8 @@ class LessonLintTest {
     void locate_findingOfLint_pointsToItsLine() {
         String yaml = SOUND.replace("    is: 4.2\n", "    is: 4.9\n");
         LessonReading reading = LessonFixture.read(yaml);
-        LessonFinding finding =
-                LessonLint.check(reading.lesson().orElseThrow(), LessonFixture.CATALOGUE).get(0);
+        LessonFinding finding = LessonLint.check(reading.lesson().orElseThrow(), LessonFixture.CATALOGUE)
+                .get(0);
         int line = (int) yaml.substring(0, yaml.indexOf("is: 4.9")).lines().count();
 
         assertEquals(line, reading.locate(finding).position().orElseThrow().line());
@@ -131,15 +123,12 @@ class LessonLintTest {
 
     @Test
     void check_unexpectedReading_isToldInFewDigits() {
-        String yaml =
-                SOUND.replace("    is: 4.2\n", "    is: 9\n")
-                        .replace(
-                                "- join: [coil.2, A.-]", "- {join: [coil.2, A.-], contact_mohm: 7}")
-                        .replace("is: 4.2}", "is: 4.17}");
+        String yaml = SOUND.replace("    is: 4.2\n", "    is: 9\n")
+                .replace("- join: [coil.2, A.-]", "- {join: [coil.2, A.-], contact_mohm: 7}")
+                .replace("is: 4.2}", "is: 4.17}");
         LessonReading reading = LessonFixture.read(yaml);
 
-        List<LessonFinding> found =
-                LessonLint.check(reading.lesson().orElseThrow(), LessonFixture.CATALOGUE);
+        List<LessonFinding> found = LessonLint.check(reading.lesson().orElseThrow(), LessonFixture.CATALOGUE);
 
         // 4.2 V / 1.007 Ω = 4.170804… A
         assertEquals(List.of("coil.current_A", "4.1708", "9"), found.get(0).details());
@@ -147,12 +136,11 @@ class LessonLintTest {
 
     @Test
     void read_benchMadeByCuttingNothing_isTold() {
-        String yaml =
-                SOUND.replaceFirst(
-                        quote("    moves:\n      - join: [coil.2, A.-]"),
-                        quoteTo("    moves:\n      - cut: [coil.2, A.-]"));
+        String yaml = SOUND.replaceFirst(
+                quote("    moves:\n      - join: [coil.2, A.-]"), quoteTo("    moves:\n      - cut: [coil.2, A.-]"));
 
-        String told = String.join("\n", LessonFixture.texts(LessonFixture.read(yaml).faults()));
+        String told =
+                String.join("\n", LessonFixture.texts(LessonFixture.read(yaml).faults()));
 
         assertTrue(told.contains("nothing to cut"), told);
     }
@@ -171,12 +159,9 @@ class LessonLintTest {
 
     private static List<LessonProblem> lint(String yaml) {
         LessonReading reading = LessonFixture.read(yaml);
-        Lesson lesson =
-                reading.lesson()
-                        .orElseThrow(
-                                () ->
-                                        new AssertionError(
-                                                LessonFixture.texts(reading.faults()).toString()));
+        Lesson lesson = reading.lesson()
+                .orElseThrow(() ->
+                        new AssertionError(LessonFixture.texts(reading.faults()).toString()));
         return LessonLint.check(lesson, LessonFixture.CATALOGUE).stream()
                 .map(LessonFinding::problem)
                 .toList();

@@ -3,26 +3,23 @@ package org.sagwise.lesson;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.Size;
-
 import org.sagwise.file.LessonLibrary;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Locale;
-
 /** Whatever a learner does, in whatever order, the lesson goes on to its end. */
 class LessonPlayerProperties {
 
     @Property(tries = 60)
-    void anyOrderOfDoings_neverWedgesALesson(
-            @ForAll @Size(min = 1, max = 40) List<Integer> doings, @ForAll int which) {
+    void anyOrderOfDoings_neverWedgesALesson(@ForAll @Size(min = 1, max = 40) List<Integer> doings, @ForAll int which) {
         List<String> ids = LessonLibrary.ids();
         Lesson lesson = LessonFixture.builtIn(ids.get(Math.floorMod(which, ids.size())));
         LessonPlayer player = LessonPlayer.begin(lesson, LessonFixture.CATALOGUE, Locale.ENGLISH);
@@ -60,9 +57,7 @@ class LessonPlayerProperties {
     private static Scenario spoil(Scenario bench, int chance) {
         List<TerminalRef> terminals = new ArrayList<>();
         for (Part part : bench.parts()) {
-            part.terminals().stream()
-                    .filter(it -> !it.terminal().equals("can"))
-                    .forEach(terminals::add);
+            part.terminals().stream().filter(it -> !it.terminal().equals("can")).forEach(terminals::add);
         }
         TerminalRef one = terminals.get(chance % terminals.size());
         TerminalRef other = terminals.get((chance * 7 + 1) % terminals.size());

@@ -5,25 +5,22 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.Test;
-import org.sagwise.scenario.Link;
-import org.sagwise.scenario.TerminalRef;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.sagwise.scenario.Link;
+import org.sagwise.scenario.TerminalRef;
 
 class LessonPlayerTest {
 
-    private static final Link CLOSING =
-            Link.ideal(new TerminalRef("A", "-"), new TerminalRef("coil", "2"));
+    private static final Link CLOSING = Link.ideal(new TerminalRef("A", "-"), new TerminalRef("coil", "2"));
 
     private final Lesson lesson =
             LessonFixture.read(LessonFixture.resource("sound.yaml")).lesson().orElseThrow();
 
-    private final LessonPlayer start =
-            LessonPlayer.begin(lesson, LessonFixture.CATALOGUE, Locale.GERMAN);
+    private final LessonPlayer start = LessonPlayer.begin(lesson, LessonFixture.CATALOGUE, Locale.GERMAN);
 
     private LessonPlayer atDo() {
         return start.choose(1).next();
@@ -40,32 +37,24 @@ class LessonPlayerTest {
     /** Being welcomed to a bench must not show what is asked about it in the next step. */
     @Test
     void mayTouch_toldBeforePrediction_isLockedUntilAnswered() {
-        Step told =
-                new Step.Say(
-                        new Step.Head(
-                                "welcome",
-                                lesson.title(),
-                                Optional.empty(),
-                                Optional.empty(),
-                                List.of(),
-                                Optional.empty()));
+        Step told = new Step.Say(new Step.Head(
+                "welcome", lesson.title(), Optional.empty(), Optional.empty(), List.of(), Optional.empty()));
         List<Step> steps = new ArrayList<>(lesson.steps());
         steps.add(0, told);
-        LessonPlayer welcomed =
-                LessonPlayer.begin(
-                        new Lesson(
-                                lesson.id(),
-                                lesson.title(),
-                                lesson.goal(),
-                                lesson.minutes(),
-                                lesson.evening(),
-                                lesson.needs(),
-                                lesson.note(),
-                                lesson.benches(),
-                                lesson.names(),
-                                steps),
-                        LessonFixture.CATALOGUE,
-                        Locale.ENGLISH);
+        LessonPlayer welcomed = LessonPlayer.begin(
+                new Lesson(
+                        lesson.id(),
+                        lesson.title(),
+                        lesson.goal(),
+                        lesson.minutes(),
+                        lesson.evening(),
+                        lesson.needs(),
+                        lesson.note(),
+                        lesson.benches(),
+                        lesson.names(),
+                        steps),
+                LessonFixture.CATALOGUE,
+                Locale.ENGLISH);
 
         assertFalse(welcomed.mayTouch());
         assertTrue(welcomed.mayGoOn());
@@ -216,6 +205,7 @@ class LessonPlayerTest {
 
         assertEquals("match", player.step().id());
         assertEquals(
-                "Right: 12.7\u00a0W of heat in a bit of wire.", player.verdicts().get(0).reply());
+                "Right: 12.7\u00a0W of heat in a bit of wire.",
+                player.verdicts().get(0).reply());
     }
 }

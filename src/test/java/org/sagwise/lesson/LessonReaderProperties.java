@@ -2,14 +2,12 @@ package org.sagwise.lesson;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-
-import org.sagwise.file.LessonReading;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import org.sagwise.file.LessonReading;
 
 /** Whatever a lesson file holds, the answer is a lesson or words. */
 class LessonReaderProperties {
@@ -17,41 +15,40 @@ class LessonReaderProperties {
     private static final List<String> FILES =
             List.of(LessonFixture.resource("sound.yaml"), LessonFixture.resource("mistakes.yaml"));
 
-    private static final List<String> PIECES =
-            List.of(
-                    "",
-                    " ",
-                    "\n",
-                    ":",
-                    "- ",
-                    "[",
-                    "]",
-                    "{",
-                    "}",
-                    "\"",
-                    "'",
-                    "&a ",
-                    "*a",
-                    "!x ",
-                    "#",
-                    "|",
-                    "\t",
-                    "-1",
-                    "1e400",
-                    "NaN",
-                    "true",
-                    "coil.1",
-                    "A.+",
-                    "{coil.power_W}",
-                    "held",
-                    "set: A, kind: coil",
-                    "turn: A",
-                    "remove: coil",
-                    "add: A, kind: cell",
-                    "\u0000",
-                    "\ud83d",
-                    "ä",
-                    "free: fire");
+    private static final List<String> PIECES = List.of(
+            "",
+            " ",
+            "\n",
+            ":",
+            "- ",
+            "[",
+            "]",
+            "{",
+            "}",
+            "\"",
+            "'",
+            "&a ",
+            "*a",
+            "!x ",
+            "#",
+            "|",
+            "\t",
+            "-1",
+            "1e400",
+            "NaN",
+            "true",
+            "coil.1",
+            "A.+",
+            "{coil.power_W}",
+            "held",
+            "set: A, kind: coil",
+            "turn: A",
+            "remove: coil",
+            "add: A, kind: cell",
+            "\u0000",
+            "\ud83d",
+            "ä",
+            "free: fire");
 
     @Property(tries = 400)
     void read_spoiltFile_isALessonOrWords(@ForAll Random random) {

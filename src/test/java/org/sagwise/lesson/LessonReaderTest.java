@@ -3,13 +3,12 @@ package org.sagwise.lesson;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.sagwise.file.LessonReading;
-
-import java.util.List;
-import java.util.stream.Collectors;
 
 class LessonReaderTest {
 
@@ -17,17 +16,12 @@ class LessonReaderTest {
     void read_fileFullOfMistakes_namesEachWithLineAndColumn() {
         LessonReading reading = LessonFixture.read(LessonFixture.resource("mistakes.yaml"));
 
-        List<String> found =
-                reading.faults().stream()
-                        .map(
-                                fault ->
-                                        fault.position().orElseThrow()
-                                                + " "
-                                                + fault.finding().problem())
-                        .toList();
+        List<String> found = reading.faults().stream()
+                .map(fault ->
+                        fault.position().orElseThrow() + " " + fault.finding().problem())
+                .toList();
 
-        assertEquals(
-                """
+        assertEquals("""
                 2:8 MISSING_LANGUAGE
                 3:10 NOT_A_NUMBER
                 4:10 OUT_OF_RANGE
@@ -52,8 +46,7 @@ class LessonReaderTest {
                 45:5 DUPLICATE_KEY
                 47:11 UNKNOWN_WORD
                 49:5 NOT_A_GROUP
-                """,
-                String.join("\n", found) + "\n");
+                """, String.join("\n", found) + "\n");
         assertTrue(reading.lesson().isEmpty());
     }
 
@@ -74,8 +67,8 @@ class LessonReaderTest {
         LessonReading reading = LessonFixture.read(yaml);
         return reading
                 .lesson()
-                .orElseThrow(
-                        () -> new AssertionError(LessonFixture.texts(reading.faults()).toString()))
+                .orElseThrow(() ->
+                        new AssertionError(LessonFixture.texts(reading.faults()).toString()))
                 .steps()
                 .stream()
                 .filter(Step.Choose.class::isInstance)
@@ -120,23 +113,20 @@ class LessonReaderTest {
     void read_aliasBomb_isRefusedQuickly() {
         StringBuilder yaml = new StringBuilder("a0: &a0 [x, x, x, x, x, x, x, x, x, x]\n");
         for (int i = 1; i < 30; i++) {
-            yaml.append(
-                    "a%d: &a%d [*a%d, *a%d, *a%d, *a%d]\n"
-                            .formatted(i, i, i - 1, i - 1, i - 1, i - 1));
+            yaml.append("a%d: &a%d [*a%d, *a%d, *a%d, *a%d]\n".formatted(i, i, i - 1, i - 1, i - 1, i - 1));
         }
 
         LessonReading reading = LessonFixture.read(yaml.toString());
 
-        assertTrue(
-                reading.faults().stream()
-                        .anyMatch(it -> it.finding().problem() == LessonProblem.ALIAS));
+        assertTrue(reading.faults().stream().anyMatch(it -> it.finding().problem() == LessonProblem.ALIAS));
     }
 
     @Test
     void read_deepNesting_isRefused() {
         LessonReading reading = LessonFixture.read("a: " + "[".repeat(2000) + "]".repeat(2000));
 
-        assertEquals(LessonProblem.BROKEN_YAML, reading.faults().get(0).finding().problem());
+        assertEquals(
+                LessonProblem.BROKEN_YAML, reading.faults().get(0).finding().problem());
     }
 
     @Test

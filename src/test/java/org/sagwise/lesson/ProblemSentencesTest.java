@@ -2,10 +2,9 @@ package org.sagwise.lesson;
 
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
+import java.util.Locale;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-
-import java.util.Locale;
 
 class ProblemSentencesTest {
 

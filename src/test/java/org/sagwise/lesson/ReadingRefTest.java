@@ -3,12 +3,11 @@ package org.sagwise.lesson;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.sagwise.quantity.Unit;
-
-import java.util.Optional;
 
 class ReadingRefTest {
 
@@ -33,8 +32,7 @@ class ReadingRefTest {
     }
 
     @ParameterizedTest
-    @ValueSource(
-            strings = {"", "coil", ".power_W", "coil.", "a/b/c/coil.ohm", "/coil.ohm", "x/y/A.ohm"})
+    @ValueSource(strings = {"", "coil", ".power_W", "coil.", "a/b/c/coil.ohm", "/coil.ohm", "x/y/A.ohm"})
     void parse_otherShape_isRefused(String text) {
         assertTrue(ReadingRef.parse(text).isEmpty());
     }
@@ -43,7 +41,9 @@ class ReadingRefTest {
     void unit_ofReading_isThatOfItsEnding() {
         assertEquals(Unit.WATT, ReadingRef.parse("coil.power_W").orElseThrow().unit());
         assertEquals(Unit.OHM, ReadingRef.parse("coil.ohm").orElseThrow().unit());
-        assertEquals(Unit.WATT_HOUR, ReadingRef.parse("pack.energy_Wh").orElseThrow().unit());
-        assertEquals(Unit.FRACTION, ReadingRef.parse("run/A.charge").orElseThrow().unit());
+        assertEquals(
+                Unit.WATT_HOUR, ReadingRef.parse("pack.energy_Wh").orElseThrow().unit());
+        assertEquals(
+                Unit.FRACTION, ReadingRef.parse("run/A.charge").orElseThrow().unit());
     }
 }

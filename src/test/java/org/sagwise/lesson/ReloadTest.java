@@ -4,14 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.Test;
-import org.sagwise.scenario.Link;
-import org.sagwise.scenario.Scenario;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.sagwise.scenario.Link;
+import org.sagwise.scenario.Scenario;
 
 /** A lesson is changed under a learner, and the language is. */
 class ReloadTest {
@@ -46,14 +45,8 @@ class ReloadTest {
         List<Step> more = new ArrayList<>(LESSON.steps());
         more.add(
                 1,
-                new Step.Say(
-                        new Step.Head(
-                                "more",
-                                LESSON.title(),
-                                Optional.empty(),
-                                Optional.empty(),
-                                List.of(),
-                                Optional.empty())));
+                new Step.Say(new Step.Head(
+                        "more", LESSON.title(), Optional.empty(), Optional.empty(), List.of(), Optional.empty())));
         LessonPlayer there = atStepFour();
 
         LessonPlayer now = there.reloaded(with(more));
@@ -88,10 +81,7 @@ class ReloadTest {
         steps.set(
                 1,
                 new Step.Choose(
-                        question.head(),
-                        question.role(),
-                        question.choices().subList(0, 3),
-                        question.order()));
+                        question.head(), question.role(), question.choices().subList(0, 3), question.order()));
 
         assertTrue(atStepFour().reloaded(with(steps)).allAnswers().get(1).isOpen());
     }
@@ -99,8 +89,9 @@ class ReloadTest {
     @Test
     void speaking_inTheMiddle_renamesPartsAndKeepsWhatWasDone() {
         LessonPlayer there = atStepFour();
-        Scenario mine =
-                there.bench().withPart("A", part -> part.with("label", "my cell")).pressed();
+        Scenario mine = there.bench()
+                .withPart("A", part -> part.with("label", "my cell"))
+                .pressed();
 
         LessonPlayer german = there.edited(mine).speaking(Locale.GERMAN);
 
@@ -109,8 +100,10 @@ class ReloadTest {
         assertTrue(german.bench().fired());
         assertEquals("Ein Ring mit einer Lücke", german.bench().title());
         assertEquals(there.allAnswers(), german.allAnswers());
-        assertEquals("Feuertaster", german.back().bench().part("fire").orElseThrow().name());
+        assertEquals(
+                "Feuertaster", german.back().bench().part("fire").orElseThrow().name());
         assertNotEquals(
-                there.say(there.step().head().text()), german.say(german.step().head().text()));
+                there.say(there.step().head().text()),
+                german.say(german.step().head().text()));
     }
 }

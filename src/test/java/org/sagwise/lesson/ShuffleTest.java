@@ -3,15 +3,13 @@ package org.sagwise.lesson;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-
-import org.junit.jupiter.api.Test;
-
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import org.junit.jupiter.api.Test;
 
 class ShuffleTest {
 
@@ -47,11 +45,10 @@ class ShuffleTest {
         Set<List<Integer>> orders = new HashSet<>();
         IntStream.rangeClosed(1, 2400)
                 .mapToObj(seed -> new Shuffle(seed).order(QUESTION))
-                .forEach(
-                        order -> {
-                            orders.add(order);
-                            places[order.indexOf(QUESTION.right())]++;
-                        });
+                .forEach(order -> {
+                    orders.add(order);
+                    places[order.indexOf(QUESTION.right())]++;
+                });
 
         assertEquals(24, orders.size());
         for (int count : places) {

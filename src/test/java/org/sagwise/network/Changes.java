@@ -2,15 +2,14 @@ package org.sagwise.network;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import org.sagwise.network.Element.CurrentSource;
-import org.sagwise.network.Element.Resistance;
-import org.sagwise.network.Element.Source;
-
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import java.util.function.UnaryOperator;
+import org.sagwise.network.Element.CurrentSource;
+import org.sagwise.network.Element.Resistance;
+import org.sagwise.network.Element.Source;
 
 /** Networks made from others, and comparison of their currents. */
 final class Changes {
@@ -33,8 +32,7 @@ final class Changes {
             return new Resistance(r.a(), r.b(), r.ohm() * ohmFactor);
         }
         if (element instanceof Source s) {
-            return new Source(
-                    s.plus(), s.minus(), s.emfV() * driveFactor, s.seriesOhm() * ohmFactor);
+            return new Source(s.plus(), s.minus(), s.emfV() * driveFactor, s.seriesOhm() * ohmFactor);
         }
         CurrentSource s = (CurrentSource) element;
         return new CurrentSource(s.plus(), s.minus(), s.currentA() * driveFactor);

@@ -9,10 +9,9 @@ import static org.sagwise.network.Circuits.ideal;
 import static org.sagwise.network.Circuits.ohms;
 import static org.sagwise.network.Circuits.solve;
 
-import org.junit.jupiter.api.Test;
-
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.Test;
 
 class ChargerTest {
     private static final double CLOSE = 1e-9;
@@ -88,15 +87,13 @@ class ChargerTest {
     @Test
     void charger_onIdealSupply_followsIt() {
         assertState(ChargerState.OFF, solve(2, ideal(1, 0, 5), charger(1, 0, 1, 4.2)), 1);
-        assertState(
-                ChargerState.CONSTANT_CURRENT, solve(2, ideal(1, 0, 3), charger(1, 0, 1, 4.2)), 1);
+        assertState(ChargerState.CONSTANT_CURRENT, solve(2, ideal(1, 0, 3), charger(1, 0, 1, 4.2)), 1);
         assertEquals(List.of(), solve(2, ideal(1, 0, 5), charger(1, 0, 1, 4.2)).findings());
     }
 
     @Test
     void charger_loadBesideCell_chargerAndCellShare() {
-        OperatingPoint point =
-                solve(2, cell(1, 0, 4.0, 0.05), charger(1, 0, 1, 4.2), ohms(1, 0, 1));
+        OperatingPoint point = solve(2, cell(1, 0, 4.0, 0.05), charger(1, 0, 1, 4.2), ohms(1, 0, 1));
         // (4 − V)/0.05 + 1 = V
         double volt = (4 / 0.05 + 1) / (1 / 0.05 + 1);
         assertState(ChargerState.CONSTANT_CURRENT, point, 1);
@@ -105,8 +102,7 @@ class ChargerTest {
 
     @Test
     void charger_twoSideBySideDifferentLimits_higherOneGivesFirst() {
-        OperatingPoint point =
-                solve(2, cell(1, 0, 4.18, 0.05), charger(1, 0, 1, 4.2), charger(1, 0, 1, 4.22));
+        OperatingPoint point = solve(2, cell(1, 0, 4.18, 0.05), charger(1, 0, 1, 4.2), charger(1, 0, 1, 4.22));
         assertState(ChargerState.OFF, point, 1);
         assertState(ChargerState.CONSTANT_VOLTAGE, point, 2);
         assertEquals(0.8, point.currentA(2), CLOSE);
@@ -114,8 +110,7 @@ class ChargerTest {
 
     @Test
     void charger_twoSideBySideOneAtItsCurrent_otherHoldsTheVoltage() {
-        OperatingPoint point =
-                solve(2, cell(1, 0, 4.1, 0.05), charger(1, 0, 5, 4.2), charger(1, 0, 1, 4.3));
+        OperatingPoint point = solve(2, cell(1, 0, 4.1, 0.05), charger(1, 0, 5, 4.2), charger(1, 0, 1, 4.3));
         assertState(ChargerState.CONSTANT_VOLTAGE, point, 1);
         assertState(ChargerState.CONSTANT_CURRENT, point, 2);
         assertEquals(4.2, point.potentialV(1), CLOSE);
@@ -124,8 +119,7 @@ class ChargerTest {
 
     @Test
     void charger_twoInSeries_smallerCurrentRules() {
-        OperatingPoint point =
-                solve(3, cell(2, 0, 7, 0.5), charger(1, 0, 1, 4.2), charger(2, 1, 1.2, 4.2));
+        OperatingPoint point = solve(3, cell(2, 0, 7, 0.5), charger(1, 0, 1, 4.2), charger(2, 1, 1.2, 4.2));
         assertState(ChargerState.CONSTANT_CURRENT, point, 1);
         assertState(ChargerState.CONSTANT_VOLTAGE, point, 2);
         assertEquals(7.5, point.potentialV(2), CLOSE);
@@ -134,8 +128,7 @@ class ChargerTest {
 
     @Test
     void charger_twoEqualInSeries_answers() {
-        OperatingPoint point =
-                solve(3, cell(2, 0, 7, 0.5), charger(1, 0, 1, 4.2), charger(2, 1, 1, 4.2));
+        OperatingPoint point = solve(3, cell(2, 0, 7, 0.5), charger(1, 0, 1, 4.2), charger(2, 1, 1, 4.2));
         assertEquals(List.of(), point.findings());
         assertEquals(-1, point.currentA(0), CLOSE);
     }
@@ -176,8 +169,7 @@ class ChargerTest {
     @Test
     void charger_besideAPackUnderABoard_bothFeedIt() {
         Element.Converter board = new Element.Converter(1, 0, 2, 0, 18, 0.9, 3.0, 50, 0.5, 8);
-        OperatingPoint point =
-                solve(3, cell(1, 0, 4.0, 0.05), charger(1, 0, 1, 4.2), ohms(2, 0, 1), board);
+        OperatingPoint point = solve(3, cell(1, 0, 4.0, 0.05), charger(1, 0, 1, 4.2), ohms(2, 0, 1), board);
         assertState(ChargerState.CONSTANT_CURRENT, point, 1);
         // A source of 4 V + 1 A · 0.05 Ω behind 0.05 Ω gives 20 W.
         double volt = (4.05 + Math.sqrt(4.05 * 4.05 - 4 * 0.05 * 20)) / 2;

@@ -1,13 +1,12 @@
 package org.sagwise.network;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.sagwise.network.Element.Converter;
 import org.sagwise.network.Element.CurrentSource;
 import org.sagwise.network.Element.LimitedSource;
 import org.sagwise.network.Element.Resistance;
 import org.sagwise.network.Element.Source;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /** Builds networks for tests; node 0 is the preferred reference. */
 final class Circuits {
@@ -52,7 +51,6 @@ final class Circuits {
     }
 
     static Network reordered(Network network, List<Element> elements) {
-        return new Network(
-                network.nodeCount(), new ArrayList<>(elements), network.referencePreference());
+        return new Network(network.nodeCount(), new ArrayList<>(elements), network.referencePreference());
     }
 }

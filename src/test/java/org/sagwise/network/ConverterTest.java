@@ -11,11 +11,10 @@ import static org.sagwise.network.Circuits.joint;
 import static org.sagwise.network.Circuits.ohms;
 import static org.sagwise.network.Circuits.solve;
 
-import org.junit.jupiter.api.Test;
-import org.sagwise.network.Element.Converter;
-
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.sagwise.network.Element.Converter;
 
 /**
  * Regulated boards. Expected values are closed forms: for a source of open voltage U behind R, the
@@ -212,8 +211,7 @@ class ConverterTest {
         OperatingPoint joined = solve(3, cell(1, 0, 8.4, 0.1), joint(2, 0), board(36));
         assertState(ConverterState.STOPPED_OUTPUT_SHORTED, joined, 2);
         assertNothingFlows(joined, 2);
-        OperatingPoint sameNode =
-                solve(2, cell(1, 0, 8.4, 0.1), new Converter(1, 0, 0, 0, 36, 0.9, 3.0, 50, 0.5, 8));
+        OperatingPoint sameNode = solve(2, cell(1, 0, 8.4, 0.1), new Converter(1, 0, 0, 0, 36, 0.9, 3.0, 50, 0.5, 8));
         assertState(ConverterState.STOPPED_OUTPUT_SHORTED, sameNode, 1);
     }
 
@@ -229,15 +227,13 @@ class ConverterTest {
 
     @Test
     void converter_inputOnOneNode_idle() {
-        OperatingPoint point =
-                solve(2, cell(0, 1, 8.4, 0.1), new Converter(0, 0, 1, 0, 36, 0.9, 3.0, 50, 0.5, 8));
+        OperatingPoint point = solve(2, cell(0, 1, 8.4, 0.1), new Converter(0, 0, 1, 0, 36, 0.9, 3.0, 50, 0.5, 8));
         assertState(ConverterState.IDLE, point, 1);
     }
 
     @Test
     void converter_outputHeldHigherFromOutside_takesNothing() {
-        OperatingPoint point =
-                solve(4, cell(1, 0, 8.4, 0.1), cell(2, 0, 12.6, 0.1), ohms(2, 0, 1), board(36));
+        OperatingPoint point = solve(4, cell(1, 0, 8.4, 0.1), cell(2, 0, 12.6, 0.1), ohms(2, 0, 1), board(36));
         assertState(ConverterState.IDLE, point, 3);
         assertNothingFlows(point, 3);
         assertEquals(12.6 / 1.1, point.potentialV(2), CLOSE);
@@ -254,8 +250,7 @@ class ConverterTest {
 
     @Test
     void converter_loadDrainedFromOutside_stillBringsTheWantedPower() {
-        OperatingPoint point =
-                solve(3, cell(1, 0, 8.4, 0.1), ohms(2, 0, 1), amps(2, 0, 2), board(10));
+        OperatingPoint point = solve(3, cell(1, 0, 8.4, 0.1), ohms(2, 0, 1), amps(2, 0, 2), board(10));
         // V · (V − 2) = 10
         double outputV = (2 + Math.sqrt(4 + 40)) / 2;
         assertEquals(outputV, point.potentialV(2), CLOSE);
@@ -264,8 +259,7 @@ class ConverterTest {
     @Test
     void converter_sharedReturnWire_powerStillBalances() {
         // Input and output return through the same 20 mΩ to the pack's minus.
-        OperatingPoint point =
-                solve(4, cell(1, 3, 8.4, 0.1), ohms(3, 0, 0.02), ohms(2, 3, 1), board(36));
+        OperatingPoint point = solve(4, cell(1, 3, 8.4, 0.1), ohms(3, 0, 0.02), ohms(2, 3, 1), board(36));
         assertState(ConverterState.RUNNING, point, 3);
         double outputW = point.voltageV(2, 0) * point.outputCurrentA(3);
         double inputW = point.voltageV(1, 0) * point.currentA(3);
@@ -277,8 +271,7 @@ class ConverterTest {
     @Test
     void converter_twoOnOnePack_bothSagIt() {
         Converter second = new Converter(1, 0, 3, 0, 9, 0.9, 3.0, 50, 0.5, 8);
-        OperatingPoint point =
-                solve(4, cell(1, 0, 8.4, 0.1), ohms(2, 0, 1), ohms(3, 0, 2), board(36), second);
+        OperatingPoint point = solve(4, cell(1, 0, 8.4, 0.1), ohms(2, 0, 1), ohms(3, 0, 2), board(36), second);
         double inputV = higherRootV(8.4, 0.1, 50);
         assertState(ConverterState.RUNNING, point, 3);
         assertState(ConverterState.RUNNING, point, 4);
@@ -298,10 +291,9 @@ class ConverterTest {
     @Test
     void converter_twoJustTooMuch_oneStopsTheOtherRuns() {
         OperatingPoint point = twoOfEighteenWatt(cell(1, 0, 8, 0.4 * (1 + 1e-6)));
-        long running =
-                List.of(3, 4).stream()
-                        .filter(e -> point.converterState(e).orElseThrow().delivers())
-                        .count();
+        long running = List.of(3, 4).stream()
+                .filter(e -> point.converterState(e).orElseThrow().delivers())
+                .count();
         assertEquals(1, running);
         assertEquals(List.of(), point.findings());
         assertEquals(higherRootV(8, 0.4, 20), point.potentialV(1), 1e-5);
@@ -347,23 +339,22 @@ class ConverterTest {
         Converter second = new Converter(1, 0, 2, 0, 9, 0.9, 3.0, 50, 0.5, 8);
         OperatingPoint point = solve(3, cell(1, 0, 8.4, 0.1), ohms(2, 0, 1), board(36), second);
         assertEquals(0, point.residual().kclRelative(), CLOSE);
-        assertTrue(point.converterState(2).isPresent() && point.converterState(3).isPresent());
+        assertTrue(
+                point.converterState(2).isPresent() && point.converterState(3).isPresent());
     }
 
     @Test
     void converter_twoInputsInSeries_answersWithAState() {
         Converter upper = new Converter(2, 1, 3, 4, 9, 0.9, 1, 50, 0.5, 8);
         Converter lower = new Converter(1, 0, 5, 6, 9, 0.9, 1, 50, 0.5, 8);
-        OperatingPoint point =
-                solve(7, cell(2, 0, 16, 0.1), ohms(3, 4, 1), ohms(5, 6, 1), upper, lower);
+        OperatingPoint point = solve(7, cell(2, 0, 16, 0.1), ohms(3, 4, 1), ohms(5, 6, 1), upper, lower);
         assertFalse(point.converterState(3).orElseThrow().delivers());
         assertFalse(point.converterState(4).orElseThrow().delivers());
     }
 
     @Test
     void converter_inputOnContradictingSources_idleAndFinding() {
-        OperatingPoint point =
-                solve(4, ideal(1, 0, 8), ideal(1, 0, 4), ohms(2, 3, 1), boardApart());
+        OperatingPoint point = solve(4, ideal(1, 0, 8), ideal(1, 0, 4), ohms(2, 3, 1), boardApart());
         assertState(ConverterState.IDLE, point, 3);
         assertEquals(1, point.findings().size());
     }
@@ -374,18 +365,10 @@ class ConverterTest {
 
     @Test
     void converter_valuesOutOfRange_refused() {
-        assertThrows(
-                IllegalArgumentException.class,
-                () -> new Converter(1, 0, 2, 0, 36, 1.01, 3, 50, 0.5, 8));
-        assertThrows(
-                IllegalArgumentException.class,
-                () -> new Converter(1, 0, 2, 0, 36, 0, 3, 50, 0.5, 8));
-        assertThrows(
-                IllegalArgumentException.class,
-                () -> new Converter(1, 0, 2, 0, 36, 0.9, 3, 50, 8.1, 8));
-        assertThrows(
-                IllegalArgumentException.class,
-                () -> new Converter(1, 0, 2, 0, Double.NaN, 0.9, 3, 50, 0.5, 8));
+        assertThrows(IllegalArgumentException.class, () -> new Converter(1, 0, 2, 0, 36, 1.01, 3, 50, 0.5, 8));
+        assertThrows(IllegalArgumentException.class, () -> new Converter(1, 0, 2, 0, 36, 0, 3, 50, 0.5, 8));
+        assertThrows(IllegalArgumentException.class, () -> new Converter(1, 0, 2, 0, 36, 0.9, 3, 50, 8.1, 8));
+        assertThrows(IllegalArgumentException.class, () -> new Converter(1, 0, 2, 0, Double.NaN, 0.9, 3, 50, 0.5, 8));
     }
 
     @Test

@@ -4,19 +4,17 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.IntRange;
-
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
-import org.sagwise.network.Element.Converter;
-import org.sagwise.network.Element.LimitedSource;
-
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.sagwise.network.Element.Converter;
+import org.sagwise.network.Element.LimitedSource;
 
 /** Chargers and regulated boards wired at random: an answer always comes, and it keeps its word. */
 class DevicePropertyTest {
@@ -35,10 +33,7 @@ class DevicePropertyTest {
 
     private static LimitedSource charger(Random random, int nodes) {
         return new LimitedSource(
-                random.nextInt(nodes),
-                random.nextInt(nodes),
-                3 * random.nextDouble(),
-                6 * random.nextDouble());
+                random.nextInt(nodes), random.nextInt(nodes), 3 * random.nextDouble(), 6 * random.nextDouble());
     }
 
     private static Converter board(Random random, int nodes) {
@@ -82,8 +77,7 @@ class DevicePropertyTest {
         "6979297255467499591, 4, 5",
         "4371179042371789916, 7, 5"
     })
-    void solve_chargersThatOnceBrokeTheirWord_withinCurrentAndVoltage(
-            long seed, int nodes, int devices) {
+    void solve_chargersThatOnceBrokeTheirWord_withinCurrentAndVoltage(long seed, int nodes, int devices) {
         solve_chargersAtRandom_withinCurrentAndVoltage(seed, nodes, devices);
     }
 
@@ -139,8 +133,7 @@ class DevicePropertyTest {
                 && point.findings().stream().noneMatch(f -> f.elements().contains(element));
     }
 
-    private static void assertKeepsItsWord(
-            Converter c, ConverterState state, OperatingPoint point, int i) {
+    private static void assertKeepsItsWord(Converter c, ConverterState state, OperatingPoint point, int i) {
         double inputV = point.voltageV(c.inPlus(), c.inMinus());
         double outputV = point.voltageV(c.outPlus(), c.outMinus());
         double outputW = outputV * point.outputCurrentA(i);

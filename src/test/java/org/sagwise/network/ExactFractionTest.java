@@ -2,10 +2,13 @@ package org.sagwise.network;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
-
 import org.apache.commons.math3.fraction.BigFraction;
 import org.apache.commons.math3.fraction.BigFractionField;
 import org.apache.commons.math3.linear.Array2DRowFieldMatrix;
@@ -15,11 +18,6 @@ import org.apache.commons.math3.linear.FieldMatrix;
 import org.apache.commons.math3.linear.FieldVector;
 import org.sagwise.network.Element.Resistance;
 import org.sagwise.network.Element.Source;
-
-import java.math.BigDecimal;
-import java.math.MathContext;
-import java.util.ArrayList;
-import java.util.List;
 
 /**
  * Small networks with resistances from 1e-7 Ω to 1e9 Ω against exact fractions: the node equations
@@ -59,10 +57,8 @@ class ExactFractionTest {
 
     private static BigFraction[] potentials(Network network) {
         int nodes = network.nodeCount();
-        FieldMatrix<BigFraction> siemens =
-                new Array2DRowFieldMatrix<>(BigFractionField.getInstance(), nodes, nodes);
-        FieldVector<BigFraction> ampere =
-                new ArrayFieldVector<>(BigFractionField.getInstance(), nodes);
+        FieldMatrix<BigFraction> siemens = new Array2DRowFieldMatrix<>(BigFractionField.getInstance(), nodes, nodes);
+        FieldVector<BigFraction> ampere = new ArrayFieldVector<>(BigFractionField.getInstance(), nodes);
         for (Element element : network.elements()) {
             stamp(element, siemens, ampere);
         }
@@ -73,8 +69,7 @@ class ExactFractionTest {
         return new FieldLUDecomposition<>(siemens).getSolver().solve(ampere).toArray();
     }
 
-    private static void stamp(
-            Element element, FieldMatrix<BigFraction> siemens, FieldVector<BigFraction> ampere) {
+    private static void stamp(Element element, FieldMatrix<BigFraction> siemens, FieldVector<BigFraction> ampere) {
         int plus = element.nodes().get(0);
         int minus = element.nodes().get(1);
         if (plus == minus) {
@@ -91,8 +86,8 @@ class ExactFractionTest {
     }
 
     private static BigFraction current(Element element, BigFraction[] potential) {
-        BigFraction volt =
-                potential[element.nodes().get(0)].subtract(potential[element.nodes().get(1)]);
+        BigFraction volt = potential[element.nodes().get(0)].subtract(
+                potential[element.nodes().get(1)]);
         return element instanceof Resistance
                 ? volt.divide(ohm(element))
                 : emf(element).subtract(volt).divide(ohm(element));
@@ -106,8 +101,7 @@ class ExactFractionTest {
     }
 
     private static BigFraction ohm(Element element) {
-        return new BigFraction(
-                element instanceof Source s ? s.seriesOhm() : ((Resistance) element).ohm());
+        return new BigFraction(element instanceof Source s ? s.seriesOhm() : ((Resistance) element).ohm());
     }
 
     private static BigFraction emf(Element element) {

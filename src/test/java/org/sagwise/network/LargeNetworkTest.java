@@ -3,14 +3,12 @@ package org.sagwise.network;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-
-import org.junit.jupiter.api.Test;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import org.junit.jupiter.api.Test;
 
 /** Networks so large that they are solved node by node. */
 class LargeNetworkTest {
@@ -23,11 +21,7 @@ class LargeNetworkTest {
         List<Element> elements = new ArrayList<>();
         for (int i = 0; i < rungs; i++) {
             elements.add(
-                    new Element.Source(
-                            2 * i,
-                            2 * i + 1,
-                            3 + random.nextDouble(),
-                            0.01 + 0.09 * random.nextDouble()));
+                    new Element.Source(2 * i, 2 * i + 1, 3 + random.nextDouble(), 0.01 + 0.09 * random.nextDouble()));
             if (i > 0) {
                 elements.add(new Element.Resistance(2 * i - 2, 2 * i, ohm(random, -4, -2)));
                 elements.add(new Element.Resistance(2 * i - 1, 2 * i + 1, ohm(random, -4, -2)));
@@ -113,8 +107,7 @@ class LargeNetworkTest {
         for (int i = 1; i < rungs; i++) {
             seenOhm = 2 + 3 * seenOhm / (3 + seenOhm);
         }
-        OperatingPoint point =
-                NetworkSolver.solve(new Network(rungs + 2, elements, List.of(rungs + 1)));
+        OperatingPoint point = NetworkSolver.solve(new Network(rungs + 2, elements, List.of(rungs + 1)));
         assertEquals(10 / (1 + seenOhm), point.currentA(2 * rungs), 1e-12);
     }
 }

@@ -9,19 +9,17 @@ import static org.sagwise.network.Changes.renamed;
 import static org.sagwise.network.Changes.scaled;
 import static org.sagwise.network.Changes.shuffled;
 
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
-import net.jqwik.api.constraints.IntRange;
-
-import org.sagwise.network.Element.CurrentSource;
-import org.sagwise.network.Element.Resistance;
-import org.sagwise.network.Element.Source;
-
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
+import org.sagwise.network.Element.CurrentSource;
+import org.sagwise.network.Element.Resistance;
+import org.sagwise.network.Element.Source;
 
 /** What holds for every linear network. */
 class NetworkPropertyTest {
@@ -104,8 +102,7 @@ class NetworkPropertyTest {
         OperatingPoint point = NetworkSolver.solve(network);
         double highestV = 1;
         for (int node = 0; node < nodes; node++) {
-            highestV =
-                    Math.max(highestV, point.isKnown(node) ? Math.abs(point.potentialV(node)) : 0);
+            highestV = Math.max(highestV, point.isKnown(node) ? Math.abs(point.potentialV(node)) : 0);
         }
         for (int i = 0; i < network.elements().size(); i++) {
             double currentA = point.currentA(i);
@@ -120,17 +117,14 @@ class NetworkPropertyTest {
     }
 
     @Property
-    void solve_sourcesOneAtATime_currentsAddUp(
-            @ForAll long seed, @ForAll @IntRange(min = 1, max = 25) int nodes) {
+    void solve_sourcesOneAtATime_currentsAddUp(@ForAll long seed, @ForAll @IntRange(min = 1, max = 25) int nodes) {
         Network network = bench(seed, nodes);
         int count = network.elements().size();
         double[] sumA = new double[count];
         for (int i = 0; i < count; i++) {
             if (!(network.elements().get(i) instanceof Resistance)) {
                 int only = i;
-                OperatingPoint part =
-                        NetworkSolver.solve(
-                                mapped(network, (k, e) -> k == only ? e : scaled(e, 0, 1)));
+                OperatingPoint part = NetworkSolver.solve(mapped(network, (k, e) -> k == only ? e : scaled(e, 0, 1)));
                 for (int k = 0; k < count; k++) {
                     sumA[k] += part.currentA(k);
                 }
@@ -145,8 +139,7 @@ class NetworkPropertyTest {
             @ForAll @IntRange(min = 1, max = 60) int nodes,
             @ForAll @DoubleRange(min = -1000, max = 1000) double factor) {
         Network network = bench(seed, nodes);
-        OperatingPoint scaled =
-                NetworkSolver.solve(mapped(network, (k, e) -> scaled(e, factor, 1)));
+        OperatingPoint scaled = NetworkSolver.solve(mapped(network, (k, e) -> scaled(e, factor, 1)));
         double[] expectedA = currents(NetworkSolver.solve(network));
         for (int i = 0; i < expectedA.length; i++) {
             expectedA[i] *= factor;
@@ -160,8 +153,7 @@ class NetworkPropertyTest {
             @ForAll @IntRange(min = 1, max = 60) int nodes,
             @ForAll @DoubleRange(min = 0.01, max = 1000) double factor) {
         Network network = new RandomNetworks(seed, 1e-3, 1e3).cellsAndResistances(nodes);
-        OperatingPoint scaled =
-                NetworkSolver.solve(mapped(network, (k, e) -> scaled(e, 1, factor)));
+        OperatingPoint scaled = NetworkSolver.solve(mapped(network, (k, e) -> scaled(e, 1, factor)));
         double[] expectedA = currents(NetworkSolver.solve(network));
         for (int i = 0; i < expectedA.length; i++) {
             expectedA[i] /= factor;
@@ -184,14 +176,14 @@ class NetworkPropertyTest {
     }
 
     @Property
-    void solve_otherNamesAndOrder_sameAnswers(
-            @ForAll long seed, @ForAll @IntRange(min = 1, max = 60) int nodes) {
+    void solve_otherNamesAndOrder_sameAnswers(@ForAll long seed, @ForAll @IntRange(min = 1, max = 60) int nodes) {
         Network network = bench(seed, nodes);
         List<Integer> name = shuffled(nodes, seed + 1);
         List<Integer> place = shuffled(network.elements().size(), seed + 2);
         List<Element> elements = new ArrayList<>();
         place.forEach(i -> elements.add(renamed(network.elements().get(i), name)));
-        List<Integer> reference = network.referencePreference().stream().map(name::get).toList();
+        List<Integer> reference =
+                network.referencePreference().stream().map(name::get).toList();
         OperatingPoint other = NetworkSolver.solve(new Network(nodes, elements, reference));
         OperatingPoint point = NetworkSolver.solve(network);
         double[] expectedA = new double[elements.size()];
@@ -225,23 +217,15 @@ class NetworkPropertyTest {
     }
 
     @Property
-    void solve_jointsAsNanoOhms_nearlyTheSame(
-            @ForAll long seed, @ForAll @IntRange(min = 1, max = 60) int nodes) {
+    void solve_jointsAsNanoOhms_nearlyTheSame(@ForAll long seed, @ForAll @IntRange(min = 1, max = 60) int nodes) {
         Network network = bench(seed, nodes);
-        OperatingPoint nearly =
-                NetworkSolver.solve(
-                        mapped(
-                                network,
-                                (k, e) ->
-                                        e instanceof Resistance r && r.ohm() == 0
-                                                ? new Resistance(r.a(), r.b(), 1e-9)
-                                                : e));
+        OperatingPoint nearly = NetworkSolver.solve(mapped(
+                network, (k, e) -> e instanceof Resistance r && r.ohm() == 0 ? new Resistance(r.a(), r.b(), 1e-9) : e));
         assertCurrents(currents(NetworkSolver.solve(network)), nearly, 1e-4);
     }
 
     @Property
-    void solve_sameNetworkTwice_sameBits(
-            @ForAll long seed, @ForAll @IntRange(min = 1, max = 60) int nodes) {
+    void solve_sameNetworkTwice_sameBits(@ForAll long seed, @ForAll @IntRange(min = 1, max = 60) int nodes) {
         double[] once = currents(NetworkSolver.solve(wide(seed, nodes)));
         assertTrue(Arrays.equals(once, currents(NetworkSolver.solve(wide(seed, nodes)))));
     }

@@ -12,10 +12,9 @@ import static org.sagwise.network.Circuits.network;
 import static org.sagwise.network.Circuits.ohms;
 import static org.sagwise.network.Circuits.solve;
 
-import org.junit.jupiter.api.Test;
-
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Test;
 
 class NetworkSolverTest {
     private static final double EXACT = 1e-12;
@@ -82,14 +81,7 @@ class NetworkSolverTest {
 
     @Test
     void solve_idealCellsJoinedByIdealLinks_jointsCarryTheirShare() {
-        OperatingPoint point =
-                solve(
-                        4,
-                        ideal(1, 0, 4.2),
-                        ideal(3, 2, 4.2),
-                        joint(3, 1),
-                        joint(0, 2),
-                        ohms(1, 0, 1));
+        OperatingPoint point = solve(4, ideal(1, 0, 4.2), ideal(3, 2, 4.2), joint(3, 1), joint(0, 2), ohms(1, 0, 1));
         assertEquals(2.1, point.currentA(1), EXACT);
         assertEquals(2.1, point.currentA(2), EXACT);
         assertEquals(2.1, point.currentA(3), EXACT);
@@ -97,8 +89,7 @@ class NetworkSolverTest {
 
     @Test
     void solve_threeIdealSourcesTwoInSeriesBesideOne_shareByNumberInBranch() {
-        OperatingPoint point =
-                solve(3, ideal(1, 0, 2), ideal(2, 1, 2), ideal(2, 0, 4), ohms(2, 0, 1));
+        OperatingPoint point = solve(3, ideal(1, 0, 2), ideal(2, 1, 2), ideal(2, 0, 4), ohms(2, 0, 1));
         assertEquals(4.0 / 3, point.currentA(0), EXACT);
         assertEquals(4.0 / 3, point.currentA(1), EXACT);
         assertEquals(8.0 / 3, point.currentA(2), EXACT);
@@ -106,14 +97,7 @@ class NetworkSolverTest {
 
     @Test
     void solve_loopOfJoints_theirCurrentsUntoldTheRestTold() {
-        OperatingPoint point =
-                solve(
-                        4,
-                        cell(1, 0, 4.2, 0.1),
-                        joint(1, 2),
-                        joint(1, 2),
-                        joint(2, 3),
-                        ohms(3, 0, 2));
+        OperatingPoint point = solve(4, cell(1, 0, 4.2, 0.1), joint(1, 2), joint(1, 2), joint(2, 3), ohms(3, 0, 2));
         assertTrue(Double.isNaN(point.currentA(1)));
         assertTrue(Double.isNaN(point.currentA(2)));
         assertEquals(2, point.currentA(3), EXACT);
@@ -123,13 +107,7 @@ class NetworkSolverTest {
     @Test
     void solve_contradictingIdealSources_findingAndOtherIslandSolved() {
         OperatingPoint point =
-                solve(
-                        4,
-                        ideal(1, 0, 4.2),
-                        ohms(1, 0, 1),
-                        ideal(1, 0, 3.7),
-                        cell(3, 2, 4.2, 0.1),
-                        ohms(3, 2, 2));
+                solve(4, ideal(1, 0, 4.2), ohms(1, 0, 1), ideal(1, 0, 3.7), cell(3, 2, 4.2, 0.1), ohms(3, 2, 2));
         Finding.ContradictingIdealSources finding =
                 (Finding.ContradictingIdealSources) point.findings().get(0);
         assertEquals(List.of(0, 2), finding.elements());
@@ -181,10 +159,7 @@ class NetworkSolverTest {
     @Test
     void solve_twoIslands_eachHasItsReference() {
         Network network =
-                new Network(
-                        5,
-                        List.of(cell(1, 0, 4, 0.1), cell(3, 2, 3, 0.1), ohms(1, 4, 1)),
-                        List.of(3, 4, 1));
+                new Network(5, List.of(cell(1, 0, 4, 0.1), cell(3, 2, 3, 0.1), ohms(1, 4, 1)), List.of(3, 4, 1));
         OperatingPoint point = NetworkSolver.solve(network);
         assertEquals(0, point.potentialV(4));
         assertEquals(-4, point.potentialV(0), EXACT);
@@ -204,8 +179,7 @@ class NetworkSolverTest {
 
     @Test
     void solve_reversedCellBesideAnother_loopCurrentFlowsWithNoLoad() {
-        OperatingPoint point =
-                solve(2, cell(1, 0, 4.2, 0.03), cell(0, 1, 4.2, 0.03), amps(0, 0, 1));
+        OperatingPoint point = solve(2, cell(1, 0, 4.2, 0.03), cell(0, 1, 4.2, 0.03), amps(0, 0, 1));
         assertEquals(8.4 / 0.06, point.currentA(0), 140 * EXACT);
         assertEquals(8.4 / 0.06, point.currentA(1), 140 * EXACT);
         assertEquals(0, point.voltageV(1, 0), EXACT);
@@ -213,13 +187,7 @@ class NetworkSolverTest {
 
     @Test
     void solve_meterAcrossMicroOhmPath_readingKeepsItsDigits() {
-        OperatingPoint point =
-                solve(
-                        4,
-                        cell(1, 0, 4.2, 0.03),
-                        ohms(1, 2, 1e-7),
-                        ohms(2, 3, 1e7),
-                        ohms(3, 0, 1e-7));
+        OperatingPoint point = solve(4, cell(1, 0, 4.2, 0.03), ohms(1, 2, 1e-7), ohms(2, 3, 1e7), ohms(3, 0, 1e-7));
         double expectedA = 4.2 / (1e7 + 0.03 + 2e-7);
         assertEquals(expectedA, point.currentA(1), expectedA * EXACT);
         assertEquals(0, point.residual().kclRelative(), 1e-9);
@@ -228,8 +196,7 @@ class NetworkSolverTest {
 
     @Test
     void voltageAcross_microOhmJointAtCellVoltage_keepsItsDigits() {
-        OperatingPoint point =
-                solve(3, ideal(1, 0, 4.2), ohms(1, 2, 1e-7), amps(0, 2, 1.0 / 3), joint(1, 1));
+        OperatingPoint point = solve(3, ideal(1, 0, 4.2), ohms(1, 2, 1e-7), amps(0, 2, 1.0 / 3), joint(1, 1));
         assertEquals(1e-7 / 3, point.voltageAcrossV(1), 1e-7 * EXACT);
         assertEquals(4.2, point.voltageAcrossV(0), EXACT);
         assertEquals(point.voltageV(0, 2), point.voltageAcrossV(2));

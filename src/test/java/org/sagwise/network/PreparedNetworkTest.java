@@ -4,14 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
+import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
-
 import org.junit.jupiter.api.Test;
-
-import java.util.ArrayList;
-import java.util.List;
 
 class PreparedNetworkTest {
 
@@ -37,15 +35,13 @@ class PreparedNetworkTest {
         double[] currentA = new double[3];
         prepared.solve(new double[] {4.2, 4.1, 0}, new double[] {1e-3, 40, 1e7}, currentA);
 
-        OperatingPoint point =
-                NetworkSolver.solve(
-                        new Network(
-                                2,
-                                List.of(
-                                        new Element.Source(1, 0, 4.2, 1e-3),
-                                        new Element.Source(1, 0, 4.1, 40),
-                                        new Element.Resistance(1, 0, 1e7)),
-                                List.of(0)));
+        OperatingPoint point = NetworkSolver.solve(new Network(
+                2,
+                List.of(
+                        new Element.Source(1, 0, 4.2, 1e-3),
+                        new Element.Source(1, 0, 4.1, 40),
+                        new Element.Resistance(1, 0, 1e7)),
+                List.of(0)));
 
         for (int e = 0; e < 3; e++) {
             assertEquals(point.currentA(e), currentA[e], 1e-12 * Math.abs(point.currentA(e)));
@@ -61,25 +57,21 @@ class PreparedNetworkTest {
 
     @Test
     void of_charger_isRefused() {
-        Network network =
-                new Network(2, List.of(new Element.LimitedSource(1, 0, 1, 4.2)), List.of());
+        Network network = new Network(2, List.of(new Element.LimitedSource(1, 0, 1, 4.2)), List.of());
 
         assertTrue(PreparedNetwork.of(network).isEmpty());
     }
 
     @Property
-    void solve_anyNetwork_agreesWithSolver(
-            @ForAll long seed, @ForAll @IntRange(min = 1, max = 40) int nodes) {
-        assertAgreesWithSolver(
-                withoutCurrentSources(new RandomNetworks(seed, 1e-7, 1e9).everything(nodes)));
+    void solve_anyNetwork_agreesWithSolver(@ForAll long seed, @ForAll @IntRange(min = 1, max = 40) int nodes) {
+        assertAgreesWithSolver(withoutCurrentSources(new RandomNetworks(seed, 1e-7, 1e9).everything(nodes)));
     }
 
     /** 4.2 V against 4.2 V across 54 millionths of an ohm, with fractions of a microampere. */
     @Test
     void solve_equalEmfsFaceToFaceAcrossMicroohms_agreesWithSolver() {
         assertAgreesWithSolver(
-                withoutCurrentSources(
-                        new RandomNetworks(-2884804009392020659L, 1e-7, 1e9).everything(6)));
+                withoutCurrentSources(new RandomNetworks(-2884804009392020659L, 1e-7, 1e9).everything(6)));
     }
 
     private static void assertAgreesWithSolver(Network network) {
@@ -100,10 +92,9 @@ class PreparedNetworkTest {
     }
 
     private static Network withoutCurrentSources(Network network) {
-        List<Element> kept =
-                network.elements().stream()
-                        .filter(e -> !(e instanceof Element.CurrentSource))
-                        .toList();
+        List<Element> kept = network.elements().stream()
+                .filter(e -> !(e instanceof Element.CurrentSource))
+                .toList();
         return new Network(network.nodeCount(), kept, network.referencePreference());
     }
 

@@ -1,12 +1,11 @@
 package org.sagwise.network;
 
-import org.sagwise.network.Element.CurrentSource;
-import org.sagwise.network.Element.Resistance;
-import org.sagwise.network.Element.Source;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import org.sagwise.network.Element.CurrentSource;
+import org.sagwise.network.Element.Resistance;
+import org.sagwise.network.Element.Source;
 
 /**
  * Random networks without contradictions: resistances, joints, cells, ideal and current sources.
@@ -49,10 +48,7 @@ final class RandomNetworks {
             int b = random.nextInt(nodes);
             if (ideal.join(a, b)) {
                 joined.join(a, b);
-                elements.add(
-                        random.nextBoolean()
-                                ? new Resistance(a, b, 0)
-                                : new Source(a, b, emfV(), 0));
+                elements.add(random.nextBoolean() ? new Resistance(a, b, 0) : new Source(a, b, emfV(), 0));
             }
         }
         addCurrentSources(nodes, joined, elements);

@@ -3,18 +3,16 @@ package org.sagwise.network;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
+import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
-
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.CommonOps_DDRM;
 import org.sagwise.network.Element.CurrentSource;
 import org.sagwise.network.Element.Resistance;
 import org.sagwise.network.Element.Source;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /**
  * The same networks by another road: the tableau of Hachtel, Brayton and Gustavson ("The sparse
@@ -29,8 +27,7 @@ class TableauTest {
     private static final double LEAST = 1e-3;
 
     @Property
-    void solve_benchNetwork_agreesWithTableau(
-            @ForAll long seed, @ForAll @IntRange(min = 2, max = 60) int nodes) {
+    void solve_benchNetwork_agreesWithTableau(@ForAll long seed, @ForAll @IntRange(min = 2, max = 60) int nodes) {
         Network network = grounded(new RandomNetworks(seed, 1e-3, 1e3).everything(nodes));
         OperatingPoint point = NetworkSolver.solve(network);
         DMatrixRMaj solution = tableau(network);
@@ -99,8 +96,7 @@ class TableauTest {
         }
     }
 
-    private static void writeLaw(
-            Element element, DMatrixRMaj a, DMatrixRMaj b, int volt, int ampere) {
+    private static void writeLaw(Element element, DMatrixRMaj a, DMatrixRMaj b, int volt, int ampere) {
         if (element instanceof Resistance r) {
             a.set(ampere, volt, 1);
             a.set(ampere, ampere, -r.ohm());

@@ -5,14 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
-
-import org.junit.jupiter.api.DynamicTest;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestFactory;
-import org.sagwise.network.Element.CurrentSource;
-import org.sagwise.network.Element.Resistance;
-import org.sagwise.network.Element.Source;
-
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
@@ -22,14 +14,19 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+import org.sagwise.network.Element.CurrentSource;
+import org.sagwise.network.Element.Resistance;
+import org.sagwise.network.Element.Source;
 
 /** Worked examples of textbooks with the answers printed there; see reference/circuits.yaml. */
 class WorkedExampleTest {
     private static final int FEWEST_EXAMPLES = 40;
 
     private static JsonNode examples() throws IOException {
-        try (InputStream in =
-                WorkedExampleTest.class.getResourceAsStream("/reference/circuits.yaml")) {
+        try (InputStream in = WorkedExampleTest.class.getResourceAsStream("/reference/circuits.yaml")) {
             return new YAMLMapper().readTree(in);
         }
     }

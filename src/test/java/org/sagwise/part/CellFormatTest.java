@@ -4,26 +4,18 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-import java.util.Optional;
-
 class CellFormatTest {
 
     /** 18 mm across, 65 mm long, 0 for round: common practice, no source. */
     @ParameterizedTest
-    @CsvSource({
-        "18650, 18, 65",
-        "18350, 18, 35",
-        "20700, 20, 70",
-        "21700, 21, 70",
-        "26650, 26, 65",
-        "14500, 14, 50"
-    })
+    @CsvSource({"18650, 18, 65", "18350, 18, 35", "20700, 20, 70", "21700, 21, 70", "26650, 26, 65", "14500, 14, 50"})
     void parse_tradeDesignation_givesDiameterAndLength(String text, int diameter, int length) {
         TradeDesignation designation = TradeDesignation.parse(text).orElseThrow();
 
@@ -54,12 +46,8 @@ class CellFormatTest {
 
     @Test
     void ofRoundCell_lessThanAMillimetre_isRefused() {
-        assertThrows(
-                IllegalArgumentException.class,
-                () -> IecDesignation.ofRoundCell(Chemistry.INR, 0.5, 65));
-        assertThrows(
-                IllegalArgumentException.class,
-                () -> IecDesignation.ofRoundCell(Chemistry.INR, 18, Double.NaN));
+        assertThrows(IllegalArgumentException.class, () -> IecDesignation.ofRoundCell(Chemistry.INR, 0.5, 65));
+        assertThrows(IllegalArgumentException.class, () -> IecDesignation.ofRoundCell(Chemistry.INR, 18, Double.NaN));
     }
 
     /** Closed form: π·18·65 + 2·π·9² = 4185 mm². */

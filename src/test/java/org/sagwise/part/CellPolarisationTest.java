@@ -15,15 +15,7 @@ class CellPolarisationTest {
 
     /** T. R. Kuphaldt, Lessons in Electric Circuits, Vol. I: 15 V, 10 kΩ, 100 µF. */
     @ParameterizedTest
-    @CsvSource({
-        "0.5, 5.902",
-        "1, 9.482",
-        "2, 12.970",
-        "3, 14.253",
-        "4, 14.725",
-        "5, 14.899",
-        "6, 14.963",
-        "10, 14.999"
+    @CsvSource({"0.5, 5.902", "1, 9.482", "2, 12.970", "3, 14.253", "4, 14.725", "5, 14.899", "6, 14.963", "10, 14.999"
     })
     void after_chargingFromEmpty_isAsPrinted(double seconds, double volts) {
         CellPolarisation pair = new CellPolarisation(10_000, 10_000 * 100e-6);

@@ -8,7 +8,6 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
-
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -27,8 +26,7 @@ class CellResistanceTest {
         "5, 44.0, 28.4", "15, 32.6, 28.4", "25, 28.4, 28.4", "35, 24.2, 28.4", "45, 22.6, 28.4",
         "5, 58.1, 35.4", "15, 42.9, 35.4", "25, 35.4, 35.4", "35, 29.0, 35.4", "45, 25.8, 35.4"
     })
-    void temperatureFactor_publishedRow_isMetWithinSixPercent(
-            double temperatureC, double mohm, double mohmAt25) {
+    void temperatureFactor_publishedRow_isMetWithinSixPercent(double temperatureC, double mohm, double mohmAt25) {
         double published = mohm / mohmAt25;
 
         assertEquals(published, CellResistance.temperatureFactor(temperatureC), 0.06 * published);

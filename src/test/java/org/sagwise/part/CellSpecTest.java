@@ -29,8 +29,9 @@ class CellSpecTest {
 
     @Test
     void build_aNumberIsMissing_isRefused() {
-        CellSpecBuilder incomplete =
-                CellSpec.builder(Chemistry.INR, CellFormat.F18650).internalOhm(0.02).limitA(20);
+        CellSpecBuilder incomplete = CellSpec.builder(Chemistry.INR, CellFormat.F18650)
+                .internalOhm(0.02)
+                .limitA(20);
 
         assertThrows(IllegalArgumentException.class, incomplete::build);
     }
@@ -50,10 +51,9 @@ class CellSpecTest {
 
     @Test
     void toBuilder_oneNumberChanged_keepsTheOthers() {
-        CellSpec guarded =
-                cell().guard(Guard.usual(Chemistry.INR, 8, 0.02, 0.040))
-                        .pulse(new Pulse(25, 5))
-                        .build();
+        CellSpec guarded = cell().guard(Guard.usual(Chemistry.INR, 8, 0.02, 0.040))
+                .pulse(new Pulse(25, 5))
+                .build();
 
         CellSpec changed = guarded.toBuilder().limitA(15).build();
 

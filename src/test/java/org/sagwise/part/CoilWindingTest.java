@@ -4,32 +4,28 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Map;
+import java.util.OptionalDouble;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Scale;
-
 import org.junit.jupiter.api.Test;
-
-import java.util.Map;
-import java.util.OptionalDouble;
 
 class CoilWindingTest {
 
-    private static final Alloy ALLOY =
-            new Alloy(
-                    new Card("a", LocalText.same("a"), LocalText.same("a"), Map.of()),
-                    1.45e-6,
-                    TemperatureFactor.constant(),
-                    7100,
-                    480,
-                    1510,
-                    0.7);
+    private static final Alloy ALLOY = new Alloy(
+            new Card("a", LocalText.same("a"), LocalText.same("a"), Map.of()),
+            1.45e-6,
+            TemperatureFactor.constant(),
+            7100,
+            480,
+            1510,
+            0.7);
 
     /** 0.5 mm wire, 6 wraps on 3 mm, 20 mm of legs, worked out by hand below. */
-    private static final CoilWinding COIL =
-            new CoilWinding(new CoilWire(ALLOY, 0.5e-3, 1), 6, 3e-3, 20e-3);
+    private static final CoilWinding COIL = new CoilWinding(new CoilWire(ALLOY, 0.5e-3, 1), 6, 3e-3, 20e-3);
 
     /**
      * By hand: round π·3.5 mm = 10.9956 mm; one wrap √(10.9956² + 0.5²) = 11.0069 mm; six 66.0415
@@ -67,8 +63,7 @@ class CoilWindingTest {
         CoilWire wire = new CoilWire(ALLOY, diameterMm / 1000, strands);
         CoilWinding coil = new CoilWinding(wire, wraps, innerMm / 1000, legsMm / 1000);
 
-        OptionalDouble found =
-                CoilWinding.wrapsFor(wire, innerMm / 1000, legsMm / 1000, coil.ohm());
+        OptionalDouble found = CoilWinding.wrapsFor(wire, innerMm / 1000, legsMm / 1000, coil.ohm());
 
         assertEquals(wraps, found.getAsDouble(), 1e-9 * (wraps + 1));
     }
@@ -81,8 +76,7 @@ class CoilWindingTest {
     }
 
     @Property
-    void ohm_twoStrands_isLittleMoreThanHalf(
-            @ForAll @DoubleRange(min = 1, max = 20) @Scale(10) double wraps) {
+    void ohm_twoStrands_isLittleMoreThanHalf(@ForAll @DoubleRange(min = 1, max = 20) @Scale(10) double wraps) {
         double single = new CoilWinding(new CoilWire(ALLOY, 0.4e-3, 1), wraps, 3e-3, 0).ohm();
         double twin = new CoilWinding(new CoilWire(ALLOY, 0.4e-3, 2), wraps, 3e-3, 0).ohm();
 

@@ -8,7 +8,6 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Scale;
-
 import org.junit.jupiter.api.Test;
 
 class CopperTest {
@@ -69,10 +68,7 @@ class CopperTest {
         double ohm = new JumperWire(size, lengthM).ohmAt(temperatureC);
 
         assertTrue(ohm > 0);
-        assertEquals(
-                2 * ohm,
-                new JumperWire(size, 2 * lengthM).ohmAt(temperatureC),
-                1e-12 + ohm * 1e-12);
+        assertEquals(2 * ohm, new JumperWire(size, 2 * lengthM).ohmAt(temperatureC), 1e-12 + ohm * 1e-12);
         assertTrue(new JumperWire(new Gauge(number + 1).size(), lengthM).ohmAt(temperatureC) > ohm);
     }
 
@@ -82,7 +78,6 @@ class CopperTest {
         WireSize size = WireSize.ofDiameterMm(diameterMm);
 
         assertEquals(diameterMm, size.diameterMm(), 1e-12 * diameterMm);
-        assertEquals(
-                diameterMm, WireSize.ofAreaMm2(size.areaMm2()).diameterMm(), 1e-12 * diameterMm);
+        assertEquals(diameterMm, WireSize.ofAreaMm2(size.areaMm2()).diameterMm(), 1e-12 * diameterMm);
     }
 }

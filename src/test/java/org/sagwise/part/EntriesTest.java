@@ -4,19 +4,17 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.AlphaChars;
-import net.jqwik.api.constraints.StringLength;
-
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
-
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.AlphaChars;
+import net.jqwik.api.constraints.StringLength;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class EntriesTest {
 
@@ -29,8 +27,7 @@ class EntriesTest {
 
     @Test
     void of_twoWithOneId_isRefused() {
-        assertThrows(
-                IllegalArgumentException.class, () -> Entries.of(List.of(entry("a"), entry("a"))));
+        assertThrows(IllegalArgumentException.class, () -> Entries.of(List.of(entry("a"), entry("a"))));
     }
 
     @Test
@@ -45,12 +42,10 @@ class EntriesTest {
     @Test
     void whenAsked_askedTwice_fetchesOnce() {
         AtomicInteger fetched = new AtomicInteger();
-        Entries<SwitchSpec> entries =
-                Entries.whenAsked(
-                        () -> {
-                            fetched.incrementAndGet();
-                            return List.of(entry("a"));
-                        });
+        Entries<SwitchSpec> entries = Entries.whenAsked(() -> {
+            fetched.incrementAndGet();
+            return List.of(entry("a"));
+        });
 
         assertEquals(0, fetched.get());
         assertEquals(1, entries.size());
@@ -72,8 +67,7 @@ class EntriesTest {
 
     @Test
     void nearMiss_partOfAName_findsAllThatHoldIt() {
-        assertEquals(
-                List.of("inr18650-2500-20A", "inr18650-3000-15A"), NearMiss.of("inr18650", KNOWN));
+        assertEquals(List.of("inr18650-2500-20A", "inr18650-3000-15A"), NearMiss.of("inr18650", KNOWN));
     }
 
     @Test

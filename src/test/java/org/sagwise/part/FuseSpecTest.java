@@ -7,7 +7,6 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
-
 import org.junit.jupiter.api.Test;
 
 class FuseSpecTest {

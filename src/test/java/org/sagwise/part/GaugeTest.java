@@ -9,7 +9,6 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Scale;
-
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -87,8 +86,7 @@ class GaugeTest {
     }
 
     @Property
-    void numberAt_thickerWire_isSmaller(
-            @ForAll @DoubleRange(min = 1e-5, max = 0.02) @Scale(10) double diameterM) {
+    void numberAt_thickerWire_isSmaller(@ForAll @DoubleRange(min = 1e-5, max = 0.02) @Scale(10) double diameterM) {
         assertTrue(Gauge.numberAt(1.1 * diameterM) < Gauge.numberAt(diameterM));
     }
 

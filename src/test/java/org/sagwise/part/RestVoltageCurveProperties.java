@@ -22,8 +22,7 @@ class RestVoltageCurveProperties {
 
     @Property(tries = 5000)
     void chargeAt_voltsOfACharge_isThatCharge(
-            @ForAll Chemistry chemistry,
-            @ForAll @DoubleRange(min = 0, max = 1) @Scale(10) double charge) {
+            @ForAll Chemistry chemistry, @ForAll @DoubleRange(min = 0, max = 1) @Scale(10) double charge) {
         RestVoltageCurve curve = chemistry.restCurve();
 
         assertEquals(charge, curve.chargeAt(curve.voltsAt(charge)), 1e-12);
@@ -31,8 +30,7 @@ class RestVoltageCurveProperties {
 
     @Property(tries = 5000)
     void voltsAt_chargeOfAVoltage_isThatVoltage(
-            @ForAll Chemistry chemistry,
-            @ForAll @DoubleRange(min = -1, max = 6) @Scale(10) double volts) {
+            @ForAll Chemistry chemistry, @ForAll @DoubleRange(min = -1, max = 6) @Scale(10) double volts) {
         RestVoltageCurve curve = chemistry.restCurve();
 
         assertEquals(volts, curve.voltsAt(curve.chargeAt(volts)), 1e-13);
@@ -40,12 +38,10 @@ class RestVoltageCurveProperties {
 
     @Property
     void slope_anywhere_isTheSmallDifferenceOfVolts(
-            @ForAll Chemistry chemistry,
-            @ForAll @DoubleRange(min = -0.3, max = 2) @Scale(10) double charge) {
+            @ForAll Chemistry chemistry, @ForAll @DoubleRange(min = -0.3, max = 2) @Scale(10) double charge) {
         RestVoltageCurve curve = chemistry.restCurve();
         double step = 1e-6;
-        double difference =
-                (curve.voltsAt(charge + step) - curve.voltsAt(charge - step)) / (2 * step);
+        double difference = (curve.voltsAt(charge + step) - curve.voltsAt(charge - step)) / (2 * step);
 
         assertTrue(curve.slope(charge) > 0);
         assertEquals(difference, curve.slope(charge), 0.02 + 0.02 * difference);

@@ -20,8 +20,7 @@ class RestVoltageCurveTest {
 
     @ParameterizedTest
     @MethodSource("org.sagwise.part.PublishedRestVoltages#rows")
-    void voltsAt_publishedCharge_isThePublishedVoltage(
-            Chemistry chemistry, double charge, double volts) {
+    void voltsAt_publishedCharge_isThePublishedVoltage(Chemistry chemistry, double charge, double volts) {
         assertEquals(volts, chemistry.restCurve().voltsAt(charge), PUBLISHED_V);
     }
 
@@ -45,8 +44,7 @@ class RestVoltageCurveTest {
      */
     @ParameterizedTest
     @CsvSource({"0.0534, 3.0872, 0.01", "0.0885, 3.1942, 0.02", "0.2972, 3.2772, 0.005"})
-    void voltsAt_betweenKnots_followsThePublishedCorners(
-            double charge, double volts, double toleranceV) {
+    void voltsAt_betweenKnots_followsThePublishedCorners(double charge, double volts, double toleranceV) {
         assertEquals(volts, Chemistry.IFR.restCurve().voltsAt(charge), toleranceV);
     }
 
@@ -81,8 +79,7 @@ class RestVoltageCurveTest {
 
     @Test
     void meanV_straightLines_isTheMeanOfTheEnds() {
-        RestVoltageCurve line =
-                RestVoltageCurve.through(new double[] {-1, 0.25, 2}, new double[] {2.0, 3.25, 5.0});
+        RestVoltageCurve line = RestVoltageCurve.through(new double[] {-1, 0.25, 2}, new double[] {2.0, 3.25, 5.0});
 
         assertEquals(3.5, line.meanV(), 1e-12);
     }

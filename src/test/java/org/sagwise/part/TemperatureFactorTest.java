@@ -8,7 +8,6 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
-
 import org.junit.jupiter.api.Test;
 
 class TemperatureFactorTest {
@@ -31,16 +30,14 @@ class TemperatureFactorTest {
 
     @Test
     void at_tableThatBeginsElsewhere_countsFromTwentyDegreesAllTheSame() {
-        TemperatureFactor late =
-                TemperatureFactor.through(new double[] {30, 130}, new double[] {1.1, 2.1});
+        TemperatureFactor late = TemperatureFactor.through(new double[] {30, 130}, new double[] {1.1, 2.1});
 
         assertEquals(1, late.at(20), 1e-12);
         assertEquals(2.1, late.at(130), 1e-12);
     }
 
     @Property
-    void at_anyTemperature_isAboveZero(
-            @ForAll @DoubleRange(min = -273, max = 3000) @Scale(10) double temperatureC) {
+    void at_anyTemperature_isAboveZero(@ForAll @DoubleRange(min = -273, max = 3000) @Scale(10) double temperatureC) {
         assertTrue(STEEP.at(temperatureC) > 0);
     }
 
@@ -53,7 +50,6 @@ class TemperatureFactorTest {
                 IllegalArgumentException.class,
                 () -> TemperatureFactor.through(new double[] {20, 30}, new double[] {1, 0}));
         assertThrows(
-                IllegalArgumentException.class,
-                () -> TemperatureFactor.through(new double[] {20}, new double[] {1}));
+                IllegalArgumentException.class, () -> TemperatureFactor.through(new double[] {20}, new double[] {1}));
     }
 }

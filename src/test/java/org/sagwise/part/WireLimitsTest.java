@@ -8,7 +8,6 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
-
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -43,8 +42,7 @@ class WireLimitsTest {
      */
     @ParameterizedTest
     @CsvSource({"11, 47", "13, 35", "15, 28", "17, 19", "19, 14", "21, 9"})
-    void steadyCurrentA_oddGauge_liesBetweenNeighboursAndBelowChassisWiring(
-            int number, double chassisA) {
+    void steadyCurrentA_oddGauge_liesBetweenNeighboursAndBelowChassisWiring(int number, double chassisA) {
         double amps = WireLimits.steadyCurrentA(new Gauge(number).size());
 
         assertTrue(amps < WireLimits.steadyCurrentA(new Gauge(number - 1).size()));
@@ -101,16 +99,9 @@ class WireLimitsTest {
     @CsvSource({"10, 1000", "18, 200", "24, 100"})
     void meltingTimeS_cableFormula_agrees(int number, double currentA) {
         double mils = new Gauge(number).diameterM() / 25.4e-6;
-        double seconds =
-                0.0297
-                        * Math.log10((1083 + 234) / (20.0 + 234))
-                        * Math.pow(mils, 4)
-                        / (currentA * currentA);
+        double seconds = 0.0297 * Math.log10((1083 + 234) / (20.0 + 234)) * Math.pow(mils, 4) / (currentA * currentA);
 
-        assertEquals(
-                seconds,
-                WireLimits.meltingTimeS(new Gauge(number).size(), currentA, 20),
-                0.021 * seconds);
+        assertEquals(seconds, WireLimits.meltingTimeS(new Gauge(number).size(), currentA, 20), 0.021 * seconds);
     }
 
     @Property
@@ -128,8 +119,7 @@ class WireLimitsTest {
     void meltingTimeS_alreadyMolten_isRefused() {
         WireSize size = new Gauge(18).size();
 
-        assertThrows(
-                IllegalArgumentException.class, () -> WireLimits.meltingTimeS(size, 100, 1083));
+        assertThrows(IllegalArgumentException.class, () -> WireLimits.meltingTimeS(size, 100, 1083));
         assertThrows(IllegalArgumentException.class, () -> WireLimits.meltingTimeS(size, 0, 20));
     }
 }

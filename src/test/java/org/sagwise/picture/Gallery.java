@@ -1,5 +1,15 @@
 package org.sagwise.picture;
 
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
+import java.io.File;
+import java.io.FileOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+import javax.imageio.ImageIO;
 import org.sagwise.caution.Assessment;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.DemoScenarios;
@@ -20,18 +30,6 @@ import org.sagwise.picture.stairs.StairScene;
 import org.sagwise.picture.stairs.StaircasePainter;
 import org.sagwise.scenario.Scenario;
 
-import java.awt.Graphics2D;
-import java.awt.image.BufferedImage;
-import java.io.File;
-import java.io.FileOutputStream;
-import java.io.IOException;
-import java.io.OutputStream;
-import java.util.LinkedHashMap;
-import java.util.Locale;
-import java.util.Map;
-
-import javax.imageio.ImageIO;
-
 /**
  * Paints every demo and every test bench, to be looked at: run it and open the pictures in the
  * folder given as first argument.
@@ -50,12 +48,9 @@ public final class Gallery {
                 continue;
             }
             page(bench.getValue(), new File(folder, bench.getKey()));
-            write(
-                    schematic(bench.getValue(), Theme.LIGHT),
-                    new File(folder, bench.getKey() + "-schematic.png"));
+            write(schematic(bench.getValue(), Theme.LIGHT), new File(folder, bench.getKey() + "-schematic.png"));
             for (Theme theme : Theme.values()) {
-                Scenario scenario =
-                        theme == Theme.LIGHT ? bench.getValue().pressed() : bench.getValue();
+                Scenario scenario = theme == Theme.LIGHT ? bench.getValue().pressed() : bench.getValue();
                 String name = bench.getKey() + "-" + theme.name().toLowerCase(Locale.ROOT);
                 write(bench(scenario, theme, 790, 400), new File(folder, name + ".png"));
                 write(stairs(scenario, theme, 790, 230), new File(folder, name + "-stairs.png"));
@@ -66,25 +61,22 @@ public final class Gallery {
     private static Map<String, Scenario> benches() {
         Map<String, Scenario> benches = new LinkedHashMap<>();
         DemoScenarios.names()
-                .forEach(
-                        name ->
-                                benches.put(
-                                        name,
-                                        new ScenarioReader(CATALOGUE)
-                                                .read(DemoScenarios.bytes(name))
-                                                .scenario()
-                                                .orElseThrow()));
+                .forEach(name -> benches.put(
+                        name,
+                        new ScenarioReader(CATALOGUE)
+                                .read(DemoScenarios.bytes(name))
+                                .scenario()
+                                .orElseThrow()));
         benches.putAll(Benches.all());
         return benches;
     }
 
     private static BufferedImage schematic(Scenario scenario, Theme theme) {
-        BenchScene scene =
-                BenchScene.of(
-                        Assessment.of(scenario.pressed(), CATALOGUE),
-                        BenchLayout.of(scenario, 1, Drawing.SCHEMATIC),
-                        theme,
-                        Locale.ENGLISH);
+        BenchScene scene = BenchScene.of(
+                Assessment.of(scenario.pressed(), CATALOGUE),
+                BenchLayout.of(scenario, 1, Drawing.SCHEMATIC),
+                theme,
+                Locale.ENGLISH);
         BufferedImage image = new BufferedImage(790, 400, BufferedImage.TYPE_INT_RGB);
         Graphics2D surface = image.createGraphics();
         BenchView view = BenchView.fit(scene.layout().bounds(), 790, 400);
@@ -110,12 +102,7 @@ public final class Gallery {
         for (PictureFormat format : PictureFormat.values()) {
             try (OutputStream out = new FileOutputStream(base + "-page." + format.ending())) {
                 BenchPicture.write(
-                        Scenes.assess(scenario.pressed()),
-                        format,
-                        Locale.ENGLISH,
-                        Theme.LIGHT,
-                        PictureSize.FORUM,
-                        out);
+                        Scenes.assess(scenario.pressed()), format, Locale.ENGLISH, Theme.LIGHT, PictureSize.FORUM, out);
             }
         }
     }

@@ -1,5 +1,8 @@
 package org.sagwise.picture;
 
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
 import org.sagwise.caution.Assessment;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.DemoScenarios;
@@ -10,10 +13,6 @@ import org.sagwise.picture.layout.Benches;
 import org.sagwise.picture.look.Theme;
 import org.sagwise.picture.scene.BenchScene;
 import org.sagwise.scenario.Scenario;
-
-import java.util.LinkedHashMap;
-import java.util.Locale;
-import java.util.Map;
 
 /** Scenes of the demos and of the test benches. */
 public final class Scenes {

@@ -6,22 +6,20 @@ import static org.sagwise.fixture.Circuits.cell;
 import static org.sagwise.fixture.Circuits.single;
 import static org.sagwise.fixture.Circuits.terminal;
 
+import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.sagwise.reading.Bench;
 import org.sagwise.scenario.MeterMode;
 import org.sagwise.scenario.Probes;
 import org.sagwise.scenario.Scenario;
 
-import java.util.List;
-import java.util.Optional;
-
 /** Which reading of a bench check the meter shows. */
 class CheckStepTest {
 
     private static final Scenario HELD = single(cell("A", 4.14, 30), 0.3);
 
-    private static Optional<CheckStep> step(
-            Scenario bench, MeterMode mode, String red, String black) {
+    private static Optional<CheckStep> step(Scenario bench, MeterMode mode, String red, String black) {
         Probes probes = Probes.of(terminal(red), terminal(black)).turnedTo(mode);
         Scenario probed = bench.withProbes(Optional.of(probes));
         return CheckStep.of(Bench.of(probed, NOTHING).now(), probed);
@@ -29,8 +27,7 @@ class CheckStepTest {
 
     @Test
     void of_volts_followsPartAndButton() {
-        assertEquals(
-                Optional.of(CheckStep.REST), step(HELD.released(), MeterMode.VOLTS, "A.+", "A.-"));
+        assertEquals(Optional.of(CheckStep.REST), step(HELD.released(), MeterMode.VOLTS, "A.+", "A.-"));
         assertEquals(Optional.of(CheckStep.CELL), step(HELD, MeterMode.VOLTS, "A.-", "A.+"));
         assertEquals(Optional.of(CheckStep.COIL), step(HELD, MeterMode.VOLTS, "coil.1", "coil.2"));
     }

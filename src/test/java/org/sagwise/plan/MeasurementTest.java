@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 
+import java.util.List;
+import java.util.Locale;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -12,10 +15,6 @@ import org.sagwise.quantity.Texts;
 import org.sagwise.reading.Bench;
 import org.sagwise.reading.Readings;
 
-import java.util.List;
-import java.util.Locale;
-import java.util.Random;
-
 /** From a meter's readings to internal and path resistance, with uncertainty. */
 class MeasurementTest {
 
@@ -23,7 +22,8 @@ class MeasurementTest {
     private static final MeterCheck CHECK = new MeterCheck(4.14, 3.80, 3.38, 0.30, 0.01, 0.01);
 
     private static Measured measured(MeterCheck check) {
-        return assertInstanceOf(Measurement.Answer.Agreed.class, Measurement.of(check)).measured();
+        return assertInstanceOf(Measurement.Answer.Agreed.class, Measurement.of(check))
+                .measured();
     }
 
     /** By hand: I = 3.38/0.30 = 11.27 A; 0.34 V / 11.27 A = 30.2 mΩ; 0.42 V / 11.27 A = 37.3 mΩ. */
@@ -78,9 +78,8 @@ class MeasurementTest {
 
     @Test
     void scenario_ofReadings_givesThemBack() {
-        Readings readings =
-                Bench.of(measured(CHECK).scenario("check", 2500, 20), CatalogueLoader.builtIn())
-                        .fired();
+        Readings readings = Bench.of(measured(CHECK).scenario("check", 2500, 20), CatalogueLoader.builtIn())
+                .fired();
         assertEquals(4.14, readings.cells().get(0).restV(), 1e-9);
         assertEquals(3.80, readings.cells().get(0).terminalV(), 1e-5);
         assertEquals(3.38, readings.coils().get(0).voltsV(), 1e-5);
@@ -99,10 +98,8 @@ class MeasurementTest {
     })
     void of_contradictoryReadings_areRefusedWithEveryReason(
             double rest, double cell, double coil, double ohm, String expected) {
-        var refused =
-                assertInstanceOf(
-                        Measurement.Answer.Refused.class,
-                        Measurement.of(new MeterCheck(rest, cell, coil, ohm, 0.01, 0.01)));
+        var refused = assertInstanceOf(
+                Measurement.Answer.Refused.class, Measurement.of(new MeterCheck(rest, cell, coil, ohm, 0.01, 0.01)));
         List<String> names = refused.contradictions().stream().map(Enum::name).toList();
         assertEquals(expected, String.join(" ", names));
     }
@@ -120,7 +117,8 @@ class MeasurementTest {
         assertEquals(Measured.Advice.FINER_VOLTS, measured(CHECK).advice());
         MeterCheck fine = new MeterCheck(4.14, 3.80, 3.38, 0.30, 0.001, 0.01);
         assertEquals(Measured.Advice.FINER_OHMS, measured(fine).advice());
-        double whole = measured(CHECK).blame().values().stream().mapToDouble(v -> v).sum();
+        double whole =
+                measured(CHECK).blame().values().stream().mapToDouble(v -> v).sum();
         assertEquals(1, whole, 1e-12);
     }
 

@@ -3,10 +3,10 @@ package org.sagwise.plan;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 
+import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
-
 import org.junit.jupiter.api.Test;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.DemoScenarios;
@@ -18,8 +18,6 @@ import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
-
-import java.util.List;
 
 /** The coil that takes given watts. */
 class SameWattsTest {
@@ -34,18 +32,8 @@ class SameWattsTest {
     }
 
     private static Scenario one(double restV, double mohm) {
-        Part cell =
-                Part.of(
-                        "A",
-                        PartKind.CELL,
-                        "rest_V",
-                        restV,
-                        "internal_mohm",
-                        mohm,
-                        "capacity_mAh",
-                        3000,
-                        "limit_A",
-                        15);
+        Part cell = Part.of(
+                "A", PartKind.CELL, "rest_V", restV, "internal_mohm", mohm, "capacity_mAh", 3000, "limit_A", 15);
         Part coil = Part.of("coil", PartKind.COIL, "ohm", 1);
         return Scenario.of(
                 "one",
@@ -99,8 +87,7 @@ class SameWattsTest {
                 new Answer.NoSingleCoil(SameWatts.Why.REGULATED),
                 SameWatts.coilFor(demo("regulated-board"), CATALOGUE, 10));
         assertEquals(
-                new Answer.NoSingleCoil(SameWatts.Why.NO_COIL),
-                SameWatts.coilFor(Scenario.empty(), CATALOGUE, 10));
+                new Answer.NoSingleCoil(SameWatts.Why.NO_COIL), SameWatts.coilFor(Scenario.empty(), CATALOGUE, 10));
         assertEquals(
                 new Answer.NoSingleCoil(SameWatts.Why.NO_POWER),
                 SameWatts.coilFor(one(4.2, 20).withLinks(List.of()), CATALOGUE, 10));

@@ -3,10 +3,6 @@ package org.sagwise.quantity;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.MethodSource;
-import org.junit.jupiter.params.provider.ValueSource;
-
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.Reader;
@@ -19,6 +15,9 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Both languages of every bundle say the same things with the same words filled in. */
 class BundlesTest {
@@ -37,10 +36,7 @@ class BundlesTest {
         try (Stream<Path> files = Files.list(FOLDER)) {
             return files
                     .map(file -> file.getFileName().toString())
-                    .filter(
-                            name ->
-                                    name.endsWith(".properties")
-                                            && !name.endsWith("_de.properties"))
+                    .filter(name -> name.endsWith(".properties") && !name.endsWith("_de.properties"))
                     .map(name -> name.substring(0, name.indexOf('.')))
                     .sorted()
                     .toList()
@@ -58,10 +54,7 @@ class BundlesTest {
             if (bundle.equals("names") && OTHER_WORDS.matcher(key).matches()) {
                 continue;
             }
-            assertEquals(
-                    placeholders(english.getProperty(key)),
-                    placeholders(german.getProperty(key)),
-                    key);
+            assertEquals(placeholders(english.getProperty(key)), placeholders(german.getProperty(key)), key);
         }
     }
 
@@ -82,8 +75,7 @@ class BundlesTest {
     private static Properties load(String name) throws IOException {
         Properties properties = new Properties();
         try (Reader reader =
-                new InputStreamReader(
-                        Files.newInputStream(FOLDER.resolve(name)), StandardCharsets.UTF_8)) {
+                new InputStreamReader(Files.newInputStream(FOLDER.resolve(name)), StandardCharsets.UTF_8)) {
             properties.load(reader);
         }
         return properties;

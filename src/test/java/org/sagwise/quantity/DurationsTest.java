@@ -3,11 +3,10 @@ package org.sagwise.quantity;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-
-import java.util.Locale;
 
 class DurationsTest {
 
@@ -19,10 +18,7 @@ class DurationsTest {
 
     @Test
     void parse_belowZero_isRefused() {
-        Parsed.Refused refused =
-                assertInstanceOf(Parsed.Refused.class, Durations.parse("-3s", Locale.ROOT));
-        assertEquals(
-                "“-3s” is less than no time. Write a duration of zero or more.",
-                refused.text(Locale.ENGLISH));
+        Parsed.Refused refused = assertInstanceOf(Parsed.Refused.class, Durations.parse("-3s", Locale.ROOT));
+        assertEquals("“-3s” is less than no time. Write a duration of zero or more.", refused.text(Locale.ENGLISH));
     }
 }

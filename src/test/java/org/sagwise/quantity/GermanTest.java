@@ -2,8 +2,6 @@ package org.sagwise.quantity;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import org.junit.jupiter.api.Test;
-
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -11,13 +9,13 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 
 /** German speaks to its readers with "du", and has one word for a thing. */
 class GermanTest {
 
     private static final Pattern FORMAL =
-            Pattern.compile(
-                    "\\p{L}+en Sie\\b|\\b(wenn|bevor|falls|dass|ob) Sie \\p{Ll}+ \\p{Ll}+en\\b");
+            Pattern.compile("\\p{L}+en Sie\\b|\\b(wenn|bevor|falls|dass|ob) Sie \\p{Ll}+ \\p{Ll}+en\\b");
 
     private static final Pattern OTHER_WORDS =
             Pattern.compile("Werktisch|Regelplatine|Labornetz|\\bsichern\\b|\\bgesichert\\b");
@@ -41,11 +39,8 @@ class GermanTest {
     }
 
     private static List<String> found(Pattern pattern) throws IOException {
-        return german().flatMap(
-                        file ->
-                                lines(file)
-                                        .filter(line -> pattern.matcher(line).find())
-                                        .map(line -> file + ": " + line))
+        return german().flatMap(file ->
+                        lines(file).filter(line -> pattern.matcher(line).find()).map(line -> file + ": " + line))
                 .toList();
     }
 

@@ -2,12 +2,11 @@ package org.sagwise.quantity;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.Locale;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-
-import java.util.Locale;
-import java.util.OptionalDouble;
 
 class QuantityFormatTest {
 

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -12,8 +13,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.sagwise.quantity.Parsed.Reason;
 import org.sagwise.quantity.Parsed.Refused;
 import org.sagwise.quantity.Parsed.Value;
-
-import java.util.Locale;
 
 class QuantityParserTest {
 
@@ -149,8 +148,7 @@ class QuantityParserTest {
                 refused.text(Locale.ENGLISH));
         Refused german = (Refused) GERMAN.parse("2.500", Unit.AMPERE_HOUR);
         assertEquals(
-                "„2.500“ kann 2,5 oder 2500 bedeuten. Schreib die gemeinte Zahl ohne"
-                        + " Tausenderzeichen.",
+                "„2.500“ kann 2,5 oder 2500 bedeuten. Schreib die gemeinte Zahl ohne" + " Tausenderzeichen.",
                 german.text(Locale.GERMAN));
     }
 
@@ -168,7 +166,8 @@ class QuantityParserTest {
     @Test
     void ofKey_endingOfKey_isItsUnit() {
         assertEquals(Measure.of(Unit.OHM, "mΩ"), Measure.ofKey("internal_mohm").orElseThrow());
-        assertEquals(Measure.of(Unit.SQUARE_METRE, "mm²"), Measure.ofKey("area_mm2").orElseThrow());
+        assertEquals(
+                Measure.of(Unit.SQUARE_METRE, "mm²"), Measure.ofKey("area_mm2").orElseThrow());
         assertEquals(Measure.of(Unit.AMPERE), Measure.ofKey("limit_A").orElseThrow());
         assertTrue(Measure.ofKey("awg").isEmpty());
         assertTrue(Measure.ofKey("ohm").isPresent());

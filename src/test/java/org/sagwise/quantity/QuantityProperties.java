@@ -3,21 +3,18 @@ package org.sagwise.quantity;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Locale;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 
-import java.util.Locale;
-
 class QuantityProperties {
 
     @Property
     void parse_printedWithAllDigits_isTheSameValue(
-            @ForAll Unit unit,
-            @ForAll("anyMagnitude") double value,
-            @ForAll("locales") Locale locale) {
+            @ForAll Unit unit, @ForAll("anyMagnitude") double value, @ForAll("locales") Locale locale) {
         for (Scale scale : unit.scales()) {
             String text = QuantityFormat.forPeople(locale).print(value, scale, Digits.all());
             double back = new QuantityParser(locale).parse(text, unit).value().orElseThrow();
@@ -33,13 +30,12 @@ class QuantityProperties {
         String text = QuantityFormat.forPeople(locale).print(value, unit);
         double back = new QuantityParser(locale).parse(text, unit).value().orElseThrow();
         // Coarsest rounding of the house style: a whole degree, half a minute of hours, 0.5 %.
-        double tolerance =
-                switch (unit) {
-                    case CELSIUS -> 0.5;
-                    case FRACTION -> Math.max(0.0006, Math.abs(value) * 0.051);
-                    case SECOND -> Math.max(0.05, Math.abs(value) * 0.0084);
-                    default -> Math.abs(value) * 0.051 + 1e-9;
-                };
+        double tolerance = switch (unit) {
+            case CELSIUS -> 0.5;
+            case FRACTION -> Math.max(0.0006, Math.abs(value) * 0.051);
+            case SECOND -> Math.max(0.05, Math.abs(value) * 0.0084);
+            default -> Math.abs(value) * 0.051 + 1e-9;
+        };
         assertEquals(value, back, tolerance, text);
     }
 
@@ -73,20 +69,13 @@ class QuantityProperties {
 
     @Provide
     Arbitrary<Locale> locales() {
-        return Arbitraries.of(
-                Locale.ROOT,
-                Locale.ENGLISH,
-                Locale.GERMAN,
-                Locale.FRENCH,
-                Locale.forLanguageTag("ar"));
+        return Arbitraries.of(Locale.ROOT, Locale.ENGLISH, Locale.GERMAN, Locale.FRENCH, Locale.forLanguageTag("ar"));
     }
 
     /** Bit patterns, since decimal generation favours everyday sizes. */
     @Provide
     Arbitrary<Double> anyMagnitude() {
-        return Arbitraries.longs()
-                .map(Double::longBitsToDouble)
-                .filter(value -> Math.abs(value) < 1e300);
+        return Arbitraries.longs().map(Double::longBitsToDouble).filter(value -> Math.abs(value) < 1e300);
     }
 
     @Provide

@@ -12,12 +12,11 @@ import static org.sagwise.fixture.Circuits.single;
 import static org.sagwise.fixture.Circuits.touch;
 import static org.sagwise.fixture.Circuits.turned;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
-
-import java.util.List;
 
 /** The numbers that a bench must show: common practice, no source, and sums done by hand. */
 class BenchValuesTest {
@@ -52,18 +51,17 @@ class BenchValuesTest {
     @Test
     void readings_benchCheck_showsSagAndDrop() {
         double currentA = 3.38 / 0.30;
-        Scenario scenario =
-                Scenario.of(
-                                "Bench check",
-                                List.of(
-                                        cell("A", 4.14, 1000 * 0.34 / currentA),
-                                        Part.of("fire", PartKind.SWITCH, "closed_mohm", 3),
-                                        coil(0.30)),
-                                List.of(
-                                        touch("A.+", "fire.1", 10),
-                                        touch("fire.2", "coil.1", 10),
-                                        touch("coil.2", "A.-", 1000 * 0.42 / currentA - 23)))
-                        .pressed();
+        Scenario scenario = Scenario.of(
+                        "Bench check",
+                        List.of(
+                                cell("A", 4.14, 1000 * 0.34 / currentA),
+                                Part.of("fire", PartKind.SWITCH, "closed_mohm", 3),
+                                coil(0.30)),
+                        List.of(
+                                touch("A.+", "fire.1", 10),
+                                touch("fire.2", "coil.1", 10),
+                                touch("coil.2", "A.-", 1000 * 0.42 / currentA - 23)))
+                .pressed();
         Readings readings = readings(scenario);
         CellReading cell = readings.cells().get(0);
         assertEquals(3.80, cell.terminalV(), 1e-6);
@@ -76,8 +74,8 @@ class BenchValuesTest {
 
     @Test
     void readings_reversedCellInParallel_loopsWithTheSwitchOpen() {
-        Scenario scenario =
-                turned(parallel(1.0, cell("A", 4.2, 20), cell("B", 4.2, 20)), "B").released();
+        Scenario scenario = turned(parallel(1.0, cell("A", 4.2, 20), cell("B", 4.2, 20)), "B")
+                .released();
         Readings readings = readings(scenario);
         assertEquals(2 * 4.2 / 0.040, readings.cell("A").orElseThrow().currentA(), 1e-6);
         assertEquals(0, readings.cell("A").orElseThrow().terminalV(), 1e-9);
@@ -86,10 +84,7 @@ class BenchValuesTest {
 
     @Test
     void readings_oneOfThreeInSeriesReversed_isChargedByTheOthers() {
-        Scenario scenario =
-                turned(
-                        series(4.0, cell("A", 4.2, 20), cell("B", 4.2, 20), cell("C", 4.2, 20)),
-                        "B");
+        Scenario scenario = turned(series(4.0, cell("A", 4.2, 20), cell("B", 4.2, 20), cell("C", 4.2, 20)), "B");
         Readings readings = readings(scenario);
         double currentA = 4.2 / (4.0 + 0.060);
         assertEquals(currentA, readings.cell("A").orElseThrow().currentA(), EXACT);
@@ -117,8 +112,7 @@ class BenchValuesTest {
 
     @Test
     void readings_linkOnCanOfSoundWrap_joinsNothing() {
-        Scenario scenario =
-                Scenario.of("Can", List.of(cell("A", 4.2, 20)), List.of(touch("A.can", "A.+", 50)));
+        Scenario scenario = Scenario.of("Can", List.of(cell("A", 4.2, 20)), List.of(touch("A.can", "A.+", 50)));
         assertEquals(0, readings(scenario).links().get(0).currentA(), EXACT);
         Scenario torn = scenario.withPart("A", part -> part.with("wrap", "torn"));
         assertEquals(4.2 / 0.070, Math.abs(readings(torn).links().get(0).currentA()), 1e-9);
@@ -126,28 +120,20 @@ class BenchValuesTest {
 
     @Test
     void readings_twoCoilsSideBySide_countTheirTotal() {
-        Scenario scenario =
-                single(cell("A", 4.2, 0), 1.0)
-                        .plus(Part.of("other", PartKind.COIL, "ohm", 2.0))
-                        .plus(ideal("other.1", "coil.1"))
-                        .plus(ideal("other.2", "coil.2"));
+        Scenario scenario = single(cell("A", 4.2, 0), 1.0)
+                .plus(Part.of("other", PartKind.COIL, "ohm", 2.0))
+                .plus(ideal("other.1", "coil.1"))
+                .plus(ideal("other.2", "coil.2"));
         assertEquals(6.3, readings(scenario).pack().loadCurrentA(), EXACT);
     }
 
     @Test
     void readings_twoCoilsInARow_countTheirCommonCurrent() {
-        Scenario scenario =
-                Scenario.of(
-                                "Row",
-                                List.of(
-                                        cell("A", 4.2, 0),
-                                        coil(1.0),
-                                        Part.of("other", PartKind.COIL, "ohm", 1.0)),
-                                List.of(
-                                        ideal("A.+", "coil.1"),
-                                        ideal("coil.2", "other.1"),
-                                        ideal("other.2", "A.-")))
-                        .pressed();
+        Scenario scenario = Scenario.of(
+                        "Row",
+                        List.of(cell("A", 4.2, 0), coil(1.0), Part.of("other", PartKind.COIL, "ohm", 1.0)),
+                        List.of(ideal("A.+", "coil.1"), ideal("coil.2", "other.1"), ideal("other.2", "A.-")))
+                .pressed();
         assertEquals(2.1, readings(scenario).pack().loadCurrentA(), EXACT);
     }
 }

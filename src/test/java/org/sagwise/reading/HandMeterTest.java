@@ -8,6 +8,9 @@ import static org.sagwise.fixture.Circuits.coil;
 import static org.sagwise.fixture.Circuits.ideal;
 import static org.sagwise.fixture.Circuits.touch;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.sagwise.reading.MeterDisplay.Amps;
 import org.sagwise.reading.MeterDisplay.Ohms;
@@ -22,10 +25,6 @@ import org.sagwise.scenario.Probes;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
 import org.sagwise.scenario.edit.MeterInLine;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 
 /** What the meter in the hand shows, and where it refuses. */
 class HandMeterTest {
@@ -45,12 +44,10 @@ class HandMeterTest {
     }
 
     private static Scenario probed(Scenario bench, MeterMode mode, String red, String black) {
-        return bench.withProbes(
-                Optional.of(
-                        Probes.of(
-                                        TerminalRef.parse(red).orElseThrow(),
-                                        TerminalRef.parse(black).orElseThrow())
-                                .turnedTo(mode)));
+        return bench.withProbes(Optional.of(Probes.of(
+                        TerminalRef.parse(red).orElseThrow(),
+                        TerminalRef.parse(black).orElseThrow())
+                .turnedTo(mode)));
     }
 
     private static MeterDisplay display(Scenario bench, MeterMode mode, String red, String black) {
@@ -62,7 +59,8 @@ class HandMeterTest {
     }
 
     private static double ohms(Scenario bench, String red, String black) {
-        return assertInstanceOf(Ohms.class, display(bench, MeterMode.OHMS, red, black)).ohm();
+        return assertInstanceOf(Ohms.class, display(bench, MeterMode.OHMS, red, black))
+                .ohm();
     }
 
     private static Amps amps(Scenario bench, String red, String black) {
@@ -76,18 +74,13 @@ class HandMeterTest {
     /** OpenStax, University Physics Volume 2, Example 10.4: 1.00 Ω before 6.00 Ω beside 13.0 Ω. */
     private static List<Link> published(List<Link> more) {
         List<Link> links =
-                new ArrayList<>(
-                        List.of(
-                                ideal("R1.2", "R2.1"),
-                                ideal("R2.1", "R3.1"),
-                                ideal("R2.2", "R3.2")));
+                new ArrayList<>(List.of(ideal("R1.2", "R2.1"), ideal("R2.1", "R3.1"), ideal("R2.2", "R3.2")));
         links.addAll(more);
         return links;
     }
 
     private static List<Part> publishedParts(Part... more) {
-        List<Part> parts =
-                new ArrayList<>(List.of(resistor("R1", 1), resistor("R2", 6), resistor("R3", 13)));
+        List<Part> parts = new ArrayList<>(List.of(resistor("R1", 1), resistor("R2", 6), resistor("R3", 13)));
         parts.addAll(List.of(more));
         return parts;
     }
@@ -97,10 +90,7 @@ class HandMeterTest {
         return Scenario.of(
                 "",
                 List.of(cell("A", 4.14, 30), button(), coil(coilOhm)),
-                List.of(
-                        touch("A.+", "fire.1", 10),
-                        touch("fire.2", "coil.1", 10),
-                        touch("coil.2", "A.-", 5)));
+                List.of(touch("A.+", "fire.1", 10), touch("fire.2", "coil.1", 10), touch("coil.2", "A.-", 5)));
     }
 
     private static Scenario without(Scenario bench, int link) {
@@ -122,11 +112,10 @@ class HandMeterTest {
     /** The same example prints 2.35 A at 12.0 V. */
     @Test
     void amps_publishedSeriesAndParallel_areThoseOfTheExample() {
-        Scenario bench =
-                Scenario.of(
-                        "",
-                        publishedParts(supply(12)),
-                        published(List.of(ideal("supply.+", "R1.1"), ideal("R2.2", "supply.-"))));
+        Scenario bench = Scenario.of(
+                "",
+                publishedParts(supply(12)),
+                published(List.of(ideal("supply.+", "R1.1"), ideal("R2.2", "supply.-"))));
         Amps amps = amps(bench, "supply.+", "R1.1");
         assertEquals(2.35, amps.currentA(), 0.005);
         assertEquals(12 / (97.0 / 19 + 0.010), amps.currentA(), EXACT);
@@ -140,11 +129,10 @@ class HandMeterTest {
      */
     @Test
     void amps_publishedInsertion_countsTheMetersOwnResistance() {
-        Scenario bench =
-                Scenario.of(
-                        "",
-                        List.of(supply(10.02), resistor("R", 10)),
-                        List.of(touch("supply.+", "R.1", 10), ideal("R.2", "supply.-")));
+        Scenario bench = Scenario.of(
+                "",
+                List.of(supply(10.02), resistor("R", 10)),
+                List.of(touch("supply.+", "R.1", 10), ideal("R.2", "supply.-")));
         assertEquals(1.0, amps(bench, "R.2", "supply.-").currentA(), EXACT);
     }
 
@@ -154,16 +142,12 @@ class HandMeterTest {
      */
     @Test
     void volts_publishedDivider_areLoadedByTheMeter() {
-        Scenario bench =
-                Scenario.of(
-                        "",
-                        List.of(supply(24), resistor("up", 250e6), resistor("low", 250e6)),
-                        List.of(
-                                ideal("supply.+", "up.1"),
-                                ideal("up.2", "low.1"),
-                                ideal("low.2", "supply.-")));
-        Readings readings =
-                Bench.of(probed(bench, MeterMode.VOLTS, "low.1", "low.2"), NOTHING).now();
+        Scenario bench = Scenario.of(
+                "",
+                List.of(supply(24), resistor("up", 250e6), resistor("low", 250e6)),
+                List.of(ideal("supply.+", "up.1"), ideal("up.2", "low.1"), ideal("low.2", "supply.-")));
+        Readings readings = Bench.of(probed(bench, MeterMode.VOLTS, "low.1", "low.2"), NOTHING)
+                .now();
         double lowerOhm = 9.615e6;
         assertEquals(
                 24 * lowerOhm / (250e6 + lowerOhm),
@@ -239,8 +223,11 @@ class HandMeterTest {
     void amps_onOnePointOrBesideJoints_areRefused() {
         Scenario bench = ring(1).plus(ideal("fire.2", "aside.1")).plus(resistor("aside", 5));
         Scenario round = bench.plus(ideal("aside.1", "coil.1"));
-        assertEquals(Why.ONE_POINT, refused(ring(1), MeterMode.AMPS, "A.-", "A.can").why());
-        assertEquals(Why.JOINED_ANYWAY, refused(round, MeterMode.AMPS, "fire.2", "coil.1").why());
+        assertEquals(
+                Why.ONE_POINT, refused(ring(1), MeterMode.AMPS, "A.-", "A.can").why());
+        assertEquals(
+                Why.JOINED_ANYWAY,
+                refused(round, MeterMode.AMPS, "fire.2", "coil.1").why());
     }
 
     @Test
@@ -264,8 +251,7 @@ class HandMeterTest {
 
     @Test
     void ohms_acrossTheButtonOfADeadRing_followTheButton() {
-        Scenario bench =
-                Scenario.of("", List.of(button(), coil(1)), List.of(ideal("fire.2", "coil.1")));
+        Scenario bench = Scenario.of("", List.of(button(), coil(1)), List.of(ideal("fire.2", "coil.1")));
         assertEquals(Double.POSITIVE_INFINITY, ohms(bench, "fire.1", "coil.2"));
         assertEquals(1.003, ohms(bench.pressed(), "fire.1", "coil.2"), EXACT);
         assertEquals(0, ohms(bench, "fire.2", "coil.1"), EXACT);
@@ -275,11 +261,13 @@ class HandMeterTest {
     @Test
     void amps_atAJoint_areThoseOfTheMeterThatIsPutThere() {
         Scenario bench = probed(ring(0.30).pressed(), MeterMode.AMPS, "coil.2", "A.-");
-        MeterDisplay display = Bench.of(bench, NOTHING).now().probes().orElseThrow().display();
+        MeterDisplay display =
+                Bench.of(bench, NOTHING).now().probes().orElseThrow().display();
         Amps amps = assertInstanceOf(Amps.class, display);
         for (Scenario probed : List.of(bench, probed(bench, MeterMode.AMPS, "A.-", "coil.2"))) {
             Scenario inLine = new MeterInLine(amps.joint().orElseThrow()).apply(probed);
-            double panelA = Bench.of(inLine, NOTHING).now().part("meter").orElseThrow().currentA();
+            double panelA =
+                    Bench.of(inLine, NOTHING).now().part("meter").orElseThrow().currentA();
             assertEquals(Optional.empty(), inLine.probes());
             assertEquals(4, inLine.links().size());
             assertEquals(amps.currentA(), Math.abs(panelA), EXACT);
@@ -288,10 +276,9 @@ class HandMeterTest {
     }
 
     private static MeterDisplay panel(Scenario bench, String one, String other) {
-        Scenario measured =
-                bench.plus(Part.of("panel", PartKind.METER, "mode", "ohms"))
-                        .plus(ideal("panel.red", one))
-                        .plus(ideal("panel.black", other));
+        Scenario measured = bench.plus(Part.of("panel", PartKind.METER, "mode", "ohms"))
+                .plus(ideal("panel.red", one))
+                .plus(ideal("panel.black", other));
         return Bench.of(measured, NOTHING).now().ohmmeters().get("panel");
     }
 

@@ -6,19 +6,17 @@ import static org.sagwise.fixture.Circuits.NOTHING;
 import static org.sagwise.fixture.Circuits.cell;
 import static org.sagwise.fixture.Circuits.parallel;
 
-import org.junit.jupiter.api.Test;
-
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.junit.jupiter.api.Test;
 
 class InstantTest {
 
     private static final double EXACT = 1e-9;
 
-    private final Bench bench =
-            Bench.of(parallel(0.5, cell("A", 4.2, 30), cell("B", 4.1, 30)), NOTHING);
+    private final Bench bench = Bench.of(parallel(0.5, cell("A", 4.2, 30), cell("B", 4.1, 30)), NOTHING);
     private final Instant held = Instant.start(bench, Press.HELD);
 
     @Test
@@ -41,12 +39,12 @@ class InstantTest {
     @Test
     void then_letGoAfterSomethingOpened_findsTheWayAnew() {
         States start = rested(Map.of("A", 3.9, "B", 4.0));
-        States opened =
-                new States(start.cells(), Map.of(), Map.of(), Set.of(), melted(Set.of("coil")));
+        States opened = new States(start.cells(), Map.of(), Map.of(), Set.of(), melted(Set.of("coil")));
         Instant later = held.then(opened, Press.RELEASED);
 
         assertNotEquals(
-                held.then(start, Press.RELEASED).staircase().steps(), later.staircase().steps());
+                held.then(start, Press.RELEASED).staircase().steps(),
+                later.staircase().steps());
     }
 
     @Test
@@ -66,16 +64,9 @@ class InstantTest {
         Map<String, CellState> cells = new HashMap<>();
         bench.start()
                 .cells()
-                .forEach(
-                        (id, at) ->
-                                cells.put(
-                                        id,
-                                        new CellState(
-                                                at.charge(),
-                                                restV.get(id),
-                                                at.polarisationV(),
-                                                at.temperatureC(),
-                                                at.guard())));
+                .forEach((id, at) -> cells.put(
+                        id,
+                        new CellState(at.charge(), restV.get(id), at.polarisationV(), at.temperatureC(), at.guard())));
         return new States(cells, Map.of(), Map.of(), Set.of());
     }
 

@@ -23,7 +23,10 @@ class LedgerTest {
     }
 
     private static Ledger.Row row(Ledger ledger, Entry entry) {
-        return ledger.rows().stream().filter(row -> row.entry() == entry).findFirst().orElseThrow();
+        return ledger.rows().stream()
+                .filter(row -> row.entry() == entry)
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test
@@ -48,10 +51,9 @@ class LedgerTest {
 
     @Test
     void watts_ofAnIdealResistorInAnIdealLoop_areNoneThoughItsCurrentIsUnknown() {
-        Scenario scenario =
-                single(cell("A", 4.2, 50), 0.5)
-                        .plus(Part.of("bridge", PartKind.RESISTOR, "ohm", 0))
-                        .plus(ideal("bridge.1", "bridge.2"));
+        Scenario scenario = single(cell("A", 4.2, 50), 0.5)
+                .plus(Part.of("bridge", PartKind.RESISTOR, "ohm", 0))
+                .plus(ideal("bridge.1", "bridge.2"));
         Readings readings = Bench.of(scenario, NOTHING).fired();
         assertTrue(Double.isNaN(readings.part("bridge").orElseThrow().currentA()));
         assertEquals(0, readings.part("bridge").orElseThrow().powerW());

@@ -5,6 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.sagwise.fixture.Circuits.cell;
 
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalInt;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -14,10 +17,6 @@ import org.sagwise.reading.MeterDisplay.Refused;
 import org.sagwise.reading.MeterDisplay.Volts;
 import org.sagwise.reading.MeterDisplay.Why;
 import org.sagwise.scenario.Scenario;
-
-import java.util.List;
-import java.util.Locale;
-import java.util.OptionalInt;
 
 /** What the meter in the hand says, in both languages. */
 class MeterTextsTest {
@@ -37,13 +36,11 @@ class MeterTextsTest {
             assertFalse(sentence.contains("{"), sentence);
             boolean named = why == Why.PAST_LOAD || why == Why.SHORT || why == Why.ALIVE;
             assertEquals(named, sentence.contains("old cell"), sentence);
-            assertEquals(
-                    why == Why.SHORT || why == Why.ABOVE_FUSE, sentence.contains("131"), sentence);
+            assertEquals(why == Why.SHORT || why == Why.ABOVE_FUSE, sentence.contains("131"), sentence);
         }
-        assertFalse(
-                MeterTexts.in(Locale.ENGLISH)
-                        .sentence(refused, BENCH)
-                        .equals(MeterTexts.in(Locale.GERMAN).sentence(refused, BENCH)));
+        assertFalse(MeterTexts.in(Locale.ENGLISH)
+                .sentence(refused, BENCH)
+                .equals(MeterTexts.in(Locale.GERMAN).sentence(refused, BENCH)));
     }
 
     @ParameterizedTest

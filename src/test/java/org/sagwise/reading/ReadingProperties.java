@@ -3,15 +3,13 @@ package org.sagwise.reading;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
-
 import org.sagwise.fixture.Circuits;
 import org.sagwise.fixture.RandomCircuits;
 import org.sagwise.scenario.PartKind;
-
-import java.util.List;
 
 /** What must hold on any bench, however foolish. */
 class ReadingProperties {
@@ -24,8 +22,7 @@ class ReadingProperties {
     }
 
     @Property(tries = 600)
-    void ledger_anyBench_balances(
-            @ForAll long seed, @ForAll @IntRange(min = 2, max = 30) int most) {
+    void ledger_anyBench_balances(@ForAll long seed, @ForAll @IntRange(min = 2, max = 30) int most) {
         Readings readings = bench(seed, most).now();
         Ledger ledger = Ledger.of(readings);
         Ledger.Row balance = ledger.rows().get(ledger.rows().size() - 1);
@@ -34,26 +31,20 @@ class ReadingProperties {
     }
 
     @Property(tries = 600)
-    void readings_anyBench_bookEveryWattOnce(
-            @ForAll long seed, @ForAll @IntRange(min = 2, max = 30) int most) {
+    void readings_anyBench_bookEveryWattOnce(@ForAll long seed, @ForAll @IntRange(min = 2, max = 30) int most) {
         Readings readings = bench(seed, most).now();
         PackReading pack = readings.pack();
-        double allPowers =
-                readings.parts().stream()
-                        .filter(part -> part.kind() != PartKind.SUPPLY)
-                        .mapToDouble(PartReading::powerW)
-                        .sum();
+        double allPowers = readings.parts().stream()
+                .filter(part -> part.kind() != PartKind.SUPPLY)
+                .mapToDouble(PartReading::powerW)
+                .sum();
         double links = readings.links().stream().mapToDouble(LinkReading::heatW).sum();
-        assertEquals(
-                allPowers + links,
-                pack.deliveredW() + pack.pathHeatW(),
-                ROUNDING * Math.max(1, pack.givenW()));
+        assertEquals(allPowers + links, pack.deliveredW() + pack.pathHeatW(), ROUNDING * Math.max(1, pack.givenW()));
         assertTrue(pack.cellHeatW() >= 0 && pack.pathHeatW() >= 0);
     }
 
     @Property(tries = 600)
-    void staircase_anyBench_addsUpToZeroOnEveryLoop(
-            @ForAll long seed, @ForAll @IntRange(min = 2, max = 30) int most) {
+    void staircase_anyBench_addsUpToZeroOnEveryLoop(@ForAll long seed, @ForAll @IntRange(min = 2, max = 30) int most) {
         Bench bench = bench(seed, most);
         for (Press press : Press.values()) {
             Staircase stairs = Staircase.of(bench, press);
@@ -63,9 +54,7 @@ class ReadingProperties {
                 assertJoined(lane.steps());
                 assertTrue(lane.afterStep() <= lane.untilStep(), "a lane runs with the loop");
                 assertEquals(
-                        rise(stairs.steps().subList(lane.afterStep(), lane.untilStep())),
-                        rise(lane.steps()),
-                        1e-7);
+                        rise(stairs.steps().subList(lane.afterStep(), lane.untilStep())), rise(lane.steps()), 1e-7);
             }
         }
     }

@@ -1,15 +1,13 @@
 package org.sagwise.report;
 
-import nu.validator.client.EmbeddedValidator;
-
-import org.xml.sax.SAXException;
-
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
+import nu.validator.client.EmbeddedValidator;
+import org.xml.sax.SAXException;
 
 /** What the Nu Html Checker, which also stands behind the W3C's service, says about a page. */
 public final class HtmlCheck {

@@ -3,6 +3,9 @@ package org.sagwise.report;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -24,10 +27,6 @@ import org.sagwise.report.handout.HandoutMaker;
 import org.sagwise.report.post.PostFormat;
 import org.sagwise.scenario.Scenario;
 
-import java.util.List;
-import java.util.Locale;
-import java.util.stream.Stream;
-
 /** Every page that the program writes is sound HTML, as an independent checker sees it. */
 class HtmlCheckTest {
 
@@ -48,11 +47,10 @@ class HtmlCheckTest {
     @ParameterizedTest
     @MethodSource("demos")
     void explanation_ofADemo_isSound(String name, Locale locale) {
-        Scenario scenario =
-                new ScenarioReader(CATALOGUE)
-                        .read(DemoScenarios.bytes(name, locale))
-                        .scenario()
-                        .orElseThrow();
+        Scenario scenario = new ScenarioReader(CATALOGUE)
+                .read(DemoScenarios.bytes(name, locale))
+                .scenario()
+                .orElseThrow();
 
         assertEquals(List.of(), HtmlCheck.findings(page(scenario, locale)));
     }
@@ -60,43 +58,32 @@ class HtmlCheckTest {
     @Test
     void explanation_ofWordsFromAHostileHand_isSound() {
         String hostile = "</title></svg><script>alert(1)</script>\"'&lt;&#0;]]>\u0000\ufffe\ud800";
-        Scenario scenario =
-                new ScenarioReader(CATALOGUE)
-                        .read(DemoScenarios.bytes("thin-wire"))
-                        .scenario()
-                        .orElseThrow()
-                        .withTitle(hostile)
-                        .withAbout(hostile + "\n\n- " + hostile + "\n\n[x](javascript:alert(1))");
+        Scenario scenario = new ScenarioReader(CATALOGUE)
+                .read(DemoScenarios.bytes("thin-wire"))
+                .scenario()
+                .orElseThrow()
+                .withTitle(hostile)
+                .withAbout(hostile + "\n\n- " + hostile + "\n\n[x](javascript:alert(1))");
 
         assertEquals(List.of(), HtmlCheck.findings(page(scenario, Locale.ENGLISH)));
     }
 
     private static String page(Scenario scenario, Locale locale) {
         return ExplainedPost.write(
-                Moment.start(Assessment.of(scenario, CATALOGUE)),
-                PostFormat.HTML,
-                ShareText::of,
-                locale,
-                Signs.PRINT);
+                Moment.start(Assessment.of(scenario, CATALOGUE)), PostFormat.HTML, ShareText::of, locale, Signs.PRINT);
     }
 
     static Stream<Arguments> handouts() {
-        return LANGUAGES.stream()
-                .flatMap(
-                        locale -> Stream.of(Kind.values()).map(kind -> Arguments.of(locale, kind)));
+        return LANGUAGES.stream().flatMap(locale -> Stream.of(Kind.values()).map(kind -> Arguments.of(locale, kind)));
     }
 
     @ParameterizedTest
     @MethodSource("handouts")
     void handouts_ofAllLessons_areSound(Locale locale, Kind kind) {
-        var handouts =
-                LessonLibrary.ids().stream()
-                        .map(LessonFixture::builtIn)
-                        .map(
-                                lesson ->
-                                        HandoutMaker.make(
-                                                lesson, LessonFixture.CATALOGUE, locale, kind))
-                        .toList();
+        var handouts = LessonLibrary.ids().stream()
+                .map(LessonFixture::builtIn)
+                .map(lesson -> HandoutMaker.make(lesson, LessonFixture.CATALOGUE, locale, kind))
+                .toList();
 
         assertEquals(List.of(), HtmlCheck.findings(HandoutHtml.write(handouts)));
     }

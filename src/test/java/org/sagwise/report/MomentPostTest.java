@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.sagwise.caution.Assessment;
 import org.sagwise.caution.Moment;
@@ -19,8 +20,6 @@ import org.sagwise.run.RunState;
 import org.sagwise.run.Runner;
 import org.sagwise.scenario.Scenario;
 
-import java.util.Locale;
-
 /** A post tells the numbers of the moment that was asked for, and says of which they are. */
 class MomentPostTest {
 
@@ -33,7 +32,8 @@ class MomentPostTest {
 
     private static Moment later() {
         Assessment start = start();
-        RunState last = Runner.run(start.bench(), RunPlan.USUAL.until(HALF_AN_HOUR_S)).last();
+        RunState last =
+                Runner.run(start.bench(), RunPlan.USUAL.until(HALF_AN_HOUR_S)).last();
         return new Moment(start.at(last.states(), last.press()), last.timeS());
     }
 

@@ -3,6 +3,12 @@ package org.sagwise.report;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -12,13 +18,6 @@ import org.sagwise.report.post.PostFormat;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Locale;
-import java.util.stream.Stream;
-
 /** A post calls terminals by words, in both languages; a file's keys stay in the share text. */
 class PlainWordsTest {
 
@@ -26,11 +25,7 @@ class PlainWordsTest {
 
     static Stream<Path> demos() throws IOException {
         try (Stream<Path> files = Files.walk(DEMOS)) {
-            return files
-                    .filter(file -> file.toString().endsWith(".json"))
-                    .sorted()
-                    .toList()
-                    .stream();
+            return files.filter(file -> file.toString().endsWith(".json")).sorted().toList().stream();
         }
     }
 
@@ -44,18 +39,13 @@ class PlainWordsTest {
         Scenario scenario = read(file);
         for (Locale locale : List.of(Locale.ENGLISH, Locale.GERMAN)) {
             String post = Stories.post(scenario, PostFormat.TEXT, locale, Signs.PRINT);
-            List<String> words =
-                    List.of(
-                            post.replaceAll("sagwise1:\\S+(\\s\\S{40,})*\\s\\S+", "")
-                                    .split("\\s+"));
+            List<String> words = List.of(
+                    post.replaceAll("sagwise1:\\S+(\\s\\S{40,})*\\s\\S+", "").split("\\s+"));
             scenario.parts().stream()
                     .flatMap(part -> part.terminals().stream())
                     .map(TerminalRef::toString)
-                    .forEach(
-                            key ->
-                                    assertFalse(
-                                            words.stream().anyMatch(word -> isKey(word, key)),
-                                            key + " in\n" + post));
+                    .forEach(key ->
+                            assertFalse(words.stream().anyMatch(word -> isKey(word, key)), key + " in\n" + post));
         }
     }
 
@@ -68,9 +58,6 @@ class PlainWordsTest {
     void post_ofABenchWithNotes_tellsThemAll() {
         Scenario scenario = read(DEMOS.resolve("side-by-side-one-reversed.sagwise.json"));
         String post = Stories.post(scenario, PostFormat.TEXT, Locale.ENGLISH, Signs.PRINT);
-        assertTrue(
-                post.replaceAll("\\s+", " ")
-                        .contains("note on cell B: \"Turned round in the sled\""),
-                post);
+        assertTrue(post.replaceAll("\\s+", " ").contains("note on cell B: \"Turned round in the sled\""), post);
     }
 }

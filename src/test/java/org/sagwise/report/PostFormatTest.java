@@ -4,6 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayInputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Locale;
+import javax.xml.parsers.DocumentBuilderFactory;
 import org.commonmark.node.AbstractVisitor;
 import org.commonmark.node.HtmlBlock;
 import org.commonmark.node.HtmlInline;
@@ -22,13 +27,6 @@ import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
 import org.w3c.dom.Document;
 
-import java.io.ByteArrayInputStream;
-import java.nio.charset.StandardCharsets;
-import java.util.List;
-import java.util.Locale;
-
-import javax.xml.parsers.DocumentBuilderFactory;
-
 /** Whatever a file says, a post shows it and does nothing with it. */
 class PostFormatTest {
 
@@ -38,21 +36,12 @@ class PostFormatTest {
                     + " www.c.example \u202e\u001b[31m";
 
     private static String nasty(PostFormat format) {
-        Scenario scenario =
-                Scenario.of(
-                        NASTY,
-                        List.of(
-                                Part.of(
-                                        "A",
-                                        PartKind.CELL,
-                                        "label",
-                                        NASTY,
-                                        "model",
-                                        "inr18650-2500-20A",
-                                        "charge",
-                                        1),
-                                Part.of("coil", PartKind.COIL, "ohm", 0.05, "label", NASTY)),
-                        List.of());
+        Scenario scenario = Scenario.of(
+                NASTY,
+                List.of(
+                        Part.of("A", PartKind.CELL, "label", NASTY, "model", "inr18650-2500-20A", "charge", 1),
+                        Part.of("coil", PartKind.COIL, "ohm", 0.05, "label", NASTY)),
+                List.of());
         return Stories.post(scenario, format, Locale.ENGLISH, Signs.PRINT);
     }
 
@@ -62,17 +51,13 @@ class PostFormatTest {
         assertFalse(html.contains("<script"), html);
         assertFalse(html.contains("<img"), html);
         assertTrue(html.contains("&lt;script&gt;"));
-        String asXml =
-                html.replace("<!DOCTYPE html>", "")
-                        .replace("<meta charset=\"utf-8\">", "")
-                        .replaceAll("(<meta [^>]*[^/])>", "$1/>");
+        String asXml = html.replace("<!DOCTYPE html>", "")
+                .replace("<meta charset=\"utf-8\">", "")
+                .replaceAll("(<meta [^>]*[^/])>", "$1/>");
         DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
         factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
-        Document document =
-                factory.newDocumentBuilder()
-                        .parse(
-                                new ByteArrayInputStream(
-                                        asXml.strip().getBytes(StandardCharsets.UTF_8)));
+        Document document = factory.newDocumentBuilder()
+                .parse(new ByteArrayInputStream(asXml.strip().getBytes(StandardCharsets.UTF_8)));
         assertEquals("html", document.getDocumentElement().getTagName());
         assertEquals("en", document.getDocumentElement().getAttribute("lang"));
         assertEquals(0, document.getElementsByTagName("a").getLength());
@@ -81,28 +66,27 @@ class PostFormatTest {
     @Test
     void markdown_ofNastyNames_hasNoHtmlLinkOrImage() {
         Node root = Parser.builder().build().parse(nasty(PostFormat.MARKDOWN));
-        root.accept(
-                new AbstractVisitor() {
-                    @Override
-                    public void visit(HtmlInline node) {
-                        throw new AssertionError(node.getLiteral());
-                    }
+        root.accept(new AbstractVisitor() {
+            @Override
+            public void visit(HtmlInline node) {
+                throw new AssertionError(node.getLiteral());
+            }
 
-                    @Override
-                    public void visit(HtmlBlock node) {
-                        throw new AssertionError(node.getLiteral());
-                    }
+            @Override
+            public void visit(HtmlBlock node) {
+                throw new AssertionError(node.getLiteral());
+            }
 
-                    @Override
-                    public void visit(Link node) {
-                        throw new AssertionError(node.getDestination());
-                    }
+            @Override
+            public void visit(Link node) {
+                throw new AssertionError(node.getDestination());
+            }
 
-                    @Override
-                    public void visit(Image node) {
-                        throw new AssertionError(node.getDestination());
-                    }
-                });
+            @Override
+            public void visit(Image node) {
+                throw new AssertionError(node.getDestination());
+            }
+        });
         String shown = TextContentRenderer.builder().build().render(root);
         assertTrue(shown.contains("<script>alert(1)</script>"), "shown as it was written");
         assertTrue(shown.contains("**b** `c`"), "shown as it was written");
@@ -126,12 +110,7 @@ class PostFormatTest {
 
     @Test
     void markdown_ofAStory_rendersHeadingsListsAndTables() {
-        String markdown =
-                Stories.post(
-                        Stories.story("thin-jumpers"),
-                        PostFormat.MARKDOWN,
-                        Locale.ENGLISH,
-                        Signs.PRINT);
+        String markdown = Stories.post(Stories.story("thin-jumpers"), PostFormat.MARKDOWN, Locale.ENGLISH, Signs.PRINT);
         String html =
                 HtmlRenderer.builder().build().render(Parser.builder().build().parse(markdown));
         assertTrue(html.startsWith("<h1>Why do the wires in my box smell?</h1>"), html);

@@ -1,5 +1,10 @@
 package org.sagwise.report;
 
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import org.sagwise.caution.Assessment;
 import org.sagwise.caution.fix.Cure;
 import org.sagwise.file.CatalogueLoader;
@@ -12,19 +17,12 @@ import org.sagwise.report.post.Block;
 import org.sagwise.report.post.PostFormat;
 import org.sagwise.scenario.Scenario;
 
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
-
 /** Invented stories of a forum, and the posts that explain them. */
 final class Stories {
 
     static final Catalogue CATALOGUE = CatalogueLoader.builtIn();
 
-    static final List<String> NAMES =
-            List.of("reversed-in-parallel", "new-and-worn-in-series", "thin-jumpers");
+    static final List<String> NAMES = List.of("reversed-in-parallel", "new-and-worn-in-series", "thin-jumpers");
 
     private Stories() {}
 
@@ -43,22 +41,20 @@ final class Stories {
     static String post(Scenario scenario, PostFormat format, Locale locale, Signs signs) {
         Assessment assessment = Assessment.of(scenario, CATALOGUE);
         Optional<Cure> cure = Cure.of(assessment);
-        List<Block> blocks =
-                Explanation.of(
+        List<Block> blocks = Explanation.of(
+                assessment,
+                new Explanation.Materials(
                         assessment,
-                        new Explanation.Materials(
-                                assessment,
-                                ShareText.of(scenario),
-                                cure,
-                                cure.flatMap(it -> ShareText.of(it.after().scenario())),
-                                List.of()),
-                        locale,
-                        signs);
+                        ShareText.of(scenario),
+                        cure,
+                        cure.flatMap(it -> ShareText.of(it.after().scenario())),
+                        List.of()),
+                locale,
+                signs);
         return format.write(blocks, locale, signs);
     }
 
     static String text(String story) {
-        return post(story(story), PostFormat.TEXT, Locale.ENGLISH, Signs.PRINT)
-                .replaceAll("\\s+", " ");
+        return post(story(story), PostFormat.TEXT, Locale.ENGLISH, Signs.PRINT).replaceAll("\\s+", " ");
     }
 }

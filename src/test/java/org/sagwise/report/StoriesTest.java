@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.FieldSource;
@@ -12,9 +14,6 @@ import org.sagwise.file.ScenarioReader;
 import org.sagwise.file.ShareText;
 import org.sagwise.quantity.QuantityFormat.Signs;
 import org.sagwise.report.post.PostFormat;
-
-import java.util.List;
-import java.util.Locale;
 
 /** Three invented stories: what a stranger reads in the post that explains each. */
 class StoriesTest {
@@ -97,9 +96,8 @@ class StoriesTest {
     @FieldSource("NAMES")
     void everyFormat_bothLanguages_carryTheNotice(String name) {
         for (PostFormat format : PostFormat.values()) {
-            String english =
-                    Stories.post(Stories.story(name), format, Locale.ENGLISH, Signs.PRINT)
-                            .replaceAll("\\s+", " ");
+            String english = Stories.post(Stories.story(name), format, Locale.ENGLISH, Signs.PRINT)
+                    .replaceAll("\\s+", " ");
             assertTells(english, "no clearance to build", "Consumer Product Safety Commission");
             String german = Stories.post(Stories.story(name), format, Locale.GERMAN, Signs.PRINT);
             assertFalse(german.contains("{0}") || german.contains("The "), german);

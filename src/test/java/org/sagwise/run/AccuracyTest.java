@@ -16,15 +16,15 @@ class AccuracyTest {
 
     private static Bench pair() {
         return Bench.of(
-                Circuits.parallel(0.3, Circuits.cell("A", 4.2, 25), Circuits.cell("B", 4.15, 40)),
-                Circuits.NOTHING);
+                Circuits.parallel(0.3, Circuits.cell("A", 4.2, 25), Circuits.cell("B", 4.15, 40)), Circuits.NOTHING);
     }
 
     private static void assertSameCourse(Bench bench) {
         RunResult usual = Runner.run(bench, RunPlan.USUAL);
         RunResult fine = Runner.run(bench, RunPlan.USUAL, FINE, RunProgress.NONE);
 
-        assertEquals(fine.last().firedS(), usual.last().firedS(), 1e-3 * fine.last().firedS());
+        assertEquals(
+                fine.last().firedS(), usual.last().firedS(), 1e-3 * fine.last().firedS());
         for (int part = 1; part < 10; part++) {
             double timeS = fine.trace().endS() * part / 10.0 - part;
             RunState expected = fine.trace().stateAt(timeS);

@@ -3,6 +3,8 @@ package org.sagwise.run;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.sagwise.fixture.Circuits;
 import org.sagwise.reading.Bench;
@@ -12,9 +14,6 @@ import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /** A regulated board in time: constant watts, rising amps, where it gives up and starts again. */
 class BoardRunTest {
@@ -48,9 +47,7 @@ class BoardRunTest {
 
         assertEquals(15, early.coils().get(0).powerW(), 1e-6);
         assertEquals(15, late.coils().get(0).powerW(), 1e-6);
-        assertTrue(
-                late.cells().get(0).currentA() > 1.08 * early.cells().get(0).currentA(),
-                "amps rise as volts sag");
+        assertTrue(late.cells().get(0).currentA() > 1.08 * early.cells().get(0).currentA(), "amps rise as volts sag");
     }
 
     @Test
@@ -69,25 +66,23 @@ class BoardRunTest {
     @Test
     void advance_sameWattsSideBySideAndInARow_asksTheSameOfEachCell() {
         List<Part> cells = List.of(Circuits.cell("A", 4.2, 25), Circuits.cell("B", 4.2, 25));
-        Bench sideBySide =
-                board(
-                        30,
-                        2.5,
-                        cells,
-                        List.of(
-                                Circuits.ideal("A.+", "B.+"),
-                                Circuits.ideal("A.-", "B.-"),
-                                Circuits.ideal("A.+", "fire.1"),
-                                Circuits.ideal("A.-", "board.in-")));
-        Bench inARow =
-                board(
-                        30,
-                        2.5,
-                        cells,
-                        List.of(
-                                Circuits.ideal("A.+", "B.-"),
-                                Circuits.ideal("B.+", "fire.1"),
-                                Circuits.ideal("A.-", "board.in-")));
+        Bench sideBySide = board(
+                30,
+                2.5,
+                cells,
+                List.of(
+                        Circuits.ideal("A.+", "B.+"),
+                        Circuits.ideal("A.-", "B.-"),
+                        Circuits.ideal("A.+", "fire.1"),
+                        Circuits.ideal("A.-", "board.in-")));
+        Bench inARow = board(
+                30,
+                2.5,
+                cells,
+                List.of(
+                        Circuits.ideal("A.+", "B.-"),
+                        Circuits.ideal("B.+", "fire.1"),
+                        Circuits.ideal("A.-", "board.in-")));
 
         for (double seconds : new double[] {0, 3, 300}) {
             assertEquals(after(inARow, seconds), after(sideBySide, seconds), 1e-6);

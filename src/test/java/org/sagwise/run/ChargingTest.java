@@ -3,6 +3,7 @@ package org.sagwise.run;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.sagwise.fixture.Circuits;
 import org.sagwise.reading.Bench;
@@ -11,8 +12,6 @@ import org.sagwise.scenario.Keys;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
-
-import java.util.List;
 
 /** Charging: constant current, then constant voltage; slow and fast; and a charger that is bad. */
 class ChargingTest {
@@ -34,23 +33,12 @@ class ChargingTest {
     }
 
     private static Bench on(Part cell, double ampere, double limitV, double taperA) {
-        Part charger =
-                Part.of(
-                        "charger",
-                        PartKind.CHARGER,
-                        "current_A",
-                        ampere,
-                        "limit_V",
-                        limitV,
-                        "taper_A",
-                        taperA);
+        Part charger = Part.of("charger", PartKind.CHARGER, "current_A", ampere, "limit_V", limitV, "taper_A", taperA);
         return Bench.of(
                 Scenario.of(
                         "Charging",
                         List.of(cell, charger),
-                        List.of(
-                                Circuits.touch("charger.+", "A.+", 10),
-                                Circuits.ideal("charger.-", "A.-"))),
+                        List.of(Circuits.touch("charger.+", "A.+", 10), Circuits.ideal("charger.-", "A.-"))),
                 Circuits.NOTHING);
     }
 

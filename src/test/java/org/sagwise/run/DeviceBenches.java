@@ -1,5 +1,8 @@
 package org.sagwise.run;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.fixture.Circuits;
 import org.sagwise.reading.Bench;
@@ -9,10 +12,6 @@ import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Random;
 
 /** Random benches with everything that time has a say in: guards, boards, chargers, wound coils. */
 final class DeviceBenches {
@@ -51,47 +50,45 @@ final class DeviceBenches {
     private static Part part(String id, Random random) {
         return switch (random.nextInt(9)) {
             case 0, 1, 2 -> cell(id, random);
-            case 3 ->
-                    cell(id, random)
-                            .with("guard", Keys.of("trip_A", 8, "trip_s", 0.02, "mohm", 20));
+            case 3 -> cell(id, random).with("guard", Keys.of("trip_A", 8, "trip_s", 0.02, "mohm", 20));
             case 4 ->
-                    Part.of(
-                            id,
-                            PartKind.BOARD,
-                            "power_W",
-                            5 + 60 * random.nextDouble(),
-                            "cutoff_V",
-                            2.5 + random.nextDouble(),
-                            "max_input_A",
-                            5 + 30 * random.nextDouble());
+                Part.of(
+                        id,
+                        PartKind.BOARD,
+                        "power_W",
+                        5 + 60 * random.nextDouble(),
+                        "cutoff_V",
+                        2.5 + random.nextDouble(),
+                        "max_input_A",
+                        5 + 30 * random.nextDouble());
             case 5 ->
-                    Part.of(
-                            id,
-                            PartKind.CHARGER,
-                            "current_A",
-                            0.5 + 4 * random.nextDouble(),
-                            "limit_V",
-                            random.nextInt(4) == 0 ? 6 : 4.2,
-                            "taper_A",
-                            random.nextInt(4) == 0 ? 0 : 0.1);
+                Part.of(
+                        id,
+                        PartKind.CHARGER,
+                        "current_A",
+                        0.5 + 4 * random.nextDouble(),
+                        "limit_V",
+                        random.nextInt(4) == 0 ? 6 : 4.2,
+                        "taper_A",
+                        random.nextInt(4) == 0 ? 0 : 0.1);
             case 6 -> Part.of(id, PartKind.SWITCH, "closed_mohm", 20 * random.nextDouble());
             case 7 -> Part.of(id, PartKind.FUSE, "rating_A", 10, "mohm", 4);
             default ->
-                    Part.of(
-                            id,
-                            PartKind.COIL,
-                            "wire",
-                            Keys.of(
-                                    "alloy",
-                                    random.nextBoolean() ? "nickel-200" : "steel-316l",
-                                    "awg",
-                                    24 + random.nextInt(8),
-                                    "wraps",
-                                    4 + random.nextInt(8),
-                                    "inner_mm",
-                                    3,
-                                    "legs_mm",
-                                    20));
+                Part.of(
+                        id,
+                        PartKind.COIL,
+                        "wire",
+                        Keys.of(
+                                "alloy",
+                                random.nextBoolean() ? "nickel-200" : "steel-316l",
+                                "awg",
+                                24 + random.nextInt(8),
+                                "wraps",
+                                4 + random.nextInt(8),
+                                "inner_mm",
+                                3,
+                                "legs_mm",
+                                20));
         };
     }
 

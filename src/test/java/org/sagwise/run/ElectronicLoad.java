@@ -1,12 +1,11 @@
 package org.sagwise.run;
 
+import java.util.List;
 import org.sagwise.fixture.Circuits;
 import org.sagwise.reading.Bench;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
-
-import java.util.List;
 
 /** A cell on a load that draws a constant current: a charger the wrong way round. */
 final class ElectronicLoad {
@@ -14,23 +13,11 @@ final class ElectronicLoad {
     private ElectronicLoad() {}
 
     static Bench on(Part cell, double ampere, double ambientC) {
-        Part load =
-                Part.of(
-                        "load",
-                        PartKind.CHARGER,
-                        "current_A",
-                        ampere,
-                        "limit_V",
-                        100,
-                        "taper_A",
-                        0);
-        Scenario scenario =
-                Scenario.of(
-                        "Constant current",
-                        List.of(cell, load),
-                        List.of(
-                                Circuits.ideal("load.+", cell.id() + ".-"),
-                                Circuits.ideal("load.-", cell.id() + ".+")));
+        Part load = Part.of("load", PartKind.CHARGER, "current_A", ampere, "limit_V", 100, "taper_A", 0);
+        Scenario scenario = Scenario.of(
+                "Constant current",
+                List.of(cell, load),
+                List.of(Circuits.ideal("load.+", cell.id() + ".-"), Circuits.ideal("load.-", cell.id() + ".+")));
         return Bench.of(scenario.withAmbientC(ambientC), Circuits.NOTHING);
     }
 }

@@ -3,6 +3,7 @@ package org.sagwise.run;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.sagwise.fixture.Circuits;
 import org.sagwise.reading.Bench;
@@ -11,8 +12,6 @@ import org.sagwise.run.RunEvent.Kind;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
-
-import java.util.List;
 
 /** How mistakes go on with time: stages, in order, with bands that hold what a run shows. */
 class HazardTest {
@@ -26,8 +25,9 @@ class HazardTest {
     }
 
     private static void assertStagesRise(Outlook outlook, String part) {
-        List<Outlook.Stage> stages =
-                outlook.stages().stream().filter(stage -> stage.part().equals(part)).toList();
+        List<Outlook.Stage> stages = outlook.stages().stream()
+                .filter(stage -> stage.part().equals(part))
+                .toList();
         assertEquals(
                 List.of(Kind.TOO_WARM, Kind.LAYER_BREAKDOWN, Kind.VENTED),
                 stages.stream().map(Outlook.Stage::kind).toList());
@@ -44,9 +44,7 @@ class HazardTest {
     void outlook_reversedSideBySide_heatsWithNobodyPressing() {
         Scenario sound = Circuits.parallel(1, full("A"), full("B"));
 
-        assertStagesRise(
-                Outlook.of(bench(Circuits.turned(sound, "B")), RunSettings.USUAL, Press.RELEASED),
-                "A");
+        assertStagesRise(Outlook.of(bench(Circuits.turned(sound, "B")), RunSettings.USUAL, Press.RELEASED), "A");
     }
 
     @Test
@@ -54,7 +52,8 @@ class HazardTest {
         Bench bench = bench(Circuits.single(full("A"), 0.002));
 
         assertStagesRise(Outlook.of(bench, RunSettings.USUAL, Press.HELD), "A");
-        assertEquals(List.of(), Outlook.of(bench, RunSettings.USUAL, Press.RELEASED).stages());
+        assertEquals(
+                List.of(), Outlook.of(bench, RunSettings.USUAL, Press.RELEASED).stages());
     }
 
     /** Heat that stays inside: i²R over the heat capacity, nothing lost in so short a time. */
@@ -73,7 +72,8 @@ class HazardTest {
     void outlook_soundPair_isEmpty() {
         Bench bench = bench(Circuits.parallel(1, full("A"), full("B")));
 
-        assertEquals(List.of(), Outlook.of(bench, RunSettings.USUAL, Press.RELEASED).stages());
+        assertEquals(
+                List.of(), Outlook.of(bench, RunSettings.USUAL, Press.RELEASED).stages());
         assertEquals(List.of(), Outlook.of(bench, RunSettings.USUAL, Press.HELD).stages());
     }
 
@@ -90,16 +90,13 @@ class HazardTest {
 
     @Test
     void run_thinWireShorted_losesItsInsulationAndMelts() {
-        Scenario ring =
-                Scenario.of(
-                        "Thin", List.of(full("A")), List.of(Circuits.jumper("A.+", "A.-", 30, 60)));
+        Scenario ring = Scenario.of("Thin", List.of(full("A")), List.of(Circuits.jumper("A.+", "A.-", 30, 60)));
 
         RunResult result = Runner.run(bench(ring), RunPlan.held(), NO_CUTOFF, RunProgress.NONE);
 
         assertEquals(RunEnd.WIRE_MELTED, result.end());
-        assertTrue(
-                result.events(Kind.WIRE_HOT).get(0).atS()
-                        < result.events(Kind.WIRE_MELTED).get(0).atS());
+        assertTrue(result.events(Kind.WIRE_HOT).get(0).atS()
+                < result.events(Kind.WIRE_MELTED).get(0).atS());
         assertEquals(0, result.last().cells().get(0).currentA());
     }
 
@@ -111,7 +108,8 @@ class HazardTest {
         Scenario ring = Circuits.single(full("A"), 0.2);
         Bench bench = bench(ring.withParts(List.of(full("A"), Circuits.button(0), coil)));
 
-        RunEvent told = Runner.run(bench, RunPlan.USUAL).events(Kind.COIL_OVER_LIMIT).get(0);
+        RunEvent told =
+                Runner.run(bench, RunPlan.USUAL).events(Kind.COIL_OVER_LIMIT).get(0);
 
         double ampere = 4.2 / 0.225;
         assertEquals(ampere * ampere * 0.2, told.measured(), 1e-6);

@@ -1,5 +1,6 @@
 package org.sagwise.run;
 
+import java.util.List;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.fixture.Circuits;
 import org.sagwise.reading.Bench;
@@ -7,8 +8,6 @@ import org.sagwise.scenario.Keys;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
-
-import java.util.List;
 
 /** Benches with a coil that warms. */
 final class HotCoils {
@@ -20,23 +19,20 @@ final class HotCoils {
     /** A nickel coil on a supply without inner resistance, the button ideal. */
     static Bench nickelOnSupply() {
         Part supply = Part.of("S", PartKind.SUPPLY, "volts", SUPPLY_V, "internal_ohm", 0);
-        Scenario scenario =
-                Scenario.of(
-                        "Nickel",
-                        List.of(supply, Circuits.button(0), nickel()),
-                        List.of(
-                                Circuits.ideal("S.+", "fire.1"),
-                                Circuits.ideal("fire.2", "coil.1"),
-                                Circuits.ideal("coil.2", "S.-")));
+        Scenario scenario = Scenario.of(
+                "Nickel",
+                List.of(supply, Circuits.button(0), nickel()),
+                List.of(
+                        Circuits.ideal("S.+", "fire.1"),
+                        Circuits.ideal("fire.2", "coil.1"),
+                        Circuits.ideal("coil.2", "S.-")));
         return Bench.of(scenario, CatalogueLoader.builtIn());
     }
 
     /** A nickel coil on a cell. */
     static Bench nickelOnCell(Part cell) {
         Scenario ring = Circuits.single(cell, 1);
-        return Bench.of(
-                ring.withParts(List.of(cell, Circuits.button(3), nickel())),
-                CatalogueLoader.builtIn());
+        return Bench.of(ring.withParts(List.of(cell, Circuits.button(3), nickel())), CatalogueLoader.builtIn());
     }
 
     private static Part nickel() {
@@ -44,16 +40,6 @@ final class HotCoils {
                 "coil",
                 PartKind.COIL,
                 "wire",
-                Keys.of(
-                        "alloy",
-                        "nickel-200",
-                        "awg",
-                        26,
-                        "wraps",
-                        10,
-                        "inner_mm",
-                        3,
-                        "legs_mm",
-                        20));
+                Keys.of("alloy", "nickel-200", "awg", 26, "wraps", 10, "inner_mm", 3, "legs_mm", 20));
     }
 }

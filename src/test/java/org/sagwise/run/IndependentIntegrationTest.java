@@ -22,11 +22,9 @@ import org.sagwise.scenario.Part;
  */
 class IndependentIntegrationTest {
 
-    private static double[] integrate(
-            FirstOrderDifferentialEquations equations, double[] start, double seconds) {
+    private static double[] integrate(FirstOrderDifferentialEquations equations, double[] start, double seconds) {
         double[] end = start.clone();
-        new DormandPrince853Integrator(1e-9, 1, 1e-10, 1e-10)
-                .integrate(equations, 0, start, seconds, end);
+        new DormandPrince853Integrator(1e-9, 1, 1e-10, 1e-10).integrate(equations, 0, start, seconds, end);
         return end;
     }
 
@@ -39,8 +37,10 @@ class IndependentIntegrationTest {
         Stepper stepper = new Stepper(bench, RunSettings.USUAL);
         double seconds = 40 * Math.min(1, 3 * coilOhm);
 
-        CellMoment ours =
-                stepper.advance(stepper.start(), Press.HELD, seconds).state().cells().get(0);
+        CellMoment ours = stepper.advance(stepper.start(), Press.HELD, seconds)
+                .state()
+                .cells()
+                .get(0);
         CellEquations equations = new CellEquations(bench.cells().get("A"), coilOhm);
         double[] end = integrate(equations, equations.start(), seconds);
 
@@ -50,8 +50,7 @@ class IndependentIntegrationTest {
     }
 
     /** d/dt of charge, slow sag and temperature of a cell on a resistance. */
-    private record CellEquations(ResolvedCell cell, double coilOhm)
-            implements FirstOrderDifferentialEquations {
+    private record CellEquations(ResolvedCell cell, double coilOhm) implements FirstOrderDifferentialEquations {
 
         double[] start() {
             return new double[] {cell.start().charge(), 0, cell.start().temperatureC()};
@@ -91,31 +90,26 @@ class IndependentIntegrationTest {
         var thermal = coil.winding().orElseThrow().thermal();
 
         for (double seconds : new double[] {0.3, 1, 5}) {
-            double ours =
-                    stepper.advance(stepper.start(), Press.HELD, seconds)
-                            .state()
-                            .coils()
-                            .get(0)
-                            .temperatureC();
-            double[] end =
-                    integrate(
-                            new FirstOrderDifferentialEquations() {
-                                @Override
-                                public int getDimension() {
-                                    return 1;
-                                }
+            double ours = stepper.advance(stepper.start(), Press.HELD, seconds)
+                    .state()
+                    .coils()
+                    .get(0)
+                    .temperatureC();
+            double[] end = integrate(
+                    new FirstOrderDifferentialEquations() {
+                        @Override
+                        public int getDimension() {
+                            return 1;
+                        }
 
-                                @Override
-                                public void computeDerivatives(double t, double[] y, double[] dy) {
-                                    double watt =
-                                            HotCoils.SUPPLY_V
-                                                    * HotCoils.SUPPLY_V
-                                                    / coil.ohmAt(y[0]);
-                                    dy[0] = thermal.rateKPerS(watt, y[0], 25);
-                                }
-                            },
-                            new double[] {25},
-                            seconds);
+                        @Override
+                        public void computeDerivatives(double t, double[] y, double[] dy) {
+                            double watt = HotCoils.SUPPLY_V * HotCoils.SUPPLY_V / coil.ohmAt(y[0]);
+                            dy[0] = thermal.rateKPerS(watt, y[0], 25);
+                        }
+                    },
+                    new double[] {25},
+                    seconds);
             assertEquals(end[0], ours, 3);
         }
     }
@@ -141,10 +135,7 @@ class IndependentIntegrationTest {
             }
             theirs = integrate(ChenRinconMora.equations(ampere), theirs, phase[1]);
             assertEquals(theirs[0], ours[0], 1e-9);
-            assertEquals(
-                    ChenRinconMora.terminalV(theirs, ampere),
-                    ChenRinconMora.terminalV(ours, ampere),
-                    2e-5);
+            assertEquals(ChenRinconMora.terminalV(theirs, ampere), ChenRinconMora.terminalV(ours, ampere), 2e-5);
         }
     }
 
@@ -165,11 +156,7 @@ class IndependentIntegrationTest {
         private ChenRinconMora() {}
 
         static double restV(double s) {
-            return -1.031 * Math.exp(-35 * s)
-                    + 3.685
-                    + 0.2156 * s
-                    - 0.1178 * s * s
-                    + 0.3201 * s * s * s;
+            return -1.031 * Math.exp(-35 * s) + 3.685 + 0.2156 * s - 0.1178 * s * s + 0.3201 * s * s * s;
         }
 
         static double seriesOhm(double s) {

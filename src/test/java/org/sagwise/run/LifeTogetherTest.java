@@ -3,12 +3,11 @@ package org.sagwise.run;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.sagwise.fixture.Circuits;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Scenario;
-
-import java.util.List;
 
 /** Why cells that work together are kept together. */
 class LifeTogetherTest {
@@ -51,8 +50,11 @@ class LifeTogetherTest {
 
     @Test
     void course_newAndWornInARow_lastsNoLongerThanTwoWorn() {
-        double mixed = course(Circuits.series(2, full("A", 1), full("B", 0.85))).get(0).firedS();
-        double worn = course(Circuits.series(2, full("A", 0.85), full("B", 0.85))).get(0).firedS();
+        double mixed =
+                course(Circuits.series(2, full("A", 1), full("B", 0.85))).get(0).firedS();
+        double worn = course(Circuits.series(2, full("A", 0.85), full("B", 0.85)))
+                .get(0)
+                .firedS();
 
         assertEquals(worn, mixed, 0.03 * worn);
     }

@@ -46,11 +46,7 @@ class PublishedCellTest {
     @CsvSource({"3.87, 2.941", "7.74, 2.912", "11.60, 2.892", "15.47, 2.870", "19.34, 2.843"})
     void run_constantCurrent_givesThePublishedCapacity(double ampere, double ampereHours) {
         RunResult result =
-                Runner.run(
-                        ElectronicLoad.on(cell(4.2), ampere, 25),
-                        RunPlan.held(),
-                        CHAMBER,
-                        RunProgress.NONE);
+                Runner.run(ElectronicLoad.on(cell(4.2), ampere, 25), RunPlan.held(), CHAMBER, RunProgress.NONE);
 
         assertEquals(RunEnd.CUTOFF, result.end());
         double given = ampere * result.last().timeS() / 3600;

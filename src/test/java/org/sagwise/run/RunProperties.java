@@ -4,15 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
-
 import org.sagwise.fixture.Circuits;
 import org.sagwise.fixture.RandomCircuits;
 import org.sagwise.reading.Bench;
 import org.sagwise.run.RunEvent.Kind;
-
-import java.util.List;
 
 /** What must hold for any bench, however foolish. */
 class RunProperties {
@@ -31,8 +29,7 @@ class RunProperties {
 
         if (!result.last().has(Kind.UNSOLVABLE)) {
             assertTrue(
-                    Math.abs(book.missingJ()) <= 1e-6 * book.givenJ() + 1e-9,
-                    () -> book + " lacks " + book.missingJ());
+                    Math.abs(book.missingJ()) <= 1e-6 * book.givenJ() + 1e-9, () -> book + " lacks " + book.missingJ());
         }
     }
 
@@ -90,8 +87,7 @@ class RunProperties {
             CellMoment last = result.last().cells().get(k);
             double capacityAs = bench.cells().get(last.id()).capacityAh() * 3600;
             double start = bench.cells().get(last.id()).start().charge();
-            assertEquals(
-                    start - last.charge(), amperes / capacityAs, 5e-3 * size / capacityAs + 1e-6);
+            assertEquals(start - last.charge(), amperes / capacityAs, 5e-3 * size / capacityAs + 1e-6);
         }
     }
 
@@ -101,8 +97,7 @@ class RunProperties {
         EnergyBook book = result.last().energy();
 
         assertTrue(
-                result.last().has(Kind.UNSOLVABLE)
-                        || Math.abs(book.missingJ()) <= 1e-6 * book.givenJ() + 1e-9,
+                result.last().has(Kind.UNSOLVABLE) || Math.abs(book.missingJ()) <= 1e-6 * book.givenJ() + 1e-9,
                 () -> book + " lacks " + book.missingJ());
         for (RunState state : result.trace().states()) {
             for (double number : state.x) {

@@ -3,6 +3,8 @@ package org.sagwise.run;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.sagwise.fixture.Circuits;
 import org.sagwise.fixture.Packs;
@@ -14,9 +16,6 @@ import org.sagwise.scenario.Keys;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /** The stories that a run has to tell. */
 class RunnerTest {
@@ -31,51 +30,41 @@ class RunnerTest {
 
     @Test
     void run_sameCellsSideBySideAndInARow_lastEquallyLong() {
-        RunResult sideBySide =
-                Runner.run(bench(Circuits.parallel(1, full("A", 0), full("B", 0))), RunPlan.USUAL);
-        RunResult inARow =
-                Runner.run(bench(Circuits.series(4, full("A", 0), full("B", 0))), RunPlan.USUAL);
+        RunResult sideBySide = Runner.run(bench(Circuits.parallel(1, full("A", 0), full("B", 0))), RunPlan.USUAL);
+        RunResult inARow = Runner.run(bench(Circuits.series(4, full("A", 0), full("B", 0))), RunPlan.USUAL);
 
         assertEquals(RunEnd.CUTOFF, sideBySide.end());
         assertEquals(RunEnd.CUTOFF, inARow.end());
         assertEquals(inARow.last().firedS(), sideBySide.last().firedS(), 0.002);
         assertEquals(inARow.last().presses(), sideBySide.last().presses());
         assertEquals(
-                inARow.last().energy().deliveredWh(),
-                sideBySide.last().energy().deliveredWh(),
-                1e-5);
+                inARow.last().energy().deliveredWh(), sideBySide.last().energy().deliveredWh(), 1e-5);
     }
 
     /** The shared lead carries twice the current side by side: its loss counts four times. */
     @Test
     void run_samePathResistance_costsMoreSideBySide() {
         RunResult sideBySide =
-                Runner.run(
-                        bench(withLead(Circuits.parallel(1, full("A", 25), full("B", 25)), 20)),
-                        RunPlan.USUAL);
+                Runner.run(bench(withLead(Circuits.parallel(1, full("A", 25), full("B", 25)), 20)), RunPlan.USUAL);
         RunResult inARow =
-                Runner.run(
-                        bench(withLead(Circuits.series(4, full("A", 25), full("B", 25)), 20)),
-                        RunPlan.USUAL);
+                Runner.run(bench(withLead(Circuits.series(4, full("A", 25), full("B", 25)), 20)), RunPlan.USUAL);
 
-        double shareSideBySide =
-                sideBySide.last().energy().pathHeatJ() / sideBySide.last().energy().deliveredJ();
+        double shareSideBySide = sideBySide.last().energy().pathHeatJ()
+                / sideBySide.last().energy().deliveredJ();
         double shareInARow =
                 inARow.last().energy().pathHeatJ() / inARow.last().energy().deliveredJ();
         assertEquals(4, shareSideBySide / shareInARow, 0.01);
     }
 
     private static Scenario withLead(Scenario scenario, double mohm) {
-        return scenario.withParts(
-                scenario.parts().stream()
-                        .map(part -> part.id().equals("fire") ? Circuits.button(mohm) : part)
-                        .toList());
+        return scenario.withParts(scenario.parts().stream()
+                .map(part -> part.id().equals("fire") ? Circuits.button(mohm) : part)
+                .toList());
     }
 
     @Test
     void run_wornAndNewInARow_wornOneStopsTheRun() {
-        Bench bench =
-                bench(Circuits.series(2, full("new", 25), full("worn", 25).with("health", 0.7)));
+        Bench bench = bench(Circuits.series(2, full("new", 25), full("worn", 25).with("health", 0.7)));
 
         RunResult result = Runner.run(bench, RunPlan.USUAL);
 
@@ -87,19 +76,15 @@ class RunnerTest {
 
     @Test
     void run_wornInARowPressedOn_isReversedAndCopperDissolves() {
-        Bench bench =
-                bench(Circuits.series(2, full("new", 25), full("worn", 25).with("health", 0.7)));
+        Bench bench = bench(Circuits.series(2, full("new", 25), full("worn", 25).with("health", 0.7)));
 
         RunResult result = Runner.run(bench, RunPlan.USUAL.until(20 * 3600));
 
-        List<Kind> worn =
-                result.events().stream()
-                        .filter(event -> event.part().equals("worn"))
-                        .map(RunEvent::kind)
-                        .toList();
-        assertEquals(
-                List.of(Kind.CUTOFF, Kind.BELOW_LOWEST, Kind.REVERSED, Kind.COPPER_DISSOLVES),
-                worn);
+        List<Kind> worn = result.events().stream()
+                .filter(event -> event.part().equals("worn"))
+                .map(RunEvent::kind)
+                .toList();
+        assertEquals(List.of(Kind.CUTOFF, Kind.BELOW_LOWEST, Kind.REVERSED, Kind.COPPER_DISSOLVES), worn);
     }
 
     @Test
@@ -147,34 +132,18 @@ class RunnerTest {
     @Test
     void run_fuseInTheWay_blowsWhenItsHeatIsFull() {
         Scenario ring = Circuits.single(full("A", 20), 0.1);
-        Scenario fused =
-                ring.withParts(
-                                List.of(
-                                        full("A", 20),
-                                        Circuits.button(0),
-                                        Circuits.coil(0.1),
-                                        Part.of(
-                                                "fuse",
-                                                PartKind.FUSE,
-                                                "rating_A",
-                                                10,
-                                                "mohm",
-                                                5,
-                                                "i2t_A2s",
-                                                130)))
-                        .withLinks(
-                                List.of(
-                                        Circuits.ideal("A.+", "fuse.1"),
-                                        Circuits.ideal("fuse.2", "fire.1"),
-                                        Circuits.ideal("fire.2", "coil.1"),
-                                        Circuits.ideal("coil.2", "A.-")));
+        Scenario fused = ring.withParts(List.of(
+                        full("A", 20),
+                        Circuits.button(0),
+                        Circuits.coil(0.1),
+                        Part.of("fuse", PartKind.FUSE, "rating_A", 10, "mohm", 5, "i2t_A2s", 130)))
+                .withLinks(List.of(
+                        Circuits.ideal("A.+", "fuse.1"),
+                        Circuits.ideal("fuse.2", "fire.1"),
+                        Circuits.ideal("fire.2", "coil.1"),
+                        Circuits.ideal("coil.2", "A.-")));
 
-        RunResult result =
-                Runner.run(
-                        bench(fused),
-                        RunPlan.held(),
-                        RunSettings.USUAL.withCutoffV(1),
-                        RunProgress.NONE);
+        RunResult result = Runner.run(bench(fused), RunPlan.held(), RunSettings.USUAL.withCutoffV(1), RunProgress.NONE);
 
         assertEquals(RunEnd.FUSE, result.end());
         // 4.2 V on 125 mΩ is 33.6 A; the slow sag lets it fall a little in the 0.13 s it takes.
@@ -231,8 +200,7 @@ class RunnerTest {
     void run_calledOff_endsThere() {
         Bench bench = bench(Circuits.single(full("A", 20), 1));
 
-        RunResult result =
-                Runner.run(bench, RunPlan.USUAL, RunSettings.USUAL, state -> state.presses() < 5);
+        RunResult result = Runner.run(bench, RunPlan.USUAL, RunSettings.USUAL, state -> state.presses() < 5);
 
         assertEquals(RunEnd.CANCELLED, result.end());
         assertEquals(5, result.last().presses());
@@ -248,8 +216,10 @@ class RunnerTest {
         assertEquals(3001.7, middle.timeS(), 1e-9);
         assertEquals(101, middle.presses());
         assertEquals(Press.HELD, middle.press());
-        double measured =
-                bench.at(middle.states(), middle.press()).cell("A").orElseThrow().terminalV();
+        double measured = bench.at(middle.states(), middle.press())
+                .cell("A")
+                .orElseThrow()
+                .terminalV();
         assertEquals(middle.cells().get(0).terminalV(), measured, 1e-12);
     }
 
@@ -266,14 +236,13 @@ class RunnerTest {
     @Test
     void run_benchSupplyOnACoil_isSteady() {
         Part supply = Part.of("S", PartKind.SUPPLY, "volts", 4, "internal_ohm", 0.01);
-        Scenario ring =
-                Scenario.of(
-                        "Supply",
-                        List.of(supply, Circuits.button(3), Circuits.coil(1)),
-                        List.of(
-                                Circuits.ideal("S.+", "fire.1"),
-                                Circuits.ideal("fire.2", "coil.1"),
-                                Circuits.ideal("coil.2", "S.-")));
+        Scenario ring = Scenario.of(
+                "Supply",
+                List.of(supply, Circuits.button(3), Circuits.coil(1)),
+                List.of(
+                        Circuits.ideal("S.+", "fire.1"),
+                        Circuits.ideal("fire.2", "coil.1"),
+                        Circuits.ideal("coil.2", "S.-")));
 
         RunResult result = Runner.run(bench(ring), RunPlan.USUAL);
 

@@ -3,27 +3,25 @@ package org.sagwise.scenario;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
+import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
-import java.util.List;
-import java.util.Locale;
-
 /** People read words, never the keys of a file. */
 class NamesTest {
 
-    private static final Scenario BENCH =
-            Scenario.of(
-                    "",
-                    List.of(
-                            Part.of("A", PartKind.CELL),
-                            Part.of("coil", PartKind.COIL),
-                            Part.of("fire", PartKind.SWITCH),
-                            Part.of("old", PartKind.CELL, "label", "Lamp"),
-                            Part.of("wound", PartKind.COIL, "label", "Wicklung")),
-                    List.of());
+    private static final Scenario BENCH = Scenario.of(
+            "",
+            List.of(
+                    Part.of("A", PartKind.CELL),
+                    Part.of("coil", PartKind.COIL),
+                    Part.of("fire", PartKind.SWITCH),
+                    Part.of("old", PartKind.CELL, "label", "Lamp"),
+                    Part.of("wound", PartKind.COIL, "label", "Wicklung")),
+            List.of());
 
     @ParameterizedTest
     @CsvSource(

@@ -44,11 +44,10 @@ final class FrameLog {
         long work = threads.getCurrentThreadCpuTime();
         long rendering = threads.getThreadCpuTime(renderer);
         if (lastNs != 0) {
-            frames.add(
-                    new Frame(
-                            (nowNs - lastNs) / NS_A_MS,
-                            (work - lastWorkNs) / NS_A_MS,
-                            (rendering - lastRenderingNs) / NS_A_MS));
+            frames.add(new Frame(
+                    (nowNs - lastNs) / NS_A_MS,
+                    (work - lastWorkNs) / NS_A_MS,
+                    (rendering - lastRenderingNs) / NS_A_MS));
         }
         lastNs = nowNs;
         lastWorkNs = work;

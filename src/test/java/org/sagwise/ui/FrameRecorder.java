@@ -1,5 +1,9 @@
 package org.sagwise.ui;
 
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+import java.util.function.IntConsumer;
 import javafx.animation.AnimationTimer;
 import javafx.application.Application;
 import javafx.application.Platform;
@@ -13,11 +17,6 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
 import javafx.scene.robot.Robot;
 import javafx.stage.Stage;
-
-import java.util.ArrayDeque;
-import java.util.Deque;
-import java.util.List;
-import java.util.function.IntConsumer;
 
 /**
  * Works the real window as a person does and records what its frames cost. Started by
@@ -164,8 +163,7 @@ public final class FrameRecorder extends Application {
     private void drag(int n) {
         Bounds there = part(0).localToScreen(part(0).getBoundsInLocal());
         robot[0].mouseMove(
-                there.getCenterX() + 40 * Math.sin(n / 20.0),
-                there.getCenterY() + 40 * (1 - Math.cos(n / 20.0)));
+                there.getCenterX() + 40 * Math.sin(n / 20.0), there.getCenterY() + 40 * (1 - Math.cos(n / 20.0)));
     }
 
     private void putBack() {
@@ -210,10 +208,9 @@ public final class FrameRecorder extends Application {
 
     private Node part(int number) {
         if (cells.isEmpty()) {
-            cells =
-                    node("bench").lookupAll(".touch").stream()
-                            .filter(each -> each.getId().startsWith("part-c"))
-                            .toList();
+            cells = node("bench").lookupAll(".touch").stream()
+                    .filter(each -> each.getId().startsWith("part-c"))
+                    .toList();
         }
         return cells.get(number % cells.size());
     }

@@ -1,24 +1,21 @@
 package org.sagwise.ui;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
 import javafx.application.Application;
-
 import org.sagwise.file.ScenarioFiles;
 import org.sagwise.fixture.Packs;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.prefs.ConfigFolder;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.Locale;
-
 /** Starts {@link FrameRecorder}; the JVM refuses to start an Application from the class path. */
 public final class FrameRecorderLauncher {
 
-    private static final String SETTINGS =
-            "{\"notice_read\": 1000, \"looks\": \"light\", \"motion\": \"full\","
-                    + " \"language\": \"en\","
-                    + " \"window\": {\"x\": 0, \"y\": 0, \"width\": %d, \"height\": %d}}";
+    private static final String SETTINGS = "{\"notice_read\": 1000, \"looks\": \"light\", \"motion\": \"full\","
+            + " \"language\": \"en\","
+            + " \"window\": {\"x\": 0, \"y\": 0, \"width\": %d, \"height\": %d}}";
 
     private FrameRecorderLauncher() {}
 
@@ -34,9 +31,7 @@ public final class FrameRecorderLauncher {
         Path file = folder.resolve("pack.sagwise.json");
         Scenario scenario = Packs.of(pack[0], pack[1]).released();
         ScenarioFiles.save(file, scenario);
-        Files.writeString(
-                folder.resolve("settings.json"),
-                String.format(Locale.ROOT, SETTINGS, size[0], size[1]));
+        Files.writeString(folder.resolve("settings.json"), String.format(Locale.ROOT, SETTINGS, size[0], size[1]));
         System.setProperty(ConfigFolder.OVERRIDE, folder.toString());
         System.out.println(scenario.parts().size() + " parts, window " + args[1]);
         args[0] = file.toString();

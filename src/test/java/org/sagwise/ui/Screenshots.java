@@ -1,5 +1,18 @@
 package org.sagwise.ui;
 
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayDeque;
+import java.util.Arrays;
+import java.util.Deque;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
 import javafx.animation.PauseTransition;
 import javafx.application.Application;
 import javafx.application.Platform;
@@ -18,27 +31,11 @@ import javafx.stage.Screen;
 import javafx.stage.Stage;
 import javafx.stage.Window;
 import javafx.util.Duration;
-
+import javax.imageio.ImageIO;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.DemoScenarios;
 import org.sagwise.file.LessonLibrary;
 import org.sagwise.file.LessonReader;
-
-import java.awt.image.BufferedImage;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.util.ArrayDeque;
-import java.util.Arrays;
-import java.util.Deque;
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
-import java.util.stream.Stream;
-
-import javax.imageio.ImageIO;
 
 /**
  * Walks the real window over all demo scenarios and takes pictures of the screen, for people to
@@ -113,13 +110,13 @@ public final class Screenshots extends Application {
     }
 
     private static int look() {
-        WritableImage image = new Robot().getScreenCapture(null, Screen.getPrimary().getBounds());
+        WritableImage image =
+                new Robot().getScreenCapture(null, Screen.getPrimary().getBounds());
         int width = (int) image.getWidth();
         int[] row = new int[width];
         int sum = 1;
         for (int y = 0; y < (int) image.getHeight(); y++) {
-            image.getPixelReader()
-                    .getPixels(0, y, width, 1, PixelFormat.getIntArgbInstance(), row, 0, width);
+            image.getPixelReader().getPixels(0, y, width, 1, PixelFormat.getIntArgbInstance(), row, 0, width);
             sum = 31 * sum + Arrays.hashCode(row);
         }
         return sum;
@@ -254,10 +251,7 @@ public final class Screenshots extends Application {
             Files.createDirectories(target);
             try (Stream<Path> all = Files.list(Path.of("lessons", id))) {
                 for (Path each : all.toList()) {
-                    Files.copy(
-                            each,
-                            target.resolve(each.getFileName()),
-                            StandardCopyOption.REPLACE_EXISTING);
+                    Files.copy(each, target.resolve(each.getFileName()), StandardCopyOption.REPLACE_EXISTING);
                 }
             }
         } catch (IOException failure) {
@@ -279,9 +273,7 @@ public final class Screenshots extends Application {
     }
 
     private static void answer() {
-        find("choice-1")
-                .or(() -> find("button-lesson-show"))
-                .ifPresent(it -> ((ButtonBase) it).fire());
+        find("choice-1").or(() -> find("button-lesson-show")).ifPresent(it -> ((ButtonBase) it).fire());
     }
 
     private void dialogs() {
@@ -338,20 +330,17 @@ public final class Screenshots extends Application {
     }
 
     private static void choose(String id) {
-        MenuItem item =
-                ((MenuBar) node("menus"))
-                        .getMenus().stream()
-                                .flatMap(Screenshots::items)
-                                .filter(each -> id.equals(each.getId()))
-                                .findFirst()
-                                .orElseThrow();
+        MenuItem item = ((MenuBar) node("menus"))
+                .getMenus().stream()
+                        .flatMap(Screenshots::items)
+                        .filter(each -> id.equals(each.getId()))
+                        .findFirst()
+                        .orElseThrow();
         Platform.runLater(item::fire);
     }
 
     private static Stream<MenuItem> items(MenuItem item) {
-        return item instanceof Menu menu
-                ? menu.getItems().stream().flatMap(Screenshots::items)
-                : Stream.of(item);
+        return item instanceof Menu menu ? menu.getItems().stream().flatMap(Screenshots::items) : Stream.of(item);
     }
 
     private static Optional<Node> find(String id) {

@@ -1,12 +1,10 @@
 package org.sagwise.ui;
 
-import javafx.application.Application;
-
-import org.sagwise.ui.prefs.ConfigFolder;
-
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import javafx.application.Application;
+import org.sagwise.ui.prefs.ConfigFolder;
 
 /** Starts {@link Screenshots}; the JVM refuses to start an Application from the class path. */
 public final class ScreenshotsLauncher {

@@ -1,9 +1,5 @@
 package org.sagwise.caution.circuit;
 
-import org.sagwise.scenario.Part;
-import org.sagwise.scenario.PartKind;
-import org.sagwise.scenario.TerminalRef;
-
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
@@ -13,6 +9,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.PartKind;
+import org.sagwise.scenario.TerminalRef;
 
 /**
  * The circuit at one position of the button, seen as pieces of metal with parts between them.
@@ -109,8 +108,7 @@ public final class Circuit {
             case CELL, SUPPLY -> put(sources, part, first + MINUS, first);
             case COIL, CHARGER -> put(loads, part, first, first + 1);
             case BOARD -> {
-                outputs.add(
-                        new Branch(part.id(), netOf[first + OUT_MINUS], netOf[first + OUT_PLUS]));
+                outputs.add(new Branch(part.id(), netOf[first + OUT_MINUS], netOf[first + OUT_PLUS]));
                 put(loads, part, first, first + IN_MINUS);
             }
             case RESISTOR, SWITCH, FUSE, METER -> {

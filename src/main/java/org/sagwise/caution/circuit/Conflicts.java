@@ -59,9 +59,7 @@ public final class Conflicts {
             if (!load.isShorted() && load.isBeside(member)) {
                 return false;
             }
-            bypassed |=
-                    load.isShorted()
-                            && (load.from() == member.from() || load.from() == member.to());
+            bypassed |= load.isShorted() && (load.from() == member.from() || load.from() == member.to());
         }
         return bypassed;
     }
@@ -76,7 +74,9 @@ public final class Conflicts {
     private List<Branch> besides(Set<Branch> sources) {
         Set<Long> pairs = new LinkedHashSet<>();
         sources.forEach(source -> pairs.add(pair(source)));
-        return pack.sources().stream().filter(source -> pairs.contains(pair(source))).toList();
+        return pack.sources().stream()
+                .filter(source -> pairs.contains(pair(source)))
+                .toList();
     }
 
     private static long pair(Branch source) {

@@ -1,12 +1,11 @@
 package org.sagwise.caution.circuit;
 
-import org.sagwise.scenario.TerminalRef;
-
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
+import org.sagwise.scenario.TerminalRef;
 
 /**
  * Picks the two ends that a missing joint should join.
@@ -17,10 +16,7 @@ import java.util.function.ToDoubleFunction;
  * @param potentialV potential of a terminal, V; NaN if it hangs in the air
  */
 record JointEnds(
-        Circuit circuit,
-        Clusters clusters,
-        Predicate<TerminalRef> isLinked,
-        ToDoubleFunction<TerminalRef> potentialV) {
+        Circuit circuit, Clusters clusters, Predicate<TerminalRef> isLinked, ToDoubleFunction<TerminalRef> potentialV) {
 
     /** Potentials closer than this count as the same, V. */
     private static final double SAME_V = 1e-3;
@@ -35,10 +31,7 @@ record JointEnds(
     /** The other output of a board that waits for its load on this net. */
     private Optional<Integer> otherOutput(int loadNet) {
         return circuit.outputs().stream()
-                .filter(
-                        output ->
-                                output.to() == loadNet
-                                        || (output.from() == loadNet && isLoose(output)))
+                .filter(output -> output.to() == loadNet || (output.from() == loadNet && isLoose(output)))
                 .map(output -> output.across(loadNet))
                 .findFirst();
     }
@@ -74,11 +67,10 @@ record JointEnds(
 
     /** The loose end on a side without sources, of the load itself only if there is no other. */
     Optional<TerminalRef> end(Set<Integer> side, Branch load, int loadNet) {
-        List<TerminalRef> loose =
-                terminals(clusters.nets(side)).stream().filter(t -> !isLinked.test(t)).toList();
-        return loose.isEmpty()
-                ? preferred(terminals(List.of(loadNet)), load.part())
-                : preferred(loose, load.part());
+        List<TerminalRef> loose = terminals(clusters.nets(side)).stream()
+                .filter(t -> !isLinked.test(t))
+                .toList();
+        return loose.isEmpty() ? preferred(terminals(List.of(loadNet)), load.part()) : preferred(loose, load.part());
     }
 
     /** The first loose one, the first that does not belong to a part, the first. */
@@ -89,7 +81,9 @@ record JointEnds(
                 .filter(t -> !isLinked.test(t))
                 .findFirst()
                 .or(() -> foreign.stream().filter(this::isOfSource).findFirst())
-                .or(() -> terminals.stream().filter(t -> t.part().equals(butNotOf)).findFirst())
+                .or(() -> terminals.stream()
+                        .filter(t -> t.part().equals(butNotOf))
+                        .findFirst())
                 .or(() -> terminals.stream().findFirst());
     }
 

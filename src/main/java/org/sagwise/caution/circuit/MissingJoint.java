@@ -1,9 +1,8 @@
 package org.sagwise.caution.circuit;
 
-import org.sagwise.scenario.TerminalRef;
-
 import java.util.List;
 import java.util.Optional;
+import org.sagwise.scenario.TerminalRef;
 
 /**
  * Why no current can flow through some loads, and what would close the way.

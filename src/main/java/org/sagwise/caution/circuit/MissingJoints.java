@@ -1,13 +1,12 @@
 package org.sagwise.caution.circuit;
 
-import org.sagwise.scenario.TerminalRef;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
+import org.sagwise.scenario.TerminalRef;
 
 /** Finds out which joint is missing where no current flows although it should. */
 public final class MissingJoints {
@@ -37,8 +36,7 @@ public final class MissingJoints {
             ToDoubleFunction<TerminalRef> potentialV) {
         Clusters clusters = new Clusters(circuit, isIdle);
         MissingJoints search =
-                new MissingJoints(
-                        circuit, clusters, new JointEnds(circuit, clusters, isLinked, potentialV));
+                new MissingJoints(circuit, clusters, new JointEnds(circuit, clusters, isLinked, potentialV));
         List<MissingJoint> found = new ArrayList<>();
         for (Branch load : circuit.loads()) {
             if (clusters.of(load.from()) != clusters.of(load.to())) {
@@ -65,8 +63,7 @@ public final class MissingJoints {
         }
         List<String> blockers = new Blockers(circuit, clusters, load).find();
         Set<Integer> second = clusters.side(clusters.of(load.to()), load);
-        return Optional.of(
-                blockers.isEmpty() ? joint(load, first, second) : blocked(load, blockers));
+        return Optional.of(blockers.isEmpty() ? joint(load, first, second) : blocked(load, blockers));
     }
 
     private boolean isAnyLinked(Branch load) {
@@ -75,8 +72,7 @@ public final class MissingJoints {
     }
 
     private static MissingJoint blocked(Branch load, List<String> blockers) {
-        return new MissingJoint(
-                List.of(load.part()), blockers, Optional.empty(), Optional.empty(), true);
+        return new MissingJoint(List.of(load.part()), blockers, Optional.empty(), Optional.empty(), true);
     }
 
     private MissingJoint joint(Branch load, Set<Integer> first, Set<Integer> second) {

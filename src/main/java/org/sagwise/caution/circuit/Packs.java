@@ -67,8 +67,10 @@ final class Packs {
             }
         }
         List<Branch> inFileOrder = sources.stream().filter(members::contains).toList();
-        List<Loop> loops =
-                inFileOrder.stream().filter(s -> !tree.contains(s)).map(this::loop).toList();
+        List<Loop> loops = inFileOrder.stream()
+                .filter(s -> !tree.contains(s))
+                .map(this::loop)
+                .toList();
         return new Pack(inFileOrder, loops);
     }
 

@@ -37,9 +37,7 @@ public final class Rows {
         for (Branch source : circuit.sources()) {
             if (!source.isShorted()) {
                 List<Integer> nets =
-                        List.of(
-                                Math.min(source.from(), source.to()),
-                                Math.max(source.from(), source.to()));
+                        List.of(Math.min(source.from(), source.to()), Math.max(source.from(), source.to()));
                 byNets.computeIfAbsent(nets, key -> new ArrayList<>()).add(source);
             }
         }

@@ -22,10 +22,8 @@ final class Turned {
     static List<Branch> among(Pack pack, List<Branch> members, Circuit held) {
         return cures(pack).stream()
                 .filter(members::contains)
-                .max(
-                        Comparator.<Branch>comparingInt(
-                                        member -> Heights.acrossLoads(pack, member, held))
-                                .thenComparingInt(members::indexOf))
+                .max(Comparator.<Branch>comparingInt(member -> Heights.acrossLoads(pack, member, held))
+                        .thenComparingInt(members::indexOf))
                 .map(List::of)
                 .orElseGet(() -> fewer(members));
     }

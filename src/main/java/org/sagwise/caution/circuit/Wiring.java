@@ -1,15 +1,14 @@
 package org.sagwise.caution.circuit;
 
-import org.sagwise.scenario.Link;
-import org.sagwise.scenario.Part;
-import org.sagwise.scenario.Scenario;
-import org.sagwise.scenario.TerminalRef;
-
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
+import org.sagwise.scenario.Link;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.Scenario;
+import org.sagwise.scenario.TerminalRef;
 
 /** The terminals of a scenario, numbered part by part, and which of them links join. */
 public final class Wiring {

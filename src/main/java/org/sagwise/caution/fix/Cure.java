@@ -1,13 +1,12 @@
 package org.sagwise.caution.fix;
 
-import org.sagwise.caution.Assessment;
-import org.sagwise.scenario.Scenario;
-
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.sagwise.caution.Assessment;
+import org.sagwise.scenario.Scenario;
 
 /**
  * The way from a faulty bench to a better one: fix after fix, each for the gravest caution that has
@@ -38,9 +37,7 @@ public record Cure(List<Fix> steps, Assessment after) {
             changed.addAll(next.get().fix().changed());
             now = next.get().after();
         }
-        return steps.isEmpty()
-                ? Optional.empty()
-                : Optional.of(new Cure(steps, withoutNotes(now, changed)));
+        return steps.isEmpty() ? Optional.empty() : Optional.of(new Cure(steps, withoutNotes(now, changed)));
     }
 
     /** What was noted about a mistake no longer holds. */

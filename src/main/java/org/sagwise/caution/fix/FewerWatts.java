@@ -1,5 +1,8 @@
 package org.sagwise.caution.fix;
 
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.Set;
 import org.sagwise.caution.Assessment;
 import org.sagwise.caution.Caution;
 import org.sagwise.caution.Hazards;
@@ -9,10 +12,6 @@ import org.sagwise.reading.Bench;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
-
-import java.util.List;
-import java.util.OptionalDouble;
-import java.util.Set;
 
 /** Sets a regulated board to fewer watts: to so many that everything bears the current. */
 final class FewerWatts implements FixRule {
@@ -27,42 +26,31 @@ final class FewerWatts implements FixRule {
             return List.of();
         }
         Part board = boards.get(0);
-        double powerW =
-                board.keys()
-                        .number("power_W")
-                        .orElseGet(
-                                () ->
-                                        bench.catalogue()
-                                                .boards()
-                                                .find(board.model().orElse(""))
-                                                .map(BoardSpec::powerW)
-                                                .orElse(Double.NaN));
+        double powerW = board.keys()
+                .number("power_W")
+                .orElseGet(() -> bench.catalogue()
+                        .boards()
+                        .find(board.model().orElse(""))
+                        .map(BoardSpec::powerW)
+                        .orElse(Double.NaN));
         OptionalDouble most =
-                Tuning.nearest(
-                        powerW,
-                        LEAST_W,
-                        watts -> isBearable(bench, with(bench.scenario(), board, watts)));
+                Tuning.nearest(powerW, LEAST_W, watts -> isBearable(bench, with(bench.scenario(), board, watts)));
         if (most.isEmpty()) {
             return List.of();
         }
         double watts =
-                most.getAsDouble() >= 1
-                        ? Math.floor(most.getAsDouble())
-                        : Math.floor(most.getAsDouble() * 10) / 10;
-        return List.of(
-                new Fix(
-                        "fewer-watts",
-                        List.of(List.of(board), new Fix.Quantity(watts, Unit.WATT)),
-                        Set.of(board.id()),
-                        before -> with(before, board, watts)));
+                most.getAsDouble() >= 1 ? Math.floor(most.getAsDouble()) : Math.floor(most.getAsDouble() * 10) / 10;
+        return List.of(new Fix(
+                "fewer-watts",
+                List.of(List.of(board), new Fix.Quantity(watts, Unit.WATT)),
+                Set.of(board.id()),
+                before -> with(before, board, watts)));
     }
 
     private static boolean isBearable(Bench bench, Scenario scenario) {
         return Hazards.check(Bench.of(scenario, bench.catalogue())).stream()
-                .noneMatch(
-                        caution ->
-                                caution.id().equals("board-trouble")
-                                        || MoreOhms.OF_TOO_MUCH_CURRENT.contains(caution.id()));
+                .noneMatch(caution ->
+                        caution.id().equals("board-trouble") || MoreOhms.OF_TOO_MUCH_CURRENT.contains(caution.id()));
     }
 
     private static Scenario with(Scenario scenario, Part board, double watts) {

@@ -1,5 +1,10 @@
 package org.sagwise.caution.fix;
 
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.quantity.Texts;
 import org.sagwise.quantity.Unit;
@@ -7,12 +12,6 @@ import org.sagwise.scenario.Names;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalName;
-
-import java.util.List;
-import java.util.Locale;
-import java.util.Set;
-import java.util.function.UnaryOperator;
-import java.util.stream.Collectors;
 
 /** An edit that cures something, with a name such as "Turn cell B". */
 public final class Fix {
@@ -79,13 +78,8 @@ public final class Fix {
         Names names = Names.in(locale);
         if (word instanceof Joints joints) {
             return joints.ends().stream()
-                    .map(
-                            ends ->
-                                    Texts.in("fixes", locale)
-                                            .say(
-                                                    "joint",
-                                                    names.terminal(ends.get(0)),
-                                                    names.terminal(ends.get(1))))
+                    .map(ends -> Texts.in("fixes", locale)
+                            .say("joint", names.terminal(ends.get(0)), names.terminal(ends.get(1))))
                     .collect(Collectors.joining(", "));
         }
         return word instanceof List<?> parts

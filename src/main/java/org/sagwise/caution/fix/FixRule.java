@@ -1,9 +1,8 @@
 package org.sagwise.caution.fix;
 
+import java.util.List;
 import org.sagwise.caution.Assessment;
 import org.sagwise.caution.Caution;
-
-import java.util.List;
 
 /** Knows a kind of cure. What it proposes is tried before anybody sees it. */
 interface FixRule {

@@ -1,10 +1,5 @@
 package org.sagwise.caution.fix;
 
-import org.sagwise.caution.Assessment;
-import org.sagwise.caution.Caution;
-import org.sagwise.caution.Signal;
-import org.sagwise.scenario.Scenario;
-
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashSet;
@@ -12,6 +7,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.sagwise.caution.Assessment;
+import org.sagwise.caution.Caution;
+import org.sagwise.caution.Signal;
+import org.sagwise.scenario.Scenario;
 
 /** Finds cures for the cautions of a bench, and tries each before it is offered. */
 public final class Fixes {
@@ -25,40 +24,39 @@ public final class Fixes {
     private static final FixRule PART = new PartSetting();
     private static final FixRule WATTS = new FewerWatts();
 
-    private static final Map<String, List<FixRule>> RULES =
-            Map.ofEntries(
-                    Map.entry("reversed-in-parallel", List.of(TURN)),
-                    Map.entry("reversed-in-series", List.of(TURN)),
-                    Map.entry("charger-reversed", List.of(TURN)),
-                    Map.entry("cell-over-limit", List.of(OHMS, WATTS)),
-                    Map.entry("pulse-as-continuous", List.of(OHMS, WATTS)),
-                    Map.entry("cell-near-limit", List.of(OHMS, WATTS)),
-                    Map.entry("coil-over-limit", List.of(OHMS, WATTS)),
-                    Map.entry("guard-trip", List.of(OHMS, WATTS)),
-                    Map.entry("fuse-will-open", List.of(OHMS, WATTS)),
-                    Map.entry("pack-shorted", List.of(AWAY, OHMS)),
-                    Map.entry("coil-bypassed", List.of(AWAY)),
-                    Map.entry("joint-on-sound-wrap", List.of(AWAY)),
-                    Map.entry("jumper-over-ampacity", List.of(WIRE)),
-                    Map.entry("jumper-over-fusing", List.of(WIRE)),
-                    Map.entry("unequal-charge-in-parallel", List.of(CHARGE)),
-                    Map.entry("unequal-charge-in-series", List.of(CHARGE)),
-                    Map.entry("mixed-chemistry", List.of(LIKE)),
-                    Map.entry("mixed-capacity", List.of(LIKE)),
-                    Map.entry("mixed-limit", List.of(LIKE)),
-                    Map.entry("mixed-health", List.of(LIKE)),
-                    Map.entry("mixed-resistance", List.of(LIKE)),
-                    Map.entry("torn-wrap-touching", List.of(PART)),
-                    Map.entry("torn-wrap", List.of(PART)),
-                    Map.entry("meter-across-cell", List.of(PART)),
-                    Map.entry("meter-on-live-circuit", List.of(PART)),
-                    Map.entry("switch-stuck", List.of(PART)),
-                    Map.entry("open-circuit", List.of(PART)),
-                    Map.entry("cell-empty", List.of(PART)),
-                    Map.entry("cell-cold", List.of(PART)),
-                    Map.entry("charge-over-limit", List.of(PART)),
-                    Map.entry("charger-too-high", List.of(PART)),
-                    Map.entry("board-trouble", List.of(WATTS)));
+    private static final Map<String, List<FixRule>> RULES = Map.ofEntries(
+            Map.entry("reversed-in-parallel", List.of(TURN)),
+            Map.entry("reversed-in-series", List.of(TURN)),
+            Map.entry("charger-reversed", List.of(TURN)),
+            Map.entry("cell-over-limit", List.of(OHMS, WATTS)),
+            Map.entry("pulse-as-continuous", List.of(OHMS, WATTS)),
+            Map.entry("cell-near-limit", List.of(OHMS, WATTS)),
+            Map.entry("coil-over-limit", List.of(OHMS, WATTS)),
+            Map.entry("guard-trip", List.of(OHMS, WATTS)),
+            Map.entry("fuse-will-open", List.of(OHMS, WATTS)),
+            Map.entry("pack-shorted", List.of(AWAY, OHMS)),
+            Map.entry("coil-bypassed", List.of(AWAY)),
+            Map.entry("joint-on-sound-wrap", List.of(AWAY)),
+            Map.entry("jumper-over-ampacity", List.of(WIRE)),
+            Map.entry("jumper-over-fusing", List.of(WIRE)),
+            Map.entry("unequal-charge-in-parallel", List.of(CHARGE)),
+            Map.entry("unequal-charge-in-series", List.of(CHARGE)),
+            Map.entry("mixed-chemistry", List.of(LIKE)),
+            Map.entry("mixed-capacity", List.of(LIKE)),
+            Map.entry("mixed-limit", List.of(LIKE)),
+            Map.entry("mixed-health", List.of(LIKE)),
+            Map.entry("mixed-resistance", List.of(LIKE)),
+            Map.entry("torn-wrap-touching", List.of(PART)),
+            Map.entry("torn-wrap", List.of(PART)),
+            Map.entry("meter-across-cell", List.of(PART)),
+            Map.entry("meter-on-live-circuit", List.of(PART)),
+            Map.entry("switch-stuck", List.of(PART)),
+            Map.entry("open-circuit", List.of(PART)),
+            Map.entry("cell-empty", List.of(PART)),
+            Map.entry("cell-cold", List.of(PART)),
+            Map.entry("charge-over-limit", List.of(PART)),
+            Map.entry("charger-too-high", List.of(PART)),
+            Map.entry("board-trouble", List.of(WATTS)));
 
     /** Benches with more parts are not searched for cures: every cure is tried on all of them. */
     private static final int MOST_PARTS = 200;
@@ -127,7 +125,6 @@ public final class Fixes {
 
     static boolean isSame(Caution one, Caution other) {
         boolean bothWhole = one.parts().isEmpty() && other.parts().isEmpty();
-        return one.id().equals(other.id())
-                && (bothWhole || !Collections.disjoint(one.parts(), other.parts()));
+        return one.id().equals(other.id()) && (bothWhole || !Collections.disjoint(one.parts(), other.parts()));
     }
 }

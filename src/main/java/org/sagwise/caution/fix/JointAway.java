@@ -1,5 +1,11 @@
 package org.sagwise.caution.fix;
 
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
 import org.sagwise.caution.Assessment;
 import org.sagwise.caution.Caution;
 import org.sagwise.caution.Hazards;
@@ -8,13 +14,6 @@ import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Note;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalName;
-
-import java.util.ArrayList;
-import java.util.Collections;
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
-import java.util.stream.IntStream;
 
 /** Takes away the one joint that leads past the coil: the one that leaves the fewest cautions. */
 final class JointAway implements FixRule {
@@ -47,22 +46,11 @@ final class JointAway implements FixRule {
 
     /** How many cautions are left without a joint; empty if one as grave as any before is. */
     private static Optional<Integer> leftWithout(Assessment assessment, int place) {
-        List<Caution> left =
-                Hazards.check(
-                        Bench.of(
-                                without(assessment.scenario(), place),
-                                assessment.bench().catalogue()));
-        boolean worse =
-                left.stream()
-                        .anyMatch(
-                                caution ->
-                                        caution.signal()
-                                                        .compareTo(
-                                                                assessment
-                                                                        .cautions()
-                                                                        .get(0)
-                                                                        .signal())
-                                                <= 0);
+        List<Caution> left = Hazards.check(Bench.of(
+                without(assessment.scenario(), place), assessment.bench().catalogue()));
+        boolean worse = left.stream()
+                .anyMatch(caution ->
+                        caution.signal().compareTo(assessment.cautions().get(0).signal()) <= 0);
         return worse ? Optional.empty() : Optional.of(left.size());
     }
 
@@ -70,9 +58,7 @@ final class JointAway implements FixRule {
         Link link = scenario.links().get(place);
         return new Fix(
                 "joint-away",
-                List.of(
-                        TerminalName.of(scenario, link.from()),
-                        TerminalName.of(scenario, link.to())),
+                List.of(TerminalName.of(scenario, link.from()), TerminalName.of(scenario, link.to())),
                 Set.of(),
                 before -> without(before, place));
     }
@@ -81,10 +67,9 @@ final class JointAway implements FixRule {
     private static Scenario without(Scenario scenario, int place) {
         List<Link> links = new ArrayList<>(scenario.links());
         Optional<String> id = links.remove(place).id();
-        List<Note> notes =
-                scenario.notes().stream()
-                        .filter(note -> !id.equals(Optional.of(note.on())))
-                        .toList();
+        List<Note> notes = scenario.notes().stream()
+                .filter(note -> !id.equals(Optional.of(note.on())))
+                .toList();
         return scenario.withLinks(links).withNotes(notes);
     }
 }

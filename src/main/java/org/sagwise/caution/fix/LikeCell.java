@@ -1,15 +1,14 @@
 package org.sagwise.caution.fix;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
 import org.sagwise.caution.Assessment;
 import org.sagwise.caution.Caution;
 import org.sagwise.scenario.Keys;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Set;
 
 /** Puts a cell just like the better one of a mixed pair in place of the other. */
 final class LikeCell implements FixRule {
@@ -29,12 +28,11 @@ final class LikeCell implements FixRule {
             return List.of();
         }
         List<Fix> fixes = new ArrayList<>();
-        fixes.add(
-                new Fix(
-                        "like-cell",
-                        List.of(List.of(old), List.of(model)),
-                        Set.of(worse),
-                        before -> before.withPart(worse, part -> like(part, model))));
+        fixes.add(new Fix(
+                "like-cell",
+                List.of(List.of(old), List.of(model)),
+                Set.of(worse),
+                before -> before.withPart(worse, part -> like(part, model))));
         return fixes;
     }
 

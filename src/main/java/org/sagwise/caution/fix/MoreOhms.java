@@ -1,5 +1,8 @@
 package org.sagwise.caution.fix;
 
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.Set;
 import org.sagwise.caution.Assessment;
 import org.sagwise.caution.Caution;
 import org.sagwise.caution.Hazards;
@@ -9,59 +12,47 @@ import org.sagwise.reading.ResolvedCoil;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Scenario;
 
-import java.util.List;
-import java.util.OptionalDouble;
-import java.util.Set;
-
 /** Takes a coil of more ohms: of so many that everything bears the current with room to spare. */
 final class MoreOhms implements FixRule {
 
     /** What too low a coil brings about. */
-    static final Set<String> OF_TOO_MUCH_CURRENT =
-            Set.of(
-                    "cell-over-limit",
-                    "pulse-as-continuous",
-                    "cell-near-limit",
-                    "guard-trip",
-                    "pack-shorted",
-                    "fuse-will-open",
-                    "coil-over-limit");
+    static final Set<String> OF_TOO_MUCH_CURRENT = Set.of(
+            "cell-over-limit",
+            "pulse-as-continuous",
+            "cell-near-limit",
+            "guard-trip",
+            "pack-shorted",
+            "fuse-will-open",
+            "coil-over-limit");
 
     private static final double MOST_TIMES = 1000;
 
     @Override
     public List<Fix> fixes(Assessment assessment, Caution caution) {
         Bench bench = assessment.bench();
-        List<ResolvedCoil> coils =
-                bench.coils().values().stream()
-                        .filter(
-                                coil ->
-                                        bench.coils().size() == 1
-                                                || caution.parts().contains(coil.part().id()))
-                        .toList();
+        List<ResolvedCoil> coils = bench.coils().values().stream()
+                .filter(coil -> bench.coils().size() == 1
+                        || caution.parts().contains(coil.part().id()))
+                .toList();
         return coils.size() == 1 ? withMoreOhms(bench, coils.get(0)) : List.of();
     }
 
     private static List<Fix> withMoreOhms(Bench bench, ResolvedCoil coil) {
         Scenario scenario = bench.scenario();
         String id = coil.part().id();
-        OptionalDouble least =
-                Tuning.nearest(
-                        coil.ohm20(),
-                        coil.ohm20() * MOST_TIMES,
-                        ohm -> isBearable(bench, withOhm(scenario, coil, ohm)));
+        OptionalDouble least = Tuning.nearest(
+                coil.ohm20(), coil.ohm20() * MOST_TIMES, ohm -> isBearable(bench, withOhm(scenario, coil, ohm)));
         if (least.isEmpty()) {
             return List.of();
         }
         double ohm = roundedUp(least.getAsDouble());
         Scenario changed = withOhm(scenario, coil, ohm);
         double made = Bench.of(changed, bench.catalogue()).coils().get(id).ohm20();
-        return List.of(
-                new Fix(
-                        "more-ohms",
-                        List.of(new Fix.Quantity(made, Unit.OHM)),
-                        Set.of(id),
-                        before -> withOhm(before, coil, ohm)));
+        return List.of(new Fix(
+                "more-ohms",
+                List.of(new Fix.Quantity(made, Unit.OHM)),
+                Set.of(id),
+                before -> withOhm(before, coil, ohm)));
     }
 
     private static boolean isBearable(Bench bench, Scenario scenario) {
@@ -73,10 +64,7 @@ final class MoreOhms implements FixRule {
     private static Scenario withOhm(Scenario scenario, ResolvedCoil coil, double ohm) {
         return scenario.withPart(
                 coil.part().id(),
-                part ->
-                        part.keys().has("wire")
-                                ? wound(part, ohm / coil.ohm20())
-                                : part.with("ohm", ohm));
+                part -> part.keys().has("wire") ? wound(part, ohm / coil.ohm20()) : part.with("ohm", ohm));
     }
 
     private static Part wound(Part part, double times) {

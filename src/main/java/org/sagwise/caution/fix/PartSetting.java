@@ -1,5 +1,12 @@
 package org.sagwise.caution.fix;
 
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
 import org.sagwise.caution.Assessment;
 import org.sagwise.caution.Caution;
 import org.sagwise.quantity.Unit;
@@ -10,14 +17,6 @@ import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalName;
 
-import java.util.ArrayList;
-import java.util.LinkedHashSet;
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
-import java.util.function.Predicate;
-import java.util.function.UnaryOperator;
-
 /** Cures that replace, set or charge one part, or join what is loose. */
 final class PartSetting implements FixRule {
 
@@ -27,43 +26,43 @@ final class PartSetting implements FixRule {
         double ambientC = scenario.ambientC();
         return switch (caution.id()) {
             case "torn-wrap-touching", "torn-wrap" ->
-                    change("sound-wrap", torn(scenario), List.of(), part -> part.without("wrap"));
+                change("sound-wrap", torn(scenario), List.of(), part -> part.without("wrap"));
             case "meter-across-cell", "meter-on-live-circuit" ->
-                    change(
-                            "meter-volts",
-                            concerned(scenario, caution, is(PartKind.METER)),
-                            List.of(),
-                            part -> part.with(MeterMode.KEY, MeterMode.VOLTS.word()));
+                change(
+                        "meter-volts",
+                        concerned(scenario, caution, is(PartKind.METER)),
+                        List.of(),
+                        part -> part.with(MeterMode.KEY, MeterMode.VOLTS.word()));
             case "switch-stuck" ->
-                    change(
-                            "new-switch",
-                            concerned(scenario, caution, is(PartKind.SWITCH)),
-                            List.of(),
-                            part -> part.without("stuck"));
+                change(
+                        "new-switch",
+                        concerned(scenario, caution, is(PartKind.SWITCH)),
+                        List.of(),
+                        part -> part.without("stuck"));
             case "cell-empty" ->
-                    change(
-                            "charge-full",
-                            concerned(scenario, caution, is(PartKind.CELL)),
-                            List.of(),
-                            part -> part.without("rest_V").with("charge", 1));
+                change(
+                        "charge-full",
+                        concerned(scenario, caution, is(PartKind.CELL)),
+                        List.of(),
+                        part -> part.without("rest_V").with("charge", 1));
             case "cell-cold" ->
-                    change(
-                            "warm-up",
-                            concerned(scenario, caution, part -> part.keys().has("temperature_C")),
-                            List.of(new Fix.Quantity(ambientC, Unit.CELSIUS)),
-                            part -> part.without("temperature_C"));
+                change(
+                        "warm-up",
+                        concerned(scenario, caution, part -> part.keys().has("temperature_C")),
+                        List.of(new Fix.Quantity(ambientC, Unit.CELSIUS)),
+                        part -> part.without("temperature_C"));
             case "charge-over-limit" ->
-                    change(
-                            "slow-charge",
-                            scenario.partsOf(PartKind.CHARGER),
-                            List.of(new Fix.Quantity(caution.limit(), Unit.AMPERE)),
-                            part -> part.with("current_A", caution.limit()));
+                change(
+                        "slow-charge",
+                        scenario.partsOf(PartKind.CHARGER),
+                        List.of(new Fix.Quantity(caution.limit(), Unit.AMPERE)),
+                        part -> part.with("current_A", caution.limit()));
             case "charger-too-high" ->
-                    change(
-                            "lower-charge",
-                            concerned(scenario, caution, is(PartKind.CHARGER)),
-                            List.of(new Fix.Quantity(caution.limit(), Unit.VOLT)),
-                            part -> part.with("limit_V", caution.limit()));
+                change(
+                        "lower-charge",
+                        concerned(scenario, caution, is(PartKind.CHARGER)),
+                        List.of(new Fix.Quantity(caution.limit(), Unit.VOLT)),
+                        part -> part.with("limit_V", caution.limit()));
             default -> openCircuit(scenario, caution);
         };
     }
@@ -85,26 +84,20 @@ final class PartSetting implements FixRule {
                 .toList();
     }
 
-    private static List<Fix> change(
-            String key, List<Part> parts, List<Object> more, UnaryOperator<Part> edit) {
+    private static List<Fix> change(String key, List<Part> parts, List<Object> more, UnaryOperator<Part> edit) {
         if (parts.isEmpty()) {
             return List.of();
         }
         Set<String> ids = new LinkedHashSet<>(parts.stream().map(Part::id).toList());
         List<Object> words = new ArrayList<>(List.of(parts));
         words.addAll(more);
-        return List.of(
-                new Fix(
-                        key,
-                        words,
-                        ids,
-                        scenario -> {
-                            Scenario changed = scenario;
-                            for (String id : ids) {
-                                changed = changed.withPart(id, edit);
-                            }
-                            return changed;
-                        }));
+        return List.of(new Fix(key, words, ids, scenario -> {
+            Scenario changed = scenario;
+            for (String id : ids) {
+                changed = changed.withPart(id, edit);
+            }
+            return changed;
+        }));
     }
 
     private static List<Fix> openCircuit(Scenario scenario, Caution caution) {

@@ -1,5 +1,11 @@
 package org.sagwise.caution.fix;
 
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.UnaryOperator;
 import org.sagwise.caution.Assessment;
 import org.sagwise.caution.Caution;
 import org.sagwise.caution.Hazards;
@@ -10,13 +16,6 @@ import org.sagwise.scenario.Keys;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalName;
-
-import java.util.ArrayList;
-import java.util.Collections;
-import java.util.LinkedHashSet;
-import java.util.List;
-import java.util.Set;
-import java.util.function.UnaryOperator;
 
 /** Takes thicker wire for jumpers: the thinnest usual one that bears the current. */
 final class ThickerWire implements FixRule {
@@ -32,35 +31,27 @@ final class ThickerWire implements FixRule {
     @Override
     public List<Fix> fixes(Assessment assessment, Caution caution) {
         Scenario scenario = assessment.scenario();
-        List<Integer> places =
-                caution.links().stream()
-                        .filter(place -> jumper(scenario.links().get(place)) != null)
-                        .toList();
+        List<Integer> places = caution.links().stream()
+                .filter(place -> jumper(scenario.links().get(place)) != null)
+                .toList();
         if (places.isEmpty()) {
             return List.of();
         }
-        boolean byGauge =
-                places.stream()
-                        .allMatch(
-                                place ->
-                                        jumper(scenario.links().get(place)).width()
-                                                instanceof Joint.Awg);
+        boolean byGauge = places.stream()
+                .allMatch(place -> jumper(scenario.links().get(place)).width() instanceof Joint.Awg);
         for (double size : byGauge ? gauges() : AREAS_MM2) {
             UnaryOperator<Keys> width = byGauge ? gauge((int) size) : area(size);
             Scenario changed = changed(scenario, places, width);
-            if (isThicker(scenario, changed, places)
-                    && isBorne(assessment.bench(), changed, places)) {
-                Object word =
-                        byGauge
-                                ? String.valueOf((int) size)
-                                : new Fix.Quantity(size * SQUARE_METRE_PER_MM2, Unit.SQUARE_METRE);
+            if (isThicker(scenario, changed, places) && isBorne(assessment.bench(), changed, places)) {
+                Object word = byGauge
+                        ? String.valueOf((int) size)
+                        : new Fix.Quantity(size * SQUARE_METRE_PER_MM2, Unit.SQUARE_METRE);
                 String key = byGauge ? "thicker-gauge" : "thicker-area";
-                return List.of(
-                        new Fix(
-                                key,
-                                List.of(word, joints(scenario, places)),
-                                ids(scenario, places),
-                                before -> changed(before, places, width)));
+                return List.of(new Fix(
+                        key,
+                        List.of(word, joints(scenario, places)),
+                        ids(scenario, places),
+                        before -> changed(before, places, width)));
             }
         }
         return List.of();
@@ -86,8 +77,7 @@ final class ThickerWire implements FixRule {
         return keys -> keys.without("awg", "diameter_mm").with("area_mm2", mm2);
     }
 
-    private static Scenario changed(
-            Scenario scenario, List<Integer> places, UnaryOperator<Keys> width) {
+    private static Scenario changed(Scenario scenario, List<Integer> places, UnaryOperator<Keys> width) {
         List<Link> links = new ArrayList<>(scenario.links());
         for (int place : places) {
             Link link = links.get(place);
@@ -100,8 +90,8 @@ final class ThickerWire implements FixRule {
     /** A wire that is replaced by a thinner one would be no cure for it. */
     private static boolean isThicker(Scenario before, Scenario after, List<Integer> places) {
         return places.stream()
-                .allMatch(
-                        place -> area(after.links().get(place)) > area(before.links().get(place)));
+                .allMatch(place ->
+                        area(after.links().get(place)) > area(before.links().get(place)));
     }
 
     private static double area(Link link) {
@@ -116,15 +106,10 @@ final class ThickerWire implements FixRule {
     }
 
     private static Fix.Joints joints(Scenario scenario, List<Integer> places) {
-        return new Fix.Joints(
-                places.stream()
-                        .map(scenario.links()::get)
-                        .map(
-                                link ->
-                                        List.of(
-                                                TerminalName.of(scenario, link.from()),
-                                                TerminalName.of(scenario, link.to())))
-                        .toList());
+        return new Fix.Joints(places.stream()
+                .map(scenario.links()::get)
+                .map(link -> List.of(TerminalName.of(scenario, link.from()), TerminalName.of(scenario, link.to())))
+                .toList());
     }
 
     private static Set<String> ids(Scenario scenario, List<Integer> places) {

@@ -1,5 +1,9 @@
 package org.sagwise.caution.fix;
 
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import org.sagwise.caution.Assessment;
 import org.sagwise.caution.Caution;
 import org.sagwise.scenario.Keys;
@@ -11,26 +15,17 @@ import org.sagwise.scenario.Probes;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
 
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Set;
-
 /** Turns cells that stand the wrong way round: what was joined to plus is joined to minus. */
 final class TurnCells implements FixRule {
 
     @Override
     public List<Fix> fixes(Assessment assessment, Caution caution) {
         int count = caution.details().get("turned") instanceof List<?> turned ? turned.size() : 1;
-        List<Part> parts =
-                caution.parts().stream()
-                        .limit(count)
-                        .map(id -> assessment.scenario().part(id).orElseThrow())
-                        .filter(
-                                part ->
-                                        part.kind() == PartKind.CELL
-                                                || part.kind() == PartKind.CHARGER)
-                        .toList();
+        List<Part> parts = caution.parts().stream()
+                .limit(count)
+                .map(id -> assessment.scenario().part(id).orElseThrow())
+                .filter(part -> part.kind() == PartKind.CELL || part.kind() == PartKind.CHARGER)
+                .toList();
         if (parts.isEmpty()) {
             return List.of();
         }
@@ -41,7 +36,8 @@ final class TurnCells implements FixRule {
     private static Scenario turned(Scenario scenario, Set<String> ids) {
         Map<String, Placement> places = new LinkedHashMap<>(scenario.placement());
         places.replaceAll((id, place) -> ids.contains(id) ? turned(place) : place);
-        return scenario.withLinks(scenario.links().stream().map(l -> turned(l, ids)).toList())
+        return scenario.withLinks(
+                        scenario.links().stream().map(l -> turned(l, ids)).toList())
                 .withProbes(scenario.probes().map(probes -> turned(probes, ids)))
                 .withPlacement(places);
     }
@@ -52,18 +48,16 @@ final class TurnCells implements FixRule {
     }
 
     private static Link turned(Link link, Set<String> ids) {
-        Keys keys =
-                link.keys()
-                        .with("from", turned(link.from(), ids).toString())
-                        .with("to", turned(link.to(), ids).toString());
+        Keys keys = link.keys()
+                .with("from", turned(link.from(), ids).toString())
+                .with("to", turned(link.to(), ids).toString());
         return Link.of(keys);
     }
 
     private static Probes turned(Probes probes, Set<String> ids) {
-        Keys keys =
-                probes.keys()
-                        .with("red", turned(probes.red(), ids).toString())
-                        .with("black", turned(probes.black(), ids).toString());
+        Keys keys = probes.keys()
+                .with("red", turned(probes.red(), ids).toString())
+                .with("black", turned(probes.black(), ids).toString());
         return Probes.of(keys);
     }
 

@@ -39,16 +39,8 @@ final class BoardPainter implements PartPainter {
         box.part()
                 .keys()
                 .number("power_W")
-                .ifPresent(
-                        watts ->
-                                pen.textFit(
-                                        figures.print(watts, Unit.WATT),
-                                        x,
-                                        y + 6,
-                                        64,
-                                        TextStyle.FIGURE,
-                                        Tone.INK,
-                                        Align.MIDDLE));
+                .ifPresent(watts -> pen.textFit(
+                        figures.print(watts, Unit.WATT), x, y + 6, 64, TextStyle.FIGURE, Tone.INK, Align.MIDDLE));
     }
 
     private static void pin(Pen pen, double x, double y) {

@@ -21,12 +21,7 @@ final class BoxPainter implements PartPainter {
         double y = box.y();
         box.terminals().forEach(terminal -> post(pen, terminal));
         pen.plate(Shapes.box(x - 52, y - 48, x + 52, y + 48), 10, Tone.HOUSING, Tone.EDGE, 2);
-        pen.plate(
-                Shapes.box(x - 42, y - 18, x + 42, y + 12),
-                5,
-                Tone.LEVEL_GROUND,
-                Tone.PAPER_EDGE,
-                1.4);
+        pen.plate(Shapes.box(x - 42, y - 18, x + 42, y + 12), 5, Tone.LEVEL_GROUND, Tone.PAPER_EDGE, 1.4);
         pen.textFit(setting(scene, box), x, y + 4, 78, TextStyle.FIGURE, Tone.INK, Align.MIDDLE);
         if (box.part().kind() == PartKind.CHARGER) {
             arrow(pen, x, y + 30);
@@ -48,10 +43,7 @@ final class BoxPainter implements PartPainter {
 
     /** Charge goes up into a cell. */
     private static void arrow(Pen pen, double x, double y) {
-        pen.draw(
-                Shapes.line(x - 22, y + 8, x - 22, y - 8, x + 22, y - 8, x + 22, y + 8),
-                Tone.MUTED,
-                1.6);
+        pen.draw(Shapes.line(x - 22, y + 8, x - 22, y - 8, x + 22, y - 8, x + 22, y + 8), Tone.MUTED, 1.6);
         pen.draw(Shapes.line(x, y + 12, x, y - 4), Tone.CLIMB, 2.6);
         pen.draw(Shapes.line(x - 6, y + 2, x, y - 4, x + 6, y + 2), Tone.CLIMB, 2.6);
     }

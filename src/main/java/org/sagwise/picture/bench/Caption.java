@@ -1,9 +1,8 @@
 package org.sagwise.picture.bench;
 
+import java.util.List;
 import org.sagwise.picture.look.TextStyle;
 import org.sagwise.picture.look.Tone;
-
-import java.util.List;
 
 /**
  * The figures beside a part.

@@ -1,11 +1,10 @@
 package org.sagwise.picture.bench;
 
+import java.awt.Rectangle;
 import org.sagwise.picture.layout.LabelSide;
 import org.sagwise.picture.layout.PartBox;
 import org.sagwise.picture.look.Align;
 import org.sagwise.picture.look.Pen;
-
-import java.awt.Rectangle;
 
 /** Writes captions into the place that the layout keeps for them. */
 final class CaptionPainter {
@@ -43,25 +42,20 @@ final class CaptionPainter {
     private void write(Caption.Row row, LabelSide side, Rectangle place, double baseline) {
         double width = row.width(pen.textScale());
         double fit = Math.min(1, place.width / width);
-        double left =
-                switch (side) {
-                    case LEFT -> place.getMaxX() - fit * width;
-                    case RIGHT -> place.x;
-                    case ABOVE, BELOW -> place.getCenterX() - fit * width / 2;
-                };
-        pen.scaled(
-                fit,
-                left,
-                baseline,
-                () -> {
-                    double x = 0;
-                    for (Caption.Piece piece : row.pieces()) {
-                        if (pen.canBeRead(piece.style())) {
-                            pen.text(piece.text(), x, 0, piece.style(), piece.tone(), Align.LEFT);
-                        }
-                        x += piece.style().width(piece.text(), pen.textScale());
-                        x += Caption.GAP * pen.textScale();
-                    }
-                });
+        double left = switch (side) {
+            case LEFT -> place.getMaxX() - fit * width;
+            case RIGHT -> place.x;
+            case ABOVE, BELOW -> place.getCenterX() - fit * width / 2;
+        };
+        pen.scaled(fit, left, baseline, () -> {
+            double x = 0;
+            for (Caption.Piece piece : row.pieces()) {
+                if (pen.canBeRead(piece.style())) {
+                    pen.text(piece.text(), x, 0, piece.style(), piece.tone(), Align.LEFT);
+                }
+                x += piece.style().width(piece.text(), pen.textScale());
+                x += Caption.GAP * pen.textScale();
+            }
+        });
     }
 }

@@ -1,5 +1,9 @@
 package org.sagwise.picture.bench;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import org.sagwise.picture.layout.PartBox;
 import org.sagwise.picture.look.TextStyle;
 import org.sagwise.picture.look.Tone;
@@ -9,11 +13,6 @@ import org.sagwise.quantity.Unit;
 import org.sagwise.reading.CoilReading;
 import org.sagwise.reading.PartReading;
 import org.sagwise.scenario.PartKind;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
 
 /** What stands beside each part. */
 final class Captions {
@@ -33,16 +32,16 @@ final class Captions {
         return switch (box.part().kind()) {
             case CELL -> new CellCaption(scene, box, figures).caption();
             case COIL ->
-                    scene.readings()
-                            .coil(box.id())
-                            .map(reading -> coil(box, reading))
-                            .orElseGet(() -> nameOnly(box));
+                scene.readings()
+                        .coil(box.id())
+                        .map(reading -> coil(box, reading))
+                        .orElseGet(() -> nameOnly(box));
             case METER -> scene.isSchematic() ? meter(box) : nameOnly(box);
             default ->
-                    scene.readings()
-                            .part(box.id())
-                            .map(reading -> other(box, reading))
-                            .orElseGet(() -> nameOnly(box));
+                scene.readings()
+                        .part(box.id())
+                        .map(reading -> other(box, reading))
+                        .orElseGet(() -> nameOnly(box));
         };
     }
 
@@ -56,27 +55,18 @@ final class Captions {
 
     private Caption coil(PartBox box, CoilReading reading) {
         List<Caption.Row> rows = new ArrayList<>();
-        rows.add(
-                Caption.Row.of(
-                        name(box),
-                        new Caption.Piece(
-                                figures.print(reading.ohm(), Unit.OHM), TextStyle.NAME, Tone.INK)));
+        rows.add(Caption.Row.of(
+                name(box), new Caption.Piece(figures.print(reading.ohm(), Unit.OHM), TextStyle.NAME, Tone.INK)));
         if (Math.abs(reading.currentA()) >= IDLE_A) {
-            rows.add(
-                    Caption.Row.of(
-                            figures.print(reading.powerW(), Unit.WATT),
-                            TextStyle.HEADLINE,
-                            Tone.LOAD));
-            rows.add(
-                    Caption.Row.of(
-                            plain(figures.print(Math.abs(reading.voltsV()), Unit.VOLT)),
-                            plain(figures.print(Math.abs(reading.currentA()), Unit.AMPERE)),
-                            plain(figures.print(reading.temperatureC(), Unit.CELSIUS))));
+            rows.add(Caption.Row.of(figures.print(reading.powerW(), Unit.WATT), TextStyle.HEADLINE, Tone.LOAD));
+            rows.add(Caption.Row.of(
+                    plain(figures.print(Math.abs(reading.voltsV()), Unit.VOLT)),
+                    plain(figures.print(Math.abs(reading.currentA()), Unit.AMPERE)),
+                    plain(figures.print(reading.temperatureC(), Unit.CELSIUS))));
         } else {
-            rows.add(
-                    Caption.Row.of(
-                            muted(figures.texts().say("part.idle")),
-                            muted(figures.print(reading.temperatureC(), Unit.CELSIUS))));
+            rows.add(Caption.Row.of(
+                    muted(figures.texts().say("part.idle")),
+                    muted(figures.print(reading.temperatureC(), Unit.CELSIUS))));
         }
         return new Caption(rows);
     }
@@ -93,27 +83,22 @@ final class Captions {
 
     /** Its symbol has no display, as the thing has. */
     private Caption meter(PartBox box) {
-        return new Caption(
-                List.of(
-                        Caption.Row.of(name(box)),
-                        Caption.Row.of(
-                                new Caption.Piece(
-                                        PanelFigure.of(scene, box.part()),
-                                        TextStyle.FIGURE,
-                                        Tone.INK))));
+        return new Caption(List.of(
+                Caption.Row.of(name(box)),
+                Caption.Row.of(new Caption.Piece(PanelFigure.of(scene, box.part()), TextStyle.FIGURE, Tone.INK))));
     }
 
     private Optional<String> rating(PartBox box) {
         var keys = box.part().keys();
         return switch (box.part().kind()) {
             case FUSE ->
-                    keys.number("rating_A").stream()
-                            .mapToObj(amps -> figures.print(amps, Unit.AMPERE))
-                            .findFirst();
+                keys.number("rating_A").stream()
+                        .mapToObj(amps -> figures.print(amps, Unit.AMPERE))
+                        .findFirst();
             case RESISTOR ->
-                    keys.number("ohm").stream()
-                            .mapToObj(ohm -> figures.print(ohm, Unit.OHM))
-                            .findFirst();
+                keys.number("ohm").stream()
+                        .mapToObj(ohm -> figures.print(ohm, Unit.OHM))
+                        .findFirst();
             default -> Optional.empty();
         };
     }
@@ -122,12 +107,8 @@ final class Captions {
         return box.part()
                 .keys()
                 .text("stuck")
-                .map(
-                        how ->
-                                Caption.Row.of(
-                                        figures.texts().say("switch.stuck-" + how),
-                                        TextStyle.SMALL_BOLD,
-                                        Tone.FLAG));
+                .map(how ->
+                        Caption.Row.of(figures.texts().say("switch.stuck-" + how), TextStyle.SMALL_BOLD, Tone.FLAG));
     }
 
     private Caption.Piece state(PartKind kind, PartReading reading) {
@@ -135,20 +116,14 @@ final class Captions {
         return switch (reading.state()) {
             case OPEN -> muted(across("switch.open", "switch.gap", reading));
             case BLOWN ->
-                    new Caption.Piece(
-                            across("fuse.blown", "switch.gap", reading),
-                            TextStyle.SMALL_BOLD,
-                            Tone.FLAG);
+                new Caption.Piece(across("fuse.blown", "switch.gap", reading), TextStyle.SMALL_BOLD, Tone.FLAG);
             case STOPPED_CUTOFF,
                     STOPPED_INPUT_LIMIT,
                     STOPPED_NO_POWER,
                     STOPPED_OUTPUT_SHORTED,
                     OUTPUT_AT_MAX,
                     OUTPUT_AT_MIN ->
-                    new Caption.Piece(
-                            figures.texts().say("board." + word(reading)),
-                            TextStyle.SMALL_BOLD,
-                            Tone.FLAG);
+                new Caption.Piece(figures.texts().say("board." + word(reading)), TextStyle.SMALL_BOLD, Tone.FLAG);
             default -> idle ? muted(figures.texts().say("part.idle")) : working(kind, reading);
         };
     }
@@ -159,7 +134,9 @@ final class Captions {
 
     private String across(String without, String with, PartReading reading) {
         double volts = Math.abs(reading.voltsV());
-        return volts >= 0.01 ? figures.say(with, volts, Unit.VOLT) : figures.texts().say(without);
+        return volts >= 0.01
+                ? figures.say(with, volts, Unit.VOLT)
+                : figures.texts().say(without);
     }
 
     private Caption.Piece working(PartKind kind, PartReading reading) {
@@ -167,13 +144,9 @@ final class Captions {
         String amps = figures.print(Math.abs(reading.currentA()), Unit.AMPERE);
         return switch (kind) {
             case SWITCH, FUSE ->
-                    new Caption.Piece(
-                            figures.say("part.lost", volts, Unit.VOLT), TextStyle.SMALL, Tone.DROP);
+                new Caption.Piece(figures.say("part.lost", volts, Unit.VOLT), TextStyle.SMALL, Tone.DROP);
             case RESISTOR ->
-                    plain(
-                            figures.print(volts, Unit.VOLT)
-                                    + "  "
-                                    + figures.print(Math.abs(reading.powerW()), Unit.WATT));
+                plain(figures.print(volts, Unit.VOLT) + "  " + figures.print(Math.abs(reading.powerW()), Unit.WATT));
             default -> plain(figures.print(volts, Unit.VOLT) + "  " + amps);
         };
     }

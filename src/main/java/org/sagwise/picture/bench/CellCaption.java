@@ -1,5 +1,8 @@
 package org.sagwise.picture.bench;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import org.sagwise.picture.layout.PartBox;
 import org.sagwise.picture.look.TextStyle;
 import org.sagwise.picture.look.Tone;
@@ -9,10 +12,6 @@ import org.sagwise.quantity.Digits;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.CellReading;
 import org.sagwise.reading.CellState;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 
 /** Figures of a cell: rest and terminal voltage, sag, amps against the limit. */
 final class CellCaption {
@@ -53,9 +52,7 @@ final class CellCaption {
         List<Caption.Piece> pieces = new ArrayList<>();
         pieces.add(new Caption.Piece(box.part().name(), TextStyle.NAME, Tone.INK));
         if (scene.isReversed(box)) {
-            pieces.add(
-                    new Caption.Piece(
-                            figures.texts().say("cell.reversed"), TextStyle.SMALL_BOLD, Tone.FLAG));
+            pieces.add(new Caption.Piece(figures.texts().say("cell.reversed"), TextStyle.SMALL_BOLD, Tone.FLAG));
         }
         return new Caption.Row(pieces);
     }
@@ -92,9 +89,7 @@ final class CellCaption {
         List<Caption.Piece> first = new ArrayList<>(name().pieces());
         first.add(volts(reading.terminalV()));
         first.add(sag(reading));
-        return List.of(
-                new Caption.Row(first),
-                Caption.Row.of(amps(reading), limit(reading), rest(reading)));
+        return List.of(new Caption.Row(first), Caption.Row.of(amps(reading), limit(reading), rest(reading)));
     }
 
     private Caption.Piece rest(CellReading reading) {
@@ -112,22 +107,17 @@ final class CellCaption {
     private Caption.Piece sag(CellReading reading) {
         double volts = Math.abs(reading.sagV()) < LEAST_SAG_V ? 0 : reading.sagV();
         String key = volts < 0 ? "cell.raised" : "cell.sag";
-        return new Caption.Piece(
-                figures.say(key, Math.abs(volts), Unit.VOLT), TextStyle.SMALL_BOLD, Tone.SAG);
+        return new Caption.Piece(figures.say(key, Math.abs(volts), Unit.VOLT), TextStyle.SMALL_BOLD, Tone.SAG);
     }
 
     private Caption.Piece amps(CellReading reading) {
         boolean over = reading.loadFraction() > 1;
         return new Caption.Piece(
-                figures.print(reading.currentA(), Unit.AMPERE),
-                TextStyle.FIGURE,
-                over ? Tone.FLAG : Tone.INK);
+                figures.print(reading.currentA(), Unit.AMPERE), TextStyle.FIGURE, over ? Tone.FLAG : Tone.INK);
     }
 
     private Caption.Piece limit(CellReading reading) {
-        String limit =
-                figures.numbers()
-                        .print(reading.limitA(), Unit.AMPERE.base(), Digits.atMostSignificant(3));
+        String limit = figures.numbers().print(reading.limitA(), Unit.AMPERE.base(), Digits.atMostSignificant(3));
         return plain(figures.texts().say("cell.of", limit));
     }
 

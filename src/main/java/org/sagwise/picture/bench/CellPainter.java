@@ -1,15 +1,14 @@
 package org.sagwise.picture.bench;
 
+import java.awt.geom.Path2D;
+import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
 import org.sagwise.picture.layout.PartBox;
 import org.sagwise.picture.look.Pen;
 import org.sagwise.picture.look.Tone;
 import org.sagwise.picture.scene.BenchScene;
 import org.sagwise.reading.CellReading;
 import org.sagwise.reading.ResolvedCell;
-
-import java.awt.geom.Path2D;
-import java.awt.geom.Point2D;
-import java.awt.geom.Rectangle2D;
 
 /**
  * A cell in side view: a can with a raised button end, its sleeve, and a window through which one
@@ -26,31 +25,24 @@ final class CellPainter implements PartPainter {
     public void paint(Pen pen, BenchScene scene, PartBox box) {
         ResolvedCell cell = scene.bench().cells().get(box.id());
         boolean reversed = scene.isReversed(box);
-        pen.within(
-                box.x(),
-                box.y(),
-                box.quarters(),
-                () -> {
-                    can(pen);
-                    sleeve(pen, reversed);
-                    if (cell.spec().guard().isPresent()) {
-                        guard(pen);
-                    }
-                    if (cell.isTorn()) {
-                        tear(pen);
-                    }
-                    scene.readings()
-                            .cell(box.id())
-                            .ifPresent(reading -> window(pen, cell, reading));
-                });
+        pen.within(box.x(), box.y(), box.quarters(), () -> {
+            can(pen);
+            sleeve(pen, reversed);
+            if (cell.spec().guard().isPresent()) {
+                guard(pen);
+            }
+            if (cell.isTorn()) {
+                tear(pen);
+            }
+            scene.readings().cell(box.id()).ifPresent(reading -> window(pen, cell, reading));
+        });
         marks(pen, box);
     }
 
     private static void can(Pen pen) {
         pen.plate(Shapes.box(-17, -100, 17, -82), 4, Tone.METAL_LIGHT, Tone.EDGE, 2);
         pen.plate(Shapes.box(-HALF + 2, TOP, HALF - 2, TOP + 26), 9, Tone.METAL, Tone.EDGE, 2);
-        pen.plate(
-                Shapes.box(-HALF + 2, BOTTOM - 26, HALF - 2, BOTTOM), 9, Tone.METAL, Tone.EDGE, 2);
+        pen.plate(Shapes.box(-HALF + 2, BOTTOM - 26, HALF - 2, BOTTOM), 9, Tone.METAL, Tone.EDGE, 2);
         if (!pen.isCoarse()) {
             pen.fill(Shapes.round(-26, TOP - 1, 26, TOP + 5, 2), Tone.METAL_LIGHT);
             pen.line(-26, TOP + 5, 26, TOP + 5, Tone.METAL_DARK, 1);
@@ -61,8 +53,7 @@ final class CellPainter implements PartPainter {
     private static void sleeve(Pen pen, boolean reversed) {
         pen.plate(Shapes.box(-HALF, TOP + 7, HALF, BOTTOM - 7), 7, Tone.WRAP, Tone.EDGE, 2);
         if (!pen.isCoarse()) {
-            pen.fill(
-                    Shapes.round(-HALF + 5, TOP + 11, -HALF + 13, BOTTOM - 11, 4), Tone.WRAP_LIGHT);
+            pen.fill(Shapes.round(-HALF + 5, TOP + 11, -HALF + 13, BOTTOM - 11, 4), Tone.WRAP_LIGHT);
         }
         if (reversed) {
             notch(pen, -1);
@@ -79,12 +70,7 @@ final class CellPainter implements PartPainter {
 
     /** The small board under a protected cell's minus end. */
     private static void guard(Pen pen) {
-        pen.plate(
-                Shapes.box(-HALF + 4, BOTTOM - 12, HALF - 4, BOTTOM),
-                2,
-                Tone.LOAD_GROUND,
-                Tone.EDGE,
-                1.6);
+        pen.plate(Shapes.box(-HALF + 4, BOTTOM - 12, HALF - 4, BOTTOM), 2, Tone.LOAD_GROUND, Tone.EDGE, 1.6);
         for (double x : new double[] {-20, 0, 20}) {
             pen.fill(Shapes.round(x - 5, BOTTOM - 9, x + 5, BOTTOM - 4, 1), Tone.EDGE);
         }
@@ -93,9 +79,7 @@ final class CellPainter implements PartPainter {
     /** Bare metal where the sleeve is torn. */
     private static void tear(Pen pen) {
         Path2D hole =
-                Shapes.polygon(
-                        HALF, 18, 30, 22, 34, 28, 22, 33, 27, 40, 20, 47, 29, 50, 25, 58, 35, 57,
-                        HALF, 64);
+                Shapes.polygon(HALF, 18, 30, 22, 34, 28, 22, 33, 27, 40, 20, 47, 29, 50, 25, 58, 35, 57, HALF, 64);
         pen.shape(hole, Tone.METAL_LIGHT, Tone.EDGE, 1.6);
         pen.draw(Shapes.line(30, 33, 37, 30), Tone.METAL_DARK, 1.2);
         pen.draw(Shapes.line(27, 43, 37, 39), Tone.METAL_DARK, 1.2);
@@ -103,12 +87,11 @@ final class CellPainter implements PartPainter {
     }
 
     private static void window(Pen pen, ResolvedCell cell, CellReading reading) {
-        LevelWindow window =
-                LevelWindow.of(
-                        reading.restV(),
-                        reading.terminalV(),
-                        cell.spec().fullV(),
-                        cell.spec().cutoffV());
+        LevelWindow window = LevelWindow.of(
+                reading.restV(),
+                reading.terminalV(),
+                cell.spec().fullV(),
+                cell.spec().cutoffV());
         Rectangle2D glass = new Rectangle2D.Double(-17, -54, 34, 118);
         window.paint(pen, glass);
     }

@@ -1,5 +1,12 @@
 package org.sagwise.picture.bench;
 
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
 import org.sagwise.picture.layout.Conductor;
 import org.sagwise.picture.look.Contrast;
 import org.sagwise.picture.look.Pen;
@@ -9,14 +16,6 @@ import org.sagwise.picture.scene.BenchView;
 import org.sagwise.picture.scene.PotentialScale;
 import org.sagwise.reading.LinkReading;
 import org.sagwise.reading.Readings;
-
-import java.awt.Color;
-import java.awt.Graphics2D;
-import java.awt.geom.AffineTransform;
-import java.awt.geom.Path2D;
-import java.awt.geom.Rectangle2D;
-import java.util.ArrayList;
-import java.util.List;
 
 /**
  * Paints chevrons that drift along conductors the way the current goes (plus to minus, by
@@ -77,8 +76,7 @@ public final class ChevronPainter {
 
     /** Whether any chevron is to be seen, so that the clock may rest while there is none. */
     public boolean isMoving(Readings readings) {
-        return tracks.stream()
-                .anyMatch(track -> Math.abs(current(track.conductor(), readings)) >= LEAST_A);
+        return tracks.stream().anyMatch(track -> Math.abs(current(track.conductor(), readings)) >= LEAST_A);
     }
 
     /**
@@ -119,7 +117,8 @@ public final class ChevronPainter {
 
     private static boolean isBright(ChevronTrack track, BenchScene scene, PotentialScale scale) {
         int link = track.conductor().shares().get(0).link();
-        double potential = scene.readings().potentialV(scene.readings().links().get(link).from());
+        double potential =
+                scene.readings().potentialV(scene.readings().links().get(link).from());
         return scale.colour(potential).map(c -> Contrast.luminance(c) > BRIGHT).orElse(true);
     }
 

@@ -1,11 +1,10 @@
 package org.sagwise.picture.bench;
 
-import org.sagwise.picture.layout.Conductor;
-
 import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
+import org.sagwise.picture.layout.Conductor;
 
 /** Places along one conductor at which chevrons can stand, worked out once. */
 final class ChevronTrack {
@@ -41,11 +40,7 @@ final class ChevronTrack {
 
     /** Moves the chevrons along the conductor's points; negative is against them. */
     void drift(double distance) {
-        offset =
-                Math.floorMod(
-                                (long) Math.floor((offset + distance) * 1024),
-                                (long) (spacing * 1024))
-                        / 1024.0;
+        offset = Math.floorMod((long) Math.floor((offset + distance) * 1024), (long) (spacing * 1024)) / 1024.0;
     }
 
     /** Adds every chevron of this conductor to a path, but those that lie under a tag. */
@@ -53,8 +48,7 @@ final class ChevronTrack {
         if (end - begin < BETWEEN) {
             return;
         }
-        double first =
-                begin + Math.floorMod((long) ((offset - begin) * 16), (long) (spacing * 16)) / 16.0;
+        double first = begin + Math.floorMod((long) ((offset - begin) * 16), (long) (spacing * 16)) / 16.0;
         for (double at = first; at <= end; at += spacing) {
             int place = 4 * Math.min(places.length / 4 - 1, (int) Math.round(at / GRAIN));
             if (tags.isEmpty() || !isUnder(tags, place)) {
@@ -66,13 +60,7 @@ final class ChevronTrack {
     private boolean isUnder(List<Rectangle2D> tags, int place) {
         double reach = 2 * half;
         return tags.stream()
-                .anyMatch(
-                        tag ->
-                                tag.intersects(
-                                        places[place] - half,
-                                        places[place + 1] - half,
-                                        reach,
-                                        reach));
+                .anyMatch(tag -> tag.intersects(places[place] - half, places[place + 1] - half, reach, reach));
     }
 
     private void mark(Path2D marks, int place, int way) {
@@ -99,8 +87,7 @@ final class ChevronTrack {
         double passed = 0;
         for (int i = 0; i < count; i++) {
             double at = i * GRAIN;
-            while (piece < way.size() - 1
-                    && passed + way.get(piece - 1).distance(way.get(piece)) < at) {
+            while (piece < way.size() - 1 && passed + way.get(piece - 1).distance(way.get(piece)) < at) {
                 passed += way.get(piece - 1).distance(way.get(piece));
                 piece++;
             }

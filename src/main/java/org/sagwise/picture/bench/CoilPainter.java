@@ -1,14 +1,13 @@
 package org.sagwise.picture.bench;
 
+import java.awt.Color;
+import java.awt.geom.Path2D;
 import org.sagwise.picture.layout.PartBox;
 import org.sagwise.picture.look.ColourScale;
 import org.sagwise.picture.look.Pen;
 import org.sagwise.picture.look.Tone;
 import org.sagwise.picture.scene.BenchScene;
 import org.sagwise.reading.CoilReading;
-
-import java.awt.Color;
-import java.awt.geom.Path2D;
 
 /** A wound coil between two posts, in the colour of its heat. */
 final class CoilPainter implements PartPainter {
@@ -33,13 +32,12 @@ final class CoilPainter implements PartPainter {
     public void paint(Pen pen, BenchScene scene, PartBox box) {
         double temperatureC =
                 scene.readings().coil(box.id()).map(CoilReading::temperatureC).orElse(ROOM_C);
-        int wraps =
-                scene.bench()
-                        .coils()
-                        .get(box.id())
-                        .winding()
-                        .map(winding -> (int) Math.round(winding.wraps()))
-                        .orElse(USUAL_WRAPS);
+        int wraps = scene.bench()
+                .coils()
+                .get(box.id())
+                .winding()
+                .map(winding -> (int) Math.round(winding.wraps()))
+                .orElse(USUAL_WRAPS);
         int drawn = Math.max(FEWEST_WRAPS, Math.min(MOST_WRAPS, wraps));
         Color heat = heat(temperatureC);
         pen.within(box.x(), box.y(), box.quarters(), () -> helix(pen, drawn, heat));
@@ -56,8 +54,7 @@ final class CoilPainter implements PartPainter {
         for (int i = 0; i < wraps; i++) {
             double y = TOP + i * pitch;
             front.moveTo(-RADIUS, y);
-            front.curveTo(
-                    -RADIUS, y + 0.55 * pitch, RADIUS, y + 0.25 * pitch, RADIUS, y + pitch * 0.72);
+            front.curveTo(-RADIUS, y + 0.55 * pitch, RADIUS, y + 0.25 * pitch, RADIUS, y + pitch * 0.72);
             if (i < wraps - 1) {
                 back.moveTo(RADIUS, y + pitch * 0.72);
                 back.curveTo(RADIUS, y + pitch * 0.5, -RADIUS, y + pitch * 0.9, -RADIUS, y + pitch);
@@ -79,9 +76,7 @@ final class CoilPainter implements PartPainter {
     /** The light that a round wire throws back. */
     private static Color sheen(Color heat) {
         return new Color(
-                (heat.getRed() + 2 * 190) / 3,
-                (heat.getGreen() + 2 * 190) / 3,
-                (heat.getBlue() + 2 * 200) / 3);
+                (heat.getRed() + 2 * 190) / 3, (heat.getGreen() + 2 * 190) / 3, (heat.getBlue() + 2 * 200) / 3);
     }
 
     private static void wire(Pen pen, Path2D way, Color heat) {

@@ -1,5 +1,12 @@
 package org.sagwise.picture.bench;
 
+import java.awt.Color;
+import java.awt.Point;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.Point2D;
+import java.util.List;
 import org.sagwise.picture.layout.Conductor;
 import org.sagwise.picture.layout.LinkRoute;
 import org.sagwise.picture.look.Pen;
@@ -9,14 +16,6 @@ import org.sagwise.picture.scene.PotentialScale;
 import org.sagwise.reading.LinkReading;
 import org.sagwise.scenario.Joint;
 import org.sagwise.scenario.Link;
-
-import java.awt.Color;
-import java.awt.Point;
-import java.awt.geom.Ellipse2D;
-import java.awt.geom.Line2D;
-import java.awt.geom.Path2D;
-import java.awt.geom.Point2D;
-import java.util.List;
 
 /** Paints wires and plates in the colour of their potential. */
 final class ConductorPainter {
@@ -70,8 +69,7 @@ final class ConductorPainter {
         if (!conductor.isWire() && ConductorLook.isMetal(conductor, scene.scenario())) {
             pen.draw(shape, Tone.METAL, width);
             pen.draw(shape, colour((fromV + toV) / 2), 0.5 * width);
-        } else if (Math.abs(scale.share(toV) - scale.share(fromV)) < SEEN_SHARE
-                || Double.isNaN(fromV)) {
+        } else if (Math.abs(scale.share(toV) - scale.share(fromV)) < SEEN_SHARE || Double.isNaN(fromV)) {
             pen.draw(shape, colour((fromV + toV) / 2), width);
         } else {
             graded(conductor, fromV, toV, width);
@@ -106,14 +104,14 @@ final class ConductorPainter {
         Point2D from = points.get(end - 1);
         Point2D to = points.get(end);
         return new Point2D.Double(
-                from.getX() + share * (to.getX() - from.getX()),
-                from.getY() + share * (to.getY() - from.getY()));
+                from.getX() + share * (to.getX() - from.getX()), from.getY() + share * (to.getY() - from.getY()));
     }
 
     /** Potential at one end of a wire; of a plate the mean of what it joins. */
     private double potential(Conductor conductor, boolean atStart) {
         if (conductor.isWire()) {
-            LinkReading reading = scene.readings().links().get(conductor.shares().get(0).link());
+            LinkReading reading =
+                    scene.readings().links().get(conductor.shares().get(0).link());
             return scene.readings().potentialV(atStart ? reading.from() : reading.to());
         }
         double sum = 0;

@@ -1,14 +1,13 @@
 package org.sagwise.picture.bench;
 
+import java.awt.geom.Point2D;
+import java.util.Map;
+import java.util.function.Function;
 import org.sagwise.picture.look.Align;
 import org.sagwise.picture.look.Pen;
 import org.sagwise.picture.look.TextStyle;
 import org.sagwise.picture.look.Tone;
 import org.sagwise.scenario.MeterMode;
-
-import java.awt.geom.Point2D;
-import java.util.Map;
-import java.util.function.Function;
 
 /** The knob of a meter, and around it the letters of what it can be turned to. */
 final class Dial {
@@ -44,8 +43,7 @@ final class Dial {
                     mode == chosen ? Tone.INK : Tone.MUTED,
                     Align.MIDDLE);
         }
-        pen.shape(
-                Shapes.disc(knob.getX(), knob.getY(), RADIUS * scale), Tone.METAL, Tone.EDGE, 1.8);
+        pen.shape(Shapes.disc(knob.getX(), knob.getY(), RADIUS * scale), Tone.METAL, Tone.EDGE, 1.8);
         Point2D to = places.apply(chosen);
         double far = Math.max(1, knob.distance(to));
         double reach = (RADIUS - 2) * scale / far;

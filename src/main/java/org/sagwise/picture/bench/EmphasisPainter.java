@@ -1,5 +1,11 @@
 package org.sagwise.picture.bench;
 
+import java.awt.BasicStroke;
+import java.awt.Graphics2D;
+import java.awt.Rectangle;
+import java.awt.Shape;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Area;
 import org.sagwise.picture.layout.Conductor;
 import org.sagwise.picture.layout.PartBox;
 import org.sagwise.picture.look.Pen;
@@ -7,13 +13,6 @@ import org.sagwise.picture.look.Tone;
 import org.sagwise.picture.scene.BenchScene;
 import org.sagwise.picture.scene.BenchView;
 import org.sagwise.picture.schematic.SchematicPainter;
-
-import java.awt.BasicStroke;
-import java.awt.Graphics2D;
-import java.awt.Rectangle;
-import java.awt.Shape;
-import java.awt.geom.AffineTransform;
-import java.awt.geom.Area;
 
 /**
  * Paints what stands out on a bench over a picture of it in which nothing does, so that pointing at
@@ -35,13 +34,7 @@ public final class EmphasisPainter {
      * @param surface any surface; its transform is put back afterward
      */
     public static void paint(Graphics2D surface, BenchScene scene, BenchView view) {
-        Pen pen =
-                new Pen(
-                        surface,
-                        scene.theme(),
-                        scene.layout().textScale(),
-                        view.scale(),
-                        scene.lineScale());
+        Pen pen = new Pen(surface, scene.theme(), scene.layout().textScale(), view.scale(), scene.lineScale());
         AffineTransform window = surface.getTransform();
         surface.transform(view.transform());
         new EmphasisPainter(pen, scene).paint();
@@ -75,12 +68,7 @@ public final class EmphasisPainter {
 
     private static void ring(Pen pen, Rectangle body, boolean chosen) {
         pen.draw(
-                Shapes.round(
-                        body.getMinX() - 6,
-                        body.getMinY() - 6,
-                        body.getMaxX() + 6,
-                        body.getMaxY() + 6,
-                        12),
+                Shapes.round(body.getMinX() - 6, body.getMinY() - 6, body.getMaxX() + 6, body.getMaxY() + 6, 12),
                 Tone.CHOSEN,
                 chosen ? 4 : 2.5);
     }
@@ -107,8 +95,7 @@ public final class EmphasisPainter {
     }
 
     private static Area stroked(Shape shape, double width) {
-        BasicStroke stroke =
-                new BasicStroke((float) width, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);
+        BasicStroke stroke = new BasicStroke((float) width, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);
         return new Area(stroke.createStrokedShape(shape));
     }
 }

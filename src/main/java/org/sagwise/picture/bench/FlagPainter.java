@@ -1,13 +1,12 @@
 package org.sagwise.picture.bench;
 
+import java.awt.Rectangle;
+import java.awt.geom.Path2D;
 import org.sagwise.caution.Signal;
 import org.sagwise.picture.layout.LabelSide;
 import org.sagwise.picture.layout.PartBox;
 import org.sagwise.picture.look.Pen;
 import org.sagwise.picture.look.Tone;
-
-import java.awt.Rectangle;
-import java.awt.geom.Path2D;
 
 /**
  * Plants our flag on parts that a caution speaks of: a pennant with a swallow's tail. How grave it
@@ -71,15 +70,6 @@ public final class FlagPainter {
 
     private static Path2D cloth(double x, double y, double width, double height) {
         return Shapes.polygon(
-                x,
-                y,
-                x + width,
-                y,
-                x + 0.68 * width,
-                y + height / 2,
-                x + width,
-                y + height,
-                x,
-                y + height);
+                x, y, x + width, y, x + 0.68 * width, y + height / 2, x + width, y + height, x, y + height);
     }
 }

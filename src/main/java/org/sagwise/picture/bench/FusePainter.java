@@ -11,11 +11,10 @@ final class FusePainter implements PartPainter {
 
     @Override
     public void paint(Pen pen, BenchScene scene, PartBox box) {
-        boolean blown =
-                scene.readings()
-                        .part(box.id())
-                        .map(reading -> reading.state() == PartReading.State.BLOWN)
-                        .orElse(false);
+        boolean blown = scene.readings()
+                .part(box.id())
+                .map(reading -> reading.state() == PartReading.State.BLOWN)
+                .orElse(false);
         pen.within(box.x(), box.y(), box.quarters() % 2, () -> tube(pen, blown));
     }
 
@@ -26,8 +25,7 @@ final class FusePainter implements PartPainter {
             pen.draw(Shapes.line(-36, 0, -18, 0, -12, 5), Tone.EDGE, 2.4);
             pen.draw(Shapes.line(36, 0, 18, 0, 13, -5), Tone.EDGE, 2.4);
         } else {
-            pen.draw(
-                    Shapes.line(-36, 0, -12, 0, -6, -5, 0, 5, 6, -5, 12, 0, 36, 0), Tone.EDGE, 2.4);
+            pen.draw(Shapes.line(-36, 0, -12, 0, -6, -5, 0, 5, 6, -5, 12, 0, 36, 0), Tone.EDGE, 2.4);
         }
         pen.plate(Shapes.box(-60, -18, -34, 18), 4, Tone.METAL, Tone.EDGE, 2);
         pen.plate(Shapes.box(34, -18, 60, 18), 4, Tone.METAL, Tone.EDGE, 2);

@@ -1,12 +1,11 @@
 package org.sagwise.picture.bench;
 
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
 import org.sagwise.picture.layout.PartShape;
 import org.sagwise.picture.look.Pen;
 import org.sagwise.picture.look.Tone;
 import org.sagwise.picture.scene.BenchView;
-
-import java.awt.geom.Path2D;
-import java.awt.geom.Rectangle2D;
 
 /** The felt on which the bench lies, with its stitched seam, and the grid. */
 final class Ground {
@@ -19,12 +18,7 @@ final class Ground {
         pen.fill(new Rectangle2D.Double(0, 0, view.width(), view.height()), Tone.FELT);
         if (view.width() > 4 * SEAM_INSET && view.height() > 4 * SEAM_INSET) {
             pen.drawDashed(
-                    Shapes.round(
-                            SEAM_INSET,
-                            SEAM_INSET,
-                            view.width() - SEAM_INSET,
-                            view.height() - SEAM_INSET,
-                            10),
+                    Shapes.round(SEAM_INSET, SEAM_INSET, view.width() - SEAM_INSET, view.height() - SEAM_INSET, 10),
                     Tone.SEAM,
                     1.6f,
                     7,

@@ -1,5 +1,10 @@
 package org.sagwise.picture.bench;
 
+import java.awt.Point;
+import java.awt.geom.Line2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
 import org.sagwise.picture.layout.LinkRoute;
 import org.sagwise.picture.layout.NoteBox;
 import org.sagwise.picture.layout.PartBox;
@@ -14,12 +19,6 @@ import org.sagwise.picture.scene.Figures;
 import org.sagwise.picture.scene.PotentialScale;
 import org.sagwise.quantity.Digits;
 import org.sagwise.quantity.Unit;
-
-import java.awt.Point;
-import java.awt.geom.Line2D;
-import java.awt.geom.Rectangle2D;
-import java.util.ArrayList;
-import java.util.List;
 
 /**
  * The colour scale of potential above its lowest place, in the corner of the window where it covers
@@ -46,34 +45,25 @@ final class LegendPainter {
 
     void paint(PotentialScale scale) {
         List<Bar> bars = new ArrayList<>();
-        bars.add(
-                new Bar(
-                        figures.texts().say("legend.potential"),
-                        ColourScale.CIVIDIS,
-                        volts(0),
-                        volts(scale.highV() - scale.lowV())));
-        boolean hot =
-                scene.readings().coils().stream()
-                        .anyMatch(coil -> coil.temperatureC() >= CoilPainter.WARM_C);
+        bars.add(new Bar(
+                figures.texts().say("legend.potential"),
+                ColourScale.CIVIDIS,
+                volts(0),
+                volts(scale.highV() - scale.lowV())));
+        boolean hot = scene.readings().coils().stream().anyMatch(coil -> coil.temperatureC() >= CoilPainter.WARM_C);
         if (hot) {
-            bars.add(
-                    new Bar(
-                            figures.texts().say("legend.heat"),
-                            ColourScale.INFERNO,
-                            figures.print(CoilPainter.DARK_C, Unit.CELSIUS),
-                            figures.print(CoilPainter.BRIGHT_C, Unit.CELSIUS)));
+            bars.add(new Bar(
+                    figures.texts().say("legend.heat"),
+                    ColourScale.INFERNO,
+                    figures.print(CoilPainter.DARK_C, Unit.CELSIUS),
+                    figures.print(CoilPainter.BRIGHT_C, Unit.CELSIUS)));
         }
         double line = TextStyle.SMALL.lineHeight(pen.textScale());
         double each = 2 * line + BAR + 8;
         Rectangle2D place = corner(WIDTH, bars.size() * each - 2);
         if (covered(place) > 0) {
             pen.fill(
-                    Shapes.round(
-                            place.getMinX() - 7,
-                            place.getMinY() - 5,
-                            place.getMaxX() + 7,
-                            place.getMaxY() + 3,
-                            8),
+                    Shapes.round(place.getMinX() - 7, place.getMinY() - 5, place.getMaxX() + 7, place.getMaxY() + 3, 8),
                     Tone.FELT);
         }
         double y = place.getY();
@@ -118,8 +108,7 @@ final class LegendPainter {
         double low = view.height() - EDGE - height;
         Rectangle2D best = null;
         double least = Double.MAX_VALUE;
-        for (double[] at :
-                new double[][] {{EDGE, low}, {right, low}, {EDGE, EDGE}, {right, EDGE}}) {
+        for (double[] at : new double[][] {{EDGE, low}, {right, low}, {EDGE, EDGE}, {right, EDGE}}) {
             Rectangle2D place = new Rectangle2D.Double(at[0], at[1], width, height);
             double covered = covered(place);
             if (covered < least) {
@@ -159,10 +148,8 @@ final class LegendPainter {
     private double crossed(Rectangle2D place, List<Point> way) {
         double crossed = 0;
         for (int i = 1; i < way.size(); i++) {
-            Line2D stretch =
-                    new Line2D.Double(
-                            view.toWindow(way.get(i - 1).x, way.get(i - 1).y),
-                            view.toWindow(way.get(i).x, way.get(i).y));
+            Line2D stretch = new Line2D.Double(
+                    view.toWindow(way.get(i - 1).x, way.get(i - 1).y), view.toWindow(way.get(i).x, way.get(i).y));
             if (stretch.intersects(place)) {
                 crossed += 1000;
             }

@@ -1,9 +1,8 @@
 package org.sagwise.picture.bench;
 
+import java.awt.geom.Rectangle2D;
 import org.sagwise.picture.look.Pen;
 import org.sagwise.picture.look.Tone;
-
-import java.awt.geom.Rectangle2D;
 
 /**
  * A window in a cell: volts as height. The part that is lost inside is hatched from the top, what

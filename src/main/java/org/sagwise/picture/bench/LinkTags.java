@@ -1,5 +1,8 @@
 package org.sagwise.picture.bench;
 
+import java.awt.Point;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
 import org.sagwise.picture.layout.LinkRoute;
 import org.sagwise.picture.look.Align;
 import org.sagwise.picture.look.Pen;
@@ -10,10 +13,6 @@ import org.sagwise.picture.scene.Detail;
 import org.sagwise.picture.scene.Figures;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.LinkReading;
-
-import java.awt.Point;
-import java.awt.geom.Rectangle2D;
-import java.util.List;
 
 /** Tags with amps and drop on conductors: on all when asked for, else on those pointed at. */
 final class LinkTags {

@@ -1,5 +1,6 @@
 package org.sagwise.picture.bench;
 
+import java.awt.geom.Point2D;
 import org.sagwise.picture.layout.PartBox;
 import org.sagwise.picture.layout.TerminalPoint;
 import org.sagwise.picture.look.Align;
@@ -8,8 +9,6 @@ import org.sagwise.picture.look.TextStyle;
 import org.sagwise.picture.look.Tone;
 import org.sagwise.picture.scene.BenchScene;
 import org.sagwise.scenario.MeterMode;
-
-import java.awt.geom.Point2D;
 
 /** A multimeter: its reading in plain type, and a knob that points to what it counts. */
 final class MeterPainter implements PartPainter {
@@ -21,32 +20,13 @@ final class MeterPainter implements PartPainter {
         MeterMode turned = MeterMode.of(box.part()).orElseThrow();
         box.terminals().forEach(terminal -> jack(pen, terminal));
         pen.plate(Shapes.box(x - 58, y - 58, x + 58, y + 54), 14, Tone.HOUSING, Tone.EDGE, 2);
-        pen.plate(
-                Shapes.box(x - 46, y - 46, x + 46, y - 10),
-                6,
-                Tone.LEVEL_GROUND,
-                Tone.PAPER_EDGE,
-                1.4);
-        pen.textFit(
-                PanelFigure.of(scene, box.part()),
-                x,
-                y - 21,
-                86,
-                TextStyle.FIGURE,
-                Tone.INK,
-                Align.MIDDLE);
-        Dial.paint(
-                pen,
-                1,
-                new Point2D.Double(x, y + 32),
-                mode -> letter(x, y + 32, mode),
-                turned,
-                MeterMode.values());
+        pen.plate(Shapes.box(x - 46, y - 46, x + 46, y - 10), 6, Tone.LEVEL_GROUND, Tone.PAPER_EDGE, 1.4);
+        pen.textFit(PanelFigure.of(scene, box.part()), x, y - 21, 86, TextStyle.FIGURE, Tone.INK, Align.MIDDLE);
+        Dial.paint(pen, 1, new Point2D.Double(x, y + 32), mode -> letter(x, y + 32, mode), turned, MeterMode.values());
     }
 
     private static Point2D letter(double x, double y, MeterMode mode) {
-        return new Point2D.Double(
-                x + 34 * (mode.ordinal() - 1), y - (mode == MeterMode.AMPS ? 25 : 5));
+        return new Point2D.Double(x + 34 * (mode.ordinal() - 1), y - (mode == MeterMode.AMPS ? 25 : 5));
     }
 
     private static void jack(Pen pen, TerminalPoint at) {

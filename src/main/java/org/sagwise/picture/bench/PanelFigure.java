@@ -27,8 +27,6 @@ final class PanelFigure {
     }
 
     private static String value(Figures figures, PartReading part, boolean amps) {
-        return amps
-                ? figures.print(part.currentA(), Unit.AMPERE)
-                : figures.print(part.voltsV(), Unit.VOLT);
+        return amps ? figures.print(part.currentA(), Unit.AMPERE) : figures.print(part.voltsV(), Unit.VOLT);
     }
 }

@@ -1,5 +1,11 @@
 package org.sagwise.picture.bench;
 
+import java.awt.Point;
+import java.awt.Rectangle;
+import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
 import org.sagwise.picture.layout.ProbeBox;
 import org.sagwise.picture.layout.TerminalPoint;
 import org.sagwise.picture.look.Align;
@@ -11,13 +17,6 @@ import org.sagwise.picture.scene.Detail;
 import org.sagwise.reading.MeterTexts;
 import org.sagwise.reading.ProbeReading;
 import org.sagwise.scenario.MeterMode;
-
-import java.awt.Point;
-import java.awt.Rectangle;
-import java.awt.geom.Line2D;
-import java.awt.geom.Path2D;
-import java.awt.geom.Rectangle2D;
-import java.util.List;
 
 /** The meter in the hand: its display, its dial, its leads and the two probes on terminals. */
 final class ProbePainter {
@@ -45,12 +44,7 @@ final class ProbePainter {
         }
         Rectangle card = box.card();
         double scale = box.scale();
-        pen.plate(
-                Shapes.box(card.x, card.y, card.getMaxX(), card.getMaxY()),
-                12 * scale,
-                Tone.HOUSING,
-                Tone.EDGE,
-                1.8);
+        pen.plate(Shapes.box(card.x, card.y, card.getMaxX(), card.getMaxY()), 12 * scale, Tone.HOUSING, Tone.EDGE, 1.8);
         pen.plate(box.display(), 6 * scale, Tone.LEVEL_GROUND, Tone.PAPER_EDGE, 1.4);
         scene.readings().probes().ifPresent(this::figure);
         Dial.paint(

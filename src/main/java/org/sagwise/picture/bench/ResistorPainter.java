@@ -17,9 +17,7 @@ final class ResistorPainter implements PartPainter {
         pen.plate(Shapes.box(-6, -60, 6, 60), 3, Tone.METAL, Tone.EDGE, 1.8);
         pen.plate(Shapes.box(-20, -46, 20, 46), 6, Tone.CERAMIC, Tone.EDGE, 2);
         pen.draw(
-                Shapes.line(
-                        0, -38, 0, -28, 10, -23, -10, -13, 10, -3, -10, 7, 10, 17, -10, 25, 0, 30,
-                        0, 38),
+                Shapes.line(0, -38, 0, -28, 10, -23, -10, -13, 10, -3, -10, 7, 10, 17, -10, 25, 0, 30, 0, 38),
                 Tone.METAL_DARK,
                 2);
     }

@@ -57,7 +57,6 @@ final class SoftPath {
         double length = corner.distance(neighbour);
         double share = Math.min(distance, length / 2) / length;
         return new Point2D.Double(
-                corner.x + share * (neighbour.x - corner.x),
-                corner.y + share * (neighbour.y - corner.y));
+                corner.x + share * (neighbour.x - corner.x), corner.y + share * (neighbour.y - corner.y));
     }
 }

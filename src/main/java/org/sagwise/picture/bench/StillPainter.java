@@ -1,5 +1,9 @@
 package org.sagwise.picture.bench;
 
+import java.awt.Graphics2D;
+import java.awt.Rectangle;
+import java.awt.geom.AffineTransform;
+import java.util.Map;
 import org.sagwise.picture.layout.PartBox;
 import org.sagwise.picture.layout.TerminalPoint;
 import org.sagwise.picture.look.Pen;
@@ -11,25 +15,19 @@ import org.sagwise.picture.scene.PotentialScale;
 import org.sagwise.picture.schematic.SchematicPainter;
 import org.sagwise.scenario.PartKind;
 
-import java.awt.Graphics2D;
-import java.awt.Rectangle;
-import java.awt.geom.AffineTransform;
-import java.util.Map;
-
 /** Paints everything on the bench that stands still: all but the chevrons. */
 public final class StillPainter {
 
-    private static final Map<PartKind, PartPainter> PAINTERS =
-            Map.of(
-                    PartKind.CELL, new CellPainter(),
-                    PartKind.COIL, new CoilPainter(),
-                    PartKind.SWITCH, new SwitchPainter(),
-                    PartKind.FUSE, new FusePainter(),
-                    PartKind.RESISTOR, new ResistorPainter(),
-                    PartKind.BOARD, new BoardPainter(),
-                    PartKind.SUPPLY, new BoxPainter(),
-                    PartKind.CHARGER, new BoxPainter(),
-                    PartKind.METER, new MeterPainter());
+    private static final Map<PartKind, PartPainter> PAINTERS = Map.of(
+            PartKind.CELL, new CellPainter(),
+            PartKind.COIL, new CoilPainter(),
+            PartKind.SWITCH, new SwitchPainter(),
+            PartKind.FUSE, new FusePainter(),
+            PartKind.RESISTOR, new ResistorPainter(),
+            PartKind.BOARD, new BoardPainter(),
+            PartKind.SUPPLY, new BoxPainter(),
+            PartKind.CHARGER, new BoxPainter(),
+            PartKind.METER, new MeterPainter());
 
     private StillPainter() {}
 
@@ -41,13 +39,7 @@ public final class StillPainter {
      * @param view the window through which it is seen
      */
     public static void paint(Graphics2D surface, BenchScene scene, BenchView view) {
-        Pen pen =
-                new Pen(
-                        surface,
-                        scene.theme(),
-                        scene.layout().textScale(),
-                        view.scale(),
-                        scene.lineScale());
+        Pen pen = new Pen(surface, scene.theme(), scene.layout().textScale(), view.scale(), scene.lineScale());
         PotentialScale scale = PotentialScale.of(scene.readings());
         Ground.felt(pen, view);
         AffineTransform window = surface.getTransform();
@@ -99,12 +91,11 @@ public final class StillPainter {
 
     /** What solid bodies cast; a coil and a fuse are too slight to cast any. */
     private static void shadow(Pen pen, PartBox box) {
-        double inset =
-                switch (box.part().kind()) {
-                    case COIL, FUSE, RESISTOR -> Double.NaN;
-                    case SWITCH, SUPPLY, CHARGER -> 13;
-                    case CELL, BOARD, METER -> 2;
-                };
+        double inset = switch (box.part().kind()) {
+            case COIL, FUSE, RESISTOR -> Double.NaN;
+            case SWITCH, SUPPLY, CHARGER -> 13;
+            case CELL, BOARD, METER -> 2;
+        };
         if (!Double.isNaN(inset)) {
             Rectangle body = box.body();
             pen.fill(
@@ -138,15 +129,13 @@ public final class StillPainter {
 
     private static void flags(Pen pen, BenchScene scene) {
         for (PartBox box : scene.layout().parts()) {
-            scene.signalOf(box.id())
-                    .ifPresent(
-                            signal -> {
-                                if (scene.isSchematic()) {
-                                    FlagPainter.plantBySymbol(pen, box, signal);
-                                } else {
-                                    FlagPainter.plant(pen, box, signal);
-                                }
-                            });
+            scene.signalOf(box.id()).ifPresent(signal -> {
+                if (scene.isSchematic()) {
+                    FlagPainter.plantBySymbol(pen, box, signal);
+                } else {
+                    FlagPainter.plant(pen, box, signal);
+                }
+            });
         }
     }
 }

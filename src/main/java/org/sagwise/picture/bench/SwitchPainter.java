@@ -16,11 +16,10 @@ final class SwitchPainter implements PartPainter {
 
     @Override
     public void paint(Pen pen, BenchScene scene, PartBox box) {
-        boolean open =
-                scene.readings()
-                        .part(box.id())
-                        .map(reading -> reading.state() == PartReading.State.OPEN)
-                        .orElse(true);
+        boolean open = scene.readings()
+                .part(box.id())
+                .map(reading -> reading.state() == PartReading.State.OPEN)
+                .orElse(true);
         boolean pressed = scene.readings().fired();
         pen.within(box.x(), box.y(), box.quarters() % 2, () -> button(pen, open, pressed));
     }
@@ -41,10 +40,7 @@ final class SwitchPainter implements PartPainter {
     private static void contact(Pen pen, int side) {
         pen.plate(
                 Shapes.box(
-                        Math.min(side * 60, side * 18),
-                        CONTACT_Y - 5,
-                        Math.max(side * 60, side * 18),
-                        CONTACT_Y + 5),
+                        Math.min(side * 60, side * 18), CONTACT_Y - 5, Math.max(side * 60, side * 18), CONTACT_Y + 5),
                 3,
                 Tone.METAL,
                 Tone.EDGE,

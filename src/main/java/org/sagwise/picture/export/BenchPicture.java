@@ -1,17 +1,15 @@
 package org.sagwise.picture.export;
 
-import org.sagwise.caution.Assessment;
-import org.sagwise.caution.Moment;
-import org.sagwise.picture.layout.Drawing;
-import org.sagwise.picture.look.Theme;
-
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.Locale;
-
 import javax.imageio.ImageIO;
+import org.sagwise.caution.Assessment;
+import org.sagwise.caution.Moment;
+import org.sagwise.picture.layout.Drawing;
+import org.sagwise.picture.look.Theme;
 
 /**
  * Writes a picture of all of a bench: title, bench with its figures, cautions in short, staircase
@@ -27,12 +25,7 @@ public final class BenchPicture {
      * @throws IOException if the stream cannot be written to
      */
     public static void write(
-            Assessment assessment,
-            PictureFormat format,
-            Locale locale,
-            Theme theme,
-            PictureSize size,
-            OutputStream out)
+            Assessment assessment, PictureFormat format, Locale locale, Theme theme, PictureSize size, OutputStream out)
             throws IOException {
         write(assessment, Drawing.BENCH, format, locale, theme, size, out);
     }
@@ -74,13 +67,7 @@ public final class BenchPicture {
     }
 
     /** Writes any sheet; the one place that knows what each format takes. */
-    static void write(
-            Sheet page,
-            String title,
-            PictureFormat format,
-            Locale locale,
-            PictureSize size,
-            OutputStream out)
+    static void write(Sheet page, String title, PictureFormat format, Locale locale, PictureSize size, OutputStream out)
             throws IOException {
         switch (format) {
             case PNG -> writePng(page, size, out);
@@ -89,10 +76,8 @@ public final class BenchPicture {
         }
     }
 
-    private static void writePng(Sheet page, PictureSize size, OutputStream out)
-            throws IOException {
-        BufferedImage image =
-                new BufferedImage(size.width(), size.height(), BufferedImage.TYPE_INT_RGB);
+    private static void writePng(Sheet page, PictureSize size, OutputStream out) throws IOException {
+        BufferedImage image = new BufferedImage(size.width(), size.height(), BufferedImage.TYPE_INT_RGB);
         Graphics2D surface = image.createGraphics();
         page.paint(surface);
         surface.dispose();

@@ -5,7 +5,6 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.Locale;
-
 import javax.imageio.ImageIO;
 
 /** Pictures by which a desktop knows the program and its files. */
@@ -40,10 +39,6 @@ public enum Icon {
      */
     public void writeSvg(OutputStream out) throws IOException {
         SvgPicture.write(
-                new IconSheet(this, DRAWN_SIZE),
-                "Sagwise",
-                Locale.ROOT,
-                new PictureSize(DRAWN_SIZE, DRAWN_SIZE),
-                out);
+                new IconSheet(this, DRAWN_SIZE), "Sagwise", Locale.ROOT, new PictureSize(DRAWN_SIZE, DRAWN_SIZE), out);
     }
 }

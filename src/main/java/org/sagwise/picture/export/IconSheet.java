@@ -1,15 +1,14 @@
 package org.sagwise.picture.export;
 
-import org.sagwise.picture.look.Pen;
-import org.sagwise.picture.look.Theme;
-import org.sagwise.picture.look.Tone;
-
 import java.awt.Graphics2D;
 import java.awt.Shape;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
+import org.sagwise.picture.look.Pen;
+import org.sagwise.picture.look.Theme;
+import org.sagwise.picture.look.Tone;
 
 /**
  * Draws an icon in a square of {@value #UNITS} units.
@@ -40,8 +39,7 @@ record IconSheet(Icon icon, double side) implements Sheet {
     }
 
     private static void sheet(Pen pen) {
-        pen.shape(
-                outline(true, 22, 6, 80, 6, 106, 32, 106, 122, 22, 122), Tone.PAPER, Tone.MUTED, 5);
+        pen.shape(outline(true, 22, 6, 80, 6, 106, 32, 106, 122, 22, 122), Tone.PAPER, Tone.MUTED, 5);
         pen.shape(outline(true, 80, 6, 106, 32, 80, 32), Tone.PAPER_EDGE, Tone.MUTED, 5);
     }
 
@@ -56,10 +54,7 @@ record IconSheet(Icon icon, double side) implements Sheet {
         } else {
             pen.hatch(sag, Tone.SAG, 8, 3.4);
         }
-        pen.draw(
-                outline(false, 20, 96, 34, 96, 34, 32, 76, 32, 76, 52, 94, 52, 94, 96, 108, 96),
-                line,
-                8);
+        pen.draw(outline(false, 20, 96, 34, 96, 34, 32, 76, 32, 76, 52, 94, 52, 94, 96, 108, 96), line, 8);
     }
 
     private static Shape outline(boolean closed, double... coordinates) {

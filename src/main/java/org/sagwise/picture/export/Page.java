@@ -1,5 +1,10 @@
 package org.sagwise.picture.export;
 
+import java.awt.Graphics2D;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+import java.util.Locale;
 import org.sagwise.caution.Assessment;
 import org.sagwise.caution.Caution;
 import org.sagwise.caution.CautionTexts;
@@ -22,12 +27,6 @@ import org.sagwise.picture.stairs.StaircasePainter;
 import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.quantity.Texts;
 import org.sagwise.quantity.Unit;
-
-import java.awt.Graphics2D;
-import java.awt.geom.AffineTransform;
-import java.awt.geom.Rectangle2D;
-import java.util.List;
-import java.util.Locale;
 
 /**
  * A page with all of a bench: title, bench with figures, cautions in short, staircase, and the
@@ -170,22 +169,13 @@ final class Page implements Sheet {
                 Tone.INK,
                 Align.LEFT);
         pen.textWithin(
-                CautionTexts.advice(caution, locale),
-                left,
-                y + 33,
-                room,
-                TextStyle.PLAIN,
-                Tone.MUTED,
-                Align.LEFT);
+                CautionTexts.advice(caution, locale), left, y + 33, room, TextStyle.PLAIN, Tone.MUTED, Align.LEFT);
     }
 
     /** Writes the notice along the lower edge; how much height it took. */
     private double notice(Pen pen) {
         List<String> lines =
-                WordWrap.lines(
-                        Texts.in("notices", locale).say("export.line"),
-                        TextStyle.SMALL,
-                        width - 2 * EDGE);
+                WordWrap.lines(Texts.in("notices", locale).say("export.line"), TextStyle.SMALL, width - 2 * EDGE);
         double line = TextStyle.SMALL.lineHeight(1);
         double taken = lines.size() * line + 16;
         double y = height - taken + 8 + 0.8 * line;

@@ -2,7 +2,10 @@ package org.sagwise.picture.export;
 
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2DFontTextDrawer;
-
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.util.Locale;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
@@ -14,11 +17,6 @@ import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.sagwise.picture.look.Typeface;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.OutputStream;
-import java.util.Locale;
-
 /** Writes a page as PDF, its text as text in the embedded typeface. */
 final class PdfPicture {
 
@@ -27,8 +25,7 @@ final class PdfPicture {
 
     private PdfPicture() {}
 
-    static void write(Sheet page, String title, Locale locale, PictureSize size, OutputStream out)
-            throws IOException {
+    static void write(Sheet page, String title, Locale locale, PictureSize size, OutputStream out) throws IOException {
         float width = size.width() * POINTS_PER_PIXEL;
         float height = size.height() * POINTS_PER_PIXEL;
         try (PDDocument document = new PDDocument();
@@ -56,15 +53,13 @@ final class PdfPicture {
     }
 
     /** Without ligatures: what reads the text back would not know them for letters. */
-    private static void register(
-            PdfBoxGraphics2DFontTextDrawer fonts, PDDocument document, Typeface.Weight weight)
+    private static void register(PdfBoxGraphics2DFontTextDrawer fonts, PDDocument document, Typeface.Weight weight)
             throws IOException {
         try (InputStream file = Typeface.file(weight)) {
             TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(file));
             font.setEnableGsub(false);
             document.registerTrueTypeFontForClosing(font);
-            fonts.registerFont(
-                    Typeface.of(weight, 1).getFontName(), PDType0Font.load(document, font, true));
+            fonts.registerFont(Typeface.of(weight, 1).getFontName(), PDType0Font.load(document, font, true));
         }
     }
 }

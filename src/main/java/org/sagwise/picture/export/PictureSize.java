@@ -19,16 +19,15 @@ public record PictureSize(int width, int height) {
 
     public PictureSize {
         if (Math.min(width, height) < LEAST || Math.max(width, height) > MOST) {
-            throw new IllegalArgumentException(
-                    "a picture of "
-                            + width
-                            + " × "
-                            + height
-                            + " is out of range: each side must be "
-                            + LEAST
-                            + " to "
-                            + MOST
-                            + " pixels");
+            throw new IllegalArgumentException("a picture of "
+                    + width
+                    + " × "
+                    + height
+                    + " is out of range: each side must be "
+                    + LEAST
+                    + " to "
+                    + MOST
+                    + " pixels");
         }
     }
 }

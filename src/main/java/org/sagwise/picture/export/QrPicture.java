@@ -4,7 +4,6 @@ import com.google.zxing.WriterException;
 import com.google.zxing.qrcode.decoder.ErrorCorrectionLevel;
 import com.google.zxing.qrcode.encoder.ByteMatrix;
 import com.google.zxing.qrcode.encoder.Encoder;
-
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.Locale;

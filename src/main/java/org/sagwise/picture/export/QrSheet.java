@@ -1,7 +1,12 @@
 package org.sagwise.picture.export;
 
 import com.google.zxing.qrcode.encoder.ByteMatrix;
-
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+import java.util.Locale;
 import org.sagwise.picture.look.Align;
 import org.sagwise.picture.look.Pen;
 import org.sagwise.picture.look.TextStyle;
@@ -9,13 +14,6 @@ import org.sagwise.picture.look.Theme;
 import org.sagwise.picture.look.Tone;
 import org.sagwise.picture.look.WordWrap;
 import org.sagwise.quantity.Texts;
-
-import java.awt.Color;
-import java.awt.Graphics2D;
-import java.awt.geom.Path2D;
-import java.awt.geom.Rectangle2D;
-import java.util.List;
-import java.util.Locale;
 
 /**
  * A QR code with words above and below. Always black on white, whatever the theme: some readers
@@ -49,10 +47,7 @@ record QrSheet(ByteMatrix modules, String title, Locale locale) implements Sheet
     }
 
     private List<String> notice() {
-        return WordWrap.lines(
-                Texts.in("notices", locale).say("export.line"),
-                TextStyle.SMALL,
-                WIDTH - 2.0 * EDGE);
+        return WordWrap.lines(Texts.in("notices", locale).say("export.line"), TextStyle.SMALL, WIDTH - 2.0 * EDGE);
     }
 
     @Override
@@ -64,8 +59,7 @@ record QrSheet(ByteMatrix modules, String title, Locale locale) implements Sheet
         double room = WIDTH - 2.0 * EDGE;
         String named = title.isBlank() ? texts.say("page.untitled") : title;
         pen.textWithin(named, EDGE, 40, room, TextStyle.TITLE, Tone.INK, Align.LEFT);
-        pen.textWithin(
-                texts.say("qr.hint"), EDGE, 68, room, TextStyle.PLAIN, Tone.MUTED, Align.LEFT);
+        pen.textWithin(texts.say("qr.hint"), EDGE, 68, room, TextStyle.PLAIN, Tone.MUTED, Align.LEFT);
         pen.fill(code(), Color.BLACK);
         double y = TOP + side() + TextStyle.SMALL.lineHeight(1);
         for (String line : notice()) {

@@ -1,5 +1,12 @@
 package org.sagwise.picture.export;
 
+import java.awt.Graphics2D;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Rectangle2D;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.List;
+import java.util.Locale;
 import org.sagwise.caution.Assessment;
 import org.sagwise.caution.Notices;
 import org.sagwise.picture.look.Align;
@@ -11,14 +18,6 @@ import org.sagwise.picture.look.WordWrap;
 import org.sagwise.picture.stairs.StairScene;
 import org.sagwise.picture.stairs.StaircasePainter;
 import org.sagwise.quantity.Texts;
-
-import java.awt.Graphics2D;
-import java.awt.geom.AffineTransform;
-import java.awt.geom.Rectangle2D;
-import java.io.IOException;
-import java.io.OutputStream;
-import java.util.List;
-import java.util.Locale;
 
 /** Writes the staircases of two benches, one above the other, on one scale of volts. */
 public final class StairsPicture implements Sheet {
@@ -70,8 +69,7 @@ public final class StairsPicture implements Sheet {
         surface.scale(zoom, zoom);
         Pen pen = new Pen(surface, theme, 1);
         pen.fill(new Rectangle2D.Double(0, 0, width, height), Tone.PAPER);
-        List<String> notice =
-                WordWrap.lines(Notices.exportLine(locale), TextStyle.SMALL, width - 2 * EDGE);
+        List<String> notice = WordWrap.lines(Notices.exportLine(locale), TextStyle.SMALL, width - 2 * EDGE);
         double line = TextStyle.SMALL.lineHeight(1);
         double foot = notice.size() * line + 16;
         double each = (height - foot) / benches.size();
@@ -87,8 +85,7 @@ public final class StairsPicture implements Sheet {
         surface.setTransform(before);
     }
 
-    private void bench(
-            Graphics2D surface, Pen pen, Assessment bench, double top, double benchHeight) {
+    private void bench(Graphics2D surface, Pen pen, Assessment bench, double top, double benchHeight) {
         Texts texts = Texts.in("picture", locale);
         String title = bench.scenario().title();
         String state = texts.say(bench.readings().fired() ? "page.held" : "page.let-go");

@@ -1,5 +1,16 @@
 package org.sagwise.picture.export;
 
+import java.awt.Dimension;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.Locale;
+import javax.xml.XMLConstants;
+import javax.xml.transform.OutputKeys;
+import javax.xml.transform.Transformer;
+import javax.xml.transform.TransformerException;
+import javax.xml.transform.TransformerFactory;
+import javax.xml.transform.dom.DOMSource;
+import javax.xml.transform.stream.StreamResult;
 import org.apache.batik.dom.GenericDOMImplementation;
 import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGGraphics2D;
@@ -9,19 +20,6 @@ import org.sagwise.picture.look.Typeface;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
-
-import java.awt.Dimension;
-import java.io.IOException;
-import java.io.OutputStream;
-import java.util.Locale;
-
-import javax.xml.XMLConstants;
-import javax.xml.transform.OutputKeys;
-import javax.xml.transform.Transformer;
-import javax.xml.transform.TransformerException;
-import javax.xml.transform.TransformerFactory;
-import javax.xml.transform.dom.DOMSource;
-import javax.xml.transform.stream.StreamResult;
 
 /**
  * Writes a page as SVG. Text stays text: it can be searched, copied and read aloud. Since the
@@ -41,10 +39,8 @@ final class SvgPicture {
         this.root = root;
     }
 
-    static void write(Sheet page, String title, Locale locale, PictureSize size, OutputStream out)
-            throws IOException {
-        Document document =
-                GenericDOMImplementation.getDOMImplementation().createDocument(SVG, "svg", null);
+    static void write(Sheet page, String title, Locale locale, PictureSize size, OutputStream out) throws IOException {
+        Document document = GenericDOMImplementation.getDOMImplementation().createDocument(SVG, "svg", null);
         SVGGeneratorContext context = SVGGeneratorContext.createDefault(document);
         context.setComment(null);
         context.setPrecision(DECIMALS);
@@ -105,8 +101,7 @@ final class SvgPicture {
     }
 
     private static void fix(Element text, String size, String weight) {
-        Typeface.Weight drawn =
-                weight.equals("bold") ? Typeface.Weight.BOLD : Typeface.Weight.REGULAR;
+        Typeface.Weight drawn = weight.equals("bold") ? Typeface.Weight.BOLD : Typeface.Weight.REGULAR;
         double points = Double.parseDouble(size.replaceAll("[^0-9.]", ""));
         double width = Typeface.width(text.getTextContent(), drawn, points);
         text.setAttributeNS(null, "textLength", String.format(Locale.ROOT, "%.2f", width));

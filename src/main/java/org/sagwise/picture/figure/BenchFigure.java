@@ -1,5 +1,18 @@
 package org.sagwise.picture.figure;
 
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+import java.io.StringWriter;
+import java.util.EnumSet;
+import java.util.Locale;
+import java.util.Set;
+import javax.xml.XMLConstants;
+import javax.xml.transform.OutputKeys;
+import javax.xml.transform.Transformer;
+import javax.xml.transform.TransformerException;
+import javax.xml.transform.TransformerFactory;
+import javax.xml.transform.dom.DOMSource;
+import javax.xml.transform.stream.StreamResult;
 import org.apache.batik.dom.GenericDOMImplementation;
 import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGGraphics2D;
@@ -21,21 +34,6 @@ import org.sagwise.picture.scene.Detail;
 import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.quantity.Unit;
 import org.w3c.dom.Element;
-
-import java.awt.Graphics2D;
-import java.awt.geom.Rectangle2D;
-import java.io.StringWriter;
-import java.util.EnumSet;
-import java.util.Locale;
-import java.util.Set;
-
-import javax.xml.XMLConstants;
-import javax.xml.transform.OutputKeys;
-import javax.xml.transform.Transformer;
-import javax.xml.transform.TransformerException;
-import javax.xml.transform.TransformerFactory;
-import javax.xml.transform.dom.DOMSource;
-import javax.xml.transform.stream.StreamResult;
 
 /** A bench without its figures: those are for the learner to find. */
 public final class BenchFigure {
@@ -81,12 +79,9 @@ public final class BenchFigure {
     private static String name(Assessment bench, PartBox box, Locale locale) {
         return bench.readings()
                 .coil(box.id())
-                .map(
-                        coil ->
-                                box.part().name()
-                                        + " "
-                                        + QuantityFormat.forPeople(locale)
-                                                .print(coil.ohm(), Unit.OHM))
+                .map(coil -> box.part().name()
+                        + " "
+                        + QuantityFormat.forPeople(locale).print(coil.ohm(), Unit.OHM))
                 .orElse(box.part().name());
     }
 
@@ -102,8 +97,7 @@ public final class BenchFigure {
 
     /** The figure as an element of an HTML page. */
     public static String svg(Assessment bench, Locale locale) {
-        var document =
-                GenericDOMImplementation.getDOMImplementation().createDocument(SVG, "svg", null);
+        var document = GenericDOMImplementation.getDOMImplementation().createDocument(SVG, "svg", null);
         SVGGeneratorContext context = SVGGeneratorContext.createDefault(document);
         context.setComment(null);
         context.setPrecision(2);
@@ -111,8 +105,7 @@ public final class BenchFigure {
         paint(surface, bench, locale);
         Element root = SvgRoot.of(surface);
         root.setAttributeNS(null, "viewBox", "0 0 " + WIDTH + " " + HEIGHT);
-        return written(root)
-                .replace("'" + Typeface.FAMILY + "'", Typeface.FALLBACKS.replace('"', '\''));
+        return written(root).replace("'" + Typeface.FAMILY + "'", Typeface.FALLBACKS.replace('"', '\''));
     }
 
     private static String written(Element root) {

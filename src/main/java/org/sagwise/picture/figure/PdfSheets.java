@@ -2,7 +2,14 @@ package org.sagwise.picture.figure;
 
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2DFontTextDrawer;
-
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
@@ -18,15 +25,6 @@ import org.sagwise.caution.Assessment;
 import org.sagwise.picture.look.Typeface;
 import org.sagwise.picture.look.Typeface.Weight;
 import org.sagwise.picture.look.WordWrap;
-
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.OutputStream;
-import java.io.UncheckedIOException;
-import java.util.EnumMap;
-import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 
 /** Sheets of A4 paper with a pen that moves down them; lengths in points, 72 to the inch. */
 public final class PdfSheets implements AutoCloseable {
@@ -122,8 +120,7 @@ public final class PdfSheets implements AutoCloseable {
     }
 
     /** Draws a frame, from its lower left corner. */
-    public void box(float x, float bottom, float width, float height, float stroke)
-            throws IOException {
+    public void box(float x, float bottom, float width, float height, float stroke) throws IOException {
         pen.setLineWidth(stroke);
         pen.addRect(x, bottom, width, height);
         pen.stroke();
@@ -140,8 +137,7 @@ public final class PdfSheets implements AutoCloseable {
 
     /** Paints a bench under the pen; how high it is. */
     public void figure(Assessment bench, Locale locale, float width) throws IOException {
-        PdfBoxGraphics2D surface =
-                new PdfBoxGraphics2D(document, BenchFigure.WIDTH, BenchFigure.HEIGHT);
+        PdfBoxGraphics2D surface = new PdfBoxGraphics2D(document, BenchFigure.WIDTH, BenchFigure.HEIGHT);
         surface.setFontTextDrawer(drawer);
         BenchFigure.paint(surface, bench, locale);
         surface.dispose();
@@ -160,15 +156,10 @@ public final class PdfSheets implements AutoCloseable {
     }
 
     /** A text broken into lines that fit a width. */
-    public List<String> lines(String text, Weight weight, float size, float width)
-            throws IOException {
+    public List<String> lines(String text, Weight weight, float size, float width) throws IOException {
         try {
             return text.lines()
-                    .flatMap(
-                            paragraph ->
-                                    WordWrap.lines(
-                                            paragraph, line -> fits(line, weight, size, width))
-                                            .stream())
+                    .flatMap(paragraph -> WordWrap.lines(paragraph, line -> fits(line, weight, size, width)).stream())
                     .toList();
         } catch (UncheckedIOException noGlyphs) {
             throw noGlyphs.getCause();

@@ -1,15 +1,14 @@
 package org.sagwise.picture.layout;
 
-import org.sagwise.scenario.Joint;
-import org.sagwise.scenario.Link;
-import org.sagwise.scenario.Part;
-import org.sagwise.scenario.Scenario;
-
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.sagwise.scenario.Joint;
+import org.sagwise.scenario.Link;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.Scenario;
 
 /** Lays out a branch along a direction: series along it, parallel across it. */
 final class Arranger {
@@ -59,7 +58,8 @@ final class Arranger {
     /** Where the way meets a pin: at the pin itself, or at its stub if that points elsewhere. */
     private static Point port(PartShape.Pin pin, Bearing expected) {
         int stub = pin.out() == expected ? 0 : STUB;
-        return new Point(pin.dx() + stub * pin.out().dx(), pin.dy() + stub * pin.out().dy());
+        return new Point(
+                pin.dx() + stub * pin.out().dx(), pin.dy() + stub * pin.out().dy());
     }
 
     private Block series(List<Branch> branches, Bearing way) {
@@ -114,9 +114,7 @@ final class Arranger {
     }
 
     private static Block at(Block next, Point end, int distance, Bearing way) {
-        return next.moved(
-                end.x + distance * way.dx() - next.entry().x,
-                end.y + distance * way.dy() - next.entry().y);
+        return next.moved(end.x + distance * way.dx() - next.entry().x, end.y + distance * way.dy() - next.entry().y);
     }
 
     private Block parallel(List<Branch> branches, Bearing way) {
@@ -124,15 +122,11 @@ final class Arranger {
         List<Block> placed = new ArrayList<>();
         for (Branch branch : branches) {
             Block next = centred(arrange(branch, way), way);
-            int shift =
-                    placed.isEmpty()
-                            ? 0
-                            : reach(last(placed), across) + reach(next, across.opposite());
+            int shift = placed.isEmpty() ? 0 : reach(last(placed), across) + reach(next, across.opposite());
             placed.add(next.moved(up(shift) * across.dx(), up(shift) * across.dy()));
         }
         Block first = placed.get(0);
-        return Block.union(
-                placed, end(placed, first.entry(), way.opposite()), end(placed, first.exit(), way));
+        return Block.union(placed, end(placed, first.entry(), way.opposite()), end(placed, first.exit(), way));
     }
 
     /** A block moved so that the middle of its way lies at the origin. */

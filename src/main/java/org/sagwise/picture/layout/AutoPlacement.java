@@ -1,15 +1,14 @@
 package org.sagwise.picture.layout;
 
-import org.sagwise.scenario.Part;
-import org.sagwise.scenario.PartKind;
-import org.sagwise.scenario.Scenario;
-
 import java.awt.Point;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.PartKind;
+import org.sagwise.scenario.Scenario;
 
 /** Computes where the parts of a scenario lie when nobody has said so. */
 final class AutoPlacement {
@@ -40,11 +39,10 @@ final class AutoPlacement {
     private void placePieces(Drawing drawing) {
         List<Plan> waiting = new ArrayList<>(Planner.of(scenario, drawing));
         while (!waiting.isEmpty()) {
-            Plan next =
-                    waiting.stream()
-                            .filter(plan -> placedBoard(plan).isPresent())
-                            .findFirst()
-                            .orElseGet(() -> firstWithoutBoardAsPack(waiting));
+            Plan next = waiting.stream()
+                    .filter(plan -> placedBoard(plan).isPresent())
+                    .findFirst()
+                    .orElseGet(() -> firstWithoutBoardAsPack(waiting));
             waiting.remove(next);
             place(next);
         }
@@ -92,12 +90,10 @@ final class AutoPlacement {
 
     private Optional<Spot> placedBoard(Plan plan) {
         return boardAsPack(plan)
-                .flatMap(
-                        board ->
-                                placed.stream()
-                                        .map(block -> block.spots().get(board.id()))
-                                        .filter(spot -> spot != null)
-                                        .findFirst());
+                .flatMap(board -> placed.stream()
+                        .map(block -> block.spots().get(board.id()))
+                        .filter(spot -> spot != null)
+                        .findFirst());
     }
 
     /** The block moved right of all others, or into a new row. */

@@ -1,10 +1,5 @@
 package org.sagwise.picture.layout;
 
-import org.sagwise.scenario.Part;
-import org.sagwise.scenario.Placement;
-import org.sagwise.scenario.Scenario;
-import org.sagwise.scenario.TerminalRef;
-
 import java.awt.Dimension;
 import java.awt.Rectangle;
 import java.util.LinkedHashMap;
@@ -12,6 +7,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.Placement;
+import org.sagwise.scenario.Scenario;
+import org.sagwise.scenario.TerminalRef;
 
 /**
  * Where everything on the bench lies. The same scenario gives the same layout, always.
@@ -36,8 +35,7 @@ public record BenchLayout(
         Rectangle bounds) {
 
     /** Room for two cells, a button and a coil with what joins them: whoever builds begins here. */
-    private static final Dimension ROOM_TO_BUILD =
-            new Dimension(24 * PartShape.GRID, 13 * PartShape.GRID);
+    private static final Dimension ROOM_TO_BUILD = new Dimension(24 * PartShape.GRID, 13 * PartShape.GRID);
 
     private static final int MARGIN = 3 * PartShape.GRID / 4;
 
@@ -88,14 +86,7 @@ public record BenchLayout(
         }
         bounds.grow(MARGIN, MARGIN);
         return new BenchLayout(
-                parts,
-                routing.routes(),
-                routing.conductors(),
-                notes,
-                probes,
-                textScale,
-                drawing,
-                bounds);
+                parts, routing.routes(), routing.conductors(), notes, probes, textScale, drawing, bounds);
     }
 
     private static Map<String, Spot> spots(Scenario scenario, Sizes sizes) {
@@ -110,9 +101,7 @@ public record BenchLayout(
             return fixed;
         }
         Map<String, Spot> computed = AutoPlacement.of(scenario, sizes);
-        return fixed.isEmpty()
-                ? computed
-                : new FreeSpots(scenario, sizes).completed(fixed, computed);
+        return fixed.isEmpty() ? computed : new FreeSpots(scenario, sizes).completed(fixed, computed);
     }
 
     public Optional<PartBox> part(String id) {
@@ -125,25 +114,19 @@ public record BenchLayout(
 
     public Optional<TerminalPoint> terminal(TerminalRef ref) {
         return part(ref.part())
-                .flatMap(
-                        part ->
-                                part.terminals().stream()
-                                        .filter(point -> point.ref().equals(ref))
-                                        .findFirst());
+                .flatMap(part -> part.terminals().stream()
+                        .filter(point -> point.ref().equals(ref))
+                        .findFirst());
     }
 
     /** The part under a point; of several the one drawn last. */
     public Optional<PartBox> partAt(double x, double y) {
-        return parts.stream()
-                .filter(part -> part.body().contains(x, y))
-                .reduce((below, above) -> above);
+        return parts.stream().filter(part -> part.body().contains(x, y)).reduce((below, above) -> above);
     }
 
     /** The note under a point; of several the one drawn last. */
     public Optional<NoteBox> noteAt(double x, double y) {
-        return notes.stream()
-                .filter(note -> note.box().contains(x, y))
-                .reduce((below, above) -> above);
+        return notes.stream().filter(note -> note.box().contains(x, y)).reduce((below, above) -> above);
     }
 
     /** The note at a place of the scenario's notes. */

@@ -33,8 +33,7 @@ record Block(Map<String, Spot> spots, Map<String, Rectangle> rooms, Point entry,
         spots.forEach((id, spot) -> movedSpots.put(id, spot.moved(dx, dy)));
         Map<String, Rectangle> movedRooms = new LinkedHashMap<>();
         rooms.forEach((id, room) -> movedRooms.put(id, translated(room, dx, dy)));
-        return new Block(
-                movedSpots, movedRooms, translated(entry, dx, dy), translated(exit, dx, dy));
+        return new Block(movedSpots, movedRooms, translated(entry, dx, dy), translated(exit, dx, dy));
     }
 
     /** Parts of several blocks as one, with a way of its own. */

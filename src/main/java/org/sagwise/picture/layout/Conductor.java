@@ -14,8 +14,7 @@ import java.util.List;
  * @param sharedStart length at its start that it has in common with another conductor
  * @param sharedEnd length at its end that it has in common with another conductor
  */
-public record Conductor(
-        List<Point> points, List<Share> shares, boolean isWire, int sharedStart, int sharedEnd) {
+public record Conductor(List<Point> points, List<Share> shares, boolean isWire, int sharedStart, int sharedEnd) {
 
     public Conductor {
         points = List.copyOf(points);

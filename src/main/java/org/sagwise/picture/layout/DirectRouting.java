@@ -1,14 +1,13 @@
 package org.sagwise.picture.layout;
 
-import org.sagwise.scenario.Link;
-import org.sagwise.scenario.TerminalRef;
-
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.sagwise.scenario.Link;
+import org.sagwise.scenario.TerminalRef;
 
 /**
  * Ways with one corner that heed nothing: for parts so far apart that no lattice can span them.
@@ -20,10 +19,7 @@ record DirectRouting(List<LinkRoute> routes, List<Conductor> conductors) impleme
 
     static DirectRouting of(List<Link> links, List<PartBox> parts) {
         Map<TerminalRef, Point> points = new HashMap<>();
-        parts.forEach(
-                part ->
-                        part.terminals()
-                                .forEach(t -> points.put(t.ref(), new Point(t.x(), t.y()))));
+        parts.forEach(part -> part.terminals().forEach(t -> points.put(t.ref(), new Point(t.x(), t.y()))));
         List<LinkRoute> routes = new ArrayList<>();
         List<Conductor> conductors = new ArrayList<>();
         for (int i = 0; i < links.size(); i++) {
@@ -33,12 +29,7 @@ record DirectRouting(List<LinkRoute> routes, List<Conductor> conductors) impleme
                 List<Point> way = Corners.of(List.of(from, new Point(to.x, from.y), to));
                 routes.add(new LinkRoute(i, way));
                 conductors.add(
-                        new Conductor(
-                                way,
-                                List.of(new Conductor.Share(i, 1)),
-                                PlateGroups.isWire(links.get(i)),
-                                0,
-                                0));
+                        new Conductor(way, List.of(new Conductor.Share(i, 1)), PlateGroups.isWire(links.get(i)), 0, 0));
             }
         }
         return new DirectRouting(routes, conductors);

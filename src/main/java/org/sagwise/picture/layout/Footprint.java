@@ -1,8 +1,7 @@
 package org.sagwise.picture.layout;
 
-import org.sagwise.scenario.Part;
-
 import java.awt.Rectangle;
+import org.sagwise.scenario.Part;
 
 /**
  * The room that a part takes: its outline and the place of its figures.
@@ -17,7 +16,8 @@ record Footprint(Rectangle body, Rectangle label, LabelSide side) {
 
     /** The room of a part whose figures stand on their best side. */
     static Footprint of(Part part, Spot spot, Sizes sizes) {
-        LabelSide side = LabelSide.choices(part.kind(), spot.quarters(), sizes.drawing()).get(0);
+        LabelSide side =
+                LabelSide.choices(part.kind(), spot.quarters(), sizes.drawing()).get(0);
         return of(part, spot, side, sizes);
     }
 

@@ -51,11 +51,7 @@ final class FreeRoom {
      * cross little.
      */
     Rectangle take(List<Point> targets, int width, int height) {
-        return take(
-                targets,
-                (near, offset) -> beside(near, offset, width, height),
-                ACROSS_PART,
-                ACROSS_CONDUCTOR);
+        return take(targets, (near, offset) -> beside(near, offset, width, height), ACROSS_PART, ACROSS_CONDUCTOR);
     }
 
     /** Takes room for something on leads, near the points to which they go. */
@@ -63,17 +59,12 @@ final class FreeRoom {
         return take(
                 targets,
                 (near, offset) ->
-                        new Rectangle(
-                                near.x + offset.x - width / 2,
-                                near.y + offset.y - height / 2,
-                                width,
-                                height),
+                        new Rectangle(near.x + offset.x - width / 2, near.y + offset.y - height / 2, width, height),
                 LEAD_ACROSS_PART,
                 LEAD_ACROSS_CONDUCTOR);
     }
 
-    private Rectangle take(
-            List<Point> targets, Rooms rooms, double acrossPart, double acrossConductor) {
+    private Rectangle take(List<Point> targets, Rooms rooms, double acrossPart, double acrossConductor) {
         Point near = middle(targets);
         Rectangle best = null;
         double least = Double.MAX_VALUE;
@@ -128,16 +119,13 @@ final class FreeRoom {
         return new Point(x / points.size(), y / points.size());
     }
 
-    private double crossings(
-            Rectangle room, List<Point> targets, double acrossPart, double acrossConductor) {
+    private double crossings(Rectangle room, List<Point> targets, double acrossPart, double acrossConductor) {
         double cost = 0;
         for (Point target : targets) {
             for (int i = 0; i < taken.size(); i++) {
                 Rectangle area = taken.get(i);
                 boolean own = area.contains(target);
-                if (!own
-                        && area.intersectsLine(
-                                room.getCenterX(), room.getCenterY(), target.x, target.y)) {
+                if (!own && area.intersectsLine(room.getCenterX(), room.getCenterY(), target.x, target.y)) {
                     cost += i < solid ? acrossPart : acrossConductor;
                 }
             }

@@ -1,15 +1,14 @@
 package org.sagwise.picture.layout;
 
-import org.sagwise.scenario.Link;
-import org.sagwise.scenario.Part;
-import org.sagwise.scenario.Scenario;
-
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.sagwise.scenario.Link;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.Scenario;
 
 /** Finds room for parts that have none yet, near what they are joined to. */
 final class FreeSpots {
@@ -97,12 +96,8 @@ final class FreeSpots {
         for (int ring = 0; ring < RINGS; ring++) {
             int far = ring * PartShape.GRID;
             for (int along = -far; along <= far; along += PartShape.GRID) {
-                for (Point offset :
-                        List.of(
-                                new Point(far, along),
-                                new Point(along, far),
-                                new Point(-far, along),
-                                new Point(along, -far))) {
+                for (Point offset : List.of(
+                        new Point(far, along), new Point(along, far), new Point(-far, along), new Point(along, -far))) {
                     Spot spot = new Spot(middle.x + offset.x, middle.y + offset.y, 0);
                     if (isFree(part, spot)) {
                         return spot;

@@ -1,14 +1,13 @@
 package org.sagwise.picture.layout;
 
-import org.sagwise.scenario.Link;
-import org.sagwise.scenario.Part;
-import org.sagwise.scenario.Scenario;
-import org.sagwise.scenario.TerminalRef;
-
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.sagwise.scenario.Link;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.Scenario;
+import org.sagwise.scenario.TerminalRef;
 
 /**
  * Terminals that links join, whatever the joint's resistance, numbered. A link that would join both
@@ -65,8 +64,7 @@ final class Joints {
     private boolean wouldShort(TerminalRef one, TerminalRef other) {
         List<TerminalRef> fewer = members.get(one);
         List<TerminalRef> more = members.get(other);
-        return fewer.stream()
-                .anyMatch(a -> more.stream().anyMatch(b -> arePoles(a, b) || arePoles(b, a)));
+        return fewer.stream().anyMatch(a -> more.stream().anyMatch(b -> arePoles(a, b) || arePoles(b, a)));
     }
 
     /** A board's input and output are two pairs of poles: only ends of one pair are a short. */

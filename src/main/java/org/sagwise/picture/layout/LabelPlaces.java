@@ -1,12 +1,11 @@
 package org.sagwise.picture.layout;
 
-import org.sagwise.scenario.Part;
-import org.sagwise.scenario.Scenario;
-
 import java.awt.Rectangle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.Scenario;
 
 /** Chooses on which side of each part its figures stand, so that they cover nothing. */
 final class LabelPlaces {
@@ -29,14 +28,12 @@ final class LabelPlaces {
         return boxes;
     }
 
-    private static Footprint best(
-            Part part, Spot spot, Sizes sizes, List<Rectangle> bodies, List<Rectangle> labels) {
+    private static Footprint best(Part part, Spot spot, Sizes sizes, List<Rectangle> bodies, List<Rectangle> labels) {
         Footprint best = null;
         double least = Double.MAX_VALUE;
         for (LabelSide side : LabelSide.choices(part.kind(), spot.quarters(), sizes.drawing())) {
             Footprint footprint = Footprint.of(part, spot, side, sizes);
-            double covered =
-                    covered(footprint.label(), bodies) + covered(footprint.label(), labels);
+            double covered = covered(footprint.label(), bodies) + covered(footprint.label(), labels);
             if (covered < least) {
                 least = covered;
                 best = footprint;

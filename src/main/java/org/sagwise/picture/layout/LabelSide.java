@@ -1,9 +1,8 @@
 package org.sagwise.picture.layout;
 
-import org.sagwise.scenario.PartKind;
-
 import java.awt.Rectangle;
 import java.util.List;
+import org.sagwise.scenario.PartKind;
 
 /** On which side of a part its figures stand. */
 public enum LabelSide {
@@ -23,9 +22,9 @@ public enum LabelSide {
             case SWITCH, FUSE -> turned ? List.of(RIGHT, LEFT) : List.of(BELOW, ABOVE);
             case BOARD -> List.of(BELOW, ABOVE);
             case METER ->
-                    drawing == Drawing.SCHEMATIC
-                            ? turned ? List.of(RIGHT, LEFT) : List.of(BELOW, ABOVE)
-                            : turned ? List.of(ABOVE, BELOW) : List.of(ABOVE, RIGHT, LEFT);
+                drawing == Drawing.SCHEMATIC
+                        ? turned ? List.of(RIGHT, LEFT) : List.of(BELOW, ABOVE)
+                        : turned ? List.of(ABOVE, BELOW) : List.of(ABOVE, RIGHT, LEFT);
         };
     }
 
@@ -34,10 +33,7 @@ public enum LabelSide {
         double textScale = sizes.textScale();
         boolean beside = this == LEFT || this == RIGHT;
         int width = scaled(beside ? besideWidth(kind) : acrossWidth(kind), textScale);
-        int height =
-                scaled(
-                        beside ? besideHeight(kind) : acrossHeight(kind, sizes.drawing()),
-                        textScale);
+        int height = scaled(beside ? besideHeight(kind) : acrossHeight(kind, sizes.drawing()), textScale);
         int middleX = (int) body.getCenterX() - width / 2;
         int middleY = (int) body.getCenterY() - height / 2;
         return switch (this) {

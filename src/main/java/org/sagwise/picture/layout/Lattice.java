@@ -71,8 +71,7 @@ final class Lattice {
         Rectangle grown = new Rectangle(area);
         grown.grow(margin, margin);
         int firstColumn = Math.max(0, Math.floorDiv(grown.x - left, STEP) + 1);
-        int lastColumn =
-                Math.min(columns - 1, Math.floorDiv(grown.x + grown.width - left - 1, STEP));
+        int lastColumn = Math.min(columns - 1, Math.floorDiv(grown.x + grown.width - left - 1, STEP));
         int firstRow = Math.max(0, Math.floorDiv(grown.y - top, STEP) + 1);
         int lastRow = Math.min(rows - 1, Math.floorDiv(grown.y + grown.height - top - 1, STEP));
         for (int row = firstRow; row <= lastRow; row++) {
@@ -107,14 +106,11 @@ final class Lattice {
     int next(int cell, Bearing way) {
         int column = cell % columns + way.dx();
         int row = cell / columns + way.dy();
-        return column < 0 || row < 0 || column >= columns || row >= rows
-                ? -1
-                : row * columns + column;
+        return column < 0 || row < 0 || column >= columns || row >= rows ? -1 : row * columns + column;
     }
 
     int steps(int one, int other) {
-        return Math.abs(one % columns - other % columns)
-                + Math.abs(one / columns - other / columns);
+        return Math.abs(one % columns - other % columns) + Math.abs(one / columns - other / columns);
     }
 
     boolean isBlocked(int cell) {

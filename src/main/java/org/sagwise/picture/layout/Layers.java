@@ -25,8 +25,7 @@ final class Layers {
     /** What is to be laid out from top to bottom. */
     static Branch of(List<Edge> edges) {
         List<Edge> others = new ArrayList<>(edges);
-        Edge first =
-                edges.stream().filter(Edge::isSource).findFirst().orElseGet(() -> edges.get(0));
+        Edge first = edges.stream().filter(Edge::isSource).findFirst().orElseGet(() -> edges.get(0));
         if (!first.isSource()) {
             return new Layers(others).rows(first.from());
         }

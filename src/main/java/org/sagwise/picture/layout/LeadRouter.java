@@ -47,9 +47,7 @@ final class LeadRouter {
             return Optional.empty();
         }
         int start = lattice.cell(x, y);
-        return lattice.isBlocked(start)
-                ? Optional.empty()
-                : search.find(start, out, goal(ends), LEAD);
+        return lattice.isBlocked(start) ? Optional.empty() : search.find(start, out, goal(ends), LEAD);
     }
 
     /** Free cells beside a terminal, off the way by which its conductors leave. */
@@ -82,7 +80,10 @@ final class LeadRouter {
 
             @Override
             public int stepsFrom(int cell) {
-                return ends.stream().mapToInt(end -> lattice.steps(cell, end)).min().orElse(0);
+                return ends.stream()
+                        .mapToInt(end -> lattice.steps(cell, end))
+                        .min()
+                        .orElse(0);
             }
 
             @Override
@@ -112,9 +113,7 @@ final class LeadRouter {
             }
             points.set(
                     i,
-                    out.isHorizontal()
-                            ? new Point(point.x, point.y + shifted)
-                            : new Point(point.x + shifted, point.y));
+                    out.isHorizontal() ? new Point(point.x, point.y + shifted) : new Point(point.x + shifted, point.y));
         }
         return Corners.of(points);
     }

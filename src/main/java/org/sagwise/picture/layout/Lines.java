@@ -13,7 +13,10 @@ final class Lines {
      * longer words are cut.
      */
     static List<String> wrap(String text, int characters) {
-        return text.strip().lines().flatMap(line -> wrapLine(line, characters).stream()).toList();
+        return text.strip()
+                .lines()
+                .flatMap(line -> wrapLine(line, characters).stream())
+                .toList();
     }
 
     private static List<String> wrapLine(String text, int characters) {

@@ -24,9 +24,8 @@ public record LinkRoute(int link, List<Point> points) {
             double stretch = one.distance(other);
             if (stretch > 0 && half <= stretch) {
                 double share = half / stretch;
-                return new Point(
-                        (int) Math.round(one.x + share * (other.x - one.x)),
-                        (int) Math.round(one.y + share * (other.y - one.y)));
+                return new Point((int) Math.round(one.x + share * (other.x - one.x)), (int)
+                        Math.round(one.y + share * (other.y - one.y)));
             }
             half -= stretch;
         }

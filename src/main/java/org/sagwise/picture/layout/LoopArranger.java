@@ -1,10 +1,5 @@
 package org.sagwise.picture.layout;
 
-import org.sagwise.scenario.Joint;
-import org.sagwise.scenario.Part;
-import org.sagwise.scenario.PartKind;
-import org.sagwise.scenario.Scenario;
-
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.util.ArrayList;
@@ -12,6 +7,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.sagwise.scenario.Joint;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.PartKind;
+import org.sagwise.scenario.Scenario;
 
 /**
  * Lays a pack and its load out as a loop. A pack of cells side by side stands upright on the left,
@@ -57,9 +56,7 @@ final class LoopArranger {
         }
         choices.add(new Choice(ring(upright, sides, rise), inARow ? UNUSUAL : 1));
         boolean many = Branch.parallelOf(pack).size() > FEW;
-        choices.add(
-                new Choice(
-                        ring(upright, sides.allOnTheRight(), rise), many && !inARow ? 1 : UNUSUAL));
+        choices.add(new Choice(ring(upright, sides.allOnTheRight(), rise), many && !inARow ? 1 : UNUSUAL));
         return choices.stream()
                 .max(Comparator.comparingDouble(Choice::worth))
                 .orElseThrow()
@@ -93,8 +90,9 @@ final class LoopArranger {
 
     private static boolean hasSeriesOfSources(Branch branch) {
         if (branch instanceof Branch.Series series) {
-            long sources =
-                    series.branches().stream().filter(b -> b.has(Strand.Role.SOURCE)).count();
+            long sources = series.branches().stream()
+                    .filter(b -> b.has(Strand.Role.SOURCE))
+                    .count();
             return sources > 1 || series.branches().stream().anyMatch(b -> hasSeriesOfSources(b));
         }
         return Branch.parallelOf(branch).stream()
@@ -119,13 +117,10 @@ final class LoopArranger {
         Set<String> farther = ids(pack);
         farther.removeAll(nearest);
         Set<String> behind = ids(load);
-        boolean over =
-                scenario.links().stream()
-                        .filter(link -> link.joint() instanceof Joint.Jumper)
-                        .anyMatch(
-                                link ->
-                                        farther.stream().anyMatch(link::touches)
-                                                && behind.stream().anyMatch(link::touches));
+        boolean over = scenario.links().stream()
+                .filter(link -> link.joint() instanceof Joint.Jumper)
+                .anyMatch(link -> farther.stream().anyMatch(link::touches)
+                        && behind.stream().anyMatch(link::touches));
         return over ? 2 * Arranger.STUB : Arranger.STUB;
     }
 
@@ -144,10 +139,8 @@ final class LoopArranger {
         int low = Math.max(pack.entry().y + Arranger.STUB, topY + height(side) + 2 * Arranger.STUB);
         int middle = Spot.toLattice((topY + low - height(side)) / 2.0);
         side = side.moved(up(rightOfAll - side.bounds().x), middle - side.entry().y);
-        bottom =
-                bottom.moved(
-                        -up(right(bottom) - side.bounds().x),
-                        Math.max(low, up(below(top) + 2 * CLEAR)) - bottom.entry().y);
+        bottom = bottom.moved(
+                -up(right(bottom) - side.bounds().x), Math.max(low, up(below(top) + 2 * CLEAR)) - bottom.entry().y);
         List<Block> all = new ArrayList<>(List.of(pack, top, side, bottom));
         return Block.union(all, pack.entry(), pack.exit());
     }
@@ -189,10 +182,7 @@ final class LoopArranger {
             while (last >= first && !isLoad(all.get(last))) {
                 last--;
             }
-            return new Sides(
-                    all.subList(0, first),
-                    all.subList(first, last + 1),
-                    all.subList(last + 1, all.size()));
+            return new Sides(all.subList(0, first), all.subList(first, last + 1), all.subList(last + 1, all.size()));
         }
 
         Sides allOnTheRight() {

@@ -25,7 +25,8 @@ final class Loops {
         this.edges = edges;
         this.seen = new boolean[edges.size()];
         for (int i = 0; i < edges.size(); i++) {
-            atJoint.computeIfAbsent(edges.get(i).from(), key -> new ArrayList<>()).add(i);
+            atJoint.computeIfAbsent(edges.get(i).from(), key -> new ArrayList<>())
+                    .add(i);
             atJoint.computeIfAbsent(edges.get(i).to(), key -> new ArrayList<>()).add(i);
         }
     }

@@ -26,10 +26,7 @@ final class Nearest {
     private static double distance(List<Point> points, double x, double y) {
         double least = Double.MAX_VALUE;
         for (int i = 1; i < points.size(); i++) {
-            least =
-                    Math.min(
-                            least,
-                            new Line2D.Double(points.get(i - 1), points.get(i)).ptSegDist(x, y));
+            least = Math.min(least, new Line2D.Double(points.get(i - 1), points.get(i)).ptSegDist(x, y));
         }
         return least;
     }

@@ -1,9 +1,8 @@
 package org.sagwise.picture.layout;
 
+import java.util.Map;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Scenario;
-
-import java.util.Map;
 
 /**
  * A scenario as a schematic sees it: whatever joins terminals is a plain line, and nothing has a
@@ -23,7 +22,9 @@ final class Netlist {
     static Scenario of(Scenario scenario) {
         Joints joints = Joints.of(scenario);
         return scenario.withPlacement(Map.of())
-                .withLinks(scenario.links().stream().map(link -> drawn(link, joints)).toList());
+                .withLinks(scenario.links().stream()
+                        .map(link -> drawn(link, joints))
+                        .toList());
     }
 
     private static Link drawn(Link link, Joints joints) {

@@ -1,11 +1,10 @@
 package org.sagwise.picture.layout;
 
-import org.sagwise.scenario.Note;
-
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.geom.Point2D;
 import java.util.List;
+import org.sagwise.scenario.Note;
 
 /**
  * Where a note lies.
@@ -17,8 +16,7 @@ import java.util.List;
  * @param target the middle of the part or joint that it speaks of
  * @param anchor where the line from it to that ends
  */
-public record NoteBox(
-        int index, Note note, List<String> lines, Rectangle box, Point target, Point anchor) {
+public record NoteBox(int index, Note note, List<String> lines, Rectangle box, Point target, Point anchor) {
 
     public NoteBox {
         lines = List.copyOf(lines);

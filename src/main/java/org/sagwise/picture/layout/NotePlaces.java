@@ -1,14 +1,13 @@
 package org.sagwise.picture.layout;
 
-import org.sagwise.scenario.Note;
-import org.sagwise.scenario.Scenario;
-
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.sagwise.scenario.Note;
+import org.sagwise.scenario.Scenario;
 
 /** Places notes and the meter in the hand near what they speak of. */
 final class NotePlaces {
@@ -42,23 +41,16 @@ final class NotePlaces {
     /** The meter in the hand, if the scenario's probes rest on terminals of the bench. */
     Optional<ProbeBox> probes() {
         return scenario.probes()
-                .flatMap(
-                        probes ->
-                                terminal(probes.red().toString())
-                                        .flatMap(
-                                                red ->
-                                                        terminal(probes.black().toString())
-                                                                .map(black -> meter(red, black))));
+                .flatMap(probes -> terminal(probes.red().toString())
+                        .flatMap(red -> terminal(probes.black().toString()).map(black -> meter(red, black))));
     }
 
     private ProbeBox meter(TerminalPoint red, TerminalPoint black) {
-        Rectangle card =
-                room.takeOnLeads(
-                        List.of(new Point(red.x(), red.y()), new Point(black.x(), black.y())),
-                        (int) (textScale * ProbeBox.WIDTH),
-                        (int) (textScale * ProbeBox.HEIGHT));
-        return new ProbeBox(
-                card, red, routing.lead(card, red, -JACK), black, routing.lead(card, black, JACK));
+        Rectangle card = room.takeOnLeads(
+                List.of(new Point(red.x(), red.y()), new Point(black.x(), black.y())),
+                (int) (textScale * ProbeBox.WIDTH),
+                (int) (textScale * ProbeBox.HEIGHT));
+        return new ProbeBox(card, red, routing.lead(card, red, -JACK), black, routing.lead(card, black, JACK));
     }
 
     private Optional<TerminalPoint> terminal(String name) {
@@ -81,9 +73,7 @@ final class NotePlaces {
                 Note note = scenario.notes().get(index);
                 if (laid == (note.isLaid() && drawing == Drawing.BENCH)) {
                     int place = index;
-                    target(note)
-                            .ifPresent(
-                                    target -> boxes.put(place, place(place, note, target, laid)));
+                    target(note).ifPresent(target -> boxes.put(place, place(place, note, target, laid)));
                 }
             }
         }
@@ -110,9 +100,7 @@ final class NotePlaces {
         int width = (int) (textScale * longest * CHARACTER_WIDTH) + 2 * PADDING;
         int height = (int) (textScale * lines.size() * LINE_HEIGHT) + 2 * PADDING;
         Rectangle box =
-                laid
-                        ? room.takeNear(wished(note, target, width, height))
-                        : room.take(List.of(target), width, height);
+                laid ? room.takeNear(wished(note, target, width, height)) : room.take(List.of(target), width, height);
         return new NoteBox(index, note, lines, box, target, edge(note, box, target));
     }
 
@@ -133,9 +121,8 @@ final class NotePlaces {
             if (part.id().equals(note.on())) {
                 Rectangle body = new Rectangle(part.body());
                 body.grow(-INSIDE, -INSIDE);
-                return new Point(
-                        (int) Math.max(body.x, Math.min(body.getMaxX(), box.getCenterX())),
-                        (int) Math.max(body.y, Math.min(body.getMaxY(), box.getCenterY())));
+                return new Point((int) Math.max(body.x, Math.min(body.getMaxX(), box.getCenterX())), (int)
+                        Math.max(body.y, Math.min(body.getMaxY(), box.getCenterY())));
             }
         }
         return anchor;

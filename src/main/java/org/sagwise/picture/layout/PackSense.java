@@ -1,15 +1,14 @@
 package org.sagwise.picture.layout;
 
-import org.sagwise.scenario.Part;
-import org.sagwise.scenario.PartKind;
-import org.sagwise.scenario.Scenario;
-
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.PartKind;
+import org.sagwise.scenario.Scenario;
 
 /**
  * Whether the cells that hang together all climb the same way. A long row that is joined to nothing

@@ -1,9 +1,8 @@
 package org.sagwise.picture.layout;
 
-import org.sagwise.scenario.Part;
-
 import java.awt.Rectangle;
 import java.util.List;
+import org.sagwise.scenario.Part;
 
 /**
  * Where a part lies.
@@ -32,17 +31,11 @@ public record PartBox(
     }
 
     static PartBox of(Part part, Spot spot, Footprint footprint, Sizes sizes) {
-        List<TerminalPoint> terminals =
-                sizes.shape(part.kind()).pins().stream()
-                        .map(pin -> pin.turned(spot.quarters()))
-                        .map(
-                                pin ->
-                                        new TerminalPoint(
-                                                part.terminal(pin.terminal()),
-                                                spot.x() + pin.dx(),
-                                                spot.y() + pin.dy(),
-                                                pin.out()))
-                        .toList();
+        List<TerminalPoint> terminals = sizes.shape(part.kind()).pins().stream()
+                .map(pin -> pin.turned(spot.quarters()))
+                .map(pin -> new TerminalPoint(
+                        part.terminal(pin.terminal()), spot.x() + pin.dx(), spot.y() + pin.dy(), pin.out()))
+                .toList();
         return new PartBox(
                 part,
                 spot.x(),

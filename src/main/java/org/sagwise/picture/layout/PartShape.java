@@ -1,11 +1,10 @@
 package org.sagwise.picture.layout;
 
-import org.sagwise.scenario.PartKind;
-
 import java.awt.Rectangle;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import org.sagwise.scenario.PartKind;
 
 /**
  * Outline of a part of one kind before it is turned: the one place where sizes are set. Middles,
@@ -17,8 +16,7 @@ import java.util.Map;
  * @param axis the way from its first terminal to its second
  * @param pins where its terminals are, first terminal first
  */
-public record PartShape(
-        PartKind kind, int halfWidth, int halfHeight, Bearing axis, List<Pin> pins) {
+public record PartShape(PartKind kind, int halfWidth, int halfHeight, Bearing axis, List<Pin> pins) {
 
     /** Bench units in one grid unit of the scenario file. */
     public static final int GRID = 40;

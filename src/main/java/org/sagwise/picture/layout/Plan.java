@@ -27,15 +27,17 @@ record Plan(Optional<Branch> pack, Optional<Branch> load, Optional<Branch> rest)
         Edge pack = forward(firstIsPack ? one : other);
         Edge load = firstIsPack ? other : one;
         boolean atPlus = load.touches(pack.to());
-        Edge onward = atPlus ? load.startingAt(pack.to()) : load.startingAt(pack.from()).reversed();
+        Edge onward = atPlus
+                ? load.startingAt(pack.to())
+                : load.startingAt(pack.from()).reversed();
         return new Plan(Optional.of(pack.branch()), Optional.of(onward.branch()), Optional.empty());
     }
 
     /** A plan for what cannot be reduced, in rows for want of an order. */
     static Plan unordered(List<Edge> edges) {
-        List<Strand> strands = edges.stream().flatMap(edge -> edge.branch().strands()).toList();
-        return ofRest(
-                strands.size() > 1 ? Optional.of(new Tableau(strands).branch()) : Optional.empty());
+        List<Strand> strands =
+                edges.stream().flatMap(edge -> edge.branch().strands()).toList();
+        return ofRest(strands.size() > 1 ? Optional.of(new Tableau(strands).branch()) : Optional.empty());
     }
 
     /** A plan for what cannot be reduced, in layers by the way from the source's positive end. */

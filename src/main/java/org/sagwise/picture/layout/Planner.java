@@ -1,10 +1,5 @@
 package org.sagwise.picture.layout;
 
-import org.sagwise.scenario.MeterMode;
-import org.sagwise.scenario.Part;
-import org.sagwise.scenario.PartKind;
-import org.sagwise.scenario.Scenario;
-
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -13,6 +8,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.sagwise.scenario.MeterMode;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.PartKind;
+import org.sagwise.scenario.Scenario;
 
 /** Finds packs, loads and loose parts in a scenario. */
 final class Planner {
@@ -74,13 +73,11 @@ final class Planner {
             others.forEach(edge -> plans.add(Plan.of(List.of(edge))));
             return plans;
         }
-        Branch pack =
-                sources.size() == 1
-                        ? Plan.of(sources).pack().orElseThrow()
-                        : new Branch.Parallel(
-                                sources.stream()
-                                        .map(edge -> Plan.of(List.of(edge)).pack().orElseThrow())
-                                        .toList());
+        Branch pack = sources.size() == 1
+                ? Plan.of(sources).pack().orElseThrow()
+                : new Branch.Parallel(sources.stream()
+                        .map(edge -> Plan.of(List.of(edge)).pack().orElseThrow())
+                        .toList());
         Branch load = new Branch.Series(others.stream().map(Edge::branch).toList());
         return List.of(new Plan(Optional.of(pack), Optional.of(load), Optional.empty()));
     }
@@ -96,8 +93,7 @@ final class Planner {
     }
 
     private Plan irreducible(List<Edge> loop, List<Edge> reduced) {
-        boolean layered =
-                drawing == Drawing.SCHEMATIC && loop.size() > 1 && loop.size() <= MOST_LAYERED;
+        boolean layered = drawing == Drawing.SCHEMATIC && loop.size() > 1 && loop.size() <= MOST_LAYERED;
         return layered ? Plan.layered(reduced) : Plan.unordered(loop);
     }
 
@@ -112,15 +108,16 @@ final class Planner {
             degrees.merge(edge.from(), 1, Integer::sum);
             degrees.merge(edge.to(), 1, Integer::sum);
         }
-        List<Integer> loose =
-                degrees.entrySet().stream()
-                        .filter(entry -> entry.getValue() == 1)
-                        .map(Map.Entry::getKey)
-                        .toList();
+        List<Integer> loose = degrees.entrySet().stream()
+                .filter(entry -> entry.getValue() == 1)
+                .map(Map.Entry::getKey)
+                .toList();
         if (piece.size() < 3 || loose.size() != 2) {
             return piece;
         }
-        return piece.stream().map(edge -> edge.merging(loose.get(0), loose.get(1))).toList();
+        return piece.stream()
+                .map(edge -> edge.merging(loose.get(0), loose.get(1)))
+                .toList();
     }
 
     private List<List<Edge>> pieces() {
@@ -151,7 +148,8 @@ final class Planner {
                 }
             }
         }
-        List<Edge> piece = waiting.stream().filter(e -> reached.contains(e.from())).toList();
+        List<Edge> piece =
+                waiting.stream().filter(e -> reached.contains(e.from())).toList();
         waiting.removeAll(piece);
         return piece;
     }
@@ -173,9 +171,9 @@ final class Planner {
             case SWITCH, FUSE -> List.of(new Strand(part, "1", "2", Strand.Role.PATH));
             case METER -> List.of(new Strand(part, "red", "black", Strand.Role.PATH));
             case BOARD ->
-                    List.of(
-                            new Strand(part, "in+", "in-", Strand.Role.LOAD),
-                            new Strand(part, "out-", "out+", Strand.Role.SOURCE));
+                List.of(
+                        new Strand(part, "in+", "in-", Strand.Role.LOAD),
+                        new Strand(part, "out-", "out+", Strand.Role.SOURCE));
         };
     }
 

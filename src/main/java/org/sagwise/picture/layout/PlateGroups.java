@@ -1,9 +1,5 @@
 package org.sagwise.picture.layout;
 
-import org.sagwise.scenario.Joint;
-import org.sagwise.scenario.Link;
-import org.sagwise.scenario.TerminalRef;
-
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -11,6 +7,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
+import org.sagwise.scenario.Joint;
+import org.sagwise.scenario.Link;
+import org.sagwise.scenario.TerminalRef;
 
 /**
  * Which links are drawn as one set of plates: touching and ideal joints that meet at terminals. A
@@ -44,10 +43,7 @@ final class PlateGroups {
         int[] firsts = new int[links.size()];
         for (int i = 0; i < firsts.length; i++) {
             Link link = links.get(i);
-            Integer before =
-                    standsAlone.test(link)
-                            ? null
-                            : first.putIfAbsent(find(parents, link.from()), i);
+            Integer before = standsAlone.test(link) ? null : first.putIfAbsent(find(parents, link.from()), i);
             firsts[i] = before == null ? i : before;
         }
         return firsts;

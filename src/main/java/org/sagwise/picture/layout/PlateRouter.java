@@ -26,8 +26,9 @@ final class PlateRouter {
         while (!waiting.isEmpty()) {
             TerminalPoint newest = joined.get(joined.size() - 1);
             waiting.forEach(it -> it.hearOf(newest));
-            Waiting next =
-                    waiting.stream().min(Comparator.comparingInt(it -> it.distance)).orElseThrow();
+            Waiting next = waiting.stream()
+                    .min(Comparator.comparingInt(it -> it.distance))
+                    .orElseThrow();
             waiting.remove(next);
             List<Integer> way = wayTo(tree, next.point, joined);
             tree.add(way);
@@ -66,9 +67,8 @@ final class PlateRouter {
         List<Integer> way = untilTree(tree, Stub.of(lattice, next));
         int start = way.get(way.size() - 1);
         if (!tree.has(start)) {
-            way.addAll(
-                    search.find(start, next.out(), goal(tree, joined), owner)
-                            .orElseGet(() -> elbow(start, cell(joined.get(0)))));
+            way.addAll(search.find(start, next.out(), goal(tree, joined), owner)
+                    .orElseGet(() -> elbow(start, cell(joined.get(0)))));
         }
         return way;
     }
@@ -80,7 +80,8 @@ final class PlateRouter {
     private WaySearch.Goal goal(Tree tree, List<TerminalPoint> joined) {
         if (joined.size() == 1) {
             List<Integer> stub = Stub.of(lattice, joined.get(0));
-            return WaySearch.at(lattice, stub.get(stub.size() - 1), joined.get(0).out());
+            return WaySearch.at(
+                    lattice, stub.get(stub.size() - 1), joined.get(0).out());
         }
         return new WaySearch.Goal() {
             @Override

@@ -1,13 +1,12 @@
 package org.sagwise.picture.layout;
 
-import org.sagwise.scenario.MeterMode;
-
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
+import org.sagwise.scenario.MeterMode;
 
 /**
  * Where the meter in the hand stands whose probes rest on two terminals.
@@ -19,11 +18,7 @@ import java.util.List;
  * @param blackLead corners of the black lead
  */
 public record ProbeBox(
-        Rectangle card,
-        TerminalPoint red,
-        List<Point> redLead,
-        TerminalPoint black,
-        List<Point> blackLead) {
+        Rectangle card, TerminalPoint red, List<Point> redLead, TerminalPoint black, List<Point> blackLead) {
 
     /** Size of the body where text has its usual size. */
     static final int WIDTH = 176;
@@ -54,8 +49,7 @@ public record ProbeBox(
     /** The window with the figure. */
     public Rectangle2D display() {
         double edge = 7 * scale();
-        return new Rectangle2D.Double(
-                card.x + edge, card.y + edge, 84 * scale(), card.height - 2 * edge);
+        return new Rectangle2D.Double(card.x + edge, card.y + edge, 84 * scale(), card.height - 2 * edge);
     }
 
     /** The middle of the knob. */
@@ -84,9 +78,6 @@ public record ProbeBox(
         Point end = lead.get(lead.size() - 1);
         double reach = Math.max(1, end.distance(at.x(), at.y()));
         return new Line2D.Double(
-                at.x() + NEEDLE * (end.x - at.x()) / reach,
-                at.y() + NEEDLE * (end.y - at.y()) / reach,
-                end.x,
-                end.y);
+                at.x() + NEEDLE * (end.x - at.x()) / reach, at.y() + NEEDLE * (end.y - at.y()) / reach, end.x, end.y);
     }
 }

@@ -43,8 +43,8 @@ final class Reduction {
                 Edge one = edges.get(i);
                 Edge other = edges.get(j);
                 if (one.sameEnds(other) && fit.test(one, other)) {
-                    Branch both =
-                            Branch.inParallel(one.branch(), other.startingAt(one.from()).branch());
+                    Branch both = Branch.inParallel(
+                            one.branch(), other.startingAt(one.from()).branch());
                     replace(i, j, new Edge(one.from(), one.to(), both));
                     return true;
                 }

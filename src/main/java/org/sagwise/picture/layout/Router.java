@@ -1,9 +1,5 @@
 package org.sagwise.picture.layout;
 
-import org.sagwise.scenario.Joint;
-import org.sagwise.scenario.Link;
-import org.sagwise.scenario.TerminalRef;
-
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.util.ArrayList;
@@ -13,6 +9,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.sagwise.scenario.Joint;
+import org.sagwise.scenario.Link;
+import org.sagwise.scenario.TerminalRef;
 
 /** Leads every link from terminal to terminal: plates first, then wires, the short ones first. */
 final class Router implements Routing {
@@ -102,25 +101,19 @@ final class Router implements Routing {
             cells = Stub.straight(lattice, from, to);
         } else {
             int goal = last(end);
-            cells.addAll(
-                    search.find(
-                                    last(start),
-                                    from.out(),
-                                    WaySearch.at(lattice, goal, to.out()),
-                                    owner)
-                            .orElse(List.of(lattice.corner(last(start), goal), goal)));
+            cells.addAll(search.find(last(start), from.out(), WaySearch.at(lattice, goal, to.out()), owner)
+                    .orElse(List.of(lattice.corner(last(start), goal), goal)));
             cells.addAll(reversed(end));
         }
         claim(cells, owner);
         List<Point> corners = corners(cells);
         routes.put(index, new LinkRoute(index, corners));
-        conductors.add(
-                new Conductor(
-                        corners,
-                        List.of(new Conductor.Share(index, 1)),
-                        true,
-                        groups.isShared(links.get(index).from()) ? Arranger.STUB : 0,
-                        groups.isShared(links.get(index).to()) ? Arranger.STUB : 0));
+        conductors.add(new Conductor(
+                corners,
+                List.of(new Conductor.Share(index, 1)),
+                true,
+                groups.isShared(links.get(index).from()) ? Arranger.STUB : 0,
+                groups.isShared(links.get(index).to()) ? Arranger.STUB : 0));
     }
 
     private void plates(List<Integer> group) {
@@ -136,8 +129,7 @@ final class Router implements Routing {
             terminals.put(link.to(), points.get(link.to()));
         }
         int owner = groups.ownerOf(inside.get(0));
-        Tree tree =
-                new PlateRouter(lattice, search, owner).join(new ArrayList<>(terminals.values()));
+        Tree tree = new PlateRouter(lattice, search, owner).join(new ArrayList<>(terminals.values()));
         for (int index : inside) {
             Link link = links.get(index);
             List<Integer> way = tree.send(index, cell(link.from()), cell(link.to()));
@@ -160,7 +152,8 @@ final class Router implements Routing {
     }
 
     private List<Point> corners(List<Integer> cells) {
-        return Corners.of(cells.stream().map(c -> new Point(lattice.x(c), lattice.y(c))).toList());
+        return Corners.of(
+                cells.stream().map(c -> new Point(lattice.x(c), lattice.y(c))).toList());
     }
 
     private static int last(List<Integer> cells) {

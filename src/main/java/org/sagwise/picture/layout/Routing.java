@@ -1,10 +1,9 @@
 package org.sagwise.picture.layout;
 
-import org.sagwise.scenario.Link;
-
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.util.List;
+import org.sagwise.scenario.Link;
 
 /** Ways of links and what is drawn for them. */
 interface Routing {

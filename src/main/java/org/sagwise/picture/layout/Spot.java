@@ -32,7 +32,6 @@ record Spot(int x, int y, int quarters) {
     }
 
     Placement placement() {
-        return new Placement(
-                (double) x / PartShape.GRID, (double) y / PartShape.GRID, quarters * 90.0);
+        return new Placement((double) x / PartShape.GRID, (double) y / PartShape.GRID, quarters * 90.0);
     }
 }

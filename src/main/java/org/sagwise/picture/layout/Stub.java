@@ -31,7 +31,8 @@ final class Stub {
         if (one.out() != other.out().opposite()) {
             return false;
         }
-        int ahead = (other.x() - one.x()) * one.out().dx() + (other.y() - one.y()) * one.out().dy();
+        int ahead = (other.x() - one.x()) * one.out().dx()
+                + (other.y() - one.y()) * one.out().dy();
         int aside = Math.abs(other.x() - one.x()) + Math.abs(other.y() - one.y()) - Math.abs(ahead);
         return ahead > 0
                 && aside == 0

@@ -153,18 +153,19 @@ final class Tree {
         int at = next;
         while (!parts(at)) {
             int behind = before;
-            int onward =
-                    neighbours.get(at).stream().filter(n -> n != behind).findFirst().orElseThrow();
+            int onward = neighbours.get(at).stream()
+                    .filter(n -> n != behind)
+                    .findFirst()
+                    .orElseThrow();
             done.add(key(at, onward));
             cells.add(onward);
             before = at;
             at = onward;
         }
         boolean up = from < next;
-        List<Conductor.Share> along =
-                shares.get(key(from, next)).stream()
-                        .map(s -> up ? s : new Conductor.Share(s.link(), -s.sign()))
-                        .toList();
+        List<Conductor.Share> along = shares.get(key(from, next)).stream()
+                .map(s -> up ? s : new Conductor.Share(s.link(), -s.sign()))
+                .toList();
         return new Conductor(Corners.of(points(cells)), along, false, 0, 0);
     }
 

@@ -124,8 +124,7 @@ final class WaySearch {
                 continue;
             }
             int cost = costs[state] + turn(heading, way) + stepCost(cell, next, way, owner);
-            if (lattice.isPassedByOther(cell, owner)
-                    && !isPlainCrossing(cell, heading, way, owner)) {
+            if (lattice.isPassedByOther(cell, owner) && !isPlainCrossing(cell, heading, way, owner)) {
                 cost += KNEE;
             }
             int nextState = 4 * next + way.ordinal();
@@ -145,10 +144,7 @@ final class WaySearch {
         for (Bearing side : Bearing.values()) {
             if (lattice.next(cell, side) >= 0) {
                 int found = lattice.owner(cell, side);
-                boolean stranger =
-                        found != Lattice.FREE
-                                && found != owner
-                                && kinship.applyAsInt(found, owner) == 0;
+                boolean stranger = found != Lattice.FREE && found != owner && kinship.applyAsInt(found, owner) == 0;
                 boolean across = side.isHorizontal() != way.isHorizontal();
                 if (stranger && (heading != way || !across)) {
                     return false;

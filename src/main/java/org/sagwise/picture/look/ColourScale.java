@@ -15,20 +15,18 @@ public enum ColourScale {
      * "Optimizing colormaps with consideration for color vision deficiency to enable accurate
      * interpretation of scientific data", PLOS ONE 13(7): e0199239 (2018), supporting tables.
      */
-    CIVIDIS(
-            "00224E 00285B 002E6A 053371 1A386F 273E6E 32436D 3B496C 434E6C 4B546C 535A6D 5A5F6E"
-                    + " 61656F 686A71 6F7073 767676 7D7C78 838179 8B8778 928D78 9A9376 A29975"
-                    + " AAA073 B3A670 BBAD6D C3B369 CCBA64 D4C15F DDC858 E6D051 EFD748 F8DF3C"
-                    + " FEE838"),
+    CIVIDIS("00224E 00285B 002E6A 053371 1A386F 273E6E 32436D 3B496C 434E6C 4B546C 535A6D 5A5F6E"
+            + " 61656F 686A71 6F7073 767676 7D7C78 838179 8B8778 928D78 9A9376 A29975"
+            + " AAA073 B3A670 BBAD6D C3B369 CCBA64 D4C15F DDC858 E6D051 EFD748 F8DF3C"
+            + " FEE838"),
     /**
      * From black through red to pale yellow, for heat. N. Smith and S. van der Walt, "A better
      * default colormap for Matplotlib", SciPy 2015; table given to the public domain (CC0).
      */
-    INFERNO(
-            "000004 040312 0B0724 150B37 210C4A 2F0A5B 3D0965 4A0C6B 57106E 64156E 71196E 7D1E6D"
-                    + " 8A226A 972766 A32C61 B0315B BC3754 C63D4D D04545 DA4E3C E35933 EB6429"
-                    + " F1711F F67E14 F98C0A FB9B06 FCAA0F FBBA1F F9C932 F5D949 F2E865 F3F586"
-                    + " FCFFA4");
+    INFERNO("000004 040312 0B0724 150B37 210C4A 2F0A5B 3D0965 4A0C6B 57106E 64156E 71196E 7D1E6D"
+            + " 8A226A 972766 A32C61 B0315B BC3754 C63D4D D04545 DA4E3C E35933 EB6429"
+            + " F1711F F67E14 F98C0A FB9B06 FCAA0F FBBA1F F9C932 F5D949 F2E865 F3F586"
+            + " FCFFA4");
 
     private final Color[] colours;
 

@@ -52,14 +52,10 @@ public final class Pen {
         this.textScale = textScale;
         this.zoom = zoom;
         this.lineScale = lineScale;
-        surface.setRenderingHint(
-                RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-        surface.setRenderingHint(
-                RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
-        surface.setRenderingHint(
-                RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
-        surface.setRenderingHint(
-                RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+        surface.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        surface.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        surface.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
+        surface.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
     }
 
     public Theme theme() {
@@ -99,26 +95,19 @@ public final class Pen {
 
     /** Strokes with round ends and joins. */
     public void draw(Shape shape, Color colour, double width) {
-        stroke(
-                shape,
-                colour,
-                new BasicStroke(thick(width), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+        stroke(shape, colour, new BasicStroke(thick(width), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
     }
 
     /** Strokes with blunt ends, for what ends at an edge. */
     public void drawBlunt(Shape shape, Color colour, double width) {
-        stroke(
-                shape,
-                colour,
-                new BasicStroke(thick(width), BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND));
+        stroke(shape, colour, new BasicStroke(thick(width), BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND));
     }
 
     public void drawDashed(Shape shape, Tone tone, double width, float... dashes) {
         stroke(
                 shape,
                 colour(tone),
-                new BasicStroke(
-                        thick(width), BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 4, dashes, 0));
+                new BasicStroke(thick(width), BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 4, dashes, 0));
     }
 
     private float thick(double width) {
@@ -183,31 +172,16 @@ public final class Pen {
     }
 
     private Font font(TextStyle style) {
-        return fonts.computeIfAbsent(
-                style, key -> Typeface.of(key.weight(), key.size() * textScale));
+        return fonts.computeIfAbsent(style, key -> Typeface.of(key.weight(), key.size() * textScale));
     }
 
     /** Writes a line of text, cut with an ellipsis where it is wider than allowed. */
-    public void textWithin(
-            String text,
-            double x,
-            double y,
-            double width,
-            TextStyle style,
-            Tone tone,
-            Align align) {
+    public void textWithin(String text, double x, double y, double width, TextStyle style, Tone tone, Align align) {
         text(shortened(text, width, style), x, y, style, tone, align);
     }
 
     /** Writes a line of text, smaller where it is wider than allowed: for figures, never cut. */
-    public void textFit(
-            String text,
-            double x,
-            double y,
-            double width,
-            TextStyle style,
-            Tone tone,
-            Align align) {
+    public void textFit(String text, double x, double y, double width, TextStyle style, Tone tone, Align align) {
         double fit = Math.min(1, width / style.width(text, textScale));
         scaled(fit, x, y, () -> text(text, 0, 0, style, tone, align));
     }

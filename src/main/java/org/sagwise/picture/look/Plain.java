@@ -20,17 +20,15 @@ public final class Plain {
 
     private static String cleaned(String text) {
         StringBuilder clean = new StringBuilder();
-        text.codePoints()
-                .forEach(
-                        point -> {
-                            if (Character.isWhitespace(point)) {
-                                clean.append(' ');
-                            } else if (isAllowed(point)) {
-                                clean.appendCodePoint(point);
-                            } else {
-                                clean.append('\uFFFD');
-                            }
-                        });
+        text.codePoints().forEach(point -> {
+            if (Character.isWhitespace(point)) {
+                clean.append(' ');
+            } else if (isAllowed(point)) {
+                clean.appendCodePoint(point);
+            } else {
+                clean.append('\uFFFD');
+            }
+        });
         return clean.toString();
     }
 

@@ -37,7 +37,6 @@ public enum Series {
     public BasicStroke stroke(float width) {
         return dashes.length == 0
                 ? new BasicStroke(width, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND)
-                : new BasicStroke(
-                        width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 4, dashes, 0);
+                : new BasicStroke(width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 4, dashes, 0);
     }
 }

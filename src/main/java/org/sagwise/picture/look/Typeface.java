@@ -43,9 +43,7 @@ public final class Typeface {
      * by name and weight only takes the right one.
      */
     public static Font of(Weight weight, double size) {
-        return weight == Weight.BOLD
-                ? BOLD.deriveFont(Font.BOLD, (float) size)
-                : REGULAR.deriveFont((float) size);
+        return weight == Weight.BOLD ? BOLD.deriveFont(Font.BOLD, (float) size) : REGULAR.deriveFont((float) size);
     }
 
     /** How wide a text is: the sum of its letters' widths, which are measured once. */

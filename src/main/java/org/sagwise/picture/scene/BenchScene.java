@@ -1,5 +1,11 @@
 package org.sagwise.picture.scene;
 
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
 import org.sagwise.caution.Assessment;
 import org.sagwise.caution.Caution;
 import org.sagwise.caution.Signal;
@@ -12,13 +18,6 @@ import org.sagwise.reading.Bench;
 import org.sagwise.reading.Readings;
 import org.sagwise.reading.States;
 import org.sagwise.scenario.Scenario;
-
-import java.util.Comparator;
-import java.util.EnumSet;
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
-import java.util.Set;
 
 /**
  * Everything that a picture of a bench needs. Immutable; the screen makes a new one when something
@@ -53,8 +52,7 @@ public record BenchScene(
     }
 
     /** The scene of an assessment, with the usual details. */
-    public static BenchScene of(
-            Assessment assessment, BenchLayout layout, Theme theme, Locale locale) {
+    public static BenchScene of(Assessment assessment, BenchLayout layout, Theme theme, Locale locale) {
         return new BenchScene(
                 assessment.bench(),
                 layout,
@@ -71,65 +69,28 @@ public record BenchScene(
     /** The same scene at another moment. */
     public BenchScene at(Readings newReadings, States newStates) {
         return new BenchScene(
-                bench,
-                layout,
-                newReadings,
-                newStates,
-                cautions,
-                theme,
-                locale,
-                details,
-                emphasis,
-                lineScale);
+                bench, layout, newReadings, newStates, cautions, theme, locale, details, emphasis, lineScale);
     }
 
     public BenchScene with(Emphasis newEmphasis) {
         return new BenchScene(
-                bench,
-                layout,
-                readings,
-                states,
-                cautions,
-                theme,
-                locale,
-                details,
-                newEmphasis,
-                lineScale);
+                bench, layout, readings, states, cautions, theme, locale, details, newEmphasis, lineScale);
     }
 
     public BenchScene with(Theme newTheme) {
         return new BenchScene(
-                bench, layout, readings, states, cautions, newTheme, locale, details, emphasis,
-                lineScale);
+                bench, layout, readings, states, cautions, newTheme, locale, details, emphasis, lineScale);
     }
 
     public BenchScene with(Set<Detail> newDetails) {
         return new BenchScene(
-                bench,
-                layout,
-                readings,
-                states,
-                cautions,
-                theme,
-                locale,
-                newDetails,
-                emphasis,
-                lineScale);
+                bench, layout, readings, states, cautions, theme, locale, newDetails, emphasis, lineScale);
     }
 
     /** The same scene with thin lines thickened. */
     public BenchScene withLines(double newLineScale) {
         return new BenchScene(
-                bench,
-                layout,
-                readings,
-                states,
-                cautions,
-                theme,
-                locale,
-                details,
-                emphasis,
-                newLineScale);
+                bench, layout, readings, states, cautions, theme, locale, details, emphasis, newLineScale);
     }
 
     public Scenario scenario() {
@@ -161,9 +122,7 @@ public record BenchScene(
         boolean placed = !isSchematic() && scenario().placement().containsKey(cell.id());
         return !placed && cell.quarters() >= 2 && !PackSense.isOne(scenario(), cell.id())
                 || cautions.stream()
-                        .anyMatch(
-                                caution ->
-                                        caution.id().startsWith("reversed")
-                                                && caution.parts().indexOf(cell.id()) == 0);
+                        .anyMatch(caution -> caution.id().startsWith("reversed")
+                                && caution.parts().indexOf(cell.id()) == 0);
     }
 }

@@ -20,8 +20,7 @@ public record BenchView(double width, double height, double scale, double left, 
 
     /** Shows an area of the bench as large as it fits, in the middle. */
     public static BenchView fit(Rectangle2D area, double width, double height) {
-        double scale =
-                Math.min(LARGEST_FIT, Math.min(width / area.getWidth(), height / area.getHeight()));
+        double scale = Math.min(LARGEST_FIT, Math.min(width / area.getWidth(), height / area.getHeight()));
         return around(area.getCenterX(), area.getCenterY(), width, height, scale);
     }
 
@@ -38,14 +37,12 @@ public record BenchView(double width, double height, double scale, double left, 
     public BenchView zoomed(double factor, double x, double y) {
         double larger = Math.max(0.1, Math.min(8, scale * factor));
         Point2D held = toBench(x, y);
-        return new BenchView(
-                width, height, larger, held.getX() - x / larger, held.getY() - y / larger);
+        return new BenchView(width, height, larger, held.getX() - x / larger, held.getY() - y / larger);
     }
 
     /** This view in a window of another size, with the middle held in its place. */
     public BenchView resized(double newWidth, double newHeight) {
-        return around(
-                left + width / scale / 2, top + height / scale / 2, newWidth, newHeight, scale);
+        return around(left + width / scale / 2, top + height / scale / 2, newWidth, newHeight, scale);
     }
 
     public Point2D toBench(double x, double y) {
@@ -58,8 +55,7 @@ public record BenchView(double width, double height, double scale, double left, 
 
     public Rectangle2D toWindow(Rectangle2D area) {
         Point2D corner = toWindow(area.getX(), area.getY());
-        return new Rectangle2D.Double(
-                corner.getX(), corner.getY(), area.getWidth() * scale, area.getHeight() * scale);
+        return new Rectangle2D.Double(corner.getX(), corner.getY(), area.getWidth() * scale, area.getHeight() * scale);
     }
 
     /** The part of the bench that is seen. */

@@ -13,14 +13,9 @@ import java.util.Set;
  * @param terminal the terminal with the focus, as in {@code A.+}
  */
 public record Emphasis(
-        Set<String> chosen,
-        Set<String> pointed,
-        Set<Integer> links,
-        Set<Integer> notes,
-        Optional<String> terminal) {
+        Set<String> chosen, Set<String> pointed, Set<Integer> links, Set<Integer> notes, Optional<String> terminal) {
 
-    public static final Emphasis NONE =
-            new Emphasis(Set.of(), Set.of(), Set.of(), Set.of(), Optional.empty());
+    public static final Emphasis NONE = new Emphasis(Set.of(), Set.of(), Set.of(), Set.of(), Optional.empty());
 
     public Emphasis {
         chosen = Set.copyOf(chosen);

@@ -1,10 +1,9 @@
 package org.sagwise.picture.scene;
 
+import java.util.Locale;
 import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.quantity.Texts;
 import org.sagwise.quantity.Unit;
-
-import java.util.Locale;
 
 /**
  * Words and numbers in the language of a scene.

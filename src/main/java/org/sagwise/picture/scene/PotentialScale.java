@@ -1,10 +1,9 @@
 package org.sagwise.picture.scene;
 
-import org.sagwise.picture.look.ColourScale;
-import org.sagwise.reading.Readings;
-
 import java.awt.Color;
 import java.util.Optional;
+import org.sagwise.picture.look.ColourScale;
+import org.sagwise.reading.Readings;
 
 /**
  * How potentials are shown in colour.
@@ -36,8 +35,6 @@ public record PotentialScale(double lowV, double highV) {
 
     /** The colour of a potential; empty where there is none (NaN). */
     public Optional<Color> colour(double potentialV) {
-        return Double.isNaN(potentialV)
-                ? Optional.empty()
-                : Optional.of(ColourScale.CIVIDIS.at(share(potentialV)));
+        return Double.isNaN(potentialV) ? Optional.empty() : Optional.of(ColourScale.CIVIDIS.at(share(potentialV)));
     }
 }

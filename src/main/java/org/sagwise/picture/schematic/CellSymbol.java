@@ -22,12 +22,9 @@ final class CellSymbol implements Symbol {
         pen.bar(-16, PLATE, 16, PLATE);
         pen.line(0, PLATE, 0, REACH);
         pen.plus(-12, -21);
-        boolean touched =
-                scene.scenario().links().stream()
-                        .anyMatch(
-                                link ->
-                                        isCan(box, link.from().toString())
-                                                || isCan(box, link.to().toString()));
+        boolean touched = scene.scenario().links().stream()
+                .anyMatch(link -> isCan(box, link.from().toString())
+                        || isCan(box, link.to().toString()));
         if (touched) {
             pen.dot(0, CAN_Y, 3.4);
             pen.dashed(0, CAN_Y, CAN_X - 5, CAN_Y);

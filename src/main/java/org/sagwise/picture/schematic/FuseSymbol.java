@@ -13,11 +13,10 @@ final class FuseSymbol implements Symbol {
     @Override
     public void paint(SymbolPen pen, BenchScene scene, PartBox box) {
         pen.box(36, 13);
-        boolean blown =
-                scene.readings()
-                        .part(box.id())
-                        .filter(reading -> reading.state() == PartReading.State.BLOWN)
-                        .isPresent();
+        boolean blown = scene.readings()
+                .part(box.id())
+                .filter(reading -> reading.state() == PartReading.State.BLOWN)
+                .isPresent();
         if (blown) {
             pen.line(-60, 0, -10, 0);
             pen.line(10, 0, 60, 0);

@@ -1,17 +1,16 @@
 package org.sagwise.picture.schematic;
 
-import org.sagwise.picture.layout.Bearing;
-import org.sagwise.picture.layout.BenchLayout;
-import org.sagwise.picture.layout.Conductor;
-import org.sagwise.picture.layout.PartBox;
-import org.sagwise.picture.layout.TerminalPoint;
-
 import java.awt.Point;
 import java.awt.geom.Line2D;
 import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import org.sagwise.picture.layout.Bearing;
+import org.sagwise.picture.layout.BenchLayout;
+import org.sagwise.picture.layout.Conductor;
+import org.sagwise.picture.layout.PartBox;
+import org.sagwise.picture.layout.TerminalPoint;
 
 /** Finds where lines are joined: three or more leave a point at which at least one ends. */
 final class Junctions {

@@ -1,11 +1,10 @@
 package org.sagwise.picture.schematic;
 
+import java.util.Map;
 import org.sagwise.picture.layout.PartBox;
 import org.sagwise.picture.look.TextStyle;
 import org.sagwise.picture.scene.BenchScene;
 import org.sagwise.scenario.MeterMode;
-
-import java.util.Map;
 
 /** A meter: a circle with V, A or Ω (BBC Bitesize, Circuit symbols), its red side marked. */
 final class MeterSymbol implements Symbol {

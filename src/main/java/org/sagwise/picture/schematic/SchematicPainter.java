@@ -1,17 +1,16 @@
 package org.sagwise.picture.schematic;
 
+import java.awt.Point;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Path2D;
+import java.util.Map;
+import java.util.Set;
 import org.sagwise.picture.layout.Conductor;
 import org.sagwise.picture.layout.PartBox;
 import org.sagwise.picture.look.Pen;
 import org.sagwise.picture.look.Tone;
 import org.sagwise.picture.scene.BenchScene;
 import org.sagwise.scenario.PartKind;
-
-import java.awt.Point;
-import java.awt.geom.Ellipse2D;
-import java.awt.geom.Path2D;
-import java.util.Map;
-import java.util.Set;
 
 /**
  * Paints lines, junctions and symbols. Lines that cross without a dot are not joined (from memory,
@@ -27,17 +26,16 @@ public final class SchematicPainter {
 
     private static final double DOT = 4.6;
 
-    private static final Map<PartKind, Symbol> SYMBOLS =
-            Map.of(
-                    PartKind.CELL, new CellSymbol(),
-                    PartKind.COIL, new ElementSymbol(),
-                    PartKind.SWITCH, new SwitchSymbol(),
-                    PartKind.FUSE, new FuseSymbol(),
-                    PartKind.RESISTOR, new ResistorSymbol(),
-                    PartKind.SUPPLY, new SupplySymbol(),
-                    PartKind.METER, new MeterSymbol(),
-                    PartKind.CHARGER, new BlockSymbol(),
-                    PartKind.BOARD, new BlockSymbol());
+    private static final Map<PartKind, Symbol> SYMBOLS = Map.of(
+            PartKind.CELL, new CellSymbol(),
+            PartKind.COIL, new ElementSymbol(),
+            PartKind.SWITCH, new SwitchSymbol(),
+            PartKind.FUSE, new FuseSymbol(),
+            PartKind.RESISTOR, new ResistorSymbol(),
+            PartKind.SUPPLY, new SupplySymbol(),
+            PartKind.METER, new MeterSymbol(),
+            PartKind.CHARGER, new BlockSymbol(),
+            PartKind.BOARD, new BlockSymbol());
 
     private final Pen pen;
     private final BenchScene scene;
@@ -65,9 +63,7 @@ public final class SchematicPainter {
             pen.draw(shape(conductor), Tone.CONDUCTOR_EDGE, LINE);
         }
         for (Point at : Junctions.of(scene.layout())) {
-            pen.fill(
-                    new Ellipse2D.Double(at.x - DOT, at.y - DOT, 2 * DOT, 2 * DOT),
-                    Tone.CONDUCTOR_EDGE);
+            pen.fill(new Ellipse2D.Double(at.x - DOT, at.y - DOT, 2 * DOT, 2 * DOT), Tone.CONDUCTOR_EDGE);
         }
     }
 

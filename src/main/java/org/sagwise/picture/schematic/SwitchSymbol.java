@@ -16,11 +16,10 @@ final class SwitchSymbol implements Symbol {
 
     @Override
     public void paint(SymbolPen pen, BenchScene scene, PartBox box) {
-        boolean open =
-                scene.readings()
-                        .part(box.id())
-                        .map(reading -> reading.state() == PartReading.State.OPEN)
-                        .orElse(true);
+        boolean open = scene.readings()
+                .part(box.id())
+                .map(reading -> reading.state() == PartReading.State.OPEN)
+                .orElse(true);
         double tip = open ? -18 : -SMALL;
         double middle = (tip - SMALL) / 2;
         double push = open ? -37 : -28;

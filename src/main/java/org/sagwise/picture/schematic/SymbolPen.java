@@ -1,15 +1,14 @@
 package org.sagwise.picture.schematic;
 
+import java.awt.Shape;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Rectangle2D;
 import org.sagwise.picture.layout.PartBox;
 import org.sagwise.picture.look.Align;
 import org.sagwise.picture.look.Pen;
 import org.sagwise.picture.look.TextStyle;
 import org.sagwise.picture.look.Tone;
-
-import java.awt.Shape;
-import java.awt.geom.Ellipse2D;
-import java.awt.geom.Line2D;
-import java.awt.geom.Rectangle2D;
 
 /** Draws about the middle of a part, turned with it; letters stay upright. */
 final class SymbolPen {

@@ -22,12 +22,7 @@ final class AxisPainter {
             double y = axis.y(tick);
             pen.line(left - 4, y, right, y, Tone.PAPER_EDGE, 0.8);
             pen.text(
-                    words.figures()
-                            .numbers()
-                            .print(
-                                    tick - axis.zeroV(),
-                                    Unit.VOLT.base(),
-                                    Digits.decimals(decimals)),
+                    words.figures().numbers().print(tick - axis.zeroV(), Unit.VOLT.base(), Digits.decimals(decimals)),
                     left - 8,
                     y + 4 * pen.textScale(),
                     TextStyle.SMALL,

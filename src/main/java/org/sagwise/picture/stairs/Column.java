@@ -1,8 +1,7 @@
 package org.sagwise.picture.stairs;
 
-import org.sagwise.reading.Staircase.Step;
-
 import java.awt.geom.Rectangle2D;
+import org.sagwise.reading.Staircase.Step;
 
 /**
  * Where one step is drawn.

@@ -1,10 +1,9 @@
 package org.sagwise.picture.stairs;
 
-import org.sagwise.reading.Staircase.Lane;
-import org.sagwise.reading.Staircase.Step;
-
 import java.util.ArrayList;
 import java.util.List;
+import org.sagwise.reading.Staircase.Lane;
+import org.sagwise.reading.Staircase.Step;
 
 /** The course of the stairs: steps one after the other, and places where lanes stand abreast. */
 sealed interface Course {
@@ -87,7 +86,8 @@ sealed interface Course {
         List<List<Course>> abreast = new ArrayList<>();
         abreast.add(stretch(steps, from, to, within));
         for (Lane lane : beside) {
-            abreast.add(lane.steps().stream().map(step -> (Course) new Single(step)).toList());
+            abreast.add(
+                    lane.steps().stream().map(step -> (Course) new Single(step)).toList());
         }
         return new Abreast(abreast);
     }
@@ -95,10 +95,8 @@ sealed interface Course {
     /** Whether a lane begins inside another's stretch and ends outside it. */
     private static boolean crosses(Lane lane, List<Lane> lanes) {
         return lanes.stream()
-                .anyMatch(
-                        other ->
-                                other.afterStep() < lane.afterStep()
-                                        && lane.afterStep() < other.untilStep()
-                                        && other.untilStep() < lane.untilStep());
+                .anyMatch(other -> other.afterStep() < lane.afterStep()
+                        && lane.afterStep() < other.untilStep()
+                        && other.untilStep() < lane.untilStep());
     }
 }

@@ -1,5 +1,10 @@
 package org.sagwise.picture.stairs;
 
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
+import java.awt.geom.RoundRectangle2D;
+import java.util.List;
+import java.util.Optional;
 import org.sagwise.picture.look.Align;
 import org.sagwise.picture.look.Pen;
 import org.sagwise.picture.look.TextStyle;
@@ -9,12 +14,6 @@ import org.sagwise.quantity.Digits;
 import org.sagwise.reading.Staircase.Kind;
 import org.sagwise.reading.Staircase.Step;
 import org.sagwise.scenario.PartKind;
-
-import java.awt.geom.Path2D;
-import java.awt.geom.Rectangle2D;
-import java.awt.geom.RoundRectangle2D;
-import java.util.List;
-import java.util.Optional;
 
 /**
  * A lens on the top of the stairs: losses one after the other on a scale of their own, from the sum
@@ -35,12 +34,7 @@ final class LossLens {
     private final StairScene scene;
     private final double scale;
 
-    LossLens(
-            Losses losses,
-            Rectangle2D card,
-            double outsidePerVolt,
-            StairWords words,
-            StairScene scene) {
+    LossLens(Losses losses, Rectangle2D card, double outsidePerVolt, StairWords words, StairScene scene) {
         this.losses = losses;
         this.card = card;
         this.outsidePerVolt = outsidePerVolt;
@@ -92,28 +86,24 @@ final class LossLens {
     /** Nothing is lost: because nothing flows, or because nothing takes anything away. */
     private void idle(Pen pen) {
         double room = card.getWidth() - 2 * PAD;
-        List<String> lines =
-                WordWrap.lines(
-                        words.say(idleKey()), line -> TextStyle.PLAIN.width(line, scale) <= room);
+        List<String> lines = WordWrap.lines(words.say(idleKey()), line -> TextStyle.PLAIN.width(line, scale) <= room);
         double high = TextStyle.PLAIN.lineHeight(scale);
         double y = card.getCenterY() + 5 * scale - (lines.size() - 1) * high / 2;
         for (String line : lines) {
-            pen.textWithin(
-                    line, card.getCenterX(), y, room, TextStyle.PLAIN, Tone.MUTED, Align.MIDDLE);
+            pen.textWithin(line, card.getCenterX(), y, room, TextStyle.PLAIN, Tone.MUTED, Align.MIDDLE);
             y += high;
         }
     }
 
     private String idleKey() {
-        List<Step> gaps =
-                scene.staircase().steps().stream().filter(step -> step.kind() == Kind.GAP).toList();
+        List<Step> gaps = scene.staircase().steps().stream()
+                .filter(step -> step.kind() == Kind.GAP)
+                .toList();
         if (gaps.isEmpty()) {
             return "stairs.lens-none";
         }
         boolean asked = scene.hush() == StairScene.Hush.CAUSE;
-        return asked || gaps.stream().allMatch(this::isButton)
-                ? "stairs.lens-idle"
-                : "stairs.lens-open";
+        return asked || gaps.stream().allMatch(this::isButton) ? "stairs.lens-idle" : "stairs.lens-open";
     }
 
     private boolean isButton(Step gap) {
@@ -126,8 +116,7 @@ final class LossLens {
     void paint(Pen pen) {
         StairAxis axis = axis();
         pen.shape(
-                new RoundRectangle2D.Double(
-                        card.getX(), card.getY(), card.getWidth(), card.getHeight(), 20, 20),
+                new RoundRectangle2D.Double(card.getX(), card.getY(), card.getWidth(), card.getHeight(), 20, 20),
                 Tone.LEVEL_GROUND,
                 Tone.PAPER_EDGE,
                 1.4);
@@ -137,9 +126,7 @@ final class LossLens {
         }
         double base = card.getMinY() + 4 + 0.9 * TextStyle.NAME.lineHeight(scale);
         pen.textWithin(
-                words.say(
-                        "stairs.lens",
-                        words.figures().numbers().number(times(), Digits.significant(2))),
+                words.say("stairs.lens", words.figures().numbers().number(times(), Digits.significant(2))),
                 card.getMinX() + PAD,
                 base,
                 card.getWidth() - 2 * PAD,
@@ -174,13 +161,7 @@ final class LossLens {
         if (entry.steps().stream().anyMatch(scene::isEmphasised)) {
             pen.draw(block, Tone.CHOSEN, 3);
         }
-        words(
-                pen,
-                words.name(entry),
-                words.volts(entry.lossV()),
-                x,
-                width,
-                StairInk.ink(entry.kind()));
+        words(pen, words.name(entry), words.volts(entry.lossV()), x, width, StairInk.ink(entry.kind()));
     }
 
     private void words(Pen pen, String name, String volts, double x, double width, Tone tone) {
@@ -188,8 +169,7 @@ final class LossLens {
         double y = card.getMaxY() - line - 0.45 * line;
         double middle = x + width / 2;
         pen.textWithin(name, middle, y, width - 4, TextStyle.SMALL, tone, Align.MIDDLE);
-        pen.textWithin(
-                volts, middle, y + line, width - 2, TextStyle.SMALL_BOLD, tone, Align.MIDDLE);
+        pen.textWithin(volts, middle, y + line, width - 2, TextStyle.SMALL_BOLD, tone, Align.MIDDLE);
     }
 
     /** What is left: its top alone, broken off above zero. */

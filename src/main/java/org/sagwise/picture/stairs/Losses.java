@@ -1,8 +1,5 @@
 package org.sagwise.picture.stairs;
 
-import org.sagwise.reading.Staircase.Kind;
-import org.sagwise.reading.Staircase.Step;
-
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
@@ -10,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.sagwise.reading.Staircase.Kind;
+import org.sagwise.reading.Staircase.Step;
 
 /**
  * What is lost on one way round, in order: from the sum of the rest voltages down to what is left

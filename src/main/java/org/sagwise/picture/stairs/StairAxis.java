@@ -39,9 +39,7 @@ record StairAxis(double zeroV, double lowV, double highV, double top, double bot
     List<Double> ticks(double leastPixels) {
         double step = tickV(leastPixels);
         List<Double> ticks = new ArrayList<>();
-        for (double n = Math.ceil((lowV - zeroV) / step - 1e-9);
-                zeroV + n * step <= highV + 1e-9;
-                n++) {
+        for (double n = Math.ceil((lowV - zeroV) / step - 1e-9); zeroV + n * step <= highV + 1e-9; n++) {
             ticks.add(zeroV + n * step);
         }
         return ticks;

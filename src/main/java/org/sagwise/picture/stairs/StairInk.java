@@ -1,10 +1,9 @@
 package org.sagwise.picture.stairs;
 
+import java.awt.geom.Rectangle2D;
 import org.sagwise.picture.look.Pen;
 import org.sagwise.picture.look.Tone;
 import org.sagwise.reading.Staircase.Kind;
-
-import java.awt.geom.Rectangle2D;
 
 /** How blocks of steps are filled. */
 final class StairInk {

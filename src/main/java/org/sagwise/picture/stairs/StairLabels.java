@@ -1,15 +1,14 @@
 package org.sagwise.picture.stairs;
 
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
 import org.sagwise.picture.look.Align;
 import org.sagwise.picture.look.Pen;
 import org.sagwise.picture.look.TextStyle;
 import org.sagwise.picture.look.Tone;
 import org.sagwise.reading.Staircase.Kind;
-
-import java.awt.geom.Rectangle2D;
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
 
 /** Writes names and volts to steps, the large ones first; what finds no room is left out. */
 final class StairLabels {
@@ -44,9 +43,9 @@ final class StairLabels {
 
     void write(List<Column> columns) {
         columns.stream()
-                .sorted(
-                        Comparator.comparingInt((Column column) -> rank(column.step().kind()))
-                                .thenComparing(column -> -Math.abs(column.step().riseV())))
+                .sorted(Comparator.comparingInt(
+                                (Column column) -> rank(column.step().kind()))
+                        .thenComparing(column -> -Math.abs(column.step().riseV())))
                 .filter(this::isWorthNaming)
                 .forEach(column -> write(column, columns));
     }
@@ -75,10 +74,8 @@ final class StairLabels {
         String volts = words.volts(Math.abs(column.step().riseV()));
         Rectangle2D block = column.block(axis);
         double line = TextStyle.SMALL.lineHeight(pen.textScale());
-        double both =
-                Math.max(
-                        TextStyle.SMALL_BOLD.width(name, pen.textScale()),
-                        TextStyle.SMALL.width(volts, pen.textScale()));
+        double both = Math.max(
+                TextStyle.SMALL_BOLD.width(name, pen.textScale()), TextStyle.SMALL.width(volts, pen.textScale()));
         if (both + 6 <= block.getWidth() && 2 * line + 6 <= block.getHeight()) {
             twoLines(column, block, name, volts, line);
             return;
@@ -93,8 +90,7 @@ final class StairLabels {
         }
         double above = block.getMinY() - GAP - 0.25 * line;
         double below = block.getMaxY() + GAP + 0.8 * line;
-        if (tryAt(one, column, above, width, line, all)
-                || tryAt(one, column, below, width, line, all)) {
+        if (tryAt(one, column, above, width, line, all) || tryAt(one, column, below, width, line, all)) {
             return;
         }
         double alone = TextStyle.SMALL_BOLD.width(name, pen.textScale());
@@ -104,17 +100,13 @@ final class StairLabels {
         }
     }
 
-    private void twoLines(
-            Column column, Rectangle2D block, String name, String volts, double line) {
+    private void twoLines(Column column, Rectangle2D block, String name, String volts, double line) {
         double y = block.getCenterY() - 0.1 * line;
         if (isHatched(column)) {
-            double wide =
-                    Math.max(
-                            TextStyle.SMALL_BOLD.width(name, pen.textScale()),
-                            TextStyle.SMALL.width(volts, pen.textScale()));
+            double wide = Math.max(
+                    TextStyle.SMALL_BOLD.width(name, pen.textScale()), TextStyle.SMALL.width(volts, pen.textScale()));
             pen.plate(
-                    new Rectangle2D.Double(
-                            column.middle() - wide / 2 - 5, y - line, wide + 10, 2.35 * line),
+                    new Rectangle2D.Double(column.middle() - wide / 2 - 5, y - line, wide + 10, 2.35 * line),
                     5,
                     Tone.PAPER,
                     Tone.PAPER,
@@ -131,15 +123,11 @@ final class StairLabels {
         return kind == Kind.SAG || StairOrder.isSource(kind) && column.step().riseV() < 0;
     }
 
-    private boolean tryAt(
-            String text, Column column, double y, double width, double line, List<Column> all) {
-        Rectangle2D place =
-                new Rectangle2D.Double(
-                        column.middle() - width / 2 - 2, y - 0.8 * line, width + 4, line);
-        boolean free =
-                room.contains(place)
-                        && taken.stream().noneMatch(place::intersects)
-                        && all.stream().noneMatch(other -> covers(other, place));
+    private boolean tryAt(String text, Column column, double y, double width, double line, List<Column> all) {
+        Rectangle2D place = new Rectangle2D.Double(column.middle() - width / 2 - 2, y - 0.8 * line, width + 4, line);
+        boolean free = room.contains(place)
+                && taken.stream().noneMatch(place::intersects)
+                && all.stream().noneMatch(other -> covers(other, place));
         if (free) {
             put(text, column, y);
             taken.add(place);
@@ -151,8 +139,7 @@ final class StairLabels {
     private boolean covers(Column column, Rectangle2D place) {
         Rectangle2D block = column.block(axis);
         Rectangle2D seen =
-                new Rectangle2D.Double(
-                        block.getX(), block.getY() - 1.5, block.getWidth(), block.getHeight() + 3);
+                new Rectangle2D.Double(block.getX(), block.getY() - 1.5, block.getWidth(), block.getHeight() + 3);
         return seen.intersects(place);
     }
 

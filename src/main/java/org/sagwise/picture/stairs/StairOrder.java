@@ -1,12 +1,11 @@
 package org.sagwise.picture.stairs;
 
-import org.sagwise.reading.Staircase;
-import org.sagwise.reading.Staircase.Lane;
-import org.sagwise.reading.Staircase.Step;
-
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import org.sagwise.reading.Staircase;
+import org.sagwise.reading.Staircase.Lane;
+import org.sagwise.reading.Staircase.Step;
 
 /**
  * The steps in the order in which they are drawn: the way begins at its lowest place, so that the
@@ -32,9 +31,7 @@ record StairOrder(List<Step> steps, List<Lane> lanes) {
                 begin = i;
             }
         }
-        return begin < 0
-                ? new StairOrder(staircase.steps(), staircase.lanes())
-                : from(begin, staircase.steps(), lanes);
+        return begin < 0 ? new StairOrder(staircase.steps(), staircase.lanes()) : from(begin, staircase.steps(), lanes);
     }
 
     private static boolean isLower(List<Step> steps, int place, int than) {
@@ -45,15 +42,12 @@ record StairOrder(List<Step> steps, List<Lane> lanes) {
         List<Step> turned = new ArrayList<>(steps);
         Collections.rotate(turned, -begin);
         int count = steps.size();
-        List<Lane> moved =
-                lanes.stream()
-                        .map(
-                                lane ->
-                                        new Lane(
-                                                lane.steps(),
-                                                Math.floorMod(lane.afterStep() - begin, count),
-                                                end(lane.untilStep() - begin, count)))
-                        .toList();
+        List<Lane> moved = lanes.stream()
+                .map(lane -> new Lane(
+                        lane.steps(),
+                        Math.floorMod(lane.afterStep() - begin, count),
+                        end(lane.untilStep() - begin, count)))
+                .toList();
         return new StairOrder(turned, moved);
     }
 
@@ -85,8 +79,7 @@ record StairOrder(List<Step> steps, List<Lane> lanes) {
     }
 
     private static Step turned(Step step) {
-        return new Step(
-                step.kind(), step.part(), step.link(), step.toV(), step.fromV(), -step.currentA());
+        return new Step(step.kind(), step.part(), step.link(), step.toV(), step.fromV(), -step.currentA());
     }
 
     private static boolean hasSource(List<Step> steps) {
@@ -102,12 +95,18 @@ record StairOrder(List<Step> steps, List<Lane> lanes) {
 
     /** Lowest potential of all steps and lanes, V. */
     double lowestV() {
-        return all().stream().mapToDouble(s -> Math.min(s.fromV(), s.toV())).min().orElse(0);
+        return all().stream()
+                .mapToDouble(s -> Math.min(s.fromV(), s.toV()))
+                .min()
+                .orElse(0);
     }
 
     /** Highest potential of all steps and lanes, V. */
     double highestV() {
-        return all().stream().mapToDouble(s -> Math.max(s.fromV(), s.toV())).max().orElse(0);
+        return all().stream()
+                .mapToDouble(s -> Math.max(s.fromV(), s.toV()))
+                .max()
+                .orElse(0);
     }
 
     private List<Step> all() {

@@ -59,12 +59,11 @@ record StairPlan(List<Column> columns, List<Rectangle2D> panels, List<Bridge> br
                 spans.add(new double[] {x, end});
                 ranges.add(new int[] {first, columns.size() - 1});
                 double margin = Math.min(pad, Weights.BETWEEN_LANES * unit / 2) * 0.6;
-                panels.add(
-                        new Rectangle2D.Double(
-                                x - margin,
-                                axis.top() - StaircasePainter.HEADROOM,
-                                end - x + 2 * margin,
-                                axis.bottom() - axis.top() + StaircasePainter.HEADROOM + 4));
+                panels.add(new Rectangle2D.Double(
+                        x - margin,
+                        axis.top() - StaircasePainter.HEADROOM,
+                        end - x + 2 * margin,
+                        axis.bottom() - axis.top() + StaircasePainter.HEADROOM + 4));
                 x = end + Weights.BETWEEN_LANES * unit;
             }
             double right = x - Weights.BETWEEN_LANES * unit + pad;

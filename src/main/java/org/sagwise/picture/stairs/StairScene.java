@@ -1,12 +1,11 @@
 package org.sagwise.picture.stairs;
 
+import java.util.Locale;
 import org.sagwise.caution.Assessment;
 import org.sagwise.picture.look.Theme;
 import org.sagwise.picture.scene.Emphasis;
 import org.sagwise.reading.Staircase;
 import org.sagwise.scenario.Scenario;
-
-import java.util.Locale;
 
 /**
  * Everything that a picture of a staircase needs.
@@ -39,41 +38,31 @@ public record StairScene(
 
     /** A scene with its lines as usual. */
     public StairScene(
-            Staircase staircase,
-            Scenario scenario,
-            Theme theme,
-            Locale locale,
-            double textScale,
-            Emphasis emphasis) {
+            Staircase staircase, Scenario scenario, Theme theme, Locale locale, double textScale, Emphasis emphasis) {
         this(staircase, scenario, theme, locale, textScale, emphasis, 1, Hush.NONE);
     }
 
     /** The staircase of an assessment, in the usual text size. */
     public static StairScene of(Assessment assessment, Theme theme, Locale locale) {
-        return new StairScene(
-                assessment.staircase(), assessment.scenario(), theme, locale, 1, Emphasis.NONE);
+        return new StairScene(assessment.staircase(), assessment.scenario(), theme, locale, 1, Emphasis.NONE);
     }
 
     public StairScene with(Emphasis newEmphasis) {
-        return new StairScene(
-                staircase, scenario, theme, locale, textScale, newEmphasis, lineScale, hush);
+        return new StairScene(staircase, scenario, theme, locale, textScale, newEmphasis, lineScale, hush);
     }
 
     public StairScene with(Staircase newStaircase) {
-        return new StairScene(
-                newStaircase, scenario, theme, locale, textScale, emphasis, lineScale, hush);
+        return new StairScene(newStaircase, scenario, theme, locale, textScale, emphasis, lineScale, hush);
     }
 
     /** The same with thin lines thickened. */
     public StairScene withLines(double newLineScale) {
-        return new StairScene(
-                staircase, scenario, theme, locale, textScale, emphasis, newLineScale, hush);
+        return new StairScene(staircase, scenario, theme, locale, textScale, emphasis, newLineScale, hush);
     }
 
     /** The same for who is, or is not, to foretell something. */
     public StairScene withHush(Hush newHush) {
-        return new StairScene(
-                staircase, scenario, theme, locale, textScale, emphasis, lineScale, newHush);
+        return new StairScene(staircase, scenario, theme, locale, textScale, emphasis, lineScale, newHush);
     }
 
     /** Volts from the lowest potential to the highest. */
@@ -84,16 +73,10 @@ public record StairScene(
     /** The same with room above for so many volts: beside a taller staircase on one scale. */
     public StairScene spanning(double volts) {
         return with(
-                new Staircase(
-                        staircase.steps(),
-                        staircase.lanes(),
-                        staircase.lowestV(),
-                        staircase.lowestV() + volts));
+                new Staircase(staircase.steps(), staircase.lanes(), staircase.lowestV(), staircase.lowestV() + volts));
     }
 
     boolean isEmphasised(Staircase.Step step) {
-        return step.link().isPresent()
-                ? emphasis.links().contains(step.link().getAsInt())
-                : emphasis.isOn(step.part());
+        return step.link().isPresent() ? emphasis.links().contains(step.link().getAsInt()) : emphasis.isOn(step.part());
     }
 }

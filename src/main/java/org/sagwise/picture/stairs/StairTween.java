@@ -1,11 +1,10 @@
 package org.sagwise.picture.stairs;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.sagwise.reading.Staircase;
 import org.sagwise.reading.Staircase.Lane;
 import org.sagwise.reading.Staircase.Step;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /** Stairs on the way from one shape to another, so that the eye can follow how they sag. */
 public final class StairTween {
@@ -24,11 +23,8 @@ public final class StairTween {
         List<Lane> lanes = new ArrayList<>();
         for (int i = 0; i < later.lanes().size(); i++) {
             Lane lane = later.lanes().get(i);
-            lanes.add(
-                    new Lane(
-                            steps(earlier.lanes().get(i).steps(), lane.steps(), share),
-                            lane.afterStep(),
-                            lane.untilStep()));
+            lanes.add(new Lane(
+                    steps(earlier.lanes().get(i).steps(), lane.steps(), share), lane.afterStep(), lane.untilStep()));
         }
         return new Staircase(
                 steps(earlier.steps(), later.steps(), share),
@@ -38,15 +34,14 @@ public final class StairTween {
     }
 
     private static boolean isAlike(Staircase one, Staircase other) {
-        boolean alike =
-                areAlike(one.steps(), other.steps()) && one.lanes().size() == other.lanes().size();
+        boolean alike = areAlike(one.steps(), other.steps())
+                && one.lanes().size() == other.lanes().size();
         for (int i = 0; alike && i < one.lanes().size(); i++) {
             Lane lane = one.lanes().get(i);
             Lane twin = other.lanes().get(i);
-            alike =
-                    areAlike(lane.steps(), twin.steps())
-                            && lane.afterStep() == twin.afterStep()
-                            && lane.untilStep() == twin.untilStep();
+            alike = areAlike(lane.steps(), twin.steps())
+                    && lane.afterStep() == twin.afterStep()
+                    && lane.untilStep() == twin.untilStep();
         }
         return alike;
     }
@@ -69,14 +64,13 @@ public final class StairTween {
         for (int i = 0; i < later.size(); i++) {
             Step from = earlier.get(i);
             Step to = later.get(i);
-            steps.add(
-                    new Step(
-                            to.kind(),
-                            to.part(),
-                            to.link(),
-                            mix(from.fromV(), to.fromV(), share),
-                            mix(from.toV(), to.toV(), share),
-                            mix(from.currentA(), to.currentA(), share)));
+            steps.add(new Step(
+                    to.kind(),
+                    to.part(),
+                    to.link(),
+                    mix(from.fromV(), to.fromV(), share),
+                    mix(from.toV(), to.toV(), share),
+                    mix(from.currentA(), to.currentA(), share)));
         }
         return steps;
     }

@@ -1,12 +1,11 @@
 package org.sagwise.picture.stairs;
 
+import java.util.Locale;
 import org.sagwise.picture.scene.Figures;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.Staircase.Kind;
 import org.sagwise.reading.Staircase.Step;
 import org.sagwise.scenario.Part;
-
-import java.util.Locale;
 
 /** Words for steps. */
 final class StairWords {
@@ -36,10 +35,7 @@ final class StairWords {
         return switch (step.kind()) {
             case SAG -> say("stairs.sag");
             case CONTACT, WIRE -> kind(step.kind());
-            case GAP ->
-                    step.part().isEmpty()
-                            ? say("stairs.gap-no-joint")
-                            : say("stairs.gap", partName(step));
+            case GAP -> step.part().isEmpty() ? say("stairs.gap-no-joint") : say("stairs.gap", partName(step));
             default -> partName(step);
         };
     }
@@ -53,8 +49,7 @@ final class StairWords {
         if (entry.kind() == Kind.SAG || entry.grain() == Losses.Grain.KINDS) {
             return say("stairs.all-" + word(entry.kind()));
         }
-        return say(
-                entry.grain() == Losses.Grain.PLACES ? "stairs.all-outside" : "stairs.all-joints");
+        return say(entry.grain() == Losses.Grain.PLACES ? "stairs.all-outside" : "stairs.all-joints");
     }
 
     private String partName(Step step) {

@@ -1,12 +1,5 @@
 package org.sagwise.picture.stairs;
 
-import org.sagwise.picture.look.Align;
-import org.sagwise.picture.look.Pen;
-import org.sagwise.picture.look.TextStyle;
-import org.sagwise.picture.look.Tone;
-import org.sagwise.reading.Staircase.Step;
-import org.sagwise.scenario.PartKind;
-
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
@@ -14,6 +7,12 @@ import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.sagwise.picture.look.Align;
+import org.sagwise.picture.look.Pen;
+import org.sagwise.picture.look.TextStyle;
+import org.sagwise.picture.look.Tone;
+import org.sagwise.reading.Staircase.Step;
+import org.sagwise.scenario.PartKind;
 
 /**
  * Paints a staircase in a size: potential as height, the way of the current from left to right, and
@@ -58,8 +57,7 @@ public final class StaircasePainter {
         if (!room || !Losses.canBeSeen(order.steps())) {
             return Optional.empty();
         }
-        Rectangle2D card =
-                new Rectangle2D.Double(lensLeft(), 10, width - lensLeft() - 12, height - 20);
+        Rectangle2D card = new Rectangle2D.Double(lensLeft(), 10, width - lensLeft() - 12, height - 20);
         int most = LossLens.columns(card.getWidth(), scene.textScale()) - 1;
         return Losses.of(order.steps(), most)
                 .map(losses -> new LossLens(losses, card, axis.perVolt(), words, scene))
@@ -166,8 +164,7 @@ public final class StaircasePainter {
     private void bridges(Pen pen) {
         for (StairPlan.Bridge bridge : plan.bridges()) {
             double y = axis.y(bridge.potentialV());
-            pen.drawDashed(
-                    new Line2D.Double(bridge.from(), y, bridge.to(), y), Tone.INK, 1.6, 2, 4);
+            pen.drawDashed(new Line2D.Double(bridge.from(), y, bridge.to(), y), Tone.INK, 1.6, 2, 4);
         }
     }
 
@@ -199,10 +196,7 @@ public final class StaircasePainter {
                 Rectangle2D block = column.block(axis);
                 pen.draw(
                         new Rectangle2D.Double(
-                                block.getX() - 1,
-                                block.getY() - 3,
-                                block.getWidth() + 2,
-                                block.getHeight() + 6),
+                                block.getX() - 1, block.getY() - 3, block.getWidth() + 2, block.getHeight() + 6),
                         Tone.CHOSEN,
                         3);
             }

@@ -26,8 +26,7 @@ public sealed interface BuildDifference {
      * @param was its value as written in the first; empty if it is not said there
      * @param is its value as written in the second; empty if it is not said there
      */
-    record KeyChanged(Part first, Part second, String key, String was, String is)
-            implements BuildDifference {}
+    record KeyChanged(Part first, Part second, String key, String was, String is) implements BuildDifference {}
 
     /** A joint that the other scenario lacks. */
     record JointOnly(Side side, Link link) implements BuildDifference {}

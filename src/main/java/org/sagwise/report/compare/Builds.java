@@ -1,14 +1,5 @@
 package org.sagwise.report.compare;
 
-import org.sagwise.report.compare.BuildDifference.Side;
-import org.sagwise.report.compare.JointList.Named;
-import org.sagwise.scenario.Joint;
-import org.sagwise.scenario.Keys;
-import org.sagwise.scenario.Link;
-import org.sagwise.scenario.Part;
-import org.sagwise.scenario.Scenario;
-import org.sagwise.scenario.TerminalRef;
-
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.Iterator;
@@ -17,6 +8,14 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import org.sagwise.report.compare.BuildDifference.Side;
+import org.sagwise.report.compare.JointList.Named;
+import org.sagwise.scenario.Joint;
+import org.sagwise.scenario.Keys;
+import org.sagwise.scenario.Link;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.Scenario;
+import org.sagwise.scenario.TerminalRef;
 
 /** What differs in build between two scenarios, once it is known which part stands for which. */
 final class Builds {
@@ -67,9 +66,7 @@ final class Builds {
 
     private void keys(Part part, Part other) {
         for (String key : differingKeys(part, other)) {
-            found.add(
-                    new BuildDifference.KeyChanged(
-                            part, other, key, written(part, key), written(other, key)));
+            found.add(new BuildDifference.KeyChanged(part, other, key, written(part, key), written(other, key)));
         }
     }
 
@@ -78,10 +75,8 @@ final class Builds {
         Set<String> keys = new TreeSet<>(one.keys().values().keySet());
         keys.addAll(other.keys().values().keySet());
         keys.removeAll(NAMES);
-        keys.removeIf(
-                key ->
-                        Objects.equals(
-                                one.keys().values().get(key), other.keys().values().get(key)));
+        keys.removeIf(key -> Objects.equals(
+                one.keys().values().get(key), other.keys().values().get(key)));
         return keys;
     }
 
@@ -111,16 +106,9 @@ final class Builds {
         lacking.removeIf(joint -> takeOut(left, joint, joint.joint()).isPresent());
         for (Named joint : lacking) {
             Optional<Named> other = takeOut(left, joint, null);
-            found.add(
-                    other.<BuildDifference>map(
-                                    it ->
-                                            new BuildDifference.JointChanged(
-                                                    joint.link(),
-                                                    it.link(),
-                                                    joint.joint(),
-                                                    it.joint()))
-                            .orElseGet(
-                                    () -> new BuildDifference.JointOnly(Side.FIRST, joint.link())));
+            found.add(other.<BuildDifference>map(
+                            it -> new BuildDifference.JointChanged(joint.link(), it.link(), joint.joint(), it.joint()))
+                    .orElseGet(() -> new BuildDifference.JointOnly(Side.FIRST, joint.link())));
         }
         left.forEach(it -> found.add(new BuildDifference.JointOnly(Side.SECOND, it.link())));
         ideal(here, there);

@@ -1,5 +1,11 @@
 package org.sagwise.report.compare;
 
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 import org.sagwise.caution.Assessment;
 import org.sagwise.caution.Caution;
 import org.sagwise.reading.CellReading;
@@ -12,13 +18,6 @@ import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
 
-import java.util.ArrayList;
-import java.util.HashSet;
-import java.util.List;
-import java.util.Set;
-import java.util.function.ToDoubleFunction;
-import java.util.stream.Collectors;
-
 /**
  * Two scenarios side by side.
  *
@@ -27,8 +26,7 @@ import java.util.stream.Collectors;
  * @param build what differs in build
  * @param outcome what differs in outcome
  */
-public record Comparison(
-        Assessment first, Assessment second, List<BuildDifference> build, Outcome outcome) {
+public record Comparison(Assessment first, Assessment second, List<BuildDifference> build, Outcome outcome) {
 
     public Comparison {
         build = List.copyOf(build);
@@ -67,16 +65,12 @@ public record Comparison(
                 rows.add(cell(Quantity.SAG, pair, held1, held2, CellReading::sagV));
             }
             for (String[] pair : pairs(PartKind.COIL)) {
-                rows.add(
-                        coil(Quantity.COIL_VOLTS, pair, held1, held2, it -> Math.abs(it.voltsV())));
+                rows.add(coil(Quantity.COIL_VOLTS, pair, held1, held2, it -> Math.abs(it.voltsV())));
                 rows.add(coil(Quantity.COIL_POWER, pair, held1, held2, CoilReading::powerW));
             }
             rows.add(whole(Quantity.GIVEN, held1.pack().givenW(), held2.pack().givenW()));
-            rows.add(
-                    whole(
-                            Quantity.EFFICIENCY,
-                            held1.pack().efficiency(),
-                            held2.pack().efficiency()));
+            rows.add(whole(
+                    Quantity.EFFICIENCY, held1.pack().efficiency(), held2.pack().efficiency()));
             rows.add(whole(Quantity.RUN_TIME, runTimeS(first), runTimeS(second)));
             return new Outcome(
                     rows.stream().filter(Outcomes::tells).toList(),
@@ -87,9 +81,7 @@ public record Comparison(
         private static boolean tells(Row row) {
             boolean unknown = Double.isNaN(row.was()) && Double.isNaN(row.is());
             boolean idle =
-                    row.quantity() == Quantity.REST_CURRENT
-                            && Math.abs(row.was()) < 1e-3
-                            && Math.abs(row.is()) < 1e-3;
+                    row.quantity() == Quantity.REST_CURRENT && Math.abs(row.was()) < 1e-3 && Math.abs(row.is()) < 1e-3;
             return !unknown && !idle;
         }
 
@@ -109,11 +101,7 @@ public record Comparison(
         }
 
         private static Row cell(
-                Quantity quantity,
-                String[] pair,
-                Readings one,
-                Readings other,
-                ToDoubleFunction<CellReading> value) {
+                Quantity quantity, String[] pair, Readings one, Readings other, ToDoubleFunction<CellReading> value) {
             return new Row(
                     quantity,
                     pair[0],
@@ -123,11 +111,7 @@ public record Comparison(
         }
 
         private static Row coil(
-                Quantity quantity,
-                String[] pair,
-                Readings one,
-                Readings other,
-                ToDoubleFunction<CoilReading> value) {
+                Quantity quantity, String[] pair, Readings one, Readings other, ToDoubleFunction<CoilReading> value) {
             return new Row(
                     quantity,
                     pair[0],
@@ -146,7 +130,9 @@ public record Comparison(
 
         private static List<Caution> without(List<Caution> these, List<Caution> those) {
             Set<String> known = those.stream().map(Caution::id).collect(Collectors.toSet());
-            return these.stream().filter(caution -> !known.contains(caution.id())).toList();
+            return these.stream()
+                    .filter(caution -> !known.contains(caution.id()))
+                    .toList();
         }
     }
 }

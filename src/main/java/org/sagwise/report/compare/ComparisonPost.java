@@ -1,5 +1,9 @@
 package org.sagwise.report.compare;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import org.sagwise.caution.Caution;
 import org.sagwise.caution.CautionTexts;
 import org.sagwise.quantity.Measure;
@@ -9,11 +13,6 @@ import org.sagwise.report.explain.BuildWords;
 import org.sagwise.report.post.Block;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Scenario;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
 
 /** A comparison as blocks that any format can hold. */
 public final class ComparisonPost {
@@ -38,17 +37,16 @@ public final class ComparisonPost {
     }
 
     private void write() {
-        post.add(
-                new Block.Title(
-                        say(
-                                "compare.title",
-                                title(comparison.first().scenario()),
-                                title(comparison.second().scenario()))));
+        post.add(new Block.Title(say(
+                "compare.title",
+                title(comparison.first().scenario()),
+                title(comparison.second().scenario()))));
         post.add(new Block.Heading(say("compare.build")));
         if (comparison.build().isEmpty()) {
             post.add(new Block.Paragraph(say("compare.same-build")));
         } else {
-            post.add(new Block.Bullets(comparison.build().stream().map(this::sentence).toList()));
+            post.add(new Block.Bullets(
+                    comparison.build().stream().map(this::sentence).toList()));
         }
         post.add(new Block.Heading(say("compare.outcome")));
         cautions("compare.gone", comparison.outcome().gone());
@@ -56,10 +54,9 @@ public final class ComparisonPost {
         if (!comparison.outcome().differs()) {
             post.add(new Block.Paragraph(say("compare.same-outcome")));
         }
-        post.add(
-                new Block.Table(
-                        List.of("", say("compare.first"), say("compare.second")),
-                        comparison.outcome().rows().stream().map(this::row).toList()));
+        post.add(new Block.Table(
+                List.of("", say("compare.first"), say("compare.second")),
+                comparison.outcome().rows().stream().map(this::row).toList()));
     }
 
     private String title(Scenario scenario) {
@@ -69,25 +66,17 @@ public final class ComparisonPost {
     private void cautions(String key, List<Caution> cautions) {
         if (!cautions.isEmpty()) {
             post.add(new Block.Paragraph(say(key)));
-            post.add(
-                    new Block.Bullets(
-                            cautions.stream()
-                                    .map(
-                                            caution ->
-                                                    CautionTexts.signal(caution.signal(), locale)
-                                                            + ": "
-                                                            + CautionTexts.title(caution, locale))
-                                    .toList()));
+            post.add(new Block.Bullets(cautions.stream()
+                    .map(caution ->
+                            CautionTexts.signal(caution.signal(), locale) + ": " + CautionTexts.title(caution, locale))
+                    .toList()));
         }
     }
 
     private List<String> row(Outcome.Row row) {
         String part = row.first().isEmpty() ? second.name(row.second()) : first.name(row.first());
         String key = row.quantity().name().toLowerCase(Locale.ROOT).replace('_', '-');
-        return List.of(
-                first.sentence("compare.row." + key, part),
-                value(row, row.was()),
-                value(row, row.is()));
+        return List.of(first.sentence("compare.row." + key, part), value(row, row.was()), value(row, row.is()));
     }
 
     private String value(Outcome.Row row, double value) {
@@ -118,14 +107,11 @@ public final class ComparisonPost {
             String joint = words(only.side()).joint(only.link());
             return first.sentence(key("joint", only.side()), joint);
         } else if (difference instanceof BuildDifference.JointChanged changed) {
-            return first.sentence(
-                    "compare.joint", first.joint(changed.first()), second.joint(changed.second()));
+            return first.sentence("compare.joint", first.joint(changed.first()), second.joint(changed.second()));
         }
         BuildDifference.Ambient ambient = (BuildDifference.Ambient) difference;
         return first.sentence(
-                "compare.ambient",
-                first.print(ambient.wasC(), Unit.CELSIUS),
-                first.print(ambient.isC(), Unit.CELSIUS));
+                "compare.ambient", first.print(ambient.wasC(), Unit.CELSIUS), first.print(ambient.isC(), Unit.CELSIUS));
     }
 
     private BuildWords words(BuildDifference.Side side) {
@@ -164,7 +150,8 @@ public final class ComparisonPost {
     private Optional<String> number(String key, String value) {
         try {
             String number = first.printAll(Double.parseDouble(value));
-            String symbol = Measure.ofKey(key).map(it -> " " + it.scale().symbol()).orElse("");
+            String symbol =
+                    Measure.ofKey(key).map(it -> " " + it.scale().symbol()).orElse("");
             return Optional.of(number + symbol);
         } catch (NumberFormatException notOne) {
             return Optional.empty();

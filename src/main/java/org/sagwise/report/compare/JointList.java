@@ -1,15 +1,14 @@
 package org.sagwise.report.compare;
 
-import org.sagwise.scenario.Joint;
-import org.sagwise.scenario.Link;
-import org.sagwise.scenario.Scenario;
-import org.sagwise.scenario.TerminalRef;
-
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import org.sagwise.scenario.Joint;
+import org.sagwise.scenario.Link;
+import org.sagwise.scenario.Scenario;
+import org.sagwise.scenario.TerminalRef;
 
 /**
  * The joints of a scenario under names that another scenario may share. Terminals that ideal joints

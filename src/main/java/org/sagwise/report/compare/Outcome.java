@@ -1,8 +1,7 @@
 package org.sagwise.report.compare;
 
-import org.sagwise.caution.Caution;
-
 import java.util.List;
+import org.sagwise.caution.Caution;
 
 /**
  * What differs in outcome between two scenarios, and what there is to compare.

@@ -1,16 +1,15 @@
 package org.sagwise.report.compare;
 
-import org.sagwise.report.compare.Pairing.Mate;
-import org.sagwise.scenario.Part;
-import org.sagwise.scenario.PartKind;
-import org.sagwise.scenario.Scenario;
-
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.sagwise.report.compare.Pairing.Mate;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.PartKind;
+import org.sagwise.scenario.Scenario;
 
 /**
  * Finds which part of one scenario stands for which part of another. Begins with parts of the same
@@ -68,17 +67,14 @@ final class Pairer {
             if (mates.containsKey(part.id())) {
                 continue;
             }
-            Optional<Part> most =
-                    free.stream()
-                            .filter(other -> other.kind() == part.kind())
-                            .min(
-                                    Comparator.comparingInt(
-                                            other -> Builds.differingKeys(part, other).size()));
-            most.ifPresent(
-                    other -> {
-                        free.remove(other);
-                        mates.put(part.id(), new Mate(other, false));
-                    });
+            Optional<Part> most = free.stream()
+                    .filter(other -> other.kind() == part.kind())
+                    .min(Comparator.comparingInt(
+                            other -> Builds.differingKeys(part, other).size()));
+            most.ifPresent(other -> {
+                free.remove(other);
+                mates.put(part.id(), new Mate(other, false));
+            });
         }
         return new Pairing(mates);
     }
@@ -105,8 +101,9 @@ final class Pairer {
 
     private List<Pairing> neighbours(Pairing pairing) {
         List<Pairing> neighbours = new ArrayList<>();
-        List<Part> parts =
-                first.parts().stream().filter(part -> pairing.of(part.id()).isPresent()).toList();
+        List<Part> parts = first.parts().stream()
+                .filter(part -> pairing.of(part.id()).isPresent())
+                .toList();
         for (int i = 0; i < parts.size(); i++) {
             String id = parts.get(i).id();
             if (parts.get(i).kind() != PartKind.BOARD) {
@@ -125,10 +122,9 @@ final class Pairer {
     private int cost(Pairing pairing) {
         int cost = 0;
         for (BuildDifference difference : Builds.differences(first, second, pairing)) {
-            cost +=
-                    difference instanceof BuildDifference.JointOnly
-                            ? 4
-                            : difference instanceof BuildDifference.PartOnly ? 3 : COST_OF_TURNING;
+            cost += difference instanceof BuildDifference.JointOnly
+                    ? 4
+                    : difference instanceof BuildDifference.PartOnly ? 3 : COST_OF_TURNING;
         }
         return cost;
     }

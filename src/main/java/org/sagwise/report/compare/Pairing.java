@@ -1,14 +1,13 @@
 package org.sagwise.report.compare;
 
-import org.sagwise.scenario.Part;
-import org.sagwise.scenario.PartKind;
-import org.sagwise.scenario.TerminalRef;
-
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.PartKind;
+import org.sagwise.scenario.TerminalRef;
 
 /**
  * Which part of one scenario stands for which part of another.

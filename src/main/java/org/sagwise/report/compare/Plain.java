@@ -1,5 +1,10 @@
 package org.sagwise.report.compare;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
 import org.sagwise.part.CellSpec;
 import org.sagwise.part.Guard;
 import org.sagwise.reading.Bench;
@@ -8,12 +13,6 @@ import org.sagwise.scenario.KeySpec;
 import org.sagwise.scenario.Keys;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Scenario;
-
-import java.math.BigDecimal;
-import java.math.MathContext;
-import java.util.Map;
-import java.util.Optional;
-import java.util.TreeMap;
 
 /**
  * A scenario with every value said: those of models and those that go without saying. Two parts
@@ -42,31 +41,25 @@ final class Plain {
         switch (part.kind()) {
             case CELL -> cell(bench.cells().get(part.id()), said);
             case FUSE ->
-                    model(part, bench.catalogue().fuses()::find)
-                            .ifPresent(
-                                    fuse -> {
-                                        put(said, "rating_A", fuse.ratingA());
-                                        put(said, "mohm", fuse.ohm() * 1000);
-                                    });
+                model(part, bench.catalogue().fuses()::find).ifPresent(fuse -> {
+                    put(said, "rating_A", fuse.ratingA());
+                    put(said, "mohm", fuse.ohm() * 1000);
+                });
             case BOARD ->
-                    model(part, bench.catalogue().boards()::find)
-                            .ifPresent(
-                                    board -> {
-                                        put(said, "power_W", board.powerW());
-                                        put(said, "efficiency", board.efficiency());
-                                        put(said, "cutoff_V", board.cutoffV());
-                                        put(said, "max_input_A", board.maxInputA());
-                                        put(said, "out_min_V", board.outMinV());
-                                        put(said, "out_max_V", board.outMaxV());
-                                    });
+                model(part, bench.catalogue().boards()::find).ifPresent(board -> {
+                    put(said, "power_W", board.powerW());
+                    put(said, "efficiency", board.efficiency());
+                    put(said, "cutoff_V", board.cutoffV());
+                    put(said, "max_input_A", board.maxInputA());
+                    put(said, "out_min_V", board.outMinV());
+                    put(said, "out_max_V", board.outMaxV());
+                });
             case CHARGER ->
-                    model(part, bench.catalogue().chargers()::find)
-                            .ifPresent(
-                                    charger -> {
-                                        put(said, "current_A", charger.currentA());
-                                        put(said, "limit_V", charger.limitV());
-                                        put(said, "taper_A", charger.taperA());
-                                    });
+                model(part, bench.catalogue().chargers()::find).ifPresent(charger -> {
+                    put(said, "current_A", charger.currentA());
+                    put(said, "limit_V", charger.limitV());
+                    put(said, "taper_A", charger.taperA());
+                });
             default -> {}
         }
         part.kind().keys().forEach(spec -> usual(spec, said));
@@ -98,12 +91,10 @@ final class Plain {
         put(said, "charge_limit_A", spec.chargeLimitA());
         put(said, "cutoff_V", spec.cutoffV());
         put(said, "full_V", spec.fullV());
-        spec.pulse()
-                .ifPresent(
-                        pulse -> {
-                            put(said, "pulse_A", pulse.currentA());
-                            put(said, "pulse_s", pulse.durationS());
-                        });
+        spec.pulse().ifPresent(pulse -> {
+            put(said, "pulse_A", pulse.currentA());
+            put(said, "pulse_s", pulse.durationS());
+        });
         spec.guard().ifPresent(guard -> said.putIfAbsent("guard", guard(guard)));
     }
 

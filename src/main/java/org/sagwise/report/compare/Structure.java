@@ -1,12 +1,5 @@
 package org.sagwise.report.compare;
 
-import org.sagwise.report.compare.Pairing.Mate;
-import org.sagwise.scenario.Keys;
-import org.sagwise.scenario.Link;
-import org.sagwise.scenario.Part;
-import org.sagwise.scenario.Scenario;
-import org.sagwise.scenario.TerminalRef;
-
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
@@ -14,6 +7,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.sagwise.report.compare.Pairing.Mate;
+import org.sagwise.scenario.Keys;
+import org.sagwise.scenario.Link;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.Scenario;
+import org.sagwise.scenario.TerminalRef;
 
 /**
  * Pairs parts that stand at the same place of two circuits, by colour refinement with
@@ -70,7 +69,8 @@ final class Structure {
             Scenario scenario, Map<TerminalRef, String> own, Map<String, Integer> book) {
         Map<TerminalRef, Integer> colours = new HashMap<>();
         for (Part part : scenario.parts()) {
-            String what = part.keys().without("id", "label", Keys.FOREIGN).values().toString();
+            String what =
+                    part.keys().without("id", "label", Keys.FOREIGN).values().toString();
             boolean eitherWay = !new Mate(part, true).isReversed();
             for (TerminalRef terminal : part.terminals()) {
                 String role = eitherWay ? "" : terminal.terminal();
@@ -99,11 +99,10 @@ final class Structure {
             around.get(link.to()).add(link.joint() + " " + colours.get(link.from()));
         }
         Map<TerminalRef, Integer> finer = new HashMap<>();
-        around.forEach(
-                (terminal, near) -> {
-                    Collections.sort(near);
-                    finer.put(terminal, number(colours.get(terminal) + " " + near, book));
-                });
+        around.forEach((terminal, near) -> {
+            Collections.sort(near);
+            finer.put(terminal, number(colours.get(terminal) + " " + near, book));
+        });
         return finer;
     }
 
@@ -111,8 +110,7 @@ final class Structure {
         return book.computeIfAbsent(colour, key -> book.size());
     }
 
-    private Optional<Mate> like(
-            Part part, Map<TerminalRef, Integer> here, Map<TerminalRef, Integer> there) {
+    private Optional<Mate> like(Part part, Map<TerminalRef, Integer> here, Map<TerminalRef, Integer> there) {
         List<Integer> wanted = part.terminals().stream().map(here::get).toList();
         for (Part other : second.parts()) {
             boolean taken =

@@ -1,5 +1,9 @@
 package org.sagwise.report.explain;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 import org.sagwise.caution.Assessment;
 import org.sagwise.caution.CautionTexts;
 import org.sagwise.quantity.Unit;
@@ -9,11 +13,6 @@ import org.sagwise.reading.Readings;
 import org.sagwise.report.post.Block;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.function.Function;
 
 /** The same numbers of two benches in the same order, as built and corrected. */
 final class BeforeAfter {
@@ -31,12 +30,10 @@ final class BeforeAfter {
         this.after = after;
     }
 
-    static Block.Table table(
-            Speech speech, Assessment before, Assessment after, Optional<Life> lifeBefore) {
+    static Block.Table table(Speech speech, Assessment before, Assessment after, Optional<Life> lifeBefore) {
         BeforeAfter table = new BeforeAfter(speech, before, after);
         table.write(lifeBefore);
-        List<String> heads =
-                List.of("", speech.say("head.as-built"), speech.say("head.as-corrected"));
+        List<String> heads = List.of("", speech.say("head.as-built"), speech.say("head.as-corrected"));
         return new Block.Table(heads, table.rows);
     }
 
@@ -47,18 +44,10 @@ final class BeforeAfter {
         if (hasButton && (flows(before) || flows(after))) {
             cells.forEach(cell -> cell("row.cell-rest", cell, a -> a.bench().rest()));
         }
-        cells.forEach(
-                cell ->
-                        cell(
-                                hasButton ? "row.cell-held" : "row.cell",
-                                cell,
-                                a -> a.bench().fired()));
+        cells.forEach(cell -> cell(
+                hasButton ? "row.cell-held" : "row.cell", cell, a -> a.bench().fired()));
         for (Part coil : before.scenario().partsOf(PartKind.COIL)) {
-            rows.add(
-                    List.of(
-                            speech.say("row.coil", speech.name(coil.id())),
-                            watts(before, coil),
-                            watts(after, coil)));
+            rows.add(List.of(speech.say("row.coil", speech.name(coil.id())), watts(before, coil), watts(after, coil)));
         }
         if (lifeBefore.isPresent()) {
             Life.of(after).ifPresent(lifeAfter -> life(lifeBefore.get(), lifeAfter));
@@ -70,8 +59,7 @@ final class BeforeAfter {
     }
 
     private static boolean flows(Assessment assessment) {
-        return assessment.bench().rest().cells().stream()
-                .anyMatch(cell -> Math.abs(cell.currentA()) > NO_CURRENT_A);
+        return assessment.bench().rest().cells().stream().anyMatch(cell -> Math.abs(cell.currentA()) > NO_CURRENT_A);
     }
 
     private String gravest(Assessment assessment) {
@@ -81,11 +69,10 @@ final class BeforeAfter {
     }
 
     private void cell(String key, Part cell, Function<Assessment, Readings> moment) {
-        rows.add(
-                List.of(
-                        speech.say(key, speech.name(cell.id())),
-                        amps(moment.apply(before).cell(cell.id())),
-                        amps(moment.apply(after).cell(cell.id()))));
+        rows.add(List.of(
+                speech.say(key, speech.name(cell.id())),
+                amps(moment.apply(before).cell(cell.id())),
+                amps(moment.apply(after).cell(cell.id()))));
     }
 
     private String amps(Optional<CellReading> cell) {

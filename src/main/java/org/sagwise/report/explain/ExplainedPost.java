@@ -1,16 +1,15 @@
 package org.sagwise.report.explain;
 
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
 import org.sagwise.caution.Assessment;
 import org.sagwise.caution.Moment;
 import org.sagwise.caution.fix.Cure;
 import org.sagwise.quantity.QuantityFormat.Signs;
 import org.sagwise.report.post.PostFormat;
 import org.sagwise.scenario.Scenario;
-
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
-import java.util.function.Function;
 
 /** Writes the post that explains a bench, with all that belongs in it. */
 public final class ExplainedPost {
@@ -33,15 +32,14 @@ public final class ExplainedPost {
         Optional<Cure> cure = Cure.of(assessment);
         Optional<String> text = shareText.apply(assessment.scenario());
         InlinePictures pictures = new InlinePictures(locale);
-        Explanation.Materials materials =
-                new Explanation.Materials(
-                        text,
-                        cure,
-                        cure.flatMap(it -> shareText.apply(it.after().scenario())),
-                        format.hasPictures() ? pictures.of(moment, cure) : List.of(),
-                        text.filter(it -> format.hasPictures())
-                                .flatMap(it -> pictures.code(it, assessment.scenario().title())),
-                        moment);
+        Explanation.Materials materials = new Explanation.Materials(
+                text,
+                cure,
+                cure.flatMap(it -> shareText.apply(it.after().scenario())),
+                format.hasPictures() ? pictures.of(moment, cure) : List.of(),
+                text.filter(it -> format.hasPictures())
+                        .flatMap(it -> pictures.code(it, assessment.scenario().title())),
+                moment);
         return format.write(Explanation.of(assessment, materials, locale, signs), locale, signs);
     }
 }

@@ -1,5 +1,11 @@
 package org.sagwise.report.explain;
 
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
 import org.sagwise.caution.Assessment;
 import org.sagwise.caution.Caution;
 import org.sagwise.caution.CautionTexts;
@@ -13,13 +19,6 @@ import org.sagwise.report.post.Block.Bullets;
 import org.sagwise.report.post.Block.Heading;
 import org.sagwise.report.post.Block.Paragraph;
 import org.sagwise.scenario.PartKind;
-
-import java.util.ArrayList;
-import java.util.LinkedHashSet;
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
-import java.util.Set;
 
 /**
  * The explanation of a scenario for somebody who has never seen it, as blocks that any format can
@@ -72,19 +71,12 @@ public final class Explanation {
                 Optional<Cure> cure,
                 Optional<String> cureShareText,
                 List<Block.Picture> pictures) {
-            this(
-                    shareText,
-                    cure,
-                    cureShareText,
-                    pictures,
-                    Optional.empty(),
-                    Moment.start(assessment));
+            this(shareText, cure, cureShareText, pictures, Optional.empty(), Moment.start(assessment));
         }
     }
 
     /** The blocks of an explanation in a language. */
-    public static List<Block> of(
-            Assessment assessment, Materials materials, Locale locale, Signs signs) {
+    public static List<Block> of(Assessment assessment, Materials materials, Locale locale, Signs signs) {
         Speech speech = Speech.of(assessment.scenario(), locale, signs);
         Explanation explanation = new Explanation(speech, assessment, materials);
         explanation.write();
@@ -119,8 +111,8 @@ public final class Explanation {
 
     /** What cannot wait until the rest is read, for somebody who has it in the hand or the bag. */
     private void firstAid() {
-        boolean hurts =
-                !assessment.cautions().isEmpty() && assessment.cautions().get(0).signal().isGrave();
+        boolean hurts = !assessment.cautions().isEmpty()
+                && assessment.cautions().get(0).signal().isGrave();
         if (hurts && !assessment.scenario().partsOf(PartKind.CELL).isEmpty()) {
             post.add(new Paragraph(speech.say("todo.first")));
         }
@@ -170,11 +162,10 @@ public final class Explanation {
             }
             paragraphs.add(CautionTexts.text(caution, speech.locale()));
             why.of(caution).ifPresent(paragraphs::add);
-            post.add(
-                    new Block.Hazard(
-                            CautionTexts.signal(caution.signal(), speech.locale()),
-                            CautionTexts.title(caution, speech.locale()),
-                            paragraphs));
+            post.add(new Block.Hazard(
+                    CautionTexts.signal(caution.signal(), speech.locale()),
+                    CautionTexts.title(caution, speech.locale()),
+                    paragraphs));
         }
     }
 
@@ -185,9 +176,7 @@ public final class Explanation {
 
     private void todo() {
         Set<String> advice = new LinkedHashSet<>();
-        assessment
-                .cautions()
-                .forEach(caution -> advice.add(CautionTexts.advice(caution, speech.locale())));
+        assessment.cautions().forEach(caution -> advice.add(CautionTexts.advice(caution, speech.locale())));
         if (!advice.isEmpty()) {
             post.add(heading("head.todo"));
             post.add(new Block.Steps(List.copyOf(advice)));
@@ -197,11 +186,9 @@ public final class Explanation {
     private void corrected(Cure cure) {
         post.add(heading("head.corrected"));
         post.add(new Paragraph(speech.say("corrected")));
-        post.add(
-                new Block.Steps(
-                        cure.steps().stream()
-                                .map(fix -> speech.sentence(fix.name(speech.locale())))
-                                .toList()));
+        post.add(new Block.Steps(cure.steps().stream()
+                .map(fix -> speech.sentence(fix.name(speech.locale())))
+                .toList()));
         post.add(new Paragraph(speech.say("corrected.changes")));
         post.add(BeforeAfter.table(speech, assessment, cure.after(), life));
         post.add(new Paragraph(left(cure.after().cautions())));
@@ -213,12 +200,11 @@ public final class Explanation {
         if (cautions.isEmpty()) {
             return speech.say("corrected.none-left");
         }
-        String titles =
-                String.join(
-                        "; ",
-                        cautions.stream()
-                                .map(c -> CautionTexts.title(c, speech.locale()))
-                                .toList());
+        String titles = String.join(
+                "; ",
+                cautions.stream()
+                        .map(c -> CautionTexts.title(c, speech.locale()))
+                        .toList());
         boolean grave = cautions.get(0).signal().isGrave();
         return speech.say(grave ? "corrected.not-enough" : "corrected.left", titles);
     }

@@ -1,5 +1,14 @@
 package org.sagwise.report.explain;
 
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Pattern;
 import org.sagwise.caution.Moment;
 import org.sagwise.caution.fix.Cure;
 import org.sagwise.picture.export.BenchPicture;
@@ -11,16 +20,6 @@ import org.sagwise.picture.look.Theme;
 import org.sagwise.quantity.Texts;
 import org.sagwise.reading.Press;
 import org.sagwise.report.post.Block;
-
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
-import java.util.regex.Pattern;
 
 /** Pictures of a bench as built and corrected, as SVG to stand inside an HTML file. */
 final class InlinePictures {
@@ -39,15 +38,13 @@ final class InlinePictures {
     List<Block.Picture> of(Moment moment, Optional<Cure> cure) {
         List<Block.Picture> pictures = new ArrayList<>();
         pictures.add(picture("picture.built", "a-", moment));
-        cure.ifPresent(
-                it -> pictures.add(picture("picture.corrected", "b-", Moment.start(it.after()))));
+        cure.ifPresent(it -> pictures.add(picture("picture.corrected", "b-", Moment.start(it.after()))));
         return pictures;
     }
 
     /** Share text as a QR code; empty where it does not fit into one. */
     Optional<Block.Picture> code(String shareText, String title) {
-        return QrPicture.of(shareText, title, locale)
-                .map(code -> inline("picture.code", "c-", title, svg(code)));
+        return QrPicture.of(shareText, title, locale).map(code -> inline("picture.code", "c-", title, svg(code)));
     }
 
     private static byte[] svg(QrPicture code) {

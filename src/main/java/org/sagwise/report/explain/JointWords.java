@@ -1,14 +1,13 @@
 package org.sagwise.report.explain;
 
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.sagwise.quantity.Unit;
 import org.sagwise.scenario.Joint;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Names;
 import org.sagwise.scenario.TerminalRef;
-
-import java.util.List;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** The joints of a bench in words. */
 final class JointWords {

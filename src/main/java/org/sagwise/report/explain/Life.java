@@ -1,5 +1,8 @@
 package org.sagwise.report.explain;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import org.sagwise.caution.Assessment;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.Bench;
@@ -11,10 +14,6 @@ import org.sagwise.run.RunSettings;
 import org.sagwise.run.RunTexts;
 import org.sagwise.run.Runner;
 import org.sagwise.scenario.PartKind;
-
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
 
 /**
  * How long a bench runs when it is pressed in the usual way.
@@ -33,8 +32,7 @@ public record Life(Bench bench, RunResult result) {
      */
     private static final double MOST_EFFORT = 5e8;
 
-    private static final Set<RunEnd> TELLING =
-            Set.of(RunEnd.CUTOFF, RunEnd.PROTECTION, RunEnd.BOARD, RunEnd.FUSE);
+    private static final Set<RunEnd> TELLING = Set.of(RunEnd.CUTOFF, RunEnd.PROTECTION, RunEnd.BOARD, RunEnd.FUSE);
 
     /**
      * Runs a bench down; empty where that says nothing: something grave is wrong with it, there is
@@ -47,11 +45,8 @@ public record Life(Bench bench, RunResult result) {
         if (grave || !delivers || bench.cells().isEmpty() || bench.cells().size() > MOST_CELLS) {
             return Optional.empty();
         }
-        RunResult result =
-                Runner.run(bench, RunPlan.USUAL, RunSettings.USUAL, RunProgress.NONE, MOST_EFFORT);
-        return TELLING.contains(result.end())
-                ? Optional.of(new Life(bench, result))
-                : Optional.empty();
+        RunResult result = Runner.run(bench, RunPlan.USUAL, RunSettings.USUAL, RunProgress.NONE, MOST_EFFORT);
+        return TELLING.contains(result.end()) ? Optional.of(new Life(bench, result)) : Optional.empty();
     }
 
     /** How long it runs, rests between presses included, s. */
@@ -65,15 +60,10 @@ public record Life(Bench bench, RunResult result) {
 
     String sentence(Speech speech) {
         RunTexts texts = new RunTexts(bench, speech.format());
-        List<String> left =
-                result.last().cells().stream()
-                        .map(
-                                cell ->
-                                        speech.say(
-                                                "life.left",
-                                                speech.name(cell.id()),
-                                                speech.print(cell.charge(), Unit.FRACTION)))
-                        .toList();
+        List<String> left = result.last().cells().stream()
+                .map(cell ->
+                        speech.say("life.left", speech.name(cell.id()), speech.print(cell.charge(), Unit.FRACTION)))
+                .toList();
         boolean hasButton = !bench.scenario().partsOf(PartKind.SWITCH).isEmpty();
         return speech.say(
                 hasButton ? "life" : "life.no-button",
@@ -83,7 +73,8 @@ public record Life(Bench bench, RunResult result) {
                 String.valueOf(result.last().presses()),
                 result.events().isEmpty()
                         ? texts.end(result.end())
-                        : stripped(texts.sentence(result.events().get(result.events().size() - 1))),
+                        : stripped(texts.sentence(
+                                result.events().get(result.events().size() - 1))),
                 String.join(", ", left));
     }
 

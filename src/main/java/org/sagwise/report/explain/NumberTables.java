@@ -1,5 +1,8 @@
 package org.sagwise.report.explain;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
 import org.sagwise.caution.Assessment;
 import org.sagwise.caution.Caution;
 import org.sagwise.caution.Moment;
@@ -12,10 +15,6 @@ import org.sagwise.reading.Readings;
 import org.sagwise.report.post.Block;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Locale;
 
 /** The numbers of a bench: each cell, each coil, and where volts and watts go. */
 final class NumberTables {
@@ -62,8 +61,7 @@ final class NumberTables {
     /** Whether anything happens with the button let go. */
     private boolean tells(Readings rest) {
         return rest.cells().stream().anyMatch(cell -> Math.abs(cell.currentA()) > NO_CURRENT_A)
-                || assessment.cautions().stream()
-                        .anyMatch(caution -> caution.when() == Caution.When.AT_REST);
+                || assessment.cautions().stream().anyMatch(caution -> caution.when() == Caution.When.AT_REST);
     }
 
     private void cells(Readings readings) {
@@ -72,18 +70,16 @@ final class NumberTables {
         }
         List<List<String>> rows = new ArrayList<>();
         for (CellReading cell : readings.cells()) {
-            rows.add(
-                    List.of(
-                            word(cell.id()),
-                            speech.print(cell.restV(), Unit.VOLT),
-                            speech.print(cell.terminalV(), Unit.VOLT),
-                            speech.print(cell.sagV(), Unit.VOLT),
-                            speech.print(cell.currentA(), Unit.AMPERE),
-                            speech.print(cell.limitA(), Unit.AMPERE),
-                            speech.print(cell.heatW(), Unit.WATT)));
+            rows.add(List.of(
+                    word(cell.id()),
+                    speech.print(cell.restV(), Unit.VOLT),
+                    speech.print(cell.terminalV(), Unit.VOLT),
+                    speech.print(cell.sagV(), Unit.VOLT),
+                    speech.print(cell.currentA(), Unit.AMPERE),
+                    speech.print(cell.limitA(), Unit.AMPERE),
+                    speech.print(cell.heatW(), Unit.WATT)));
         }
-        blocks.add(
-                table(List.of("cell", "rest", "loaded", "sag", "current", "limit", "heat"), rows));
+        blocks.add(table(List.of("cell", "rest", "loaded", "sag", "current", "limit", "heat"), rows));
         boolean pushed = readings.cells().stream().anyMatch(c -> c.currentA() < -NO_CURRENT_A);
         if (pushed) {
             blocks.add(new Block.Paragraph(speech.say("numbers.minus")));
@@ -96,37 +92,34 @@ final class NumberTables {
         }
         List<List<String>> rows = new ArrayList<>();
         for (CoilReading coil : readings.coils()) {
-            rows.add(
-                    List.of(
-                            word(coil.id()),
-                            speech.print(coil.ohm(), Unit.OHM),
-                            speech.print(Math.abs(coil.voltsV()), Unit.VOLT),
-                            speech.print(Math.abs(coil.currentA()), Unit.AMPERE),
-                            speech.print(coil.powerW(), Unit.WATT)));
+            rows.add(List.of(
+                    word(coil.id()),
+                    speech.print(coil.ohm(), Unit.OHM),
+                    speech.print(Math.abs(coil.voltsV()), Unit.VOLT),
+                    speech.print(Math.abs(coil.currentA()), Unit.AMPERE),
+                    speech.print(coil.powerW(), Unit.WATT)));
         }
         blocks.add(table(List.of("coil", "ohm", "volts", "current", "watts"), rows));
     }
 
     private void losses(Readings readings) {
         Ledger ledger = assessment.with(Press.HELD).ledger();
-        List<Ledger.Row> rows =
-                ledger.rows().stream().filter(row -> row.entry() != Ledger.Entry.BALANCE).toList();
+        List<Ledger.Row> rows = ledger.rows().stream()
+                .filter(row -> row.entry() != Ledger.Entry.BALANCE)
+                .toList();
         if (!(readings.pack().givenW() > 0) || rows.size() < 2) {
             return;
         }
         boolean hasVolts = rows.stream().anyMatch(row -> !Double.isNaN(row.voltsV()));
-        blocks.add(
-                table(
-                        hasVolts ? List.of("where", "volts", "watts") : List.of("where", "watts"),
-                        rows.stream().map(row -> row(row, hasVolts)).toList()));
+        blocks.add(table(
+                hasVolts ? List.of("where", "volts", "watts") : List.of("where", "watts"),
+                rows.stream().map(row -> row(row, hasVolts)).toList()));
     }
 
     private List<String> row(Ledger.Row row, boolean hasVolts) {
         String entry = speech.say("ledger." + row.entry().name().toLowerCase(Locale.ROOT));
         String watts = speech.print(row.powerW(), Unit.WATT);
-        return hasVolts
-                ? List.of(entry, speech.print(row.voltsV(), Unit.VOLT), watts)
-                : List.of(entry, watts);
+        return hasVolts ? List.of(entry, speech.print(row.voltsV(), Unit.VOLT), watts) : List.of(entry, watts);
     }
 
     private Block table(List<String> heads, List<List<String>> rows) {

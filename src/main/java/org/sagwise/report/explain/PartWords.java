@@ -1,5 +1,10 @@
 package org.sagwise.report.explain;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import org.sagwise.part.CellSpec;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.Bench;
@@ -9,12 +14,6 @@ import org.sagwise.scenario.MeterMode;
 import org.sagwise.scenario.Note;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
-
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 
 /** The parts of a bench in words; parts that are alike share a sentence. */
 final class PartWords {
@@ -33,16 +32,14 @@ final class PartWords {
         PartWords words = new PartWords(speech, bench);
         Map<String, List<Part>> alike = new LinkedHashMap<>();
         for (Part part : bench.scenario().parts()) {
-            alike.computeIfAbsent(words.description(part), key -> new ArrayList<>()).add(part);
+            alike.computeIfAbsent(words.description(part), key -> new ArrayList<>())
+                    .add(part);
         }
         List<String> items = new ArrayList<>();
-        alike.forEach(
-                (description, parts) -> {
-                    String key = parts.size() > 1 ? "part.each" : "part.one";
-                    items.add(
-                            speech.sentence(speech.say(key, speech.names(parts), description))
-                                    + words.notes(parts));
-                });
+        alike.forEach((description, parts) -> {
+            String key = parts.size() > 1 ? "part.each" : "part.one";
+            items.add(speech.sentence(speech.say(key, speech.names(parts), description)) + words.notes(parts));
+        });
         return items;
     }
 
@@ -53,7 +50,8 @@ final class PartWords {
             case COIL -> coil(part, words);
             case SWITCH -> button(part, words);
             case FUSE -> fuse(part, words);
-            case METER -> words.add(speech.say("meter." + MeterMode.of(part).orElseThrow().word()));
+            case METER ->
+                words.add(speech.say("meter." + MeterMode.of(part).orElseThrow().word()));
             default -> device(part, words);
         }
         part.model().ifPresent(model -> words.add(speech.say("part.model", model)));
@@ -70,10 +68,7 @@ final class PartWords {
                             .append(
                                     parts.size() == 1
                                             ? speech.say("part.note", speech.note(note))
-                                            : speech.say(
-                                                    "part.note-on",
-                                                    speech.name(part.id()),
-                                                    speech.note(note)));
+                                            : speech.say("part.note-on", speech.name(part.id()), speech.note(note)));
                 }
             }
         }
@@ -82,14 +77,13 @@ final class PartWords {
 
     private void cell(ResolvedCell cell, List<String> words) {
         CellSpec spec = cell.spec();
-        words.add(
-                speech.say(
-                        "cell",
-                        spec.format().trade(),
-                        spec.chemistry().name(),
-                        speech.print(spec.capacityAh(), Unit.AMPERE_HOUR),
-                        speech.print(spec.limitA(), Unit.AMPERE),
-                        speech.print(cell.ohmAt(cell.start()), Unit.OHM)));
+        words.add(speech.say(
+                "cell",
+                spec.format().trade(),
+                spec.chemistry().name(),
+                speech.print(spec.capacityAh(), Unit.AMPERE_HOUR),
+                speech.print(spec.limitA(), Unit.AMPERE),
+                speech.print(cell.ohmAt(cell.start()), Unit.OHM)));
         words.add(speech.say("cell.rest", speech.print(cell.start().restV(), Unit.VOLT)));
         if (cell.health() < 1) {
             words.add(speech.say("cell.worn", speech.print(cell.health(), Unit.FRACTION)));
@@ -97,20 +91,11 @@ final class PartWords {
         if (cell.isTorn()) {
             words.add(speech.say("cell.torn"));
         }
-        spec.guard()
-                .ifPresent(
-                        guard ->
-                                words.add(
-                                        speech.say(
-                                                "cell.guard",
-                                                speech.print(guard.tripA(), Unit.AMPERE))));
-        spec.claim()
-                .ifPresent(
-                        claim -> {
-                            claim.limitA().ifPresent(amps -> claim(amps, Unit.AMPERE, words));
-                            claim.capacityAh()
-                                    .ifPresent(hours -> claim(hours, Unit.AMPERE_HOUR, words));
-                        });
+        spec.guard().ifPresent(guard -> words.add(speech.say("cell.guard", speech.print(guard.tripA(), Unit.AMPERE))));
+        spec.claim().ifPresent(claim -> {
+            claim.limitA().ifPresent(amps -> claim(amps, Unit.AMPERE, words));
+            claim.capacityAh().ifPresent(hours -> claim(hours, Unit.AMPERE_HOUR, words));
+        });
         double temperatureC = cell.start().temperatureC();
         if (Math.abs(temperatureC - bench.scenario().ambientC()) > ALIKE_C) {
             words.add(speech.say("cell.at", speech.print(temperatureC, Unit.CELSIUS)));
@@ -125,27 +110,19 @@ final class PartWords {
         double ohm = bench.coils().get(part.id()).ohm20();
         words.add(speech.say("coil", speech.print(ohm, Unit.OHM)));
         Optional<Keys> wire = part.keys().group("wire");
-        wire.ifPresent(
-                keys ->
-                        words.add(
-                                speech.say(
-                                        "coil.wire",
-                                        keys.text("alloy").orElse(""),
-                                        keys.number("wraps", 0),
-                                        speech.millimetres(keys.number("inner_mm", 0)))));
+        wire.ifPresent(keys -> words.add(speech.say(
+                "coil.wire",
+                keys.text("alloy").orElse(""),
+                keys.number("wraps", 0),
+                speech.millimetres(keys.number("inner_mm", 0)))));
         part.keys()
                 .number("limit_W")
-                .ifPresent(
-                        watts ->
-                                words.add(
-                                        speech.say("coil.limit", speech.print(watts, Unit.WATT))));
+                .ifPresent(watts -> words.add(speech.say("coil.limit", speech.print(watts, Unit.WATT))));
     }
 
     private void button(Part part, List<String> words) {
         String type = part.wordOrDefault("type").orElse("button");
-        words.add(
-                speech.say(
-                        "switch." + type, speech.milliohms(part.numberOrDefault("closed_mohm"))));
+        words.add(speech.say("switch." + type, speech.milliohms(part.numberOrDefault("closed_mohm"))));
         part.keys().text("stuck").ifPresent(how -> words.add(speech.say("switch.stuck-" + how)));
     }
 
@@ -161,19 +138,14 @@ final class PartWords {
                 switch (part.kind()) {
                     case BOARD -> speech.say("board", number(part, "power_W", Unit.WATT));
                     case CHARGER ->
-                            speech.say(
-                                    "charger",
-                                    number(part, "current_A", Unit.AMPERE),
-                                    number(part, "limit_V", Unit.VOLT));
+                        speech.say(
+                                "charger", number(part, "current_A", Unit.AMPERE), number(part, "limit_V", Unit.VOLT));
                     case SUPPLY ->
-                            speech.say(
-                                    "supply",
-                                    speech.print(part.numberOrDefault("volts"), Unit.VOLT),
-                                    speech.print(part.numberOrDefault("internal_ohm"), Unit.OHM));
-                    default ->
-                            speech.say(
-                                    "resistor",
-                                    speech.print(part.numberOrDefault("ohm"), Unit.OHM));
+                        speech.say(
+                                "supply",
+                                speech.print(part.numberOrDefault("volts"), Unit.VOLT),
+                                speech.print(part.numberOrDefault("internal_ohm"), Unit.OHM));
+                    default -> speech.say("resistor", speech.print(part.numberOrDefault("ohm"), Unit.OHM));
                 });
     }
 

@@ -1,5 +1,6 @@
 package org.sagwise.report.explain;
 
+import java.util.List;
 import org.sagwise.caution.circuit.Branch;
 import org.sagwise.caution.circuit.Circuit;
 import org.sagwise.caution.circuit.Row;
@@ -10,8 +11,6 @@ import org.sagwise.reading.Bench;
 import org.sagwise.reading.ResolvedCoil;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
-
-import java.util.List;
 
 /** The layout of a bench in one line: how many cells, how they are joined, and on which coil. */
 final class Shape {
@@ -33,10 +32,7 @@ final class Shape {
         if (cells.size() < 2) {
             return speech.say(cells.isEmpty() ? "shape.no-cell" : "shape.one-cell");
         }
-        Circuit circuit =
-                Circuit.of(
-                        Wiring.of(bench.scenario(), bench::joins),
-                        part -> part.kind() != PartKind.METER);
+        Circuit circuit = Circuit.of(Wiring.of(bench.scenario(), bench::joins), part -> part.kind() != PartKind.METER);
         List<List<Branch>> groups = Rows.groups(circuit);
         List<Row> rows = Rows.of(circuit);
         if (groups.size() == 1 && groups.get(0).size() == cells.size()) {
@@ -65,8 +61,6 @@ final class Shape {
             return speech.say("shape.no-coil");
         }
         String first = speech.print(coils.get(0).ohm20(), Unit.OHM);
-        return coils.size() == 1
-                ? speech.say("shape.one-coil", first)
-                : speech.say("shape.coils", coils.size());
+        return coils.size() == 1 ? speech.say("shape.one-coil", first) : speech.say("shape.coils", coils.size());
     }
 }

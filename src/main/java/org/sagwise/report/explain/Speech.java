@@ -1,5 +1,7 @@
 package org.sagwise.report.explain;
 
+import java.util.List;
+import java.util.Locale;
 import org.sagwise.quantity.Digits;
 import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.quantity.QuantityFormat.Signs;
@@ -9,9 +11,6 @@ import org.sagwise.scenario.Names;
 import org.sagwise.scenario.Note;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Scenario;
-
-import java.util.List;
-import java.util.Locale;
 
 /**
  * Words and numbers of an explanation in one language.

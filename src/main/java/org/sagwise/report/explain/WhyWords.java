@@ -1,5 +1,8 @@
 package org.sagwise.report.explain;
 
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
 import org.sagwise.caution.Assessment;
 import org.sagwise.caution.Caution;
 import org.sagwise.quantity.Unit;
@@ -7,10 +10,6 @@ import org.sagwise.reading.CellReading;
 import org.sagwise.reading.LinkReading;
 import org.sagwise.reading.Readings;
 import org.sagwise.scenario.Joint;
-
-import java.util.Comparator;
-import java.util.List;
-import java.util.Optional;
 
 /** The sum behind a caution, with the numbers of this very circuit, as far as one line tells it. */
 final class WhyWords {
@@ -55,34 +54,31 @@ final class WhyWords {
             return Optional.empty();
         }
         double ohm = (high + sign * low) / currentA;
-        return Optional.of(
-                speech.say(
-                        sign > 0 ? "why.reversed" : "why.unequal",
-                        speech.print(high, Unit.VOLT),
-                        speech.print(low, Unit.VOLT),
-                        speech.print(ohm, Unit.OHM),
-                        speech.print(currentA, Unit.AMPERE)));
+        return Optional.of(speech.say(
+                sign > 0 ? "why.reversed" : "why.unequal",
+                speech.print(high, Unit.VOLT),
+                speech.print(low, Unit.VOLT),
+                speech.print(ohm, Unit.OHM),
+                speech.print(currentA, Unit.AMPERE)));
     }
 
     private Optional<String> wire(Caution caution) {
-        Optional<LinkReading> worst =
-                readings(caution).links().stream()
-                        .filter(link -> caution.links().contains(link.index()))
-                        .filter(link -> Double.isFinite(link.currentA()))
-                        .max(Comparator.comparingDouble(LinkReading::heatW));
-        return worst.map(
-                link -> {
-                    double currentA = Math.abs(link.currentA());
-                    Joint.Jumper jumper =
-                            (Joint.Jumper) speech.scenario().links().get(link.index()).joint();
-                    double ohm = link.ohm() - jumper.contactsMohm() / 1000;
-                    return speech.say(
-                            "why.wire",
-                            speech.print(currentA, Unit.AMPERE),
-                            speech.print(ohm, Unit.OHM),
-                            speech.print(currentA * currentA * ohm, Unit.WATT),
-                            speech.millimetres(jumper.lengthMm()));
-                });
+        Optional<LinkReading> worst = readings(caution).links().stream()
+                .filter(link -> caution.links().contains(link.index()))
+                .filter(link -> Double.isFinite(link.currentA()))
+                .max(Comparator.comparingDouble(LinkReading::heatW));
+        return worst.map(link -> {
+            double currentA = Math.abs(link.currentA());
+            Joint.Jumper jumper =
+                    (Joint.Jumper) speech.scenario().links().get(link.index()).joint();
+            double ohm = link.ohm() - jumper.contactsMohm() / 1000;
+            return speech.say(
+                    "why.wire",
+                    speech.print(currentA, Unit.AMPERE),
+                    speech.print(ohm, Unit.OHM),
+                    speech.print(currentA * currentA * ohm, Unit.WATT),
+                    speech.millimetres(jumper.lengthMm()));
+        });
     }
 
     private Optional<String> cellHeat(Caution caution) {
@@ -91,25 +87,21 @@ final class WhyWords {
                 .filter(cell -> Double.isFinite(cell.heatW()))
                 .max(Comparator.comparingDouble(CellReading::heatW))
                 .filter(cell -> cell.heatW() > 0)
-                .map(
-                        cell ->
-                                speech.say(
-                                        "why.cell",
-                                        speech.print(Math.abs(cell.currentA()), Unit.AMPERE),
-                                        speech.print(cell.internalOhm(), Unit.OHM),
-                                        speech.print(cell.heatW(), Unit.WATT),
-                                        speech.name(cell.id())));
+                .map(cell -> speech.say(
+                        "why.cell",
+                        speech.print(Math.abs(cell.currentA()), Unit.AMPERE),
+                        speech.print(cell.internalOhm(), Unit.OHM),
+                        speech.print(cell.heatW(), Unit.WATT),
+                        speech.name(cell.id())));
     }
 
     private Optional<String> coil(Caution caution) {
         return readings(caution)
                 .coil(caution.parts().get(0))
-                .map(
-                        coil ->
-                                speech.say(
-                                        "why.coil",
-                                        speech.print(Math.abs(coil.voltsV()), Unit.VOLT),
-                                        speech.print(coil.ohm(), Unit.OHM),
-                                        speech.print(coil.powerW(), Unit.WATT)));
+                .map(coil -> speech.say(
+                        "why.coil",
+                        speech.print(Math.abs(coil.voltsV()), Unit.VOLT),
+                        speech.print(coil.ohm(), Unit.OHM),
+                        speech.print(coil.powerW(), Unit.WATT)));
     }
 }

@@ -1,10 +1,9 @@
 package org.sagwise.report.handout;
 
-import org.sagwise.caution.Assessment;
-
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.sagwise.caution.Assessment;
 
 /**
  * A lesson on paper. Texts are Markdown with their readings filled in.

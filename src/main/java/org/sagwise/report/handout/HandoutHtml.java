@@ -1,5 +1,7 @@
 package org.sagwise.report.handout;
 
+import java.util.List;
+import java.util.Locale;
 import org.commonmark.renderer.html.HtmlRenderer;
 import org.sagwise.picture.figure.BenchFigure;
 import org.sagwise.report.handout.Handout.Blank;
@@ -7,14 +9,10 @@ import org.sagwise.report.handout.Handout.Frame;
 import org.sagwise.report.handout.Handout.Item;
 import org.sagwise.report.handout.Handout.Option;
 
-import java.util.List;
-import java.util.Locale;
-
 /** Sets handouts as one HTML file that needs nothing else and prints as it stands. */
 public final class HandoutHtml {
 
-    private static final String STYLE =
-            """
+    private static final String STYLE = """
             body { font: 1rem/1.45 'Source Sans 3', 'Noto Sans', 'DejaVu Sans', sans-serif;
               max-width: 44rem; margin: 2rem auto; padding: 0 1rem; color: #000;
               background: #fff; }
@@ -77,9 +75,7 @@ public final class HandoutHtml {
                 .append(escaped(handout.line()))
                 .append("</p>\n");
         handout.items().forEach(item -> item(item, handout.locale()));
-        out.append("<footer><p>")
-                .append(escaped(handout.notice()))
-                .append("</p></footer>\n</article>\n");
+        out.append("<footer><p>").append(escaped(handout.notice())).append("</p></footer>\n</article>\n");
     }
 
     private void item(Item item, Locale locale) {
@@ -94,13 +90,11 @@ public final class HandoutHtml {
         }
         out.append(markdown(item.text()));
         item.picture()
-                .ifPresent(
-                        bench ->
-                                out.append("<figure role=\"img\" aria-label=\"")
-                                        .append(escaped(bench.scenario().title()))
-                                        .append("\">")
-                                        .append(BenchFigure.svg(bench, locale))
-                                        .append("</figure>\n"));
+                .ifPresent(bench -> out.append("<figure role=\"img\" aria-label=\"")
+                        .append(escaped(bench.scenario().title()))
+                        .append("\">")
+                        .append(BenchFigure.svg(bench, locale))
+                        .append("</figure>\n"));
         options(item.options());
         item.blanks().forEach(this::blank);
         remark(item.remark());

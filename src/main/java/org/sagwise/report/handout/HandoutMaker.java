@@ -1,5 +1,10 @@
 package org.sagwise.report.handout;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import org.sagwise.caution.Assessment;
 import org.sagwise.caution.CautionTexts;
 import org.sagwise.lesson.Choice;
@@ -21,12 +26,6 @@ import org.sagwise.report.handout.Handout.Item;
 import org.sagwise.report.handout.Handout.Kind;
 import org.sagwise.report.handout.Handout.Option;
 import org.sagwise.scenario.Scenario;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-import java.util.Optional;
 
 /** Puts a lesson on paper, every number said by the engine. */
 public final class HandoutMaker {
@@ -79,10 +78,7 @@ public final class HandoutMaker {
         return new Handout(
                 locale,
                 lesson.title().in(locale),
-                texts.say(
-                        kind == Kind.KEY ? "line.key" : "line.sheet",
-                        lesson.evening(),
-                        lesson.minutes()),
+                texts.say(kind == Kind.KEY ? "line.key" : "line.sheet", lesson.evening(), lesson.minutes()),
                 items,
                 Texts.in("notices", locale).say("export.line"));
     }
@@ -99,13 +95,7 @@ public final class HandoutMaker {
     private Item picture(LocalText title, Scenario scenario) {
         Assessment bench = Assessment.of(scenario, catalogue).with(Press.RELEASED);
         return new Item(
-                "",
-                texts.say("bench", title.in(locale)),
-                List.of(),
-                List.of(),
-                "",
-                Frame.NONE,
-                Optional.of(bench));
+                "", texts.say("bench", title.in(locale)), List.of(), List.of(), "", Frame.NONE, Optional.of(bench));
     }
 
     private Item item(Step step, int at) {
@@ -114,15 +104,14 @@ public final class HandoutMaker {
         if (step instanceof Step.Caution caution) {
             return caution(caution, text, here);
         }
-        Item item =
-                new Item(
-                        step instanceof Step.Say ? "" : String.valueOf(at + 1),
-                        text,
-                        List.of(),
-                        List.of(),
-                        "",
-                        Frame.NONE,
-                        Optional.empty());
+        Item item = new Item(
+                step instanceof Step.Say ? "" : String.valueOf(at + 1),
+                text,
+                List.of(),
+                List.of(),
+                "",
+                Frame.NONE,
+                Optional.empty());
         if (step instanceof Step.Choose choose) {
             return choose(item, choose, here, at);
         }
@@ -134,8 +123,7 @@ public final class HandoutMaker {
         }
         if (step instanceof Step.Do task) {
             LocalText last = task.hints().get(task.hints().size() - 1);
-            return item.with(new Blank(texts.say("done"), key("✓"), 0))
-                    .withRemark(key(fill(last, here)));
+            return item.with(new Blank(texts.say("done"), key("✓"), 0)).withRemark(key(fill(last, here)));
         }
         if (step instanceof Step.Explain && kind == Kind.SHEET) {
             return new Item(
@@ -152,27 +140,22 @@ public final class HandoutMaker {
 
     private Item choose(Item item, Step.Choose choose, Situation here, int at) {
         boolean predicts = choose.role() == Step.Role.PREDICT;
-        Situation then =
-                predicts ? situation.with(track.after().get(Track.replyAt(lesson, at) - 1)) : here;
+        Situation then = predicts ? situation.with(track.after().get(Track.replyAt(lesson, at) - 1)) : here;
         List<Option> options = new ArrayList<>();
         for (int i = 0; i < choose.choices().size(); i++) {
             Choice choice = choose.choices().get(i);
-            String idea =
-                    choice.idea()
-                            .filter(it -> it != Idea.SLIP)
-                            .map(it -> texts.say("idea", it.sentence(locale)) + " ")
-                            .orElse("");
-            options.add(
-                    new Option(
-                            LETTERS.substring(i, i + 1),
-                            fill(choice.text(), here),
-                            kind == Kind.KEY && choice.isRight(),
-                            key(idea + fill(choice.reply(), then))));
+            String idea = choice.idea()
+                    .filter(it -> it != Idea.SLIP)
+                    .map(it -> texts.say("idea", it.sentence(locale)) + " ")
+                    .orElse("");
+            options.add(new Option(
+                    LETTERS.substring(i, i + 1),
+                    fill(choice.text(), here),
+                    kind == Kind.KEY && choice.isRight(),
+                    key(idea + fill(choice.reply(), then))));
         }
         Item chosen = item.with(options);
-        return predicts && kind == Kind.SHEET
-                ? chosen.with(new Blank(texts.say("because"), "", 1))
-                : chosen;
+        return predicts && kind == Kind.SHEET ? chosen.with(new Blank(texts.say("because"), "", 1)) : chosen;
     }
 
     private Item estimate(Item item, Step.Estimate estimate, Situation here) {
@@ -181,15 +164,14 @@ public final class HandoutMaker {
     }
 
     private Item caution(Step.Caution caution, String text, Situation here) {
-        String said =
-                "**"
-                        + CautionTexts.signal(caution.signal(), locale)
-                        + ":** "
-                        + text
-                        + " "
-                        + fill(caution.harm(), here)
-                        + " "
-                        + fill(caution.avoid(), here);
+        String said = "**"
+                + CautionTexts.signal(caution.signal(), locale)
+                + ":** "
+                + text
+                + " "
+                + fill(caution.harm(), here)
+                + " "
+                + fill(caution.avoid(), here);
         return Item.text(said, Frame.WARNING);
     }
 

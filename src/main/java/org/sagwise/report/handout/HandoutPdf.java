@@ -1,5 +1,8 @@
 package org.sagwise.report.handout;
 
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.List;
 import org.commonmark.renderer.text.TextContentRenderer;
 import org.sagwise.picture.figure.PdfSheets;
 import org.sagwise.picture.look.Typeface.Weight;
@@ -7,10 +10,6 @@ import org.sagwise.report.handout.Handout.Blank;
 import org.sagwise.report.handout.Handout.Frame;
 import org.sagwise.report.handout.Handout.Item;
 import org.sagwise.report.handout.Handout.Option;
-
-import java.io.IOException;
-import java.io.OutputStream;
-import java.util.List;
 
 /** Sets handouts as PDF on A4, black on white. */
 public final class HandoutPdf {
@@ -84,7 +83,8 @@ public final class HandoutPdf {
     private float lines(String markdown, float size, float left) throws IOException {
         return markdown.isEmpty()
                 ? 0
-                : sheets.lines(text(markdown), Weight.REGULAR, size, PdfSheets.RIGHT - left).size()
+                : sheets.lines(text(markdown), Weight.REGULAR, size, PdfSheets.RIGHT - left)
+                                .size()
                         * size
                         * LEADING;
     }

@@ -13,7 +13,8 @@ final class InertMarkdown extends AbstractVisitor {
     /** Lists and quotes within one another; beyond that the signs stand as they were written. */
     private static final int DEEPEST = 50;
 
-    private static final Parser PARSER = Parser.builder().maxOpenBlockParsers(DEEPEST).build();
+    private static final Parser PARSER =
+            Parser.builder().maxOpenBlockParsers(DEEPEST).build();
 
     private InertMarkdown() {}
 

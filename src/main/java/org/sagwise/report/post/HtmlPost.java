@@ -1,9 +1,8 @@
 package org.sagwise.report.post;
 
-import org.sagwise.quantity.QuantityFormat.Signs;
-
 import java.util.List;
 import java.util.Locale;
+import org.sagwise.quantity.QuantityFormat.Signs;
 
 /**
  * Writes a post as one HTML file that needs nothing else: no scripts, no fonts, no pictures from
@@ -11,8 +10,7 @@ import java.util.Locale;
  */
 final class HtmlPost {
 
-    private static final String STYLE =
-            """
+    private static final String STYLE = """
             body { font: 1.05rem/1.5 'Source Sans 3', 'Noto Sans', 'DejaVu Sans', sans-serif;
               max-width: 46rem; margin: 2rem auto; padding: 0 1rem; color: #1d2430;
               background: #ffffff; }
@@ -50,18 +48,15 @@ final class HtmlPost {
     }
 
     String write(List<Block> post) {
-        String title =
-                post.stream()
-                        .filter(Block.Title.class::isInstance)
-                        .map(block -> ((Block.Title) block).text())
-                        .findFirst()
-                        .orElse("Sagwise");
+        String title = post.stream()
+                .filter(Block.Title.class::isInstance)
+                .map(block -> ((Block.Title) block).text())
+                .findFirst()
+                .orElse("Sagwise");
         out.append("<!DOCTYPE html>\n<html lang=\"")
                 .append(escaped(locale.getLanguage()))
                 .append("\">\n<head>\n<meta charset=\"utf-8\">\n")
-                .append(
-                        "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src"
-                                + " 'none';")
+                .append("<meta http-equiv=\"Content-Security-Policy\" content=\"default-src" + " 'none';")
                 .append(" style-src 'unsafe-inline'\">\n")
                 .append("<meta name=\"viewport\" content=\"width=device-width\">\n");
         element("title", title);
@@ -112,11 +107,8 @@ final class HtmlPost {
     private void table(Block.Table table) {
         out.append("<div class=\"wide\">\n<table>\n<thead>\n<tr>");
         table.heads()
-                .forEach(
-                        head ->
-                                out.append("<th scope=\"col\">")
-                                        .append(escaped(head))
-                                        .append("</th>"));
+                .forEach(head ->
+                        out.append("<th scope=\"col\">").append(escaped(head)).append("</th>"));
         out.append("</tr>\n</thead>\n<tbody>\n");
         for (List<String> row : table.rows()) {
             out.append("<tr>");

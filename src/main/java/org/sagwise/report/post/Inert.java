@@ -5,8 +5,7 @@ import java.util.regex.Pattern;
 /** Takes away what a forum would turn into a link by itself. */
 final class Inert {
 
-    private static final Pattern SCHEME =
-            Pattern.compile("(?i)\\b([a-z][a-z0-9+.-]{1,20}):(?=\\S)");
+    private static final Pattern SCHEME = Pattern.compile("(?i)\\b([a-z][a-z0-9+.-]{1,20}):(?=\\S)");
 
     private static final Pattern WWW = Pattern.compile("(?i)\\bwww\\.");
 

@@ -1,11 +1,10 @@
 package org.sagwise.report.post;
 
-import org.sagwise.quantity.Printable;
-import org.sagwise.quantity.QuantityFormat.Signs;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
+import org.sagwise.quantity.Printable;
+import org.sagwise.quantity.QuantityFormat.Signs;
 
 /** Breaks words into lines of a width and sets tables in columns, for type of equal width. */
 final class Lines {
@@ -77,9 +76,7 @@ final class Lines {
     }
 
     private static String shortened(String name, int most) {
-        return length(name) <= most
-                ? name
-                : name.substring(0, name.offsetByCodePoints(0, most - 3)) + "...";
+        return length(name) <= most ? name : name.substring(0, name.offsetByCodePoints(0, most - 3)) + "...";
     }
 
     /** A long text without spaces in pieces of the width. */

@@ -1,9 +1,8 @@
 package org.sagwise.report.post;
 
-import org.sagwise.quantity.QuantityFormat.Signs;
-
 import java.util.ArrayList;
 import java.util.List;
+import org.sagwise.quantity.QuantityFormat.Signs;
 
 /** Writes a post in some markup, block by block with an empty line between. */
 final class MarkedPost {

@@ -1,11 +1,10 @@
 package org.sagwise.report.post;
 
-import org.sagwise.quantity.QuantityFormat.Signs;
-
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.sagwise.quantity.QuantityFormat.Signs;
 
 /** The formats in which a post can be written. */
 public enum PostFormat {

@@ -1,12 +1,11 @@
 package org.sagwise.scenario.edit;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Note;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.ScenarioKeys;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /**
  * Writes a note on a part or a joint. A joint that has no id gets one, since a note goes by it.

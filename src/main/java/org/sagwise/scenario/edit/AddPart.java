@@ -1,12 +1,11 @@
 package org.sagwise.scenario.edit;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Placement;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.ScenarioKeys;
-
-import java.util.LinkedHashMap;
-import java.util.Map;
 
 /**
  * Lays one more part on the bench.

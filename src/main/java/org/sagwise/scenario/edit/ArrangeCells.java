@@ -1,16 +1,15 @@
 package org.sagwise.scenario.edit;
 
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.IntStream;
 import org.sagwise.scenario.Keys;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
-
-import java.util.List;
-import java.util.Map;
-import java.util.Set;
-import java.util.stream.IntStream;
 
 /**
  * Joins cells anew as one pack: rows of cells side by side, the rows in series. Whatever was joined
@@ -33,20 +32,17 @@ public record ArrangeCells(List<String> cells, int rows, double touchMohm) imple
 
     @Override
     public Scenario apply(Scenario before) {
-        boolean allThere =
-                cells.stream()
-                        .allMatch(
-                                id ->
-                                        before.part(id)
-                                                .filter(part -> part.kind() == PartKind.CELL)
-                                                .isPresent());
+        boolean allThere = cells.stream()
+                .allMatch(id -> before.part(id)
+                        .filter(part -> part.kind() == PartKind.CELL)
+                        .isPresent());
         if (!allThere || cells.size() < 2) {
             return before;
         }
         PackEnds ends = PackEnds.of(before, Set.copyOf(cells));
         Scenario bare = new CutLinks(ends.inner()).apply(before);
-        Scenario moved =
-                bare.withLinks(bare.links().stream().map(link -> moved(link, ends)).toList());
+        Scenario moved = bare.withLinks(
+                bare.links().stream().map(link -> moved(link, ends)).toList());
         Keys joint = ends.joint().orElse(Keys.of("contact_mohm", touchMohm));
         Scenario joined = moved;
         for (int row = 0; row < rows; row++) {
@@ -63,9 +59,7 @@ public record ArrangeCells(List<String> cells, int rows, double touchMohm) imple
     private Scenario plate(Scenario scenario, int row, String pole, Keys joint) {
         List<TerminalRef> terminals =
                 row(row).stream().map(id -> new TerminalRef(id, pole)).toList();
-        return terminals.size() < 2
-                ? scenario
-                : new JoinTerminals(terminals, joint).apply(scenario);
+        return terminals.size() < 2 ? scenario : new JoinTerminals(terminals, joint).apply(scenario);
     }
 
     private List<String> row(int row) {
@@ -95,15 +89,10 @@ public record ArrangeCells(List<String> cells, int rows, double touchMohm) imple
     /** Two joints of the same ends, left from joints to several cells of one plate, become one. */
     private static Scenario withoutDoubles(Scenario scenario) {
         List<Link> links = scenario.links();
-        Set<Integer> doubles =
-                Set.copyOf(
-                        IntStream.range(0, links.size())
-                                .filter(
-                                        i ->
-                                                links.subList(0, i).stream()
-                                                        .anyMatch(one -> same(one, links.get(i))))
-                                .boxed()
-                                .toList());
+        Set<Integer> doubles = Set.copyOf(IntStream.range(0, links.size())
+                .filter(i -> links.subList(0, i).stream().anyMatch(one -> same(one, links.get(i))))
+                .boxed()
+                .toList());
         return new CutLinks(doubles).apply(scenario);
     }
 
@@ -124,7 +113,10 @@ public record ArrangeCells(List<String> cells, int rows, double touchMohm) imple
 
     /** The numbers of rows that so many cells can stand in, one first. */
     public static List<Integer> choices(int cells) {
-        return IntStream.rangeClosed(1, cells).filter(rows -> cells % rows == 0).boxed().toList();
+        return IntStream.rangeClosed(1, cells)
+                .filter(rows -> cells % rows == 0)
+                .boxed()
+                .toList();
     }
 
     /** The cells among some parts, in file order. */

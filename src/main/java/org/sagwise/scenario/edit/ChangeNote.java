@@ -1,11 +1,10 @@
 package org.sagwise.scenario.edit;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.sagwise.scenario.Note;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.ScenarioKeys;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /**
  * Lets a note say something else, or lays it elsewhere.
@@ -56,14 +55,13 @@ public record ChangeNote(int note, Change change) implements Edit {
     }
 
     private static double within(double far) {
-        return ScenarioKeys.NOTE_AWAY.allows(far)
-                ? far
-                : Math.copySign(ScenarioKeys.NOTE_AWAY.most(), far);
+        return ScenarioKeys.NOTE_AWAY.allows(far) ? far : Math.copySign(ScenarioKeys.NOTE_AWAY.most(), far);
     }
 
     @Override
     public EditName name(Scenario before) {
         String key = change instanceof Text ? "note.change" : "note.move";
-        return EditName.of(key, NoteTarget.of(before, note).map(it -> it.name(before)).orElse(""));
+        return EditName.of(
+                key, NoteTarget.of(before, note).map(it -> it.name(before)).orElse(""));
     }
 }

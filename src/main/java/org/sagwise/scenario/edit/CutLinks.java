@@ -1,11 +1,10 @@
 package org.sagwise.scenario.edit;
 
-import org.sagwise.scenario.Link;
-import org.sagwise.scenario.Scenario;
-
 import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
+import org.sagwise.scenario.Link;
+import org.sagwise.scenario.Scenario;
 
 /**
  * Parts joints.
@@ -20,11 +19,10 @@ public record CutLinks(Set<Integer> links) implements Edit {
 
     @Override
     public Scenario apply(Scenario before) {
-        List<Link> kept =
-                IntStream.range(0, before.links().size())
-                        .filter(i -> !links.contains(i))
-                        .mapToObj(before.links()::get)
-                        .toList();
+        List<Link> kept = IntStream.range(0, before.links().size())
+                .filter(i -> !links.contains(i))
+                .mapToObj(before.links()::get)
+                .toList();
         return Kept.withNotes(before.withLinks(kept));
     }
 
@@ -39,8 +37,6 @@ public record CutLinks(Set<Integer> links) implements Edit {
         }
         Link link = before.links().get(only);
         return EditName.of(
-                "cut.one",
-                EditName.terminalName(before, link.from()),
-                EditName.terminalName(before, link.to()));
+                "cut.one", EditName.terminalName(before, link.from()), EditName.terminalName(before, link.to()));
     }
 }

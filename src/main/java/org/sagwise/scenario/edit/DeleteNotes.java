@@ -1,9 +1,8 @@
 package org.sagwise.scenario.edit;
 
-import org.sagwise.scenario.Scenario;
-
 import java.util.Set;
 import java.util.stream.IntStream;
+import org.sagwise.scenario.Scenario;
 
 /**
  * Takes notes away.
@@ -18,11 +17,10 @@ public record DeleteNotes(Set<Integer> notes) implements Edit {
 
     @Override
     public Scenario apply(Scenario before) {
-        return before.withNotes(
-                IntStream.range(0, before.notes().size())
-                        .filter(place -> !notes.contains(place))
-                        .mapToObj(before.notes()::get)
-                        .toList());
+        return before.withNotes(IntStream.range(0, before.notes().size())
+                .filter(place -> !notes.contains(place))
+                .mapToObj(before.notes()::get)
+                .toList());
     }
 
     @Override

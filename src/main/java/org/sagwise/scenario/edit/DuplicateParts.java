@@ -1,8 +1,7 @@
 package org.sagwise.scenario.edit;
 
-import org.sagwise.scenario.Scenario;
-
 import java.util.Set;
+import org.sagwise.scenario.Scenario;
 
 /**
  * Lays copies of parts beside them, with the joints among them.

@@ -1,15 +1,14 @@
 package org.sagwise.scenario.edit;
 
+import java.util.Collection;
+import java.util.List;
+import java.util.Locale;
 import org.sagwise.quantity.Texts;
 import org.sagwise.scenario.Names;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalName;
 import org.sagwise.scenario.TerminalRef;
-
-import java.util.Collection;
-import java.util.List;
-import java.util.Locale;
 
 /**
  * What an edit is called: a key of the texts and what fills it in.
@@ -46,6 +45,7 @@ public record EditName(String key, List<Object> words) {
     /** This name in a language, as in "Undo: turn cell B". */
     public String in(Locale locale) {
         Names names = Names.in(locale);
-        return Texts.in("edits", locale).say(key, words.stream().map(names::word).toArray());
+        return Texts.in("edits", locale)
+                .say(key, words.stream().map(names::word).toArray());
     }
 }

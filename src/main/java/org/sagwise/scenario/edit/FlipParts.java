@@ -1,5 +1,7 @@
 package org.sagwise.scenario.edit;
 
+import java.util.List;
+import java.util.Set;
 import org.sagwise.scenario.Keys;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Part;
@@ -7,9 +9,6 @@ import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Probes;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
-
-import java.util.List;
-import java.util.Set;
 
 /**
  * Takes parts out and puts them back end for end: whatever touched one end now touches the other.
@@ -28,33 +27,28 @@ public record FlipParts(Set<String> ids) implements Edit {
     @Override
     public Scenario apply(Scenario before) {
         return before.withPlacement(Places.turned(before.placement(), ids, HALF_TURN))
-                .withLinks(before.links().stream().map(link -> flipped(before, link)).toList())
-                .withProbes(
-                        before.probes()
-                                .map(
-                                        probes ->
-                                                Probes.of(
-                                                        flipped(
-                                                                before,
-                                                                probes.keys(),
-                                                                "red",
-                                                                "black"))));
+                .withLinks(before.links().stream()
+                        .map(link -> flipped(before, link))
+                        .toList())
+                .withProbes(before.probes().map(probes -> Probes.of(flipped(before, probes.keys(), "red", "black"))));
     }
 
     private Link flipped(Scenario scenario, Link link) {
-        boolean touched = ids.contains(link.from().part()) || ids.contains(link.to().part());
+        boolean touched =
+                ids.contains(link.from().part()) || ids.contains(link.to().part());
         return touched ? Link.of(flipped(scenario, link.keys(), "from", "to")) : link;
     }
 
     private Keys flipped(Scenario scenario, Keys keys, String one, String other) {
-        return keys.with(one, flipped(scenario, keys, one))
-                .with(other, flipped(scenario, keys, other));
+        return keys.with(one, flipped(scenario, keys, one)).with(other, flipped(scenario, keys, other));
     }
 
     private String flipped(Scenario scenario, Keys keys, String name) {
         TerminalRef end = keys.text(name).flatMap(TerminalRef::parse).orElseThrow();
         return (ids.contains(end.part())
-                        ? scenario.part(end.part()).map(part -> opposite(part, end)).orElse(end)
+                        ? scenario.part(end.part())
+                                .map(part -> opposite(part, end))
+                                .orElse(end)
                         : end)
                 .toString();
     }

@@ -1,11 +1,10 @@
 package org.sagwise.scenario.edit;
 
+import java.util.HashSet;
+import java.util.Set;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
-
-import java.util.HashSet;
-import java.util.Set;
 
 /** Makes ids that nothing on the bench has yet: cells get letters, the rest a word and a number. */
 public final class FreshIds {

@@ -1,9 +1,8 @@
 package org.sagwise.scenario.edit;
 
+import java.util.Optional;
 import org.sagwise.part.Card;
 import org.sagwise.scenario.Part;
-
-import java.util.Optional;
 
 /**
  * Something that can be taken from the shelf.

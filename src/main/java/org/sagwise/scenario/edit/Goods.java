@@ -1,5 +1,11 @@
 package org.sagwise.scenario.edit;
 
+import java.util.Collection;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import org.sagwise.part.Catalogue;
 import org.sagwise.part.CatalogueEntry;
 import org.sagwise.part.CoilSpec;
@@ -9,13 +15,6 @@ import org.sagwise.part.SwitchSpec;
 import org.sagwise.scenario.Keys;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
-
-import java.util.Collection;
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
-import java.util.function.Function;
-import java.util.stream.Stream;
 
 /** Everything that can be taken from the shelf: what the catalogue has, and plain bench gear. */
 public final class Goods {
@@ -37,12 +36,8 @@ public final class Goods {
                         listed(catalogue.coils().all(), Goods::coil),
                         listed(catalogue.switches().all(), Goods::button),
                         listed(catalogue.fuses().all(), fuse -> model(PartKind.FUSE, fuse.id())),
-                        listed(
-                                catalogue.boards().all(),
-                                board -> model(PartKind.BOARD, board.id())),
-                        listed(
-                                catalogue.chargers().all(),
-                                charger -> model(PartKind.CHARGER, charger.id())),
+                        listed(catalogue.boards().all(), board -> model(PartKind.BOARD, board.id())),
+                        listed(catalogue.chargers().all(), charger -> model(PartKind.CHARGER, charger.id())),
                         Stream.of(
                                 plain(PartKind.SUPPLY, "volts", SUPPLY_V),
                                 plain(PartKind.RESISTOR, "ohm", RESISTOR_OHM),
@@ -51,10 +46,8 @@ public final class Goods {
                 .toList();
     }
 
-    private static <T extends CatalogueEntry> Stream<Good> listed(
-            Collection<T> entries, Function<T, Part> part) {
-        return entries.stream()
-                .map(entry -> new Good(entry.id(), part.apply(entry), Optional.of(entry.card())));
+    private static <T extends CatalogueEntry> Stream<Good> listed(Collection<T> entries, Function<T, Part> part) {
+        return entries.stream().map(entry -> new Good(entry.id(), part.apply(entry), Optional.of(entry.card())));
     }
 
     private static Good plain(PartKind kind, String key, Object value) {
@@ -68,10 +61,9 @@ public final class Goods {
 
     private static Part coil(CoilSpec spec) {
         Part bare = Part.of("coil", PartKind.COIL);
-        Part part =
-                spec.winding()
-                        .map(wound -> bare.with("wire", wire(wound)))
-                        .orElseGet(() -> bare.with("ohm", spec.ohm()));
+        Part part = spec.winding()
+                .map(wound -> bare.with("wire", wire(wound)))
+                .orElseGet(() -> bare.with("ohm", spec.ohm()));
         return spec.limitW().isPresent() ? part.with("limit_W", spec.limitW().getAsDouble()) : part;
     }
 

@@ -1,14 +1,13 @@
 package org.sagwise.scenario.edit;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
 import org.sagwise.scenario.Keys;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.ScenarioKeys;
 import org.sagwise.scenario.TerminalRef;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.stream.IntStream;
 
 /**
  * Joins terminals: two by a touch or a jumper, several as by a plate that begins at the first. A
@@ -37,16 +36,16 @@ public record JoinTerminals(List<TerminalRef> terminals, Keys joint) implements 
      * @param awg American wire gauge number, 0 to 50
      * @param lengthMm length, mm
      */
-    public static JoinTerminals jumper(
-            TerminalRef one, TerminalRef other, int awg, double lengthMm) {
-        return new JoinTerminals(
-                List.of(one, other), Keys.of("jumper", Keys.of("awg", awg, "length_mm", lengthMm)));
+    public static JoinTerminals jumper(TerminalRef one, TerminalRef other, int awg, double lengthMm) {
+        return new JoinTerminals(List.of(one, other), Keys.of("jumper", Keys.of("awg", awg, "length_mm", lengthMm)));
     }
 
     @Override
     public Scenario apply(Scenario before) {
-        List<TerminalRef> there =
-                terminals.stream().filter(end -> isThere(before, end)).distinct().toList();
+        List<TerminalRef> there = terminals.stream()
+                .filter(end -> isThere(before, end))
+                .distinct()
+                .toList();
         Scenario after = before;
         for (int i = 1; i < there.size(); i++) {
             after = joined(after, there.get(0), there.get(i));
@@ -56,11 +55,10 @@ public record JoinTerminals(List<TerminalRef> terminals, Keys joint) implements 
 
     private Scenario joined(Scenario scenario, TerminalRef from, TerminalRef to) {
         List<Link> links = new ArrayList<>(scenario.links());
-        int old =
-                IntStream.range(0, links.size())
-                        .filter(i -> joins(links.get(i), from, to))
-                        .findFirst()
-                        .orElse(-1);
+        int old = IntStream.range(0, links.size())
+                .filter(i -> joins(links.get(i), from, to))
+                .findFirst()
+                .orElse(-1);
         if (old >= 0) {
             links.set(old, with(links.get(old).keys()));
         } else if (links.size() < ScenarioKeys.MOST_LINKS) {
@@ -83,7 +81,9 @@ public record JoinTerminals(List<TerminalRef> terminals, Keys joint) implements 
     }
 
     static boolean isThere(Scenario scenario, TerminalRef end) {
-        return scenario.part(end.part()).filter(part -> part.terminals().contains(end)).isPresent();
+        return scenario.part(end.part())
+                .filter(part -> part.terminals().contains(end))
+                .isPresent();
     }
 
     @Override

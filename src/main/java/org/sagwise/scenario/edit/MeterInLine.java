@@ -1,5 +1,8 @@
 package org.sagwise.scenario.edit;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import org.sagwise.scenario.Keys;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.MeterMode;
@@ -8,10 +11,6 @@ import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Probes;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.ScenarioKeys;
-
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
 
 /**
  * Opens a joint and puts a meter on amps into the gap, where it stays. The joint leads to its red
@@ -31,24 +30,17 @@ public record MeterInLine(int link) implements Edit {
             return before;
         }
         Link old = before.links().get(link);
-        Part meter =
-                Part.of(
-                        new FreshIds(before).next(PartKind.METER),
-                        PartKind.METER,
-                        MeterMode.KEY,
-                        MeterMode.AMPS.word());
+        Part meter = Part.of(
+                new FreshIds(before).next(PartKind.METER), PartKind.METER, MeterMode.KEY, MeterMode.AMPS.word());
         Keys joint = old.keys().without("from", "to", "id", Keys.FOREIGN);
-        boolean turned =
-                before.probes().map(Probes::red).filter(red -> red.equals(old.to())).isPresent();
+        boolean turned = before.probes()
+                .map(Probes::red)
+                .filter(red -> red.equals(old.to()))
+                .isPresent();
         Scenario open = new CutLinks(Set.of(link)).apply(before).plus(meter);
         Scenario half =
-                new JoinTerminals(
-                                List.of(old.from(), meter.terminal(turned ? "black" : "red")),
-                                joint)
-                        .apply(open);
-        return new JoinTerminals(
-                        List.of(meter.terminal(turned ? "red" : "black"), old.to()),
-                        Keys.of("ideal", true))
+                new JoinTerminals(List.of(old.from(), meter.terminal(turned ? "black" : "red")), joint).apply(open);
+        return new JoinTerminals(List.of(meter.terminal(turned ? "red" : "black"), old.to()), Keys.of("ideal", true))
                 .apply(half)
                 .withProbes(Optional.empty());
     }

@@ -1,12 +1,11 @@
 package org.sagwise.scenario.edit;
 
+import java.util.Optional;
+import java.util.stream.IntStream;
 import org.sagwise.scenario.JointName;
 import org.sagwise.scenario.Note;
 import org.sagwise.scenario.PartName;
 import org.sagwise.scenario.Scenario;
-
-import java.util.Optional;
-import java.util.stream.IntStream;
 
 /** What a note speaks of. */
 public sealed interface NoteTarget {
@@ -59,12 +58,7 @@ public sealed interface NoteTarget {
         return scenario.part(written.on()).isPresent()
                 ? Optional.of(new OnPart(written.on()))
                 : IntStream.range(0, scenario.links().size())
-                        .filter(
-                                place ->
-                                        scenario.links()
-                                                .get(place)
-                                                .id()
-                                                .equals(Optional.of(written.on())))
+                        .filter(place -> scenario.links().get(place).id().equals(Optional.of(written.on())))
                         .mapToObj(OnJoint::new)
                         .map(NoteTarget.class::cast)
                         .findFirst();

@@ -1,10 +1,5 @@
 package org.sagwise.scenario.edit;
 
-import org.sagwise.scenario.Keys;
-import org.sagwise.scenario.Link;
-import org.sagwise.scenario.Scenario;
-import org.sagwise.scenario.TerminalRef;
-
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -14,6 +9,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.sagwise.scenario.Keys;
+import org.sagwise.scenario.Link;
+import org.sagwise.scenario.Scenario;
+import org.sagwise.scenario.TerminalRef;
 
 /**
  * How some cells are joined to each other and to the rest of a bench.

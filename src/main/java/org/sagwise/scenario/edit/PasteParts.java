@@ -1,5 +1,10 @@
 package org.sagwise.scenario.edit;
 
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Note;
 import org.sagwise.scenario.Part;
@@ -7,12 +12,6 @@ import org.sagwise.scenario.Placement;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.ScenarioKeys;
 import org.sagwise.scenario.TerminalRef;
-
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
 
 /**
  * Lays the parts of another scenario beside those that are there, with the joints among them. Ids
@@ -44,16 +43,12 @@ public record PasteParts(Scenario fragment, double dx, double dy) implements Edi
         List<Note> notes = new ArrayList<>(before.notes());
         fragment.notes().forEach(note -> notes.add(renamed(note, ids, linkIds)));
         Map<String, Placement> places = new LinkedHashMap<>(before.placement());
-        fragment.placement()
-                .forEach((id, place) -> places.put(ids.get(id), Places.moved(place, dx, dy)));
+        fragment.placement().forEach((id, place) -> places.put(ids.get(id), Places.moved(place, dx, dy)));
         return before.withParts(parts).withLinks(links).withNotes(notes).withPlacement(places);
     }
 
     private static Link renamed(Link link, Map<String, String> ids, Map<String, String> linkIds) {
-        var keys =
-                link.keys()
-                        .with("from", renamed(link.from(), ids))
-                        .with("to", renamed(link.to(), ids));
+        var keys = link.keys().with("from", renamed(link.from(), ids)).with("to", renamed(link.to(), ids));
         return Link.of(link.id().map(id -> keys.with("id", linkIds.get(id))).orElse(keys));
     }
 

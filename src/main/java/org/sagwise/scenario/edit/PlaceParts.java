@@ -1,10 +1,9 @@
 package org.sagwise.scenario.edit;
 
-import org.sagwise.scenario.Placement;
-import org.sagwise.scenario.Scenario;
-
 import java.util.LinkedHashMap;
 import java.util.Map;
+import org.sagwise.scenario.Placement;
+import org.sagwise.scenario.Scenario;
 
 /**
  * Puts parts somewhere else.

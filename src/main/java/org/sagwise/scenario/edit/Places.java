@@ -1,11 +1,10 @@
 package org.sagwise.scenario.edit;
 
-import org.sagwise.scenario.Keys;
-import org.sagwise.scenario.Placement;
-
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
+import org.sagwise.scenario.Keys;
+import org.sagwise.scenario.Placement;
 
 /** Changes where a part lies, and keeps whatever else is written about its place. */
 final class Places {
@@ -35,8 +34,7 @@ final class Places {
     /**
      * Places of which those of some parts are turned clockwise; a part without place stays without.
      */
-    static Map<String, Placement> turned(
-            Map<String, Placement> before, Set<String> ids, double degrees) {
+    static Map<String, Placement> turned(Map<String, Placement> before, Set<String> ids, double degrees) {
         Map<String, Placement> places = new LinkedHashMap<>(before);
         ids.forEach(id -> places.computeIfPresent(id, (same, place) -> turned(place, degrees)));
         return places;

@@ -1,11 +1,10 @@
 package org.sagwise.scenario.edit;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.sagwise.scenario.Keys;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Scenario;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /**
  * Makes another joint of a link: its kind, gauge, length or contact resistance.
@@ -28,7 +27,8 @@ public record SetLinkKeys(int link, Keys joint) implements Edit {
         List<Link> links = new ArrayList<>(before.links());
         links.set(
                 link,
-                Link.of(keys.with("from", old.from().toString()).with("to", old.to().toString())));
+                Link.of(keys.with("from", old.from().toString())
+                        .with("to", old.to().toString())));
         return before.withLinks(links);
     }
 

@@ -1,11 +1,10 @@
 package org.sagwise.scenario.edit;
 
+import java.util.List;
+import java.util.Set;
 import org.sagwise.scenario.Keys;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Scenario;
-
-import java.util.List;
-import java.util.Set;
 
 /**
  * Sets and clears keys of one part. A key that shuts another out takes its place: a cell has a
@@ -18,8 +17,7 @@ import java.util.Set;
  */
 public record SetPartKeys(String part, Keys values, Set<String> cleared) implements Edit {
 
-    private static final List<Set<String>> ONE_OF =
-            List.of(Set.of("charge", "rest_V"), Set.of("ohm", "wire"));
+    private static final List<Set<String>> ONE_OF = List.of(Set.of("charge", "rest_V"), Set.of("ohm", "wire"));
 
     /** These say which part it is, and are not to be changed. */
     private static final Set<String> FIXED = Set.of("id", "kind");
@@ -59,8 +57,7 @@ public record SetPartKeys(String part, Keys values, Set<String> cleared) impleme
     }
 
     private static Keys withoutOthers(Keys keys, Set<String> group, String name) {
-        return keys.without(
-                group.stream().filter(other -> !other.equals(name)).toArray(String[]::new));
+        return keys.without(group.stream().filter(other -> !other.equals(name)).toArray(String[]::new));
     }
 
     @Override

@@ -1,9 +1,8 @@
 package org.sagwise.scenario.edit;
 
+import java.util.Optional;
 import org.sagwise.scenario.Probes;
 import org.sagwise.scenario.Scenario;
-
-import java.util.Optional;
 
 /**
  * Puts the meter's probes somewhere, turns the meter, or takes both away.
@@ -14,19 +13,15 @@ public record SetProbes(Optional<Probes> probes) implements Edit {
 
     @Override
     public Scenario apply(Scenario before) {
-        return before.withProbes(
-                probes.filter(
-                        both ->
-                                JoinTerminals.isThere(before, both.red())
-                                        && JoinTerminals.isThere(before, both.black())));
+        return before.withProbes(probes.filter(
+                both -> JoinTerminals.isThere(before, both.red()) && JoinTerminals.isThere(before, both.black())));
     }
 
     @Override
     public EditName name(Scenario before) {
-        return EditName.of(
-                probes.filter(after -> isTurned(before, after))
-                        .map(after -> "probes." + after.mode().word())
-                        .orElse(probes.isPresent() ? "probes.put" : "probes.away"));
+        return EditName.of(probes.filter(after -> isTurned(before, after))
+                .map(after -> "probes." + after.mode().word())
+                .orElse(probes.isPresent() ? "probes.put" : "probes.away"));
     }
 
     private static boolean isTurned(Scenario before, Probes after) {

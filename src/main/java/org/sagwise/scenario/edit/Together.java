@@ -1,8 +1,7 @@
 package org.sagwise.scenario.edit;
 
-import org.sagwise.scenario.Scenario;
-
 import java.util.List;
+import org.sagwise.scenario.Scenario;
 
 /**
  * Several edits that a person takes for one, one after the other.

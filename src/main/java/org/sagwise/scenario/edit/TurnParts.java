@@ -1,8 +1,7 @@
 package org.sagwise.scenario.edit;
 
-import org.sagwise.scenario.Scenario;
-
 import java.util.Set;
+import org.sagwise.scenario.Scenario;
 
 /**
  * Turns parts where they lie. Their joints go with them, so nothing changes in the circuit.

@@ -1,10 +1,10 @@
 package org.sagwise.ui.bench;
 
+import java.util.function.BooleanSupplier;
 import javafx.event.EventTarget;
 import javafx.scene.Node;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
-
 import org.sagwise.scenario.TerminalRef;
 import org.sagwise.ui.command.Command;
 import org.sagwise.ui.hands.Grip;
@@ -13,8 +13,6 @@ import org.sagwise.ui.model.Lit;
 import org.sagwise.ui.work.EditCommands;
 import org.sagwise.ui.work.MeterCommands;
 import org.sagwise.ui.work.Workbench;
-
-import java.util.function.BooleanSupplier;
 
 /**
  * The keys of hands at work, heard only while the bench has the focus. They go through the same
@@ -73,13 +71,13 @@ final class BenchKeys {
         boolean atMeter = event.getTarget() instanceof MeterNode;
         if (event.isAltDown()
                 || isIn(aside, event.getTarget())
-                || atMeter && (event.getCode() == KeyCode.ENTER || event.getCode().isArrowKey())) {
+                || atMeter
+                        && (event.getCode() == KeyCode.ENTER || event.getCode().isArrowKey())) {
             return;
         }
-        boolean done =
-                event.isShortcutDown()
-                        ? event.getCode().isArrowKey() && nudgeChosen(event)
-                        : isCarrying() && carry(event) || isReaching() && reach(event);
+        boolean done = event.isShortcutDown()
+                ? event.getCode().isArrowKey() && nudgeChosen(event)
+                : isCarrying() && carry(event) || isReaching() && reach(event);
         if (!done && !event.isShortcutDown()) {
             done = act(event);
         }
@@ -112,9 +110,7 @@ final class BenchKeys {
 
     private boolean isCarrying() {
         Grip grip = work.hands().grip();
-        return grip instanceof Grip.Fresh
-                || grip instanceof Grip.Lifted
-                || grip instanceof Grip.Slip;
+        return grip instanceof Grip.Fresh || grip instanceof Grip.Lifted || grip instanceof Grip.Slip;
     }
 
     private boolean isReaching() {
@@ -165,7 +161,8 @@ final class BenchKeys {
             case M -> run(commands.move());
             case DELETE, BACK_SPACE -> run(commands.delete());
             case J -> pull(event);
-            case P -> (event.isShiftDown() ? meter().black() : meter().red()).action().run();
+            case P ->
+                (event.isShiftDown() ? meter().black() : meter().red()).action().run();
             case V -> meter().volts().action().run();
             case A -> meter().amps().action().run();
             case O -> meter().ohms().action().run();
@@ -177,7 +174,10 @@ final class BenchKeys {
                 if (event.isShiftDown()) {
                     touch.focusedPart().ifPresent(hands()::toggle);
                 } else {
-                    (hands().chosen().notes().isEmpty() ? editor : commands.note().action()).run();
+                    (hands().chosen().notes().isEmpty()
+                                    ? editor
+                                    : commands.note().action())
+                            .run();
                 }
             }
             case ESCAPE -> let();

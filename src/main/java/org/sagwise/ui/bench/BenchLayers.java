@@ -1,20 +1,18 @@
 package org.sagwise.ui.bench;
 
-import javafx.scene.Node;
-
-import org.sagwise.picture.scene.BenchView;
-import org.sagwise.picture.scene.Detail;
-import org.sagwise.ui.canvas.CanvasLayer;
-import org.sagwise.ui.canvas.Painting;
-import org.sagwise.ui.canvas.PictureLayer;
-import org.sagwise.ui.model.Lit;
-
 import java.awt.Graphics2D;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Executor;
 import java.util.function.Supplier;
+import javafx.scene.Node;
+import org.sagwise.picture.scene.BenchView;
+import org.sagwise.picture.scene.Detail;
+import org.sagwise.ui.canvas.CanvasLayer;
+import org.sagwise.ui.canvas.Painting;
+import org.sagwise.ui.canvas.PictureLayer;
+import org.sagwise.ui.model.Lit;
 
 /**
  * What is painted of the bench, in layers, so that little is painted anew when something changes: a

@@ -6,7 +6,6 @@ import javafx.scene.control.ContextMenu;
 import javafx.scene.input.ContextMenuEvent;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
-
 import org.sagwise.ui.command.Controls;
 import org.sagwise.ui.work.EditCommands;
 import org.sagwise.ui.work.Workbench;
@@ -65,13 +64,11 @@ final class BenchMenu {
 
     private void asked(ContextMenuEvent event) {
         if (event.isKeyboardTrigger() && !work.hands().isBusy()) {
-            touch.focused()
-                    .ifPresent(
-                            node -> {
-                                keys.chooseFocused();
-                                Bounds at = node.localToScreen(node.getLayoutBounds());
-                                show(at.getCenterX(), at.getCenterY());
-                            });
+            touch.focused().ifPresent(node -> {
+                keys.chooseFocused();
+                Bounds at = node.localToScreen(node.getLayoutBounds());
+                show(at.getCenterX(), at.getCenterY());
+            });
         }
         event.consume();
     }

@@ -1,9 +1,12 @@
 package org.sagwise.ui.bench;
 
+import java.awt.geom.Point2D;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
 import javafx.scene.Node;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
-
 import org.sagwise.picture.scene.BenchView;
 import org.sagwise.scenario.TerminalRef;
 import org.sagwise.ui.hands.Grip;
@@ -12,11 +15,6 @@ import org.sagwise.ui.hands.Surface;
 import org.sagwise.ui.model.Lit;
 import org.sagwise.ui.model.Thumb;
 import org.sagwise.ui.work.Workbench;
-
-import java.awt.geom.Point2D;
-import java.util.Optional;
-import java.util.OptionalInt;
-import java.util.Set;
 
 /**
  * The mouse on the bench. A drag takes hold and lets go; a click takes hold of what is joined or
@@ -97,8 +95,7 @@ final class BenchMouse {
         if (note.isPresent()) {
             return Lit.note(note.getAsInt());
         }
-        return part.map(Lit::part)
-                .orElseGet(() -> link.isPresent() ? Lit.link(link.getAsInt()) : Lit.NOTHING);
+        return part.map(Lit::part).orElseGet(() -> link.isPresent() ? Lit.link(link.getAsInt()) : Lit.NOTHING);
     }
 
     private void press(MouseEvent event) {
@@ -198,9 +195,7 @@ final class BenchMouse {
     private boolean isGathering(MouseEvent event) {
         Grip grip = hands().grip();
         return event.isShiftDown()
-                && (grip instanceof Grip.Nothing
-                        || grip instanceof Grip.Lead
-                        || grip instanceof Grip.Gathered);
+                && (grip instanceof Grip.Nothing || grip instanceof Grip.Lead || grip instanceof Grip.Gathered);
     }
 
     private void click(MouseEvent event) {

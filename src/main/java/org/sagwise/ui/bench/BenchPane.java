@@ -1,11 +1,18 @@
 package org.sagwise.ui.bench;
 
+import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.concurrent.Executor;
+import java.util.function.Function;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.AccessibleRole;
 import javafx.scene.layout.Pane;
 import javafx.scene.shape.Rectangle;
 import javafx.stage.Window;
-
 import org.sagwise.caution.Assessment;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.picture.layout.Drawing;
@@ -23,15 +30,6 @@ import org.sagwise.ui.text.Wording;
 import org.sagwise.ui.theme.LooksModel;
 import org.sagwise.ui.work.EditCommands;
 import org.sagwise.ui.work.Workbench;
-
-import java.awt.geom.Point2D;
-import java.awt.geom.Rectangle2D;
-import java.util.Locale;
-import java.util.Optional;
-import java.util.OptionalInt;
-import java.util.Set;
-import java.util.concurrent.Executor;
-import java.util.function.Function;
 
 /** The bench: what is painted of it, the nodes to touch over that, and what is in the hand. */
 public final class BenchPane extends Pane implements Workbench.Ground {
@@ -85,7 +83,8 @@ public final class BenchPane extends Pane implements Workbench.Ground {
         work.lieOn(this);
         this.touch = new TouchLayer(work, wording);
         this.meter = new MeterLayer(work, commands.meter(), wording);
-        this.hand = new HandLayer(work, view, new Ghost(assess, () -> looks.get().theme()));
+        this.hand =
+                new HandLayer(work, view, new Ghost(assess, () -> looks.get().theme()));
         this.noteEditor = new NoteEditor(work, wording);
         this.layouts = layouts;
         this.layers = new BenchLayers(() -> scenery, view, painter);
@@ -101,8 +100,7 @@ public final class BenchPane extends Pane implements Workbench.Ground {
         ZoomPan.on(this, view);
         LinkPointer.on(this, bench, this::linkAt);
         BenchMouse mouse = BenchMouse.on(this, work, view, this::linkAt, editor, this::writeNote);
-        BenchKeys keys =
-                BenchKeys.on(this, touch, work, commands, editor, this::refuses, noteEditor);
+        BenchKeys keys = BenchKeys.on(this, touch, work, commands, editor, this::refuses, noteEditor);
         Controls controls = new Controls(wording, subscriptions);
         BenchMenu.on(this, touch, work, mouse, keys, commands, controls);
         listen(subscriptions);
@@ -135,9 +133,7 @@ public final class BenchPane extends Pane implements Workbench.Ground {
 
     private void setOut() {
         BenchLayout layout = layout(looks.get().drawing());
-        if (scenery == null
-                || !scenery.lies(bench.scenario(), looks.get())
-                || !layout.equals(scenery.layout())) {
+        if (scenery == null || !scenery.lies(bench.scenario(), looks.get()) || !layout.equals(scenery.layout())) {
             Optional<Scenery> before = Optional.ofNullable(scenery);
             scenery = Scenery.of(bench.assessment(), layout, looks.get(), locale);
             touch.rebuild(scenery);
@@ -271,10 +267,9 @@ public final class BenchPane extends Pane implements Workbench.Ground {
     }
 
     private void move() {
-        boolean seen =
-                getScene() != null
-                        && getScene().getWindow() != null
-                        && getScene().getWindow().isShowing();
+        boolean seen = getScene() != null
+                && getScene().getWindow() != null
+                && getScene().getWindow().isShowing();
         boolean full = looks.get().motion() != Motion.REDUCED;
         drift.run(seen && full && scenery.isMoving());
         layers.repaintMoving();

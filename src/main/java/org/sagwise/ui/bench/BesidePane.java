@@ -1,11 +1,15 @@
 package org.sagwise.ui.bench;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.Executor;
+import java.util.stream.Collectors;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.AccessibleAttribute;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
 import javafx.scene.layout.BorderPane;
-
 import org.sagwise.caution.Assessment;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.picture.scene.BenchView;
@@ -19,12 +23,6 @@ import org.sagwise.ui.text.PartTexts;
 import org.sagwise.ui.text.Wording;
 import org.sagwise.ui.theme.AppliedLooks;
 import org.sagwise.ui.theme.LooksModel;
-
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
-import java.util.concurrent.Executor;
-import java.util.stream.Collectors;
 
 /**
  * A second bench to compare with: looked at, not worked on. It is on one clock with the bench
@@ -93,8 +91,7 @@ public final class BesidePane extends BorderPane {
     }
 
     private String spoken(Assessment now) {
-        Set<String> parts =
-                now.scenario().parts().stream().map(Part::id).collect(Collectors.toSet());
+        Set<String> parts = now.scenario().parts().stream().map(Part::id).collect(Collectors.toSet());
         List<String> readings = new PartTexts(wording).lit(now, Lit.of(parts, Set.of()));
         return title.getText() + ". " + String.join(". ", readings);
     }
@@ -119,19 +116,17 @@ public final class BesidePane extends BorderPane {
 
     /** Time passes many times a second; where everything lies is worked out once. */
     private Scenery scenery(Assessment now, AppliedLooks as, double width, double height) {
-        Scenery scenery =
-                setOut.filter(it -> it.width() == width && it.height() == height)
-                        .map(SetOut::scenery)
-                        .filter(it -> it.lies(now.scenario(), as))
-                        .map(it -> it.with(now))
-                        .orElseGet(() -> fresh(now, as, width, height));
+        Scenery scenery = setOut.filter(it -> it.width() == width && it.height() == height)
+                .map(SetOut::scenery)
+                .filter(it -> it.lies(now.scenario(), as))
+                .map(it -> it.with(now))
+                .orElseGet(() -> fresh(now, as, width, height));
         setOut = Optional.of(new SetOut(scenery, width, height));
         return scenery;
     }
 
     private Scenery fresh(Assessment now, AppliedLooks as, double width, double height) {
-        BenchLayout layout =
-                SettingOut.of(now.scenario(), as.textScale(), as.drawing(), width, height);
+        BenchLayout layout = SettingOut.of(now.scenario(), as.textScale(), as.drawing(), width, height);
         return Scenery.of(now, layout, as, wording.locale());
     }
 }

@@ -1,19 +1,17 @@
 package org.sagwise.ui.bench;
 
-import org.sagwise.picture.layout.BenchLayout;
-import org.sagwise.picture.layout.PartShape;
-import org.sagwise.ui.model.History;
-
 import java.awt.Dimension;
 import java.awt.geom.Rectangle2D;
 import java.util.Optional;
+import org.sagwise.picture.layout.BenchLayout;
+import org.sagwise.picture.layout.PartShape;
+import org.sagwise.ui.model.History;
 
 /** Brings into view what a person expects to see once a bench is set out anew. */
 final class Framing {
 
     /** A bench with little on it is shown with at least this much room, in bench units. */
-    private static final Dimension LEAST_ROOM =
-            new Dimension(20 * PartShape.GRID, 10 * PartShape.GRID);
+    private static final Dimension LEAST_ROOM = new Dimension(20 * PartShape.GRID, 10 * PartShape.GRID);
 
     private final ViewModel view;
 
@@ -30,9 +28,8 @@ final class Framing {
     void show(Optional<Scenery> before, Scenery now, History history) {
         boolean first = history.entries().size() == 1;
         boolean opened = before.isPresent() && first;
-        boolean laidOut =
-                history.present().placement().isEmpty()
-                        && before.filter(it -> !it.layout().equals(now.layout())).isPresent();
+        boolean laidOut = history.present().placement().isEmpty()
+                && before.filter(it -> !it.layout().equals(now.layout())).isPresent();
         if (opened || laidOut || isRedrawn(before, now)) {
             view.fit();
         } else if (!first && isMoved(before, now)) {
@@ -44,11 +41,13 @@ final class Framing {
 
     /** Whether symbols are seen where things were, or the reverse. */
     static boolean isRedrawn(Optional<Scenery> before, Scenery now) {
-        return before.filter(it -> it.layout().drawing() != now.layout().drawing()).isPresent();
+        return before.filter(it -> it.layout().drawing() != now.layout().drawing())
+                .isPresent();
     }
 
     private static boolean isMoved(Optional<Scenery> before, Scenery now) {
-        return before.filter(it -> !it.layout().parts().equals(now.layout().parts())).isPresent();
+        return before.filter(it -> !it.layout().parts().equals(now.layout().parts()))
+                .isPresent();
     }
 
     /** A meter with its card must be seen whole. */

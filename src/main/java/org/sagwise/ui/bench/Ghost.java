@@ -1,7 +1,12 @@
 package org.sagwise.ui.bench;
 
+import java.awt.Rectangle;
+import java.awt.geom.Rectangle2D;
+import java.util.Locale;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.function.Supplier;
 import javafx.scene.image.Image;
-
 import org.sagwise.caution.Assessment;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.picture.layout.PartBox;
@@ -10,13 +15,6 @@ import org.sagwise.picture.scene.BenchScene;
 import org.sagwise.picture.scene.BenchView;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.canvas.Snapshot;
-
-import java.awt.Rectangle;
-import java.awt.geom.Rectangle2D;
-import java.util.Locale;
-import java.util.Set;
-import java.util.function.Function;
-import java.util.function.Supplier;
 
 /** Pictures of parts that are held over the bench. Remembers the last one: hands move often. */
 final class Ghost {
@@ -53,18 +51,15 @@ final class Ghost {
     }
 
     private Shown painted(Scenario parts, double scale) {
-        BenchScene scene =
-                BenchScene.of(assess.apply(parts), BenchLayout.of(parts), theme.get(), Locale.ROOT)
-                        .with(Set.of());
-        Rectangle area =
-                scene.layout().parts().stream()
-                        .map(PartBox::body)
-                        .reduce(Rectangle::union)
-                        .map(Rectangle::new)
-                        .orElseGet(Rectangle::new);
+        BenchScene scene = BenchScene.of(assess.apply(parts), BenchLayout.of(parts), theme.get(), Locale.ROOT)
+                .with(Set.of());
+        Rectangle area = scene.layout().parts().stream()
+                .map(PartBox::body)
+                .reduce(Rectangle::union)
+                .map(Rectangle::new)
+                .orElseGet(Rectangle::new);
         area.grow(MARGIN, MARGIN);
-        BenchView view =
-                new BenchView(area.width * scale, area.height * scale, scale, area.x, area.y);
+        BenchView view = new BenchView(area.width * scale, area.height * scale, scale, area.x, area.y);
         return new Shown(Snapshot.of(scene, view), area);
     }
 }

@@ -1,12 +1,16 @@
 package org.sagwise.ui.bench;
 
+import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import javafx.scene.image.ImageView;
 import javafx.scene.layout.Pane;
 import javafx.scene.shape.Circle;
 import javafx.scene.shape.CubicCurve;
 import javafx.scene.shape.Rectangle;
 import javafx.scene.shape.Shape;
-
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.picture.scene.BenchView;
 import org.sagwise.scenario.Placement;
@@ -16,12 +20,6 @@ import org.sagwise.scenario.edit.Fragment;
 import org.sagwise.ui.hands.Grip;
 import org.sagwise.ui.hands.Handwork;
 import org.sagwise.ui.work.Workbench;
-
-import java.awt.geom.Point2D;
-import java.awt.geom.Rectangle2D;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 
 /** Shows what is in the hand, over the bench: a part, the free end of a joint, a probe, a frame. */
 final class HandLayer extends Pane {
@@ -61,29 +59,23 @@ final class HandLayer extends Pane {
         Grip grip = work.hands().grip();
         getChildren().forEach(each -> each.setVisible(false));
         if (grip instanceof Grip.Fresh fresh) {
-            Scenario alone =
-                    Scenario.of("", List.of(fresh.part()), List.of())
-                            .withPlacement(
-                                    Map.of(
-                                            fresh.part().id(),
-                                            new Placement(0, 0, fresh.quarters() * 90.0)));
+            Scenario alone = Scenario.of("", List.of(fresh.part()), List.of())
+                    .withPlacement(Map.of(fresh.part().id(), new Placement(0, 0, fresh.quarters() * 90.0)));
             showPart(alone, fresh.x(), fresh.y());
         } else if (grip instanceof Grip.Lifted lifted) {
             Scenario whole =
                     work.bench().scenario().withPlacement(work.ground().lying().placements());
             showPart(Fragment.of(whole, lifted.ids()), lifted.dx(), lifted.dy());
         } else if (grip instanceof Grip.Slip slip) {
-            work.ground()
-                    .seen()
-                    .note(slip.note())
-                    .ifPresent(note -> showSlip(note.box(), slip.dx(), slip.dy()));
+            work.ground().seen().note(slip.note()).ifPresent(note -> showSlip(note.box(), slip.dx(), slip.dy()));
         } else if (grip instanceof Grip.Frame drawn) {
             showFrame(view.get().toWindow(Handwork.areaOf(drawn)));
         } else if (grip instanceof Grip.Lead held) {
             Point2D from = pointOf(held.from()).orElse(new Point2D.Double(held.x(), held.y()));
             showLead(from, tip(held.over(), held.x(), held.y()), held.over());
         } else if (grip instanceof Grip.Gathered held) {
-            plate.show(held.terminals().stream().flatMap(end -> seen(end).stream()).toList());
+            plate.show(
+                    held.terminals().stream().flatMap(end -> seen(end).stream()).toList());
             held.over().flatMap(this::seen).ifPresent(at -> showMark(at, true));
         } else if (grip instanceof Grip.Tip held) {
             showProbe(held);
@@ -94,13 +86,8 @@ final class HandLayer extends Pane {
         BenchView now = view.get();
         Ghost.Shown shown = ghost.of(part, now.scale());
         Rectangle2D area = shown.area();
-        Rectangle2D there =
-                now.toWindow(
-                        new Rectangle2D.Double(
-                                area.getX() + dx,
-                                area.getY() + dy,
-                                area.getWidth(),
-                                area.getHeight()));
+        Rectangle2D there = now.toWindow(
+                new Rectangle2D.Double(area.getX() + dx, area.getY() + dy, area.getWidth(), area.getHeight()));
         picture.setImage(shown.image());
         picture.setX(there.getX());
         picture.setY(there.getY());
@@ -111,14 +98,8 @@ final class HandLayer extends Pane {
     }
 
     private void showSlip(Rectangle2D box, double dx, double dy) {
-        showFrame(
-                view.get()
-                        .toWindow(
-                                new Rectangle2D.Double(
-                                        box.getX() + dx,
-                                        box.getY() + dy,
-                                        box.getWidth(),
-                                        box.getHeight())));
+        showFrame(view.get()
+                .toWindow(new Rectangle2D.Double(box.getX() + dx, box.getY() + dy, box.getWidth(), box.getHeight())));
     }
 
     private void showFrame(Rectangle2D area) {
@@ -147,12 +128,11 @@ final class HandLayer extends Pane {
 
     private void showProbe(Grip.Tip held) {
         Point2D at = tip(held.over(), held.x(), held.y());
-        Optional<Point2D> meter =
-                work.ground()
-                        .lying()
-                        .probes()
-                        .map(box -> new Point2D.Double(box.card().getCenterX(), box.card().y))
-                        .map(from -> view.get().toWindow(from.getX(), from.getY()));
+        Optional<Point2D> meter = work.ground()
+                .lying()
+                .probes()
+                .map(box -> new Point2D.Double(box.card().getCenterX(), box.card().y))
+                .map(from -> view.get().toWindow(from.getX(), from.getY()));
         probe.show(view.get().toWindow(at.getX(), at.getY()), held.probe(), meter);
         showMark(view.get().toWindow(at.getX(), at.getY()), held.over().isPresent());
     }

@@ -1,16 +1,14 @@
 package org.sagwise.ui.bench;
 
+import java.awt.geom.Point2D;
+import java.util.List;
+import java.util.Optional;
 import javafx.css.PseudoClass;
 import javafx.scene.Group;
 import javafx.scene.shape.CubicCurve;
 import javafx.scene.shape.Line;
 import javafx.scene.shape.Shape;
-
 import org.sagwise.ui.hands.Grip;
-
-import java.awt.geom.Point2D;
-import java.util.List;
-import java.util.Optional;
 
 /** A probe of the meter in the hand: its tip is where the pointer is. */
 final class HeldProbe extends Group {

@@ -1,13 +1,11 @@
 package org.sagwise.ui.bench;
 
+import java.awt.geom.Rectangle2D;
+import java.util.stream.Stream;
 import javafx.geometry.Pos;
 import javafx.geometry.VPos;
 import javafx.scene.layout.StackPane;
-
 import org.sagwise.ui.model.Subscriptions;
-
-import java.awt.geom.Rectangle2D;
-import java.util.stream.Stream;
 
 /** The bench with a hint on it: at its top, or at its foot where that covers fewer parts. */
 public final class HintedFelt extends StackPane {
@@ -16,8 +14,7 @@ public final class HintedFelt extends StackPane {
     private final NextStepHint hint;
     private final ViewModel view;
 
-    public HintedFelt(
-            BenchPane bench, NextStepHint hint, ViewModel view, Subscriptions subscriptions) {
+    public HintedFelt(BenchPane bench, NextStepHint hint, ViewModel view, Subscriptions subscriptions) {
         super(bench, hint);
         this.bench = bench;
         this.hint = hint;
@@ -39,12 +36,8 @@ public final class HintedFelt extends StackPane {
     private double covered(VPos end) {
         double width = Math.min(getWidth(), hint.prefWidth(-1));
         double height = hint.prefHeight(width) + hint.gap();
-        Rectangle2D strip =
-                new Rectangle2D.Double(
-                        (getWidth() - width) / 2,
-                        end == VPos.TOP ? 0 : getHeight() - height,
-                        width,
-                        height);
+        Rectangle2D strip = new Rectangle2D.Double(
+                (getWidth() - width) / 2, end == VPos.TOP ? 0 : getHeight() - height, width, height);
         return bench.seen().parts().stream()
                 .flatMap(part -> Stream.of(part.body(), part.label()))
                 .map(area -> strip.createIntersection(view.get().toWindow(area)))

@@ -1,11 +1,10 @@
 package org.sagwise.ui.bench;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.picture.layout.Drawing;
 import org.sagwise.scenario.Scenario;
-
-import java.util.LinkedHashMap;
-import java.util.Map;
 
 /**
  * Where everything lies. The last layouts of benches that are large are kept: they take long, and

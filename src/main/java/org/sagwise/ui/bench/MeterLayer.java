@@ -1,11 +1,15 @@
 package org.sagwise.ui.bench;
 
+import java.awt.geom.Line2D;
+import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+import java.util.Optional;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Pane;
-
 import org.sagwise.picture.layout.ProbeBox;
 import org.sagwise.picture.scene.BenchView;
 import org.sagwise.reading.MeterTexts;
@@ -18,12 +22,6 @@ import org.sagwise.ui.model.BenchModel;
 import org.sagwise.ui.text.Wording;
 import org.sagwise.ui.work.MeterCommands;
 import org.sagwise.ui.work.Workbench;
-
-import java.awt.geom.Line2D;
-import java.awt.geom.Point2D;
-import java.awt.geom.Rectangle2D;
-import java.util.List;
-import java.util.Optional;
 
 /**
  * What can be taken hold of at the meter in the hand: its two probes and the letters of its dial.
@@ -51,8 +49,10 @@ final class MeterLayer extends Pane {
 
     /** Makes the nodes anew; the focus stays where it was. */
     void rebuild(Optional<ProbeBox> meter) {
-        Optional<String> focused =
-                nodes().stream().filter(MeterNode::isFocused).map(MeterNode::getId).findFirst();
+        Optional<String> focused = nodes().stream()
+                .filter(MeterNode::isFocused)
+                .map(MeterNode::getId)
+                .findFirst();
         getChildren().clear();
         meter.ifPresent(this::build);
         // One stop of the Tab key; arrows go on from there.
@@ -65,7 +65,11 @@ final class MeterLayer extends Pane {
     private void build(ProbeBox meter) {
         getChildren()
                 .addAll(
-                        probe("red", meter.red().ref(), meter.redHandle(), commands.red().action()),
+                        probe(
+                                "red",
+                                meter.red().ref(),
+                                meter.redHandle(),
+                                commands.red().action()),
                         probe(
                                 "black",
                                 meter.black().ref(),
@@ -77,16 +81,12 @@ final class MeterLayer extends Pane {
     }
 
     private MeterNode probe(String colour, TerminalRef on, Line2D handle, Runnable take) {
-        MeterNode node =
-                new MeterNode(
-                        "probe-" + colour,
-                        handle.getBounds2D(),
-                        wording.say("meter.probe.kind"),
-                        () ->
-                                wording.say(
-                                        "meter.probe." + colour,
-                                        names.terminal(bench.scenario(), on)),
-                        take);
+        MeterNode node = new MeterNode(
+                "probe-" + colour,
+                handle.getBounds2D(),
+                wording.say("meter.probe.kind"),
+                () -> wording.say("meter.probe." + colour, names.terminal(bench.scenario(), on)),
+                take);
         node.addEventHandler(MouseEvent.MOUSE_PRESSED, event -> node.requestFocus());
         return node;
     }
@@ -94,14 +94,12 @@ final class MeterLayer extends Pane {
     private MeterNode letter(MeterMode mode, ProbeBox meter) {
         Point2D place = meter.letter(mode);
         double side = LETTER * meter.scale();
-        MeterNode node =
-                new MeterNode(
-                        "meter-" + mode.word(),
-                        new Rectangle2D.Double(
-                                place.getX() - side / 2, place.getY() - side / 2, side, side),
-                        wording.say("meter.dial.kind"),
-                        () -> tell(mode),
-                        commands.to(mode).action());
+        MeterNode node = new MeterNode(
+                "meter-" + mode.word(),
+                new Rectangle2D.Double(place.getX() - side / 2, place.getY() - side / 2, side, side),
+                wording.say("meter.dial.kind"),
+                () -> tell(mode),
+                commands.to(mode).action());
         node.addEventHandler(MouseEvent.ANY, event -> turn(node, event));
         return node;
     }
@@ -121,15 +119,12 @@ final class MeterLayer extends Pane {
 
     private String tell(MeterMode mode) {
         String word = wording.say("meter.mode." + mode.word());
-        Optional<ProbeReading> shown =
-                bench.assessment().readings().probes().filter(it -> it.mode() == mode);
-        return shown.map(
-                        it ->
-                                wording.say(
-                                        "meter.dial.chosen",
-                                        word,
-                                        texts.figure(it.display()),
-                                        texts.sentence(it.display(), bench.scenario())))
+        Optional<ProbeReading> shown = bench.assessment().readings().probes().filter(it -> it.mode() == mode);
+        return shown.map(it -> wording.say(
+                        "meter.dial.chosen",
+                        word,
+                        texts.figure(it.display()),
+                        texts.sentence(it.display(), bench.scenario())))
                 .orElseGet(() -> wording.say("meter.dial.other", word));
     }
 

@@ -1,15 +1,13 @@
 package org.sagwise.ui.bench;
 
+import java.awt.geom.Rectangle2D;
+import java.util.function.Supplier;
 import javafx.scene.AccessibleAction;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Cursor;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.Region;
-
 import org.sagwise.picture.scene.BenchView;
-
-import java.awt.geom.Rectangle2D;
-import java.util.function.Supplier;
 
 /**
  * A probe or a letter of the dial: what a hand, a key and a screen reader find over the picture.
@@ -27,12 +25,7 @@ final class MeterNode extends Region {
      * @param words what it is and does now
      * @param action what Enter and a screen reader do with it
      */
-    MeterNode(
-            String id,
-            Rectangle2D box,
-            String description,
-            Supplier<String> words,
-            Runnable action) {
+    MeterNode(String id, Rectangle2D box, String description, Supplier<String> words, Runnable action) {
         this.box = box;
         this.words = words;
         this.action = action;
@@ -58,8 +51,7 @@ final class MeterNode extends Region {
         Rectangle2D seen = view.toWindow(box);
         double width = Math.max(TouchNode.LEAST_SIDE, seen.getWidth());
         double height = Math.max(TouchNode.LEAST_SIDE, seen.getHeight());
-        resizeRelocate(
-                seen.getCenterX() - width / 2, seen.getCenterY() - height / 2, width, height);
+        resizeRelocate(seen.getCenterX() - width / 2, seen.getCenterY() - height / 2, width, height);
     }
 
     void act() {

@@ -1,10 +1,10 @@
 package org.sagwise.ui.bench;
 
+import java.util.Optional;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-
 import org.sagwise.reading.MeterDisplay;
 import org.sagwise.reading.MeterTexts;
 import org.sagwise.reading.ProbeReading;
@@ -13,8 +13,6 @@ import org.sagwise.ui.model.BenchModel;
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.text.Wording;
 import org.sagwise.ui.work.MeterCommands;
-
-import java.util.Optional;
 
 /** What the meter in the hand means by what it shows, or why it refuses; there only if needed. */
 public final class MeterStrip extends HBox {
@@ -25,11 +23,7 @@ public final class MeterStrip extends HBox {
     private final Button inLine;
 
     public MeterStrip(
-            BenchModel bench,
-            MeterCommands commands,
-            Controls controls,
-            Wording wording,
-            Subscriptions subscriptions) {
+            BenchModel bench, MeterCommands commands, Controls controls, Wording wording, Subscriptions subscriptions) {
         this.bench = bench;
         this.texts = MeterTexts.in(wording.locale());
         setId("meter-strip");
@@ -47,16 +41,13 @@ public final class MeterStrip extends HBox {
     }
 
     private void follow() {
-        Optional<MeterDisplay> display =
-                bench.assessment().readings().probes().map(ProbeReading::display);
-        String sentence = display.map(it -> texts.sentence(it, bench.scenario())).orElse("");
+        Optional<MeterDisplay> display = bench.assessment().readings().probes().map(ProbeReading::display);
+        String sentence =
+                display.map(it -> texts.sentence(it, bench.scenario())).orElse("");
         words.setText(sentence);
-        boolean offers =
-                display.filter(
-                                it ->
-                                        it instanceof MeterDisplay.Amps amps
-                                                && amps.joint().isPresent())
-                        .isPresent();
+        boolean offers = display.filter(it ->
+                        it instanceof MeterDisplay.Amps amps && amps.joint().isPresent())
+                .isPresent();
         inLine.setVisible(offers);
         inLine.setManaged(offers);
         setVisible(!sentence.isEmpty());

@@ -1,16 +1,14 @@
 package org.sagwise.ui.bench;
 
+import java.util.Locale;
 import javafx.beans.value.ObservableValue;
 import javafx.css.PseudoClass;
 import javafx.scene.control.Label;
-
 import org.sagwise.caution.Assessment;
 import org.sagwise.plan.NextStep;
 import org.sagwise.ui.model.BenchModel;
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.text.Wording;
-
-import java.util.Locale;
 
 /** On the felt, while a circuit is being built: what it needs next. */
 public final class NextStepHint extends Label {
@@ -23,10 +21,7 @@ public final class NextStepHint extends Label {
      * @param taught whether a lesson runs, which says itself what to do
      */
     public NextStepHint(
-            BenchModel bench,
-            ObservableValue<Boolean> taught,
-            Wording wording,
-            Subscriptions subscriptions) {
+            BenchModel bench, ObservableValue<Boolean> taught, Wording wording, Subscriptions subscriptions) {
         this.wording = wording;
         setId("next-step");
         getStyleClass().add("next-step");
@@ -50,12 +45,8 @@ public final class NextStepHint extends Label {
     }
 
     private void tell(Assessment now, boolean taught) {
-        NextStep step =
-                taught || !now.cautions().isEmpty() ? NextStep.NONE : NextStep.of(now.bench());
+        NextStep step = taught || !now.cautions().isEmpty() ? NextStep.NONE : NextStep.of(now.bench());
         setVisible(step != NextStep.NONE);
-        setText(
-                step == NextStep.NONE
-                        ? ""
-                        : wording.say("next." + step.name().toLowerCase(Locale.ROOT)));
+        setText(step == NextStep.NONE ? "" : wording.say("next." + step.name().toLowerCase(Locale.ROOT)));
     }
 }

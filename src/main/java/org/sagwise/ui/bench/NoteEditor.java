@@ -1,5 +1,8 @@
 package org.sagwise.ui.bench;
 
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -14,7 +17,6 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.ScenarioKeys;
 import org.sagwise.scenario.edit.AddNote;
@@ -25,10 +27,6 @@ import org.sagwise.ui.model.Lit;
 import org.sagwise.ui.text.PartTexts;
 import org.sagwise.ui.text.Wording;
 import org.sagwise.ui.work.Workbench;
-
-import java.util.Optional;
-import java.util.OptionalInt;
-import java.util.Set;
 
 /**
  * A slip over the bench on which a note is written. What stands there is kept when the slip is
@@ -59,8 +57,7 @@ final class NoteEditor extends VBox {
         text.setWrapText(true);
         text.setPrefRowCount(ROWS);
         text.setTextFormatter(
-                new TextFormatter<>(
-                        change -> change.getControlNewText().length() <= MOST ? change : null));
+                new TextFormatter<>(change -> change.getControlNewText().length() <= MOST ? change : null));
         text.textProperty().subscribe(now -> count());
         text.addEventFilter(KeyEvent.KEY_PRESSED, this::key);
         heading.setWrapText(true);
@@ -70,18 +67,15 @@ final class NoteEditor extends VBox {
         room.setMaxWidth(Double.MAX_VALUE);
         HBox.setHgrow(room, Priority.ALWAYS);
         delete = button("delete", this::delete);
-        HBox foot =
-                new HBox(room, delete, button("leave", this::leave), button("keep", this::done));
+        HBox foot = new HBox(room, delete, button("leave", this::leave), button("keep", this::done));
         foot.setAlignment(Pos.CENTER_LEFT);
         foot.getStyleClass().add("note-foot");
         getChildren().setAll(heading, text, foot);
-        focusWithinProperty()
-                .subscribe(
-                        (before, now) -> {
-                            if (!now) {
-                                keep();
-                            }
-                        });
+        focusWithinProperty().subscribe((before, now) -> {
+            if (!now) {
+                keep();
+            }
+        });
         // The bench under it must not move along.
         addEventHandler(MouseEvent.ANY, MouseEvent::consume);
         addEventHandler(ScrollEvent.ANY, ScrollEvent::consume);
@@ -100,17 +94,14 @@ final class NoteEditor extends VBox {
     void open(Lit chosen) {
         Scenario scenario = work.bench().scenario();
         note = chosen.notes().stream().mapToInt(Integer::intValue).findFirst();
-        target =
-                note.isPresent()
-                        ? NoteTarget.of(scenario, note.getAsInt())
-                        : chosen.parts().stream()
-                                .<NoteTarget>map(NoteTarget.OnPart::new)
-                                .findFirst()
-                                .or(
-                                        () ->
-                                                chosen.links().stream()
-                                                        .<NoteTarget>map(NoteTarget.OnJoint::new)
-                                                        .findFirst());
+        target = note.isPresent()
+                ? NoteTarget.of(scenario, note.getAsInt())
+                : chosen.parts().stream()
+                        .<NoteTarget>map(NoteTarget.OnPart::new)
+                        .findFirst()
+                        .or(() -> chosen.links().stream()
+                                .<NoteTarget>map(NoteTarget.OnJoint::new)
+                                .findFirst());
         target.ifPresent(it -> show(scenario, it));
     }
 

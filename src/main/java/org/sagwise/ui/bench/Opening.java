@@ -1,16 +1,14 @@
 package org.sagwise.ui.bench;
 
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.Executor;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
-
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.file.Preparation;
 import org.sagwise.ui.theme.LooksModel;
-
-import java.util.Optional;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.Executor;
 
 /**
  * Sets large benches out behind the scenes before they are opened. Until then the present one stays
@@ -28,8 +26,7 @@ public final class Opening implements Preparation {
     private final LooksModel looks;
     private final Executor behindTheScenes;
     private final Executor front;
-    private final ReadOnlyObjectWrapper<Optional<Scenario>> underWay =
-            new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<Optional<Scenario>> underWay = new ReadOnlyObjectWrapper<>(Optional.empty());
     private int edition;
 
     /**
@@ -65,18 +62,14 @@ public final class Opening implements Preparation {
         Layouts.Asked asked =
                 new Layouts.Asked(scenario, looks.get().textScale(), looks.get().drawing());
         underWay.set(Optional.of(scenario));
-        behindTheScenes.execute(
-                () -> {
-                    // A failure is told in front, as any other failure of the window.
-                    var layout =
-                            CompletableFuture.supplyAsync(
-                                    () -> asked.layout(ANY_SIDE, ANY_SIDE), Runnable::run);
-                    front.execute(() -> take(mine, asked, layout, then));
-                });
+        behindTheScenes.execute(() -> {
+            // A failure is told in front, as any other failure of the window.
+            var layout = CompletableFuture.supplyAsync(() -> asked.layout(ANY_SIDE, ANY_SIDE), Runnable::run);
+            front.execute(() -> take(mine, asked, layout, then));
+        });
     }
 
-    private void take(
-            int given, Layouts.Asked asked, CompletableFuture<BenchLayout> layout, Runnable then) {
+    private void take(int given, Layouts.Asked asked, CompletableFuture<BenchLayout> layout, Runnable then) {
         if (given == edition) {
             underWay.set(Optional.empty());
             layouts.keep(asked, layout.join());

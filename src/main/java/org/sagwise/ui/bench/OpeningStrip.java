@@ -1,5 +1,6 @@
 package org.sagwise.ui.bench;
 
+import java.util.Optional;
 import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Button;
@@ -7,12 +8,9 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
-
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.text.Wording;
-
-import java.util.Optional;
 
 /** Tells that a large bench is being set out, and lets it be called off. */
 public final class OpeningStrip extends HBox {
@@ -40,9 +38,9 @@ public final class OpeningStrip extends HBox {
     private void show(Optional<Scenario> underWay) {
         setVisible(underWay.isPresent());
         setManaged(underWay.isPresent());
-        words.setText(
-                underWay.map(it -> wording.say("opening.words", it.title(), it.parts().size()))
-                        .orElse(""));
+        words.setText(underWay.map(it ->
+                        wording.say("opening.words", it.title(), it.parts().size()))
+                .orElse(""));
         setAccessibleText(words.getText());
     }
 }

@@ -1,11 +1,10 @@
 package org.sagwise.ui.bench;
 
+import java.awt.geom.Point2D;
+import java.util.List;
 import javafx.scene.Group;
 import javafx.scene.shape.Circle;
 import javafx.scene.shape.Line;
-
-import java.awt.geom.Point2D;
-import java.util.List;
 
 /** Marks the terminals that one plate will join, and shows the plate to be. */
 final class PlateMarks extends Group {

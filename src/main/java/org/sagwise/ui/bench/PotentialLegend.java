@@ -1,5 +1,6 @@
 package org.sagwise.ui.bench;
 
+import java.util.stream.IntStream;
 import javafx.beans.value.ObservableValue;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -14,15 +15,12 @@ import javafx.scene.paint.Color;
 import javafx.scene.paint.CycleMethod;
 import javafx.scene.paint.LinearGradient;
 import javafx.scene.paint.Stop;
-
 import org.sagwise.caution.Assessment;
 import org.sagwise.picture.look.ColourScale;
 import org.sagwise.picture.scene.PotentialScale;
 import org.sagwise.ui.model.BenchModel;
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.text.Wording;
-
-import java.util.stream.IntStream;
 
 /** The colour scale of potential, in one line under the bench, where it covers nothing. */
 public final class PotentialLegend extends HBox {
@@ -38,10 +36,7 @@ public final class PotentialLegend extends HBox {
      * @param coloured whether what is seen is coloured by potential
      */
     public PotentialLegend(
-            BenchModel bench,
-            ObservableValue<Boolean> coloured,
-            Wording wording,
-            Subscriptions subscriptions) {
+            BenchModel bench, ObservableValue<Boolean> coloured, Wording wording, Subscriptions subscriptions) {
         this.wording = wording;
         setId("potential-legend");
         getStyleClass().add("potential-legend");
@@ -76,8 +71,7 @@ public final class PotentialLegend extends HBox {
 
     /** Whether there is anything to read off: without a cell nothing has a potential. */
     private static boolean hasPotentials(Assessment assessment) {
-        return assessment.readings().nodes().values().stream()
-                .anyMatch(potential -> Math.abs(potential) > 0);
+        return assessment.readings().nodes().values().stream().anyMatch(potential -> Math.abs(potential) > 0);
     }
 
     private static LinearGradient scale() {

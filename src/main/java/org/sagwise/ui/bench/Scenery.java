@@ -1,5 +1,16 @@
 package org.sagwise.ui.bench;
 
+import java.awt.Graphics2D;
+import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
+import java.util.EnumSet;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.Stream;
 import org.sagwise.caution.Assessment;
 import org.sagwise.picture.bench.ChevronPainter;
 import org.sagwise.picture.bench.EmphasisPainter;
@@ -16,18 +27,6 @@ import org.sagwise.scenario.TerminalRef;
 import org.sagwise.ui.model.Lit;
 import org.sagwise.ui.theme.AppliedLooks;
 
-import java.awt.Graphics2D;
-import java.awt.geom.Point2D;
-import java.awt.geom.Rectangle2D;
-import java.util.EnumSet;
-import java.util.HashSet;
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
-import java.util.OptionalInt;
-import java.util.Set;
-import java.util.stream.Stream;
-
 /** A bench set out for the screen: where everything lies, and how it is painted. */
 final class Scenery {
 
@@ -38,8 +37,7 @@ final class Scenery {
     private static final double TERMINAL = 20;
 
     /** The colour scale stands under the bench, where it covers nothing. */
-    private static final Set<Detail> ON_SCREEN =
-            Set.of(Detail.FIGURES, Detail.FLAGS, Detail.NOTES, Detail.PROBES);
+    private static final Set<Detail> ON_SCREEN = Set.of(Detail.FIGURES, Detail.FLAGS, Detail.NOTES, Detail.PROBES);
 
     private final BenchScene scene;
     private final AppliedLooks looks;
@@ -51,21 +49,18 @@ final class Scenery {
         this.chevrons = chevrons;
     }
 
-    static Scenery of(
-            Assessment assessment, BenchLayout layout, AppliedLooks looks, Locale locale) {
-        BenchScene scene =
-                BenchScene.of(assessment, layout, looks.theme(), locale)
-                        .with(ON_SCREEN)
-                        .withLines(looks.lineScale());
+    static Scenery of(Assessment assessment, BenchLayout layout, AppliedLooks looks, Locale locale) {
+        BenchScene scene = BenchScene.of(assessment, layout, looks.theme(), locale)
+                .with(ON_SCREEN)
+                .withLines(looks.lineScale());
         return new Scenery(scene, looks, new ChevronPainter(scene));
     }
 
     /** The same bench with other readings; its chevrons go on from where they are. */
     Scenery with(Assessment assessment) {
-        BenchScene other =
-                BenchScene.of(assessment, scene.layout(), looks.theme(), scene.locale())
-                        .with(ON_SCREEN)
-                        .withLines(looks.lineScale());
+        BenchScene other = BenchScene.of(assessment, scene.layout(), looks.theme(), scene.locale())
+                .with(ON_SCREEN)
+                .withLines(looks.lineScale());
         return new Scenery(other, looks, chevrons);
     }
 
@@ -84,26 +79,19 @@ final class Scenery {
 
     /** Where the view shows what is meant. */
     Rectangle2D seen(BenchView view, Lit meant) {
-        Stream<Rectangle2D> parts =
-                meant.parts().stream()
-                        .flatMap(id -> scene.layout().part(id).stream())
-                        .map(PartBox::body);
-        Stream<Rectangle2D> notes =
-                meant.notes().stream()
-                        .flatMap(at -> scene.layout().note(at).stream())
-                        .map(NoteBox::box);
-        Stream<Rectangle2D> links =
-                meant.links().stream()
-                        .flatMap(at -> scene.layout().route(at).stream())
-                        .map(
-                                route ->
-                                        new Rectangle2D.Double(
-                                                route.middle().x, route.middle().y, 1, 1));
-        return view.toWindow(
-                Stream.of(parts, notes, links)
-                        .flatMap(each -> each)
-                        .reduce(Rectangle2D::createUnion)
-                        .orElseGet(this::bounds));
+        Stream<Rectangle2D> parts = meant.parts().stream()
+                .flatMap(id -> scene.layout().part(id).stream())
+                .map(PartBox::body);
+        Stream<Rectangle2D> notes = meant.notes().stream()
+                .flatMap(at -> scene.layout().note(at).stream())
+                .map(NoteBox::box);
+        Stream<Rectangle2D> links = meant.links().stream()
+                .flatMap(at -> scene.layout().route(at).stream())
+                .map(route -> new Rectangle2D.Double(route.middle().x, route.middle().y, 1, 1));
+        return view.toWindow(Stream.of(parts, notes, links)
+                .flatMap(each -> each)
+                .reduce(Rectangle2D::createUnion)
+                .orElseGet(this::bounds));
     }
 
     /** Where parts lie, with their figures, that did not lie on the bench before. */
@@ -121,13 +109,8 @@ final class Scenery {
     Optional<Rectangle2D> terminalBox(TerminalRef terminal) {
         return scene.layout()
                 .terminal(terminal)
-                .map(
-                        point ->
-                                new Rectangle2D.Double(
-                                        point.x() - TERMINAL / 2,
-                                        point.y() - TERMINAL / 2,
-                                        TERMINAL,
-                                        TERMINAL));
+                .map(point ->
+                        new Rectangle2D.Double(point.x() - TERMINAL / 2, point.y() - TERMINAL / 2, TERMINAL, TERMINAL));
     }
 
     /** The link near a point of the view. */
@@ -173,8 +156,7 @@ final class Scenery {
         links.addAll(chosen.links());
         Set<Integer> notes = new HashSet<>(lit.notes());
         notes.addAll(chosen.notes());
-        Emphasis emphasis =
-                new Emphasis(chosen.parts(), lit.parts(), links, notes, Optional.empty());
+        Emphasis emphasis = new Emphasis(chosen.parts(), lit.parts(), links, notes, Optional.empty());
         EmphasisPainter.paint(graphics, scene.with(emphasis), view);
     }
 

@@ -1,16 +1,15 @@
 package org.sagwise.ui.bench;
 
-import org.sagwise.picture.layout.BenchLayout;
-import org.sagwise.picture.layout.Drawing;
-import org.sagwise.picture.scene.BenchView;
-import org.sagwise.scenario.Scenario;
-
 import java.awt.geom.Rectangle2D;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
+import org.sagwise.picture.layout.BenchLayout;
+import org.sagwise.picture.layout.Drawing;
+import org.sagwise.picture.scene.BenchView;
+import org.sagwise.scenario.Scenario;
 
 /**
  * Sets a bench out for the size at which it will be seen. A large circuit is shown small to fit;
@@ -41,22 +40,13 @@ public final class SettingOut {
      * @param textScale wanted size of figures on the screen against the usual one
      * @param drawing things on the bench, or a schematic
      */
-    static BenchLayout of(
-            Scenario scenario, double textScale, Drawing drawing, double width, double height) {
+    static BenchLayout of(Scenario scenario, double textScale, Drawing drawing, double width, double height) {
         return of(scenario, textScale, drawing, STRETCHES, Framing::roomy, width, height);
     }
 
     /** The same in a small picture, where parts may be smaller against their figures. */
-    public static BenchLayout small(
-            Scenario scenario, double textScale, double width, double height) {
-        return of(
-                scenario,
-                textScale,
-                Drawing.BENCH,
-                SMALL_STRETCHES,
-                UnaryOperator.identity(),
-                width,
-                height);
+    public static BenchLayout small(Scenario scenario, double textScale, double width, double height) {
+        return of(scenario, textScale, Drawing.BENCH, SMALL_STRETCHES, UnaryOperator.identity(), width, height);
     }
 
     /**
@@ -70,22 +60,18 @@ public final class SettingOut {
             UnaryOperator<Rectangle2D> shown,
             double width,
             double height) {
-        ToDoubleFunction<BenchLayout> seen =
-                layout ->
-                        layout.textScale()
-                                * BenchView.fit(shown.apply(layout.bounds()), width, height)
-                                        .scale();
-        List<BenchLayout> layouts =
-                tried(scenario, stretches)
-                        .map(stretch -> Math.min(LARGEST_TEXT, textScale * stretch))
-                        .distinct()
-                        .map(scale -> BenchLayout.of(scenario, scale, drawing))
-                        .toList();
+        ToDoubleFunction<BenchLayout> seen = layout -> layout.textScale()
+                * BenchView.fit(shown.apply(layout.bounds()), width, height).scale();
+        List<BenchLayout> layouts = tried(scenario, stretches)
+                .map(stretch -> Math.min(LARGEST_TEXT, textScale * stretch))
+                .distinct()
+                .map(scale -> BenchLayout.of(scenario, scale, drawing))
+                .toList();
         return layouts.stream()
                 .filter(layout -> seen.applyAsDouble(layout) >= ENOUGH * textScale)
                 .findFirst()
-                .orElseGet(
-                        () -> layouts.stream().max(Comparator.comparingDouble(seen)).orElseThrow());
+                .orElseGet(() ->
+                        layouts.stream().max(Comparator.comparingDouble(seen)).orElseThrow());
     }
 
     private static Stream<Double> tried(Scenario scenario, List<Double> stretches) {

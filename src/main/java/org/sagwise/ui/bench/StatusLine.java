@@ -2,7 +2,6 @@ package org.sagwise.ui.bench;
 
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
-
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.hands.Grip;
 import org.sagwise.ui.model.BenchModel;
@@ -39,10 +38,7 @@ public final class StatusLine extends Label {
 
     private void tell() {
         String message = work.messageProperty().get();
-        setText(
-                work.hands().isBusy()
-                        ? held(work.hands().grip())
-                        : message.isEmpty() ? pointedAt() : message);
+        setText(work.hands().isBusy() ? held(work.hands().grip()) : message.isEmpty() ? pointedAt() : message);
     }
 
     private String pointedAt() {
@@ -61,18 +57,12 @@ public final class StatusLine extends Label {
             return wording.say("status.lifted");
         } else if (grip instanceof Grip.Lead lead) {
             return lead.over()
-                    .map(
-                            end ->
-                                    wording.say(
-                                            "status.lead.over",
-                                            from(lead),
-                                            texts.end(scenario(), end)))
+                    .map(end -> wording.say("status.lead.over", from(lead), texts.end(scenario(), end)))
                     .orElseGet(() -> wording.say("status.lead", from(lead)));
         } else if (grip instanceof Grip.Gathered gathered) {
             return wording.say("status.gathered", gathered.terminals().size());
         } else if (grip instanceof Grip.Tip tip) {
-            String probe =
-                    tip.probe() == Grip.Probe.RED ? "status.probe.red" : "status.probe.black";
+            String probe = tip.probe() == Grip.Probe.RED ? "status.probe.red" : "status.probe.black";
             return tip.over()
                     .map(end -> wording.say(probe + ".over", texts.end(scenario(), end)))
                     .orElseGet(() -> wording.say(probe));

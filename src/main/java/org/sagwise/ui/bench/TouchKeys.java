@@ -1,15 +1,13 @@
 package org.sagwise.ui.bench;
 
-import javafx.geometry.Bounds;
-import javafx.scene.input.KeyCode;
-import javafx.scene.input.KeyEvent;
-
-import org.sagwise.scenario.TerminalRef;
-import org.sagwise.ui.work.Workbench;
-
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import javafx.geometry.Bounds;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import org.sagwise.scenario.TerminalRef;
+import org.sagwise.ui.work.Workbench;
 
 /** Moves the focus over the bench by keys. */
 final class TouchKeys {
@@ -95,8 +93,7 @@ final class TouchKeys {
     /** Distance, where going aside counts double, so that arrows go straight where they can. */
     private static double cost(TouchNode from, TouchNode to, KeyCode key) {
         boolean sideways = key == KeyCode.LEFT || key == KeyCode.RIGHT;
-        double aside =
-                Math.abs(sideways ? ahead(from, to, KeyCode.DOWN) : ahead(from, to, KeyCode.RIGHT));
+        double aside = Math.abs(sideways ? ahead(from, to, KeyCode.DOWN) : ahead(from, to, KeyCode.RIGHT));
         double way = ahead(from, to, key) + 2 * aside;
         return isCan(to) ? CAN_LAST * way : way;
     }

@@ -1,10 +1,16 @@
 package org.sagwise.ui.bench;
 
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Pane;
-
 import org.sagwise.picture.layout.NoteBox;
 import org.sagwise.picture.scene.BenchView;
 import org.sagwise.scenario.Part;
@@ -17,34 +23,14 @@ import org.sagwise.ui.text.PartTexts;
 import org.sagwise.ui.text.Wording;
 import org.sagwise.ui.work.Workbench;
 
-import java.awt.geom.Rectangle2D;
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.stream.Stream;
-
 /**
  * The touch nodes over the bench: one for each part, one for each terminal, one for each note. Tab
  * goes from part to part and on to the notes, arrows go to whatever lies that way.
  */
 final class TouchLayer extends Pane {
 
-    private static final Map<String, String> TERMINAL_WORDS =
-            Map.of(
-                    "+",
-                    "plus",
-                    "-",
-                    "minus",
-                    "in+",
-                    "in-plus",
-                    "in-",
-                    "in-minus",
-                    "out+",
-                    "out-plus",
-                    "out-",
-                    "out-minus");
+    private static final Map<String, String> TERMINAL_WORDS = Map.of(
+            "+", "plus", "-", "minus", "in+", "in-plus", "in-", "in-minus", "out+", "out-plus", "out-", "out-minus");
 
     private final BenchModel bench;
     private final Workbench work;
@@ -75,24 +61,22 @@ final class TouchLayer extends Pane {
         for (Part part : bench.scenario().parts()) {
             scenery.partBox(part.id()).ifPresent(box -> parts.add(partNode(part, box, before)));
             for (TerminalRef terminal : part.terminals()) {
-                scenery.terminalBox(terminal)
-                        .ifPresent(box -> terminals.add(terminalNode(terminal, box, before)));
+                scenery.terminalBox(terminal).ifPresent(box -> terminals.add(terminalNode(terminal, box, before)));
             }
         }
-        List<TouchNode> notes =
-                scenery.layout().notes().stream().map(note -> noteNode(note, before)).toList();
+        List<TouchNode> notes = scenery.layout().notes().stream()
+                .map(note -> noteNode(note, before))
+                .toList();
         stops.clear();
         stops.addAll(parts);
         stops.addAll(notes);
-        List<TouchNode> all = Stream.of(parts, terminals, notes).flatMap(List::stream).toList();
+        List<TouchNode> all =
+                Stream.of(parts, terminals, notes).flatMap(List::stream).toList();
         if (!getChildren().equals(all)) {
             getChildren().setAll(all);
             // What is gone leaves the focus to the bench, not to whatever comes first in the
             // window.
-            focused.ifPresent(
-                    id ->
-                            node(id).ifPresentOrElse(
-                                            TouchNode::requestFocus, work.ground()::takeFocus));
+            focused.ifPresent(id -> node(id).ifPresentOrElse(TouchNode::requestFocus, work.ground()::takeFocus));
         }
     }
 
@@ -138,16 +122,12 @@ final class TouchLayer extends Pane {
     /** The terminal in focus, or the first one of the part in focus. */
     Optional<TerminalRef> focusedTerminal() {
         return focused()
-                .flatMap(
-                        node ->
-                                node.terminal()
-                                        .or(
-                                                () ->
-                                                        node.what()
-                                                                .part()
-                                                                .flatMap(bench.scenario()::part)
-                                                                .map(Part::terminals)
-                                                                .map(ends -> ends.get(0))));
+                .flatMap(node -> node.terminal()
+                        .or(() -> node.what()
+                                .part()
+                                .flatMap(bench.scenario()::part)
+                                .map(Part::terminals)
+                                .map(ends -> ends.get(0))));
     }
 
     void focusPart(String id) {
@@ -164,10 +144,7 @@ final class TouchLayer extends Pane {
 
     /** Begins a joint at a terminal, as the mouse would. */
     void pullFrom(TerminalRef terminal) {
-        work.ground()
-                .lying()
-                .terminal(terminal)
-                .ifPresent(at -> work.hands().pull(terminal, at.x(), at.y()));
+        work.ground().lying().terminal(terminal).ifPresent(at -> work.hands().pull(terminal, at.x(), at.y()));
     }
 
     /** Brings what is in the hand to a terminal, as the mouse would. */
@@ -183,12 +160,11 @@ final class TouchLayer extends Pane {
     }
 
     private TouchNode partNode(Part part, Rectangle2D box, Map<String, TouchNode> before) {
-        TouchNode.Kind kind =
-                new TouchNode.Kind(
-                        "part-" + part.id(),
-                        new Touched.Whole(part.id()),
-                        texts.kind(part.kind()),
-                        () -> bench.scenario().part(part.id()).map(this::tell).orElse(""));
+        TouchNode.Kind kind = new TouchNode.Kind(
+                "part-" + part.id(),
+                new Touched.Whole(part.id()),
+                texts.kind(part.kind()),
+                () -> bench.scenario().part(part.id()).map(this::tell).orElse(""));
         TouchNode node = node(before, kind, box);
         if (part.kind() == PartKind.SWITCH) {
             node.setOnMousePressed(this::thumbDown);
@@ -197,25 +173,22 @@ final class TouchLayer extends Pane {
         return node;
     }
 
-    private TouchNode terminalNode(
-            TerminalRef terminal, Rectangle2D box, Map<String, TouchNode> before) {
+    private TouchNode terminalNode(TerminalRef terminal, Rectangle2D box, Map<String, TouchNode> before) {
         String word = TERMINAL_WORDS.getOrDefault(terminal.terminal(), terminal.terminal());
-        TouchNode.Kind kind =
-                new TouchNode.Kind(
-                        "terminal-" + terminal.part() + "-" + word,
-                        new Touched.End(terminal),
-                        wording.say("touch.terminal.kind"),
-                        () -> texts.terminal(bench.assessment(), terminal));
+        TouchNode.Kind kind = new TouchNode.Kind(
+                "terminal-" + terminal.part() + "-" + word,
+                new Touched.End(terminal),
+                wording.say("touch.terminal.kind"),
+                () -> texts.terminal(bench.assessment(), terminal));
         return node(before, kind, box);
     }
 
     private TouchNode noteNode(NoteBox note, Map<String, TouchNode> before) {
-        TouchNode.Kind kind =
-                new TouchNode.Kind(
-                        "note-" + note.index(),
-                        new Touched.Slip(note.index()),
-                        wording.say("touch.note.kind"),
-                        () -> texts.note(bench.assessment(), note.index()).orElse(""));
+        TouchNode.Kind kind = new TouchNode.Kind(
+                "note-" + note.index(),
+                new Touched.Slip(note.index()),
+                wording.say("touch.note.kind"),
+                () -> texts.note(bench.assessment(), note.index()).orElse(""));
         return node(before, kind, note.box());
     }
 

@@ -1,18 +1,16 @@
 package org.sagwise.ui.bench;
 
+import java.awt.geom.Rectangle2D;
+import java.util.Optional;
+import java.util.function.Supplier;
 import javafx.scene.AccessibleAction;
 import javafx.scene.AccessibleAttribute;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Tooltip;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Region;
-
 import org.sagwise.picture.scene.BenchView;
 import org.sagwise.scenario.TerminalRef;
-
-import java.awt.geom.Rectangle2D;
-import java.util.Optional;
-import java.util.function.Supplier;
 
 /**
  * What a hand, a key, a screen reader and a test find where the painter has drawn something: a
@@ -82,7 +80,8 @@ final class TouchNode extends Region {
      * pointing or by a screen reader; only who is listening at this moment is told at once.
      */
     void retell() {
-        tooltip.filter(Tooltip::isShowing).ifPresent(shown -> shown.setText(kind.words().get()));
+        tooltip.filter(Tooltip::isShowing)
+                .ifPresent(shown -> shown.setText(kind.words().get()));
         if (isFocused() && !kind.words().get().equals(told)) {
             notifyAccessibleAttributeChanged(AccessibleAttribute.TEXT);
         }
@@ -103,8 +102,7 @@ final class TouchNode extends Region {
         Rectangle2D seen = view.toWindow(box);
         double width = Math.max(LEAST_SIDE, seen.getWidth());
         double height = Math.max(LEAST_SIDE, seen.getHeight());
-        resizeRelocate(
-                seen.getCenterX() - width / 2, seen.getCenterY() - height / 2, width, height);
+        resizeRelocate(seen.getCenterX() - width / 2, seen.getCenterY() - height / 2, width, height);
     }
 
     @Override

@@ -1,9 +1,8 @@
 package org.sagwise.ui.bench;
 
+import java.util.Optional;
 import org.sagwise.scenario.TerminalRef;
 import org.sagwise.ui.model.Lit;
-
-import java.util.Optional;
 
 /** What lies under a touch node. */
 sealed interface Touched {

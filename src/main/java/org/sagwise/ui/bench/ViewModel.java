@@ -1,11 +1,9 @@
 package org.sagwise.ui.bench;
 
+import java.awt.geom.Rectangle2D;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
-
 import org.sagwise.picture.scene.BenchView;
-
-import java.awt.geom.Rectangle2D;
 
 /** What part of the bench is seen: all of it, until somebody zooms or pans. */
 public final class ViewModel {

@@ -53,9 +53,7 @@ final class ZoomPan {
     }
 
     private void pressed(MouseEvent event) {
-        dragging =
-                event.getButton() == MouseButton.MIDDLE
-                        || event.getButton() == MouseButton.SECONDARY;
+        dragging = event.getButton() == MouseButton.MIDDLE || event.getButton() == MouseButton.SECONDARY;
         lastX = event.getX();
         lastY = event.getY();
     }

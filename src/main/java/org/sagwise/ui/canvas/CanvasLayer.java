@@ -58,10 +58,9 @@ public final class CanvasLayer extends Region {
     }
 
     private double clamped(double size) {
-        double pixelsEach =
-                getScene() == null || getScene().getWindow() == null
-                        ? 1
-                        : getScene().getWindow().getRenderScaleX();
+        double pixelsEach = getScene() == null || getScene().getWindow() == null
+                ? 1
+                : getScene().getWindow().getRenderScaleX();
         return Math.min(Math.floor(size), Math.floor(LARGEST_TEXTURE / pixelsEach));
     }
 }

@@ -1,10 +1,8 @@
 package org.sagwise.ui.canvas;
 
-import javafx.scene.canvas.GraphicsContext;
-
-import org.jfree.fx.FXGraphics2D;
-
 import java.awt.font.FontRenderContext;
+import javafx.scene.canvas.GraphicsContext;
+import org.jfree.fx.FXGraphics2D;
 
 /**
  * Paints on a JavaFX canvas and writes text as the outlines of its letters.

@@ -1,14 +1,13 @@
 package org.sagwise.ui.canvas;
 
-import javafx.application.Platform;
-import javafx.scene.image.Image;
-import javafx.scene.image.ImageView;
-import javafx.scene.layout.Region;
-
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import javafx.application.Platform;
+import javafx.scene.image.Image;
+import javafx.scene.image.ImageView;
+import javafx.scene.layout.Region;
 
 /**
  * A picture as large as the room it gets, painted behind the scenes, however long that takes: the
@@ -67,15 +66,11 @@ public final class PictureLayer<P extends Painting> extends Region {
         paintedHeight = height;
         P painting = subject.get();
         double scale = Math.min(pixelsEach(), LONGEST_SIDE / Math.max(width, height));
-        behindTheScenes.execute(
-                () -> {
-                    // A failure is told in front, as any other failure of the window.
-                    var image =
-                            CompletableFuture.supplyAsync(
-                                    () -> Snapshot.of(painting, width, height, scale),
-                                    Runnable::run);
-                    Platform.runLater(() -> show(painting, image));
-                });
+        behindTheScenes.execute(() -> {
+            // A failure is told in front, as any other failure of the window.
+            var image = CompletableFuture.supplyAsync(() -> Snapshot.of(painting, width, height, scale), Runnable::run);
+            Platform.runLater(() -> show(painting, image));
+        });
     }
 
     private void show(P painting, CompletableFuture<Image> image) {

@@ -1,18 +1,16 @@
 package org.sagwise.ui.canvas;
 
-import javafx.scene.image.Image;
-import javafx.scene.image.PixelBuffer;
-import javafx.scene.image.PixelFormat;
-import javafx.scene.image.WritableImage;
-
-import org.sagwise.picture.bench.StillPainter;
-import org.sagwise.picture.scene.BenchScene;
-import org.sagwise.picture.scene.BenchView;
-
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferInt;
 import java.nio.IntBuffer;
+import javafx.scene.image.Image;
+import javafx.scene.image.PixelBuffer;
+import javafx.scene.image.PixelFormat;
+import javafx.scene.image.WritableImage;
+import org.sagwise.picture.bench.StillPainter;
+import org.sagwise.picture.scene.BenchScene;
+import org.sagwise.picture.scene.BenchView;
 
 /** Takes a picture as an image, on whatever thread. */
 public final class Snapshot {
@@ -40,7 +38,6 @@ public final class Snapshot {
         graphics.dispose();
         int[] pixels = ((DataBufferInt) image.getRaster().getDataBuffer()).getData();
         return new WritableImage(
-                new PixelBuffer<>(
-                        across, down, IntBuffer.wrap(pixels), PixelFormat.getIntArgbPreInstance()));
+                new PixelBuffer<>(across, down, IntBuffer.wrap(pixels), PixelFormat.getIntArgbPreInstance()));
     }
 }

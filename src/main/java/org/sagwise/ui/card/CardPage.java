@@ -1,16 +1,14 @@
 package org.sagwise.ui.card;
 
+import java.util.Optional;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.VBox;
-
 import org.sagwise.ui.model.Lit;
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.scroll.FocusScroll;
 import org.sagwise.ui.text.Wording;
 import org.sagwise.ui.work.Workbench;
-
-import java.util.Optional;
 
 /** The card of whatever one thing is chosen on the bench. */
 public final class CardPage extends ScrollPane {
@@ -42,31 +40,25 @@ public final class CardPage extends ScrollPane {
 
     /** Gives the focus to the first field. */
     public void focusFirst() {
-        content.lookupAll(".text-field").stream()
-                .findFirst()
-                .ifPresent(each -> each.requestFocus());
+        content.lookupAll(".text-field").stream().findFirst().ifPresent(each -> each.requestFocus());
     }
 
     private void follow() {
         Lit chosen = work.hands().chosen();
-        Optional<String> onePart =
-                chosen.parts().stream()
-                        .filter(id -> chosen.parts().size() == 1)
-                        .filter(id -> work.bench().scenario().part(id).isPresent())
-                        .findFirst();
-        Optional<Integer> oneLink =
-                chosen.links().stream()
-                        .filter(at -> chosen.parts().isEmpty() && chosen.links().size() == 1)
-                        .filter(at -> at < work.bench().scenario().links().size())
-                        .findFirst();
+        Optional<String> onePart = chosen.parts().stream()
+                .filter(id -> chosen.parts().size() == 1)
+                .filter(id -> work.bench().scenario().part(id).isPresent())
+                .findFirst();
+        Optional<Integer> oneLink = chosen.links().stream()
+                .filter(at -> chosen.parts().isEmpty() && chosen.links().size() == 1)
+                .filter(at -> at < work.bench().scenario().links().size())
+                .findFirst();
         if (onePart.isPresent() && part.map(PartCard::part).equals(onePart)) {
             part.get().refresh();
         } else if (oneLink.isPresent() && link.map(LinkCard::link).equals(oneLink)) {
             link.get().refresh();
         } else {
-            part =
-                    onePart.flatMap(work.bench().scenario()::part)
-                            .map(each -> new PartCard(work, each, wording));
+            part = onePart.flatMap(work.bench().scenario()::part).map(each -> new PartCard(work, each, wording));
             link = oneLink.map(at -> new LinkCard(work, at, wording));
             content.getChildren().setAll(none);
             part.ifPresent(card -> content.getChildren().setAll(card));

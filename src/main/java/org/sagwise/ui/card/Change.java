@@ -1,8 +1,7 @@
 package org.sagwise.ui.card;
 
-import org.sagwise.scenario.Keys;
-
 import java.util.List;
+import org.sagwise.scenario.Keys;
 
 /** Where a row of a card takes its values from and puts them. */
 interface Change {

@@ -1,14 +1,12 @@
 package org.sagwise.ui.card;
 
-import javafx.scene.control.ComboBox;
-import javafx.util.StringConverter;
-
-import org.sagwise.scenario.KeySpec;
-import org.sagwise.ui.text.Wording;
-
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import javafx.scene.control.ComboBox;
+import javafx.util.StringConverter;
+import org.sagwise.scenario.KeySpec;
+import org.sagwise.ui.text.Wording;
 
 /** One of several words: of a short list, or of the catalogue with a search. */
 final class ChoiceRow extends Row {
@@ -33,18 +31,17 @@ final class ChoiceRow extends Row {
         this.box = box;
         this.otherwise = otherwise;
         box.getItems().setAll(words.keySet());
-        box.setConverter(
-                new StringConverter<>() {
-                    @Override
-                    public String toString(String word) {
-                        return word == null ? "" : words.getOrDefault(word, word);
-                    }
+        box.setConverter(new StringConverter<>() {
+            @Override
+            public String toString(String word) {
+                return word == null ? "" : words.getOrDefault(word, word);
+            }
 
-                    @Override
-                    public String fromString(String text) {
-                        return text;
-                    }
-                });
+            @Override
+            public String fromString(String text) {
+                return text;
+            }
+        });
         box.setMaxWidth(Double.MAX_VALUE);
         box.valueProperty().subscribe((before, now) -> chosen(now));
         if (spec.type() instanceof KeySpec.CatalogueType) {

@@ -8,7 +8,6 @@ import javafx.scene.layout.VBox;
 import javafx.scene.shape.Circle;
 import javafx.scene.shape.Line;
 import javafx.scene.shape.Polyline;
-
 import org.sagwise.part.RestVoltageCurve;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.ResolvedCell;
@@ -63,13 +62,12 @@ final class CurvePlot extends VBox {
         now.setCenterY(y(volts, least, most));
         guide(acrossVolts, 0, now.getCenterY());
         guide(acrossCharge, now.getCenterX(), HEIGHT);
-        String text =
-                wording.say(
-                        "card.curve",
-                        wording.quantity(cell.start().restV(), Unit.VOLT),
-                        new KeyNumbers(wording.locale()).roughly(cell.start().charge() * 100),
-                        wording.quantity(least, Unit.VOLT),
-                        wording.quantity(rest.voltsAt(1), Unit.VOLT));
+        String text = wording.say(
+                "card.curve",
+                wording.quantity(cell.start().restV(), Unit.VOLT),
+                new KeyNumbers(wording.locale()).roughly(cell.start().charge() * 100),
+                wording.quantity(least, Unit.VOLT),
+                wording.quantity(rest.voltsAt(1), Unit.VOLT));
         words.setText(text);
         setAccessibleText(text);
     }

@@ -1,11 +1,9 @@
 package org.sagwise.ui.card;
 
+import java.util.List;
 import javafx.scene.control.CheckBox;
-
 import org.sagwise.scenario.KeySpec;
 import org.sagwise.ui.text.Wording;
-
-import java.util.List;
 
 /** Yes or no. */
 final class FlagRow extends Row {

@@ -1,14 +1,12 @@
 package org.sagwise.ui.card;
 
+import java.util.ArrayList;
+import java.util.List;
 import javafx.scene.control.CheckBox;
 import javafx.scene.layout.VBox;
-
 import org.sagwise.scenario.KeySpec;
 import org.sagwise.scenario.Keys;
 import org.sagwise.ui.text.Wording;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /**
  * A nested object of a part, such as the guard of a cell: a tick, and its own rows while ticked.
@@ -26,27 +24,20 @@ final class GroupRows extends VBox {
     /**
      * @param usual what the object holds when it is first ticked
      */
-    GroupRows(
-            KeySpec spec,
-            KeySpec.GroupType type,
-            Keys usual,
-            Change change,
-            Rows maker,
-            Wording wording) {
+    GroupRows(KeySpec spec, KeySpec.GroupType type, Keys usual, Change change, Rows maker, Wording wording) {
         this.name = spec.name();
         this.change = change;
         this.tick = new CheckBox(wording.say("key." + name));
         tick.setId("field-" + name);
         tick.setWrapText(true);
-        tick.setOnAction(
-                event -> {
-                    if (tick.isSelected()) {
-                        change.set(name, usual);
-                    } else {
-                        change.clear(name);
-                    }
-                    refresh();
-                });
+        tick.setOnAction(event -> {
+            if (tick.isSelected()) {
+                change.set(name, usual);
+            } else {
+                change.clear(name);
+            }
+            refresh();
+        });
         Change inside = inside(change, name);
         type.keys().forEach(key -> maker.row(key, inside).ifPresent(rows::add));
         getStyleClass().add("card-group");
@@ -74,11 +65,8 @@ final class GroupRows extends VBox {
             public List<String> set(String key, Object value) {
                 Keys old = keys();
                 if (SIZES.contains(key)) {
-                    old =
-                            old.without(
-                                    SIZES.stream()
-                                            .filter(size -> !size.equals(key))
-                                            .toArray(String[]::new));
+                    old = old.without(
+                            SIZES.stream().filter(size -> !size.equals(key)).toArray(String[]::new));
                 }
                 return change.set(name, old.with(key, value));
             }

@@ -1,5 +1,8 @@
 package org.sagwise.ui.card;
 
+import java.util.HashMap;
+import java.util.Map;
+import java.util.OptionalDouble;
 import org.sagwise.part.BoardSpec;
 import org.sagwise.part.Catalogue;
 import org.sagwise.part.CellSpec;
@@ -10,10 +13,6 @@ import org.sagwise.reading.Bench;
 import org.sagwise.reading.ResolvedCell;
 import org.sagwise.scenario.KeySpec;
 import org.sagwise.scenario.Part;
-
-import java.util.HashMap;
-import java.util.Map;
-import java.util.OptionalDouble;
 
 /** What holds for a part where it says nothing itself: its model's values, or defaults. */
 final class InEffect {
@@ -49,7 +48,8 @@ final class InEffect {
         if (value != null) {
             return OptionalDouble.of(value);
         }
-        return spec.type() instanceof KeySpec.NumberType number && number.defaultValue().isPresent()
+        return spec.type() instanceof KeySpec.NumberType number
+                        && number.defaultValue().isPresent()
                 ? OptionalDouble.of(number.defaultValue().get())
                 : OptionalDouble.empty();
     }

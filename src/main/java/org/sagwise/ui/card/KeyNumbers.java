@@ -1,14 +1,13 @@
 package org.sagwise.ui.card;
 
+import java.math.BigDecimal;
+import java.util.Locale;
 import org.sagwise.quantity.Digits;
 import org.sagwise.quantity.Measure;
 import org.sagwise.quantity.Parsed;
 import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.quantity.QuantityParser;
 import org.sagwise.quantity.Unit;
-
-import java.math.BigDecimal;
-import java.util.Locale;
 
 /**
  * Numbers of a scenario's keys as people read and write them: {@code 0.3}, {@code 300 mΩ} and
@@ -47,15 +46,13 @@ record KeyNumbers(Locale locale) {
     /** A number as written; of one that was computed, the digits that mean anything. */
     String shown(double value) {
         return isComputed(value)
-                ? QuantityFormat.forPeople(locale)
-                        .number(value, Digits.significant(MEANINGFUL_DIGITS))
+                ? QuantityFormat.forPeople(locale).number(value, Digits.significant(MEANINGFUL_DIGITS))
                 : exact(value);
     }
 
     /** A number that nobody wrote, as a hint. */
     String roughly(double value) {
-        return QuantityFormat.forPeople(locale)
-                .number(value, Digits.atMostSignificant(SHOWN_DIGITS));
+        return QuantityFormat.forPeople(locale).number(value, Digits.atMostSignificant(SHOWN_DIGITS));
     }
 
     /** Reads a text; the value is in the unit of the key. */

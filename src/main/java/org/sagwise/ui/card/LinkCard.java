@@ -1,11 +1,14 @@
 package org.sagwise.ui.card;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
-
 import org.sagwise.reading.Bench;
 import org.sagwise.scenario.KeySpec;
 import org.sagwise.scenario.Keys;
@@ -17,11 +20,6 @@ import org.sagwise.ui.hands.JointChoice;
 import org.sagwise.ui.text.PartTexts;
 import org.sagwise.ui.text.Wording;
 import org.sagwise.ui.work.Workbench;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Locale;
-import java.util.Set;
 
 /** Everything that can be set about a joint: what it is, how thick, how long. */
 final class LinkCard extends VBox {
@@ -42,12 +40,10 @@ final class LinkCard extends VBox {
         this.wording = wording;
         getStyleClass().add("part-card");
         PartTexts texts = new PartTexts(wording);
-        Label title =
-                new Label(
-                        wording.say(
-                                "card.joint",
-                                texts.end(work.bench().scenario(), written().from()),
-                                texts.end(work.bench().scenario(), written().to())));
+        Label title = new Label(wording.say(
+                "card.joint",
+                texts.end(work.bench().scenario(), written().from()),
+                texts.end(work.bench().scenario(), written().to())));
         title.setWrapText(true);
         title.getStyleClass().add("section-title");
         FlowPane bar = new FlowPane();
@@ -66,11 +62,10 @@ final class LinkCard extends VBox {
         button.setId("joint-" + word);
         button.setUserData(choice);
         button.setToggleGroup(kinds);
-        button.setOnAction(
-                event -> {
-                    work.tryOut(new SetLinkKeys(link, choice.joint()));
-                    refresh();
-                });
+        button.setOnAction(event -> {
+            work.tryOut(new SetLinkKeys(link, choice.joint()));
+            refresh();
+        });
         return button;
     }
 

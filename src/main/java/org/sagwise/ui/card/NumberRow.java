@@ -1,17 +1,15 @@
 package org.sagwise.ui.card;
 
-import javafx.scene.control.Label;
-import javafx.scene.control.TextField;
-import javafx.scene.control.Tooltip;
-
-import org.sagwise.quantity.Parsed;
-import org.sagwise.scenario.KeySpec;
-import org.sagwise.ui.text.Wording;
-
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Supplier;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.control.Tooltip;
+import org.sagwise.quantity.Parsed;
+import org.sagwise.scenario.KeySpec;
+import org.sagwise.ui.text.Wording;
 
 /** A number with its unit; an empty field stands for what the model says. */
 final class NumberRow extends Row {
@@ -30,16 +28,14 @@ final class NumberRow extends Row {
         about.setWrapText(true);
         about.setId("about-" + spec.name());
         about.getStyleClass().add("quiet");
-        field.setTooltip(
-                new Tooltip(wording.say("card.number.tip", KeyNumbers.unit(spec.name())).strip()));
+        field.setTooltip(new Tooltip(
+                wording.say("card.number.tip", KeyNumbers.unit(spec.name())).strip()));
         field.setOnAction(event -> commit());
-        field.focusedProperty()
-                .subscribe(
-                        (before, now) -> {
-                            if (!now) {
-                                commit();
-                            }
-                        });
+        field.focusedProperty().subscribe((before, now) -> {
+            if (!now) {
+                commit();
+            }
+        });
         show(field, KeyNumbers.unit(spec.name()));
     }
 
@@ -49,7 +45,10 @@ final class NumberRow extends Row {
         OptionalDouble other = effect.get().number(spec());
         shown = written.isPresent() ? numbers.shown(written.getAsDouble()) : "";
         field.setText(shown);
-        about(written.stream().filter(numbers::isComputed).mapToObj(numbers::exact).findFirst());
+        about(written.stream()
+                .filter(numbers::isComputed)
+                .mapToObj(numbers::exact)
+                .findFirst());
         field.setPromptText(other.isPresent() ? numbers.roughly(other.getAsDouble()) : "—");
         answer(List.of());
     }
@@ -57,16 +56,10 @@ final class NumberRow extends Row {
     /** Nobody writes so many digits: the field shows the number rounded, and keeps all of it. */
     private void about(Optional<String> exact) {
         getChildren().remove(about);
-        exact.ifPresent(
-                digits -> {
-                    about.setText(
-                            wording()
-                                    .say(
-                                            "card.number.about",
-                                            digits,
-                                            KeyNumbers.unit(spec().name())));
-                    getChildren().add(about);
-                });
+        exact.ifPresent(digits -> {
+            about.setText(wording().say("card.number.about", digits, KeyNumbers.unit(spec().name())));
+            getChildren().add(about);
+        });
     }
 
     private void commit() {

@@ -1,11 +1,16 @@
 package org.sagwise.ui.card;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.VBox;
-
 import org.sagwise.part.Catalogue;
 import org.sagwise.part.CellSpec;
 import org.sagwise.part.Guard;
@@ -21,21 +26,13 @@ import org.sagwise.ui.text.PartTexts;
 import org.sagwise.ui.text.Wording;
 import org.sagwise.ui.work.Workbench;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
-
 /** Everything that can be set about a part. */
 final class PartCard extends VBox {
 
     /** What a model says nothing of, and going back to the model leaves alone. */
     private static final Set<String> OWN = Set.of("model", "charge", "rest_V");
 
-    private static final Map<String, String> PULSE =
-            Map.of("pulse_A", "pulse_s", "pulse_s", "pulse_A");
+    private static final Map<String, String> PULSE = Map.of("pulse_A", "pulse_s", "pulse_s", "pulse_A");
 
     /** How long a burst commonly is that a maker allows: common practice, no source. */
     private static final double USUAL_PULSE_S = 5;
@@ -68,15 +65,12 @@ final class PartCard extends VBox {
             nodes.add(curve);
         }
         for (KeySpec spec : part.kind().keys()) {
-            maker.row(spec, change)
-                    .ifPresent(
-                            row -> {
-                                rows.add(row);
-                                nodes.add(row);
-                            });
+            maker.row(spec, change).ifPresent(row -> {
+                rows.add(row);
+                nodes.add(row);
+            });
             if (spec.type() instanceof KeySpec.GroupType type) {
-                GroupRows group =
-                        new GroupRows(spec, type, usual(spec, catalogue), change, maker, wording);
+                GroupRows group = new GroupRows(spec, type, usual(spec, catalogue), change, maker, wording);
                 groups.add(group);
                 nodes.add(group);
             }
@@ -94,12 +88,11 @@ final class PartCard extends VBox {
         return ScenarioKeys.ANY_PART.stream()
                 .filter(spec -> spec.name().equals("label"))
                 .findFirst()
-                .map(
-                        spec -> {
-                            Row row = new TextRow(spec, part.id(), change, wording);
-                            rows.add(row);
-                            return row;
-                        });
+                .map(spec -> {
+                    Row row = new TextRow(spec, part.id(), change, wording);
+                    rows.add(row);
+                    return row;
+                });
     }
 
     String part() {
@@ -203,7 +196,6 @@ final class PartCard extends VBox {
     }
 
     private static Keys written(Guard guard) {
-        return Keys.of(
-                "trip_A", guard.tripA(), "trip_s", guard.tripS(), "mohm", guard.ohm() / MILLI);
+        return Keys.of("trip_A", guard.tripA(), "trip_s", guard.tripS(), "mohm", guard.ohm() / MILLI);
     }
 }

@@ -1,5 +1,7 @@
 package org.sagwise.ui.card;
 
+import java.util.Arrays;
+import java.util.List;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -10,12 +12,8 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-
 import org.sagwise.scenario.KeySpec;
 import org.sagwise.ui.text.Wording;
-
-import java.util.Arrays;
-import java.util.List;
 
 /** One value of a card: its name, its field, a way back to the model, and what is wrong with it. */
 abstract class Row extends VBox {

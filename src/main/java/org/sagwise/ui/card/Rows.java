@@ -1,20 +1,18 @@
 package org.sagwise.ui.card;
 
-import javafx.scene.control.ComboBox;
-
-import org.controlsfx.control.SearchableComboBox;
-import org.sagwise.part.Catalogue;
-import org.sagwise.part.CatalogueEntry;
-import org.sagwise.scenario.KeySpec;
-import org.sagwise.scenario.PartKind;
-import org.sagwise.ui.text.Wording;
-
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import javafx.scene.control.ComboBox;
+import org.controlsfx.control.SearchableComboBox;
+import org.sagwise.part.Catalogue;
+import org.sagwise.part.CatalogueEntry;
+import org.sagwise.scenario.KeySpec;
+import org.sagwise.scenario.PartKind;
+import org.sagwise.ui.text.Wording;
 
 /**
  * Makes the rows of a card from the tables of the format, so that no key is forgotten.
@@ -36,22 +34,10 @@ record Rows(Catalogue catalogue, PartKind kind, Supplier<InEffect> effect, Wordi
             return Optional.of(new FlagRow(spec, change, wording));
         } else if (spec.type() instanceof KeySpec.ChoiceType choice) {
             return Optional.of(
-                    new ChoiceRow(
-                            spec,
-                            words(spec, choice),
-                            new ComboBox<>(),
-                            choice.defaultValue(),
-                            change,
-                            wording));
+                    new ChoiceRow(spec, words(spec, choice), new ComboBox<>(), choice.defaultValue(), change, wording));
         } else if (spec.type() instanceof KeySpec.CatalogueType type) {
-            return Optional.of(
-                    new ChoiceRow(
-                            spec,
-                            titles(entries(type)),
-                            new SearchableComboBox<>(),
-                            Optional.empty(),
-                            change,
-                            wording));
+            return Optional.of(new ChoiceRow(
+                    spec, titles(entries(type)), new SearchableComboBox<>(), Optional.empty(), change, wording));
         }
         return Optional.empty();
     }
@@ -60,12 +46,7 @@ record Rows(Catalogue catalogue, PartKind kind, Supplier<InEffect> effect, Wordi
         Map<String, String> words = new LinkedHashMap<>();
         choice.choices()
                 .forEach(
-                        word ->
-                                words.put(
-                                        word,
-                                        AS_WRITTEN.contains(spec.name())
-                                                ? word
-                                                : wording.say("word." + word)));
+                        word -> words.put(word, AS_WRITTEN.contains(spec.name()) ? word : wording.say("word." + word)));
         return words;
     }
 

@@ -1,11 +1,9 @@
 package org.sagwise.ui.card;
 
+import java.util.List;
 import javafx.scene.control.TextField;
-
 import org.sagwise.scenario.KeySpec;
 import org.sagwise.ui.text.Wording;
-
-import java.util.List;
 
 /** A line of free text. */
 final class TextRow extends Row {
@@ -21,13 +19,11 @@ final class TextRow extends Row {
         this.otherwise = otherwise;
         field.getStyleClass().add("card-text");
         field.setOnAction(event -> commit());
-        field.focusedProperty()
-                .subscribe(
-                        (before, now) -> {
-                            if (!now) {
-                                commit();
-                            }
-                        });
+        field.focusedProperty().subscribe((before, now) -> {
+            if (!now) {
+                commit();
+            }
+        });
         show(field, "");
     }
 

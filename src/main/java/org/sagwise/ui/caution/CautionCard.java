@@ -1,5 +1,7 @@
 package org.sagwise.ui.caution;
 
+import java.util.List;
+import java.util.Locale;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -7,13 +9,9 @@ import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-
 import org.sagwise.caution.Caution;
 import org.sagwise.caution.CautionTexts;
 import org.sagwise.ui.text.Wording;
-
-import java.util.List;
-import java.util.Locale;
 
 /** One caution: how grave, what, the number against its limit, why, and what to do. */
 final class CautionCard extends VBox {
@@ -59,9 +57,7 @@ final class CautionCard extends VBox {
     }
 
     private Label advice(Caution caution, Wording wording) {
-        return text(
-                wording.say("caution.do", CautionTexts.advice(caution, wording.locale())),
-                "caution-advice");
+        return text(wording.say("caution.do", CautionTexts.advice(caution, wording.locale())), "caution-advice");
     }
 
     private HBox foot(Caution caution, Wording wording, Runnable showOnBench) {
@@ -69,10 +65,7 @@ final class CautionCard extends VBox {
         show.getStyleClass().add("link-button");
         show.setOnAction(event -> showOnBench.run());
         show.setTooltip(new Tooltip(wording.say("caution.show.tip")));
-        Label when =
-                text(
-                        wording.say("when." + caution.when().name().toLowerCase(Locale.ROOT)),
-                        "quiet");
+        Label when = text(wording.say("when." + caution.when().name().toLowerCase(Locale.ROOT)), "quiet");
         HBox.setHgrow(when, Priority.ALWAYS);
         when.setMaxWidth(Double.MAX_VALUE);
         HBox foot = new HBox(when, show);

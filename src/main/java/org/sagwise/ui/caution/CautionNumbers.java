@@ -1,11 +1,10 @@
 package org.sagwise.ui.caution;
 
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.sagwise.caution.Caution;
 import org.sagwise.quantity.Unit;
 import org.sagwise.ui.text.Wording;
-
-import java.util.Optional;
-import java.util.stream.Stream;
 
 /** The number of a caution against its limit, as one line. */
 final class CautionNumbers {
@@ -17,8 +16,7 @@ final class CautionNumbers {
 
     /** Empty for a caution that is about no number. */
     static Optional<String> of(Caution caution, Wording wording) {
-        boolean nothing =
-                Math.abs(caution.measured()) < NEXT_TO_NOTHING * Math.abs(caution.limit());
+        boolean nothing = Math.abs(caution.measured()) < NEXT_TO_NOTHING * Math.abs(caution.limit());
         if (Double.isNaN(caution.measured()) || nothing) {
             return Optional.empty();
         }
@@ -26,10 +24,7 @@ final class CautionNumbers {
         return Optional.of(
                 Double.isNaN(caution.limit())
                         ? measured
-                        : wording.say(
-                                "caution.against",
-                                measured,
-                                limit(caution.limit(), caution.unit(), wording)));
+                        : wording.say("caution.against", measured, limit(caution.limit(), caution.unit(), wording)));
     }
 
     private static String print(double value, String symbol, Wording wording) {
@@ -39,9 +34,7 @@ final class CautionNumbers {
     }
 
     private static String limit(double value, String symbol, Wording wording) {
-        return unit(symbol)
-                .map(unit -> wording.limit(value, unit))
-                .orElseGet(() -> print(value, symbol, wording));
+        return unit(symbol).map(unit -> wording.limit(value, unit)).orElseGet(() -> print(value, symbol, wording));
     }
 
     private static Optional<Unit> unit(String symbol) {

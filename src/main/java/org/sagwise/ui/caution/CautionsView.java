@@ -1,9 +1,12 @@
 package org.sagwise.ui.caution;
 
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
-
 import org.sagwise.caution.Assessment;
 import org.sagwise.caution.Caution;
 import org.sagwise.caution.fix.Offer;
@@ -11,11 +14,6 @@ import org.sagwise.plan.NextStep;
 import org.sagwise.ui.model.BenchModel;
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.text.Wording;
-
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.function.Consumer;
 
 /** Everything that a competent person would be told about the drawn circuit. */
 public final class CautionsView extends VBox {
@@ -34,11 +32,7 @@ public final class CautionsView extends VBox {
      * @param cures what is known against them
      */
     public CautionsView(
-            BenchModel bench,
-            Consumer<Caution> show,
-            CureModel cures,
-            Wording wording,
-            Subscriptions subscriptions) {
+            BenchModel bench, Consumer<Caution> show, CureModel cures, Wording wording, Subscriptions subscriptions) {
         this.wording = wording;
         this.show = show;
         this.cures = cures;
@@ -75,12 +69,8 @@ public final class CautionsView extends VBox {
     }
 
     private void offer(Cures found) {
-        cards.forEach(
-                (caution, card) ->
-                        card.offer(
-                                found.of(caution).stream()
-                                        .map(offer -> box(offer, found))
-                                        .toList()));
+        cards.forEach((caution, card) -> card.offer(
+                found.of(caution).stream().map(offer -> box(offer, found)).toList()));
     }
 
     private CureBox box(Offer offer, Cures found) {

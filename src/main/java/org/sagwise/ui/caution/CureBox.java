@@ -1,16 +1,14 @@
 package org.sagwise.ui.caution;
 
+import java.util.List;
+import java.util.stream.Collectors;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
-
 import org.sagwise.caution.fix.Offer;
 import org.sagwise.ui.text.Wording;
-
-import java.util.List;
-import java.util.stream.Collectors;
 
 /** A cure to make with one press, and what it would change. */
 final class CureBox extends VBox {
@@ -19,10 +17,9 @@ final class CureBox extends VBox {
      * @param make makes the cure
      */
     CureBox(Offer offer, Cures cures, Wording wording, Runnable make) {
-        List<CureChange> changes =
-                cures.before()
-                        .map(before -> CureChange.of(before, offer, wording))
-                        .orElse(List.of());
+        List<CureChange> changes = cures.before()
+                .map(before -> CureChange.of(before, offer, wording))
+                .orElse(List.of());
         getStyleClass().add("cure");
         getChildren().add(button(offer, changes, wording, make));
         // Where a graver caution has the same cure, the change stands there.
@@ -34,10 +31,7 @@ final class CureBox extends VBox {
     /** A button that makes a cure, its consequences in the tooltip. */
     static Button button(Offer offer, List<CureChange> changes, Wording wording, Runnable make) {
         String name = offer.fix().name(wording.locale());
-        String lines =
-                changes.stream()
-                        .map(change -> change.line(wording))
-                        .collect(Collectors.joining("\n"));
+        String lines = changes.stream().map(change -> change.line(wording)).collect(Collectors.joining("\n"));
         Button button = new Button(name);
         button.getStyleClass().add("cure-button");
         button.setWrapText(true);

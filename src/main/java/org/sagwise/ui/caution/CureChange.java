@@ -1,5 +1,9 @@
 package org.sagwise.ui.caution;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
 import org.sagwise.caution.Assessment;
 import org.sagwise.caution.Caution;
 import org.sagwise.caution.CautionTexts;
@@ -12,11 +16,6 @@ import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.ui.text.PartTexts;
 import org.sagwise.ui.text.Wording;
-
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
-import java.util.Optional;
 
 /**
  * Something that a cure would change.
@@ -31,27 +30,20 @@ record CureChange(String what, String was, String is) {
     static List<CureChange> of(Assessment before, Offer offer, Wording wording) {
         List<CureChange> changes = new ArrayList<>();
         Assessment after = offer.after();
-        changes.add(
-                new CureChange(
-                        wording.say("cure.cautions"),
-                        cautions(before.cautions(), wording),
-                        cautions(after.cautions(), wording)));
+        changes.add(new CureChange(
+                wording.say("cure.cautions"),
+                cautions(before.cautions(), wording),
+                cautions(after.cautions(), wording)));
         worstCell(before, offer.caution())
                 .map(cell -> amps(cell, before, offer, wording))
                 .ifPresent(changes::add);
         for (Part coil : before.scenario().partsOf(PartKind.COIL)) {
-            changes.add(
-                    new CureChange(
-                            new PartTexts(wording).called(coil),
-                            watts(before, coil, wording),
-                            watts(after, coil, wording)));
+            changes.add(new CureChange(
+                    new PartTexts(wording).called(coil), watts(before, coil, wording), watts(after, coil, wording)));
         }
         if (offer.takesNotesAway()) {
-            changes.add(
-                    new CureChange(
-                            wording.say("cure.notes"),
-                            wording.say("cure.notes.was"),
-                            wording.say("cure.notes.is")));
+            changes.add(new CureChange(
+                    wording.say("cure.notes"), wording.say("cure.notes.was"), wording.say("cure.notes.is")));
         }
         return changes.stream().filter(change -> !change.was.equals(change.is)).toList();
     }
@@ -69,28 +61,23 @@ record CureChange(String what, String was, String is) {
     /** Of the cells that a caution is about, the one with the largest current for its limit. */
     private static Optional<CellReading> worstCell(Assessment before, Caution caution) {
         List<CellReading> cells = moment(before, caution).cells();
-        List<CellReading> meant =
-                cells.stream().filter(cell -> caution.parts().contains(cell.id())).toList();
+        List<CellReading> meant = cells.stream()
+                .filter(cell -> caution.parts().contains(cell.id()))
+                .toList();
         return (meant.isEmpty() ? cells : meant)
-                .stream()
-                        .max(
-                                Comparator.comparingDouble(
-                                        cell -> Math.abs(cell.currentA()) / cell.limitA()));
+                .stream().max(Comparator.comparingDouble(cell -> Math.abs(cell.currentA()) / cell.limitA()));
     }
 
-    private static CureChange amps(
-            CellReading cell, Assessment before, Offer offer, Wording wording) {
+    private static CureChange amps(CellReading cell, Assessment before, Offer offer, Wording wording) {
         boolean atRest = offer.caution().when() == Caution.When.AT_REST;
-        String name =
-                before.scenario()
-                        .part(cell.id())
-                        .map(new PartTexts(wording)::called)
-                        .orElseGet(cell::id);
-        double after =
-                moment(offer.after(), offer.caution())
-                        .cell(cell.id())
-                        .map(CellReading::currentA)
-                        .orElse(Double.NaN);
+        String name = before.scenario()
+                .part(cell.id())
+                .map(new PartTexts(wording)::called)
+                .orElseGet(cell::id);
+        double after = moment(offer.after(), offer.caution())
+                .cell(cell.id())
+                .map(CellReading::currentA)
+                .orElse(Double.NaN);
         return new CureChange(
                 wording.say(atRest ? "cure.cell-rest" : "cure.cell", name),
                 wording.quantity(Math.abs(cell.currentA()), Unit.AMPERE),
@@ -104,13 +91,12 @@ record CureChange(String what, String was, String is) {
     }
 
     private static String watts(Assessment assessment, Part coil, Wording wording) {
-        double powerW =
-                assessment
-                        .bench()
-                        .fired()
-                        .coil(coil.id())
-                        .map(CoilReading::powerW)
-                        .orElse(Double.NaN);
+        double powerW = assessment
+                .bench()
+                .fired()
+                .coil(coil.id())
+                .map(CoilReading::powerW)
+                .orElse(Double.NaN);
         return wording.quantity(powerW, Unit.WATT);
     }
 

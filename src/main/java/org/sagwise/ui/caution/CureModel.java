@@ -1,17 +1,15 @@
 package org.sagwise.ui.caution;
 
+import java.util.Locale;
+import java.util.concurrent.Executor;
+import java.util.function.Function;
 import javafx.application.Platform;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
-
 import org.sagwise.caution.Assessment;
 import org.sagwise.caution.fix.Offer;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.model.BenchModel;
-
-import java.util.Locale;
-import java.util.concurrent.Executor;
-import java.util.function.Function;
 
 /**
  * Looks for cures of what is wrong on the bench. A cure is tried out before it is offered, which
@@ -30,8 +28,7 @@ public final class CureModel {
      * @param assess computes everything about a scenario, on whatever thread
      * @param behindTheScenes where cures are looked for
      */
-    public CureModel(
-            BenchModel bench, Function<Scenario, Assessment> assess, Executor behindTheScenes) {
+    public CureModel(BenchModel bench, Function<Scenario, Assessment> assess, Executor behindTheScenes) {
         this.bench = bench;
         this.assess = assess;
         this.behindTheScenes = behindTheScenes;
@@ -55,13 +52,12 @@ public final class CureModel {
         }
         wanted = scenario;
         cures.set(Cures.NONE);
-        behindTheScenes.execute(
-                () -> {
-                    if (scenario.equals(wanted)) {
-                        Cures found = Cures.of(assess.apply(scenario));
-                        Platform.runLater(() -> show(scenario, found));
-                    }
-                });
+        behindTheScenes.execute(() -> {
+            if (scenario.equals(wanted)) {
+                Cures found = Cures.of(assess.apply(scenario));
+                Platform.runLater(() -> show(scenario, found));
+            }
+        });
     }
 
     private void show(Scenario scenario, Cures found) {

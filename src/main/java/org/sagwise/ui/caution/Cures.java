@@ -1,13 +1,12 @@
 package org.sagwise.ui.caution;
 
+import java.util.List;
+import java.util.Optional;
 import org.sagwise.caution.Assessment;
 import org.sagwise.caution.Caution;
 import org.sagwise.caution.fix.Fixes;
 import org.sagwise.caution.fix.Offer;
 import org.sagwise.scenario.Scenario;
-
-import java.util.List;
-import java.util.Optional;
 
 /**
  * The cures that are known for the cautions of one document.
@@ -25,10 +24,9 @@ record Cures(Optional<Assessment> before, List<Offer> offers) {
 
     /** Looks for cures; may take a while. */
     static Cures of(Assessment assessment) {
-        List<Offer> offers =
-                assessment.cautions().stream()
-                        .flatMap(caution -> Fixes.of(assessment, caution).stream())
-                        .toList();
+        List<Offer> offers = assessment.cautions().stream()
+                .flatMap(caution -> Fixes.of(assessment, caution).stream())
+                .toList();
         return new Cures(Optional.of(assessment), offers);
     }
 
@@ -39,8 +37,9 @@ record Cures(Optional<Assessment> before, List<Offer> offers) {
     /** Whether a cure stands there already for a graver caution. */
     boolean isRepeated(Offer offer) {
         Scenario result = offer.after().scenario();
-        Optional<Offer> first =
-                offers.stream().filter(each -> each.after().scenario().equals(result)).findFirst();
+        Optional<Offer> first = offers.stream()
+                .filter(each -> each.after().scenario().equals(result))
+                .findFirst();
         return first.isPresent() && first.get() != offer;
     }
 

@@ -1,5 +1,7 @@
 package org.sagwise.ui.caution;
 
+import java.util.List;
+import java.util.function.Consumer;
 import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Button;
@@ -8,7 +10,6 @@ import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-
 import org.sagwise.caution.Assessment;
 import org.sagwise.caution.Caution;
 import org.sagwise.caution.CautionTexts;
@@ -17,9 +18,6 @@ import org.sagwise.caution.fix.Offer;
 import org.sagwise.ui.model.BenchModel;
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.text.Wording;
-
-import java.util.List;
-import java.util.function.Consumer;
 
 /** A strip across the window for a circuit that would hurt whoever built it. */
 public final class DangerStrip extends HBox {
@@ -37,11 +35,7 @@ public final class DangerStrip extends HBox {
      * @param cures what is known against it
      */
     public DangerStrip(
-            BenchModel bench,
-            Consumer<Caution> show,
-            CureModel cures,
-            Wording wording,
-            Subscriptions subscriptions) {
+            BenchModel bench, Consumer<Caution> show, CureModel cures, Wording wording, Subscriptions subscriptions) {
         this.wording = wording;
         this.cures = cures;
         setId("danger-strip");
@@ -77,35 +71,29 @@ public final class DangerStrip extends HBox {
             return;
         }
         Caution first = dangers.get(0);
-        title.setText(
-                wording.say(
-                        "danger.as-built",
-                        CautionTexts.title(first, wording.locale()),
-                        CautionNumbers.of(first, wording).orElse("")));
+        title.setText(wording.say(
+                "danger.as-built",
+                CautionTexts.title(first, wording.locale()),
+                CautionNumbers.of(first, wording).orElse("")));
         advice.setText(wording.say("caution.do", CautionTexts.advice(first, wording.locale())));
         more.setText(dangers.size() > 1 ? wording.say("danger.more", dangers.size() - 1) : "");
         showButton.setOnAction(event -> show.accept(first));
         setAccessibleText(
-                CautionTexts.signal(Signal.DANGER, wording.locale())
-                        + ". "
-                        + title.getText()
-                        + " "
-                        + advice.getText());
+                CautionTexts.signal(Signal.DANGER, wording.locale()) + ". " + title.getText() + " " + advice.getText());
     }
 
     private void offer(List<Caution> dangers, Cures found) {
         List<Offer> offers = dangers.isEmpty() ? List.of() : found.of(dangers.get(0));
-        cure.getChildren().setAll(offers.stream().limit(1).map(o -> button(o, found)).toList());
+        cure.getChildren()
+                .setAll(offers.stream().limit(1).map(o -> button(o, found)).toList());
         cure.setManaged(!offers.isEmpty());
     }
 
     private Button button(Offer offer, Cures found) {
-        List<CureChange> changes =
-                found.before()
-                        .map(before -> CureChange.of(before, offer, wording))
-                        .orElse(List.of());
-        Button button =
-                CureBox.button(offer, changes, wording, () -> cures.make(offer, wording.locale()));
+        List<CureChange> changes = found.before()
+                .map(before -> CureChange.of(before, offer, wording))
+                .orElse(List.of());
+        Button button = CureBox.button(offer, changes, wording, () -> cures.make(offer, wording.locale()));
         button.setId("strip-cure");
         return button;
     }

@@ -1,10 +1,9 @@
 package org.sagwise.ui.clock;
 
-import org.sagwise.reading.Bench;
-import org.sagwise.run.RunEvent;
-
 import java.util.List;
 import java.util.Optional;
+import org.sagwise.reading.Bench;
+import org.sagwise.run.RunEvent;
 
 /** What the clock tells in passing. */
 public sealed interface Aside {
@@ -24,8 +23,6 @@ public sealed interface Aside {
     /** The last thing that happened in a little time. */
     static Optional<Aside> in(Bench bench, Slice slice) {
         List<RunEvent> events = slice.events();
-        return events.isEmpty()
-                ? Optional.empty()
-                : Optional.of(new Event(bench, events.get(events.size() - 1)));
+        return events.isEmpty() ? Optional.empty() : Optional.of(new Event(bench, events.get(events.size() - 1)));
     }
 }

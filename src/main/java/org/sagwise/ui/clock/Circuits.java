@@ -1,9 +1,8 @@
 package org.sagwise.ui.clock;
 
+import java.util.List;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Scenario;
-
-import java.util.List;
 
 /** Tells whether time can go on after a change of the document. */
 final class Circuits {
@@ -14,9 +13,7 @@ final class Circuits {
      * Whether two benches are one circuit, whatever their parts are called and wherever they lie.
      */
     static boolean areSame(Scenario a, Scenario b) {
-        return nameless(a).equals(nameless(b))
-                && a.links().equals(b.links())
-                && a.ambientC() == b.ambientC();
+        return nameless(a).equals(nameless(b)) && a.links().equals(b.links()) && a.ambientC() == b.ambientC();
     }
 
     private static List<Part> nameless(Scenario bench) {

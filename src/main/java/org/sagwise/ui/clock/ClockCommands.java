@@ -1,14 +1,12 @@
 package org.sagwise.ui.clock;
 
+import java.util.function.UnaryOperator;
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.BooleanBinding;
-
 import org.sagwise.ui.command.Command;
 import org.sagwise.ui.prefs.Preferences;
 import org.sagwise.ui.prefs.PreferencesModel;
 import org.sagwise.ui.prefs.Shown;
-
-import java.util.function.UnaryOperator;
 
 /** Everything that the clock can be told to do. */
 public record ClockCommands(
@@ -29,31 +27,22 @@ public record ClockCommands(
      * @param save writes what was recorded to a file
      */
     public static ClockCommands of(ClockModel clock, PreferencesModel preferences, Runnable save) {
-        BooleanBinding over =
-                Bindings.createBooleanBinding(
-                        () ->
-                                clock.nowProperty().get().isOver()
-                                        || clock.runDown().progressProperty().get().isPresent(),
-                        clock.nowProperty(),
-                        clock.runDown().progressProperty());
-        BooleanBinding overAtTheEnd =
-                Bindings.createBooleanBinding(
-                        () -> over.get() && !clock.nowProperty().get().isTurnedBack(),
-                        over,
-                        clock.nowProperty());
+        BooleanBinding over = Bindings.createBooleanBinding(
+                () -> clock.nowProperty().get().isOver()
+                        || clock.runDown().progressProperty().get().isPresent(),
+                clock.nowProperty(),
+                clock.runDown().progressProperty());
+        BooleanBinding overAtTheEnd = Bindings.createBooleanBinding(
+                () -> over.get() && !clock.nowProperty().get().isTurnedBack(), over, clock.nowProperty());
         BooleanBinding atStart =
-                Bindings.createBooleanBinding(
-                        () -> clock.nowProperty().get().timeS() <= 0, clock.nowProperty());
+                Bindings.createBooleanBinding(() -> clock.nowProperty().get().timeS() <= 0, clock.nowProperty());
         BooleanBinding atEnd =
-                Bindings.createBooleanBinding(
-                        () -> !clock.nowProperty().get().isTurnedBack(), clock.nowProperty());
+                Bindings.createBooleanBinding(() -> !clock.nowProperty().get().isTurnedBack(), clock.nowProperty());
         BooleanBinding nothing =
-                Bindings.createBooleanBinding(
-                        () -> clock.nowProperty().get().endS() <= 0, clock.nowProperty());
-        BooleanBinding running =
-                Bindings.createBooleanBinding(
-                        () -> clock.runDown().progressProperty().get().isPresent(),
-                        clock.runDown().progressProperty());
+                Bindings.createBooleanBinding(() -> clock.nowProperty().get().endS() <= 0, clock.nowProperty());
+        BooleanBinding running = Bindings.createBooleanBinding(
+                () -> clock.runDown().progressProperty().get().isPresent(),
+                clock.runDown().progressProperty());
         ClockSteps steps = clock.steps();
         return new ClockCommands(
                 Command.of("time-go", clock::toggle).by("F8").unless(over),

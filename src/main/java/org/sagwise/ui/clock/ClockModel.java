@@ -1,10 +1,12 @@
 package org.sagwise.ui.clock;
 
+import java.util.Optional;
+import java.util.function.LongSupplier;
+import java.util.function.Supplier;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
-
 import org.sagwise.caution.Assessment;
 import org.sagwise.reading.Bench;
 import org.sagwise.reading.Press;
@@ -14,10 +16,6 @@ import org.sagwise.run.Trace;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.model.BenchModel;
-
-import java.util.Optional;
-import java.util.function.LongSupplier;
-import java.util.function.Supplier;
 
 /**
  * Time on the bench. It stands at the start until it is set going; then it passes with real time,
@@ -38,8 +36,7 @@ public final class ClockModel {
     private final ReadOnlyBooleanWrapper going = new ReadOnlyBooleanWrapper(false);
     private final ReadOnlyObjectWrapper<Speed> speed = new ReadOnlyObjectWrapper<>(Speed.ONE);
     private final ReadOnlyObjectWrapper<Now> now = new ReadOnlyObjectWrapper<>(Now.START);
-    private final ReadOnlyObjectWrapper<Optional<Halt>> halt =
-            new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<Optional<Halt>> halt = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyObjectWrapper<Aside> aside = new ReadOnlyObjectWrapper<>(Aside.NOTHING);
     private Supplier<Along> along = () -> Along.NOTHING;
     private Bench bench;
@@ -164,12 +161,11 @@ public final class ClockModel {
         stop();
         Trace course = timeline.trace(bench).orElseThrow();
         Assessment base = shown.assessment();
-        desk.give(
-                () -> {
-                    RunState then = course.stateAt(timeS);
-                    Assessment moment = base.at(then.states(), then.press());
-                    return () -> show(then, moment);
-                });
+        desk.give(() -> {
+            RunState then = course.stateAt(timeS);
+            Assessment moment = base.at(then.states(), then.press());
+            return () -> show(then, moment);
+        });
     }
 
     /** Puts time back to the start and forgets what was recorded. */
@@ -215,11 +211,10 @@ public final class ClockModel {
             return;
         }
         Supplier<Slice> more = timeline.more(real.takeOwed(), shown.assessment());
-        desk.give(
-                () -> {
-                    Slice slice = more.get();
-                    return () -> take(slice);
-                });
+        desk.give(() -> {
+            Slice slice = more.get();
+            return () -> take(slice);
+        });
     }
 
     private void take(Slice slice) {

@@ -1,5 +1,6 @@
 package org.sagwise.ui.clock;
 
+import java.util.List;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -11,7 +12,6 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
-
 import org.sagwise.reading.Press;
 import org.sagwise.ui.command.Command;
 import org.sagwise.ui.command.Controls;
@@ -22,8 +22,6 @@ import org.sagwise.ui.prefs.PreferencesModel;
 import org.sagwise.ui.prefs.Shown;
 import org.sagwise.ui.text.Figure;
 import org.sagwise.ui.theme.LooksModel;
-
-import java.util.List;
 
 /** The clock under the header: set time going, how fast, where it stands, and back again. */
 public final class ClockStrip extends HBox {
@@ -59,13 +57,12 @@ public final class ClockStrip extends HBox {
         setAlignment(Pos.CENTER_LEFT);
         Button start = small(commands.start(), "back-to-start", controls);
         start.setGraphic(icon("icon-to-start"));
-        steps =
-                List.of(
-                        start,
-                        small(commands.pressBack(), "press-back", controls),
-                        small(commands.stepBack(), "step-back", controls),
-                        small(commands.stepOn(), "step-on", controls),
-                        small(commands.pressOn(), "press-on", controls));
+        steps = List.of(
+                start,
+                small(commands.pressBack(), "press-back", controls),
+                small(commands.stepBack(), "step-back", controls),
+                small(commands.stepOn(), "step-on", controls),
+                small(commands.pressOn(), "press-on", controls));
         time.label().setId("clock-time");
         time.label().getStyleClass().add("clock-time");
         presses.setId("clock-presses");
@@ -89,8 +86,7 @@ public final class ClockStrip extends HBox {
                         curves(commands, preferences, controls, subscriptions));
         subscriptions.watch(clock.nowProperty(), this::show);
         subscriptions.watch(clock.asideProperty(), this::tell);
-        subscriptions.watch(
-                clock.runDown().progressProperty(), now -> swap(slider, progress, now.isPresent()));
+        subscriptions.watch(clock.runDown().progressProperty(), now -> swap(slider, progress, now.isPresent()));
         subscriptions.watch(widthProperty(), now -> arrange());
         subscriptions.onChange(looks.property(), this::arrange);
         Beat beat = Beat.each(TICK_S, clock::tick);
@@ -103,24 +99,18 @@ public final class ClockStrip extends HBox {
         go.getStyleClass().add("go-button");
         Region icon = icon("icon-go");
         go.setGraphic(icon);
-        subscriptions.watch(
-                clock.goingProperty(),
-                going -> {
-                    go.setSelected(going);
-                    go.setText(texts.word(going ? "go.pause" : "go"));
-                    icon.getStyleClass().setAll("icon", going ? "icon-pause" : "icon-go");
-                });
+        subscriptions.watch(clock.goingProperty(), going -> {
+            go.setSelected(going);
+            go.setText(texts.word(going ? "go.pause" : "go"));
+            icon.getStyleClass().setAll("icon", going ? "icon-pause" : "icon-go");
+        });
         return go;
     }
 
     private ButtonBase curves(
-            ClockCommands commands,
-            PreferencesModel preferences,
-            Controls controls,
-            Subscriptions subscriptions) {
+            ClockCommands commands, PreferencesModel preferences, Controls controls, Subscriptions subscriptions) {
         ToggleButton curves = wired(new ToggleButton(), commands.curves(), "curves", controls);
-        subscriptions.watch(
-                preferences.property(), now -> curves.setSelected(now.curves() == Shown.SHOWN));
+        subscriptions.watch(preferences.property(), now -> curves.setSelected(now.curves() == Shown.SHOWN));
         return curves;
     }
 
@@ -130,8 +120,7 @@ public final class ClockStrip extends HBox {
         return button;
     }
 
-    private <T extends ButtonBase> T wired(
-            T button, Command command, String word, Controls controls) {
+    private <T extends ButtonBase> T wired(T button, Command command, String word, Controls controls) {
         button.setText(texts.word(word));
         button.setId("clock-" + word);
         button.setMinWidth(USE_PREF_SIZE);

@@ -1,12 +1,11 @@
 package org.sagwise.ui.clock;
 
+import java.text.DecimalFormatSymbols;
+import java.util.Locale;
 import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.quantity.Texts;
 import org.sagwise.reading.Bench;
 import org.sagwise.run.RunTexts;
-
-import java.text.DecimalFormatSymbols;
-import java.util.Locale;
 
 /** The words of the clock, and how it writes time. */
 public final class ClockTexts {
@@ -46,12 +45,7 @@ public final class ClockTexts {
             long rest = tenths % TENTHS_PER_MINUTE;
             return String.format(Locale.ROOT, "%d:%02d%c%d", minutes, rest / 10, mark, rest % 10);
         }
-        return String.format(
-                Locale.ROOT,
-                "%d:%02d:%02d",
-                minutes / 60,
-                minutes % 60,
-                tenths % TENTHS_PER_MINUTE / 10);
+        return String.format(Locale.ROOT, "%d:%02d:%02d", minutes / 60, minutes % 60, tenths % TENTHS_PER_MINUTE / 10);
     }
 
     /** A round moment at an axis: without tenths or seconds unless it needs them. */
@@ -61,8 +55,6 @@ public final class ClockTexts {
         if (tenths < TENTHS_PER_HOUR) {
             return tenths % 10 == 0 ? exact.substring(0, exact.length() - 2) : exact;
         }
-        return tenths % TENTHS_PER_MINUTE == 0
-                ? word("curves.hours", exact.substring(0, exact.length() - 3))
-                : exact;
+        return tenths % TENTHS_PER_MINUTE == 0 ? word("curves.hours", exact.substring(0, exact.length() - 3)) : exact;
     }
 }

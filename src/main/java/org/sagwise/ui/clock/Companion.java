@@ -1,8 +1,10 @@
 package org.sagwise.ui.clock;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
-
 import org.sagwise.caution.Assessment;
 import org.sagwise.reading.Bench;
 import org.sagwise.reading.Press;
@@ -12,10 +14,6 @@ import org.sagwise.run.RunState;
 import org.sagwise.run.Trace;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.model.BenchModel;
-
-import java.util.List;
-import java.util.Optional;
-import java.util.function.Function;
 
 /**
  * A second bench on one clock with the first: its button goes down when that of the first does, and
@@ -32,17 +30,14 @@ public final class Companion {
      * @param firstFiredS how long that of the first has been held by then, s
      * @param ending when it comes to its end, once that is known
      */
-    public record Seen(
-            Assessment assessment, double firedS, double firstFiredS, Optional<Ending> ending) {}
+    public record Seen(Assessment assessment, double firedS, double firstFiredS, Optional<Ending> ending) {}
 
     private final ClockModel clock;
     private final BenchModel first;
     private final Function<Scenario, Assessment> assess;
     private final Desk desk;
-    private final ReadOnlyObjectWrapper<Optional<Seen>> seen =
-            new ReadOnlyObjectWrapper<>(Optional.empty());
-    private final ReadOnlyObjectWrapper<Optional<Ending>> firstEnding =
-            new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<Optional<Seen>> seen = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<Optional<Ending>> firstEnding = new ReadOnlyObjectWrapper<>(Optional.empty());
     private Optional<Assessment> start = Optional.empty();
     private Optional<Halt> end = Optional.empty();
     private Twin twin;
@@ -51,11 +46,7 @@ public final class Companion {
     /**
      * @param assess computes everything about a scenario
      */
-    public Companion(
-            ClockModel clock,
-            BenchModel first,
-            Threads threads,
-            Function<Scenario, Assessment> assess) {
+    public Companion(ClockModel clock, BenchModel first, Threads threads, Function<Scenario, Assessment> assess) {
         this.clock = clock;
         this.first = first;
         this.assess = assess;
@@ -113,18 +104,16 @@ public final class Companion {
         Optional<Halt> ended = end;
         RunPlan plan = clock.runDown().planProperty().get();
         List<Trace.Turn> turns = course.get().turns();
-        desk.give(
-                () -> {
-                    RunState then = mine.at(turns, now.timeS(), now.endS());
-                    Assessment moment = base.at(then.states(), then.press());
-                    double held = course.get().stateAt(now.timeS()).firedS();
-                    Optional<Ending> ending = ending(mine, ended, plan);
-                    Optional<Ending> first =
-                            mine.ending().isPresent() && ended.isEmpty()
-                                    ? ahead(firstBench, turns, now.endS())
-                                    : Optional.empty();
-                    return () -> take(new Seen(moment, then.firedS(), held, ending), first);
-                });
+        desk.give(() -> {
+            RunState then = mine.at(turns, now.timeS(), now.endS());
+            Assessment moment = base.at(then.states(), then.press());
+            double held = course.get().stateAt(now.timeS()).firedS();
+            Optional<Ending> ending = ending(mine, ended, plan);
+            Optional<Ending> first = mine.ending().isPresent() && ended.isEmpty()
+                    ? ahead(firstBench, turns, now.endS())
+                    : Optional.empty();
+            return () -> take(new Seen(moment, then.firedS(), held, ending), first);
+        });
     }
 
     /** While time passes both are computed in one go, so that both show the same moment. */
@@ -135,12 +124,11 @@ public final class Companion {
         return (from, slice) -> {
             double endS = slice.end().timeS();
             RunState then = mine.at(slice.turns(before, from), endS, endS);
-            Seen now =
-                    new Seen(
-                            base.at(then.states(), then.press()),
-                            then.firedS(),
-                            slice.end().firedS(),
-                            mine.ending());
+            Seen now = new Seen(
+                    base.at(then.states(), then.press()),
+                    then.firedS(),
+                    slice.end().firedS(),
+                    mine.ending());
             // Where time has stopped, what is asked for then knows more about ends.
             return () -> {
                 if (clock.goingProperty().get()) {
@@ -164,13 +152,8 @@ public final class Companion {
     /** Its own end; or, once the first has come to its end, how long it would go on. */
     private static Optional<Ending> ending(Twin second, Optional<Halt> ended, RunPlan plan) {
         return second.ending()
-                .or(
-                        () ->
-                                ended.flatMap(
-                                        halt ->
-                                                halt.end().isPresent()
-                                                        ? Optional.of(second.runDown(plan))
-                                                        : second.held()));
+                .or(() -> ended.flatMap(
+                        halt -> halt.end().isPresent() ? Optional.of(second.runDown(plan)) : second.held()));
     }
 
     /** How long the first bench would go on where the second has come to its end. */
@@ -191,8 +174,7 @@ public final class Companion {
     }
 
     private static Seen pressed(Seen seen, Press press) {
-        return new Seen(
-                seen.assessment().with(press), seen.firedS(), seen.firstFiredS(), seen.ending());
+        return new Seen(seen.assessment().with(press), seen.firedS(), seen.firstFiredS(), seen.ending());
     }
 
     /** The first bench has come to its end: how long would the second go on? */

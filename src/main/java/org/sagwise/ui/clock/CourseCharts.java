@@ -1,5 +1,8 @@
 package org.sagwise.ui.clock;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
 import org.sagwise.picture.look.Series;
 import org.sagwise.reading.Bench;
 import org.sagwise.run.CellMoment;
@@ -11,10 +14,6 @@ import org.sagwise.scenario.PartKind;
 import org.sagwise.ui.plot.Chart;
 import org.sagwise.ui.plot.Curve;
 import org.sagwise.ui.plot.Curve.Weight;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Set;
 
 /** Makes charts of what was recorded. */
 final class CourseCharts {
@@ -73,11 +72,13 @@ final class CourseCharts {
 
     private void addCell(Quantity quantity, Part cell, int place, List<Curve> curves) {
         int at = bench.scenario().partsOf(PartKind.CELL).indexOf(cell);
-        double[] values =
-                cellMoments.stream().mapToDouble(now -> quantity.of(now.get(at))).toArray();
+        double[] values = cellMoments.stream()
+                .mapToDouble(now -> quantity.of(now.get(at)))
+                .toArray();
         curves.add(new Curve(cell.name(), series(place), Weight.MAIN, timeS, values));
         if (quantity == Quantity.VOLTS) {
-            double[] rest = cellMoments.stream().mapToDouble(now -> now.get(at).restV()).toArray();
+            double[] rest =
+                    cellMoments.stream().mapToDouble(now -> now.get(at).restV()).toArray();
             String name = texts.word("curves.rest");
             curves.add(new Curve(name, series(place), Weight.BESIDE, timeS, rest));
         }
@@ -86,11 +87,9 @@ final class CourseCharts {
     private void addCoil(Quantity quantity, Part coil, int place, List<Curve> curves) {
         int at = bench.scenario().partsOf(PartKind.COIL).indexOf(coil);
         quantity.ofCoil()
-                .map(
-                        read ->
-                                coilMoments.stream()
-                                        .mapToDouble(now -> read.applyAsDouble(now.get(at)))
-                                        .toArray())
+                .map(read -> coilMoments.stream()
+                        .mapToDouble(now -> read.applyAsDouble(now.get(at)))
+                        .toArray())
                 .filter(values -> Double.isFinite(values[0]))
                 .map(values -> new Curve(coil.name(), series(place), Weight.MAIN, timeS, values))
                 .ifPresent(curves::add);

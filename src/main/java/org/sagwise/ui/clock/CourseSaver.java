@@ -1,20 +1,18 @@
 package org.sagwise.ui.clock;
 
-import javafx.scene.control.Label;
-import javafx.stage.FileChooser;
-import javafx.stage.Stage;
-
-import org.sagwise.file.Saved;
-import org.sagwise.file.ScenarioFiles;
-import org.sagwise.report.RunCsv;
-import org.sagwise.run.Trace;
-import org.sagwise.ui.dialog.Dialogs;
-
 import java.io.File;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
+import javafx.scene.control.Label;
+import javafx.stage.FileChooser;
+import javafx.stage.Stage;
+import org.sagwise.file.Saved;
+import org.sagwise.file.ScenarioFiles;
+import org.sagwise.report.RunCsv;
+import org.sagwise.run.Trace;
+import org.sagwise.ui.dialog.Dialogs;
 
 /** Writes what the clock has recorded to a file that a spreadsheet reads. */
 public final class CourseSaver {
@@ -29,14 +27,10 @@ public final class CourseSaver {
         FileChooser chooser = new FileChooser();
         chooser.setTitle(texts.word("save.title"));
         chooser.setInitialFileName(texts.word("save.name") + ENDING);
-        chooser.getExtensionFilters()
-                .add(new FileChooser.ExtensionFilter(texts.word("save.kind"), "*" + ENDING));
+        chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter(texts.word("save.kind"), "*" + ENDING));
         Optional<File> chosen = Optional.ofNullable(chooser.showSaveDialog(stage));
         clock.course()
-                .flatMap(
-                        course ->
-                                chosen.flatMap(
-                                        file -> write(course, file.toPath(), texts.locale())))
+                .flatMap(course -> chosen.flatMap(file -> write(course, file.toPath(), texts.locale())))
                 .ifPresent(failure -> tell(failure, texts, dialogs));
     }
 

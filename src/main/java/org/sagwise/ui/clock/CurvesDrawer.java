@@ -1,5 +1,9 @@
 package org.sagwise.ui.clock;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.geometry.Pos;
@@ -12,17 +16,11 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-
 import org.sagwise.run.Trace;
 import org.sagwise.ui.command.Controls;
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.plot.Chart;
 import org.sagwise.ui.theme.LooksModel;
-
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.stream.Stream;
 
 /** A drawer at the foot of the window with the curves of everything that was recorded. */
 public final class CurvesDrawer extends VBox {
@@ -39,8 +37,7 @@ public final class CurvesDrawer extends VBox {
     private final List<QuantityPlot> plots;
     private final Label moment = new Label();
     private final Label nothing = new Label();
-    private final ObjectProperty<OptionalDouble> pointed =
-            new SimpleObjectProperty<>(OptionalDouble.empty());
+    private final ObjectProperty<OptionalDouble> pointed = new SimpleObjectProperty<>(OptionalDouble.empty());
     private Optional<CourseCharts> charts = Optional.empty();
     private long nextNs = Long.MIN_VALUE;
 
@@ -54,7 +51,9 @@ public final class CurvesDrawer extends VBox {
         this.clock = clock;
         this.texts = texts;
         legend = new PartLegend(texts, this::draw);
-        plots = Stream.of(Quantity.values()).map(each -> plot(each, looks, subscriptions)).toList();
+        plots = Stream.of(Quantity.values())
+                .map(each -> plot(each, looks, subscriptions))
+                .toList();
         setId("curves");
         getStyleClass().add("curves-drawer");
         GridPane row = new GridPane();
@@ -126,8 +125,7 @@ public final class CurvesDrawer extends VBox {
         double nowS = clock.nowProperty().get().timeS();
         for (int i = 0; i < plots.size(); i++) {
             Quantity quantity = Quantity.values()[i];
-            Chart chart =
-                    charts.map(made -> made.of(quantity, legend.hidden())).orElse(Chart.EMPTY);
+            Chart chart = charts.map(made -> made.of(quantity, legend.hidden())).orElse(Chart.EMPTY);
             plots.get(i).show(chart, nowS);
             plots.get(i).setVisible(charts.isPresent());
         }

@@ -40,13 +40,11 @@ final class Desk {
         }
         busy = true;
         int mine = edition;
-        threads.behind()
-                .execute(
-                        () -> {
-                            // A failure is told in front, as any other failure of the window.
-                            var outcome = CompletableFuture.supplyAsync(work, Runnable::run);
-                            threads.front().execute(() -> take(mine, outcome));
-                        });
+        threads.behind().execute(() -> {
+            // A failure is told in front, as any other failure of the window.
+            var outcome = CompletableFuture.supplyAsync(work, Runnable::run);
+            threads.front().execute(() -> take(mine, outcome));
+        });
     }
 
     private void take(int given, CompletableFuture<Runnable> outcome) {

@@ -1,16 +1,15 @@
 package org.sagwise.ui.clock;
 
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import org.sagwise.reading.Bench;
 import org.sagwise.run.RunEnd;
 import org.sagwise.run.RunEvent;
 import org.sagwise.run.RunEvent.Kind;
 import org.sagwise.run.RunResult;
 import org.sagwise.run.RunState;
-
-import java.util.EnumSet;
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
 
 /**
  * Why the clock stopped.
@@ -23,8 +22,7 @@ import java.util.Set;
 public record Halt(Bench bench, List<RunEvent> events, Optional<RunEnd> end, RunState state) {
 
     /** A protective layer that breaks down heats the cell by itself: from here on nobody stays. */
-    private static final Set<Kind> GRAVE =
-            EnumSet.of(Kind.VENTED, Kind.INTERRUPTED, Kind.LAYER_BREAKDOWN);
+    private static final Set<Kind> GRAVE = EnumSet.of(Kind.VENTED, Kind.INTERRUPTED, Kind.LAYER_BREAKDOWN);
 
     /** Moments closer than this are the same, s. */
     private static final double SAME_S = 1e-6;
@@ -41,8 +39,9 @@ public record Halt(Bench bench, List<RunEvent> events, Optional<RunEnd> end, Run
     /** Why a run-down ended. */
     static Halt atEnd(Bench bench, RunResult result) {
         double endS = result.last().timeS();
-        List<RunEvent> lastly =
-                result.events().stream().filter(event -> event.atS() >= endS - SAME_S).toList();
+        List<RunEvent> lastly = result.events().stream()
+                .filter(event -> event.atS() >= endS - SAME_S)
+                .toList();
         return new Halt(bench, lastly, Optional.of(result.end()), result.last());
     }
 

@@ -1,20 +1,18 @@
 package org.sagwise.ui.clock;
 
+import java.util.Optional;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-
 import org.sagwise.caution.CautionTexts;
 import org.sagwise.caution.Notices;
 import org.sagwise.caution.Signal;
 import org.sagwise.run.RunTexts;
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.notice.SafetyMessage;
-
-import java.util.Optional;
 
 /** Says why the clock stopped, in numbers, and what a person would do in front of the thing. */
 public final class HaltCard extends HBox {

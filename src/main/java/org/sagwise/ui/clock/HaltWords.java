@@ -1,12 +1,11 @@
 package org.sagwise.ui.clock;
 
-import org.sagwise.run.RunEvent.Kind;
-import org.sagwise.run.RunTexts;
-
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.sagwise.run.RunEvent.Kind;
+import org.sagwise.run.RunTexts;
 
 /**
  * What there is to say when the clock stops.
@@ -38,18 +37,16 @@ record HaltWords(String title, List<String> sentences, Optional<String> advice, 
     static HaltWords of(Halt halt, ClockTexts texts) {
         RunTexts about = texts.about(halt.bench());
         String at = texts.time(halt.state().timeS());
-        String title =
-                halt.end()
-                        .map(end -> texts.word("halt.ran-down", at, about.end(end)))
-                        .orElseGet(() -> texts.word("halt.at", at));
+        String title = halt.end()
+                .map(end -> texts.word("halt.ran-down", at, about.end(end)))
+                .orElseGet(() -> texts.word("halt.at", at));
         List<String> sentences =
                 halt.events().stream().map(about::sentence).distinct().limit(4).toList();
         boolean grave = halt.isGrave();
-        Optional<String> advice =
-                halt.events().stream()
-                        .flatMap(event -> topic(event.kind()).stream())
-                        .min(Comparator.naturalOrder())
-                        .map(topic -> texts.word("do." + topic.word()));
+        Optional<String> advice = halt.events().stream()
+                .flatMap(event -> topic(event.kind()).stream())
+                .min(Comparator.naturalOrder())
+                .map(topic -> texts.word("do." + topic.word()));
         return new HaltWords(title, sentences, grave ? Optional.empty() : advice, grave);
     }
 
@@ -64,8 +61,7 @@ record HaltWords(String title, List<String> sentences, Optional<String> advice, 
                     case FUSE_BLOWN -> Topic.FUSE;
                     case GUARD_CURRENT, GUARD_HIGH, GUARD_LOW -> Topic.GUARD;
                     case COIL_MELTED -> Topic.COIL;
-                    case BOARD_SHORTED, BOARD_CUTOFF, BOARD_INPUT_LIMIT, BOARD_NO_POWER ->
-                            Topic.BOARD;
+                    case BOARD_SHORTED, BOARD_CUTOFF, BOARD_INPUT_LIMIT, BOARD_NO_POWER -> Topic.BOARD;
                     case CUTOFF -> Topic.CUTOFF;
                     default -> null;
                 });

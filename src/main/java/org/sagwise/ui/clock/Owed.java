@@ -1,9 +1,8 @@
 package org.sagwise.ui.clock;
 
-import org.sagwise.reading.Press;
-
 import java.util.ArrayList;
 import java.util.List;
+import org.sagwise.reading.Press;
 
 /**
  * Time that has passed and is not computed yet, with every turn of the button in it, so that a

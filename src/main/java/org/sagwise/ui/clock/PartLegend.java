@@ -1,21 +1,19 @@
 package org.sagwise.ui.clock;
 
+import java.util.Collections;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.paint.Color;
-
 import org.sagwise.picture.look.Series;
 import org.sagwise.reading.Bench;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
-
-import java.util.Collections;
-import java.util.List;
-import java.util.Set;
-import java.util.TreeSet;
 
 /** Which line is which part; pressing an entry hides its lines or shows them again. */
 final class PartLegend extends HBox {
@@ -55,9 +53,8 @@ final class PartLegend extends HBox {
         for (int place = 0; place < parts.size(); place++) {
             getChildren().add(entry(parts.get(place), CourseCharts.series(place)));
         }
-        int all =
-                bench.scenario().partsOf(PartKind.CELL).size()
-                        + bench.scenario().partsOf(PartKind.COIL).size();
+        int all = bench.scenario().partsOf(PartKind.CELL).size()
+                + bench.scenario().partsOf(PartKind.COIL).size();
         setAccessibleText(texts.word("curves.some", parts.size(), all));
     }
 
@@ -67,15 +64,14 @@ final class PartLegend extends HBox {
         entry.getStyleClass().add("legend-entry");
         entry.setSelected(!hidden.contains(part.id()));
         entry.setTooltip(new Tooltip(texts.word("curves.entry.tip", part.name())));
-        entry.setOnAction(
-                event -> {
-                    if (entry.isSelected()) {
-                        hidden.remove(part.id());
-                    } else {
-                        hidden.add(part.id());
-                    }
-                    changed.run();
-                });
+        entry.setOnAction(event -> {
+            if (entry.isSelected()) {
+                hidden.remove(part.id());
+            } else {
+                hidden.add(part.id());
+            }
+            changed.run();
+        });
         return entry;
     }
 

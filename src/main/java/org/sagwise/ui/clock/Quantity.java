@@ -1,5 +1,8 @@
 package org.sagwise.ui.clock;
 
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import org.sagwise.quantity.Digits;
 import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.quantity.Scale;
@@ -7,22 +10,13 @@ import org.sagwise.quantity.Unit;
 import org.sagwise.run.CellMoment;
 import org.sagwise.run.CoilMoment;
 
-import java.util.Locale;
-import java.util.Optional;
-import java.util.function.ToDoubleFunction;
-
 /** What has curves: of each cell, and of coils what a coil has of it. */
 enum Quantity {
     /** Of cells only: beside the whole volts of a coil their sag would not be seen. */
     VOLTS(Unit.VOLT, Unit.VOLT.base(), 0.05, CellMoment::terminalV, null),
     AMPS(Unit.AMPERE, Unit.AMPERE.base(), 0.1, CellMoment::currentA, CoilMoment::currentA),
     CHARGE(Unit.FRACTION, Unit.FRACTION.scale("%"), 0.01, CellMoment::charge, null),
-    TEMPERATURE(
-            Unit.CELSIUS,
-            Unit.CELSIUS.base(),
-            1,
-            CellMoment::temperatureC,
-            CoilMoment::temperatureC);
+    TEMPERATURE(Unit.CELSIUS, Unit.CELSIUS.base(), 1, CellMoment::temperatureC, CoilMoment::temperatureC);
 
     private final Unit unit;
     private final Scale scale;

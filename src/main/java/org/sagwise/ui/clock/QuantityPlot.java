@@ -1,12 +1,13 @@
 package org.sagwise.ui.clock;
 
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import javafx.beans.property.ObjectProperty;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-
 import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.plot.Chart;
@@ -14,9 +15,6 @@ import org.sagwise.ui.plot.Curve;
 import org.sagwise.ui.plot.PlotView;
 import org.sagwise.ui.plot.PlotWords;
 import org.sagwise.ui.theme.LooksModel;
-
-import java.util.OptionalDouble;
-import java.util.stream.Collectors;
 
 /** The curves of one quantity, under its name and what is read off. */
 final class QuantityPlot extends VBox {
@@ -72,16 +70,10 @@ final class QuantityPlot extends VBox {
     private void read() {
         double momentS = pointed.get().orElse(nowS);
         String values =
-                chart.curves().stream()
-                        .map(curve -> value(curve, momentS))
-                        .collect(Collectors.joining(" \u2002"));
+                chart.curves().stream().map(curve -> value(curve, momentS)).collect(Collectors.joining(" \u2002"));
         readout.setText(values);
         plot.setAccessibleText(
-                texts.word(
-                        "curves.spoken",
-                        texts.word("curves." + quantity.word()),
-                        texts.time(momentS),
-                        values));
+                texts.word("curves.spoken", texts.word("curves." + quantity.word()), texts.time(momentS), values));
     }
 
     /** A value; what stands beside it, in brackets after it. */

@@ -1,9 +1,8 @@
 package org.sagwise.ui.clock;
 
-import org.sagwise.reading.Press;
-
 import java.util.List;
 import java.util.function.LongSupplier;
+import org.sagwise.reading.Press;
 
 /**
  * Turns real time into time on the bench that is owed: with the speed, and with the button as it

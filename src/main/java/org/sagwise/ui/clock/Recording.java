@@ -1,12 +1,5 @@
 package org.sagwise.ui.clock;
 
-import org.sagwise.reading.Bench;
-import org.sagwise.reading.Press;
-import org.sagwise.run.Advance;
-import org.sagwise.run.RunSettings;
-import org.sagwise.run.RunState;
-import org.sagwise.run.Trace;
-
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.IdentityHashMap;
@@ -14,6 +7,12 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.DoubleStream;
+import org.sagwise.reading.Bench;
+import org.sagwise.reading.Press;
+import org.sagwise.run.Advance;
+import org.sagwise.run.RunSettings;
+import org.sagwise.run.RunState;
+import org.sagwise.run.Trace;
 
 /**
  * What the clock has gone through so far. It stays small: when it holds too many states, every
@@ -106,9 +105,7 @@ final class Recording {
     }
 
     private DoubleStream presses() {
-        return turns.stream()
-                .filter(turn -> turn.press() == Press.HELD)
-                .mapToDouble(Trace.Turn::atS);
+        return turns.stream().filter(turn -> turn.press() == Press.HELD).mapToDouble(Trace.Turn::atS);
     }
 
     Trace trace(Bench bench) {

@@ -1,10 +1,14 @@
 package org.sagwise.ui.clock;
 
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.BiConsumer;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleObjectProperty;
-
 import org.sagwise.caution.Assessment;
 import org.sagwise.run.RunPlan;
 import org.sagwise.run.RunProgress;
@@ -13,19 +17,12 @@ import org.sagwise.run.RunSettings;
 import org.sagwise.run.RunState;
 import org.sagwise.run.Runner;
 
-import java.util.Optional;
-import java.util.concurrent.Executor;
-import java.util.concurrent.atomic.AtomicBoolean;
-import java.util.concurrent.atomic.AtomicReference;
-import java.util.function.BiConsumer;
-
 /** Runs a bench down behind the scenes, tells how far it has come, and can be called off. */
 public final class RunDown {
 
     private final Desk desk;
     private final Executor front;
-    private final ReadOnlyObjectWrapper<Optional<Progress>> progress =
-            new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<Optional<Progress>> progress = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ObjectProperty<RunPlan> plan = new SimpleObjectProperty<>(RunPlan.USUAL);
     private AtomicBoolean goesOn = new AtomicBoolean();
 
@@ -59,15 +56,14 @@ public final class RunDown {
         goesOn = mine;
         progress.set(Optional.of(Progress.START));
         RunProgress heard = hearing(mine);
-        desk.give(
-                () -> {
-                    RunResult result = Runner.run(from.bench(), by, RunSettings.USUAL, heard);
-                    Assessment moment = from.at(result.last().states(), result.last().press());
-                    return () -> {
-                        progress.set(Optional.empty());
-                        done.accept(result, moment);
-                    };
-                });
+        desk.give(() -> {
+            RunResult result = Runner.run(from.bench(), by, RunSettings.USUAL, heard);
+            Assessment moment = from.at(result.last().states(), result.last().press());
+            return () -> {
+                progress.set(Optional.empty());
+                done.accept(result, moment);
+            };
+        });
     }
 
     /** Ends the run under way as it stands; what it has come to is shown. */
@@ -88,13 +84,12 @@ public final class RunDown {
         return state -> {
             startCharge.compareAndSet(null, Progress.emptiest(state));
             if (newest.getAndSet(state) == null) {
-                front.execute(
-                        () -> {
-                            RunState last = newest.getAndSet(null);
-                            if (mine == goesOn && isRunning()) {
-                                progress.set(Optional.of(Progress.of(last, startCharge.get())));
-                            }
-                        });
+                front.execute(() -> {
+                    RunState last = newest.getAndSet(null);
+                    if (mine == goesOn && isRunning()) {
+                        progress.set(Optional.of(Progress.of(last, startCharge.get())));
+                    }
+                });
             }
             return mine.get();
         };

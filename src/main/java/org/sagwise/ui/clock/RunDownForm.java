@@ -1,5 +1,6 @@
 package org.sagwise.ui.clock;
 
+import java.util.OptionalDouble;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.control.ContentDisplay;
@@ -7,14 +8,11 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
-
 import org.sagwise.quantity.Digits;
 import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.quantity.QuantityParser;
 import org.sagwise.quantity.Unit;
 import org.sagwise.run.RunPlan;
-
-import java.util.OptionalDouble;
 
 /** How long each press of a run-down lasts, and the rest after it. */
 final class RunDownForm extends HBox {
@@ -78,13 +76,9 @@ final class RunDownForm extends HBox {
         on.pseudoClassStateChanged(WRONG, onIsWrong);
         off.pseudoClassStateChanged(WRONG, offIsWrong);
         trouble.setText(
-                onIsWrong
-                        ? texts.word("run-down.on.wrong")
-                        : offIsWrong ? texts.word("run-down.off.wrong") : "");
+                onIsWrong ? texts.word("run-down.on.wrong") : offIsWrong ? texts.word("run-down.off.wrong") : "");
         if (!onIsWrong && !offIsWrong) {
-            clock.runDown()
-                    .planProperty()
-                    .set(RunPlan.presses(onS.getAsDouble(), offS.getAsDouble()));
+            clock.runDown().planProperty().set(RunPlan.presses(onS.getAsDouble(), offS.getAsDouble()));
         }
     }
 
@@ -97,6 +91,8 @@ final class RunDownForm extends HBox {
     }
 
     private OptionalDouble seconds(TextField field) {
-        return new QuantityParser(texts.locale()).parse(field.getText(), Unit.SECOND).value();
+        return new QuantityParser(texts.locale())
+                .parse(field.getText(), Unit.SECOND)
+                .value();
     }
 }

@@ -7,7 +7,6 @@ import javafx.scene.control.ProgressBar;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-
 import org.sagwise.ui.model.Subscriptions;
 
 /** How far a run-down has come, and the button that calls it off. */
@@ -35,12 +34,8 @@ final class RunDownProgress extends HBox {
     }
 
     private void show(Progress progress) {
-        words.setText(
-                texts.word("run-down.progress", texts.time(progress.timeS()), progress.presses()));
-        bar.setProgress(
-                Double.isNaN(progress.share())
-                        ? ProgressBar.INDETERMINATE_PROGRESS
-                        : progress.share());
+        words.setText(texts.word("run-down.progress", texts.time(progress.timeS()), progress.presses()));
+        bar.setProgress(Double.isNaN(progress.share()) ? ProgressBar.INDETERMINATE_PROGRESS : progress.share());
         bar.setAccessibleText(words.getText());
     }
 }

@@ -1,5 +1,7 @@
 package org.sagwise.ui.clock;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.sagwise.caution.Assessment;
 import org.sagwise.reading.Press;
 import org.sagwise.run.Advance;
@@ -7,9 +9,6 @@ import org.sagwise.run.RunEvent;
 import org.sagwise.run.RunState;
 import org.sagwise.run.Stepper;
 import org.sagwise.run.Trace;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /**
  * A little time, computed in one go.
@@ -28,13 +27,11 @@ record Slice(List<Leg> legs, Assessment moment) {
      * @param stretches at least one
      * @param shown an assessment of the bench
      */
-    static Slice of(
-            Stepper stepper, RunState from, List<Owed.Stretch> stretches, Assessment shown) {
+    static Slice of(Stepper stepper, RunState from, List<Owed.Stretch> stretches, Assessment shown) {
         List<Leg> legs = new ArrayList<>();
         RunState state = from;
         for (Owed.Stretch stretch : stretches) {
-            Advance advance =
-                    stepper.advance(state, stretch.press(), stretch.seconds(), Halts.KINDS);
+            Advance advance = stepper.advance(state, stretch.press(), stretch.seconds(), Halts.KINDS);
             legs.add(new Leg(stretch.press(), advance));
             state = advance.state();
             if (state.isOver() || isHalted(advance)) {

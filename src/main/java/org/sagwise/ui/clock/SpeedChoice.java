@@ -4,7 +4,6 @@ import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
-
 import org.sagwise.ui.model.Subscriptions;
 
 /** How fast time passes: one button for each speed, one of them pressed. */
@@ -22,8 +21,7 @@ final class SpeedChoice extends HBox {
             ToggleButton button = button(speed);
             button.setToggleGroup(group);
             getChildren().add(button);
-            subscriptions.watch(
-                    clock.speedProperty(), chosen -> button.setSelected(chosen == speed));
+            subscriptions.watch(clock.speedProperty(), chosen -> button.setSelected(chosen == speed));
         }
     }
 
@@ -33,12 +31,11 @@ final class SpeedChoice extends HBox {
         button.setMinWidth(USE_PREF_SIZE);
         button.setTooltip(new Tooltip(texts.word("speed.tip", speed.factor())));
         button.setAccessibleText(texts.word("speed.spoken", speed.factor()));
-        button.setOnAction(
-                event -> {
-                    clock.setSpeed(speed);
-                    // Pressing the pressed one again would let go of it; one is always pressed.
-                    button.setSelected(true);
-                });
+        button.setOnAction(event -> {
+            clock.setSpeed(speed);
+            // Pressing the pressed one again would let go of it; one is always pressed.
+            button.setSelected(true);
+        });
         return button;
     }
 }

@@ -2,7 +2,6 @@ package org.sagwise.ui.clock;
 
 import javafx.scene.control.Slider;
 import javafx.scene.control.Tooltip;
-
 import org.sagwise.ui.model.Subscriptions;
 
 /** Everything that was recorded, from its start to its end, to be turned back along. */

@@ -1,5 +1,9 @@
 package org.sagwise.ui.clock;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Supplier;
 import org.sagwise.caution.Assessment;
 import org.sagwise.reading.Bench;
 import org.sagwise.run.RunResult;
@@ -7,11 +11,6 @@ import org.sagwise.run.RunSettings;
 import org.sagwise.run.RunState;
 import org.sagwise.run.Stepper;
 import org.sagwise.run.Trace;
-
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.function.Supplier;
 
 /** What a bench has gone through so far, and at which moment of it the clock stands. */
 final class Timeline {

@@ -1,14 +1,12 @@
 package org.sagwise.ui.clock;
 
+import java.util.List;
+import java.util.Optional;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-
 import org.sagwise.ui.model.Subscriptions;
-
-import java.util.List;
-import java.util.Optional;
 
 /** Under two benches on one clock: how far each is, and when each came to its end. */
 public final class TogetherLine extends HBox {
@@ -19,8 +17,7 @@ public final class TogetherLine extends HBox {
     private final Label first = label("together-first");
     private final Label second = label("together-second");
 
-    public TogetherLine(
-            Companion companion, ClockModel clock, ClockTexts words, Subscriptions subscriptions) {
+    public TogetherLine(Companion companion, ClockModel clock, ClockTexts words, Subscriptions subscriptions) {
         this.companion = companion;
         this.clock = clock;
         this.words = words;
@@ -64,8 +61,7 @@ public final class TogetherLine extends HBox {
     private void tell(Label label, String who, double firedS, Optional<Ending> ending) {
         double endS = clock.nowProperty().get().endS();
         String how =
-                ending.map(end -> ended(end, endS))
-                        .orElseGet(() -> words.word("together.held", words.time(firedS)));
+                ending.map(end -> ended(end, endS)).orElseGet(() -> words.word("together.held", words.time(firedS)));
         label.setText(words.word(who, how));
         label.getStyleClass().removeAll(List.of("together-ended"));
         if (ending.isPresent()) {

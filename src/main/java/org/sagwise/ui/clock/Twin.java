@@ -1,5 +1,9 @@
 package org.sagwise.ui.clock;
 
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import org.sagwise.reading.Bench;
 import org.sagwise.reading.Press;
 import org.sagwise.run.Advance;
@@ -11,11 +15,6 @@ import org.sagwise.run.Runner;
 import org.sagwise.run.Stepper;
 import org.sagwise.run.Trace;
 
-import java.util.EnumSet;
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
-
 /**
  * A bench that goes through the same presses as another, at the same moments. It stays as it is
  * once it has come to its own end, so that nothing is driven below its cut-off. Belongs to one
@@ -24,8 +23,7 @@ import java.util.Set;
 final class Twin {
 
     /** What a bench does not go beyond here. */
-    private static final Set<Kind> ENDS =
-            EnumSet.of(Kind.CUTOFF, Kind.VENTED, Kind.INTERRUPTED, Kind.UNSOLVABLE);
+    private static final Set<Kind> ENDS = EnumSet.of(Kind.CUTOFF, Kind.VENTED, Kind.INTERRUPTED, Kind.UNSOLVABLE);
 
     /** Moments closer than this are the same, s. */
     private static final double SAME_S = 1e-6;
@@ -78,8 +76,7 @@ final class Twin {
     /** Until when the presses are those that it went through. */
     private double agreedUntil(List<Trace.Turn> turns) {
         int same = 0;
-        while (same < Math.min(turns.size(), known.size())
-                && turns.get(same).equals(known.get(same))) {
+        while (same < Math.min(turns.size(), known.size()) && turns.get(same).equals(known.get(same))) {
             same++;
         }
         double mine = same < known.size() ? known.get(same).atS() : Double.POSITIVE_INFINITY;
@@ -102,8 +99,7 @@ final class Twin {
         Press due = stepper.hasSwitch() ? press : Press.HELD;
         Advance advance = stepper.advance(recording.last(), due, seconds, ENDS);
         recording.add(due, advance);
-        if (advance.state().isOver()
-                || advance.events().stream().anyMatch(it -> isEnd(it.kind()))) {
+        if (advance.state().isOver() || advance.events().stream().anyMatch(it -> isEnd(it.kind()))) {
             ending = Optional.of(Ending.of(advance.state()));
         }
     }

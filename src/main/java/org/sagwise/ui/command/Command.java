@@ -1,10 +1,9 @@
 package org.sagwise.ui.command;
 
+import java.util.Optional;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.value.ObservableBooleanValue;
 import javafx.scene.input.KeyCombination;
-
-import java.util.Optional;
 
 /**
  * Something a person can make the window do, by menu, button or keys alike. Its words stand in the
@@ -15,11 +14,7 @@ import java.util.Optional;
  * @param unavailable true while it makes no sense
  * @param keys the keys that do it, as in {@code Shortcut+O}
  */
-public record Command(
-        String id,
-        Runnable action,
-        ObservableBooleanValue unavailable,
-        Optional<KeyCombination> keys) {
+public record Command(String id, Runnable action, ObservableBooleanValue unavailable, Optional<KeyCombination> keys) {
 
     /** A command that is always there, without keys. */
     public static Command of(String id, Runnable action) {
@@ -28,8 +23,7 @@ public record Command(
 
     /** The same by these keys. */
     public Command by(String combination) {
-        return new Command(
-                id, action, unavailable, Optional.of(KeyCombination.valueOf(combination)));
+        return new Command(id, action, unavailable, Optional.of(KeyCombination.valueOf(combination)));
     }
 
     /** The same, but not while this holds. */

@@ -1,5 +1,6 @@
 package org.sagwise.ui.command;
 
+import java.util.List;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.Node;
 import javafx.scene.Scene;
@@ -12,11 +13,8 @@ import javafx.scene.control.MenuItem;
 import javafx.scene.control.RadioMenuItem;
 import javafx.scene.control.SeparatorMenuItem;
 import javafx.scene.control.Tooltip;
-
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.text.Wording;
-
-import java.util.List;
 
 /** Makes menu items and buttons of commands, all of the same words, keys and tooltips. */
 public final class Controls {
@@ -86,22 +84,19 @@ public final class Controls {
 
     /** Makes the keys of commands work in a window that has no menus. */
     public static void listen(Node inWindow, List<Command> commands) {
-        inWindow.sceneProperty()
-                .subscribe(
-                        scene -> {
-                            if (scene != null) {
-                                commands.forEach(command -> listen(scene, command));
-                            }
-                        });
+        inWindow.sceneProperty().subscribe(scene -> {
+            if (scene != null) {
+                commands.forEach(command -> listen(scene, command));
+            }
+        });
     }
 
     private static void listen(Scene scene, Command command) {
-        Runnable unlessUnavailable =
-                () -> {
-                    if (!command.unavailable().get()) {
-                        command.action().run();
-                    }
-                };
+        Runnable unlessUnavailable = () -> {
+            if (!command.unavailable().get()) {
+                command.action().run();
+            }
+        };
         command.keys().ifPresent(keys -> scene.getAccelerators().put(keys, unlessUnavailable));
     }
 

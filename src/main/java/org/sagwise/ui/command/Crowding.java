@@ -1,9 +1,8 @@
 package org.sagwise.ui.command;
 
+import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.layout.HBox;
-
-import java.util.List;
 
 /** Keeps a row of controls inside the window where text is large or words are long. */
 public final class Crowding {

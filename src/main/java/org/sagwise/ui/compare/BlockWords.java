@@ -1,14 +1,12 @@
 package org.sagwise.ui.compare;
 
+import java.util.List;
 import javafx.scene.control.Label;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-
 import org.sagwise.report.post.Block;
-
-import java.util.List;
 
 /** Shows a post in a window. */
 final class BlockWords extends VBox {

@@ -1,5 +1,11 @@
 package org.sagwise.ui.compare;
 
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -13,7 +19,6 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
-
 import org.sagwise.caution.Assessment;
 import org.sagwise.quantity.QuantityFormat.Signs;
 import org.sagwise.reading.Press;
@@ -29,13 +34,6 @@ import org.sagwise.ui.model.Latest;
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.text.Wording;
 import org.sagwise.ui.theme.LooksModel;
-
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
-import java.util.function.Consumer;
-import java.util.function.Function;
-import java.util.stream.Stream;
 
 /**
  * The bench beside another one. It follows the bench: whoever changes something there sees here
@@ -71,23 +69,18 @@ public final class ComparePane extends BorderPane {
         setId("compare");
         first = new SideView("compare-first", models.looks(), wording);
         second = new SideView("compare-second", models.looks(), wording);
-        press =
-                new Choice<>(
-                        "compare-press",
-                        wording.say("picture.press"),
-                        List.of(Press.HELD, Press.RELEASED),
-                        each -> each.name().toLowerCase(Locale.ROOT),
-                        each ->
-                                wording.say(
-                                        "picture.press." + each.name().toLowerCase(Locale.ROOT)));
+        press = new Choice<>(
+                "compare-press",
+                wording.say("picture.press"),
+                List.of(Press.HELD, Press.RELEASED),
+                each -> each.name().toLowerCase(Locale.ROOT),
+                each -> wording.say("picture.press." + each.name().toLowerCase(Locale.ROOT)));
         setTop(head());
         setCenter(middle());
         setBottom(foot());
         subscriptions.onChange(press.chosenProperty(), this::show);
         subscriptions.onChange(models.looks().property(), this::show);
-        subscriptions.watch(
-                models.bench().historyProperty().map(history -> history.present()),
-                scenario -> work());
+        subscriptions.watch(models.bench().historyProperty().map(history -> history.present()), scenario -> work());
     }
 
     private HBox head() {
@@ -108,15 +101,11 @@ public final class ComparePane extends BorderPane {
                 .addAll(
                         item("corrected", () -> compareWith(new Other.Corrected())),
                         item("file", () -> compareWith(models.documents().chooseOther())),
-                        item(
-                                "copied",
-                                () ->
-                                        compareWith(
-                                                CopyBoard.text()
-                                                        .flatMap(models.documents()::readText))),
+                        item("copied", () -> compareWith(CopyBoard.text().flatMap(models.documents()::readText))),
                         item(
                                 "this",
-                                () -> compareWith(new Other.Chosen(models.bench().scenario()))),
+                                () -> compareWith(
+                                        new Other.Chosen(models.bench().scenario()))),
                         examples);
         HBox head = new HBox(with, press);
         head.setAlignment(Pos.BOTTOM_LEFT);
@@ -155,11 +144,8 @@ public final class ComparePane extends BorderPane {
         copy.setOnAction(event -> sides.ifPresent(this::copy));
         put.setText(wording.say("compare.put"));
         put.setId("compare-put");
-        put.setOnAction(
-                event ->
-                        sides.flatMap(Sides::second)
-                                .map(Assessment::scenario)
-                                .ifPresent(models.documents()::openUnsaved));
+        put.setOnAction(event ->
+                sides.flatMap(Sides::second).map(Assessment::scenario).ifPresent(models.documents()::openUnsaved));
         Stream.<Region>of(copy, put).forEach(each -> each.setMinWidth(USE_PREF_SIZE));
         HBox foot = new HBox(state, copy, put);
         foot.setAlignment(Pos.CENTER_LEFT);
@@ -180,13 +166,10 @@ public final class ComparePane extends BorderPane {
         Scenario scenario = models.bench().scenario();
         Other with = other;
         state.setText(wording.say("compare.working"));
-        latest.ask(
-                () -> Sides.of(scenario, with, models.assess(), wording.locale()),
-                (Consumer<Sides>)
-                        found -> {
-                            sides = Optional.of(found);
-                            show();
-                        });
+        latest.ask(() -> Sides.of(scenario, with, models.assess(), wording.locale()), (Consumer<Sides>) found -> {
+            sides = Optional.of(found);
+            show();
+        });
     }
 
     private void show() {
@@ -199,10 +182,7 @@ public final class ComparePane extends BorderPane {
         double spanV = Math.max(SideView.spanV(one), two.map(SideView::spanV).orElse(0.0));
         first.show(Optional.of(one), "compare.first-title", spanV);
         second.show(two, now.isCure() ? "compare.cured-title" : "compare.second-title", spanV);
-        words.show(
-                two.isPresent()
-                        ? now.words()
-                        : List.of(new Block.Paragraph(wording.say("compare.nothing"))));
+        words.show(two.isPresent() ? now.words() : List.of(new Block.Paragraph(wording.say("compare.nothing"))));
         nodesOfSecond().forEach(node -> node.setDisable(two.isEmpty()));
         state.setText(wording.say("compare.state"));
     }

@@ -1,8 +1,7 @@
 package org.sagwise.ui.compare;
 
-import org.sagwise.scenario.Scenario;
-
 import java.util.Optional;
+import org.sagwise.scenario.Scenario;
 
 /** With what the bench is compared. */
 sealed interface Other {

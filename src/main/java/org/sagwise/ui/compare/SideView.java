@@ -1,11 +1,14 @@
 package org.sagwise.ui.compare;
 
+import java.awt.Graphics2D;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-
 import org.sagwise.caution.Assessment;
 import org.sagwise.picture.bench.ChevronPainter;
 import org.sagwise.picture.bench.StillPainter;
@@ -22,11 +25,6 @@ import org.sagwise.ui.canvas.CanvasLayer;
 import org.sagwise.ui.text.Wording;
 import org.sagwise.ui.theme.LooksModel;
 
-import java.awt.Graphics2D;
-import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
-
 /** One of two benches that are compared: its picture, and its staircase under it. */
 final class SideView extends VBox {
 
@@ -34,9 +32,7 @@ final class SideView extends VBox {
 
     /** A legend would lie over a picture as small as this. */
     private static final Set<Detail> DETAILS =
-            Detail.usual().stream()
-                    .filter(detail -> detail != Detail.LEGEND)
-                    .collect(Collectors.toUnmodifiableSet());
+            Detail.usual().stream().filter(detail -> detail != Detail.LEGEND).collect(Collectors.toUnmodifiableSet());
 
     private final LooksModel looks;
     private final Wording wording;
@@ -79,7 +75,8 @@ final class SideView extends VBox {
     void show(Optional<Assessment> assessment, String titleKey, double volts) {
         shown = assessment;
         spanV = volts;
-        title.setText(assessment.map(it -> titled(titleKey, it.scenario().title())).orElse(""));
+        title.setText(
+                assessment.map(it -> titled(titleKey, it.scenario().title())).orElse(""));
         setAccessibleText(title.getText());
         repaint();
     }
@@ -94,31 +91,24 @@ final class SideView extends VBox {
     }
 
     private void paintBench(Graphics2D graphics, double width, double height) {
-        shown.ifPresent(
-                assessment -> {
-                    BenchScene scene =
-                            BenchScene.of(
-                                            assessment,
-                                            layout(assessment, width, height),
-                                            looks.get().theme(),
-                                            wording.locale())
-                                    .with(DETAILS);
-                    BenchView view = BenchView.fit(scene.layout().bounds(), width, height);
-                    StillPainter.paint(graphics, scene, view);
-                    ChevronPainter.paintStill(graphics, scene, view);
-                });
+        shown.ifPresent(assessment -> {
+            BenchScene scene = BenchScene.of(
+                            assessment,
+                            layout(assessment, width, height),
+                            looks.get().theme(),
+                            wording.locale())
+                    .with(DETAILS);
+            BenchView view = BenchView.fit(scene.layout().bounds(), width, height);
+            StillPainter.paint(graphics, scene, view);
+            ChevronPainter.paintStill(graphics, scene, view);
+        });
     }
 
     /** Laid out anew only for another bench or another size: that takes longer than painting. */
     private BenchLayout layout(Assessment assessment, double width, double height) {
         Key key = new Key(assessment.scenario(), looks.get().textScale(), width, height);
         if (!laid.map(Laid::key).equals(Optional.of(key))) {
-            laid =
-                    Optional.of(
-                            new Laid(
-                                    key,
-                                    SettingOut.small(
-                                            key.scenario(), key.textScale(), width, height)));
+            laid = Optional.of(new Laid(key, SettingOut.small(key.scenario(), key.textScale(), width, height)));
         }
         return laid.get().layout();
     }
@@ -128,19 +118,17 @@ final class SideView extends VBox {
     private record Laid(Key key, BenchLayout layout) {}
 
     private void paintStairs(Graphics2D graphics, double width, double height) {
-        shown.ifPresent(
-                assessment -> {
-                    StairScene scene =
-                            new StairScene(
-                                            assessment.staircase(),
-                                            assessment.scenario(),
-                                            looks.get().theme(),
-                                            wording.locale(),
-                                            looks.get().textScale(),
-                                            Emphasis.NONE)
-                                    .spanning(spanV);
-                    StaircasePainter.of(scene, width, height).paint(graphics);
-                });
+        shown.ifPresent(assessment -> {
+            StairScene scene = new StairScene(
+                            assessment.staircase(),
+                            assessment.scenario(),
+                            looks.get().theme(),
+                            wording.locale(),
+                            looks.get().textScale(),
+                            Emphasis.NONE)
+                    .spanning(spanV);
+            StaircasePainter.of(scene, width, height).paint(graphics);
+        });
     }
 
     /** Volts that the staircase of a bench needs. */

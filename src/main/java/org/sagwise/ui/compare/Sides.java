@@ -1,5 +1,9 @@
 package org.sagwise.ui.compare;
 
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
 import org.sagwise.caution.Assessment;
 import org.sagwise.caution.fix.Cure;
 import org.sagwise.quantity.QuantityFormat.Signs;
@@ -7,11 +11,6 @@ import org.sagwise.report.compare.Comparison;
 import org.sagwise.report.compare.ComparisonPost;
 import org.sagwise.report.post.Block;
 import org.sagwise.scenario.Scenario;
-
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
-import java.util.function.Function;
 
 /**
  * Two benches and what differs between them.
@@ -28,8 +27,7 @@ record Sides(Assessment first, Optional<Assessment> second, boolean isCure, List
     }
 
     /** Works it out; runs both down, so it may take a while. */
-    static Sides of(
-            Scenario bench, Other other, Function<Scenario, Assessment> assess, Locale locale) {
+    static Sides of(Scenario bench, Other other, Function<Scenario, Assessment> assess, Locale locale) {
         Assessment first = assess.apply(bench);
         Optional<Assessment> second =
                 other.known().map(assess).or(() -> Cure.of(first).map(Cure::after));

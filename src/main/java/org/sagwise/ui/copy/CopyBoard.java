@@ -1,9 +1,8 @@
 package org.sagwise.ui.copy;
 
+import java.util.Optional;
 import javafx.scene.input.Clipboard;
 import javafx.scene.input.ClipboardContent;
-
-import java.util.Optional;
 
 /** Text on the clipboard of the system. */
 public final class CopyBoard {
@@ -12,8 +11,7 @@ public final class CopyBoard {
 
     /** The text that was copied last; empty if there is none. */
     public static Optional<String> text() {
-        return Optional.ofNullable(Clipboard.getSystemClipboard().getString())
-                .filter(text -> !text.isBlank());
+        return Optional.ofNullable(Clipboard.getSystemClipboard().getString()).filter(text -> !text.isBlank());
     }
 
     public static void put(String text) {

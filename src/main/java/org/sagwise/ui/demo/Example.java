@@ -1,8 +1,7 @@
 package org.sagwise.ui.demo;
 
-import org.sagwise.scenario.Scenario;
-
 import java.util.Locale;
+import org.sagwise.scenario.Scenario;
 
 /**
  * A bench that comes with the program, to try: the same circuit with its words in each language.

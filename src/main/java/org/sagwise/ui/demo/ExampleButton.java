@@ -4,7 +4,6 @@ import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
 import javafx.scene.image.ImageView;
 import javafx.scene.layout.VBox;
-
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.command.ContentButton;
 import org.sagwise.ui.file.Documents;

@@ -1,13 +1,12 @@
 package org.sagwise.ui.demo;
 
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import org.sagwise.file.DemoScenarios;
 import org.sagwise.file.Loaded;
 import org.sagwise.file.ScenarioReader;
 import org.sagwise.scenario.Scenario;
-
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
 
 /** The benches that come with the program. */
 public final class Examples {
@@ -33,18 +32,13 @@ public final class Examples {
     }
 
     private static Example read(String name, ScenarioReader reader) {
-        return new Example(
-                name, read(name, Locale.ENGLISH, reader), read(name, Locale.GERMAN, reader));
+        return new Example(name, read(name, Locale.ENGLISH, reader), read(name, Locale.GERMAN, reader));
     }
 
     private static Scenario read(String name, Locale locale, ScenarioReader reader) {
         Loaded loaded = reader.read(DemoScenarios.bytes(name, locale));
         return loaded.scenario()
-                .orElseThrow(
-                        () ->
-                                new IllegalStateException(
-                                        name
-                                                + " was broken when the program was built: "
-                                                + loaded.findings()));
+                .orElseThrow(() -> new IllegalStateException(
+                        name + " was broken when the program was built: " + loaded.findings()));
     }
 }

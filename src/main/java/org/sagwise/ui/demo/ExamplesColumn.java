@@ -1,18 +1,16 @@
 package org.sagwise.ui.demo;
 
+import java.util.List;
 import javafx.css.PseudoClass;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.VBox;
-
 import org.sagwise.ui.file.Documents;
 import org.sagwise.ui.model.BenchModel;
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.scroll.FocusScroll;
 import org.sagwise.ui.text.Markdown;
 import org.sagwise.ui.text.Wording;
-
-import java.util.List;
 
 /** What is written about the present bench, and other benches to try. */
 public final class ExamplesColumn extends ScrollPane {
@@ -40,10 +38,9 @@ public final class ExamplesColumn extends ScrollPane {
         about.getStyleClass().add("about-bench");
         Label title = new Label(wording.say("examples.title"));
         title.getStyleClass().add("section-title");
-        buttons =
-                examples.stream()
-                        .map(each -> new ExampleButton(each, thumbnails, documents, wording))
-                        .toList();
+        buttons = examples.stream()
+                .map(each -> new ExampleButton(each, thumbnails, documents, wording))
+                .toList();
         VBox list = new VBox(title);
         list.getStyleClass().add("example-list");
         list.getChildren().addAll(buttons);
@@ -63,7 +60,6 @@ public final class ExamplesColumn extends ScrollPane {
             about.setManaged(!words.isBlank());
             setVvalue(0);
         }
-        buttons.forEach(
-                button -> button.pseudoClassStateChanged(PRESENT, button.shows(bench.scenario())));
+        buttons.forEach(button -> button.pseudoClassStateChanged(PRESENT, button.shows(bench.scenario())));
     }
 }

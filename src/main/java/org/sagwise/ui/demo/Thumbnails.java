@@ -1,18 +1,5 @@
 package org.sagwise.ui.demo;
 
-import javafx.application.Platform;
-import javafx.beans.property.ReadOnlyObjectProperty;
-import javafx.beans.property.ReadOnlyObjectWrapper;
-import javafx.scene.image.Image;
-
-import org.sagwise.caution.Assessment;
-import org.sagwise.picture.layout.BenchLayout;
-import org.sagwise.picture.look.Theme;
-import org.sagwise.picture.scene.BenchScene;
-import org.sagwise.picture.scene.BenchView;
-import org.sagwise.scenario.Scenario;
-import org.sagwise.ui.canvas.Snapshot;
-
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -20,6 +7,17 @@ import java.util.Set;
 import java.util.concurrent.Executor;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import javafx.application.Platform;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.scene.image.Image;
+import org.sagwise.caution.Assessment;
+import org.sagwise.picture.layout.BenchLayout;
+import org.sagwise.picture.look.Theme;
+import org.sagwise.picture.scene.BenchScene;
+import org.sagwise.picture.scene.BenchView;
+import org.sagwise.scenario.Scenario;
+import org.sagwise.ui.canvas.Snapshot;
 
 /** Small pictures of the examples, painted behind the scenes. */
 public final class Thumbnails {
@@ -40,17 +38,11 @@ public final class Thumbnails {
      * @param assess computes everything about a scenario
      * @param behindTheScenes where pictures are painted
      */
-    public Thumbnails(
-            List<Example> examples,
-            Function<Scenario, Assessment> assess,
-            Executor behindTheScenes) {
+    public Thumbnails(List<Example> examples, Function<Scenario, Assessment> assess, Executor behindTheScenes) {
         this.assess = assess;
         this.behindTheScenes = behindTheScenes;
-        this.pictures =
-                examples.stream()
-                        .collect(
-                                Collectors.toUnmodifiableMap(
-                                        each -> each, each -> new ReadOnlyObjectWrapper<>()));
+        this.pictures = examples.stream()
+                .collect(Collectors.toUnmodifiableMap(each -> each, each -> new ReadOnlyObjectWrapper<>()));
     }
 
     /** The picture of an example; null until it is painted. */
@@ -69,13 +61,9 @@ public final class Thumbnails {
     }
 
     private Image painted(Scenario scenario, Theme theme) {
-        BenchScene scene =
-                BenchScene.of(
-                                assess.apply(scenario.released()),
-                                BenchLayout.of(scenario),
-                                theme,
-                                Locale.ROOT)
-                        .with(Set.of());
+        BenchScene scene = BenchScene.of(
+                        assess.apply(scenario.released()), BenchLayout.of(scenario), theme, Locale.ROOT)
+                .with(Set.of());
         BenchView view = BenchView.fit(scene.layout().bounds(), WIDTH * DENSITY, HEIGHT * DENSITY);
         return Snapshot.of(scene, view);
     }

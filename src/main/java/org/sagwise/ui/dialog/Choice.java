@@ -1,5 +1,7 @@
 package org.sagwise.ui.dialog;
 
+import java.util.List;
+import java.util.function.Function;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.scene.control.Label;
@@ -7,9 +9,6 @@ import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
-
-import java.util.List;
-import java.util.function.Function;
 
 /** One of a few things to choose, all in sight. */
 public final class Choice<T> extends VBox {
@@ -23,12 +22,7 @@ public final class Choice<T> extends VBox {
      * @param word end of a button's id
      * @param name what a button says
      */
-    public Choice(
-            String id,
-            String title,
-            List<T> options,
-            Function<T, String> word,
-            Function<T, String> name) {
+    public Choice(String id, String title, List<T> options, Function<T, String> word, Function<T, String> name) {
         getStyleClass().add("option");
         Label label = new Label(title);
         label.getStyleClass().add("quiet");
@@ -42,12 +36,11 @@ public final class Choice<T> extends VBox {
             button.setToggleGroup(group);
             button.setUserData(option);
             row.getChildren().add(button);
-            button.setOnAction(
-                    event -> {
-                        // One of them is always chosen.
-                        button.setSelected(true);
-                        chosen.set(option);
-                    });
+            button.setOnAction(event -> {
+                // One of them is always chosen.
+                button.setSelected(true);
+                chosen.set(option);
+            });
         }
         getChildren().addAll(label, row);
         choose(options.get(0), group);

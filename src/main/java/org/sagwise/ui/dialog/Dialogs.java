@@ -1,5 +1,8 @@
 package org.sagwise.ui.dialog;
 
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ButtonBar;
@@ -7,15 +10,10 @@ import javafx.scene.control.ButtonType;
 import javafx.scene.control.Dialog;
 import javafx.scene.control.Label;
 import javafx.stage.Stage;
-
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.text.Wording;
 import org.sagwise.ui.theme.LooksModel;
 import org.sagwise.ui.theme.StyleSheets;
-
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
 
 /** Makes dialogs in our words and looks. Every button is named by what it does. */
 public final class Dialogs {
@@ -58,8 +56,7 @@ public final class Dialogs {
      * @param answers its buttons
      * @return the button that was pressed; empty if the dialog was closed
      */
-    public Optional<ButtonType> ask(
-            String id, String title, Node content, List<ButtonType> answers) {
+    public Optional<ButtonType> ask(String id, String title, Node content, List<ButtonType> answers) {
         Subscriptions subscriptions = new Subscriptions();
         Dialog<ButtonType> dialog = new Dialog<>();
         dialog.initOwner(owner);
@@ -87,18 +84,16 @@ public final class Dialogs {
 
     /** Some window managers move and size the owner only after it was shown. */
     private void stayOverOwner(Dialog<?> dialog, Subscriptions subscriptions) {
-        Runnable centre =
-                () -> {
-                    dialog.setX(owner.getX() + (owner.getWidth() - dialog.getWidth()) / 2);
-                    dialog.setY(owner.getY() + (owner.getHeight() - dialog.getHeight()) / 2);
-                };
-        dialog.setOnShown(
-                shown -> {
-                    subscriptions.onChange(owner.xProperty(), centre);
-                    subscriptions.onChange(owner.yProperty(), centre);
-                    subscriptions.onChange(owner.widthProperty(), centre);
-                    subscriptions.onChange(owner.heightProperty(), centre);
-                });
+        Runnable centre = () -> {
+            dialog.setX(owner.getX() + (owner.getWidth() - dialog.getWidth()) / 2);
+            dialog.setY(owner.getY() + (owner.getHeight() - dialog.getHeight()) / 2);
+        };
+        dialog.setOnShown(shown -> {
+            subscriptions.onChange(owner.xProperty(), centre);
+            subscriptions.onChange(owner.yProperty(), centre);
+            subscriptions.onChange(owner.widthProperty(), centre);
+            subscriptions.onChange(owner.heightProperty(), centre);
+        });
     }
 
     /** Says something; there is one button to go on. */

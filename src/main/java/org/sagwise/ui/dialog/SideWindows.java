@@ -1,5 +1,7 @@
 package org.sagwise.ui.dialog;
 
+import java.util.ArrayList;
+import java.util.List;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
@@ -8,13 +10,9 @@ import javafx.scene.input.KeyEvent;
 import javafx.stage.Modality;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
-
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.theme.AppliedLooks;
 import org.sagwise.ui.theme.StyleSheets;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /** Windows beside the main one. Escape closes one, and its subscriptions with it. */
 public final class SideWindows {
@@ -40,12 +38,7 @@ public final class SideWindows {
      * @param subscriptions what its content listens to
      */
     public Stage open(
-            String title,
-            Parent content,
-            double width,
-            double height,
-            Modality modality,
-            Subscriptions subscriptions) {
+            String title, Parent content, double width, double height, Modality modality, Subscriptions subscriptions) {
         Stage window = new Stage();
         window.initOwner(owner);
         window.initModality(modality);
@@ -60,12 +53,7 @@ public final class SideWindows {
      *
      * @param subscriptions what its content listens to
      */
-    public Stage openApart(
-            String title,
-            Parent content,
-            double width,
-            double height,
-            Subscriptions subscriptions) {
+    public Stage openApart(String title, Parent content, double width, double height, Subscriptions subscriptions) {
         Stage window = new Stage();
         window.getIcons().setAll(owner.getIcons());
         Screen screen = screenApart();
@@ -103,25 +91,21 @@ public final class SideWindows {
         content.getStyleClass().add("side-window");
         var screen = place.getVisualBounds();
         double scale = looks.get().textScale();
-        Scene scene =
-                new Scene(
-                        content,
-                        Math.min(width * scale, screen.getWidth() * MOST_OF_SCREEN),
-                        Math.min(height * scale, screen.getHeight() * MOST_OF_SCREEN));
+        Scene scene = new Scene(
+                content,
+                Math.min(width * scale, screen.getWidth() * MOST_OF_SCREEN),
+                Math.min(height * scale, screen.getHeight() * MOST_OF_SCREEN));
         window.setScene(scene);
         StyleSheets.follow(looks, scene.getStylesheets(), subscriptions);
-        scene.addEventHandler(
-                KeyEvent.KEY_PRESSED,
-                event -> {
-                    if (event.getCode() == KeyCode.ESCAPE) {
-                        window.close();
-                    }
-                });
-        window.setOnHidden(
-                event -> {
-                    subscriptions.close();
-                    open.remove(window);
-                });
+        scene.addEventHandler(KeyEvent.KEY_PRESSED, event -> {
+            if (event.getCode() == KeyCode.ESCAPE) {
+                window.close();
+            }
+        });
+        window.setOnHidden(event -> {
+            subscriptions.close();
+            open.remove(window);
+        });
         open.add(window);
     }
 

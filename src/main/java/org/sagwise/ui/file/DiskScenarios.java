@@ -1,5 +1,9 @@
 package org.sagwise.ui.file;
 
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Supplier;
 import org.sagwise.file.FileFinding;
 import org.sagwise.file.Loaded;
 import org.sagwise.file.Saved;
@@ -8,11 +12,6 @@ import org.sagwise.file.ScenarioReader;
 import org.sagwise.file.ShareText;
 import org.sagwise.scenario.ProblemTexts;
 import org.sagwise.scenario.Scenario;
-
-import java.nio.file.Path;
-import java.util.Locale;
-import java.util.Optional;
-import java.util.function.Supplier;
 
 /** Scenarios in files. */
 public final class DiskScenarios implements ScenarioStore {

@@ -1,20 +1,18 @@
 package org.sagwise.ui.file;
 
-import javafx.beans.property.ReadOnlyObjectProperty;
-import javafx.beans.property.ReadOnlyObjectWrapper;
-import javafx.beans.value.ObservableValue;
-
-import org.sagwise.scenario.Scenario;
-import org.sagwise.scenario.edit.Fragment;
-import org.sagwise.ui.model.BenchModel;
-import org.sagwise.ui.model.History;
-import org.sagwise.ui.prefs.PreferencesModel;
-
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.value.ObservableValue;
+import org.sagwise.scenario.Scenario;
+import org.sagwise.scenario.edit.Fragment;
+import org.sagwise.ui.model.BenchModel;
+import org.sagwise.ui.model.History;
+import org.sagwise.ui.prefs.PreferencesModel;
 
 /**
  * Opens and saves what lies on the bench. Nothing is ever lost without asking: a broken file leaves
@@ -30,10 +28,8 @@ public final class Documents {
     private final FileDialogs dialogs;
     private final PreferencesModel preferences;
     private final Preparation preparation;
-    private final ReadOnlyObjectWrapper<Optional<Path>> file =
-            new ReadOnlyObjectWrapper<>(Optional.empty());
-    private final ReadOnlyObjectWrapper<Optional<Aside>> aside =
-            new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<Optional<Path>> file = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<Optional<Aside>> aside = new ReadOnlyObjectWrapper<>(Optional.empty());
 
     /** A document laid aside while the bench is lent to a lesson. */
     private record Aside(History history, Optional<Path> file) {}
@@ -76,24 +72,20 @@ public final class Documents {
     /** Puts a scenario on the bench that has no file of its own. */
     public void openExample(Scenario scenario) {
         if (mayLeave()) {
-            whenReady(
-                    scenario,
-                    () -> {
-                        file.set(Optional.empty());
-                        bench.open(scenario);
-                    });
+            whenReady(scenario, () -> {
+                file.set(Optional.empty());
+                bench.open(scenario);
+            });
         }
     }
 
     /** Puts a scenario on the bench that is in no file yet, such as one that was worked out. */
     public void openUnsaved(Scenario scenario) {
         if (mayLeave()) {
-            whenReady(
-                    scenario,
-                    () -> {
-                        file.set(Optional.empty());
-                        bench.openUnsaved(scenario);
-                    });
+            whenReady(scenario, () -> {
+                file.set(Optional.empty());
+                bench.openUnsaved(scenario);
+            });
         }
     }
 
@@ -119,9 +111,7 @@ public final class Documents {
         if (outcome instanceof ScenarioStore.Refused refused) {
             dialogs.showTextTroubles(refused.troubles());
         }
-        return outcome instanceof ScenarioStore.Read read
-                ? Optional.of(read.scenario())
-                : Optional.empty();
+        return outcome instanceof ScenarioStore.Read read ? Optional.of(read.scenario()) : Optional.empty();
     }
 
     /** Asks for a file and reads it, for looking at; the bench stays as it is. */
@@ -148,11 +138,10 @@ public final class Documents {
     public void giveBack() {
         Optional<Aside> kept = aside.get();
         aside.set(Optional.empty());
-        kept.ifPresent(
-                it -> {
-                    file.set(it.file());
-                    bench.resume(it.history());
-                });
+        kept.ifPresent(it -> {
+            file.set(it.file());
+            bench.resume(it.history());
+        });
     }
 
     /** Whether the bench is lent. */
@@ -204,38 +193,29 @@ public final class Documents {
     private void load(Path path) {
         Path whole = path.toAbsolutePath().normalize();
         read(whole)
-                .ifPresent(
-                        scenario ->
-                                whenReady(
-                                        scenario,
-                                        () -> {
-                                            bench.open(scenario);
-                                            belongTo(whole);
-                                        }));
+                .ifPresent(scenario -> whenReady(scenario, () -> {
+                    bench.open(scenario);
+                    belongTo(whole);
+                }));
     }
 
     /** What was done to the present document while another was made ready is asked about, too. */
     private void whenReady(Scenario scenario, Runnable open) {
         History agreed = bench.history();
-        preparation.whenReady(
-                scenario,
-                () -> {
-                    if (bench.history() == agreed || mayLeave()) {
-                        open.run();
-                    }
-                });
+        preparation.whenReady(scenario, () -> {
+            if (bench.history() == agreed || mayLeave()) {
+                open.run();
+            }
+        });
     }
 
     private Optional<Scenario> read(Path whole) {
         ScenarioStore.Outcome outcome = store.read(whole);
         while (outcome instanceof ScenarioStore.Refused refused
-                && dialogs.showTroubles(whole, refused.troubles())
-                        == FileDialogs.NextStep.READ_AGAIN) {
+                && dialogs.showTroubles(whole, refused.troubles()) == FileDialogs.NextStep.READ_AGAIN) {
             outcome = store.read(whole);
         }
-        return outcome instanceof ScenarioStore.Read read
-                ? Optional.of(read.scenario())
-                : Optional.empty();
+        return outcome instanceof ScenarioStore.Read read ? Optional.of(read.scenario()) : Optional.empty();
     }
 
     private boolean write(Path path) {

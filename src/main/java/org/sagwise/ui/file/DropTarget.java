@@ -1,16 +1,15 @@
 package org.sagwise.ui.file;
 
-import javafx.application.Platform;
-import javafx.css.PseudoClass;
-import javafx.scene.Node;
-import javafx.scene.input.DragEvent;
-import javafx.scene.input.TransferMode;
-
 import java.io.File;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import javafx.application.Platform;
+import javafx.css.PseudoClass;
+import javafx.scene.Node;
+import javafx.scene.input.DragEvent;
+import javafx.scene.input.TransferMode;
 
 /** Lets a file or a folder be dragged into the window. */
 public final class DropTarget {
@@ -26,7 +25,8 @@ public final class DropTarget {
      */
     public static void on(Node node, Consumer<Path> taker) {
         node.setOnDragOver(event -> accept(event));
-        node.setOnDragEntered(event -> node.pseudoClassStateChanged(DROP, file(event).isPresent()));
+        node.setOnDragEntered(
+                event -> node.pseudoClassStateChanged(DROP, file(event).isPresent()));
         node.setOnDragExited(event -> node.pseudoClassStateChanged(DROP, false));
         node.setOnDragDropped(event -> drop(event, taker));
     }

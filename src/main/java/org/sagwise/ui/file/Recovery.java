@@ -1,11 +1,5 @@
 package org.sagwise.ui.file;
 
-import org.sagwise.file.ScenarioFiles;
-import org.sagwise.file.ScenarioReader;
-import org.sagwise.scenario.Scenario;
-import org.sagwise.ui.model.BenchModel;
-import org.sagwise.ui.model.History;
-
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -19,6 +13,11 @@ import java.util.concurrent.atomic.AtomicReference;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.sagwise.file.ScenarioFiles;
+import org.sagwise.file.ScenarioReader;
+import org.sagwise.scenario.Scenario;
+import org.sagwise.ui.model.BenchModel;
+import org.sagwise.ui.model.History;
 
 /**
  * Keeps what is not saved yet in a file of its own, edit by edit, so that it is there again after
@@ -26,8 +25,7 @@ import java.util.stream.Stream;
  */
 public final class Recovery implements AutoCloseable {
 
-    private static final Pattern NAME =
-            Pattern.compile("unsaved-(\\d{1,18})" + Pattern.quote(Documents.ENDING));
+    private static final Pattern NAME = Pattern.compile("unsaved-(\\d{1,18})" + Pattern.quote(Documents.ENDING));
 
     /** How long closing waits for the last writing, in seconds. */
     private static final long PATIENCE_S = 5;
@@ -35,8 +33,7 @@ public final class Recovery implements AutoCloseable {
     private final Path folder;
     private final Path own;
     private final ExecutorService writer;
-    private final AtomicReference<Optional<Scenario>> latest =
-            new AtomicReference<>(Optional.empty());
+    private final AtomicReference<Optional<Scenario>> latest = new AtomicReference<>(Optional.empty());
 
     /**
      * @param folder where the files are kept
@@ -44,13 +41,11 @@ public final class Recovery implements AutoCloseable {
     public Recovery(Path folder) {
         this.folder = folder;
         this.own = folder.resolve("unsaved-" + ProcessHandle.current().pid() + Documents.ENDING);
-        this.writer =
-                Executors.newSingleThreadExecutor(
-                        work -> {
-                            Thread thread = new Thread(work, "keeps what is not saved");
-                            thread.setDaemon(true);
-                            return thread;
-                        });
+        this.writer = Executors.newSingleThreadExecutor(work -> {
+            Thread thread = new Thread(work, "keeps what is not saved");
+            thread.setDaemon(true);
+            return thread;
+        });
     }
 
     /** Keeps whatever comes to this bench from now on, as long as it is in no file. */

@@ -1,10 +1,9 @@
 package org.sagwise.ui.file;
 
-import org.sagwise.scenario.Scenario;
-
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import org.sagwise.scenario.Scenario;
 
 /** Where scenarios come from and go to. */
 public interface ScenarioStore {

@@ -1,5 +1,11 @@
 package org.sagwise.ui.file;
 
+import java.io.File;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.control.ButtonType;
 import javafx.scene.control.Label;
@@ -9,15 +15,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
 import javafx.stage.Stage;
-
 import org.sagwise.ui.dialog.Dialogs;
-
-import java.io.File;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
-import java.util.function.Supplier;
 
 /** Asks about files in dialogs of a window, with the system's own dialogs for choosing. */
 public final class StageFileDialogs implements FileDialogs {
@@ -62,15 +60,12 @@ public final class StageFileDialogs implements FileDialogs {
     public Unsaved askAboutUnsaved(String title) {
         ButtonType save = dialogs().agree("files.unsaved.save");
         ButtonType discard = dialogs().other("files.unsaved.discard");
-        Optional<ButtonType> answer =
-                dialogs()
-                        .ask(
-                                "unsaved",
-                                say(
-                                        "files.unsaved.title",
-                                        title.isBlank() ? say("header.untitled") : title),
-                                text("files.unsaved.text"),
-                                List.of(save, discard, dialogs().leave("dialog.cancel")));
+        Optional<ButtonType> answer = dialogs()
+                .ask(
+                        "unsaved",
+                        say("files.unsaved.title", title.isBlank() ? say("header.untitled") : title),
+                        text("files.unsaved.text"),
+                        List.of(save, discard, dialogs().leave("dialog.cancel")));
         if (answer.filter(save::equals).isPresent()) {
             return Unsaved.SAVE;
         }
@@ -107,11 +102,7 @@ public final class StageFileDialogs implements FileDialogs {
     }
 
     private Node list(Path file, List<ScenarioStore.Trouble> troubles) {
-        VBox content =
-                new VBox(
-                        text("files.troubles.text", troubles.size()),
-                        rows(troubles),
-                        quiet(file.toString()));
+        VBox content = new VBox(text("files.troubles.text", troubles.size()), rows(troubles), quiet(file.toString()));
         content.getStyleClass().addAll("dialog-words", "troubles");
         return content;
     }

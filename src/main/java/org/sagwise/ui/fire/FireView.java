@@ -7,7 +7,6 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
-
 import org.sagwise.plan.NextStep;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.ui.command.Command;
@@ -29,12 +28,7 @@ public final class FireView extends HBox {
     private final Label hint = new Label();
     private final VBox words = new VBox(state, hint);
 
-    public FireView(
-            BenchModel bench,
-            Command latch,
-            Controls controls,
-            Wording wording,
-            Subscriptions subscriptions) {
+    public FireView(BenchModel bench, Command latch, Controls controls, Wording wording, Subscriptions subscriptions) {
         this.bench = bench;
         this.wording = wording;
         this.button = new FireButton(bench.thumb(), wording.say("fire.button"));

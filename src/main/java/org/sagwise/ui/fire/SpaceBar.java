@@ -7,7 +7,6 @@ import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.stage.Stage;
-
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.model.Thumb;
 
@@ -55,8 +54,7 @@ public final class SpaceBar {
         boolean plain = !event.isShortcutDown() && !event.isAltDown() && !event.isControlDown();
         return event.getEventType() == KeyEvent.KEY_TYPED
                 ? plain && " ".equals(event.getCharacter())
-                : event.getCode() == KeyCode.SPACE
-                        && (plain || event.getEventType() == KeyEvent.KEY_RELEASED);
+                : event.getCode() == KeyCode.SPACE && (plain || event.getEventType() == KeyEvent.KEY_RELEASED);
     }
 
     private static boolean isTyping(Node focused) {

@@ -14,8 +14,7 @@ package org.sagwise.ui.frame;
  * @param curves where the curves are drawn
  * @param roomy whether the column at the left may be wider than it must
  */
-record Arrangement(
-        boolean left, boolean side, boolean noticeBeside, CurvesPlace curves, boolean roomy) {
+record Arrangement(boolean left, boolean side, boolean noticeBeside, CurvesPlace curves, boolean roomy) {
 
     /** Where the curves are drawn. */
     enum CurvesPlace {

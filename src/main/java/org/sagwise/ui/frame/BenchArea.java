@@ -1,11 +1,12 @@
 package org.sagwise.ui.frame;
 
+import java.util.List;
+import java.util.Optional;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-
 import org.sagwise.caution.Assessment;
 import org.sagwise.picture.layout.Drawing;
 import org.sagwise.ui.bench.BenchPane;
@@ -26,9 +27,6 @@ import org.sagwise.ui.staircase.StaircaseView;
 import org.sagwise.ui.text.Wording;
 import org.sagwise.ui.work.EditCommands;
 import org.sagwise.ui.work.HandBar;
-
-import java.util.List;
-import java.util.Optional;
 
 /** The middle of the window: hands, bench, what its colours mean, and the staircase beneath. */
 final class BenchArea {
@@ -59,38 +57,30 @@ final class BenchArea {
         this.models = models;
         this.wording = wording;
         this.subscriptions = subscriptions;
-        pane =
-                new BenchPane(
-                        models.work(),
-                        edits,
-                        models.assess(),
-                        showCard,
-                        models.looks(),
-                        models.view(),
-                        models.layouts(),
-                        models.painter(),
-                        wording,
-                        subscriptions);
-        beside =
-                models.companion().seenProperty().map(seen -> seen.map(Companion.Seen::assessment));
+        pane = new BenchPane(
+                models.work(),
+                edits,
+                models.assess(),
+                showCard,
+                models.looks(),
+                models.view(),
+                models.layouts(),
+                models.painter(),
+                wording,
+                subscriptions);
+        beside = models.companion().seenProperty().map(seen -> seen.map(Companion.Seen::assessment));
         HBox benches = benches();
         VBox.setVgrow(benches, Priority.ALWAYS);
         HandBar hands = new HandBar(models.work(), edits, controls, wording, subscriptions);
-        MeterStrip meter =
-                new MeterStrip(models.bench(), edits.meter(), controls, wording, subscriptions);
+        MeterStrip meter = new MeterStrip(models.bench(), edits.meter(), controls, wording, subscriptions);
         TogetherLine together =
-                new TogetherLine(
-                        models.companion(),
-                        models.clock(),
-                        new ClockTexts(wording.locale()),
-                        subscriptions);
+                new TogetherLine(models.companion(), models.clock(), new ClockTexts(wording.locale()), subscriptions);
         HBox foot = foot();
         VBox upper = new VBox(hands, benches, meter, together, foot);
-        Runnable makeRoom =
-                () -> {
-                    show(foot, isRoomForFoot(foot, upper));
-                    show(hands, isRoomFor(hands, foot, upper));
-                };
+        Runnable makeRoom = () -> {
+            show(foot, isRoomForFoot(foot, upper));
+            show(hands, isRoomFor(hands, foot, upper));
+        };
         subscriptions.onChange(upper.heightProperty(), makeRoom);
         subscriptions.onChange(upper.widthProperty(), makeRoom);
         subscriptions.onChange(models.looks().property(), makeRoom);
@@ -110,19 +100,12 @@ final class BenchArea {
     /** The bench, and the one that a lesson compares it with, each half of the room. */
     private HBox benches() {
         BesidePane besidePane =
-                new BesidePane(
-                        beside,
-                        models.bench(),
-                        models.looks(),
-                        models.painter(),
-                        wording,
-                        subscriptions);
-        NextStepHint hint =
-                new NextStepHint(
-                        models.bench(),
-                        models.lessons().room().playerProperty().map(Optional::isPresent),
-                        wording,
-                        subscriptions);
+                new BesidePane(beside, models.bench(), models.looks(), models.painter(), wording, subscriptions);
+        NextStepHint hint = new NextStepHint(
+                models.bench(),
+                models.lessons().room().playerProperty().map(Optional::isPresent),
+                wording,
+                subscriptions);
         HintedFelt felt = new HintedFelt(pane, hint, models.view(), subscriptions);
         halves(felt, besidePane);
         return new HBox(felt, besidePane);
@@ -130,21 +113,9 @@ final class BenchArea {
 
     private HBox stairs() {
         StaircaseView staircase =
-                new StaircaseView(
-                        models.bench(),
-                        beside,
-                        models.looks(),
-                        models.painter(),
-                        wording,
-                        subscriptions);
+                new StaircaseView(models.bench(), beside, models.looks(), models.painter(), wording, subscriptions);
         BesideStairs other =
-                new BesideStairs(
-                        beside,
-                        models.bench(),
-                        models.looks(),
-                        models.painter(),
-                        wording,
-                        subscriptions);
+                new BesideStairs(beside, models.bench(), models.looks(), models.painter(), wording, subscriptions);
         halves(staircase, other);
         return new HBox(staircase, other);
     }
@@ -159,20 +130,18 @@ final class BenchArea {
     private HBox foot() {
         StatusLine status = new StatusLine(models.work(), wording, subscriptions);
         HBox.setHgrow(status, Priority.ALWAYS);
-        PotentialLegend legend =
-                new PotentialLegend(
-                        models.bench(),
-                        models.looks().property().map(now -> now.drawing() == Drawing.BENCH),
-                        wording,
-                        subscriptions);
+        PotentialLegend legend = new PotentialLegend(
+                models.bench(),
+                models.looks().property().map(now -> now.drawing() == Drawing.BENCH),
+                wording,
+                subscriptions);
         HBox foot = new HBox(status, legend);
         foot.getStyleClass().add("bench-foot");
-        Runnable makeRoom =
-                () -> {
-                    status.setMinWidth(LEAST_STATUS * models.looks().get().textScale());
-                    Crowding.relieve(foot, List.of(List.of(legend.title())));
-                    status.setMinWidth(0);
-                };
+        Runnable makeRoom = () -> {
+            status.setMinWidth(LEAST_STATUS * models.looks().get().textScale());
+            Crowding.relieve(foot, List.of(List.of(legend.title())));
+            status.setMinWidth(0);
+        };
         subscriptions.onChange(foot.widthProperty(), makeRoom);
         subscriptions.onChange(models.looks().property(), makeRoom);
         return foot;
@@ -181,7 +150,8 @@ final class BenchArea {
     /** A class that looks on needs no hands; and the bench comes before them. */
     private boolean isRoomFor(Region hands, Region foot, Region upper) {
         double taken = hands.prefHeight(upper.getWidth()) + foot.prefHeight(upper.getWidth());
-        boolean room = upper.getHeight() - taken >= LEAST_BENCH * models.looks().get().textScale();
+        boolean room =
+                upper.getHeight() - taken >= LEAST_BENCH * models.looks().get().textScale();
         return room && !models.looks().projectorProperty().get();
     }
 

@@ -1,10 +1,12 @@
 package org.sagwise.ui.frame;
 
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.control.Menu;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.RadioMenuItem;
-
 import org.sagwise.scenario.MeterMode;
 import org.sagwise.ui.command.Controls;
 import org.sagwise.ui.hands.JointChoice;
@@ -14,10 +16,6 @@ import org.sagwise.ui.text.Wording;
 import org.sagwise.ui.work.MeterCommands;
 import org.sagwise.ui.work.Workbench;
 
-import java.util.List;
-import java.util.Locale;
-import java.util.stream.Stream;
-
 /**
  * The menu of the bench. It holds what the row of hands holds, which a low bench has no room for.
  */
@@ -25,12 +23,7 @@ final class BenchMenu {
 
     private BenchMenu() {}
 
-    static Menu of(
-            Commands commands,
-            Models models,
-            Controls controls,
-            Wording wording,
-            Subscriptions subscriptions) {
+    static Menu of(Commands commands, Models models, Controls controls, Wording wording, Subscriptions subscriptions) {
         return controls.menu(
                 "bench",
                 controls.check(commands.latch(), models.bench().thumb().latchedProperty()),
@@ -45,8 +38,7 @@ final class BenchMenu {
                 controls.item(commands.shares().compare()));
     }
 
-    private static Menu joints(
-            Workbench work, Controls controls, Wording wording, Subscriptions subscriptions) {
+    private static Menu joints(Workbench work, Controls controls, Wording wording, Subscriptions subscriptions) {
         Menu menu = controls.menu("joints");
         for (JointChoice choice : JointChoice.values()) {
             String word = choice.name().toLowerCase(Locale.ROOT);
@@ -61,16 +53,10 @@ final class BenchMenu {
     }
 
     private static Menu meter(BenchModel bench, MeterCommands meter, Controls controls) {
-        List<MenuItem> modes =
-                Stream.of(MeterMode.values())
-                        .map(mode -> controls.choice(meter.to(mode), isOn(bench, mode)))
-                        .toList();
-        Menu menu =
-                controls.menu(
-                        "meter",
-                        controls.item(meter.red()),
-                        controls.item(meter.black()),
-                        controls.line());
+        List<MenuItem> modes = Stream.of(MeterMode.values())
+                .map(mode -> controls.choice(meter.to(mode), isOn(bench, mode)))
+                .toList();
+        Menu menu = controls.menu("meter", controls.item(meter.red()), controls.item(meter.black()), controls.line());
         menu.getItems().addAll(modes);
         menu.getItems()
                 .addAll(
@@ -83,11 +69,9 @@ final class BenchMenu {
 
     private static ObservableValue<Boolean> isOn(BenchModel bench, MeterMode mode) {
         return bench.assessmentProperty()
-                .map(
-                        now ->
-                                now.scenario()
-                                        .probes()
-                                        .filter(probes -> probes.mode() == mode)
-                                        .isPresent());
+                .map(now -> now.scenario()
+                        .probes()
+                        .filter(probes -> probes.mode() == mode)
+                        .isPresent());
     }
 }

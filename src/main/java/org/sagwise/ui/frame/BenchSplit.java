@@ -1,13 +1,11 @@
 package org.sagwise.ui.frame;
 
+import java.util.Set;
 import javafx.geometry.Orientation;
 import javafx.scene.Node;
 import javafx.scene.control.SplitPane;
 import javafx.scene.input.MouseEvent;
-
 import org.sagwise.ui.prefs.PreferencesModel;
-
-import java.util.Set;
 
 /** The bench over the staircase; their shares stay when the window grows, and are remembered. */
 final class BenchSplit extends SplitPane {

@@ -2,7 +2,6 @@ package org.sagwise.ui.frame;
 
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.BooleanBinding;
-
 import org.sagwise.picture.layout.Drawing;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.ui.bench.ViewModel;
@@ -102,24 +101,16 @@ record Commands(
             LessonCommands lessons,
             AuthorCommands author,
             WindowActions window) {
-        BooleanBinding noFile =
-                Bindings.createBooleanBinding(
-                        () -> documents.fileProperty().get().isEmpty(), documents.fileProperty());
-        BooleanBinding noButton =
-                Bindings.createBooleanBinding(
-                        () -> bench.scenario().partsOf(PartKind.SWITCH).isEmpty(),
-                        bench.historyProperty());
+        BooleanBinding noFile = Bindings.createBooleanBinding(
+                () -> documents.fileProperty().get().isEmpty(), documents.fileProperty());
+        BooleanBinding noButton = Bindings.createBooleanBinding(
+                () -> bench.scenario().partsOf(PartKind.SWITCH).isEmpty(), bench.historyProperty());
         BooleanBinding nothingToUndo =
-                Bindings.createBooleanBinding(
-                        () -> bench.history().undoable().isEmpty(), bench.historyProperty());
+                Bindings.createBooleanBinding(() -> bench.history().undoable().isEmpty(), bench.historyProperty());
         BooleanBinding nothingToRedo =
-                Bindings.createBooleanBinding(
-                        () -> bench.history().redoable().isEmpty(), bench.historyProperty());
-        BooleanBinding fewCells =
-                Bindings.createBooleanBinding(
-                        () -> EditCommands.cells(work).size() < 2,
-                        work.movesProperty(),
-                        bench.historyProperty());
+                Bindings.createBooleanBinding(() -> bench.history().redoable().isEmpty(), bench.historyProperty());
+        BooleanBinding fewCells = Bindings.createBooleanBinding(
+                () -> EditCommands.cells(work).size() < 2, work.movesProperty(), bench.historyProperty());
         return new Commands(
                 Command.of("new", window::newBench).by("Shortcut+N"),
                 Command.of("open", documents::open).by("Shortcut+O"),

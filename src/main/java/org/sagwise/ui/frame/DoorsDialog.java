@@ -1,5 +1,7 @@
 package org.sagwise.ui.frame;
 
+import java.util.List;
+import java.util.Locale;
 import javafx.geometry.Orientation;
 import javafx.scene.control.Button;
 import javafx.scene.control.ContentDisplay;
@@ -7,14 +9,10 @@ import javafx.scene.control.Label;
 import javafx.scene.image.ImageView;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
-
 import org.sagwise.ui.demo.Example;
 import org.sagwise.ui.demo.Thumbnails;
 import org.sagwise.ui.dialog.Dialogs;
 import org.sagwise.ui.text.Wording;
-
-import java.util.List;
-import java.util.Locale;
 
 /** The opening page: three doors into the program, each with one of our benches as its picture. */
 final class DoorsDialog {
@@ -50,23 +48,17 @@ final class DoorsDialog {
         Runnable[] chosen = {() -> {}};
         for (Door door : Door.values()) {
             Button button = button(door, examples, pictures, dialogs.wording());
-            button.setOnAction(
-                    event -> {
-                        chosen[0] = () -> way.through(door);
-                        button.getScene().getWindow().hide();
-                    });
+            button.setOnAction(event -> {
+                chosen[0] = () -> way.through(door);
+                button.getScene().getWindow().hide();
+            });
             doors.getChildren().add(button);
         }
-        dialogs.ask(
-                "doors-dialog",
-                dialogs.wording().say("doors.title"),
-                doors,
-                List.of(dialogs.leave("doors.look")));
+        dialogs.ask("doors-dialog", dialogs.wording().say("doors.title"), doors, List.of(dialogs.leave("doors.look")));
         chosen[0].run();
     }
 
-    private static Button button(
-            Door door, List<Example> examples, Thumbnails pictures, Wording wording) {
+    private static Button button(Door door, List<Example> examples, Thumbnails pictures, Wording wording) {
         String word = door.name().toLowerCase(Locale.ROOT);
         Label title = new Label(wording.say("doors." + word));
         title.getStyleClass().add("section-title");

@@ -1,19 +1,17 @@
 package org.sagwise.ui.frame;
 
-import javafx.application.Platform;
-import javafx.scene.control.Label;
-import javafx.scene.control.TextArea;
-import javafx.scene.control.TitledPane;
-import javafx.scene.layout.VBox;
-
-import org.sagwise.ui.dialog.Dialogs;
-
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.util.List;
 import java.util.function.Supplier;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import javafx.application.Platform;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextArea;
+import javafx.scene.control.TitledPane;
+import javafx.scene.layout.VBox;
+import org.sagwise.ui.dialog.Dialogs;
 
 /**
  * What happens when the program itself fails: it says so once, tells what to do, and goes on. A
@@ -55,11 +53,7 @@ public final class FailureReport implements Thread.UncaughtExceptionHandler {
         details.setAnimated(false);
         VBox content = new VBox(words, details);
         content.getStyleClass().add("dialog-words");
-        now.ask(
-                "failure",
-                now.wording().say("failure.title"),
-                content,
-                List.of(now.leave("dialog.close")));
+        now.ask("failure", now.wording().say("failure.title"), content, List.of(now.leave("dialog.close")));
         telling = false;
     }
 

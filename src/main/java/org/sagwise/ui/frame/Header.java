@@ -1,5 +1,8 @@
 package org.sagwise.ui.frame;
 
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -8,7 +11,6 @@ import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-
 import org.sagwise.ui.command.Crowding;
 import org.sagwise.ui.file.Documents;
 import org.sagwise.ui.fire.FireView;
@@ -16,10 +18,6 @@ import org.sagwise.ui.model.BenchModel;
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.text.Wording;
 import org.sagwise.ui.theme.LooksModel;
-
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
 
 /** The strip across the top: fire button, title, menus. */
 final class Header extends HBox {

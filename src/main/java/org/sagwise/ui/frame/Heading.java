@@ -1,9 +1,10 @@
 package org.sagwise.ui.frame;
 
+import java.util.List;
+import java.util.function.Consumer;
 import javafx.scene.control.Menu;
 import javafx.scene.control.MenuBar;
 import javafx.scene.layout.VBox;
-
 import org.sagwise.caution.Caution;
 import org.sagwise.ui.bench.OpeningStrip;
 import org.sagwise.ui.caution.DangerStrip;
@@ -14,9 +15,6 @@ import org.sagwise.ui.command.Controls;
 import org.sagwise.ui.fire.FireView;
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.text.Wording;
-
-import java.util.List;
-import java.util.function.Consumer;
 
 /** What lies across the top: header, clock, dangers, and why time has stopped. */
 final class Heading extends VBox {
@@ -33,27 +31,18 @@ final class Heading extends VBox {
             Wording wording,
             Subscriptions subscriptions) {
         this.models = models;
-        FireView fire =
-                new FireView(models.bench(), commands.latch(), controls, wording, subscriptions);
+        FireView fire = new FireView(models.bench(), commands.latch(), controls, wording, subscriptions);
         menus = new Menus(commands, models, wording, subscriptions).bar();
         Header header =
-                new Header(
-                        fire,
-                        menus,
-                        models.bench(),
-                        models.documents(),
-                        models.looks(),
-                        wording,
-                        subscriptions);
-        ClockStrip strip =
-                new ClockStrip(
-                        models.clock(),
-                        commands.time(),
-                        models.preferences(),
-                        models.looks(),
-                        controls,
-                        clockTexts,
-                        subscriptions);
+                new Header(fire, menus, models.bench(), models.documents(), models.looks(), wording, subscriptions);
+        ClockStrip strip = new ClockStrip(
+                models.clock(),
+                commands.time(),
+                models.preferences(),
+                models.looks(),
+                controls,
+                clockTexts,
+                subscriptions);
         subscriptions.watch(models.looks().projectorProperty(), now -> placeClock(strip));
         subscriptions.watch(models.clock().goingProperty(), now -> placeClock(strip));
         subscriptions.watch(models.clock().nowProperty(), now -> placeClock(strip));
@@ -61,8 +50,7 @@ final class Heading extends VBox {
                 .addAll(
                         header,
                         strip,
-                        new DangerStrip(
-                                models.bench(), show, models.cures(), wording, subscriptions),
+                        new DangerStrip(models.bench(), show, models.cures(), wording, subscriptions),
                         new HaltCard(models.clock(), clockTexts, subscriptions),
                         new OpeningStrip(models.opening(), wording, subscriptions));
     }
@@ -73,9 +61,8 @@ final class Heading extends VBox {
 
     /** A class that looks on sees the clock once time has begun. */
     private void placeClock(ClockStrip strip) {
-        boolean begun =
-                models.clock().goingProperty().get()
-                        || models.clock().nowProperty().get().endS() > 0;
+        boolean begun = models.clock().goingProperty().get()
+                || models.clock().nowProperty().get().endS() > 0;
         boolean shown = begun || !models.looks().projectorProperty().get();
         strip.setVisible(shown);
         strip.setManaged(shown);

@@ -1,27 +1,23 @@
 package org.sagwise.ui.frame;
 
+import java.util.List;
+import java.util.stream.Stream;
 import javafx.scene.control.Label;
 import javafx.scene.control.Menu;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.GridPane;
-
 import org.sagwise.ui.command.Controls;
 import org.sagwise.ui.dialog.Dialogs;
 import org.sagwise.ui.text.Wording;
-
-import java.util.List;
-import java.util.stream.Stream;
 
 /** How everything is done by keyboard. */
 final class KeysDialog {
 
     /** Keys that belong to no command: the bundle has {@code keys.<id>} and what it does. */
-    private static final List<String> MOVES =
-            List.of(
-                    "space", "tab", "arrows", "enter", "choose", "turn", "flip", "move", "nudge",
-                    "join", "gather", "joint", "probe", "dial", "write", "note", "delete", "escape",
-                    "pan", "menu");
+    private static final List<String> MOVES = List.of(
+            "space", "tab", "arrows", "enter", "choose", "turn", "flip", "move", "nudge", "join", "gather", "joint",
+            "probe", "dial", "write", "note", "delete", "escape", "pan", "menu");
 
     private KeysDialog() {}
 

@@ -1,5 +1,10 @@
 package org.sagwise.ui.frame;
 
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import javafx.css.PseudoClass;
 import javafx.scene.Node;
 import javafx.scene.control.ToggleButton;
@@ -8,14 +13,7 @@ import javafx.scene.control.Tooltip;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
-
 import org.sagwise.ui.text.Wording;
-
-import java.util.EnumMap;
-import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-import java.util.Optional;
 
 /** The column at the left of the bench: one of several pages, chosen at its top. */
 final class LeftColumn extends BorderPane {

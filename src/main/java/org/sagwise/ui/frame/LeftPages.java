@@ -1,7 +1,9 @@
 package org.sagwise.ui.frame;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import javafx.scene.layout.BorderPane;
-
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.card.CardPage;
 import org.sagwise.ui.command.Controls;
@@ -17,10 +19,6 @@ import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.shelf.ShelfColumn;
 import org.sagwise.ui.text.Wording;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-
 /** What the column at the left offers: something else while a lesson runs, and while one writes. */
 final class LeftPages {
 
@@ -34,12 +32,7 @@ final class LeftPages {
     private final Subscriptions subscriptions;
     private final ShelfColumn shelf;
 
-    LeftPages(
-            Models models,
-            Commands commands,
-            Controls controls,
-            Wording wording,
-            Subscriptions subscriptions) {
+    LeftPages(Models models, Commands commands, Controls controls, Wording wording, Subscriptions subscriptions) {
         this.models = models;
         this.wording = wording;
         this.subscriptions = subscriptions;
@@ -52,20 +45,11 @@ final class LeftPages {
         lessons = lessons(commands, controls);
         column.add(Page.LESSONS, lessons);
         AuthorDesk desk = models.lessons().author();
-        strip =
-                new AuthorStrip(
-                        desk,
-                        models.lessons().room(),
-                        () -> column.show(Page.AUTHOR),
-                        wording,
-                        subscriptions);
+        strip = new AuthorStrip(desk, models.lessons().room(), () -> column.show(Page.AUTHOR), wording, subscriptions);
         lesson = new BorderPane(running(commands, controls));
         column.add(Page.LESSON, lesson);
-        column.add(
-                Page.AUTHOR,
-                new AuthorPage(desk, () -> column.show(Page.LESSON), wording, subscriptions));
-        subscriptions.watch(
-                models.lessons().room().playerProperty().map(Optional::isPresent), now -> offer());
+        column.add(Page.AUTHOR, new AuthorPage(desk, () -> column.show(Page.LESSON), wording, subscriptions));
+        subscriptions.watch(models.lessons().room().playerProperty().map(Optional::isPresent), now -> offer());
         subscriptions.onChange(desk.authoring(), this::offer);
         subscriptions.onChange(desk.folderProperty(), this::offer);
     }
@@ -146,18 +130,16 @@ final class LeftPages {
 
     private LessonList lessons(Commands commands, Controls controls) {
         Models.Lessons lessons = models.lessons();
-        OwnShelf own =
-                new OwnShelf(
-                        lessons.author(),
-                        lessons.room(),
-                        lessons.book(),
-                        commands.author(),
-                        () -> column.show(Page.AUTHOR),
-                        controls,
-                        wording,
-                        subscriptions);
-        return new LessonList(
-                own, lessons.shelf(), lessons.room(), lessons.book(), wording, subscriptions);
+        OwnShelf own = new OwnShelf(
+                lessons.author(),
+                lessons.room(),
+                lessons.book(),
+                commands.author(),
+                () -> column.show(Page.AUTHOR),
+                controls,
+                wording,
+                subscriptions);
+        return new LessonList(own, lessons.shelf(), lessons.room(), lessons.book(), wording, subscriptions);
     }
 
     private LessonColumn running(Commands commands, Controls controls) {
@@ -175,11 +157,6 @@ final class LeftPages {
 
     private ExamplesColumn examples() {
         return new ExamplesColumn(
-                models.examples(),
-                models.thumbnails(),
-                models.bench(),
-                models.documents(),
-                wording,
-                subscriptions);
+                models.examples(), models.thumbnails(), models.bench(), models.documents(), wording, subscriptions);
     }
 }

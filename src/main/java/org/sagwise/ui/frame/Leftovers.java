@@ -1,13 +1,12 @@
 package org.sagwise.ui.frame;
 
+import java.nio.file.Path;
+import java.util.Optional;
 import org.sagwise.file.ScenarioReader;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.dialog.Dialogs;
 import org.sagwise.ui.file.Documents;
 import org.sagwise.ui.file.Recovery;
-
-import java.nio.file.Path;
-import java.util.Optional;
 
 /**
  * What programs that ended without a chance to ask have left behind.

@@ -1,11 +1,14 @@
 package org.sagwise.ui.frame;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 import javafx.css.PseudoClass;
 import javafx.scene.Node;
 import javafx.scene.control.Menu;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.VBox;
-
 import org.sagwise.caution.Caution;
 import org.sagwise.lesson.LessonPlayer;
 import org.sagwise.ui.clock.ClockTexts;
@@ -18,11 +21,6 @@ import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.notice.TeachingNotice;
 import org.sagwise.ui.prefs.Shown;
 import org.sagwise.ui.text.Wording;
-
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
 
 /** Everything inside the window, in one language. */
 final class MainFrame extends BorderPane {
@@ -53,23 +51,12 @@ final class MainFrame extends BorderPane {
         getStyleClass().add("frame");
         Controls controls = new Controls(wording, subscriptions);
         ClockTexts clockTexts = new ClockTexts(wording.locale());
-        heading =
-                new Heading(
-                        models, commands, this::show, controls, clockTexts, wording, subscriptions);
+        heading = new Heading(models, commands, this::show, controls, clockTexts, wording, subscriptions);
         setTop(heading);
-        curves =
-                new CurvesDrawer(
-                        models.clock(),
-                        commands.time(),
-                        models.looks(),
-                        controls,
-                        clockTexts,
-                        subscriptions);
+        curves = new CurvesDrawer(models.clock(), commands.time(), models.looks(), controls, clockTexts, subscriptions);
         curves.prefHeightProperty().bind(heightProperty().multiply(CURVES_SHARE));
         setBottom(foot);
-        middle =
-                new BenchArea(
-                        models, commands.edits(), this::showCard, controls, wording, subscriptions);
+        middle = new BenchArea(models, commands.edits(), this::showCard, controls, wording, subscriptions);
         side = new SideColumn(models.bench(), this::show, models.cures(), wording, subscriptions);
         side.maxWidthProperty().bind(widthProperty().multiply(LARGEST_COLUMN_SHARE));
         setRight(side);
@@ -94,9 +81,7 @@ final class MainFrame extends BorderPane {
         subscriptions.watch(models.preferences().property(), now -> arrange());
         subscriptions.watch(widthProperty(), now -> arrange());
         subscriptions.onChange(models.looks().property(), this::arrange);
-        subscriptions.watch(
-                models.lessons().room().playerProperty().map(Optional::isPresent),
-                now -> arrange());
+        subscriptions.watch(models.lessons().room().playerProperty().map(Optional::isPresent), now -> arrange());
         subscriptions.onChange(
                 models.lessons()
                         .room()
@@ -109,8 +94,8 @@ final class MainFrame extends BorderPane {
     }
 
     private void arrange() {
-        Arrangement.Room room =
-                new Arrangement.Room(getWidth(), getHeight(), models.looks().get().textScale());
+        Arrangement.Room room = new Arrangement.Room(
+                getWidth(), getHeight(), models.looks().get().textScale());
         Arrangement now = Arrangement.of(wanted(), room);
         setLeft(now.left() ? left.column() : null);
         left.project(models.looks().projectorProperty().get());
@@ -209,9 +194,6 @@ final class MainFrame extends BorderPane {
     private void show(Caution caution) {
         models.bench().spotlight().show(Lit.of(caution.parts(), caution.links()));
         models.view().fit();
-        caution.parts().stream()
-                .findFirst()
-                .map(id -> lookup("#part-" + id))
-                .ifPresent(Node::requestFocus);
+        caution.parts().stream().findFirst().map(id -> lookup("#part-" + id)).ifPresent(Node::requestFocus);
     }
 }

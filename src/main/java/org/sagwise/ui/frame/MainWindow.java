@@ -1,10 +1,12 @@
 package org.sagwise.ui.frame;
 
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.function.Supplier;
 import javafx.application.Platform;
 import javafx.scene.Scene;
 import javafx.scene.layout.Region;
 import javafx.stage.Stage;
-
 import org.sagwise.ui.clock.ClockCommands;
 import org.sagwise.ui.clock.CourseSaver;
 import org.sagwise.ui.compare.ComparePane;
@@ -27,10 +29,6 @@ import org.sagwise.ui.table.ReadingsWindow;
 import org.sagwise.ui.text.Wording;
 import org.sagwise.ui.theme.AppliedLooks;
 import org.sagwise.ui.theme.StyleSheets;
-
-import java.nio.file.Path;
-import java.util.Optional;
-import java.util.function.Supplier;
 
 /**
  * The window: its place on the screen, its title, its language, and what happens when it is closed.
@@ -74,33 +72,28 @@ public final class MainWindow implements Commands.WindowActions {
     public void open(Optional<Path> file) {
         build();
         stage.getIcons().setAll(WindowIcons.all());
-        stage.setOnCloseRequest(
-                request -> {
-                    request.consume();
-                    close();
-                });
-        lasting.onChange(
-                models.preferences().property().map(Preferences::language), this::translate);
+        stage.setOnCloseRequest(request -> {
+            request.consume();
+            close();
+        });
+        lasting.onChange(models.preferences().property().map(Preferences::language), this::translate);
         lasting.onChange(models.bench().historyProperty(), this::title);
         stage.show();
         WindowPlacer.place(stage, models.preferences().get());
-        lasting.watch(
-                models.looks().property().map(AppliedLooks::theme),
-                theme -> {
-                    models.thumbnails().paint(models.examples(), theme);
-                    models.stock().pictures().paint(models.stock().goods(), theme);
-                });
+        lasting.watch(models.looks().property().map(AppliedLooks::theme), theme -> {
+            models.thumbnails().paint(models.examples(), theme);
+            models.stock().pictures().paint(models.stock().goods(), theme);
+        });
         // Questions come up over a window that is there.
-        Platform.runLater(
-                () -> {
-                    boolean first = models.preferences().get().noticeRead() == 0;
-                    NoticeDialogs.showOnce(models.preferences(), dialogs);
-                    leftovers.offer(models.documents(), dialogs);
-                    file.ifPresent(frame()::take);
-                    if (first && file.isEmpty() && models.bench().history().isSaved()) {
-                        showDoors();
-                    }
-                });
+        Platform.runLater(() -> {
+            boolean first = models.preferences().get().noticeRead() == 0;
+            NoticeDialogs.showOnce(models.preferences(), dialogs);
+            leftovers.offer(models.documents(), dialogs);
+            file.ifPresent(frame()::take);
+            if (first && file.isEmpty() && models.bench().history().isSaved()) {
+                showDoors();
+            }
+        });
     }
 
     /** An example that nobody changed speaks the window's language; other benches keep theirs. */
@@ -124,45 +117,31 @@ public final class MainWindow implements Commands.WindowActions {
         inside.add(windows::closeAll);
         inside.add(near::closeAll);
         lead = lead(near, words);
-        ShareDesk desk =
-                new ShareDesk(
-                        models.bench(),
-                        () -> models.clock().nowProperty().get().timeS(),
-                        models.documents(),
-                        dialogs,
-                        windows,
-                        models.behindTheScenes(),
-                        new ComparePane.Models(
-                                models.bench(),
-                                models.documents(),
-                                models.assess(),
-                                models.looks(),
-                                models.examples()),
-                        models.work()::say,
-                        models.work().board()::paste,
-                        models.work().written()::figures);
+        ShareDesk desk = new ShareDesk(
+                models.bench(),
+                () -> models.clock().nowProperty().get().timeS(),
+                models.documents(),
+                dialogs,
+                windows,
+                models.behindTheScenes(),
+                new ComparePane.Models(
+                        models.bench(), models.documents(), models.assess(), models.looks(), models.examples()),
+                models.work()::say,
+                models.work().board()::paste,
+                models.work().written()::figures);
         models.lessons().room().speak();
-        commands =
-                Commands.of(
-                        models.bench(),
-                        models.work(),
-                        models.documents(),
-                        models.preferences(),
-                        models.view(),
-                        desk,
-                        ClockCommands.of(models.clock(), models.preferences(), this::saveCourse),
-                        LessonCommands.of(
-                                models.lessons().room(),
-                                models.lessons().book(),
-                                models.preferences(),
-                                dialogs),
-                        AuthorCommands.of(
-                                models.lessons().author(),
-                                models.preferences(),
-                                stage,
-                                dialogs,
-                                () -> frame().showLessons()),
-                        this);
+        commands = Commands.of(
+                models.bench(),
+                models.work(),
+                models.documents(),
+                models.preferences(),
+                models.view(),
+                desk,
+                ClockCommands.of(models.clock(), models.preferences(), this::saveCourse),
+                LessonCommands.of(models.lessons().room(), models.lessons().book(), models.preferences(), dialogs),
+                AuthorCommands.of(
+                        models.lessons().author(), models.preferences(), stage, dialogs, () -> frame().showLessons()),
+                this);
         if (scene == null) {
             // First of all that follows the looks: what measures itself then finds the new letters.
             scene = new Scene(new Region());
@@ -236,22 +215,21 @@ public final class MainWindow implements Commands.WindowActions {
         return new LeadWindow(
                 windows,
                 words,
-                subscriptions ->
-                        new LeadView(
+                subscriptions -> new LeadView(
+                        lessons.room(),
+                        lessons.shelf(),
+                        lessons.desk(),
+                        lessons.pace(),
+                        commands.lessons(),
+                        LeadCommands.of(
                                 lessons.room(),
-                                lessons.shelf(),
                                 lessons.desk(),
-                                lessons.pace(),
-                                commands.lessons(),
-                                LeadCommands.of(
-                                        lessons.room(),
-                                        lessons.desk(),
-                                        models.clock(),
-                                        models.bench().thumb(),
-                                        commands.projector(),
-                                        commands.author().author()),
-                                words,
-                                subscriptions));
+                                models.clock(),
+                                models.bench().thumb(),
+                                commands.projector(),
+                                commands.author().author()),
+                        words,
+                        subscriptions));
     }
 
     @Override
@@ -276,8 +254,7 @@ public final class MainWindow implements Commands.WindowActions {
 
     @Override
     public void showDoors() {
-        DoorsDialog.show(
-                models.examples(), models.thumbnails(), dialogs, door -> frame().enter(door));
+        DoorsDialog.show(models.examples(), models.thumbnails(), dialogs, door -> frame().enter(door));
     }
 
     @Override

@@ -1,9 +1,12 @@
 package org.sagwise.ui.frame;
 
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
 import javafx.scene.control.Menu;
 import javafx.scene.control.MenuBar;
 import javafx.scene.control.MenuItem;
-
 import org.sagwise.picture.layout.Drawing;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.clock.ClockCommands;
@@ -21,11 +24,6 @@ import org.sagwise.ui.prefs.PreferencesModel;
 import org.sagwise.ui.prefs.Shown;
 import org.sagwise.ui.text.Wording;
 import org.sagwise.ui.work.EditCommands;
-
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Locale;
-import java.util.stream.Stream;
 
 /** The menus of the window. */
 final class Menus {
@@ -51,8 +49,7 @@ final class Menus {
 
     MenuBar bar() {
         Menu bench = BenchMenu.of(commands, models, controls, wording, subscriptions);
-        MenuBar bar =
-                new MenuBar(file(), edit(models.bench()), bench, time(), learn(), view(), help());
+        MenuBar bar = new MenuBar(file(), edit(models.bench()), bench, time(), learn(), view(), help());
         bar.setId("menus");
         bar.setUseSystemMenuBar(true);
         bar.setMinWidth(MenuBar.USE_PREF_SIZE);
@@ -95,8 +92,7 @@ final class Menus {
 
     private Menu recent() {
         Menu menu = controls.menu("recent");
-        subscriptions.watch(
-                preferences.property(), now -> menu.getItems().setAll(recent(now.recent())));
+        subscriptions.watch(preferences.property(), now -> menu.getItems().setAll(recent(now.recent())));
         return menu;
     }
 
@@ -106,23 +102,14 @@ final class Menus {
             none.setDisable(true);
             return List.of(none);
         }
-        Command forget =
-                Command.of(
-                        "forget-recent",
-                        () -> preferences.change(now -> now.withRecent(List.of())));
-        return Stream.concat(
-                        files.stream().map(this::recent),
-                        Stream.of(controls.line(), controls.item(forget)))
+        Command forget = Command.of("forget-recent", () -> preferences.change(now -> now.withRecent(List.of())));
+        return Stream.concat(files.stream().map(this::recent), Stream.of(controls.line(), controls.item(forget)))
                 .toList();
     }
 
     private MenuItem recent(Path file) {
         MenuItem item =
-                new MenuItem(
-                        wording.say(
-                                "menu.recent.file",
-                                file.getFileName(),
-                                String.valueOf(file.getParent())));
+                new MenuItem(wording.say("menu.recent.file", file.getFileName(), String.valueOf(file.getParent())));
         item.setMnemonicParsing(false);
         item.setOnAction(event -> models.documents().open(file));
         return item;
@@ -163,14 +150,12 @@ final class Menus {
     }
 
     private void name(History history, MenuItem undo, MenuItem redo) {
-        undo.setText(
-                history.undoable()
-                        .map(edit -> wording.say("command.undo.named", edit))
-                        .orElseGet(() -> wording.say("command.undo")));
-        redo.setText(
-                history.redoable()
-                        .map(edit -> wording.say("command.redo.named", edit))
-                        .orElseGet(() -> wording.say("command.redo")));
+        undo.setText(history.undoable()
+                .map(edit -> wording.say("command.undo.named", edit))
+                .orElseGet(() -> wording.say("command.undo")));
+        redo.setText(history.redoable()
+                .map(edit -> wording.say("command.redo.named", edit))
+                .orElseGet(() -> wording.say("command.redo")));
     }
 
     private Menu time() {
@@ -188,9 +173,7 @@ final class Menus {
                 controls.item(time.start()),
                 controls.line(),
                 controls.item(time.runDown()),
-                controls.check(
-                        time.curves(),
-                        preferences.property().map(now -> now.curves() == Shown.SHOWN)),
+                controls.check(time.curves(), preferences.property().map(now -> now.curves() == Shown.SHOWN)),
                 controls.item(time.save()),
                 controls.item(time.forget()));
     }
@@ -213,11 +196,8 @@ final class Menus {
         return controls.menu(
                 "view",
                 controls.check(
-                        commands.schematic(),
-                        preferences.property().map(now -> now.drawing() == Drawing.SCHEMATIC)),
-                controls.check(
-                        commands.examples(),
-                        preferences.property().map(now -> now.examples() == Shown.SHOWN)),
+                        commands.schematic(), preferences.property().map(now -> now.drawing() == Drawing.SCHEMATIC)),
+                controls.check(commands.examples(), preferences.property().map(now -> now.examples() == Shown.SHOWN)),
                 controls.check(commands.projector(), models.looks().projectorProperty()),
                 controls.item(commands.fullScreen()),
                 controls.line(),
@@ -242,10 +222,7 @@ final class Menus {
     }
 
     private void turnMotion() {
-        preferences.change(
-                now ->
-                        now.withMotion(
-                                now.motion() == Motion.REDUCED ? Motion.FULL : Motion.REDUCED));
+        preferences.change(now -> now.withMotion(now.motion() == Motion.REDUCED ? Motion.FULL : Motion.REDUCED));
     }
 
     private MenuItem[] languages() {

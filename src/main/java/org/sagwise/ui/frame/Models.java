@@ -1,5 +1,8 @@
 package org.sagwise.ui.frame;
 
+import java.util.List;
+import java.util.concurrent.Executor;
+import java.util.function.Function;
 import org.sagwise.caution.Assessment;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.bench.Layouts;
@@ -22,10 +25,6 @@ import org.sagwise.ui.prefs.PreferencesModel;
 import org.sagwise.ui.shelf.ShelfColumn;
 import org.sagwise.ui.theme.LooksModel;
 import org.sagwise.ui.work.Workbench;
-
-import java.util.List;
-import java.util.concurrent.Executor;
-import java.util.function.Function;
 
 /**
  * What the window shows and works on.

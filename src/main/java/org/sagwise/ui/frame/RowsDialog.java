@@ -1,5 +1,7 @@
 package org.sagwise.ui.frame;
 
+import java.util.List;
+import java.util.Locale;
 import javafx.application.Platform;
 import javafx.scene.control.Button;
 import javafx.scene.control.ButtonType;
@@ -9,15 +11,11 @@ import javafx.scene.control.ToggleGroup;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.VBox;
-
 import org.sagwise.scenario.edit.ArrangeCells;
 import org.sagwise.ui.dialog.Dialogs;
 import org.sagwise.ui.text.Wording;
 import org.sagwise.ui.work.EditCommands;
 import org.sagwise.ui.work.Workbench;
-
-import java.util.List;
-import java.util.Locale;
 
 /** Asks in how many rows cells shall be joined, where there is more than one way. */
 final class RowsDialog {
@@ -31,13 +29,8 @@ final class RowsDialog {
         VBox content = new VBox();
         content.getStyleClass().add("dialog-words");
         for (int rows : EditCommands.rows(work)) {
-            RadioButton button =
-                    new RadioButton(
-                            wording.say(
-                                    "rows.choice",
-                                    ArrangeCells.shortName(cells, rows),
-                                    rows,
-                                    cells / rows));
+            RadioButton button = new RadioButton(
+                    wording.say("rows.choice", ArrangeCells.shortName(cells, rows), rows, cells / rows));
             button.setId("rows-" + ArrangeCells.shortName(cells, rows).toLowerCase(Locale.ROOT));
             button.setToggleGroup(group);
             button.setUserData(rows);
@@ -49,11 +42,7 @@ final class RowsDialog {
         Platform.runLater(first::requestFocus);
         content.addEventFilter(KeyEvent.KEY_PRESSED, event -> agreeBy(event, content));
         ButtonType agree = dialogs.agree("rows.do");
-        dialogs.ask(
-                        "rows-dialog",
-                        wording.say("rows.title"),
-                        content,
-                        List.of(agree, dialogs.leave("dialog.cancel")))
+        dialogs.ask("rows-dialog", wording.say("rows.title"), content, List.of(agree, dialogs.leave("dialog.cancel")))
                 .filter(agree::equals)
                 .map(agreed -> (Integer) group.getSelectedToggle().getUserData())
                 .ifPresent(rows -> EditCommands.arrange(work, rows));

@@ -1,5 +1,9 @@
 package org.sagwise.ui.frame;
 
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import javafx.application.Platform;
 import javafx.scene.control.ButtonType;
 import javafx.scene.control.Label;
@@ -8,7 +12,6 @@ import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
-
 import org.sagwise.part.Catalogue;
 import org.sagwise.plan.PackOutcome;
 import org.sagwise.plan.SameWatts;
@@ -24,11 +27,6 @@ import org.sagwise.ui.hands.JointChoice;
 import org.sagwise.ui.text.Wording;
 import org.sagwise.ui.work.EditCommands;
 import org.sagwise.ui.work.Workbench;
-
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
-import java.util.concurrent.CompletableFuture;
 
 /**
  * Sets the bench as it is beside another layout of its cells with the coil that takes the same
@@ -72,11 +70,10 @@ final class SameWattsDialog {
             ToggleButton button = new ToggleButton(ArrangeCells.shortName(cells.size(), rows));
             button.setId("watts-" + button.getText().toLowerCase(Locale.ROOT));
             button.setToggleGroup(group);
-            button.setOnAction(
-                    event -> {
-                        button.setSelected(true);
-                        compare(rows);
-                    });
+            button.setOnAction(event -> {
+                button.setSelected(true);
+                compare(rows);
+            });
             bar.getChildren().add(button);
         }
         group.selectToggle(group.getToggles().get(group.getToggles().size() - 1));
@@ -84,11 +81,7 @@ final class SameWattsDialog {
         VBox content = new VBox(words, bar, table, trouble);
         content.getStyleClass().add("dialog-words");
         ButtonType agree = dialogs.agree("watts.do");
-        dialogs.ask(
-                        "watts-dialog",
-                        wording.say("watts.title"),
-                        content,
-                        List.of(agree, dialogs.leave("dialog.cancel")))
+        dialogs.ask("watts-dialog", wording.say("watts.title"), content, List.of(agree, dialogs.leave("dialog.cancel")))
                 .filter(agree::equals)
                 .flatMap(agreed -> change)
                 .ifPresent(work::perform);
@@ -97,11 +90,9 @@ final class SameWattsDialog {
     private void compare(int rows) {
         answer(rows);
         // There is no window yet when it is first asked.
-        Platform.runLater(
-                () ->
-                        Optional.ofNullable(table.getScene())
-                                .map(scene -> scene.lookup("#watts-dialog-ok_done"))
-                                .ifPresent(button -> button.setDisable(change.isEmpty())));
+        Platform.runLater(() -> Optional.ofNullable(table.getScene())
+                .map(scene -> scene.lookup("#watts-dialog-ok_done"))
+                .ifPresent(button -> button.setDisable(change.isEmpty())));
     }
 
     private void answer(int rows) {
@@ -118,15 +109,14 @@ final class SameWattsDialog {
         SameWatts.Answer answer =
                 SameWatts.coilFor(arrange.apply(now), catalogue, before.get().coilW());
         if (answer instanceof SameWatts.Answer.Found found) {
-            String coil = now.partsOf(PartKind.COIL).stream().map(Part::id).findFirst().get();
-            change =
-                    Optional.of(
-                            new Together(
-                                    List.of(arrange, SetPartKeys.set(coil, "ohm", found.ohm()))));
+            String coil = now.partsOf(PartKind.COIL).stream()
+                    .map(Part::id)
+                    .findFirst()
+                    .get();
+            change = Optional.of(new Together(List.of(arrange, SetPartKeys.set(coil, "ohm", found.ohm()))));
             fill(before.get(), found.scenario());
         } else if (answer instanceof SameWatts.Answer.TooMuch most) {
-            trouble.setText(
-                    wording.say("watts.too-much", wording.quantity(most.mostW(), Unit.WATT)));
+            trouble.setText(wording.say("watts.too-much", wording.quantity(most.mostW(), Unit.WATT)));
         } else {
             trouble.setText(wording.say("watts.no-answer"));
         }
@@ -140,9 +130,7 @@ final class SameWattsDialog {
                 2,
                 new Label(wording.say("watts.ohm")),
                 number(wording.quantity(before.coilOhm(), Unit.OHM), "watts-ohm-now"),
-                number(
-                        wording.say("watts.about", wording.quantity(after.coilOhm(), Unit.OHM)),
-                        "watts-ohm-then"));
+                number(wording.say("watts.about", wording.quantity(after.coilOhm(), Unit.OHM)), "watts-ohm-then"));
         row(3, "watts.volts", before.coilV(), after.coilV(), Unit.VOLT);
         row(4, "watts.amps", before.coilA(), after.coilA(), Unit.AMPERE);
         row(5, "watts.cell", before.cellA(), after.cellA(), Unit.AMPERE);
@@ -157,15 +145,11 @@ final class SameWattsDialog {
     private void lasts(Scenario scenario, Label label) {
         int question = asked;
         CompletableFuture.supplyAsync(() -> PackOutcome.lastsS(scenario, catalogue))
-                .thenAccept(
-                        seconds ->
-                                Platform.runLater(
-                                        () -> {
-                                            if (question == asked) {
-                                                label.setText(
-                                                        wording.quantity(seconds, Unit.SECOND));
-                                            }
-                                        }));
+                .thenAccept(seconds -> Platform.runLater(() -> {
+                    if (question == asked) {
+                        label.setText(wording.quantity(seconds, Unit.SECOND));
+                    }
+                }));
     }
 
     private Label heading(String key) {

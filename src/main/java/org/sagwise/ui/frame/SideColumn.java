@@ -1,9 +1,9 @@
 package org.sagwise.ui.frame;
 
+import java.util.function.Consumer;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-
 import org.sagwise.caution.Caution;
 import org.sagwise.ui.caution.CautionsView;
 import org.sagwise.ui.caution.CureModel;
@@ -14,24 +14,17 @@ import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.scroll.FocusScroll;
 import org.sagwise.ui.text.Wording;
 
-import java.util.function.Consumer;
-
 /** The column beside the bench: ledger, limits, cautions. */
 final class SideColumn extends VBox {
 
     SideColumn(
-            BenchModel bench,
-            Consumer<Caution> show,
-            CureModel cures,
-            Wording wording,
-            Subscriptions subscriptions) {
+            BenchModel bench, Consumer<Caution> show, CureModel cures, Wording wording, Subscriptions subscriptions) {
         setId("side");
         getStyleClass().add("side");
-        VBox content =
-                new VBox(
-                        new LedgerView(bench, wording, subscriptions),
-                        new LimitsView(bench, wording, subscriptions),
-                        new CautionsView(bench, show, cures, wording, subscriptions));
+        VBox content = new VBox(
+                new LedgerView(bench, wording, subscriptions),
+                new LimitsView(bench, wording, subscriptions),
+                new CautionsView(bench, show, cures, wording, subscriptions));
         content.getStyleClass().add("column");
         ScrollPane scroll = new ScrollPane(content);
         scroll.setId("side-scroll");

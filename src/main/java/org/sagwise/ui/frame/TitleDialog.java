@@ -1,18 +1,16 @@
 package org.sagwise.ui.frame;
 
+import java.util.List;
 import javafx.application.Platform;
 import javafx.scene.control.ButtonType;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.VBox;
-
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.dialog.Dialogs;
 import org.sagwise.ui.model.BenchModel;
 import org.sagwise.ui.text.Wording;
-
-import java.util.List;
 
 /** Changes the title of a bench and what is written about it. */
 final class TitleDialog {
@@ -43,11 +41,8 @@ final class TitleDialog {
                         content,
                         List.of(change, dialogs.leave("dialog.cancel")))
                 .filter(change::equals)
-                .ifPresent(
-                        agreed ->
-                                bench.edit(
-                                        wording.say("edit.title"),
-                                        now -> changed(now, title.getText(), about.getText())));
+                .ifPresent(agreed ->
+                        bench.edit(wording.say("edit.title"), now -> changed(now, title.getText(), about.getText())));
     }
 
     private static Scenario changed(Scenario now, String title, String about) {

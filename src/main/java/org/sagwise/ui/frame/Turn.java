@@ -6,7 +6,6 @@ import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.value.ObservableBooleanValue;
 import javafx.beans.value.ObservableValue;
-
 import org.sagwise.plan.NextStep;
 import org.sagwise.ui.model.BenchModel;
 import org.sagwise.ui.model.Subscriptions;
@@ -23,9 +22,7 @@ final class Turn {
     Turn(BenchModel bench, Subscriptions subscriptions) {
         ObservableValue<Boolean> building =
                 bench.assessmentProperty().map(now -> NextStep.of(now.bench()) != NextStep.NONE);
-        left =
-                Bindings.createBooleanBinding(
-                        () -> asked.get() || building.getValue(), asked, building);
+        left = Bindings.createBooleanBinding(() -> asked.get() || building.getValue(), asked, building);
         subscriptions.watch(building, now -> asked.set(false));
         subscriptions.watch(bench.thumb().downProperty(), now -> asked.set(false));
     }

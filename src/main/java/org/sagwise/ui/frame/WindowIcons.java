@@ -1,15 +1,13 @@
 package org.sagwise.ui.frame;
 
-import javafx.scene.image.Image;
-
-import org.sagwise.picture.export.Icon;
-
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.stream.Stream;
+import javafx.scene.image.Image;
+import org.sagwise.picture.export.Icon;
 
 /** The program's icon, in the sizes that window managers ask for. */
 final class WindowIcons {

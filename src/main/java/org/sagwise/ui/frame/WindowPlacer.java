@@ -6,7 +6,6 @@ import javafx.geometry.Rectangle2D;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
 import javafx.util.Duration;
-
 import org.sagwise.ui.prefs.Preferences;
 import org.sagwise.ui.prefs.PreferencesModel;
 import org.sagwise.ui.prefs.WindowPlace;
@@ -28,7 +27,8 @@ final class WindowPlacer {
      * nobody asked for; for a moment, they are told again.
      */
     static void place(Stage stage, Preferences preferences) {
-        WindowPlace place = preferences.window().filter(WindowPlacer::isOnScreen).orElse(usual());
+        WindowPlace place =
+                preferences.window().filter(WindowPlacer::isOnScreen).orElse(usual());
         put(stage, place);
         ChangeListener<Number> insist = (size, before, now) -> size(stage, place);
         if (place.state() == WindowPlace.State.NORMAL) {
@@ -36,28 +36,24 @@ final class WindowPlacer {
             stage.heightProperty().addListener(insist);
         }
         PauseTransition moment = new PauseTransition(PATIENCE);
-        moment.setOnFinished(
-                event -> {
-                    stage.widthProperty().removeListener(insist);
-                    stage.heightProperty().removeListener(insist);
-                    stage.setMinWidth(LEAST_WIDTH);
-                    stage.setMinHeight(LEAST_HEIGHT);
-                });
+        moment.setOnFinished(event -> {
+            stage.widthProperty().removeListener(insist);
+            stage.heightProperty().removeListener(insist);
+            stage.setMinWidth(LEAST_WIDTH);
+            stage.setMinHeight(LEAST_HEIGHT);
+        });
         moment.play();
     }
 
     static void remember(Stage stage, PreferencesModel preferences) {
         WindowPlace.State state =
-                stage.isMaximized() || stage.isFullScreen()
-                        ? WindowPlace.State.MAXIMIZED
-                        : WindowPlace.State.NORMAL;
+                stage.isMaximized() || stage.isFullScreen() ? WindowPlace.State.MAXIMIZED : WindowPlace.State.NORMAL;
         if (state == WindowPlace.State.NORMAL) {
-            WindowPlace place =
-                    new WindowPlace(
-                            stage.getX(), stage.getY(), stage.getWidth(), stage.getHeight(), state);
+            WindowPlace place = new WindowPlace(stage.getX(), stage.getY(), stage.getWidth(), stage.getHeight(), state);
             preferences.change(now -> now.withWindow(place));
         } else {
-            preferences.change(now -> now.withWindow(now.window().orElse(usual()).maximized()));
+            preferences.change(
+                    now -> now.withWindow(now.window().orElse(usual()).maximized()));
         }
     }
 
@@ -87,8 +83,7 @@ final class WindowPlacer {
 
     /** Whether enough of it is on a screen to be taken hold of. */
     private static boolean isOnScreen(WindowPlace place) {
-        return !Screen.getScreensForRectangle(
-                        place.x() + place.width() / 4, place.y(), place.width() / 2, 20)
+        return !Screen.getScreensForRectangle(place.x() + place.width() / 4, place.y(), place.width() / 2, 20)
                 .isEmpty();
     }
 }

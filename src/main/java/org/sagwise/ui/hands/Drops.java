@@ -1,5 +1,11 @@
 package org.sagwise.ui.hands;
 
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import org.sagwise.picture.layout.PartShape;
 import org.sagwise.scenario.Placement;
 import org.sagwise.scenario.Probes;
@@ -11,13 +17,6 @@ import org.sagwise.scenario.edit.JoinTerminals;
 import org.sagwise.scenario.edit.PlaceParts;
 import org.sagwise.scenario.edit.SetProbes;
 import org.sagwise.scenario.edit.Together;
-
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
 
 /**
  * What comes of letting go of something.
@@ -48,12 +47,7 @@ record Drops(Surface bench) {
         Map<String, Placement> places = new HashMap<>();
         for (String id : ids) {
             bench.placeOf(id)
-                    .map(
-                            old ->
-                                    new Placement(
-                                            old.x() + grid(dx),
-                                            old.y() + grid(dy),
-                                            old.turnDegrees()))
+                    .map(old -> new Placement(old.x() + grid(dx), old.y() + grid(dy), old.turnDegrees()))
                     .ifPresent(place -> places.put(id, place));
         }
         List<Edit> edits = new ArrayList<>();
@@ -69,13 +63,11 @@ record Drops(Surface bench) {
     Optional<Edit> layNote(int note, double dx, double dy) {
         return bench.layout()
                 .note(note)
-                .map(
-                        box ->
-                                new ChangeNote(
-                                        note,
-                                        new ChangeNote.Place(
-                                                hundredths(box.dx() + dx / PartShape.GRID),
-                                                hundredths(box.dy() + dy / PartShape.GRID))));
+                .map(box -> new ChangeNote(
+                        note,
+                        new ChangeNote.Place(
+                                hundredths(box.dx() + dx / PartShape.GRID),
+                                hundredths(box.dy() + dy / PartShape.GRID))));
     }
 
     /** As a person would write it into a file. */
@@ -88,23 +80,18 @@ record Drops(Surface bench) {
         TerminalRef to = tip.over().orElseThrow();
         Optional<Probes> old = bench.scenario().probes();
         boolean red = tip.probe() == Grip.Probe.RED;
-        return new SetProbes(
-                Optional.of(
-                        old.orElseGet(() -> Probes.of(to, to))
-                                .restingOn(
-                                        red ? to : old.map(Probes::red).orElse(to),
-                                        red ? old.map(Probes::black).orElse(to) : to)));
+        return new SetProbes(Optional.of(old.orElseGet(() -> Probes.of(to, to))
+                .restingOn(
+                        red ? to : old.map(Probes::red).orElse(to),
+                        red ? old.map(Probes::black).orElse(to) : to)));
     }
 
     private List<Edit> touches(Snap snap) {
         return snap.touches().stream()
-                .filter(touch -> !bench.isJoined(touch.moved().ref(), touch.other().ref()))
-                .<Edit>map(
-                        touch ->
-                                JoinTerminals.touch(
-                                        touch.other().ref(),
-                                        touch.moved().ref(),
-                                        JointChoice.CONTACT_MOHM))
+                .filter(touch ->
+                        !bench.isJoined(touch.moved().ref(), touch.other().ref()))
+                .<Edit>map(touch ->
+                        JoinTerminals.touch(touch.other().ref(), touch.moved().ref(), JointChoice.CONTACT_MOHM))
                 .toList();
     }
 

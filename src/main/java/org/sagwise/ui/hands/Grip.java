@@ -1,12 +1,11 @@
 package org.sagwise.ui.hands;
 
-import org.sagwise.scenario.Part;
-import org.sagwise.scenario.TerminalRef;
-
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.TerminalRef;
 
 /** What is in the hand. Lengths in bench units. */
 public sealed interface Grip {
@@ -85,8 +84,7 @@ public sealed interface Grip {
     record Tip(Probe probe, double x, double y, Optional<TerminalRef> over) implements Grip {}
 
     /** A frame drawn around parts to choose them; {@code kept} were chosen before. */
-    record Frame(double fromX, double fromY, double x, double y, Set<String> kept)
-            implements Grip {}
+    record Frame(double fromX, double fromY, double x, double y, Set<String> kept) implements Grip {}
 
     /** The two probes of the meter. */
     enum Probe {

@@ -1,14 +1,5 @@
 package org.sagwise.ui.hands;
 
-import org.sagwise.picture.layout.PartShape;
-import org.sagwise.scenario.Part;
-import org.sagwise.scenario.TerminalRef;
-import org.sagwise.scenario.edit.Edit;
-import org.sagwise.scenario.edit.FreshIds;
-import org.sagwise.scenario.edit.JoinTerminals;
-import org.sagwise.scenario.edit.SetProbes;
-import org.sagwise.ui.model.Lit;
-
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -17,6 +8,14 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import org.sagwise.picture.layout.PartShape;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.TerminalRef;
+import org.sagwise.scenario.edit.Edit;
+import org.sagwise.scenario.edit.FreshIds;
+import org.sagwise.scenario.edit.JoinTerminals;
+import org.sagwise.scenario.edit.SetProbes;
+import org.sagwise.ui.model.Lit;
 
 /**
  * The one machine behind mouse, clicks and keys: what is in the hand, what is chosen, and what
@@ -155,17 +154,9 @@ public final class Handwork {
             hold(new Grip.Fresh(fresh.part(), fresh.quarters(), snap.dx(), snap.dy()));
         } else if (grip instanceof Grip.Lifted lifted) {
             Snap snap = bench.snapped(lifted.ids(), x - lifted.grabX(), y - lifted.grabY());
-            hold(
-                    new Grip.Lifted(
-                            lifted.ids(), lifted.grabX(), lifted.grabY(), snap.dx(), snap.dy()));
+            hold(new Grip.Lifted(lifted.ids(), lifted.grabX(), lifted.grabY(), snap.dx(), snap.dy()));
         } else if (grip instanceof Grip.Slip slip) {
-            hold(
-                    new Grip.Slip(
-                            slip.note(),
-                            slip.grabX(),
-                            slip.grabY(),
-                            x - slip.grabX(),
-                            y - slip.grabY()));
+            hold(new Grip.Slip(slip.note(), slip.grabX(), slip.grabY(), x - slip.grabX(), y - slip.grabY()));
         } else if (grip instanceof Grip.Frame frame) {
             hold(new Grip.Frame(frame.fromX(), frame.fromY(), x, y, frame.kept()));
             Set<String> inside = new HashSet<>(frame.kept());
@@ -179,9 +170,7 @@ public final class Handwork {
     /** Brings the free end of a joint, or a probe, to a terminal. */
     public void pointAt(Optional<TerminalRef> terminal, double x, double y) {
         if (grip instanceof Grip.Lead lead) {
-            hold(
-                    new Grip.Lead(
-                            lead.from(), x, y, terminal.filter(end -> !end.equals(lead.from()))));
+            hold(new Grip.Lead(lead.from(), x, y, terminal.filter(end -> !end.equals(lead.from()))));
         } else if (grip instanceof Grip.Gathered gathered) {
             hold(new Grip.Gathered(gathered.terminals(), terminal));
         } else if (grip instanceof Grip.Tip tip) {
@@ -196,21 +185,9 @@ public final class Handwork {
         if (grip instanceof Grip.Fresh fresh) {
             hold(new Grip.Fresh(fresh.part(), fresh.quarters(), fresh.x() + dx, fresh.y() + dy));
         } else if (grip instanceof Grip.Lifted lifted) {
-            hold(
-                    new Grip.Lifted(
-                            lifted.ids(),
-                            lifted.grabX(),
-                            lifted.grabY(),
-                            lifted.dx() + dx,
-                            lifted.dy() + dy));
+            hold(new Grip.Lifted(lifted.ids(), lifted.grabX(), lifted.grabY(), lifted.dx() + dx, lifted.dy() + dy));
         } else if (grip instanceof Grip.Slip slip) {
-            hold(
-                    new Grip.Slip(
-                            slip.note(),
-                            slip.grabX(),
-                            slip.grabY(),
-                            slip.dx() + dx,
-                            slip.dy() + dy));
+            hold(new Grip.Slip(slip.note(), slip.grabX(), slip.grabY(), slip.dx() + dx, slip.dy() + dy));
         } else if (!isBusy() && !chosen.parts().isEmpty()) {
             place(chosen.parts(), dx, dy);
         } else if (!isBusy()) {
@@ -254,9 +231,7 @@ public final class Handwork {
         } else if (held instanceof Grip.Slip slip) {
             layNote(slip.note(), slip.dx(), slip.dy());
         } else if (held instanceof Grip.Lead lead) {
-            doer.accept(
-                    new JoinTerminals(
-                            List.of(lead.from(), lead.over().orElseThrow()), joint.joint()));
+            doer.accept(new JoinTerminals(List.of(lead.from(), lead.over().orElseThrow()), joint.joint()));
         } else if (held instanceof Grip.Tip tip) {
             doer.accept(new Drops(surface.get()).probe(tip));
         }

@@ -1,11 +1,10 @@
 package org.sagwise.ui.hands;
 
-import org.sagwise.picture.layout.PartShape;
-import org.sagwise.picture.layout.TerminalPoint;
-
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import org.sagwise.picture.layout.PartShape;
+import org.sagwise.picture.layout.TerminalPoint;
 
 /**
  * Where parts come to lie that are let go near others: on the lattice, and terminal on terminal
@@ -23,11 +22,7 @@ record Snap(int dx, int dy, List<Touch> touches) {
     /** Two terminals in one place. */
     record Touch(TerminalPoint moved, TerminalPoint other) {}
 
-    static Snap of(
-            Collection<TerminalPoint> moved,
-            Collection<TerminalPoint> others,
-            double dx,
-            double dy) {
+    static Snap of(Collection<TerminalPoint> moved, Collection<TerminalPoint> others, double dx, double dy) {
         int bestX = onLattice(dx);
         int bestY = onLattice(dy);
         double best = REACH;

@@ -1,5 +1,12 @@
 package org.sagwise.ui.hands;
 
+import java.awt.geom.Rectangle2D;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.picture.layout.PartBox;
 import org.sagwise.picture.layout.TerminalPoint;
@@ -8,14 +15,6 @@ import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Placement;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
-
-import java.awt.geom.Rectangle2D;
-import java.util.Comparator;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
 
 /**
  * The bench as hands feel it: what lies where.
@@ -38,22 +37,19 @@ public record Surface(Scenario scenario, BenchLayout layout) {
      * is nearer still; bench units.
      */
     public Optional<Grip.Probe> probeAt(double x, double y, double reach) {
-        double nearest =
-                Math.min(
-                        reach,
-                        terminals().stream()
-                                .mapToDouble(point -> distance(point, x, y))
-                                .min()
-                                .orElse(reach));
-        return layout.probes()
-                .flatMap(
-                        box -> {
-                            double red = box.redHandle().ptSegDist(x, y);
-                            double black = box.blackHandle().ptSegDist(x, y);
-                            return Math.min(red, black) > nearest
-                                    ? Optional.empty()
-                                    : Optional.of(red <= black ? Grip.Probe.RED : Grip.Probe.BLACK);
-                        });
+        double nearest = Math.min(
+                reach,
+                terminals().stream()
+                        .mapToDouble(point -> distance(point, x, y))
+                        .min()
+                        .orElse(reach));
+        return layout.probes().flatMap(box -> {
+            double red = box.redHandle().ptSegDist(x, y);
+            double black = box.blackHandle().ptSegDist(x, y);
+            return Math.min(red, black) > nearest
+                    ? Optional.empty()
+                    : Optional.of(red <= black ? Grip.Probe.RED : Grip.Probe.BLACK);
+        });
     }
 
     private static double distance(TerminalPoint point, double x, double y) {
@@ -74,11 +70,9 @@ public record Surface(Scenario scenario, BenchLayout layout) {
 
     /** How parts come to lie that are let go this far from where they lay. */
     Snap snapped(Set<String> ids, double dx, double dy) {
-        Map<Boolean, List<TerminalPoint>> sides =
-                terminals().stream()
-                        .collect(
-                                Collectors.partitioningBy(
-                                        point -> ids.contains(point.ref().part())));
+        Map<Boolean, List<TerminalPoint>> sides = terminals().stream()
+                .collect(Collectors.partitioningBy(
+                        point -> ids.contains(point.ref().part())));
         return Snap.of(sides.get(true), sides.get(false), dx, dy);
     }
 
@@ -88,9 +82,8 @@ public record Surface(Scenario scenario, BenchLayout layout) {
     }
 
     private static List<TerminalPoint> pointsOf(Part part, int quarters) {
-        Scenario alone =
-                Scenario.of("", List.of(part), List.of())
-                        .withPlacement(Map.of(part.id(), new Placement(0, 0, quarters * 90.0)));
+        Scenario alone = Scenario.of("", List.of(part), List.of())
+                .withPlacement(Map.of(part.id(), new Placement(0, 0, quarters * 90.0)));
         return BenchLayout.of(alone).parts().get(0).terminals();
     }
 

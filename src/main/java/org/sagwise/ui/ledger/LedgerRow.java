@@ -1,16 +1,14 @@
 package org.sagwise.ui.ledger;
 
+import java.util.List;
+import java.util.Locale;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
-
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.Ledger;
 import org.sagwise.ui.text.Figure;
 import org.sagwise.ui.text.Wording;
-
-import java.util.List;
-import java.util.Locale;
 
 /** One line of the account. It stays while there is such a line, and takes over new figures. */
 final class LedgerRow {
@@ -47,12 +45,11 @@ final class LedgerRow {
     void show(Ledger.Row row, double largestV, double largestW) {
         volts.setText(wording.inColumn(row.voltsV(), largestV));
         watts.setText(wording.inColumn(row.powerW(), largestW));
-        exact.setText(
-                wording.say(
-                        "ledger.exact",
-                        wording.say("ledger." + word + ".tip"),
-                        wording.quantity(row.voltsV(), Unit.VOLT),
-                        wording.quantity(row.powerW(), Unit.WATT)));
+        exact.setText(wording.say(
+                "ledger.exact",
+                wording.say("ledger." + word + ".tip"),
+                wording.quantity(row.voltsV(), Unit.VOLT),
+                wording.quantity(row.powerW(), Unit.WATT)));
     }
 
     String spoken(Ledger.Row row) {

@@ -1,23 +1,21 @@
 package org.sagwise.ui.ledger;
 
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.DoubleStream;
 import javafx.geometry.HPos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-
 import org.sagwise.caution.Assessment;
 import org.sagwise.reading.Ledger;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.ui.model.BenchModel;
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.text.Wording;
-
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.stream.DoubleStream;
 
 /** The account of volts and watts: what the cells give, what is lost where, what arrives. */
 public final class LedgerView extends VBox {

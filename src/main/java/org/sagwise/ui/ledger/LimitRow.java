@@ -1,18 +1,16 @@
 package org.sagwise.ui.ledger;
 
+import java.util.List;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
-
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.CellReading;
 import org.sagwise.ui.model.Lit;
 import org.sagwise.ui.model.Spotlight;
 import org.sagwise.ui.text.Figure;
 import org.sagwise.ui.text.Wording;
-
-import java.util.List;
 
 /** The line of one cell. It stays while the cell does, and takes over new readings. */
 final class LimitRow {

@@ -1,20 +1,5 @@
 package org.sagwise.ui.ledger;
 
-import javafx.scene.Node;
-import javafx.scene.control.Label;
-import javafx.scene.layout.ColumnConstraints;
-import javafx.scene.layout.GridPane;
-import javafx.scene.layout.Priority;
-import javafx.scene.layout.VBox;
-
-import org.sagwise.caution.Assessment;
-import org.sagwise.reading.Bench;
-import org.sagwise.reading.CellReading;
-import org.sagwise.ui.model.BenchModel;
-import org.sagwise.ui.model.Spotlight;
-import org.sagwise.ui.model.Subscriptions;
-import org.sagwise.ui.text.Wording;
-
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -22,6 +7,19 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import org.sagwise.caution.Assessment;
+import org.sagwise.reading.Bench;
+import org.sagwise.reading.CellReading;
+import org.sagwise.ui.model.BenchModel;
+import org.sagwise.ui.model.Spotlight;
+import org.sagwise.ui.model.Subscriptions;
+import org.sagwise.ui.text.Wording;
 
 /** The current of each cell against the limit that its maker set. */
 public final class LimitsView extends VBox {
@@ -74,7 +72,8 @@ public final class LimitsView extends VBox {
                 setOut(ids);
             }
         }
-        List<CellReading> shown = all.stream().filter(cell -> rows.containsKey(cell.id())).toList();
+        List<CellReading> shown =
+                all.stream().filter(cell -> rows.containsKey(cell.id())).toList();
         shown.forEach(cell -> rows.get(cell.id()).show(title(assessment, cell.id()), cell));
         setVisible(!all.isEmpty());
         setManaged(!all.isEmpty());
@@ -89,12 +88,11 @@ public final class LimitsView extends VBox {
      * which they are told. They stay the same whatever time brings.
      */
     private static List<String> hardest(List<CellReading> all) {
-        Set<String> hardest =
-                all.stream()
-                        .sorted(Comparator.comparingDouble(LimitsView::ease))
-                        .limit(MOST_ROWS)
-                        .map(CellReading::id)
-                        .collect(Collectors.toSet());
+        Set<String> hardest = all.stream()
+                .sorted(Comparator.comparingDouble(LimitsView::ease))
+                .limit(MOST_ROWS)
+                .map(CellReading::id)
+                .collect(Collectors.toSet());
         return all.stream().map(CellReading::id).filter(hardest::contains).toList();
     }
 
@@ -109,8 +107,7 @@ public final class LimitsView extends VBox {
         rows.clear();
         List<Node> nodes = new ArrayList<>();
         for (String id : ids) {
-            LimitRow row =
-                    before.computeIfAbsent(id, each -> new LimitRow(each, spotlight, wording));
+            LimitRow row = before.computeIfAbsent(id, each -> new LimitRow(each, spotlight, wording));
             List<Node> line = row.nodes();
             for (int column = 0; column < line.size(); column++) {
                 GridPane.setConstraints(line.get(column), column, rows.size());

@@ -4,7 +4,6 @@ import javafx.css.PseudoClass;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-
 import org.sagwise.ui.command.ContentButton;
 
 /** One answer to choose: a number to press, and the answer in words. */

@@ -1,15 +1,13 @@
 package org.sagwise.ui.lesson;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
 import javafx.scene.layout.VBox;
-
 import org.sagwise.lesson.Answers;
 import org.sagwise.lesson.Choice;
 import org.sagwise.lesson.LessonPlayer;
 import org.sagwise.lesson.Step;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.OptionalInt;
 
 /** The answers of a question, as large buttons. */
 final class ChoiceList extends VBox {

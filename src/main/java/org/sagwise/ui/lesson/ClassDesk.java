@@ -1,16 +1,14 @@
 package org.sagwise.ui.lesson;
 
-import javafx.beans.property.ReadOnlyObjectProperty;
-import javafx.beans.property.ReadOnlyObjectWrapper;
-
-import org.sagwise.lesson.LessonPlayer;
-import org.sagwise.lesson.Step;
-import org.sagwise.lesson.Tally;
-
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import org.sagwise.lesson.LessonPlayer;
+import org.sagwise.lesson.Step;
+import org.sagwise.lesson.Tally;
 
 /** The votes of a class on the questions of its lessons: counts alone, and only until it goes. */
 public final class ClassDesk {
@@ -35,9 +33,7 @@ public final class ClassDesk {
         }
 
         Vote with(Tally counted) {
-            return again.isPresent()
-                    ? new Vote(first, Optional.of(counted), seen)
-                    : new Vote(counted, again, seen);
+            return again.isPresent() ? new Vote(first, Optional.of(counted), seen) : new Vote(counted, again, seen);
         }
     }
 
@@ -47,8 +43,7 @@ public final class ClassDesk {
         SHOWN
     }
 
-    private final ReadOnlyObjectWrapper<Map<String, Vote>> votes =
-            new ReadOnlyObjectWrapper<>(Map.of());
+    private final ReadOnlyObjectWrapper<Map<String, Vote>> votes = new ReadOnlyObjectWrapper<>(Map.of());
 
     /** All votes, by lesson and step. */
     public ReadOnlyObjectProperty<Map<String, Vote>> votesProperty() {
@@ -58,14 +53,8 @@ public final class ClassDesk {
     /** The vote on the question at which a lesson is; empty where it asks for no choice. */
     public Optional<Vote> vote(LessonPlayer now) {
         return now.step() instanceof Step.Choose question
-                ? Optional.of(
-                        votes.get()
-                                .getOrDefault(
-                                        key(now),
-                                        new Vote(
-                                                Tally.of(question),
-                                                Optional.empty(),
-                                                Seen.COVERED)))
+                ? Optional.of(votes.get()
+                        .getOrDefault(key(now), new Vote(Tally.of(question), Optional.empty(), Seen.COVERED)))
                 : Optional.empty();
     }
 
@@ -93,14 +82,7 @@ public final class ClassDesk {
     public void voteAgain(LessonPlayer now) {
         if (now.step() instanceof Step.Choose question) {
             vote(now)
-                    .ifPresent(
-                            vote ->
-                                    put(
-                                            now,
-                                            new Vote(
-                                                    vote.first(),
-                                                    Optional.of(Tally.of(question)),
-                                                    Seen.COVERED)));
+                    .ifPresent(vote -> put(now, new Vote(vote.first(), Optional.of(Tally.of(question)), Seen.COVERED)));
         }
     }
 

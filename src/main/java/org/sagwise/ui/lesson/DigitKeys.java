@@ -5,7 +5,6 @@ import javafx.scene.Scene;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
-
 import org.sagwise.lesson.LessonPlayer;
 import org.sagwise.lesson.Step;
 import org.sagwise.ui.model.Subscriptions;
@@ -17,12 +16,11 @@ final class DigitKeys {
 
     static void choose(LessonColumn column, LessonRoom room, Subscriptions subscriptions) {
         EventHandler<KeyEvent> filter = event -> pressed(event, room);
-        subscriptions.add(
-                () -> {
-                    if (column.getScene() != null) {
-                        column.getScene().removeEventFilter(KeyEvent.KEY_PRESSED, filter);
-                    }
-                });
+        subscriptions.add(() -> {
+            if (column.getScene() != null) {
+                column.getScene().removeEventFilter(KeyEvent.KEY_PRESSED, filter);
+            }
+        });
         column.sceneProperty().subscribe((before, now) -> move(before, now, filter));
     }
 

@@ -1,17 +1,15 @@
 package org.sagwise.ui.lesson;
 
+import java.util.Optional;
 import javafx.animation.Animation;
 import javafx.animation.KeyFrame;
 import javafx.animation.Timeline;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
 import javafx.util.Duration;
-
 import org.sagwise.lesson.LessonPlayer;
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.text.Wording;
-
-import java.util.Optional;
 
 /** Tells somebody who has tried nothing for long that there is a hint. */
 final class HintOffer extends Label {
@@ -26,8 +24,8 @@ final class HintOffer extends Label {
         setMinHeight(USE_PREF_SIZE);
         getStyleClass().add("lesson-hint");
         setAccessibleRole(AccessibleRole.TEXT);
-        Timeline beat =
-                new Timeline(new KeyFrame(Duration.seconds(1), event -> room.patience().look()));
+        Timeline beat = new Timeline(
+                new KeyFrame(Duration.seconds(1), event -> room.patience().look()));
         beat.setCycleCount(Animation.INDEFINITE);
         subscriptions.add(beat::stop);
         subscriptions.watch(room.playerProperty(), now -> follow(now, beat));
@@ -44,10 +42,9 @@ final class HintOffer extends Label {
     }
 
     private void show() {
-        boolean wanted =
-                room.patience().offersProperty().get()
-                        && !room.atSummary()
-                        && room.player().filter(HintOffer::hasHints).isPresent();
+        boolean wanted = room.patience().offersProperty().get()
+                && !room.atSummary()
+                && room.player().filter(HintOffer::hasHints).isPresent();
         setVisible(wanted);
         setManaged(wanted);
     }

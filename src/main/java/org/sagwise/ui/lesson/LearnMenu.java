@@ -1,9 +1,11 @@
 package org.sagwise.ui.lesson;
 
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.control.Menu;
 import javafx.scene.control.MenuItem;
-
 import org.sagwise.lesson.Lesson;
 import org.sagwise.ui.command.Command;
 import org.sagwise.ui.command.Controls;
@@ -11,10 +13,6 @@ import org.sagwise.ui.lesson.author.AuthorCommands;
 import org.sagwise.ui.lesson.author.AuthorDesk;
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.text.Wording;
-
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 
 /** The menu with all lessons and with what can be done in one. */
 public final class LearnMenu {
@@ -93,14 +91,7 @@ public final class LearnMenu {
             items.add(controls.line());
         }
         for (Lesson lesson : shelf.lessonsProperty().get()) {
-            items.add(
-                    item(
-                            lesson,
-                            wording.say(
-                                    "menu.lessons.one",
-                                    lesson.evening(),
-                                    title(lesson),
-                                    lesson.minutes())));
+            items.add(item(lesson, wording.say("menu.lessons.one", lesson.evening(), title(lesson), lesson.minutes())));
         }
         lessons.getItems().setAll(items);
     }
@@ -108,12 +99,8 @@ public final class LearnMenu {
     private void recent(Menu menu, List<Path> folders) {
         menu.getItems().clear();
         for (Path folder : folders) {
-            MenuItem item =
-                    new MenuItem(
-                            wording.say(
-                                    "menu.recent.file",
-                                    folder.getFileName(),
-                                    String.valueOf(folder.getParent())));
+            MenuItem item = new MenuItem(
+                    wording.say("menu.recent.file", folder.getFileName(), String.valueOf(folder.getParent())));
             item.setMnemonicParsing(false);
             item.setOnAction(event -> author.openFolder().accept(folder));
             menu.getItems().add(item);

@@ -3,7 +3,6 @@ package org.sagwise.ui.lesson;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.VBox;
-
 import org.sagwise.lesson.Lesson;
 import org.sagwise.ui.command.ContentButton;
 import org.sagwise.ui.text.Wording;
@@ -27,18 +26,12 @@ public final class LessonButton extends ContentButton {
     }
 
     /** A lesson that goes on where it was left. */
-    public static LessonButton of(
-            Lesson lesson, LessonRoom room, ProgressBook book, Wording wording) {
+    public static LessonButton of(Lesson lesson, LessonRoom room, ProgressBook book, Wording wording) {
         String title = lesson.title().in(wording.locale());
         Standing standing = book.standing(lesson);
         boolean done = standing.state() == Standing.State.DONE;
         LessonButton button =
-                new LessonButton(
-                        lesson.id(),
-                        title,
-                        how(lesson, standing, wording),
-                        done ? "done" : "quiet",
-                        wording);
+                new LessonButton(lesson.id(), title, how(lesson, standing, wording), done ? "done" : "quiet", wording);
         String goal = lesson.goal().in(wording.locale());
         button.setTooltip(new Tooltip(wording.say("lessons.tip", title, goal)));
         button.setOnAction(event -> room.start(lesson));

@@ -1,5 +1,7 @@
 package org.sagwise.ui.lesson;
 
+import java.util.List;
+import java.util.Optional;
 import javafx.application.Platform;
 import javafx.beans.value.ObservableValue;
 import javafx.geometry.Pos;
@@ -14,7 +16,6 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-
 import org.sagwise.lesson.Answers;
 import org.sagwise.lesson.Lesson;
 import org.sagwise.lesson.LessonPlayer;
@@ -24,19 +25,12 @@ import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.scroll.FocusScroll;
 import org.sagwise.ui.text.Wording;
 
-import java.util.List;
-import java.util.Optional;
-
 /** The column of a running lesson: one step at a time, and the way through. */
 public final class LessonColumn extends BorderPane {
 
     /** What is built anew for: anything but a change of the bench. */
     private record Shown(
-            Lesson lesson,
-            int at,
-            List<Answers> answers,
-            boolean summary,
-            Optional<ClassDesk.Vote> vote) {}
+            Lesson lesson, int at, List<Answers> answers, boolean summary, Optional<ClassDesk.Vote> vote) {}
 
     private final LessonRoom room;
     private final LessonShelf shelf;
@@ -73,11 +67,8 @@ public final class LessonColumn extends BorderPane {
         this.wording = wording;
         this.next = controls.button(commands.next());
         this.leave = controls.button(commands.leave());
-        this.helps =
-                new FlowPane(
-                        controls.button(commands.hint()),
-                        controls.button(commands.show()),
-                        controls.button(commands.reset()));
+        this.helps = new FlowPane(
+                controls.button(commands.hint()), controls.button(commands.show()), controls.button(commands.reset()));
         setId("lesson");
         getStyleClass().add("lesson");
         setTop(head());
@@ -140,13 +131,7 @@ public final class LessonColumn extends BorderPane {
             return;
         }
         LessonPlayer now = player.get();
-        Shown wanted =
-                new Shown(
-                        now.lesson(),
-                        now.at(),
-                        now.allAnswers(),
-                        room.atSummary(),
-                        desk.shown(now));
+        Shown wanted = new Shown(now.lesson(), now.at(), now.allAnswers(), room.atSummary(), desk.shown(now));
         if (shown.filter(wanted::equals).isPresent()) {
             body.ifPresent(it -> it.refresh(now));
         } else {
@@ -155,15 +140,13 @@ public final class LessonColumn extends BorderPane {
     }
 
     private void build(LessonPlayer now, Shown wanted) {
-        boolean moved = shown.filter(it -> it.at == wanted.at && !wanted.summary).isEmpty();
+        boolean moved =
+                shown.filter(it -> it.at == wanted.at && !wanted.summary).isEmpty();
         boolean inside = hasFocusInside();
         shown = Optional.of(wanted);
         title.setText(now.lesson().title().in(wording.locale()));
         int steps = now.lesson().steps().size();
-        place.setText(
-                wanted.summary
-                        ? wording.say("lesson.over")
-                        : wording.say("lesson.place", now.at() + 1, steps));
+        place.setText(wanted.summary ? wording.say("lesson.over") : wording.say("lesson.place", now.at() + 1, steps));
         marks.show(now, place.getText());
         offer(wanted.summary ? shelf.after(now.lesson()) : Optional.empty());
         next.setVisible(!wanted.summary);
@@ -204,12 +187,11 @@ public final class LessonColumn extends BorderPane {
     private void offer(Optional<Lesson> after) {
         following.setVisible(after.isPresent());
         following.setManaged(after.isPresent());
-        after.ifPresent(
-                lesson -> {
-                    String name = lesson.title().in(wording.locale());
-                    following.setTooltip(new Tooltip(wording.say("lesson.following.tip", name)));
-                    following.setOnAction(event -> room.start(lesson));
-                });
+        after.ifPresent(lesson -> {
+            String name = lesson.title().in(wording.locale());
+            following.setTooltip(new Tooltip(wording.say("lesson.following.tip", name)));
+            following.setOnAction(event -> room.start(lesson));
+        });
     }
 
     /** Whoever works on the bench is left alone there when a step ticks itself. */
@@ -228,8 +210,7 @@ public final class LessonColumn extends BorderPane {
         Node first = body.flatMap(StepBody::first).orElse(way);
         if (first.getScene() == null) {
             // The column comes into the window only after it has been told of the lesson.
-            first.sceneProperty()
-                    .subscribe((before, now) -> Platform.runLater(first::requestFocus));
+            first.sceneProperty().subscribe((before, now) -> Platform.runLater(first::requestFocus));
         } else {
             first.requestFocus();
         }

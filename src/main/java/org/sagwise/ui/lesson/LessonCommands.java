@@ -1,10 +1,11 @@
 package org.sagwise.ui.lesson;
 
+import java.util.List;
+import java.util.function.Predicate;
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.BooleanBinding;
 import javafx.scene.control.ButtonType;
 import javafx.scene.control.Label;
-
 import org.sagwise.lesson.LessonPlayer;
 import org.sagwise.lesson.Step;
 import org.sagwise.ui.command.Command;
@@ -13,9 +14,6 @@ import org.sagwise.ui.prefs.AnswerOrder;
 import org.sagwise.ui.prefs.Preferences;
 import org.sagwise.ui.prefs.PreferencesModel;
 import org.sagwise.ui.text.Wording;
-
-import java.util.List;
-import java.util.function.Predicate;
 
 /** What a learner can do in a running lesson, by button, menu and key alike. */
 public record LessonCommands(
@@ -32,8 +30,7 @@ public record LessonCommands(
     /**
      * @param dialogs asks before progress is forgotten
      */
-    public static LessonCommands of(
-            LessonRoom room, ProgressBook book, PreferencesModel preferences, Dialogs dialogs) {
+    public static LessonCommands of(LessonRoom room, ProgressBook book, PreferencesModel preferences, Dialogs dialogs) {
         Wording wording = dialogs.wording();
         return new LessonCommands(
                 Command.of("lesson-next", room::next)
@@ -44,38 +41,27 @@ public record LessonCommands(
                         .unless(not(room, now -> now.at() > 0 || room.atSummary())),
                 Command.of("lesson-hint", room::hint)
                         .by("F3")
-                        .unless(
-                                not(
-                                        room,
-                                        now ->
-                                                isOpen(now)
-                                                        && now.hasMoreHints()
-                                                        && room.patience()
-                                                                .mayHintProperty()
-                                                                .get())),
+                        .unless(not(
+                                room,
+                                now -> isOpen(now)
+                                        && now.hasMoreHints()
+                                        && room.patience().mayHintProperty().get())),
                 Command.of("lesson-show", () -> room.showSolution(wording.say("edit.lesson-show")))
                         .by("Shift+F3")
                         .unless(not(room, LessonCommands::isOpen)),
                 Command.of("lesson-reset", () -> room.reset(wording.say("edit.lesson-reset")))
                         .by("Alt+Up")
                         .unless(not(room, now -> !room.atSummary())),
-                Command.of("lesson-leave", room::leave)
-                        .by("Shortcut+W")
-                        .unless(not(room, now -> true)),
+                Command.of("lesson-leave", room::leave).by("Shortcut+W").unless(not(room, now -> true)),
                 Command.of("lesson-restart", room::restart).unless(not(room, now -> true)),
                 Command.of("lesson-shuffle", () -> preferences.change(LessonCommands::turnOrder)),
                 Command.of("lesson-forget", () -> forget(book, dialogs))
-                        .unless(
-                                Bindings.createBooleanBinding(
-                                        () -> book.property().get().places().isEmpty(),
-                                        book.property())));
+                        .unless(Bindings.createBooleanBinding(
+                                () -> book.property().get().places().isEmpty(), book.property())));
     }
 
     private static Preferences turnOrder(Preferences now) {
-        return now.withAnswers(
-                now.answers() == AnswerOrder.SHUFFLED
-                        ? AnswerOrder.AS_WRITTEN
-                        : AnswerOrder.SHUFFLED);
+        return now.withAnswers(now.answers() == AnswerOrder.SHUFFLED ? AnswerOrder.AS_WRITTEN : AnswerOrder.SHUFFLED);
     }
 
     private static void forget(ProgressBook book, Dialogs dialogs) {

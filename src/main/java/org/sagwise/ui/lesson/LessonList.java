@@ -1,16 +1,14 @@
 package org.sagwise.ui.lesson;
 
+import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.VBox;
-
 import org.sagwise.lesson.Lesson;
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.scroll.FocusScroll;
 import org.sagwise.ui.text.Wording;
-
-import java.util.List;
 
 /** All lessons, those of one's own first, then evening by evening; pressing one begins it. */
 public final class LessonList extends ScrollPane {
@@ -43,7 +41,8 @@ public final class LessonList extends ScrollPane {
         setContent(list);
         FocusScroll.in(this, subscriptions);
         subscriptions.watch(shelf.lessonsProperty(), this::show);
-        subscriptions.onChange(book.property(), () -> show(shelf.lessonsProperty().get()));
+        subscriptions.onChange(
+                book.property(), () -> show(shelf.lessonsProperty().get()));
     }
 
     /** Puts the focus on the first lesson, for who has come to learn. */

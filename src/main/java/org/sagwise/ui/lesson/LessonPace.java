@@ -1,9 +1,8 @@
 package org.sagwise.ui.lesson;
 
-import org.sagwise.lesson.LessonPlayer;
-
 import java.util.Optional;
 import java.util.function.LongSupplier;
+import org.sagwise.lesson.LessonPlayer;
 
 /** How long the lesson that runs has been going on, against the minutes it is meant to take. */
 public final class LessonPace {

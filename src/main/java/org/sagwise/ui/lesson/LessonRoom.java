@@ -1,10 +1,14 @@
 package org.sagwise.ui.lesson;
 
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
-
 import org.sagwise.file.LessonProgress;
 import org.sagwise.lesson.Lesson;
 import org.sagwise.lesson.LessonPlayer;
@@ -14,12 +18,6 @@ import org.sagwise.part.Catalogue;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.file.Documents;
 import org.sagwise.ui.model.BenchModel;
-
-import java.util.Locale;
-import java.util.Optional;
-import java.util.function.BooleanSupplier;
-import java.util.function.Supplier;
-import java.util.function.UnaryOperator;
 
 /**
  * A lesson on the bench: lays out what each step asks for, watches what the learner does with it,
@@ -37,8 +35,7 @@ public final class LessonRoom {
     private final Supplier<Shuffle> chance;
     private final Patience patience;
     private final BooleanSupplier timePassed;
-    private final ReadOnlyObjectWrapper<Optional<LessonPlayer>> player =
-            new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<Optional<LessonPlayer>> player = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyBooleanWrapper atSummary = new ReadOnlyBooleanWrapper(false);
     private boolean laying;
 
@@ -106,11 +103,8 @@ public final class LessonRoom {
 
     private void start(Optional<LessonPlayer> resumed, Lesson lesson) {
         leave();
-        LessonPlayer next =
-                resumed.orElseGet(
-                        () ->
-                                LessonPlayer.begin(lesson, catalogue, locale.get())
-                                        .shuffled(chance.get()));
+        LessonPlayer next = resumed.orElseGet(
+                () -> LessonPlayer.begin(lesson, catalogue, locale.get()).shuffled(chance.get()));
         laying = true;
         documents.lend(next.bench());
         laying = false;
@@ -118,13 +112,10 @@ public final class LessonRoom {
     }
 
     private LessonPlayer resumed(Lesson lesson, LessonProgress.Place kept) {
-        LessonPlayer there =
-                LessonPlayer.resume(lesson, catalogue, locale.get(), kept.reached(), kept.answers())
-                        .shuffled(kept.shuffle());
+        LessonPlayer there = LessonPlayer.resume(lesson, catalogue, locale.get(), kept.reached(), kept.answers())
+                .shuffled(kept.shuffle());
         // What was done on the bench in a step that is done is done on the bench now.
-        return there.step().isObservation() && !there.answers().isOpen()
-                ? there.showSolution()
-                : there;
+        return there.step().isObservation() && !there.answers().isOpen() ? there.showSolution() : there;
     }
 
     /** Ends the lesson and brings back what lay on the bench before. */
@@ -226,11 +217,10 @@ public final class LessonRoom {
         player().filter(now -> now.lesson().id().equals(changed.id()))
                 .filter(now -> !now.lesson().equals(changed))
                 .map(now -> now.reloaded(changed))
-                .ifPresent(
-                        next -> {
-                            enter(next);
-                            atSummary.set(over);
-                        });
+                .ifPresent(next -> {
+                    enter(next);
+                    atSummary.set(over);
+                });
     }
 
     private void change(UnaryOperator<LessonPlayer> change) {
@@ -283,7 +273,9 @@ public final class LessonRoom {
     }
 
     private Scenario present() {
-        return bench.thumb().isDown() ? bench.scenario().pressed() : bench.scenario().released();
+        return bench.thumb().isDown()
+                ? bench.scenario().pressed()
+                : bench.scenario().released();
     }
 
     private void endUnless(boolean lent) {

@@ -1,15 +1,13 @@
 package org.sagwise.ui.lesson;
 
-import javafx.beans.property.ReadOnlyObjectProperty;
-import javafx.beans.property.ReadOnlyObjectWrapper;
-
-import org.sagwise.file.LessonLibrary;
-import org.sagwise.file.LessonReader;
-import org.sagwise.lesson.Lesson;
-
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import org.sagwise.file.LessonLibrary;
+import org.sagwise.file.LessonReader;
+import org.sagwise.lesson.Lesson;
 
 /**
  * The lessons that come with the program, read while the window opens, and those of one's own
@@ -17,8 +15,7 @@ import java.util.concurrent.Executor;
  */
 public final class LessonShelf {
 
-    private final ReadOnlyObjectWrapper<List<Lesson>> lessons =
-            new ReadOnlyObjectWrapper<>(List.of());
+    private final ReadOnlyObjectWrapper<List<Lesson>> lessons = new ReadOnlyObjectWrapper<>(List.of());
 
     private final ReadOnlyObjectWrapper<List<Lesson>> own = new ReadOnlyObjectWrapper<>(List.of());
 
@@ -27,15 +24,13 @@ public final class LessonShelf {
      * @param onStage where the window is told
      */
     public LessonShelf(LessonReader reader, Executor behindTheScenes, Executor onStage) {
-        behindTheScenes.execute(
-                () -> {
-                    List<Lesson> read =
-                            LessonLibrary.ids().stream()
-                                    .map(id -> reader.read(LessonLibrary.source(id)))
-                                    .flatMap(reading -> reading.lesson().stream())
-                                    .toList();
-                    onStage.execute(() -> lessons.set(read));
-                });
+        behindTheScenes.execute(() -> {
+            List<Lesson> read = LessonLibrary.ids().stream()
+                    .map(id -> reader.read(LessonLibrary.source(id)))
+                    .flatMap(reading -> reading.lesson().stream())
+                    .toList();
+            onStage.execute(() -> lessons.set(read));
+        });
     }
 
     /** The lesson that is taught after this one. */

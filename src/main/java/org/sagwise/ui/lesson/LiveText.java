@@ -1,11 +1,9 @@
 package org.sagwise.ui.lesson;
 
+import java.util.function.Function;
 import javafx.scene.layout.VBox;
-
 import org.sagwise.lesson.LessonPlayer;
 import org.sagwise.ui.text.Markdown;
-
-import java.util.function.Function;
 
 /** A text with readings in it that are always those of the bench as it is now. */
 final class LiveText extends VBox {

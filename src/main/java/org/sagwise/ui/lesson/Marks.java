@@ -1,15 +1,13 @@
 package org.sagwise.ui.lesson;
 
+import java.util.List;
 import javafx.css.PseudoClass;
 import javafx.scene.AccessibleRole;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
-
 import org.sagwise.lesson.Answers;
 import org.sagwise.lesson.LessonPlayer;
-
-import java.util.List;
 
 /** A mark for every step: done, shown by the program, still to come, and where one is. */
 final class Marks extends HBox {

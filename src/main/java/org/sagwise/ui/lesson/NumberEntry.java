@@ -1,19 +1,17 @@
 package org.sagwise.ui.lesson;
 
+import java.util.function.DoubleConsumer;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
-
 import org.sagwise.quantity.Parsed;
 import org.sagwise.quantity.QuantityParser;
 import org.sagwise.quantity.Unit;
 import org.sagwise.ui.fire.SpaceBar;
 import org.sagwise.ui.text.Wording;
-
-import java.util.function.DoubleConsumer;
 
 /** A field for one number with its unit. */
 final class NumberEntry extends VBox {

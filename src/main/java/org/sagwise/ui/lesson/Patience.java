@@ -1,9 +1,8 @@
 package org.sagwise.ui.lesson;
 
+import java.util.function.LongSupplier;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
-
-import java.util.function.LongSupplier;
 
 /**
  * When hints are given. The first one of a step comes when it is asked for. A plainer one comes

@@ -1,18 +1,16 @@
 package org.sagwise.ui.lesson;
 
-import javafx.beans.property.ReadOnlyObjectProperty;
-import javafx.beans.property.ReadOnlyObjectWrapper;
-
-import org.sagwise.file.LessonProgress;
-import org.sagwise.lesson.Lesson;
-import org.sagwise.lesson.LessonPlayer;
-
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import org.sagwise.file.LessonProgress;
+import org.sagwise.lesson.Lesson;
+import org.sagwise.lesson.LessonPlayer;
 
 /**
  * How far each lesson is, kept on this machine alone until it is wiped. Trouble with the file goes

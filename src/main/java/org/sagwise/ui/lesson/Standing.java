@@ -1,10 +1,9 @@
 package org.sagwise.ui.lesson;
 
+import java.util.Optional;
 import org.sagwise.file.LessonProgress.Place;
 import org.sagwise.lesson.Answers;
 import org.sagwise.lesson.Lesson;
-
-import java.util.Optional;
 
 /**
  * How far a lesson is.
@@ -26,8 +25,8 @@ public record Standing(State state, int step, int steps) {
         int steps = lesson.steps().size();
         Optional<Place> place = kept.filter(it -> it.answers().size() == steps);
         int reached = place.map(Place::reached).orElse(0);
-        boolean done =
-                place.filter(it -> it.answers().stream().noneMatch(Answers::isOpen)).isPresent();
+        boolean done = place.filter(it -> it.answers().stream().noneMatch(Answers::isOpen))
+                .isPresent();
         boolean begun =
                 reached > 0 || place.filter(it -> !it.answers().get(0).isOpen()).isPresent();
         State state = done ? State.DONE : begun ? State.BEGUN : State.FRESH;

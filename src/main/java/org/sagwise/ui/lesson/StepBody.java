@@ -1,10 +1,12 @@
 package org.sagwise.ui.lesson;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
-
 import org.sagwise.caution.CautionTexts;
 import org.sagwise.caution.Notices;
 import org.sagwise.lesson.Answers;
@@ -14,10 +16,6 @@ import org.sagwise.lesson.Step;
 import org.sagwise.lesson.When;
 import org.sagwise.ui.notice.SafetyMessage;
 import org.sagwise.ui.text.Wording;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 
 /** One step of a lesson: what it says, what it asks, and what came of it. */
 final class StepBody extends VBox {

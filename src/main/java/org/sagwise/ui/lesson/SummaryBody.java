@@ -1,13 +1,11 @@
 package org.sagwise.ui.lesson;
 
+import java.util.List;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
-
 import org.sagwise.lesson.LessonPlayer;
 import org.sagwise.lesson.Verdict;
 import org.sagwise.ui.text.Wording;
-
-import java.util.List;
 
 /** What the learner said in the whole lesson, beside what came out. */
 final class SummaryBody extends VBox {
@@ -22,9 +20,7 @@ final class SummaryBody extends VBox {
         long met = all.stream().filter(Verdict::met).count();
         long open = all.size() - answered;
         String words = wording.say("lesson.summary.count", met, answered);
-        Label count =
-                new Label(
-                        open == 0 ? words : words + " " + wording.say("lesson.summary.open", open));
+        Label count = new Label(open == 0 ? words : words + " " + wording.say("lesson.summary.open", open));
         count.setId("lesson-summary-count");
         count.setWrapText(true);
         count.setMinHeight(USE_PREF_SIZE);

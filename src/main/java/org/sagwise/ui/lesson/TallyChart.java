@@ -1,5 +1,6 @@
 package org.sagwise.ui.lesson;
 
+import java.util.List;
 import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
@@ -8,11 +9,8 @@ import javafx.scene.layout.Pane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-
 import org.sagwise.lesson.Tally;
 import org.sagwise.ui.text.Wording;
-
-import java.util.List;
 
 /**
  * A vote as bars, each with the number of its answer, its count and its share. A second vote has
@@ -85,7 +83,8 @@ public final class TallyChart extends VBox {
             bar.getStyleClass().add("tally-earlier");
             figures.getStyleClass().add("quiet");
         }
-        fill.prefWidthProperty().bind(bar.widthProperty().multiply(rounds.get(round).share(place)));
+        fill.prefWidthProperty()
+                .bind(bar.widthProperty().multiply(rounds.get(round).share(place)));
         fill.prefHeightProperty().bind(bar.heightProperty());
         HBox.setHgrow(bar, Priority.ALWAYS);
         HBox line = new HBox(bar, figures);

@@ -4,7 +4,6 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-
 import org.sagwise.lesson.Verdict;
 import org.sagwise.ui.text.Markdown;
 import org.sagwise.ui.text.Wording;

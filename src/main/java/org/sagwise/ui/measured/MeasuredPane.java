@@ -1,5 +1,12 @@
 package org.sagwise.ui.measured;
 
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -8,7 +15,6 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-
 import org.sagwise.plan.CheckStep;
 import org.sagwise.plan.Measured;
 import org.sagwise.plan.Measurement;
@@ -19,14 +25,6 @@ import org.sagwise.quantity.Texts;
 import org.sagwise.quantity.Unit;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.text.Wording;
-
-import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.function.Consumer;
-import java.util.stream.Stream;
 
 /** A form for what a meter shows, and beside it, as one types, what follows. */
 public final class MeasuredPane extends BorderPane {
@@ -46,8 +44,7 @@ public final class MeasuredPane extends BorderPane {
      * @param written what was read and written down already
      * @param onBench takes the bench that gives these readings
      */
-    public MeasuredPane(
-            Wording wording, Map<CheckStep, String> written, Consumer<Scenario> onBench) {
+    public MeasuredPane(Wording wording, Map<CheckStep, String> written, Consumer<Scenario> onBench) {
         this.wording = wording;
         setId("measured");
         rest = field("rest", 4.14, Measure.of(Unit.VOLT));
@@ -55,11 +52,7 @@ public final class MeasuredPane extends BorderPane {
         coil = field("coil", 3.38, Measure.of(Unit.VOLT));
         ohm = field("ohm", 0.30, Measure.of(Unit.OHM));
         limit = field("limit", Measured.USUAL_LIMIT_A, Measure.of(Unit.AMPERE));
-        capacity =
-                field(
-                        "capacity",
-                        Measured.USUAL_CAPACITY_MAH / 1000,
-                        Measure.of(Unit.AMPERE_HOUR, "mAh"));
+        capacity = field("capacity", Measured.USUAL_CAPACITY_MAH / 1000, Measure.of(Unit.AMPERE_HOUR, "mAh"));
         result = new MeasuredResult(wording);
         put = new Button(wording.say("measured.put"));
         put.setId("measured-put");
@@ -128,8 +121,7 @@ public final class MeasuredPane extends BorderPane {
                 Stream.of(rest, cell, coil, ohm).map(QuantityField::value).toList();
         OptionalDouble limitA = limit.positive();
         OptionalDouble capacityAh = capacity.positive();
-        boolean isCellRead =
-                limit.isEmpty() == limitA.isEmpty() && capacity.isEmpty() == capacityAh.isEmpty();
+        boolean isCellRead = limit.isEmpty() == limitA.isEmpty() && capacity.isEmpty() == capacityAh.isEmpty();
         if (values.stream().allMatch(OptionalDouble::isPresent)) {
             judge(check(values), limitA, capacityAh);
         } else {
@@ -157,36 +149,25 @@ public final class MeasuredPane extends BorderPane {
             result.wait("measured.contradiction");
         } else if (answer instanceof Measurement.Answer.Agreed agreed) {
             result.show(agreed.measured(), limitA.isEmpty() || capacityAh.isEmpty());
-            double mah =
-                    capacityAh.isPresent()
-                            ? 1000 * capacityAh.getAsDouble()
-                            : Measured.USUAL_CAPACITY_MAH;
-            found =
-                    Optional.of(
-                            agreed.measured()
-                                    .scenario(
-                                            plan("title"),
-                                            mah,
-                                            limitA.orElse(Measured.USUAL_LIMIT_A)));
+            double mah = capacityAh.isPresent() ? 1000 * capacityAh.getAsDouble() : Measured.USUAL_CAPACITY_MAH;
+            found = Optional.of(agreed.measured().scenario(plan("title"), mah, limitA.orElse(Measured.USUAL_LIMIT_A)));
         }
     }
 
     private void complain(Contradiction which, MeterCheck check) {
-        QuantityField field =
-                switch (which) {
-                    case REST_NOT_POSITIVE, REST_TOO_HIGH -> rest;
-                    case CELL_ABOVE_REST -> cell;
-                    case COIL_ABOVE_CELL, COIL_NOT_POSITIVE -> coil;
-                    case OHM_NOT_POSITIVE -> ohm;
-                };
+        QuantityField field = switch (which) {
+            case REST_NOT_POSITIVE, REST_TOO_HIGH -> rest;
+            case CELL_ABOVE_REST -> cell;
+            case COIL_ABOVE_CELL, COIL_NOT_POSITIVE -> coil;
+            case OHM_NOT_POSITIVE -> ohm;
+        };
         String key = which.name().toLowerCase(Locale.ROOT).replace('_', '-');
-        field.complain(
-                plan(
-                        "contradiction." + key,
-                        wording.quantity(check.restV(), Unit.VOLT),
-                        wording.quantity(check.cellV(), Unit.VOLT),
-                        wording.quantity(check.coilV(), Unit.VOLT),
-                        wording.quantity(check.coilOhm(), Unit.OHM)));
+        field.complain(plan(
+                "contradiction." + key,
+                wording.quantity(check.restV(), Unit.VOLT),
+                wording.quantity(check.cellV(), Unit.VOLT),
+                wording.quantity(check.coilV(), Unit.VOLT),
+                wording.quantity(check.coilOhm(), Unit.OHM)));
     }
 
     private Label text(String key, String style) {

@@ -1,16 +1,14 @@
 package org.sagwise.ui.measured;
 
+import java.util.Locale;
 import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
-
 import org.sagwise.plan.Estimate;
 import org.sagwise.plan.Measured;
 import org.sagwise.quantity.Texts;
 import org.sagwise.quantity.Unit;
 import org.sagwise.ui.text.Wording;
-
-import java.util.Locale;
 
 /** What follows from readings, how well it is known, and what would make it better known. */
 final class MeasuredResult extends VBox {
@@ -64,21 +62,13 @@ final class MeasuredResult extends VBox {
     }
 
     private void estimate(GridPane table, String key, Estimate estimate, Unit unit) {
-        row(
-                table,
-                key,
-                wording.quantity(estimate.value(), unit),
-                "± " + wording.quantity(estimate.expanded(), unit));
+        row(table, key, wording.quantity(estimate.value(), unit), "± " + wording.quantity(estimate.expanded(), unit));
     }
 
     private void row(GridPane table, String key, String value, String spread) {
         Label number = text(value, "measured-value");
         number.setId(key.replace('.', '-') + "-value");
-        table.addRow(
-                table.getRowCount(),
-                text(wording.say(key), "words"),
-                number,
-                text(spread, "quiet"));
+        table.addRow(table.getRowCount(), text(wording.say(key), "words"), number, text(spread, "quiet"));
     }
 
     private static Label text(String words, String style) {

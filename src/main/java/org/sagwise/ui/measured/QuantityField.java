@@ -1,18 +1,16 @@
 package org.sagwise.ui.measured;
 
+import java.util.OptionalDouble;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.css.PseudoClass;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.VBox;
-
 import org.sagwise.plan.MeterStep;
 import org.sagwise.quantity.Measure;
 import org.sagwise.quantity.Parsed;
 import org.sagwise.quantity.QuantityParser;
 import org.sagwise.ui.text.Wording;
-
-import java.util.OptionalDouble;
 
 /** A field for a quantity with its unit; what is wrong with it stands under it. */
 final class QuantityField extends VBox {

@@ -1,16 +1,14 @@
 package org.sagwise.ui.model;
 
+import java.util.List;
+import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
-
 import org.sagwise.caution.Assessment;
 import org.sagwise.caution.Caution;
 import org.sagwise.reading.Press;
 import org.sagwise.scenario.Scenario;
-
-import java.util.List;
-import java.util.function.Function;
-import java.util.function.UnaryOperator;
 
 /**
  * The document on the bench with everything that is computed of it. The one place from which every
@@ -38,7 +36,8 @@ public final class BenchModel {
         thumb.start(first.fired());
         assessment = new ReadOnlyObjectWrapper<>(assess.apply(first).with(press()));
         cautions = assessment().cautions();
-        thumb.downProperty().subscribe((before, now) -> assessment.set(assessment().with(press())));
+        thumb.downProperty()
+                .subscribe((before, now) -> assessment.set(assessment().with(press())));
         thumb.lockedProperty().subscribe((before, now) -> put(assessment()));
     }
 

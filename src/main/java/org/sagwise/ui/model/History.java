@@ -1,11 +1,10 @@
 package org.sagwise.ui.model;
 
-import org.sagwise.scenario.Scenario;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import org.sagwise.scenario.Scenario;
 
 /**
  * What was done to a document: every scenario it has been, each with the name of the edit that made

@@ -1,10 +1,9 @@
 package org.sagwise.ui.model;
 
-import javafx.application.Platform;
-
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import javafx.application.Platform;
 
 /** Works something out behind the scenes; only the answer to the last question is given. */
 public final class Latest {
@@ -23,13 +22,12 @@ public final class Latest {
     public <T> void ask(Supplier<T> question, Consumer<T> answer) {
         int mine = asked + 1;
         asked = mine;
-        behindTheScenes.execute(
-                () -> {
-                    if (mine == asked) {
-                        T found = question.get();
-                        Platform.runLater(() -> answerIfLast(mine, found, answer));
-                    }
-                });
+        behindTheScenes.execute(() -> {
+            if (mine == asked) {
+                T found = question.get();
+                Platform.runLater(() -> answerIfLast(mine, found, answer));
+            }
+        });
     }
 
     private <T> void answerIfLast(int mine, T found, Consumer<T> answer) {

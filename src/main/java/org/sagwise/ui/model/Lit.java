@@ -38,9 +38,7 @@ public record Lit(Set<String> parts, Set<Integer> links, Set<Integer> notes) {
 
     /** Whether everything that another one means is meant by this one too. */
     public boolean covers(Lit other) {
-        return parts.containsAll(other.parts)
-                && links.containsAll(other.links)
-                && notes.containsAll(other.notes);
+        return parts.containsAll(other.parts) && links.containsAll(other.links) && notes.containsAll(other.notes);
     }
 
     public boolean isNothing() {

@@ -1,11 +1,10 @@
 package org.sagwise.ui.model;
 
-import javafx.beans.value.ObservableValue;
-import javafx.util.Subscription;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import javafx.beans.value.ObservableValue;
+import javafx.util.Subscription;
 
 /**
  * What a view listens to. Closed when the view is taken away, so that models, which live longer,

@@ -1,10 +1,9 @@
 package org.sagwise.ui.model;
 
-import javafx.beans.property.ReadOnlyBooleanProperty;
-import javafx.beans.property.ReadOnlyBooleanWrapper;
-
 import java.util.EnumSet;
 import java.util.Set;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
 
 /**
  * What holds the fire button down. It is down as long as anything holds it, so that letting go of

@@ -1,8 +1,7 @@
 package org.sagwise.ui.motion;
 
-import javafx.animation.AnimationTimer;
-
 import java.util.function.DoubleConsumer;
+import javafx.animation.AnimationTimer;
 
 /** Makes things go on in a window while they do and can be seen, in step with its frames. */
 public final class Beat extends AnimationTimer {

@@ -1,19 +1,17 @@
 package org.sagwise.ui.notice;
 
+import java.util.List;
+import java.util.Locale;
 import javafx.scene.control.ButtonBar;
 import javafx.scene.control.ButtonType;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-
 import org.sagwise.caution.Notices;
 import org.sagwise.quantity.Texts;
 import org.sagwise.ui.dialog.Dialogs;
 import org.sagwise.ui.prefs.PreferencesModel;
-
-import java.util.List;
-import java.util.Locale;
 
 /**
  * What everyone should know before they build anything: once at the first start, then on request.
@@ -32,13 +30,8 @@ public final class NoticeDialogs {
         }
         Locale locale = dialogs.wording().locale();
         ButtonType read =
-                new ButtonType(
-                        Texts.in("notices", locale).say("first-start.agree"),
-                        ButtonBar.ButtonData.OK_DONE);
-        VBox content =
-                new VBox(
-                        new SafetyMessage(Notices.firstStart(locale), locale),
-                        words(Notices.model(locale)));
+                new ButtonType(Texts.in("notices", locale).say("first-start.agree"), ButtonBar.ButtonData.OK_DONE);
+        VBox content = new VBox(new SafetyMessage(Notices.firstStart(locale), locale), words(Notices.model(locale)));
         content.getStyleClass().add("dialog-words");
         dialogs.ask("first-notice", dialogs.wording().say("notice.heading"), content, List.of(read))
                 .filter(read::equals)

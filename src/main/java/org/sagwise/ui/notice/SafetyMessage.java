@@ -1,18 +1,16 @@
 package org.sagwise.ui.notice;
 
+import java.util.Locale;
+import java.util.stream.Stream;
 import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-
 import org.sagwise.caution.CautionTexts;
 import org.sagwise.caution.Notices;
 import org.sagwise.caution.Signal;
-
-import java.util.Locale;
-import java.util.stream.Stream;
 
 /**
  * A safety message about the real world, in the form of ANSI Z535.6: a panel with alert symbol and

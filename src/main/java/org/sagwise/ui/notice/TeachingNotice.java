@@ -1,13 +1,11 @@
 package org.sagwise.ui.notice;
 
+import java.util.Locale;
 import javafx.css.PseudoClass;
 import javafx.scene.layout.StackPane;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextFlow;
-
 import org.sagwise.caution.Notices;
-
-import java.util.Locale;
 
 /** The line that is always in sight: a teaching model, and who comes first. */
 public final class TeachingNotice extends StackPane {

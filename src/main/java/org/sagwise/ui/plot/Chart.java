@@ -18,10 +18,16 @@ public record Chart(List<Curve> curves, double leastSpan, double endS) {
     }
 
     Scale values(int mostTicks) {
-        double least =
-                curves.stream().mapToDouble(Curve::least).filter(Double::isFinite).min().orElse(0);
-        double most =
-                curves.stream().mapToDouble(Curve::most).filter(Double::isFinite).max().orElse(1);
+        double least = curves.stream()
+                .mapToDouble(Curve::least)
+                .filter(Double::isFinite)
+                .min()
+                .orElse(0);
+        double most = curves.stream()
+                .mapToDouble(Curve::most)
+                .filter(Double::isFinite)
+                .max()
+                .orElse(1);
         return Scale.ofValues(least, most, leastSpan, mostTicks);
     }
 }

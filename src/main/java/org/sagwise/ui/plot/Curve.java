@@ -1,8 +1,7 @@
 package org.sagwise.ui.plot;
 
-import org.sagwise.picture.look.Series;
-
 import java.util.Arrays;
+import org.sagwise.picture.look.Series;
 
 /**
  * A quantity over time. Its arrays are not changed once it is made.
@@ -24,8 +23,7 @@ public record Curve(String name, Series series, Weight weight, double[] timeS, d
 
     public Curve {
         if (timeS.length != values.length) {
-            throw new IllegalArgumentException(
-                    timeS.length + " moments but " + values.length + " values");
+            throw new IllegalArgumentException(timeS.length + " moments but " + values.length + " values");
         }
     }
 

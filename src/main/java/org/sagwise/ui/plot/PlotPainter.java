@@ -1,10 +1,5 @@
 package org.sagwise.ui.plot;
 
-import org.sagwise.picture.look.Align;
-import org.sagwise.picture.look.Pen;
-import org.sagwise.picture.look.TextStyle;
-import org.sagwise.picture.look.Tone;
-
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
@@ -15,6 +10,10 @@ import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
+import org.sagwise.picture.look.Align;
+import org.sagwise.picture.look.Pen;
+import org.sagwise.picture.look.TextStyle;
+import org.sagwise.picture.look.Tone;
 
 /** Paints a chart: axes, lines, the moment that is shown and the one that is pointed at. */
 final class PlotPainter {
@@ -94,11 +93,10 @@ final class PlotPainter {
      * whole earlier one and both are seen.
      */
     private void draw(Graphics2D graphics, Curve.Weight weight) {
-        List<Line> lines =
-                chart.curves().stream()
-                        .filter(curve -> curve.weight() == weight)
-                        .map(this::line)
-                        .toList();
+        List<Line> lines = chart.curves().stream()
+                .filter(curve -> curve.weight() == weight)
+                .map(this::line)
+                .toList();
         for (int i = lines.size() - 1; i >= 0; i--) {
             if (lines.get(i).isBand()) {
                 stroke(graphics, lines.get(i));

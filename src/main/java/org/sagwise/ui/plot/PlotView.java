@@ -1,18 +1,16 @@
 package org.sagwise.ui.plot;
 
+import java.awt.Graphics2D;
+import java.util.OptionalDouble;
+import java.util.function.DoubleConsumer;
 import javafx.beans.property.ObjectProperty;
 import javafx.scene.AccessibleRole;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Region;
-
 import org.sagwise.picture.look.Pen;
 import org.sagwise.ui.canvas.CanvasLayer;
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.theme.LooksModel;
-
-import java.awt.Graphics2D;
-import java.util.OptionalDouble;
-import java.util.function.DoubleConsumer;
 
 /** A chart in the window. Pointing reads it off; pressing or dragging picks a moment. */
 public final class PlotView extends Region {
@@ -59,13 +57,12 @@ public final class PlotView extends Region {
     }
 
     private void paint(Graphics2D graphics, double width, double height) {
-        Pen pen =
-                new Pen(
-                        graphics,
-                        looks.get().theme(),
-                        looks.get().textScale(),
-                        1,
-                        looks.get().lineScale());
+        Pen pen = new Pen(
+                graphics,
+                looks.get().theme(),
+                looks.get().textScale(),
+                1,
+                looks.get().lineScale());
         painter = new PlotPainter(chart, words, looks.get().textScale(), width, height);
         painter.paint(graphics, pen, nowS, pointed.get());
     }

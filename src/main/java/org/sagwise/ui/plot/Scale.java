@@ -17,8 +17,8 @@ record Scale(double from, double to, List<Double> ticks) {
 
     /** Steps of time that people count in, s. */
     private static final double[] TIME_STEPS = {
-        0.1, 0.2, 0.5, 1, 2, 5, 10, 15, 30, 60, 120, 300, 600, 900, 1800, 3600, 7200, 10_800,
-        21_600, 43_200, 86_400, 172_800
+        0.1, 0.2, 0.5, 1, 2, 5, 10, 15, 30, 60, 120, 300, 600, 900, 1800, 3600, 7200, 10_800, 21_600, 43_200, 86_400,
+        172_800
     };
 
     Scale {

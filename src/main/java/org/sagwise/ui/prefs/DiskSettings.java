@@ -1,12 +1,11 @@
 package org.sagwise.ui.prefs;
 
-import org.sagwise.file.SettingsFile;
-
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import org.sagwise.file.SettingsFile;
 
 /**
  * Keeps preferences in a file. Trouble with it goes to the log and nowhere else: nobody wants to be

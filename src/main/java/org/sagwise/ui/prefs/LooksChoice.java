@@ -1,8 +1,7 @@
 package org.sagwise.ui.prefs;
 
-import org.sagwise.picture.look.Theme;
-
 import java.util.Optional;
+import org.sagwise.picture.look.Theme;
 
 /** What a person asked the window to look like. */
 public enum LooksChoice {

@@ -1,7 +1,5 @@
 package org.sagwise.ui.prefs;
 
-import org.sagwise.picture.layout.Drawing;
-
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -11,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.sagwise.picture.layout.Drawing;
 
 /**
  * What a person chose, and what the program keeps from one start to the next. Immutable. What it
@@ -31,28 +30,22 @@ public record Preferences(Map<String, Object> values) {
     private static final Setting<Shown> EXAMPLES = Setting.choice("examples", Shown.SHOWN);
     private static final Setting<Shown> CURVES = Setting.choice("curves", Shown.HIDDEN);
     private static final Setting<String> LANGUAGE = Setting.text("language", "");
-    private static final Setting<Double> TEXT =
-            Setting.number("text_percent", LEAST_TEXT, LEAST_TEXT, LARGEST_TEXT);
+    private static final Setting<Double> TEXT = Setting.number("text_percent", LEAST_TEXT, LEAST_TEXT, LARGEST_TEXT);
     private static final Setting<Double> NOTICE = Setting.number("notice_read", 0, 0, 1000);
-    private static final Setting<Double> BENCH_SHARE =
-            Setting.number("bench_share", 0.62, 0.2, 0.9);
+    private static final Setting<Double> BENCH_SHARE = Setting.number("bench_share", 0.62, 0.2, 0.9);
     private static final Setting<List<Path>> RECENT =
             new Setting<>("recent", List.of(), Preferences::readPaths, Preferences::writePaths);
     private static final Setting<List<Path>> RECENT_LESSONS =
-            new Setting<>(
-                    "recent_lessons", List.of(), Preferences::readPaths, Preferences::writePaths);
+            new Setting<>("recent_lessons", List.of(), Preferences::readPaths, Preferences::writePaths);
     private static final Setting<List<Path>> LESSON_FOLDER =
-            new Setting<>(
-                    "lesson_folder", List.of(), Preferences::readPaths, Preferences::writePaths);
-    private static final Setting<AnswerOrder> ANSWERS =
-            Setting.choice("answers", AnswerOrder.AS_WRITTEN);
+            new Setting<>("lesson_folder", List.of(), Preferences::readPaths, Preferences::writePaths);
+    private static final Setting<AnswerOrder> ANSWERS = Setting.choice("answers", AnswerOrder.AS_WRITTEN);
     private static final Setting<Shown> AUTHORING = Setting.choice("authoring", Shown.HIDDEN);
-    private static final Setting<Optional<WindowPlace>> WINDOW =
-            new Setting<>(
-                    "window",
-                    Optional.empty(),
-                    plain -> WindowPlace.read(plain).map(Optional::of),
-                    place -> place.map(WindowPlace::written).orElse(null));
+    private static final Setting<Optional<WindowPlace>> WINDOW = new Setting<>(
+            "window",
+            Optional.empty(),
+            plain -> WindowPlace.read(plain).map(Optional::of),
+            place -> place.map(WindowPlace::written).orElse(null));
 
     public Preferences {
         values = Collections.unmodifiableMap(new LinkedHashMap<>(values));
@@ -176,11 +169,10 @@ public record Preferences(Map<String, Object> values) {
     /** With this folder open, and the latest of those opened. */
     public Preferences withLessonFolder(Optional<Path> folder) {
         List<Path> newer = new ArrayList<>(recentLessons());
-        folder.ifPresent(
-                path -> {
-                    newer.remove(path);
-                    newer.add(0, path);
-                });
+        folder.ifPresent(path -> {
+            newer.remove(path);
+            newer.add(0, path);
+        });
         return withRecentLessons(newer.subList(0, Math.min(MOST_RECENT, newer.size())))
                 .with(LESSON_FOLDER, folder.stream().toList());
     }

@@ -1,9 +1,8 @@
 package org.sagwise.ui.prefs;
 
+import java.util.function.UnaryOperator;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
-
-import java.util.function.UnaryOperator;
 
 /** The preferences as they are now; every change is kept at once. */
 public final class PreferencesModel {

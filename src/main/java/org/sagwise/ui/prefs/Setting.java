@@ -13,8 +13,7 @@ import java.util.stream.Stream;
  * @param read from plain data as JSON has it; empty for data that makes no sense
  * @param write into plain data as JSON has it
  */
-record Setting<T>(
-        String key, T usual, Function<Object, Optional<T>> read, Function<T, Object> write) {
+record Setting<T>(String key, T usual, Function<Object, Optional<T>> read, Function<T, Object> write) {
 
     /** A setting that is one of a few words. */
     static <E extends Enum<E>> Setting<E> choice(String key, E usual) {
@@ -29,10 +28,7 @@ record Setting<T>(
     /** A setting that is a text. */
     static Setting<String> text(String key, String usual) {
         return new Setting<>(
-                key,
-                usual,
-                plain -> plain instanceof String text ? Optional.of(text) : Optional.empty(),
-                text -> text);
+                key, usual, plain -> plain instanceof String text ? Optional.of(text) : Optional.empty(), text -> text);
     }
 
     /** A setting that is a number within bounds. */
@@ -40,12 +36,9 @@ record Setting<T>(
         return new Setting<>(
                 key,
                 usual,
-                plain ->
-                        plain instanceof Number number
-                                        && number.doubleValue() >= least
-                                        && number.doubleValue() <= most
-                                ? Optional.of(number.doubleValue())
-                                : Optional.empty(),
+                plain -> plain instanceof Number number && number.doubleValue() >= least && number.doubleValue() <= most
+                        ? Optional.of(number.doubleValue())
+                        : Optional.empty(),
                 number -> number);
     }
 

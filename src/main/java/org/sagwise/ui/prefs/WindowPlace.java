@@ -24,17 +24,13 @@ public record WindowPlace(double x, double y, double width, double height, State
 
     static Optional<WindowPlace> read(Object plain) {
         return plain instanceof Map<?, ?> map
-                        && Stream.of("x", "y", "width", "height")
-                                .allMatch(key -> map.get(key) instanceof Number)
-                ? Optional.of(
-                        new WindowPlace(
-                                number(map, "x"),
-                                number(map, "y"),
-                                number(map, "width"),
-                                number(map, "height"),
-                                Boolean.TRUE.equals(map.get("maximized"))
-                                        ? State.MAXIMIZED
-                                        : State.NORMAL))
+                        && Stream.of("x", "y", "width", "height").allMatch(key -> map.get(key) instanceof Number)
+                ? Optional.of(new WindowPlace(
+                        number(map, "x"),
+                        number(map, "y"),
+                        number(map, "width"),
+                        number(map, "height"),
+                        Boolean.TRUE.equals(map.get("maximized")) ? State.MAXIMIZED : State.NORMAL))
                 : Optional.empty();
     }
 

@@ -4,7 +4,6 @@ import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.ScrollPane;
-
 import org.sagwise.ui.model.Subscriptions;
 
 /** Brings what has the focus into view, so that the keyboard alone can walk through a column. */
@@ -17,8 +16,7 @@ public final class FocusScroll {
 
     public static void in(ScrollPane pane, Subscriptions subscriptions) {
         subscriptions.watch(
-                pane.sceneProperty().flatMap(Scene::focusOwnerProperty),
-                focused -> bringIntoView(pane, focused));
+                pane.sceneProperty().flatMap(Scene::focusOwnerProperty), focused -> bringIntoView(pane, focused));
     }
 
     private static void bringIntoView(ScrollPane pane, Node focused) {

@@ -1,16 +1,14 @@
 package org.sagwise.ui.share;
 
-import javafx.stage.FileChooser;
-import javafx.stage.Window;
-
-import org.sagwise.file.Saved;
-import org.sagwise.file.ScenarioFiles;
-import org.sagwise.ui.text.Wording;
-
 import java.io.File;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
+import javafx.stage.FileChooser;
+import javafx.stage.Window;
+import org.sagwise.file.Saved;
+import org.sagwise.file.ScenarioFiles;
+import org.sagwise.ui.text.Wording;
 
 /** Saves what is exported where a person says. */
 final class Exports {
@@ -38,9 +36,7 @@ final class Exports {
         chooser.setTitle(wording.say("export.save.title"));
         chooser.setInitialFileName(name(title) + "." + ending);
         chooser.getExtensionFilters()
-                .add(
-                        new FileChooser.ExtensionFilter(
-                                ending.toUpperCase(Locale.ROOT), "*." + ending));
+                .add(new FileChooser.ExtensionFilter(ending.toUpperCase(Locale.ROOT), "*." + ending));
         folder.map(Path::toFile).filter(File::isDirectory).ifPresent(chooser::setInitialDirectory);
         return Optional.ofNullable(chooser.showSaveDialog(window))
                 .map(File::toPath)

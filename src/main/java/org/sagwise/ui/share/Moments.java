@@ -1,14 +1,12 @@
 package org.sagwise.ui.share;
 
+import java.util.List;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.layout.StackPane;
-
 import org.sagwise.caution.Moment;
 import org.sagwise.quantity.Unit;
 import org.sagwise.ui.dialog.Choice;
 import org.sagwise.ui.text.Wording;
-
-import java.util.List;
 
 /**
  * Whether an export shows the start of firing or what the clock shows. Nothing is asked while the
@@ -32,18 +30,14 @@ final class Moments extends StackPane {
     Moments(String id, Moment clock, Wording wording) {
         this.start = Moment.start(clock.assessment());
         this.clock = clock;
-        choice =
-                new Choice<>(
-                        id + "-moment",
-                        wording.say("share.moment"),
-                        clock.isStart() ? List.of(When.START) : List.of(When.values()),
-                        each -> each == When.START ? "start" : "clock",
-                        each ->
-                                each == When.START
-                                        ? wording.say("share.moment.start")
-                                        : wording.say(
-                                                "share.moment.clock",
-                                                wording.quantity(clock.atS(), Unit.SECOND)));
+        choice = new Choice<>(
+                id + "-moment",
+                wording.say("share.moment"),
+                clock.isStart() ? List.of(When.START) : List.of(When.values()),
+                each -> each == When.START ? "start" : "clock",
+                each -> each == When.START
+                        ? wording.say("share.moment.start")
+                        : wording.say("share.moment.clock", wording.quantity(clock.atS(), Unit.SECOND)));
         getChildren().add(choice);
         setVisible(!clock.isStart());
         setManaged(!clock.isStart());

@@ -5,7 +5,6 @@ import javafx.scene.Scene;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
-
 import org.sagwise.file.ShareText;
 import org.sagwise.ui.copy.CopyBoard;
 import org.sagwise.ui.model.Subscriptions;
@@ -24,15 +23,14 @@ public final class PasteAnywhere {
      * @param subscriptions closed when the scene is built anew
      */
     public static void in(Scene scene, ShareDesk desk, Subscriptions subscriptions) {
-        EventHandler<KeyEvent> filter =
-                event -> {
-                    if (PASTE.match(event)
-                            && scene.getFocusOwner() instanceof TextInputControl
-                            && CopyBoard.text().filter(ShareText::isIn).isPresent()) {
-                        event.consume();
-                        desk.paste();
-                    }
-                };
+        EventHandler<KeyEvent> filter = event -> {
+            if (PASTE.match(event)
+                    && scene.getFocusOwner() instanceof TextInputControl
+                    && CopyBoard.text().filter(ShareText::isIn).isPresent()) {
+                event.consume();
+                desk.paste();
+            }
+        };
         scene.addEventFilter(KeyEvent.KEY_PRESSED, filter);
         subscriptions.add(() -> scene.removeEventFilter(KeyEvent.KEY_PRESSED, filter));
     }

@@ -1,5 +1,11 @@
 package org.sagwise.ui.share;
 
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.Locale;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.image.Image;
@@ -10,7 +16,6 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-
 import org.sagwise.caution.Moment;
 import org.sagwise.picture.export.BenchPicture;
 import org.sagwise.picture.export.PictureFormat;
@@ -23,18 +28,10 @@ import org.sagwise.ui.model.Latest;
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.text.Wording;
 
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.util.List;
-import java.util.Locale;
-
 /** A picture of the bench to export: how it is drawn, what it looks like, and off with it. */
 final class PicturePane extends BorderPane {
 
-    private static final List<PictureSize> SIZES =
-            List.of(PictureSize.FORUM, PictureSize.PROJECTOR);
+    private static final List<PictureSize> SIZES = List.of(PictureSize.FORUM, PictureSize.PROJECTOR);
 
     private final Moments moments;
     private final Wording wording;
@@ -62,12 +59,7 @@ final class PicturePane extends BorderPane {
         }
     }
 
-    PicturePane(
-            Moment clock,
-            Wording wording,
-            Exports exports,
-            Latest latest,
-            Subscriptions subscriptions) {
+    PicturePane(Moment clock, Wording wording, Exports exports, Latest latest, Subscriptions subscriptions) {
         this.moments = new Moments("picture", clock, wording);
         this.wording = wording;
         this.exports = exports;
@@ -77,13 +69,12 @@ final class PicturePane extends BorderPane {
         press = choice("press", List.of(Press.HELD, Press.RELEASED));
         drawing = choice("drawing", List.of(Drawing.values()));
         colours = choice("colours", List.of(Colours.values()));
-        size =
-                new Choice<>(
-                        "picture-size",
-                        wording.say("picture.size"),
-                        SIZES,
-                        each -> String.valueOf(each.width()),
-                        each -> wording.say("picture.size.value", each.width(), each.height()));
+        size = new Choice<>(
+                "picture-size",
+                wording.say("picture.size"),
+                SIZES,
+                each -> String.valueOf(each.width()),
+                each -> wording.say("picture.size.value", each.width(), each.height()));
         VBox options = new VBox(format, press, moments, drawing, colours, size);
         options.getStyleClass().add("window-options");
         copy = new Button(wording.say("picture.copy"));
@@ -160,22 +151,16 @@ final class PicturePane extends BorderPane {
     }
 
     private void save(PictureFormat wanted, byte[] bytes) {
-        state.setText(
-                exports.save(
-                                getScene().getWindow(),
-                                moments.get().assessment().scenario().title(),
-                                wanted.ending(),
-                                bytes)
-                        .orElse(wording.say("picture.state")));
+        state.setText(exports.save(
+                        getScene().getWindow(),
+                        moments.get().assessment().scenario().title(),
+                        wanted.ending(),
+                        bytes)
+                .orElse(wording.say("picture.state")));
     }
 
     private Order order(PictureFormat wanted) {
-        return new Order(
-                wanted,
-                moments.get().with(press.get()),
-                drawing.get(),
-                colours.get().theme,
-                size.get());
+        return new Order(wanted, moments.get().with(press.get()), drawing.get(), colours.get().theme, size.get());
     }
 
     private byte[] painted(Order order) {
@@ -196,6 +181,5 @@ final class PicturePane extends BorderPane {
     }
 
     /** How a picture is wanted. */
-    private record Order(
-            PictureFormat format, Moment moment, Drawing drawing, Theme theme, PictureSize size) {}
+    private record Order(PictureFormat format, Moment moment, Drawing drawing, Theme theme, PictureSize size) {}
 }

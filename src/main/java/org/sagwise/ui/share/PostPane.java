@@ -1,5 +1,8 @@
 package org.sagwise.ui.share;
 
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
@@ -9,7 +12,6 @@ import javafx.scene.control.Tooltip;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
-
 import org.sagwise.caution.Moment;
 import org.sagwise.file.ShareText;
 import org.sagwise.quantity.QuantityFormat.Signs;
@@ -20,19 +22,14 @@ import org.sagwise.ui.dialog.Choice;
 import org.sagwise.ui.model.Latest;
 import org.sagwise.ui.text.Wording;
 
-import java.nio.charset.StandardCharsets;
-import java.util.List;
-import java.util.Map;
-
 /** The post that explains the bench: in which format, how it reads, and off with it. */
 final class PostPane extends BorderPane {
 
-    private static final Map<PostFormat, String> ENDINGS =
-            Map.of(
-                    PostFormat.MARKDOWN, "md",
-                    PostFormat.BBCODE, "bbcode",
-                    PostFormat.TEXT, "txt",
-                    PostFormat.HTML, "html");
+    private static final Map<PostFormat, String> ENDINGS = Map.of(
+            PostFormat.MARKDOWN, "md",
+            PostFormat.BBCODE, "bbcode",
+            PostFormat.TEXT, "txt",
+            PostFormat.HTML, "html");
 
     private final Moments moments;
     private final Wording wording;
@@ -52,13 +49,12 @@ final class PostPane extends BorderPane {
         this.exports = exports;
         this.latest = latest;
         setId("post");
-        format =
-                new Choice<>(
-                        "post",
-                        wording.say("post.format"),
-                        List.of(PostFormat.values()),
-                        PostFormat::word,
-                        each -> wording.say("post.format." + each.word()));
+        format = new Choice<>(
+                "post",
+                wording.say("post.format"),
+                List.of(PostFormat.values()),
+                PostFormat::word,
+                each -> wording.say("post.format." + each.word()));
         ascii = new CheckBox(wording.say("post.ascii"));
         ascii.setId("post-ascii");
         ascii.setTooltip(new Tooltip(wording.say("post.ascii.tip")));
@@ -99,8 +95,7 @@ final class PostPane extends BorderPane {
 
     private Written written(Moment moment, PostFormat wanted, Signs signs) {
         String whole = text(moment, wanted, signs);
-        return new Written(
-                wanted, whole, wanted.hasPictures() ? text(moment, PostFormat.TEXT, signs) : whole);
+        return new Written(wanted, whole, wanted.hasPictures() ? text(moment, PostFormat.TEXT, signs) : whole);
     }
 
     private String text(Moment moment, PostFormat wanted, Signs signs) {
@@ -113,11 +108,10 @@ final class PostPane extends BorderPane {
         preview.setScrollTop(0);
         copy.setDisable(false);
         save.setDisable(false);
-        state.setText(
-                wording.say(
-                        written.format().hasPictures() ? "post.state.pictures" : "post.state",
-                        post.length(),
-                        post.lines().count()));
+        state.setText(wording.say(
+                written.format().hasPictures() ? "post.state.pictures" : "post.state",
+                post.length(),
+                post.lines().count()));
     }
 
     private void copy() {

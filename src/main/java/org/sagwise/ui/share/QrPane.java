@@ -1,5 +1,10 @@
 package org.sagwise.ui.share;
 
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.Optional;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
@@ -9,19 +14,12 @@ import javafx.scene.input.Clipboard;
 import javafx.scene.input.ClipboardContent;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
-
 import org.sagwise.file.ShareText;
 import org.sagwise.picture.export.PictureFormat;
 import org.sagwise.picture.export.QrPicture;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.model.Latest;
 import org.sagwise.ui.text.Wording;
-
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.util.Optional;
 
 /** The share text as a QR code, for a telephone or a sheet of paper; or why there is none. */
 final class QrPane extends VBox {
@@ -83,20 +81,12 @@ final class QrPane extends VBox {
     private Made made() {
         Optional<String> text = ShareText.of(scenario);
         if (text.isEmpty()) {
-            return new Made(
-                    Optional.empty(),
-                    wording.say("share.too-large", ShareText.MOST_CHARACTERS / 1024));
+            return new Made(Optional.empty(), wording.say("share.too-large", ShareText.MOST_CHARACTERS / 1024));
         }
         return QrPicture.of(text.get(), scenario.title(), wording.locale())
                 .map(code -> new Made(Optional.of(png(code)), wording.say("qr.state")))
-                .orElseGet(
-                        () ->
-                                new Made(
-                                        Optional.empty(),
-                                        wording.say(
-                                                "qr.too-large",
-                                                text.get().length(),
-                                                QrPicture.MOST_CHARACTERS)));
+                .orElseGet(() -> new Made(
+                        Optional.empty(), wording.say("qr.too-large", text.get().length(), QrPicture.MOST_CHARACTERS)));
     }
 
     private static byte[] png(QrPicture code) {
@@ -111,12 +101,10 @@ final class QrPane extends VBox {
 
     private void show(Made made) {
         state.setText(made.why());
-        made.png()
-                .ifPresent(
-                        bytes -> {
-                            png = bytes;
-                            picture.setImage(new Image(new ByteArrayInputStream(bytes)));
-                        });
+        made.png().ifPresent(bytes -> {
+            png = bytes;
+            picture.setImage(new Image(new ByteArrayInputStream(bytes)));
+        });
         show(made.png().isPresent());
     }
 
@@ -128,11 +116,7 @@ final class QrPane extends VBox {
     }
 
     private void save() {
-        exports.save(
-                        getScene().getWindow(),
-                        wording.say("qr.file", scenario.title()),
-                        PictureFormat.PNG.ending(),
-                        png)
+        exports.save(getScene().getWindow(), wording.say("qr.file", scenario.title()), PictureFormat.PNG.ending(), png)
                 .ifPresent(state::setText);
     }
 }

@@ -4,12 +4,7 @@ import org.sagwise.ui.command.Command;
 
 /** What the window can be told to do about handing benches on. */
 public record ShareCommands(
-        Command paste,
-        Command share,
-        Command post,
-        Command picture,
-        Command measured,
-        Command compare) {
+        Command paste, Command share, Command post, Command picture, Command measured, Command compare) {
 
     public static ShareCommands of(ShareDesk desk) {
         return new ShareCommands(

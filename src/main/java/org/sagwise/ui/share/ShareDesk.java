@@ -1,10 +1,17 @@
 package org.sagwise.ui.share;
 
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Consumer;
+import java.util.function.DoubleSupplier;
+import java.util.function.Supplier;
 import javafx.scene.control.Label;
 import javafx.scene.layout.Region;
 import javafx.stage.Modality;
 import javafx.stage.Stage;
-
 import org.sagwise.caution.Moment;
 import org.sagwise.file.ShareText;
 import org.sagwise.plan.CheckStep;
@@ -19,15 +26,6 @@ import org.sagwise.ui.model.BenchModel;
 import org.sagwise.ui.model.Latest;
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.text.Wording;
-
-import java.nio.file.Path;
-import java.util.Map;
-import java.util.Optional;
-import java.util.concurrent.Executor;
-import java.util.concurrent.atomic.AtomicReference;
-import java.util.function.Consumer;
-import java.util.function.DoubleSupplier;
-import java.util.function.Supplier;
 
 /** Where a bench is handed on, and one that was handed on is taken. */
 public final class ShareDesk {
@@ -106,32 +104,20 @@ public final class ShareDesk {
 
     /** Shows the post that explains the bench, to copy or save. */
     public void copyPost() {
-        PostPane pane =
-                new PostPane(
-                        now(),
-                        wording(),
-                        exports(),
-                        new Latest(behindTheScenes),
-                        new QrPane(
-                                bench.scenario(),
-                                wording(),
-                                exports(),
-                                new Latest(behindTheScenes)));
+        PostPane pane = new PostPane(
+                now(),
+                wording(),
+                exports(),
+                new Latest(behindTheScenes),
+                new QrPane(bench.scenario(), wording(), exports(), new Latest(behindTheScenes)));
         windows.open(
-                wording().say("post.title"),
-                pane,
-                POST_WIDTH,
-                POST_HEIGHT,
-                Modality.WINDOW_MODAL,
-                new Subscriptions());
+                wording().say("post.title"), pane, POST_WIDTH, POST_HEIGHT, Modality.WINDOW_MODAL, new Subscriptions());
     }
 
     /** Shows a picture of the bench, to save or copy. */
     public void exportPicture() {
         Subscriptions subscriptions = new Subscriptions();
-        PicturePane pane =
-                new PicturePane(
-                        now(), wording(), exports(), new Latest(behindTheScenes), subscriptions);
+        PicturePane pane = new PicturePane(now(), wording(), exports(), new Latest(behindTheScenes), subscriptions);
         windows.open(
                 wording().say("picture.title"),
                 pane,
@@ -144,16 +130,14 @@ public final class ShareDesk {
     /** Asks what a meter shows at a real bench, and makes a bench of it. */
     public void fromMeter() {
         AtomicReference<Stage> window = new AtomicReference<>();
-        MeasuredPane pane =
-                new MeasuredPane(wording(), written.get(), found -> leave(window.get(), found));
-        window.set(
-                windows.open(
-                        wording().say("measured.title"),
-                        pane,
-                        MEASURED_WIDTH,
-                        MEASURED_HEIGHT,
-                        Modality.WINDOW_MODAL,
-                        new Subscriptions()));
+        MeasuredPane pane = new MeasuredPane(wording(), written.get(), found -> leave(window.get(), found));
+        window.set(windows.open(
+                wording().say("measured.title"),
+                pane,
+                MEASURED_WIDTH,
+                MEASURED_HEIGHT,
+                Modality.WINDOW_MODAL,
+                new Subscriptions()));
     }
 
     private void leave(Stage window, Scenario found) {
@@ -164,15 +148,8 @@ public final class ShareDesk {
     /** Shows the bench beside another one. */
     public void compare() {
         Subscriptions subscriptions = new Subscriptions();
-        ComparePane pane =
-                new ComparePane(compared, wording(), new Latest(behindTheScenes), subscriptions);
-        windows.open(
-                wording().say("compare.title"),
-                pane,
-                COMPARE_WIDTH,
-                COMPARE_HEIGHT,
-                Modality.NONE,
-                subscriptions);
+        ComparePane pane = new ComparePane(compared, wording(), new Latest(behindTheScenes), subscriptions);
+        windows.open(wording().say("compare.title"), pane, COMPARE_WIDTH, COMPARE_HEIGHT, Modality.NONE, subscriptions);
     }
 
     /** What the bench shows now. */

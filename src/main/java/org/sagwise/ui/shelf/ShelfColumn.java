@@ -1,20 +1,5 @@
 package org.sagwise.ui.shelf;
 
-import javafx.scene.Node;
-import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
-import javafx.scene.control.TextField;
-import javafx.scene.input.KeyEvent;
-import javafx.scene.layout.Priority;
-import javafx.scene.layout.VBox;
-
-import org.sagwise.scenario.PartKind;
-import org.sagwise.scenario.edit.Good;
-import org.sagwise.ui.model.Subscriptions;
-import org.sagwise.ui.scroll.FocusScroll;
-import org.sagwise.ui.text.Wording;
-import org.sagwise.ui.work.Workbench;
-
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -22,6 +7,19 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import org.sagwise.scenario.PartKind;
+import org.sagwise.scenario.edit.Good;
+import org.sagwise.ui.model.Subscriptions;
+import org.sagwise.ui.scroll.FocusScroll;
+import org.sagwise.ui.text.Wording;
+import org.sagwise.ui.work.Workbench;
 
 /** Where parts are taken from: by family, each with its picture, with a search above. */
 public final class ShelfColumn extends VBox {
@@ -88,14 +86,13 @@ public final class ShelfColumn extends VBox {
 
     private List<Node> shown(Predicate<ShelfItem> wanted) {
         List<Node> shown = new ArrayList<>();
-        families.forEach(
-                (kind, items) -> {
-                    List<ShelfItem> found = items.stream().filter(wanted).toList();
-                    if (!found.isEmpty()) {
-                        shown.add(headings.get(kind));
-                        shown.addAll(found);
-                    }
-                });
+        families.forEach((kind, items) -> {
+            List<ShelfItem> found = items.stream().filter(wanted).toList();
+            if (!found.isEmpty()) {
+                shown.add(headings.get(kind));
+                shown.addAll(found);
+            }
+        });
         return shown;
     }
 
@@ -114,13 +111,12 @@ public final class ShelfColumn extends VBox {
     }
 
     private void key(KeyEvent event) {
-        boolean done =
-                switch (event.getCode()) {
-                    case ESCAPE -> clear();
-                    case DOWN -> atFirst(Node::requestFocus);
-                    case ENTER -> !search.getText().isBlank() && atFirst(ShelfItem::fire);
-                    default -> false;
-                };
+        boolean done = switch (event.getCode()) {
+            case ESCAPE -> clear();
+            case DOWN -> atFirst(Node::requestFocus);
+            case ENTER -> !search.getText().isBlank() && atFirst(ShelfItem::fire);
+            default -> false;
+        };
         if (done) {
             event.consume();
         }

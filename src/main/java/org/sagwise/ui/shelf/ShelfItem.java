@@ -1,21 +1,19 @@
 package org.sagwise.ui.shelf;
 
+import java.awt.geom.Point2D;
+import java.util.Arrays;
+import java.util.Locale;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
 import javafx.scene.image.ImageView;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-
 import org.sagwise.scenario.edit.Good;
 import org.sagwise.ui.command.ContentButton;
 import org.sagwise.ui.text.Wording;
 import org.sagwise.ui.work.DragOut;
 import org.sagwise.ui.work.Workbench;
-
-import java.awt.geom.Point2D;
-import java.util.Arrays;
-import java.util.Locale;
 
 /**
  * One thing on the shelf. Drag it to the bench; or click it, or press Enter on it, and it is in the
@@ -73,8 +71,7 @@ final class ShelfItem extends ContentButton {
     static String about(Good good, Wording wording) {
         return good.card()
                 .map(card -> card.about().in(wording.locale()))
-                .orElseGet(
-                        () -> wording.say("shelf.plain." + good.part().kind().word() + ".about"));
+                .orElseGet(() -> wording.say("shelf.plain." + good.part().kind().word() + ".about"));
     }
 
     /** Whether every word of a search is in its name or its family's. */
@@ -83,10 +80,7 @@ final class ShelfItem extends ContentButton {
         return hasAll(
                 search,
                 String.join(
-                        " ",
-                        title(good, wording),
-                        wording.say("kind." + kind),
-                        wording.say("shelf.family." + kind)),
+                        " ", title(good, wording), wording.say("kind." + kind), wording.say("shelf.family." + kind)),
                 wording.locale());
     }
 

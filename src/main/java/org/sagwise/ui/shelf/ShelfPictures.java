@@ -1,10 +1,17 @@
 package org.sagwise.ui.shelf;
 
+import java.awt.Rectangle;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.Executor;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import javafx.application.Platform;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.scene.image.Image;
-
 import org.sagwise.caution.Assessment;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.picture.look.Theme;
@@ -16,15 +23,6 @@ import org.sagwise.scenario.Placement;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.edit.Good;
 import org.sagwise.ui.canvas.Snapshot;
-
-import java.awt.Rectangle;
-import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-import java.util.Set;
-import java.util.concurrent.Executor;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 
 /** Small pictures of what stands on the shelf, painted behind the scenes by the bench's painter. */
 public final class ShelfPictures {
@@ -46,15 +44,11 @@ public final class ShelfPictures {
      * @param assess computes everything about a scenario
      * @param behindTheScenes where pictures are painted
      */
-    public ShelfPictures(
-            List<Good> goods, Function<Scenario, Assessment> assess, Executor behindTheScenes) {
+    public ShelfPictures(List<Good> goods, Function<Scenario, Assessment> assess, Executor behindTheScenes) {
         this.assess = assess;
         this.behindTheScenes = behindTheScenes;
         this.pictures =
-                goods.stream()
-                        .collect(
-                                Collectors.toUnmodifiableMap(
-                                        Good::name, each -> new ReadOnlyObjectWrapper<>()));
+                goods.stream().collect(Collectors.toUnmodifiableMap(Good::name, each -> new ReadOnlyObjectWrapper<>()));
     }
 
     /** The picture of a good; null until it is painted. */
@@ -73,16 +67,11 @@ public final class ShelfPictures {
     }
 
     private Image painted(Part part, Theme theme) {
-        boolean lies =
-                part.kind() == PartKind.CELL
-                        || part.kind() == PartKind.COIL
-                        || part.kind() == PartKind.RESISTOR;
-        Scenario alone =
-                Scenario.of("", List.of(part), List.of())
-                        .withPlacement(Map.of(part.id(), new Placement(0, 0, lies ? QUARTER : 0)));
-        BenchScene scene =
-                BenchScene.of(assess.apply(alone), BenchLayout.of(alone), theme, Locale.ROOT)
-                        .with(Set.of());
+        boolean lies = part.kind() == PartKind.CELL || part.kind() == PartKind.COIL || part.kind() == PartKind.RESISTOR;
+        Scenario alone = Scenario.of("", List.of(part), List.of())
+                .withPlacement(Map.of(part.id(), new Placement(0, 0, lies ? QUARTER : 0)));
+        BenchScene scene = BenchScene.of(assess.apply(alone), BenchLayout.of(alone), theme, Locale.ROOT)
+                .with(Set.of());
         Rectangle area = new Rectangle(scene.layout().parts().get(0).body());
         area.grow(MARGIN, MARGIN);
         return Snapshot.of(scene, BenchView.fit(area, WIDTH * DENSITY, HEIGHT * DENSITY));

@@ -1,9 +1,10 @@
 package org.sagwise.ui.staircase;
 
+import java.util.Optional;
+import java.util.concurrent.Executor;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.AccessibleRole;
 import javafx.scene.layout.Pane;
-
 import org.sagwise.caution.Assessment;
 import org.sagwise.picture.scene.Emphasis;
 import org.sagwise.picture.stairs.StairScene;
@@ -13,9 +14,6 @@ import org.sagwise.ui.model.BenchModel;
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.text.Wording;
 import org.sagwise.ui.theme.LooksModel;
-
-import java.util.Optional;
-import java.util.concurrent.Executor;
 
 /** The staircase of a second bench, on the scale of the first; there while that bench is there. */
 public final class BesideStairs extends Pane {
@@ -55,8 +53,7 @@ public final class BesideStairs extends Pane {
     private void show(Optional<Assessment> now) {
         setVisible(now.isPresent());
         setManaged(now.isPresent());
-        now.map(it -> wording.say("beside.staircase", it.scenario().title()))
-                .ifPresent(this::setAccessibleText);
+        now.map(it -> wording.say("beside.staircase", it.scenario().title())).ifPresent(this::setAccessibleText);
         layer.repaint();
     }
 

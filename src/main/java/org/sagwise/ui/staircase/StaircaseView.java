@@ -1,10 +1,11 @@
 package org.sagwise.ui.staircase;
 
+import java.util.Optional;
+import java.util.concurrent.Executor;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.AccessibleRole;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Pane;
-
 import org.sagwise.caution.Assessment;
 import org.sagwise.picture.scene.Emphasis;
 import org.sagwise.picture.stairs.StairScene;
@@ -17,9 +18,6 @@ import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.text.PartTexts;
 import org.sagwise.ui.text.Wording;
 import org.sagwise.ui.theme.LooksModel;
-
-import java.util.Optional;
-import java.util.concurrent.Executor;
 
 /** The staircase under the bench. A step that is pointed at lights its part, and the reverse. */
 public final class StaircaseView extends Pane {
@@ -67,24 +65,22 @@ public final class StaircaseView extends Pane {
 
     private void renew() {
         layer.repaint();
-        setAccessibleText(
-                wording.say(
-                        "staircase.accessible",
-                        String.join(" ", texts.lit(bench.assessment(), bench.spotlight().lit()))));
+        setAccessibleText(wording.say(
+                "staircase.accessible",
+                String.join(" ", texts.lit(bench.assessment(), bench.spotlight().lit()))));
     }
 
     private Stairs stairs() {
         Lit lit = bench.spotlight().lit();
-        StairScene scene =
-                new StairScene(
-                        bench.assessment().staircase(),
-                        bench.scenario(),
-                        looks.get().theme(),
-                        wording.locale(),
-                        looks.get().textScale(),
-                        Emphasis.pointingAt(lit.parts(), lit.links()),
-                        looks.get().lineScale(),
-                        hush(bench));
+        StairScene scene = new StairScene(
+                bench.assessment().staircase(),
+                bench.scenario(),
+                looks.get().theme(),
+                wording.locale(),
+                looks.get().textScale(),
+                Emphasis.pointingAt(lit.parts(), lit.links()),
+                looks.get().lineScale(),
+                hush(bench));
         return new Stairs(onOneScale(scene, beside.getValue()));
     }
 
@@ -95,8 +91,9 @@ public final class StaircaseView extends Pane {
 
     /** With room for the higher of two staircases. */
     static StairScene onOneScale(StairScene scene, Optional<Assessment> other) {
-        double volts =
-                other.map(it -> it.staircase().highestV() - it.staircase().lowestV()).orElse(0.0);
+        double volts = other.map(
+                        it -> it.staircase().highestV() - it.staircase().lowestV())
+                .orElse(0.0);
         return volts > scene.spanV() ? scene.spanning(volts) : scene;
     }
 

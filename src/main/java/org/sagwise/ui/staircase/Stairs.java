@@ -1,11 +1,10 @@
 package org.sagwise.ui.staircase;
 
+import java.awt.Graphics2D;
+import java.util.Optional;
 import org.sagwise.picture.stairs.StairScene;
 import org.sagwise.picture.stairs.StaircasePainter;
 import org.sagwise.ui.canvas.Painting;
-
-import java.awt.Graphics2D;
-import java.util.Optional;
 
 /** One picture of the stairs. It remembers where its steps lie. */
 final class Stairs implements Painting {

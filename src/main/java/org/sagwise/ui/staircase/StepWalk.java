@@ -1,15 +1,13 @@
 package org.sagwise.ui.staircase;
 
+import java.util.ArrayList;
+import java.util.List;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
-
 import org.sagwise.reading.Staircase;
 import org.sagwise.reading.Staircase.Step;
 import org.sagwise.ui.model.BenchModel;
 import org.sagwise.ui.model.Lit;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /** Walks the staircase step by step with the arrow keys. */
 final class StepWalk {

@@ -1,5 +1,7 @@
 package org.sagwise.ui.table;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.sagwise.caution.Assessment;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.CellReading;
@@ -9,9 +11,6 @@ import org.sagwise.scenario.Part;
 import org.sagwise.ui.model.Lit;
 import org.sagwise.ui.text.PartTexts;
 import org.sagwise.ui.text.Wording;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /**
  * One line of the table of parts and readings, all in words.
@@ -24,8 +23,7 @@ import java.util.List;
  * @param remark what else there is to say
  * @param lit what it is on the bench
  */
-record ReadingsRow(
-        String name, String kind, String volts, String amps, String watts, String remark, Lit lit) {
+record ReadingsRow(String name, String kind, String volts, String amps, String watts, String remark, Lit lit) {
 
     /** Every part and every joint, parts first, in file order. */
     static List<ReadingsRow> of(Assessment assessment, Wording wording) {
@@ -33,10 +31,7 @@ record ReadingsRow(
         List<ReadingsRow> rows = new ArrayList<>();
         for (Part part : assessment.scenario().parts()) {
             assessment.readings().cell(part.id()).ifPresent(c -> rows.add(cell(part, c, wording)));
-            assessment
-                    .readings()
-                    .part(part.id())
-                    .ifPresent(reading -> rows.add(other(part, reading, wording)));
+            assessment.readings().part(part.id()).ifPresent(reading -> rows.add(other(part, reading, wording)));
         }
         for (LinkReading link : assessment.readings().links()) {
             rows.add(link(link, assessment, texts, wording));
@@ -71,8 +66,7 @@ record ReadingsRow(
                 Lit.part(part.id()));
     }
 
-    private static ReadingsRow link(
-            LinkReading link, Assessment assessment, PartTexts texts, Wording wording) {
+    private static ReadingsRow link(LinkReading link, Assessment assessment, PartTexts texts, Wording wording) {
         return new ReadingsRow(
                 texts.ends(assessment, link),
                 texts.joint(assessment.scenario().links().get(link.index())),

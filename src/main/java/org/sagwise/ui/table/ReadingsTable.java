@@ -1,16 +1,14 @@
 package org.sagwise.ui.table;
 
+import java.util.function.Function;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
-
 import org.sagwise.caution.Assessment;
 import org.sagwise.ui.model.BenchModel;
 import org.sagwise.ui.model.Lit;
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.text.Wording;
-
-import java.util.function.Function;
 
 /**
  * Parts and readings as a plain table: the bench for everyone who reads better than they look, and
@@ -45,8 +43,7 @@ public final class ReadingsTable extends TableView<ReadingsRow> {
         }
     }
 
-    private TableColumn<ReadingsRow, String> column(
-            String key, Function<ReadingsRow, String> cell, String style) {
+    private TableColumn<ReadingsRow, String> column(String key, Function<ReadingsRow, String> cell, String style) {
         TableColumn<ReadingsRow, String> column = new TableColumn<>(wording.say("table." + key));
         column.setCellValueFactory(row -> new ReadOnlyStringWrapper(cell.apply(row.getValue())));
         column.getStyleClass().add(style);

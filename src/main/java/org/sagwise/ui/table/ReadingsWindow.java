@@ -1,16 +1,14 @@
 package org.sagwise.ui.table;
 
+import java.util.Optional;
 import javafx.scene.layout.BorderPane;
 import javafx.stage.Modality;
 import javafx.stage.Stage;
-
 import org.sagwise.ui.dialog.SideWindows;
 import org.sagwise.ui.fire.SpaceBar;
 import org.sagwise.ui.model.BenchModel;
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.text.Wording;
-
-import java.util.Optional;
 
 /** A window beside the bench with the table of parts and readings; the button works there too. */
 public final class ReadingsWindow {
@@ -37,14 +35,13 @@ public final class ReadingsWindow {
 
     private Stage open() {
         Subscriptions subscriptions = new Subscriptions();
-        Stage window =
-                windows.open(
-                        wording.say("table.title"),
-                        new BorderPane(new ReadingsTable(bench, wording, subscriptions)),
-                        WIDTH,
-                        HEIGHT,
-                        Modality.NONE,
-                        subscriptions);
+        Stage window = windows.open(
+                wording.say("table.title"),
+                new BorderPane(new ReadingsTable(bench, wording, subscriptions)),
+                WIDTH,
+                HEIGHT,
+                Modality.NONE,
+                subscriptions);
         SpaceBar.holds(bench.thumb(), window, subscriptions);
         return window;
     }

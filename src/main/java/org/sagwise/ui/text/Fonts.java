@@ -1,11 +1,10 @@
 package org.sagwise.ui.text;
 
-import javafx.scene.text.Font;
-
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.List;
+import javafx.scene.text.Font;
 
 /** Makes the typeface that the program brings along known to JavaFX. */
 public final class Fonts {

@@ -4,7 +4,6 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextFlow;
-
 import org.commonmark.node.AbstractVisitor;
 import org.commonmark.node.BulletList;
 import org.commonmark.node.Code;
@@ -36,7 +35,8 @@ public final class Markdown {
     /** Lists and quotes within one another; beyond that the signs stand as they were written. */
     private static final int DEEPEST = 50;
 
-    private static final Parser PARSER = Parser.builder().maxOpenBlockParsers(DEEPEST).build();
+    private static final Parser PARSER =
+            Parser.builder().maxOpenBlockParsers(DEEPEST).build();
 
     private Markdown() {}
 

@@ -1,5 +1,9 @@
 package org.sagwise.ui.text;
 
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.sagwise.caution.Assessment;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.CellReading;
@@ -16,11 +20,6 @@ import org.sagwise.scenario.TerminalRef;
 import org.sagwise.scenario.edit.NoteTarget;
 import org.sagwise.ui.model.Lit;
 
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
-import java.util.stream.Stream;
-
 /** Says in words what a part, a terminal or a link is and what could be measured at it now. */
 public final class PartTexts {
 
@@ -32,14 +31,11 @@ public final class PartTexts {
 
     /** Everything that is picked out, one text each: parts, links, notes. */
     public List<String> lit(Assessment assessment, Lit lit) {
-        Stream<String> parts =
-                assessment.scenario().parts().stream()
-                        .filter(part -> lit.parts().contains(part.id()))
-                        .map(part -> part(assessment, part));
-        Stream<String> links =
-                lit.links().stream().sorted().flatMap(index -> link(assessment, index).stream());
-        Stream<String> notes =
-                lit.notes().stream().sorted().flatMap(at -> note(assessment, at).stream());
+        Stream<String> parts = assessment.scenario().parts().stream()
+                .filter(part -> lit.parts().contains(part.id()))
+                .map(part -> part(assessment, part));
+        Stream<String> links = lit.links().stream().sorted().flatMap(index -> link(assessment, index).stream());
+        Stream<String> notes = lit.notes().stream().sorted().flatMap(at -> note(assessment, at).stream());
         return Stream.of(parts, links, notes).flatMap(each -> each).toList();
     }
 
@@ -47,15 +43,10 @@ public final class PartTexts {
     public Optional<String> note(Assessment assessment, int index) {
         Scenario scenario = assessment.scenario();
         return NoteTarget.of(scenario, index)
-                .map(
-                        target ->
-                                wording.say(
-                                        "touch.note",
-                                        noted(scenario, target),
-                                        scenario.notes()
-                                                .get(index)
-                                                .text()
-                                                .replaceAll("\\s+", " ")));
+                .map(target -> wording.say(
+                        "touch.note",
+                        noted(scenario, target),
+                        scenario.notes().get(index).text().replaceAll("\\s+", " ")));
     }
 
     /** What people call the part or joint that a note is on. */
@@ -104,8 +95,7 @@ public final class PartTexts {
     /** Both ends of a link. */
     public String ends(Assessment assessment, LinkReading link) {
         return Names.capital(
-                wording.say("touch.ends", end(assessment, link.from()), end(assessment, link.to())),
-                wording.locale());
+                wording.say("touch.ends", end(assessment, link.from()), end(assessment, link.to())), wording.locale());
     }
 
     /** What kind of joint a link is. */
@@ -125,10 +115,7 @@ public final class PartTexts {
     /** Kind and name, without saying anything twice: "Cell A", but "Old cell" and "Coil". */
     public String called(Part part) {
         String kind = kind(part.kind());
-        boolean inName =
-                part.name()
-                        .toLowerCase(wording.locale())
-                        .contains(kind.toLowerCase(wording.locale()));
+        boolean inName = part.name().toLowerCase(wording.locale()).contains(kind.toLowerCase(wording.locale()));
         String called = inName ? part.name() : wording.say("touch.called", kind, part.name());
         return Names.capital(called, wording.locale());
     }

@@ -1,11 +1,10 @@
 package org.sagwise.ui.text;
 
+import java.util.Locale;
 import org.sagwise.quantity.Digits;
 import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.quantity.Texts;
 import org.sagwise.quantity.Unit;
-
-import java.util.Locale;
 
 /** The words and numbers of the window, in one language. */
 public final class Wording {

@@ -13,8 +13,7 @@ import org.sagwise.ui.prefs.Motion;
  * @param drawing things on the bench, or a schematic
  * @param lineScale by how much thin lines are thickened, 1 for none
  */
-public record AppliedLooks(
-        Theme theme, int textPercent, Motion motion, Drawing drawing, double lineScale) {
+public record AppliedLooks(Theme theme, int textPercent, Motion motion, Drawing drawing, double lineScale) {
 
     /** By how much thin lines are thickened on a projector: the last row must see them. */
     private static final double PROJECTOR_LINES = 2;
@@ -25,8 +24,7 @@ public record AppliedLooks(
      * @param leastText least size of text, in percent
      */
     AppliedLooks projected(int leastText) {
-        return new AppliedLooks(
-                theme, Math.max(textPercent, leastText), motion, drawing, PROJECTOR_LINES);
+        return new AppliedLooks(theme, Math.max(textPercent, leastText), motion, drawing, PROJECTOR_LINES);
     }
 
     /** Size of text against its usual size, 1 to 2. */

@@ -4,7 +4,6 @@ import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
-
 import org.sagwise.ui.prefs.Preferences;
 import org.sagwise.ui.prefs.PreferencesModel;
 
@@ -80,9 +79,7 @@ public final class LooksModel {
     }
 
     private AppliedLooks compute() {
-        return projector.get()
-                ? computeNear().projected(low ? LOW_TEXT : USUAL_TEXT)
-                : computeNear();
+        return projector.get() ? computeNear().projected(low ? LOW_TEXT : USUAL_TEXT) : computeNear();
     }
 
     private AppliedLooks computeNear() {

@@ -1,18 +1,16 @@
 package org.sagwise.ui.theme;
 
-import javafx.beans.property.ReadOnlyObjectProperty;
-import javafx.collections.ObservableList;
-
-import org.sagwise.picture.look.Theme;
-import org.sagwise.picture.look.Typeface;
-import org.sagwise.ui.model.Subscriptions;
-
 import java.net.URL;
 import java.nio.charset.StandardCharsets;
 import java.util.Base64;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.collections.ObservableList;
+import org.sagwise.picture.look.Theme;
+import org.sagwise.picture.look.Typeface;
+import org.sagwise.ui.model.Subscriptions;
 
 /**
  * The style sheets of the window and its dialogs: shapes and sizes in one file, colours that only
@@ -28,16 +26,13 @@ public final class StyleSheets {
     private StyleSheets() {}
 
     /** Keeps the style sheets of a scene or a dialog as the looks have them. */
-    public static void follow(
-            LooksModel looks, ObservableList<String> sheets, Subscriptions subscriptions) {
+    public static void follow(LooksModel looks, ObservableList<String> sheets, Subscriptions subscriptions) {
         follow(looks.property(), sheets, subscriptions);
     }
 
     /** Keeps the style sheets of a scene as these looks have them. */
     public static void follow(
-            ReadOnlyObjectProperty<AppliedLooks> looks,
-            ObservableList<String> sheets,
-            Subscriptions subscriptions) {
+            ReadOnlyObjectProperty<AppliedLooks> looks, ObservableList<String> sheets, Subscriptions subscriptions) {
         subscriptions.watch(looks, now -> sheets.setAll(of(now)));
     }
 
@@ -59,14 +54,12 @@ public final class StyleSheets {
      * A style sheet and no inline style, so that popups, which have a root of their own, follow.
      */
     private static String root(AppliedLooks looks) {
-        String rule =
-                String.format(
-                        Locale.ROOT,
-                        ".root { -fx-font-size: %.2fpx; -fx-font-family: \"%s\"; %s }",
-                        USUAL_TEXT * looks.textScale(),
-                        Typeface.FAMILY,
-                        ToneSheet.declarations(looks.theme()));
-        return "data:text/css;base64,"
-                + Base64.getEncoder().encodeToString(rule.getBytes(StandardCharsets.UTF_8));
+        String rule = String.format(
+                Locale.ROOT,
+                ".root { -fx-font-size: %.2fpx; -fx-font-family: \"%s\"; %s }",
+                USUAL_TEXT * looks.textScale(),
+                Typeface.FAMILY,
+                ToneSheet.declarations(looks.theme()));
+        return "data:text/css;base64," + Base64.getEncoder().encodeToString(rule.getBytes(StandardCharsets.UTF_8));
     }
 }

@@ -1,13 +1,12 @@
 package org.sagwise.ui.theme;
 
-import org.sagwise.picture.look.Theme;
-import org.sagwise.ui.prefs.Motion;
-
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import org.sagwise.picture.look.Theme;
+import org.sagwise.ui.prefs.Motion;
 
 /**
  * What the system looks like, as far as it tells.
@@ -34,46 +33,23 @@ public record SystemLooks(Theme theme, Motion motion) {
     /** The three questions that one kind of system answers. */
     private record Clues(Clue contrast, Clue dark, Clue still) {}
 
-    private static final Clues WINDOWS =
-            new Clues(
-                    registry(
-                            "HKCU\\Control Panel\\Accessibility\\HighContrast",
-                            "Flags",
-                            SystemLooks::lastWordIsOdd),
-                    registry(
-                            "HKCU\\Software\\Microsoft\\Windows\\CurrentVersion\\Themes\\Personalize",
-                            "AppsUseLightTheme",
-                            answer -> answer.endsWith("0x0")),
-                    registry(
-                            "HKCU\\Control Panel\\Desktop\\WindowMetrics",
-                            "MinAnimate",
-                            answer -> answer.endsWith(" 0")));
+    private static final Clues WINDOWS = new Clues(
+            registry("HKCU\\Control Panel\\Accessibility\\HighContrast", "Flags", SystemLooks::lastWordIsOdd),
+            registry(
+                    "HKCU\\Software\\Microsoft\\Windows\\CurrentVersion\\Themes\\Personalize",
+                    "AppsUseLightTheme",
+                    answer -> answer.endsWith("0x0")),
+            registry("HKCU\\Control Panel\\Desktop\\WindowMetrics", "MinAnimate", answer -> answer.endsWith(" 0")));
 
-    private static final Clues MAC =
-            new Clues(
-                    new Clue(
-                            List.of(
-                                    "defaults",
-                                    "read",
-                                    "com.apple.universalaccess",
-                                    "increaseContrast"),
-                            "1"::equals),
-                    new Clue(
-                            List.of("defaults", "read", "-g", "AppleInterfaceStyle"),
-                            "dark"::equals),
-                    new Clue(
-                            List.of(
-                                    "defaults",
-                                    "read",
-                                    "com.apple.universalaccess",
-                                    "reduceMotion"),
-                            "1"::equals));
+    private static final Clues MAC = new Clues(
+            new Clue(List.of("defaults", "read", "com.apple.universalaccess", "increaseContrast"), "1"::equals),
+            new Clue(List.of("defaults", "read", "-g", "AppleInterfaceStyle"), "dark"::equals),
+            new Clue(List.of("defaults", "read", "com.apple.universalaccess", "reduceMotion"), "1"::equals));
 
-    private static final Clues FREE_DESKTOP =
-            new Clues(
-                    desktop("org.gnome.desktop.a11y.interface", "high-contrast", "true"::equals),
-                    desktop("org.gnome.desktop.interface", "color-scheme", "'prefer-dark'"::equals),
-                    desktop("org.gnome.desktop.interface", "enable-animations", "false"::equals));
+    private static final Clues FREE_DESKTOP = new Clues(
+            desktop("org.gnome.desktop.a11y.interface", "high-contrast", "true"::equals),
+            desktop("org.gnome.desktop.interface", "color-scheme", "'prefer-dark'"::equals),
+            desktop("org.gnome.desktop.interface", "enable-animations", "false"::equals));
 
     /**
      * Asks a system.
@@ -81,8 +57,7 @@ public record SystemLooks(Theme theme, Motion motion) {
      * @param systemName as in the system property {@code os.name}
      * @param shell runs a command and gives what it printed; empty if it failed or is not there
      */
-    public static SystemLooks of(
-            String systemName, Function<List<String>, Optional<String>> shell) {
+    public static SystemLooks of(String systemName, Function<List<String>, Optional<String>> shell) {
         Function<List<String>, Optional<String>> plain =
                 command -> shell.apply(command).map(s -> s.strip().toLowerCase(Locale.ROOT));
         Clues clues = cluesOf(systemName.toLowerCase(Locale.ROOT));

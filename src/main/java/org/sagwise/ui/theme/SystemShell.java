@@ -18,10 +18,9 @@ public final class SystemShell {
      */
     public static Optional<String> ask(List<String> command) {
         try {
-            Process process =
-                    new ProcessBuilder(command)
-                            .redirectError(ProcessBuilder.Redirect.DISCARD)
-                            .start();
+            Process process = new ProcessBuilder(command)
+                    .redirectError(ProcessBuilder.Redirect.DISCARD)
+                    .start();
             process.getOutputStream().close();
             return answerOf(process);
         } catch (IOException notThere) {
@@ -40,8 +39,7 @@ public final class SystemShell {
             Thread.currentThread().interrupt();
             return Optional.empty();
         }
-        String printed =
-                new String(process.getInputStream().readAllBytes(), Charset.defaultCharset());
+        String printed = new String(process.getInputStream().readAllBytes(), Charset.defaultCharset());
         return process.exitValue() == 0 ? Optional.of(printed) : Optional.empty();
     }
 }

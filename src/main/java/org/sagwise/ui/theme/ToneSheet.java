@@ -1,13 +1,12 @@
 package org.sagwise.ui.theme;
 
-import org.sagwise.picture.look.Theme;
-import org.sagwise.picture.look.Tone;
-
 import java.awt.Color;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.sagwise.picture.look.Theme;
+import org.sagwise.picture.look.Tone;
 
 /**
  * The colours of the painters as looked-up colours for style sheets, so that window and pictures
@@ -53,7 +52,6 @@ final class ToneSheet {
     }
 
     private static String web(Color colour) {
-        return String.format(
-                Locale.ROOT, "#%02x%02x%02x", colour.getRed(), colour.getGreen(), colour.getBlue());
+        return String.format(Locale.ROOT, "#%02x%02x%02x", colour.getRed(), colour.getGreen(), colour.getBlue());
     }
 }

@@ -1,14 +1,13 @@
 package org.sagwise.ui.work;
 
-import org.sagwise.picture.layout.BenchLayout;
-import org.sagwise.picture.layout.PartBox;
-import org.sagwise.picture.layout.PartShape;
-
 import java.awt.Rectangle;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.sagwise.picture.layout.BenchLayout;
+import org.sagwise.picture.layout.PartBox;
+import org.sagwise.picture.layout.PartShape;
 
 /** Finds where copies of parts lie: beside what was copied, and on nothing else. */
 final class CopyPlace {
@@ -23,15 +22,15 @@ final class CopyPlace {
 
     /** How far to the right the copies lie, in grid units. */
     static int of(BenchLayout layout, Set<String> parts) {
-        List<Rectangle> taken =
-                layout.parts().stream().flatMap(box -> Stream.of(box.body(), box.label())).toList();
+        List<Rectangle> taken = layout.parts().stream()
+                .flatMap(box -> Stream.of(box.body(), box.label()))
+                .toList();
         List<PartBox> copied =
                 layout.parts().stream().filter(box -> parts.contains(box.id())).toList();
-        double width =
-                copied.stream()
-                        .mapToDouble(box -> box.body().union(box.label()).getWidth())
-                        .max()
-                        .orElse(0);
+        double width = copied.stream()
+                .mapToDouble(box -> box.body().union(box.label()).getWidth())
+                .max()
+                .orElse(0);
         int least = (int) Math.ceil(width / PartShape.GRID) + GAP;
         return IntStream.rangeClosed(least, least + FARTHEST)
                 .filter(step -> copied.stream().allMatch(box -> isFree(box, step, taken)))

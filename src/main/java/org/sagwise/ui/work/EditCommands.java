@@ -1,8 +1,13 @@
 package org.sagwise.ui.work;
 
+import java.awt.geom.Point2D;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.BooleanBinding;
-
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.picture.layout.NoteBox;
 import org.sagwise.scenario.Scenario;
@@ -20,13 +25,6 @@ import org.sagwise.ui.hands.Grip;
 import org.sagwise.ui.hands.Handwork;
 import org.sagwise.ui.hands.JointChoice;
 import org.sagwise.ui.model.Lit;
-
-import java.awt.geom.Point2D;
-import java.util.List;
-import java.util.Set;
-import java.util.function.Predicate;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** What can be done with what is chosen on the bench. */
 public record EditCommands(
@@ -56,10 +54,11 @@ public record EditCommands(
         Handwork hands = work.hands();
         BooleanBinding noPart = unless(work, chosen -> !chosen.parts().isEmpty());
         BooleanBinding nothing = unless(work, chosen -> !chosen.isNothing());
-        BooleanBinding notOne = unless(work, chosen -> chosen.isOne() && chosen.notes().isEmpty());
+        BooleanBinding notOne =
+                unless(work, chosen -> chosen.isOne() && chosen.notes().isEmpty());
         BooleanBinding nothingToNote = unless(work, Lit::isOne);
-        BooleanBinding nothingToMove =
-                unless(work, chosen -> !chosen.parts().isEmpty() || !chosen.notes().isEmpty());
+        BooleanBinding nothingToMove = unless(
+                work, chosen -> !chosen.parts().isEmpty() || !chosen.notes().isEmpty());
         BooleanBinding fewParts = unless(work, chosen -> chosen.parts().size() > 1);
         BooleanBinding fewCells = unless(work, chosen -> cells(work).size() > 1);
         BooleanBinding noRows = unless(work, chosen -> !rows(work).isEmpty());
@@ -121,22 +120,17 @@ public record EditCommands(
     static void lift(Workbench work) {
         Lit chosen = work.hands().chosen();
         BenchLayout lying = work.ground().lying();
-        Stream<Point2D> parts =
-                chosen.parts().stream()
-                        .sorted()
-                        .flatMap(id -> lying.part(id).stream())
-                        .map(box -> new Point2D.Double(box.x(), box.y()));
-        Stream<Point2D> notes =
-                chosen.notes().stream()
-                        .flatMap(note -> lying.note(note).stream())
-                        .map(NoteBox::middle);
-        Stream.concat(parts, notes)
-                .findFirst()
-                .ifPresent(
-                        at -> {
-                            work.ground().takeFocus();
-                            work.hands().lift(at.getX(), at.getY());
-                        });
+        Stream<Point2D> parts = chosen.parts().stream()
+                .sorted()
+                .flatMap(id -> lying.part(id).stream())
+                .map(box -> new Point2D.Double(box.x(), box.y()));
+        Stream<Point2D> notes = chosen.notes().stream()
+                .flatMap(note -> lying.note(note).stream())
+                .map(NoteBox::middle);
+        Stream.concat(parts, notes).findFirst().ifPresent(at -> {
+            work.ground().takeFocus();
+            work.hands().lift(at.getX(), at.getY());
+        });
     }
 
     /** What could not be copied is not taken away. */
@@ -149,7 +143,8 @@ public record EditCommands(
     static void duplicate(Workbench work) {
         Set<String> parts = work.hands().chosen().parts();
         int step = CopyPlace.of(work.ground().lying(), parts);
-        List<String> before = work.bench().scenario().parts().stream().map(p -> p.id()).toList();
+        List<String> before =
+                work.bench().scenario().parts().stream().map(p -> p.id()).toList();
         onParts(work, parts, new DuplicateParts(parts, step, 0));
         Set<String> copies = newParts(work, before);
         // What is chosen is what arrows and letters go on with.
@@ -189,10 +184,9 @@ public record EditCommands(
     /** The chosen cells, or all of them where fewer than two are chosen. */
     public static List<String> cells(Workbench work) {
         Scenario scenario = work.bench().scenario();
-        List<String> chosen = ArrangeCells.cellsAmong(scenario, work.hands().chosen().parts());
-        return chosen.size() > 1
-                ? chosen
-                : ArrangeCells.cellsAmong(scenario, newParts(work, List.of()));
+        List<String> chosen =
+                ArrangeCells.cellsAmong(scenario, work.hands().chosen().parts());
+        return chosen.size() > 1 ? chosen : ArrangeCells.cellsAmong(scenario, newParts(work, List.of()));
     }
 
     /** In how many rows the cells can be joined other than in one or one by one. */

@@ -1,5 +1,7 @@
 package org.sagwise.ui.work;
 
+import java.util.Locale;
+import java.util.stream.Stream;
 import javafx.geometry.Orientation;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -9,14 +11,10 @@ import javafx.scene.control.ToggleGroup;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Region;
-
 import org.sagwise.ui.command.Controls;
 import org.sagwise.ui.hands.JointChoice;
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.text.Wording;
-
-import java.util.Locale;
-import java.util.stream.Stream;
 
 /** What hands can do at the bench, for people who do not know the keys, one click each. */
 public final class HandBar extends FlowPane {
@@ -26,11 +24,7 @@ public final class HandBar extends FlowPane {
     private final ToggleGroup joints = new ToggleGroup();
 
     public HandBar(
-            Workbench work,
-            EditCommands commands,
-            Controls controls,
-            Wording wording,
-            Subscriptions subscriptions) {
+            Workbench work, EditCommands commands, Controls controls, Wording wording, Subscriptions subscriptions) {
         this.work = work;
         this.wording = wording;
         setId("hand-bar");
@@ -81,16 +75,16 @@ public final class HandBar extends FlowPane {
         button.setUserData(choice);
         button.setToggleGroup(joints);
         button.setTooltip(new Tooltip(wording.say("hand.join." + word + ".tip")));
-        button.setOnAction(
-                event -> {
-                    work.hands().setJoint(choice);
-                    work.ground().takeFocus();
-                });
+        button.setOnAction(event -> {
+            work.hands().setJoint(choice);
+            work.ground().takeFocus();
+        });
         return button;
     }
 
     private void follow() {
         joints.getToggles()
-                .forEach(each -> each.setSelected(each.getUserData() == work.hands().joint()));
+                .forEach(each ->
+                        each.setSelected(each.getUserData() == work.hands().joint()));
     }
 }

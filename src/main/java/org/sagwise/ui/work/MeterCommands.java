@@ -1,8 +1,11 @@
 package org.sagwise.ui.work;
 
+import java.awt.geom.Point2D;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalInt;
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.BooleanBinding;
-
 import org.sagwise.plan.CheckStep;
 import org.sagwise.reading.MeterDisplay;
 import org.sagwise.reading.MeterTexts;
@@ -17,11 +20,6 @@ import org.sagwise.ui.command.Command;
 import org.sagwise.ui.hands.Grip;
 import org.sagwise.ui.text.Wording;
 
-import java.awt.geom.Point2D;
-import java.util.Locale;
-import java.util.Optional;
-import java.util.OptionalInt;
-
 /** What can be done with the meter in the hand. */
 public record MeterCommands(
         Command red,
@@ -34,16 +32,12 @@ public record MeterCommands(
         Command away) {
 
     static MeterCommands of(Workbench work) {
-        BooleanBinding noStep =
-                Bindings.createBooleanBinding(
-                        () -> step(work).isEmpty(), work.bench().assessmentProperty());
-        BooleanBinding laidAside =
-                Bindings.createBooleanBinding(
-                        () -> work.bench().scenario().probes().isEmpty(),
-                        work.bench().historyProperty());
-        BooleanBinding atNoJoint =
-                Bindings.createBooleanBinding(
-                        () -> joint(work).isEmpty(), work.bench().assessmentProperty());
+        BooleanBinding noStep = Bindings.createBooleanBinding(
+                () -> step(work).isEmpty(), work.bench().assessmentProperty());
+        BooleanBinding laidAside = Bindings.createBooleanBinding(
+                () -> work.bench().scenario().probes().isEmpty(), work.bench().historyProperty());
+        BooleanBinding atNoJoint = Bindings.createBooleanBinding(
+                () -> joint(work).isEmpty(), work.bench().assessmentProperty());
         return new MeterCommands(
                 Command.of("probe-red", () -> take(work, Grip.Probe.RED)),
                 Command.of("probe-black", () -> take(work, Grip.Probe.BLACK)),
@@ -67,14 +61,11 @@ public record MeterCommands(
     private static Command turn(Workbench work, MeterMode mode) {
         return Command.of(
                 "meter-" + word(mode),
-                () ->
-                        work.bench()
-                                .scenario()
-                                .probes()
-                                .map(probes -> probes.turnedTo(mode))
-                                .ifPresent(
-                                        probes ->
-                                                work.perform(new SetProbes(Optional.of(probes)))));
+                () -> work.bench()
+                        .scenario()
+                        .probes()
+                        .map(probes -> probes.turnedTo(mode))
+                        .ifPresent(probes -> work.perform(new SetProbes(Optional.of(probes)))));
     }
 
     /** Takes a probe from where it rests, with the focus on that terminal, for the keys. */
@@ -88,11 +79,9 @@ public record MeterCommands(
     private static Optional<TerminalRef> start(Workbench work, Grip.Probe probe) {
         Optional<Probes> resting = work.bench().scenario().probes();
         return resting.map(probe == Grip.Probe.RED ? Probes::red : Probes::black)
-                .or(
-                        () ->
-                                work.bench().scenario().parts().stream()
-                                        .flatMap(part -> first(part).stream())
-                                        .findFirst());
+                .or(() -> work.bench().scenario().parts().stream()
+                        .flatMap(part -> first(part).stream())
+                        .findFirst());
     }
 
     private static Optional<TerminalRef> first(Part part) {
@@ -122,16 +111,14 @@ public record MeterCommands(
         step(work)
                 .ifPresentOrElse(
                         step -> {
-                            String figure =
-                                    MeterTexts.in(wording.locale())
-                                            .figure(shown.orElseThrow().display());
+                            String figure = MeterTexts.in(wording.locale())
+                                    .figure(shown.orElseThrow().display());
                             work.written().put(step, figure);
-                            work.say(
-                                    wording.say(
-                                            "written.down",
-                                            wording.say("written." + word(step)),
-                                            figure,
-                                            work.written().figures().size()));
+                            work.say(wording.say(
+                                    "written.down",
+                                    wording.say("written." + word(step)),
+                                    figure,
+                                    work.written().figures().size()));
                         },
                         () -> work.say(wording.say("written.none")));
     }

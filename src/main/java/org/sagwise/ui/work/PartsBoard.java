@@ -1,5 +1,9 @@
 package org.sagwise.ui.work;
 
+import java.awt.Rectangle;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import org.sagwise.file.ShareText;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.picture.layout.PartBox;
@@ -9,11 +13,6 @@ import org.sagwise.scenario.edit.Fragment;
 import org.sagwise.scenario.edit.PasteParts;
 import org.sagwise.ui.copy.CopyBoard;
 import org.sagwise.ui.model.Lit;
-
-import java.awt.Rectangle;
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
 
 /**
  * Copies parts and pastes them, on one bench, between windows, or through a post: what is copied is
@@ -32,11 +31,10 @@ public final class PartsBoard {
     /** Copies what is chosen; says whether that could be done. */
     boolean copy() {
         Set<String> parts = work.hands().chosen().parts();
-        Scenario whole = work.bench().scenario().withPlacement(work.ground().lying().placements());
+        Scenario whole =
+                work.bench().scenario().withPlacement(work.ground().lying().placements());
         Optional<String> text =
-                parts.isEmpty()
-                        ? Optional.empty()
-                        : ShareText.of(Fragment.marked(Fragment.of(whole, parts)));
+                parts.isEmpty() ? Optional.empty() : ShareText.of(Fragment.marked(Fragment.of(whole, parts)));
         text.ifPresent(CopyBoard::put);
         last = Scenario.empty();
         return text.isPresent();
@@ -46,14 +44,14 @@ public final class PartsBoard {
     public void paste(Scenario fragment) {
         pasted = fragment.equals(last) ? pasted + 1 : 1;
         last = fragment;
-        double step =
-                BenchLayout.of(fragment).parts().stream()
-                        .map(PartBox::body)
-                        .reduce(Rectangle::union)
-                        .map(Rectangle::getWidth)
-                        .orElse(0.0);
+        double step = BenchLayout.of(fragment).parts().stream()
+                .map(PartBox::body)
+                .reduce(Rectangle::union)
+                .map(Rectangle::getWidth)
+                .orElse(0.0);
         double dx = (Math.ceil(step / PartShape.GRID) + 2) * pasted;
-        List<String> before = work.bench().scenario().parts().stream().map(p -> p.id()).toList();
+        List<String> before =
+                work.bench().scenario().parts().stream().map(p -> p.id()).toList();
         work.perform(new PasteParts(fragment, dx, 0));
         work.hands().choose(Lit.of(EditCommands.newParts(work, before), Set.of()));
     }

@@ -1,14 +1,12 @@
 package org.sagwise.ui.work;
 
+import java.util.List;
+import java.util.Set;
 import javafx.beans.binding.Bindings;
-
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.TerminalRef;
 import org.sagwise.ui.command.Command;
 import org.sagwise.ui.hands.Grip;
-
-import java.util.List;
-import java.util.Set;
 
 /** Collects terminals of the chosen parts for one plate, and joins them when it is asked again. */
 final class PlateCommand {
@@ -23,11 +21,10 @@ final class PlateCommand {
         PlateCommand plate = new PlateCommand(work);
         return Command.of("plate", plate::run)
                 .by("Shortcut+J")
-                .unless(
-                        Bindings.createBooleanBinding(
-                                () -> !plate.isGathering() && chosen(work).size() < 2,
-                                work.movesProperty(),
-                                work.bench().historyProperty()));
+                .unless(Bindings.createBooleanBinding(
+                        () -> !plate.isGathering() && chosen(work).size() < 2,
+                        work.movesProperty(),
+                        work.bench().historyProperty()));
     }
 
     private boolean isGathering() {
@@ -60,12 +57,7 @@ final class PlateCommand {
     private boolean isJoined(List<TerminalRef> ends) {
         return ends.stream()
                 .skip(1)
-                .allMatch(
-                        end ->
-                                work.bench().scenario().links().stream()
-                                        .anyMatch(
-                                                link ->
-                                                        Set.of(link.from(), link.to())
-                                                                .equals(Set.of(ends.get(0), end))));
+                .allMatch(end -> work.bench().scenario().links().stream()
+                        .anyMatch(link -> Set.of(link.from(), link.to()).equals(Set.of(ends.get(0), end))));
     }
 }

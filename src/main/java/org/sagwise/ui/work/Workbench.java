@@ -1,10 +1,15 @@
 package org.sagwise.ui.work;
 
+import java.awt.geom.Point2D;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.function.Supplier;
 import javafx.beans.property.ReadOnlyIntegerProperty;
 import javafx.beans.property.ReadOnlyIntegerWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
-
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.scenario.Draft;
 import org.sagwise.scenario.Note;
@@ -29,13 +34,6 @@ import org.sagwise.ui.hands.Surface;
 import org.sagwise.ui.model.BenchModel;
 import org.sagwise.ui.model.Lit;
 import org.sagwise.ui.text.Wording;
-
-import java.awt.geom.Point2D;
-import java.util.HashSet;
-import java.util.List;
-import java.util.Locale;
-import java.util.Set;
-import java.util.function.Supplier;
 
 /**
  * What a person works with at the bench: the document, the hands on it, and the ground on which
@@ -157,10 +155,9 @@ public final class Workbench {
      */
     public List<String> tryOut(Edit edit) {
         Draft draft = Draft.of(edit.apply(bench.scenario()));
-        List<String> troubles =
-                rules.check(draft).stream()
-                        .map(finding -> ProblemTexts.sentence(finding, locale.get()))
-                        .toList();
+        List<String> troubles = rules.check(draft).stream()
+                .map(finding -> ProblemTexts.sentence(finding, locale.get()))
+                .toList();
         if (troubles.isEmpty()) {
             perform(edit);
         }
@@ -196,20 +193,15 @@ public final class Workbench {
         Lit old = hands.chosen();
         Set<String> there = new HashSet<>(old.parts());
         there.retainAll(bench.scenario().parts().stream().map(Part::id).toList());
-        List<List<TerminalRef>> ends =
-                bench.scenario().links().stream()
-                        .map(link -> List.of(link.from(), link.to()))
-                        .toList();
+        List<List<TerminalRef>> ends = bench.scenario().links().stream()
+                .map(link -> List.of(link.from(), link.to()))
+                .toList();
         boolean sameLinks = links.equals(ends);
         links = ends;
         List<String> noted = bench.scenario().notes().stream().map(Note::on).toList();
         boolean sameNotes = notes.equals(noted);
         notes = noted;
-        Lit kept =
-                new Lit(
-                        there,
-                        sameLinks ? old.links() : Set.of(),
-                        sameNotes ? old.notes() : Set.of());
+        Lit kept = new Lit(there, sameLinks ? old.links() : Set.of(), sameNotes ? old.notes() : Set.of());
         if (bench.history().entries().size() == 1) {
             kept = Lit.NOTHING;
             hands.cancel();

@@ -1,9 +1,8 @@
 package org.sagwise.ui.work;
 
-import org.sagwise.plan.CheckStep;
-
 import java.util.EnumMap;
 import java.util.Map;
+import org.sagwise.plan.CheckStep;
 
 /** Readings of the meter in the hand that were written down, as it showed them. */
 public final class WrittenDown {

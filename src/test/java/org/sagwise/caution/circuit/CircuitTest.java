@@ -15,22 +15,20 @@ import static org.sagwise.fixture.Circuits.terminal;
 import static org.sagwise.fixture.Circuits.touch;
 import static org.sagwise.fixture.Circuits.turned;
 
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
 
-import java.util.HashSet;
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
-
 class CircuitTest {
 
     static Circuit held(Scenario scenario) {
-        return Circuit.of(
-                Wiring.of(scenario, link -> true), part -> part.kind() == PartKind.SWITCH);
+        return Circuit.of(Wiring.of(scenario, link -> true), part -> part.kind() == PartKind.SWITCH);
     }
 
     static Circuit atRest(Scenario scenario) {
@@ -57,11 +55,7 @@ class CircuitTest {
     @Test
     void net_resistor_isMetalUpToATenthOfAnOhm() {
         for (double ohm : List.of(0.0, 0.1, 0.1001)) {
-            Scenario scenario =
-                    Scenario.of(
-                            "Lead",
-                            List.of(Part.of("lead", PartKind.RESISTOR, "ohm", ohm)),
-                            List.of());
+            Scenario scenario = Scenario.of("Lead", List.of(Part.of("lead", PartKind.RESISTOR, "ohm", ohm)), List.of());
             Circuit circuit = atRest(scenario);
             boolean metal = circuit.net(terminal("lead.1")) == circuit.net(terminal("lead.2"));
             assertEquals(ohm <= Circuit.CONDUCTOR_OHM, metal, ohm + " Ω");
@@ -73,11 +67,7 @@ class CircuitTest {
     void net_terminalsOfANet_areInFileOrder() {
         Circuit circuit = held(single(good("A"), 1.0));
         assertEquals(
-                List.of(
-                        terminal("A.+"),
-                        terminal("fire.1"),
-                        terminal("fire.2"),
-                        terminal("coil.1")),
+                List.of(terminal("A.+"), terminal("fire.1"), terminal("fire.2"), terminal("coil.1")),
                 circuit.terminals(circuit.net(terminal("A.+"))));
     }
 
@@ -104,11 +94,10 @@ class CircuitTest {
 
     @Test
     void loop_longWayRound_returnsToItsStart() {
-        Scenario scenario =
-                series(1.0, good("A"), good("B"), good("C"))
-                        .plus(good("D"))
-                        .plus(ideal("D.+", "C.+"))
-                        .plus(ideal("D.-", "A.-"));
+        Scenario scenario = series(1.0, good("A"), good("B"), good("C"))
+                .plus(good("D"))
+                .plus(ideal("D.+", "C.+"))
+                .plus(ideal("D.-", "A.-"));
         Loop loop = held(scenario).packs().get(0).loops().get(0);
         assertEquals(2, Math.abs(loop.climb()));
         assertEquals(4, loop.steps().size());
@@ -166,13 +155,11 @@ class CircuitTest {
             for (int i = 1; i <= inRow; i++) {
                 scenario = scenario.plus(good("" + name + i));
                 if (i > 1) {
-                    scenario =
-                            scenario.plus(ideal("" + name + (i - 1) + ".+", "" + name + i + ".-"));
+                    scenario = scenario.plus(ideal("" + name + (i - 1) + ".+", "" + name + i + ".-"));
                 }
             }
-            scenario =
-                    scenario.plus(ideal("" + name + "1.-", "A1.-"))
-                            .plus(ideal("" + name + inRow + ".+", "A" + inRow + ".+"));
+            scenario = scenario.plus(ideal("" + name + "1.-", "A1.-"))
+                    .plus(ideal("" + name + inRow + ".+", "A" + inRow + ".+"));
         }
         return scenario;
     }
@@ -192,10 +179,7 @@ class CircuitTest {
     @Test
     void conflict_ringOfTwoWithoutLoad_isReversed() {
         Scenario ring =
-                Scenario.of(
-                        "Ring",
-                        List.of(good("A"), good("B")),
-                        List.of(ideal("A.+", "B.-"), ideal("A.-", "B.+")));
+                Scenario.of("Ring", List.of(good("A"), good("B")), List.of(ideal("A.+", "B.-"), ideal("A.-", "B.+")));
         assertEquals(Conflict.Kind.REVERSED, conflict(ring).orElseThrow().kind());
     }
 
@@ -226,11 +210,10 @@ class CircuitTest {
 
     @Test
     void rows_tapBetweenCells_endsTheRow() {
-        Scenario scenario =
-                series(1.0, good("A"), good("B"))
-                        .plus(Part.of("tap", PartKind.COIL, "ohm", 4))
-                        .plus(ideal("tap.1", "A.+"))
-                        .plus(ideal("tap.2", "A.-"));
+        Scenario scenario = series(1.0, good("A"), good("B"))
+                .plus(Part.of("tap", PartKind.COIL, "ohm", 4))
+                .plus(ideal("tap.1", "A.+"))
+                .plus(ideal("tap.2", "A.-"));
         assertTrue(Rows.of(held(scenario)).isEmpty());
     }
 
@@ -243,12 +226,8 @@ class CircuitTest {
         assertEquals(-3, climb(circuit, top, bottom));
         Scenario apart = Scenario.of("Apart", List.of(good("A"), button(3)), List.of());
         Circuit nothing = atRest(apart);
-        assertTrue(
-                Climb.between(
-                                nothing,
-                                nothing.net(terminal("A.-")),
-                                nothing.net(terminal("fire.1")))
-                        .isEmpty());
+        assertTrue(Climb.between(nothing, nothing.net(terminal("A.-")), nothing.net(terminal("fire.1")))
+                .isEmpty());
     }
 
     private static int climb(Circuit circuit, int from, int to) {
@@ -259,14 +238,13 @@ class CircuitTest {
 
     @Test
     void loads_coilAndBoard_areLoads() {
-        Scenario scenario =
-                Scenario.of(
-                        "Loads",
-                        List.of(
-                                coil(1.0),
-                                Part.of("board", PartKind.BOARD, "power_W", 10),
-                                Part.of("S", PartKind.SUPPLY, "volts", 5)),
-                        List.of());
+        Scenario scenario = Scenario.of(
+                "Loads",
+                List.of(
+                        coil(1.0),
+                        Part.of("board", PartKind.BOARD, "power_W", 10),
+                        Part.of("S", PartKind.SUPPLY, "volts", 5)),
+                List.of());
         assertEquals(List.of("coil", "board"), ids(atRest(scenario).loads()));
         assertEquals(List.of("S"), ids(atRest(scenario).sources()));
         assertEquals(List.of("board"), ids(atRest(scenario).outputs()));

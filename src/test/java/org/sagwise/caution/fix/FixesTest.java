@@ -4,6 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -17,12 +22,6 @@ import org.sagwise.file.ScenarioReader;
 import org.sagwise.file.ScenarioWriter;
 import org.sagwise.part.Catalogue;
 import org.sagwise.scenario.Scenario;
-
-import java.nio.charset.StandardCharsets;
-import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-import java.util.stream.Collectors;
 
 /** Cures of the demos that go wrong, and what an offer promises. */
 class FixesTest {
@@ -71,9 +70,7 @@ class FixesTest {
         List<Offer> offers = Fixes.of(assess(demo(name)));
         assertEquals(
                 expected,
-                offers.stream()
-                        .map(offer -> offer.fix().name(Locale.ENGLISH))
-                        .collect(Collectors.joining(", ")));
+                offers.stream().map(offer -> offer.fix().name(Locale.ENGLISH)).collect(Collectors.joining(", ")));
     }
 
     @ParameterizedTest
@@ -142,14 +139,6 @@ class FixesTest {
 
     private static Caution caution(String id, Signal signal) {
         return new Caution(
-                id,
-                signal,
-                List.of("A"),
-                List.of(),
-                Caution.When.ALWAYS,
-                Double.NaN,
-                Double.NaN,
-                "",
-                Map.of());
+                id, signal, List.of("A"), List.of(), Caution.When.ALWAYS, Double.NaN, Double.NaN, "", Map.of());
     }
 }

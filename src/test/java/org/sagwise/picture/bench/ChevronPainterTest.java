@@ -4,6 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.Graphics2D;
+import java.awt.geom.Path2D;
+import java.awt.image.BufferedImage;
+import java.awt.image.DataBufferInt;
+import java.util.Arrays;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.sagwise.fixture.Circuits;
 import org.sagwise.picture.Scenes;
@@ -13,13 +19,6 @@ import org.sagwise.picture.scene.BenchScene;
 import org.sagwise.picture.scene.BenchView;
 import org.sagwise.reading.Readings;
 import org.sagwise.scenario.Scenario;
-
-import java.awt.Graphics2D;
-import java.awt.geom.Path2D;
-import java.awt.image.BufferedImage;
-import java.awt.image.DataBufferInt;
-import java.util.Arrays;
-import java.util.List;
 
 class ChevronPainterTest {
 
@@ -52,9 +51,8 @@ class ChevronPainterTest {
         ChevronPainter painter = new ChevronPainter(scene);
         BufferedImage start = image(painter, scene);
         assertTrue(inked(start) > 300);
-        double round =
-                ChevronTrack.SPACING
-                        / ChevronPainter.speed(scene.readings().links().get(0).currentA());
+        double round = ChevronTrack.SPACING
+                / ChevronPainter.speed(scene.readings().links().get(0).currentA());
         painter.advance(scene.readings(), round / 2);
         assertFalse(Arrays.equals(data(start), data(image(painter, scene))));
         painter.advance(scene.readings(), round / 2);
@@ -68,13 +66,8 @@ class ChevronPainterTest {
 
     @Test
     void current_onPlatesOfAParallelPack_isTheSumOfTheCellsBehind() {
-        BenchScene scene =
-                scene(
-                        Circuits.parallel(
-                                1,
-                                Circuits.cell("A", 4.2, 15),
-                                Circuits.cell("B", 4.2, 15),
-                                Circuits.cell("C", 4.2, 15)));
+        BenchScene scene = scene(Circuits.parallel(
+                1, Circuits.cell("A", 4.2, 15), Circuits.cell("B", 4.2, 15), Circuits.cell("C", 4.2, 15)));
         Readings readings = scene.readings();
         double cell = readings.cells().get(0).currentA();
         for (Conductor conductor : scene.layout().conductors()) {
@@ -87,8 +80,7 @@ class ChevronPainterTest {
     @Test
     void addTo_forwardAndBackward_pointOppositeWays() {
         BenchScene scene = scene(Circuits.single(Circuits.cell("A", 4.2, 15), 1));
-        ChevronTrack track =
-                new ChevronTrack(scene.layout().conductors().get(0), 8, 8, ChevronTrack.SPACING);
+        ChevronTrack track = new ChevronTrack(scene.layout().conductors().get(0), 8, 8, ChevronTrack.SPACING);
         Path2D forward = new Path2D.Double();
         Path2D backward = new Path2D.Double();
         track.addTo(forward, true, List.of());

@@ -4,6 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+import java.awt.image.BufferedImage;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.sagwise.fixture.Circuits;
 import org.sagwise.picture.Scenes;
@@ -13,19 +17,13 @@ import org.sagwise.picture.scene.BenchView;
 import org.sagwise.picture.scene.Detail;
 import org.sagwise.picture.scene.Emphasis;
 
-import java.awt.Graphics2D;
-import java.awt.geom.Rectangle2D;
-import java.awt.image.BufferedImage;
-import java.util.Set;
-
 class EmphasisPainterTest {
 
     private static final int WIDTH = 600;
     private static final int HEIGHT = 400;
 
-    private final BenchScene scene =
-            Scenes.of(Circuits.single(Circuits.cell("A", 4.2, 15), 1), Theme.LIGHT)
-                    .with(Set.of(Detail.FIGURES));
+    private final BenchScene scene = Scenes.of(Circuits.single(Circuits.cell("A", 4.2, 15), 1), Theme.LIGHT)
+            .with(Set.of(Detail.FIGURES));
 
     @Test
     void paint_nothingStandsOut_paintsNothing() {
@@ -35,7 +33,8 @@ class EmphasisPainterTest {
     @Test
     void paint_partPointedAt_ringsItAndLeavesItFree() {
         BufferedImage image = image(Emphasis.pointingAt(Set.of("A"), Set.of()));
-        Rectangle2D body = view().toWindow(scene.layout().part("A").orElseThrow().body());
+        Rectangle2D body =
+                view().toWindow(scene.layout().part("A").orElseThrow().body());
 
         assertTrue(inked(image) > 0);
         for (int x = (int) body.getMinX() + 1; x < (int) body.getMaxX(); x++) {

@@ -4,6 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.geom.AffineTransform;
+import java.awt.image.BufferedImage;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -19,15 +27,6 @@ import org.sagwise.reading.Press;
 import org.sagwise.reading.States;
 import org.sagwise.scenario.Scenario;
 
-import java.awt.Color;
-import java.awt.Graphics2D;
-import java.awt.geom.AffineTransform;
-import java.awt.image.BufferedImage;
-import java.util.Locale;
-import java.util.Map;
-import java.util.Set;
-import java.util.stream.Stream;
-
 class StillPainterTest {
 
     private static final int WIDTH = 800;
@@ -42,12 +41,9 @@ class StillPainterTest {
     void paint_anyBenchInAnyTheme_leavesItsMarkAndTheTransform(Scenario scenario) {
         for (Theme theme : Theme.values()) {
             BufferedImage image = image(Scenes.of(scenario.pressed(), theme));
-            assertEquals(
-                    theme.colour(Tone.FELT).getRGB() | 0xFF000000, image.getRGB(2, 2) | 0xFF000000);
+            assertEquals(theme.colour(Tone.FELT).getRGB() | 0xFF000000, image.getRGB(2, 2) | 0xFF000000);
             assertTrue(count(image, theme.colour(Tone.FELT)) > WIDTH * HEIGHT / 10);
-            assertTrue(
-                    scenario.parts().isEmpty()
-                            || count(image, theme.colour(Tone.FELT)) < 0.97 * WIDTH * HEIGHT);
+            assertTrue(scenario.parts().isEmpty() || count(image, theme.colour(Tone.FELT)) < 0.97 * WIDTH * HEIGHT);
         }
     }
 
@@ -64,9 +60,7 @@ class StillPainterTest {
                             caption.height(textScale) <= box.label().height + 0.5,
                             box.id() + " is too high: " + caption.rows());
                     for (Caption.Row row : caption.rows()) {
-                        assertTrue(
-                                0.7 * row.width(textScale) <= box.label().width,
-                                box.id() + " is too wide: " + row);
+                        assertTrue(0.7 * row.width(textScale) <= box.label().width, box.id() + " is too wide: " + row);
                     }
                 }
             }
@@ -76,10 +70,8 @@ class StillPainterTest {
     @Test
     void paint_firedAndLetGo_looksDifferent() {
         Scenario scenario = Scenes.demo("bench-check");
-        assertFalse(
-                same(
-                        image(Scenes.of(scenario.released(), Theme.LIGHT)),
-                        image(Scenes.of(scenario.pressed(), Theme.LIGHT))));
+        assertFalse(same(
+                image(Scenes.of(scenario.released(), Theme.LIGHT)), image(Scenes.of(scenario.pressed(), Theme.LIGHT))));
     }
 
     @Test
@@ -108,8 +100,7 @@ class StillPainterTest {
         Color chosen = Theme.LIGHT.colour(Tone.CHOSEN);
         assertEquals(0, count(image(scene), chosen));
         assertTrue(count(image(scene.with(Emphasis.choosing(Set.of("coil")))), chosen) > 200);
-        assertTrue(
-                count(image(scene.with(Emphasis.pointingAt(Set.of(), Set.of(0)))), chosen) > 200);
+        assertTrue(count(image(scene.with(Emphasis.pointingAt(Set.of(), Set.of(0)))), chosen) > 200);
         assertTrue(count(image(scene.with(Emphasis.NONE.withTerminal("A.+"))), chosen) > 40);
     }
 

@@ -6,6 +6,16 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+import javax.imageio.ImageIO;
+import javax.xml.parsers.DocumentBuilderFactory;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -17,18 +27,6 @@ import org.sagwise.picture.Scenes;
 import org.sagwise.picture.look.Theme;
 import org.sagwise.scenario.Scenario;
 import org.w3c.dom.Document;
-
-import java.awt.image.BufferedImage;
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.util.Locale;
-import java.util.Optional;
-import java.util.stream.Stream;
-
-import javax.imageio.ImageIO;
-import javax.xml.parsers.DocumentBuilderFactory;
 
 class BenchPictureTest {
 
@@ -105,8 +103,7 @@ class BenchPictureTest {
             names = {"PNG", "SVG"})
     void write_sameBenchTwice_givesTheSameBytes(PictureFormat format) throws IOException {
         Scenario scenario = Scenes.demo("two-by-two").pressed();
-        assertArrayEquals(
-                bytes(scenario, format, Locale.ENGLISH), bytes(scenario, format, Locale.ENGLISH));
+        assertArrayEquals(bytes(scenario, format, Locale.ENGLISH), bytes(scenario, format, Locale.ENGLISH));
     }
 
     @Test
@@ -131,11 +128,9 @@ class BenchPictureTest {
         return factory.newDocumentBuilder().parse(new ByteArrayInputStream(bytes));
     }
 
-    private static byte[] bytes(Scenario scenario, PictureFormat format, Locale locale)
-            throws IOException {
+    private static byte[] bytes(Scenario scenario, PictureFormat format, Locale locale) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        BenchPicture.write(
-                Scenes.assess(scenario), format, locale, Theme.LIGHT, PictureSize.FORUM, out);
+        BenchPicture.write(Scenes.assess(scenario), format, locale, Theme.LIGHT, PictureSize.FORUM, out);
         return out.toByteArray();
     }
 }

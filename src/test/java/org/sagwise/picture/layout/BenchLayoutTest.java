@@ -4,15 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.MethodSource;
-import org.sagwise.fixture.Circuits;
-import org.sagwise.fixture.RandomCircuits;
-import org.sagwise.scenario.Placement;
-import org.sagwise.scenario.Scenario;
-import org.sagwise.scenario.TerminalRef;
-
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.util.ArrayList;
@@ -21,6 +12,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.sagwise.fixture.Circuits;
+import org.sagwise.fixture.RandomCircuits;
+import org.sagwise.scenario.Placement;
+import org.sagwise.scenario.Scenario;
+import org.sagwise.scenario.TerminalRef;
 
 /** What must hold of every layout, of benches that people build and of random ones. */
 class BenchLayoutTest {
@@ -85,11 +84,10 @@ class BenchLayoutTest {
     void of_anyBench_drawsEveryLinkOnConductors(Scenario scenario) {
         BenchLayout layout = BenchLayout.of(scenario);
         for (LinkRoute route : layout.routes()) {
-            double drawn =
-                    layout.conductors().stream()
-                            .filter(conductor -> conductor.carries(route.link()))
-                            .mapToDouble(Conductor::length)
-                            .sum();
+            double drawn = layout.conductors().stream()
+                    .filter(conductor -> conductor.carries(route.link()))
+                    .mapToDouble(Conductor::length)
+                    .sum();
             assertEquals(length(route), drawn, 1e-9, "link " + route.link());
         }
     }
@@ -106,9 +104,7 @@ class BenchLayoutTest {
         List<PartBox> parts = BenchLayout.of(scenario, 2).parts();
         for (PartBox one : parts) {
             for (PartBox other : parts) {
-                assertTrue(
-                        one == other || !one.label().intersects(other.body()),
-                        one.id() + " over " + other.id());
+                assertTrue(one == other || !one.label().intersects(other.body()), one.id() + " over " + other.id());
             }
         }
     }
@@ -126,13 +122,15 @@ class BenchLayoutTest {
     @Test
     void of_seriesPack_liesInARowTowardItsPlusEnd() {
         BenchLayout layout = BenchLayout.of(Benches.all().get("series-3"));
-        List<PartBox> row =
-                Stream.of("A", "B", "C").map(id -> layout.part(id).orElseThrow()).toList();
+        List<PartBox> row = Stream.of("A", "B", "C")
+                .map(id -> layout.part(id).orElseThrow())
+                .toList();
         for (PartBox cell : row) {
             assertEquals(row.get(0).y(), cell.y());
             assertEquals(1, cell.quarters());
         }
-        assertTrue(row.get(0).x() < row.get(1).x() && row.get(1).x() < row.get(2).x());
+        assertTrue(
+                row.get(0).x() < row.get(1).x() && row.get(1).x() < row.get(2).x());
     }
 
     @Test
@@ -146,9 +144,8 @@ class BenchLayoutTest {
 
     @Test
     void of_placedPart_liesWhereItWasPut() {
-        Scenario scenario =
-                Circuits.single(Circuits.cell("A", 4.2, 15), 1)
-                        .withPlacement(Map.of("coil", new Placement(3.2, 11, 88)));
+        Scenario scenario = Circuits.single(Circuits.cell("A", 4.2, 15), 1)
+                .withPlacement(Map.of("coil", new Placement(3.2, 11, 88)));
         BenchLayout layout = BenchLayout.of(scenario);
         PartBox coil = layout.part("coil").orElseThrow();
         assertEquals(new Point(120, 440), new Point(coil.x(), coil.y()));
@@ -190,14 +187,9 @@ class BenchLayoutTest {
             Scenario scenario = RandomCircuits.of(seed, 10);
             Map<String, Placement> placement = new LinkedHashMap<>();
             scenario.parts()
-                    .forEach(
-                            part ->
-                                    placement.put(
-                                            part.id(),
-                                            new Placement(
-                                                    8 * random.nextDouble(),
-                                                    8 * random.nextDouble(),
-                                                    90.0 * random.nextInt(4))));
+                    .forEach(part -> placement.put(
+                            part.id(),
+                            new Placement(8 * random.nextDouble(), 8 * random.nextDouble(), 90.0 * random.nextInt(4))));
             BenchLayout layout = BenchLayout.of(scenario.withPlacement(placement));
             assertEquals(scenario.links().size(), layout.routes().size());
         }

@@ -5,6 +5,10 @@ import static org.sagwise.fixture.Circuits.ideal;
 import static org.sagwise.fixture.Circuits.jumper;
 import static org.sagwise.fixture.Circuits.touch;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import org.sagwise.fixture.Circuits;
 import org.sagwise.fixture.Packs;
 import org.sagwise.scenario.Link;
@@ -12,11 +16,6 @@ import org.sagwise.scenario.Note;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
-
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
 
 /** Benches of every shape that the layout has to cope with, by name. */
 public final class Benches {
@@ -89,13 +88,7 @@ public final class Benches {
     private static Scenario groupsInARow() {
         return Scenario.of(
                         "Two groups of two in a row",
-                        List.of(
-                                full("A"),
-                                full("B"),
-                                full("C"),
-                                full("D"),
-                                Circuits.button(3),
-                                Circuits.coil(2)),
+                        List.of(full("A"), full("B"), full("C"), full("D"), Circuits.button(3), Circuits.coil(2)),
                         List.of(
                                 touch("A.+", "B.+", 2),
                                 touch("A.-", "B.-", 2),
@@ -109,14 +102,13 @@ public final class Benches {
     }
 
     private static Scenario fused() {
-        List<Part> parts =
-                List.of(
-                        full("A"),
-                        Part.of("fuse", PartKind.FUSE, "rating_A", 15, "mohm", 4),
-                        Circuits.button(3),
-                        Circuits.coil(0.5),
-                        Part.of("tail", PartKind.RESISTOR, "ohm", 0.05),
-                        Part.of("meter", PartKind.METER, "mode", "amps"));
+        List<Part> parts = List.of(
+                full("A"),
+                Part.of("fuse", PartKind.FUSE, "rating_A", 15, "mohm", 4),
+                Circuits.button(3),
+                Circuits.coil(0.5),
+                Part.of("tail", PartKind.RESISTOR, "ohm", 0.05),
+                Part.of("meter", PartKind.METER, "mode", "amps"));
         return Scenario.of(
                         "Fuse, button, coil, resistor and ammeter",
                         parts,

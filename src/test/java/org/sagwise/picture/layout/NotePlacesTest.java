@@ -4,10 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
-
 import org.junit.jupiter.api.Test;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Note;
@@ -15,8 +15,6 @@ import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
-
-import java.util.List;
 
 /** Where notes lie: where they were laid, and never over a part. */
 class NotePlacesTest {
@@ -28,10 +26,7 @@ class NotePlacesTest {
                         Part.of("A", PartKind.CELL, "model", "inr18650-2500-20A", "charge", 1),
                         Part.of("fire", PartKind.SWITCH),
                         Part.of("coil", PartKind.COIL, "ohm", 1)),
-                List.of(
-                        joined("A.+", "fire.1"),
-                        joined("fire.2", "coil.1"),
-                        joined("coil.2", "A.-")));
+                List.of(joined("A.+", "fire.1"), joined("fire.2", "coil.1"), joined("coil.2", "A.-")));
     }
 
     private static Link joined(String from, String to) {
@@ -56,8 +51,7 @@ class NotePlacesTest {
 
     @Property(tries = 60)
     void laid_anywhere_coversNoPart(
-            @ForAll @DoubleRange(min = -12, max = 12) double dx,
-            @ForAll @DoubleRange(min = -12, max = 12) double dy) {
+            @ForAll @DoubleRange(min = -12, max = 12) double dx, @ForAll @DoubleRange(min = -12, max = 12) double dy) {
         Scenario scenario = noted(Note.of("A", "A note of several words").lying(dx, dy));
         BenchLayout layout = BenchLayout.of(scenario);
         NoteBox note = layout.notes().get(0);

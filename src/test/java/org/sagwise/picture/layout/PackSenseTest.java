@@ -8,6 +8,9 @@ import static org.sagwise.fixture.Circuits.ideal;
 import static org.sagwise.fixture.Circuits.parallel;
 import static org.sagwise.fixture.Circuits.series;
 
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -17,10 +20,6 @@ import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.edit.ArrangeCells;
 import org.sagwise.scenario.edit.DeleteParts;
 import org.sagwise.scenario.edit.FlipParts;
-
-import java.util.List;
-import java.util.Set;
-import java.util.stream.Stream;
 
 /** Whether the cells of a pack climb the same way, however they are laid out. */
 class PackSenseTest {
@@ -62,10 +61,9 @@ class PackSenseTest {
 
     @Test
     void isOne_looseCells_areEachOne() {
-        Scenario loose =
-                Scenario.of("", List.of(cell("A", 4, 1), cell("B", 4, 1)), List.<Link>of());
-        assertEquals(2, Stream.of("A", "B").filter(id -> PackSense.isOne(loose, id)).count());
-        assertFalse(
-                PackSense.isOne(loose.plus(ideal("A.+", "B.-")).plus(ideal("B.+", "A.-")), "A"));
+        Scenario loose = Scenario.of("", List.of(cell("A", 4, 1), cell("B", 4, 1)), List.<Link>of());
+        assertEquals(
+                2, Stream.of("A", "B").filter(id -> PackSense.isOne(loose, id)).count());
+        assertFalse(PackSense.isOne(loose.plus(ideal("A.+", "B.-")).plus(ideal("B.+", "A.-")), "A"));
     }
 }

@@ -3,9 +3,11 @@ package org.sagwise.picture.layout;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
-
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.DemoScenarios;
 import org.sagwise.file.RandomScenarios;
@@ -15,10 +17,6 @@ import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Placement;
 import org.sagwise.scenario.Scenario;
-
-import java.util.LinkedHashMap;
-import java.util.Map;
-import java.util.Random;
 
 /** A hand puts parts wherever it likes, one on another too; every bench can still be shown. */
 class PlacedAnywhereTest {
@@ -32,10 +30,7 @@ class PlacedAnywhereTest {
         for (Part part : scenario.parts()) {
             places.put(
                     part.id(),
-                    new Placement(
-                            random.nextInt(40) / 2.0,
-                            random.nextInt(30) / 2.0,
-                            90.0 * random.nextInt(4)));
+                    new Placement(random.nextInt(40) / 2.0, random.nextInt(30) / 2.0, 90.0 * random.nextInt(4)));
         }
         BenchLayout layout = BenchLayout.of(scenario.withPlacement(places));
         assertEquals(scenario.parts().size(), layout.parts().size());
@@ -45,18 +40,14 @@ class PlacedAnywhereTest {
     /** The meter in the hand finds room only far from the parts, off the lattice of conductors. */
     @Property(tries = 300)
     void of_oneMoreCellAnywhereByTheMeter_showsIt(@ForAll Random random) {
-        Scenario demo =
-                new ScenarioReader(CATALOGUE)
-                        .read(DemoScenarios.bytes(DemoScenarios.OPENING))
-                        .scenario()
-                        .orElseThrow();
+        Scenario demo = new ScenarioReader(CATALOGUE)
+                .read(DemoScenarios.bytes(DemoScenarios.OPENING))
+                .scenario()
+                .orElseThrow();
         Map<String, Placement> places = new LinkedHashMap<>(BenchLayout.of(demo).placements());
-        places.put(
-                "C",
-                new Placement(random.nextInt(80) / 2.0 - 10, random.nextInt(60) / 2.0 - 10, 0));
-        Scenario more =
-                demo.plus(Part.of("C", PartKind.CELL, "model", "inr18650-2500-20A", "charge", 1))
-                        .withPlacement(places);
+        places.put("C", new Placement(random.nextInt(80) / 2.0 - 10, random.nextInt(60) / 2.0 - 10, 0));
+        Scenario more = demo.plus(Part.of("C", PartKind.CELL, "model", "inr18650-2500-20A", "charge", 1))
+                .withPlacement(places);
         double textScale = 1 + random.nextInt(5) / 4.0;
         assertTrue(BenchLayout.of(more, textScale).probes().isPresent());
     }

@@ -4,70 +4,60 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.Color;
+import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
-import java.awt.Color;
-import java.util.List;
-import java.util.Map;
-
 /** Colours that must be read or seen stand out enough from what they stand on. */
 class ThemeTest {
 
-    private static final Map<Tone, List<Tone>> TEXT_ON_GROUND =
-            Map.of(
-                    Tone.INK,
-                    List.of(
-                            Tone.FELT,
-                            Tone.PAPER,
-                            Tone.HOUSING,
-                            Tone.NOTE,
-                            Tone.LEVEL_GROUND,
-                            Tone.LOAD_GROUND,
-                            Tone.CLIMB_GROUND,
-                            Tone.SAG_GROUND,
-                            Tone.DROP_GROUND),
-                    Tone.MUTED,
-                    List.of(Tone.FELT, Tone.PAPER, Tone.HOUSING),
-                    Tone.SAG,
-                    List.of(Tone.FELT, Tone.PAPER, Tone.SAG_GROUND),
-                    Tone.DROP,
-                    List.of(Tone.FELT, Tone.PAPER, Tone.DROP_GROUND),
-                    Tone.LOAD,
-                    List.of(Tone.FELT, Tone.PAPER, Tone.LOAD_GROUND),
-                    Tone.CLIMB,
-                    List.of(Tone.FELT, Tone.PAPER, Tone.CLIMB_GROUND),
-                    Tone.FLAG,
-                    List.of(Tone.FELT, Tone.PAPER),
-                    Tone.FLAG_INK,
-                    List.of(Tone.FLAG),
-                    Tone.WRAP_INK,
-                    List.of(Tone.WRAP),
-                    Tone.CHOSEN,
-                    List.of(Tone.FELT, Tone.PAPER));
+    private static final Map<Tone, List<Tone>> TEXT_ON_GROUND = Map.of(
+            Tone.INK,
+            List.of(
+                    Tone.FELT,
+                    Tone.PAPER,
+                    Tone.HOUSING,
+                    Tone.NOTE,
+                    Tone.LEVEL_GROUND,
+                    Tone.LOAD_GROUND,
+                    Tone.CLIMB_GROUND,
+                    Tone.SAG_GROUND,
+                    Tone.DROP_GROUND),
+            Tone.MUTED,
+            List.of(Tone.FELT, Tone.PAPER, Tone.HOUSING),
+            Tone.SAG,
+            List.of(Tone.FELT, Tone.PAPER, Tone.SAG_GROUND),
+            Tone.DROP,
+            List.of(Tone.FELT, Tone.PAPER, Tone.DROP_GROUND),
+            Tone.LOAD,
+            List.of(Tone.FELT, Tone.PAPER, Tone.LOAD_GROUND),
+            Tone.CLIMB,
+            List.of(Tone.FELT, Tone.PAPER, Tone.CLIMB_GROUND),
+            Tone.FLAG,
+            List.of(Tone.FELT, Tone.PAPER),
+            Tone.FLAG_INK,
+            List.of(Tone.FLAG),
+            Tone.WRAP_INK,
+            List.of(Tone.WRAP),
+            Tone.CHOSEN,
+            List.of(Tone.FELT, Tone.PAPER));
 
     @ParameterizedTest
     @EnumSource(Theme.class)
     void colour_ofText_standsOutFromItsGround(Theme theme) {
-        TEXT_ON_GROUND.forEach(
-                (text, grounds) ->
-                        grounds.forEach(
-                                ground -> {
-                                    double contrast =
-                                            Contrast.between(
-                                                    theme.colour(text), theme.colour(ground));
-                                    assertTrue(
-                                            contrast >= Contrast.TEXT,
-                                            theme + ": " + text + " on " + ground + " " + contrast);
-                                }));
+        TEXT_ON_GROUND.forEach((text, grounds) -> grounds.forEach(ground -> {
+            double contrast = Contrast.between(theme.colour(text), theme.colour(ground));
+            assertTrue(contrast >= Contrast.TEXT, theme + ": " + text + " on " + ground + " " + contrast);
+        }));
     }
 
     @ParameterizedTest
     @EnumSource(Theme.class)
     void conductorEdge_onFelt_isSeen(Theme theme) {
-        double contrast =
-                Contrast.between(theme.colour(Tone.CONDUCTOR_EDGE), theme.colour(Tone.FELT));
+        double contrast = Contrast.between(theme.colour(Tone.CONDUCTOR_EDGE), theme.colour(Tone.FELT));
         assertTrue(contrast >= Contrast.GRAPHICS, theme + " " + contrast);
     }
 

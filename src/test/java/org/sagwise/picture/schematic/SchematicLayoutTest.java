@@ -4,6 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.Point;
+import java.awt.Rectangle;
+import java.awt.geom.Line2D;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.LongStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -18,16 +27,6 @@ import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Placement;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
-
-import java.awt.Point;
-import java.awt.Rectangle;
-import java.awt.geom.Line2D;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.stream.Collectors;
-import java.util.stream.LongStream;
-import java.util.stream.Stream;
 
 class SchematicLayoutTest {
 
@@ -95,13 +94,8 @@ class SchematicLayoutTest {
     @MethodSource("benches")
     void of_placedBench_heedsTheNetworkAlone(Scenario scenario) {
         Map<String, Placement> placement =
-                scenario.parts().stream()
-                        .collect(
-                                Collectors.toMap(
-                                        part -> part.id(), part -> new Placement(7, 9, 90)));
-        assertEquals(
-                schematic(scenario.withPlacement(Map.of())),
-                schematic(scenario.withPlacement(placement)));
+                scenario.parts().stream().collect(Collectors.toMap(part -> part.id(), part -> new Placement(7, 9, 90)));
+        assertEquals(schematic(scenario.withPlacement(Map.of())), schematic(scenario.withPlacement(placement)));
     }
 
     /** Else a picture would show joints that are not there. */
@@ -130,7 +124,8 @@ class SchematicLayoutTest {
         assertEquals(y(layout, "R3"), y(layout, "R4"));
         assertTrue(y(layout, "R1") < y(layout, "R5"));
         assertTrue(y(layout, "R5") < y(layout, "R3"));
-        assertTrue(layout.part("A").orElseThrow().x() < layout.part("R1").orElseThrow().x());
+        assertTrue(layout.part("A").orElseThrow().x()
+                < layout.part("R1").orElseThrow().x());
     }
 
     private static int y(BenchLayout layout, String part) {

@@ -4,6 +4,17 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.Point;
+import java.awt.Rectangle;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -21,18 +32,6 @@ import org.sagwise.picture.look.Tone;
 import org.sagwise.picture.scene.BenchScene;
 import org.sagwise.picture.scene.BenchView;
 import org.sagwise.scenario.Scenario;
-
-import java.awt.Color;
-import java.awt.Graphics2D;
-import java.awt.Point;
-import java.awt.Rectangle;
-import java.awt.image.BufferedImage;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.util.Arrays;
-import java.util.List;
-import java.util.Locale;
 
 class SchematicPainterTest {
 
@@ -115,11 +114,9 @@ class SchematicPainterTest {
 
     private static BufferedImage paint(BenchScene scene) {
         Rectangle bounds = scene.layout().bounds();
-        BufferedImage image =
-                new BufferedImage(bounds.width, bounds.height, BufferedImage.TYPE_INT_RGB);
+        BufferedImage image = new BufferedImage(bounds.width, bounds.height, BufferedImage.TYPE_INT_RGB);
         Graphics2D surface = image.createGraphics();
-        StillPainter.paint(
-                surface, scene, new BenchView(bounds.width, bounds.height, 1, bounds.x, bounds.y));
+        StillPainter.paint(surface, scene, new BenchView(bounds.width, bounds.height, 1, bounds.x, bounds.y));
         surface.dispose();
         return image;
     }
@@ -127,15 +124,8 @@ class SchematicPainterTest {
     private static List<Integer> pixels(BufferedImage image, String part, Scenario scenario) {
         BenchLayout layout = layout(scenario);
         Rectangle body = layout.part(part).orElseThrow().body();
-        int[] pixels =
-                image.getRGB(
-                        body.x - layout.bounds().x,
-                        body.y - layout.bounds().y,
-                        body.width,
-                        body.height,
-                        null,
-                        0,
-                        body.width);
+        int[] pixels = image.getRGB(
+                body.x - layout.bounds().x, body.y - layout.bounds().y, body.width, body.height, null, 0, body.width);
         return Arrays.stream(pixels).boxed().toList();
     }
 

@@ -5,6 +5,17 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+import java.awt.image.BufferedImage;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -20,18 +31,6 @@ import org.sagwise.reading.Staircase.Kind;
 import org.sagwise.reading.Staircase.Lane;
 import org.sagwise.reading.Staircase.Step;
 import org.sagwise.scenario.Scenario;
-
-import java.awt.Graphics2D;
-import java.awt.geom.Rectangle2D;
-import java.awt.image.BufferedImage;
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.HashSet;
-import java.util.List;
-import java.util.Locale;
-import java.util.OptionalInt;
-import java.util.Set;
-import java.util.stream.Stream;
 
 class StaircasePainterTest {
 
@@ -51,8 +50,7 @@ class StaircasePainterTest {
         }
         for (Lane lane : order.lanes()) {
             List<Step> beside = lane.steps();
-            assertEquals(
-                    levelBefore(steps, lane.afterStep()), beside.get(0).fromV(), 1e-9, "begin");
+            assertEquals(levelBefore(steps, lane.afterStep()), beside.get(0).fromV(), 1e-9, "begin");
             assertEquals(
                     levelBefore(steps, lane.untilStep()),
                     beside.get(beside.size() - 1).toV(),
@@ -97,14 +95,8 @@ class StaircasePainterTest {
         Assessment assessment = Scenes.assess(scenario);
         for (double[] size : new double[][] {{400, 140}, {790, 230}, {1600, 400}}) {
             for (double textScale : new double[] {1, 2}) {
-                StairScene scene =
-                        new StairScene(
-                                assessment.staircase(),
-                                scenario,
-                                Theme.DARK,
-                                Locale.GERMAN,
-                                textScale,
-                                Emphasis.NONE);
+                StairScene scene = new StairScene(
+                        assessment.staircase(), scenario, Theme.DARK, Locale.GERMAN, textScale, Emphasis.NONE);
                 paint(scene, size[0], size[1]);
                 checkWords(scene, size[0], size[1]);
             }
@@ -117,18 +109,15 @@ class StaircasePainterTest {
         StairPlan plan = StairPlan.of(Course.of(order), 60, width, axis);
         Graphics2D surface = new BufferedImage(8, 8, BufferedImage.TYPE_INT_RGB).createGraphics();
         Rectangle2D room = new Rectangle2D.Double(60, 0, width - 60, height);
-        StairLabels labels =
-                new StairLabels(
-                        new Pen(surface, scene.theme(), scene.textScale()),
-                        axis,
-                        new StairWords(scene),
-                        room,
-                        0);
+        StairLabels labels = new StairLabels(
+                new Pen(surface, scene.theme(), scene.textScale()), axis, new StairWords(scene), room, 0);
         labels.write(plan.columns());
         List<Rectangle2D> places = labels.places();
         for (int i = 0; i < places.size(); i++) {
             for (int j = 0; j < i; j++) {
-                assertFalse(places.get(i).intersects(places.get(j)), scene.scenario().title());
+                assertFalse(
+                        places.get(i).intersects(places.get(j)),
+                        scene.scenario().title());
             }
         }
         surface.dispose();
@@ -137,7 +126,8 @@ class StaircasePainterTest {
     @Test
     void losses_ofTheBenchCheck_leadFromRestDownToTheCoil() {
         Assessment assessment = Scenes.assess(Scenes.demo("bench-check").pressed());
-        Losses losses = Losses.of(StairOrder.of(assessment.staircase()).steps(), 9).orElseThrow();
+        Losses losses =
+                Losses.of(StairOrder.of(assessment.staircase()).steps(), 9).orElseThrow();
         double coilV = assessment.readings().coils().get(0).voltsV();
         assertEquals(4.14, losses.restV(), 1e-9);
         assertEquals(coilV, losses.leftV(), 1e-9);
@@ -149,9 +139,9 @@ class StaircasePainterTest {
 
     @Test
     void losses_withLittleRoom_arePutTogetherWithoutLosingAny() {
-        List<Step> steps =
-                StairOrder.of(Scenes.assess(Scenes.demo("two-in-a-row").pressed()).staircase())
-                        .steps();
+        List<Step> steps = StairOrder.of(
+                        Scenes.assess(Scenes.demo("two-in-a-row").pressed()).staircase())
+                .steps();
         double all = Losses.of(steps, 20).orElseThrow().restV();
         for (int most = 2; most < 9; most++) {
             Losses losses = Losses.of(steps, most).orElseThrow();
@@ -166,9 +156,9 @@ class StaircasePainterTest {
 
     @Test
     void losses_withTheButtonLetGo_areNone() {
-        List<Step> steps =
-                StairOrder.of(Scenes.assess(Scenes.demo("bench-check").released()).staircase())
-                        .steps();
+        List<Step> steps = StairOrder.of(
+                        Scenes.assess(Scenes.demo("bench-check").released()).staircase())
+                .steps();
         assertEquals(List.of(), Losses.of(steps, 9).orElseThrow().entries());
     }
 
@@ -176,8 +166,7 @@ class StaircasePainterTest {
     void stepAt_acrossTheStairs_findsEveryStepOfTheWay() {
         Assessment assessment = Scenes.assess(Scenes.demo("bench-check").pressed());
         StaircasePainter painter =
-                StaircasePainter.of(
-                        StairScene.of(assessment, Theme.LIGHT, Locale.ENGLISH), 1000, 240);
+                StaircasePainter.of(StairScene.of(assessment, Theme.LIGHT, Locale.ENGLISH), 1000, 240);
         Set<Step> found = new HashSet<>();
         for (int x = 0; x < 1000; x++) {
             painter.stepAt(x, 120).ifPresent(found::add);
@@ -190,10 +179,7 @@ class StaircasePainterTest {
     @Test
     void stepAt_inTheLens_findsTheSag() {
         StairScene scene =
-                StairScene.of(
-                        Scenes.assess(Scenes.demo("bench-check").pressed()),
-                        Theme.LIGHT,
-                        Locale.ENGLISH);
+                StairScene.of(Scenes.assess(Scenes.demo("bench-check").pressed()), Theme.LIGHT, Locale.ENGLISH);
         StaircasePainter painter = StaircasePainter.of(scene, 1000, 240);
         Set<Kind> inLens = new HashSet<>();
         for (int x = 600; x < 1000; x++) {
@@ -205,10 +191,7 @@ class StaircasePainterTest {
     @Test
     void paint_emphasisedPart_ringsItsSteps() {
         StairScene scene =
-                StairScene.of(
-                        Scenes.assess(Scenes.demo("bench-check").pressed()),
-                        Theme.LIGHT,
-                        Locale.ENGLISH);
+                StairScene.of(Scenes.assess(Scenes.demo("bench-check").pressed()), Theme.LIGHT, Locale.ENGLISH);
         int chosen = Theme.LIGHT.colour(Tone.CHOSEN).getRGB();
         assertEquals(0, count(paint(scene, 800, 220), chosen));
         StairScene ringed = scene.with(Emphasis.pointingAt(Set.of("coil"), Set.of()));
@@ -221,9 +204,7 @@ class StaircasePainterTest {
             StairAxis axis = new StairAxis(0, 0, high, 0, 200);
             double step = axis.tickV(20);
             double leading = step / Math.pow(10, Math.floor(Math.log10(step) + 1e-9));
-            assertTrue(
-                    Stream.of(1.0, 2.0, 5.0).anyMatch(good -> Math.abs(leading - good) < 1e-9),
-                    step + "");
+            assertTrue(Stream.of(1.0, 2.0, 5.0).anyMatch(good -> Math.abs(leading - good) < 1e-9), step + "");
             assertTrue(step * axis.perVolt() >= 20 - 1e-9);
         }
     }
@@ -252,9 +233,7 @@ class StaircasePainterTest {
     private static boolean looksAlike(StairScene one, StairScene other) {
         BufferedImage first = paint(one, 800, 220);
         BufferedImage second = paint(other, 800, 220);
-        return Arrays.equals(
-                first.getRGB(0, 0, 800, 220, null, 0, 800),
-                second.getRGB(0, 0, 800, 220, null, 0, 800));
+        return Arrays.equals(first.getRGB(0, 0, 800, 220, null, 0, 800), second.getRGB(0, 0, 800, 220, null, 0, 800));
     }
 
     /**
@@ -273,8 +252,7 @@ class StaircasePainterTest {
     }
 
     private static BufferedImage paint(StairScene scene, double width, double height) {
-        BufferedImage image =
-                new BufferedImage((int) width, (int) height, BufferedImage.TYPE_INT_RGB);
+        BufferedImage image = new BufferedImage((int) width, (int) height, BufferedImage.TYPE_INT_RGB);
         Graphics2D surface = image.createGraphics();
         StaircasePainter.of(scene, width, height).paint(surface);
         surface.dispose();

@@ -4,6 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -20,15 +28,6 @@ import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
-
-import java.util.ArrayList;
-import java.util.Collections;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Random;
 
 /** What differs between two scenarios, whatever their parts are called. */
 class ComparisonTest {
@@ -48,10 +47,7 @@ class ComparisonTest {
 
     private static String told(Comparison comparison) {
         return PostFormat.TEXT
-                .write(
-                        ComparisonPost.of(comparison, Locale.ENGLISH, Signs.PRINT),
-                        Locale.ENGLISH,
-                        Signs.PRINT)
+                .write(ComparisonPost.of(comparison, Locale.ENGLISH, Signs.PRINT), Locale.ENGLISH, Signs.PRINT)
                 .replaceAll("\\s+", " ");
     }
 
@@ -76,11 +72,8 @@ class ComparisonTest {
             TerminalRef from = renamed(link.from(), names);
             TerminalRef to = renamed(link.to(), names);
             boolean back = random.nextBoolean();
-            links.add(
-                    Link.of(
-                            link.keys()
-                                    .with("from", (back ? to : from).toString())
-                                    .with("to", (back ? from : to).toString())));
+            links.add(Link.of(
+                    link.keys().with("from", (back ? to : from).toString()).with("to", (back ? from : to).toString())));
         }
         Collections.shuffle(links, random);
         return scenario.withParts(parts)
@@ -107,12 +100,14 @@ class ComparisonTest {
     @Test
     void of_reversedPairAndItsCure_differsInOneTurnedCell() {
         Scenario faulty = demo("side-by-side-one-reversed");
-        Scenario cured = Cure.of(Assessment.of(faulty, CATALOGUE)).orElseThrow().after().scenario();
+        Scenario cured =
+                Cure.of(Assessment.of(faulty, CATALOGUE)).orElseThrow().after().scenario();
         for (Scenario second : List.of(cured, disguised(cured, 7))) {
             Comparison comparison = compare(faulty, second);
             assertEquals(1, comparison.build().size(), comparison.build().toString());
             assertTrue(comparison.build().get(0) instanceof BuildDifference.Turned);
-            assertEquals("reversed-in-parallel", comparison.outcome().gone().get(0).id());
+            assertEquals(
+                    "reversed-in-parallel", comparison.outcome().gone().get(0).id());
             assertTrue(comparison.differs());
         }
         assertTrue(told(compare(faulty, cured)).contains("is turned round in the second"));
@@ -121,16 +116,13 @@ class ComparisonTest {
     @Test
     void of_otherWireAndCoil_namesBoth() {
         Scenario first = demo("thin-wire");
-        Scenario second =
-                Cure.of(Assessment.of(first, CATALOGUE))
-                        .orElseThrow()
-                        .after()
-                        .scenario()
-                        .withPart("coil", coil -> coil.with("ohm", 0.5));
+        Scenario second = Cure.of(Assessment.of(first, CATALOGUE))
+                .orElseThrow()
+                .after()
+                .scenario()
+                .withPart("coil", coil -> coil.with("ohm", 0.5));
         String told = told(compare(first, second));
-        assertTrue(
-                told.contains("The coil: resistance 0.4 Ω in the first, 0.5 Ω in the second"),
-                told);
+        assertTrue(told.contains("The coil: resistance 0.4 Ω in the first, 0.5 Ω in the second"), told);
         assertTrue(told.contains("AWG 26") && told.contains("AWG 18"), told);
     }
 
@@ -138,15 +130,13 @@ class ComparisonTest {
     @Test
     void of_sameValuesWrittenOtherwise_differsInNothing() {
         Scenario first = demo("side-by-side-one-reversed");
-        Scenario second =
-                first.withPart(
-                                "A",
-                                cell ->
-                                        cell.with("internal_mohm", 22)
-                                                .with("limit_A", 20)
-                                                .with("health", 1))
-                        .withPart("B", cell -> cell.without("charge").with("rest_V", 4.2))
-                        .withPart("fire", button -> button.without("closed_mohm", "label"));
+        Scenario second = first.withPart(
+                        "A",
+                        cell -> cell.with("internal_mohm", 22)
+                                .with("limit_A", 20)
+                                .with("health", 1))
+                .withPart("B", cell -> cell.without("charge").with("rest_V", 4.2))
+                .withPart("fire", button -> button.without("closed_mohm", "label"));
         assertEquals(List.of(), compare(first, second).build());
     }
 
@@ -155,10 +145,7 @@ class ComparisonTest {
         Scenario first = demo("paper-clip-across-the-coil");
         Scenario second = first.withLinks(first.links().subList(0, 3)).withNotes(List.of());
         String told = told(compare(first, second));
-        assertTrue(
-                told.contains(
-                        "In the first alone: The coil's first end touches the coil's second end"),
-                told);
+        assertTrue(told.contains("In the first alone: The coil's first end touches the coil's second end"), told);
         assertEquals(1, compare(first, second).build().size());
         Scenario two = demo("two-cells-side-by-side");
         String other = told(compare(two, demo("one-cell-on-half-an-ohm")));
@@ -183,11 +170,8 @@ class ComparisonTest {
         Comparison comparison = compare(demo, demo);
         assertFalse(comparison.differs());
         assertTrue(told(comparison).contains("it is the same circuit"));
-        String german =
-                PostFormat.TEXT.write(
-                        ComparisonPost.of(comparison, Locale.GERMAN, Signs.PRINT),
-                        Locale.GERMAN,
-                        Signs.PRINT);
+        String german = PostFormat.TEXT.write(
+                ComparisonPost.of(comparison, Locale.GERMAN, Signs.PRINT), Locale.GERMAN, Signs.PRINT);
         assertTrue(german.contains("dieselbe Schaltung"), german);
     }
 }

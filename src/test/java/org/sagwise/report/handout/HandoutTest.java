@@ -5,6 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.StringReader;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import javax.xml.parsers.DocumentBuilderFactory;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -17,16 +25,6 @@ import org.sagwise.lesson.LessonFixture;
 import org.sagwise.lesson.Step;
 import org.sagwise.report.handout.Handout.Kind;
 import org.xml.sax.InputSource;
-
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.StringReader;
-import java.util.List;
-import java.util.Locale;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-
-import javax.xml.parsers.DocumentBuilderFactory;
 
 class HandoutTest {
 
@@ -69,7 +67,9 @@ class HandoutTest {
 
         for (Handout.Item item : key.items()) {
             if (!item.options().isEmpty()) {
-                assertEquals(1, item.options().stream().filter(Handout.Option::ticked).count());
+                assertEquals(
+                        1,
+                        item.options().stream().filter(Handout.Option::ticked).count());
                 item.options().forEach(option -> assertFalse(option.remark().isBlank()));
             }
             item.blanks().forEach(blank -> assertFalse(blank.filled().isBlank()));
@@ -111,26 +111,21 @@ class HandoutTest {
         Matcher svg = Pattern.compile("<svg.*?</svg>", Pattern.DOTALL).matcher(html);
         assertTrue(svg.find());
         String picture = svg.group();
-        assertDoesNotThrow(
-                () ->
-                        DocumentBuilderFactory.newInstance()
-                                .newDocumentBuilder()
-                                .parse(new InputSource(new StringReader(picture))));
+        assertDoesNotThrow(() -> DocumentBuilderFactory.newInstance()
+                .newDocumentBuilder()
+                .parse(new InputSource(new StringReader(picture))));
         assertTrue(html.contains("<strong>internal resistance</strong>"));
         assertFalse(html.contains("<script"));
     }
 
     @Test
     void html_ofHostileText_isEscaped() {
-        Handout hostile =
-                new Handout(
-                        Locale.ENGLISH,
-                        "<script>a</script>",
-                        "\"x\"",
-                        List.of(
-                                Handout.Item.text(
-                                        "<img src=x> [a](javascript:b)", Handout.Frame.BOX)),
-                        "n");
+        Handout hostile = new Handout(
+                Locale.ENGLISH,
+                "<script>a</script>",
+                "\"x\"",
+                List.of(Handout.Item.text("<img src=x> [a](javascript:b)", Handout.Frame.BOX)),
+                "n");
 
         String html = HandoutHtml.write(List.of(hostile));
 
@@ -141,12 +136,13 @@ class HandoutTest {
     @Test
     void items_ofLesson_followItsSteps() {
         Lesson lesson = LessonFixture.builtIn("06-same-watts");
-        long asked = lesson.steps().stream().filter(step -> step instanceof Step.Choose).count();
+        long asked = lesson.steps().stream()
+                .filter(step -> step instanceof Step.Choose)
+                .count();
 
-        long printed =
-                make("06-same-watts", Locale.ENGLISH, Kind.SHEET).items().stream()
-                        .filter(item -> !item.options().isEmpty())
-                        .count();
+        long printed = make("06-same-watts", Locale.ENGLISH, Kind.SHEET).items().stream()
+                .filter(item -> !item.options().isEmpty())
+                .count();
 
         assertEquals(asked, printed);
     }

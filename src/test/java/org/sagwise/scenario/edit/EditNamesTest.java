@@ -3,9 +3,10 @@ package org.sagwise.scenario.edit;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Locale;
+import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
-
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.RandomScenarios;
 import org.sagwise.quantity.Texts;
@@ -13,9 +14,6 @@ import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Placement;
 import org.sagwise.scenario.Scenario;
-
-import java.util.Locale;
-import java.util.Random;
 
 /** Every edit can be called by a name that is written. */
 class EditNamesTest {

@@ -3,9 +3,13 @@ package org.sagwise.scenario.edit;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.Set;
+import java.util.stream.Collectors;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
-
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.RandomScenarios;
 import org.sagwise.part.Catalogue;
@@ -14,12 +18,6 @@ import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Placement;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.ScenarioRules;
-
-import java.util.List;
-import java.util.Map;
-import java.util.Random;
-import java.util.Set;
-import java.util.stream.Collectors;
 
 /** Whatever is done to whatever bench, a sound document stays sound. */
 class EditProperties {
@@ -86,8 +84,7 @@ class EditProperties {
     /** Every part lies somewhere, turned by a whole quarter. */
     private static Scenario settled(Scenario scenario) {
         Map<String, Placement> places =
-                ids(scenario).stream()
-                        .collect(Collectors.toMap(id -> id, id -> new Placement(1, 2, 90)));
+                ids(scenario).stream().collect(Collectors.toMap(id -> id, id -> new Placement(1, 2, 90)));
         return scenario.withPlacement(places);
     }
 }

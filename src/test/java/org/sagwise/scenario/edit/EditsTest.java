@@ -4,6 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -19,11 +23,6 @@ import org.sagwise.scenario.Probes;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
 
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-
 /** What each edit does to a small bench. */
 class EditsTest {
 
@@ -31,9 +30,7 @@ class EditsTest {
 
     @Test
     void addPart_idTaken_getsAnother() {
-        Scenario after =
-                new AddPart(Part.of("coil", PartKind.COIL, "ohm", 2), new Placement(9, 3, 0))
-                        .apply(pair());
+        Scenario after = new AddPart(Part.of("coil", PartKind.COIL, "ohm", 2), new Placement(9, 3, 0)).apply(pair());
         assertEquals("coil-2", after.parts().get(after.parts().size() - 1).id());
         assertEquals(9, after.placement().get("coil-2").x());
     }
@@ -53,12 +50,11 @@ class EditsTest {
         assertTrue(joined(after, "A.+", "B.-"));
         assertTrue(joined(after, "A.-", "B.+"));
         // Two ideal rest voltages of 4.2 V, 25 mΩ each, drive one another: 8.4 V over 50 mΩ.
-        double loopA =
-                Bench.of(after, CatalogueLoader.builtIn())
-                        .rest()
-                        .cell("B")
-                        .orElseThrow()
-                        .currentA();
+        double loopA = Bench.of(after, CatalogueLoader.builtIn())
+                .rest()
+                .cell("B")
+                .orElseThrow()
+                .currentA();
         assertEquals(8.4 / 0.05, loopA, 1e-6);
     }
 
@@ -80,9 +76,8 @@ class EditsTest {
 
     @Test
     void delete_part_takesItsJointsNotesAndProbesAlong() {
-        Scenario before =
-                pair().withNotes(List.of(Note.of("B", "new"), Note.of("A", "old")))
-                        .withProbes(Optional.of(Probes.of(ref("B.+"), ref("A.-"))));
+        Scenario before = pair().withNotes(List.of(Note.of("B", "new"), Note.of("A", "old")))
+                .withProbes(Optional.of(Probes.of(ref("B.+"), ref("A.-"))));
         Scenario after = new DeleteParts(Set.of("B")).apply(before);
         assertEquals(3, after.links().size());
         assertEquals(List.of("A"), after.notes().stream().map(Note::on).toList());
@@ -105,11 +100,10 @@ class EditsTest {
     @Test
     void join_threeTerminals_isAPlate() {
         Scenario bare = pair().withLinks(List.of());
-        Scenario after =
-                new JoinTerminals(
-                                List.of(ref("A.+"), ref("B.+"), ref("fire.1")),
-                                Link.touch(ref("A.+"), ref("B.+"), 4).keys().without("from", "to"))
-                        .apply(bare);
+        Scenario after = new JoinTerminals(
+                        List.of(ref("A.+"), ref("B.+"), ref("fire.1")),
+                        Link.touch(ref("A.+"), ref("B.+"), 4).keys().without("from", "to"))
+                .apply(bare);
         assertTrue(joined(after, "A.+", "B.+"));
         assertTrue(joined(after, "A.+", "fire.1"));
         assertEquals(2, after.links().size());
@@ -198,17 +192,7 @@ class EditsTest {
     }
 
     private static Part cell(String id) {
-        return Part.of(
-                id,
-                PartKind.CELL,
-                "rest_V",
-                4.2,
-                "internal_mohm",
-                25,
-                "capacity_mAh",
-                2500,
-                "limit_A",
-                20);
+        return Part.of(id, PartKind.CELL, "rest_V", 4.2, "internal_mohm", 25, "capacity_mAh", 2500, "limit_A", 20);
     }
 
     private static TerminalRef ref(String text) {

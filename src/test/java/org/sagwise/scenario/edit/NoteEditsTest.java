@@ -4,6 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.sagwise.scenario.Keys;
 import org.sagwise.scenario.Link;
@@ -13,24 +17,15 @@ import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
 
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
-import java.util.Set;
-
 /** Notes are written, changed, laid elsewhere and taken away. */
 class NoteEditsTest {
 
-    private static final Scenario BENCH =
-            Scenario.of(
-                    "",
-                    List.of(Part.of("A", PartKind.CELL), Part.of("coil", PartKind.COIL, "ohm", 1)),
-                    List.of(
-                            Link.ideal(end("A.+"), end("coil.1")),
-                            Link.of(
-                                    Keys.of(
-                                            "id", "back", "from", "coil.2", "to", "A.-", "ideal",
-                                            true))));
+    private static final Scenario BENCH = Scenario.of(
+            "",
+            List.of(Part.of("A", PartKind.CELL), Part.of("coil", PartKind.COIL, "ohm", 1)),
+            List.of(
+                    Link.ideal(end("A.+"), end("coil.1")),
+                    Link.of(Keys.of("id", "back", "from", "coil.2", "to", "A.-", "ideal", true))));
 
     private static TerminalRef end(String text) {
         return TerminalRef.parse(text).orElseThrow();

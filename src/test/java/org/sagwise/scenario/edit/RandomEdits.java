@@ -1,13 +1,5 @@
 package org.sagwise.scenario.edit;
 
-import org.sagwise.scenario.Keys;
-import org.sagwise.scenario.Part;
-import org.sagwise.scenario.PartKind;
-import org.sagwise.scenario.Placement;
-import org.sagwise.scenario.Probes;
-import org.sagwise.scenario.Scenario;
-import org.sagwise.scenario.TerminalRef;
-
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -16,6 +8,13 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.sagwise.scenario.Keys;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.PartKind;
+import org.sagwise.scenario.Placement;
+import org.sagwise.scenario.Probes;
+import org.sagwise.scenario.Scenario;
+import org.sagwise.scenario.TerminalRef;
 
 /** Edits of every kind, drawn for a scenario; some of them make no sense for it. */
 final class RandomEdits {
@@ -57,17 +56,16 @@ final class RandomEdits {
         scenario.parts().forEach(part -> terminals.addAll(part.terminals()));
         terminals.add(new TerminalRef("nobody", "1"));
         Collections.shuffle(terminals, random);
-        edits.add(
-                new JoinTerminals(
-                        terminals.subList(0, Math.min(terminals.size(), 1 + random.nextInt(5))),
-                        Keys.of("contact_mohm", 4)));
+        edits.add(new JoinTerminals(
+                terminals.subList(0, Math.min(terminals.size(), 1 + random.nextInt(5))), Keys.of("contact_mohm", 4)));
         if (!scenario.parts().isEmpty()) {
             Part one = scenario.parts().get(0);
             TerminalRef end = one.terminals().get(0);
             edits.add(new SetProbes(Optional.of(Probes.of(end, one.terminals().get(1)))));
             edits.add(JoinTerminals.jumper(end, one.terminals().get(1), 18, 60));
         }
-        List<String> cells = scenario.partsOf(PartKind.CELL).stream().map(Part::id).toList();
+        List<String> cells =
+                scenario.partsOf(PartKind.CELL).stream().map(Part::id).toList();
         for (int rows : cells.isEmpty() ? List.<Integer>of() : ArrangeCells.choices(cells.size())) {
             edits.add(new ArrangeCells(cells, rows, 4));
         }

@@ -4,6 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.sagwise.fixture.Packs;
 import org.sagwise.picture.layout.BenchLayout;
@@ -14,12 +19,6 @@ import org.sagwise.ui.prefs.PreferencesModel;
 import org.sagwise.ui.prefs.SettingsStore;
 import org.sagwise.ui.theme.LooksModel;
 
-import java.util.ArrayDeque;
-import java.util.ArrayList;
-import java.util.Deque;
-import java.util.List;
-import java.util.Optional;
-
 class OpeningTest {
 
     private static final Scenario SMALL = Packs.of(1, 2);
@@ -29,11 +28,7 @@ class OpeningTest {
     private final Deque<Runnable> behind = new ArrayDeque<>();
     private final Layouts layouts = new Layouts();
     private final Opening opening =
-            new Opening(
-                    layouts,
-                    new LooksModel(new PreferencesModel(new NoSettings())),
-                    behind::add,
-                    Runnable::run);
+            new Opening(layouts, new LooksModel(new PreferencesModel(new NoSettings())), behind::add, Runnable::run);
     private final List<Scenario> opened = new ArrayList<>();
 
     @Test

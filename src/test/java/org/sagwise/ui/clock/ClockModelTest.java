@@ -281,7 +281,9 @@ class ClockModelTest {
         }
 
         Halt halt = clock.haltProperty().get().orElseThrow();
-        assertEquals(RunEvent.Kind.CUTOFF, halt.events().get(halt.events().size() - 1).kind());
+        assertEquals(
+                RunEvent.Kind.CUTOFF,
+                halt.events().get(halt.events().size() - 1).kind());
         assertEquals(halt.state().timeS(), time.now().timeS());
         assertTrue(halt.end().isEmpty());
 
@@ -357,7 +359,8 @@ class ClockModelTest {
         few.clock.go();
         few.pass(0.2);
 
-        Aside.Event aside = assertInstanceOf(Aside.Event.class, few.clock.asideProperty().get());
+        Aside.Event aside =
+                assertInstanceOf(Aside.Event.class, few.clock.asideProperty().get());
         assertEquals(RunEvent.Kind.OVER_LIMIT, aside.event().kind());
         assertTrue(few.clock.goingProperty().get());
     }

@@ -3,11 +3,6 @@ package org.sagwise.ui.clock;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.ValueSource;
-
 import java.io.IOException;
 import java.io.Reader;
 import java.nio.file.Files;
@@ -19,6 +14,10 @@ import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The words of the clock are there in both languages, none is left over, and time reads right. */
 class ClockTextsTest {
@@ -41,7 +40,8 @@ class ClockTextsTest {
         StringBuilder code = new StringBuilder();
         for (String folder : new String[] {"clock", "plot"}) {
             try (Stream<Path> files = Files.walk(CODE.resolve(folder))) {
-                for (Path file : files.filter(f -> f.toString().endsWith(".java")).toList()) {
+                for (Path file :
+                        files.filter(f -> f.toString().endsWith(".java")).toList()) {
                     code.append(Files.readString(file));
                 }
             }
@@ -90,9 +90,8 @@ class ClockTextsTest {
     @ValueSource(strings = {"clock.properties", "clock_de.properties"})
     void bundle_everySentence_promisesNothing(String name) throws IOException {
         bundle(name)
-                .forEach(
-                        (key, text) ->
-                                assertFalse(PROMISE.matcher(text.toString()).find(), "" + key));
+                .forEach((key, text) ->
+                        assertFalse(PROMISE.matcher(text.toString()).find(), "" + key));
     }
 
     @ParameterizedTest
@@ -111,14 +110,7 @@ class ClockTextsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({
-        "0, 0:00",
-        "0.5, 0:00.5",
-        "90, 1:30",
-        "3600, 1:00 h",
-        "5400, 1:30 h",
-        "3630, 1:00:30"
-    })
+    @CsvSource({"0, 0:00", "0.5, 0:00.5", "90, 1:30", "3600, 1:00 h", "5400, 1:30 h", "3630, 1:00:30"})
     void shortTime_atAnAxis_isNoLongerThanItMust(double seconds, String expected) {
         assertEquals(expected, new ClockTexts(Locale.ENGLISH).shortTime(seconds));
     }

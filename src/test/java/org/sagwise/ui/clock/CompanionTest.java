@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Locale;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.sagwise.lesson.Lesson;
 import org.sagwise.lesson.LessonFixture;
@@ -13,9 +15,6 @@ import org.sagwise.run.RunResult;
 import org.sagwise.run.Runner;
 import org.sagwise.scenario.Scenario;
 
-import java.util.Locale;
-import java.util.Optional;
-
 /** Two benches on one clock: the pair of the lesson on equal watts, all parts of it ideal. */
 class CompanionTest {
 
@@ -23,8 +22,7 @@ class CompanionTest {
 
     private final FakeTime time = new FakeTime(bench("side"));
     private final ClockModel clock = time.clock;
-    private final Companion companion =
-            new Companion(clock, time.bench, time.threads(), FakeTime::assess);
+    private final Companion companion = new Companion(clock, time.bench, time.threads(), FakeTime::assess);
 
     private static Scenario bench(String name) {
         return LESSON.scenarios(Locale.ENGLISH).get(name);
@@ -135,8 +133,7 @@ class CompanionTest {
     @Test
     void secondAtItsEndFirst_stopsTheClockThere() {
         FakeTime three = new FakeTime(bench("three-side"));
-        Companion shorter =
-                new Companion(three.clock, three.bench, three.threads(), FakeTime::assess);
+        Companion shorter = new Companion(three.clock, three.bench, three.threads(), FakeTime::assess);
         shorter.accompany(Optional.of(bench("row")));
         three.clock.setSpeed(Speed.SIX_HUNDRED);
         three.press();

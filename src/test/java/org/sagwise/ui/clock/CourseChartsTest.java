@@ -3,14 +3,6 @@ package org.sagwise.ui.clock;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import org.sagwise.report.RunCsv;
-import org.sagwise.run.CellMoment;
-import org.sagwise.run.RunState;
-import org.sagwise.run.Trace;
-import org.sagwise.ui.plot.Curve;
-
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -18,6 +10,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.sagwise.report.RunCsv;
+import org.sagwise.run.CellMoment;
+import org.sagwise.run.RunState;
+import org.sagwise.run.Trace;
+import org.sagwise.ui.plot.Curve;
 
 /** The curves of what was recorded, and the table of it. */
 class CourseChartsTest {
@@ -44,7 +43,9 @@ class CourseChartsTest {
         Trace course = record();
         List<Curve> curves = charts(course).of(Quantity.VOLTS, Set.of()).curves();
 
-        assertEquals(List.of("A", "rest", "B", "rest"), curves.stream().map(Curve::name).toList());
+        assertEquals(
+                List.of("A", "rest", "B", "rest"),
+                curves.stream().map(Curve::name).toList());
         RunState held = course.stateAt(3);
         CellMoment a = held.cells().get(0);
         assertEquals(a.terminalV(), curves.get(0).at(3), 1e-3);

@@ -1,5 +1,8 @@
 package org.sagwise.ui.clock;
 
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
 import org.sagwise.caution.Assessment;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.ScenarioReader;
@@ -9,10 +12,6 @@ import org.sagwise.ui.demo.Example;
 import org.sagwise.ui.demo.Examples;
 import org.sagwise.ui.model.BenchModel;
 import org.sagwise.ui.model.Thumb;
-
-import java.util.ArrayDeque;
-import java.util.Deque;
-import java.util.List;
 
 /** A bench with a clock whose real time only passes when the test says so. */
 final class FakeTime {

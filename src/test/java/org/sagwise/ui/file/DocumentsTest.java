@@ -4,6 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.sagwise.caution.Assessment;
@@ -17,32 +24,22 @@ import org.sagwise.ui.prefs.Preferences;
 import org.sagwise.ui.prefs.PreferencesModel;
 import org.sagwise.ui.prefs.SettingsStore;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
-
 class DocumentsTest {
 
     private static final Scenario OPENING = Scenario.empty().withTitle("Opening");
 
-    @TempDir private Path folder;
+    @TempDir
+    private Path folder;
 
     private final Answers answers = new Answers();
     private final PreferencesModel preferences = new PreferencesModel(new Forgetful());
-    private final BenchModel bench =
-            new BenchModel(s -> Assessment.of(s, CatalogueLoader.builtIn()), OPENING);
-    private final Documents documents =
-            new Documents(
-                    bench,
-                    new DiskScenarios(
-                            new ScenarioReader(CatalogueLoader.builtIn()), () -> Locale.ENGLISH),
-                    answers,
-                    preferences,
-                    (scenario, then) -> prepared(then));
+    private final BenchModel bench = new BenchModel(s -> Assessment.of(s, CatalogueLoader.builtIn()), OPENING);
+    private final Documents documents = new Documents(
+            bench,
+            new DiskScenarios(new ScenarioReader(CatalogueLoader.builtIn()), () -> Locale.ENGLISH),
+            answers,
+            preferences,
+            (scenario, then) -> prepared(then));
     private Optional<Runnable> beforeReady = Optional.empty();
 
     /** Something may happen while a bench is made ready. */
@@ -108,10 +105,7 @@ class DocumentsTest {
     void open_brokenFile_showsEveryProblemAndLeavesTheBench() throws IOException {
         change();
         answers.unsaved = FileDialogs.Unsaved.DISCARD;
-        Path broken =
-                Files.writeString(
-                        folder.resolve("broken.sagwise.json"),
-                        """
+        Path broken = Files.writeString(folder.resolve("broken.sagwise.json"), """
                         {"sagwise": 1,
                          "parts": [{"id": "A", "kind": "sell"},
                                    {"id": "coil", "kind": "coil", "ohm": -1}],

@@ -59,9 +59,7 @@ class ArrangementTest {
     void of_projected_showsTheBenchAlone() {
         Wanted projected = new Wanted(false, false, true, false, false, false, true);
 
-        assertEquals(
-                new Arrangement(false, false, false, CurvesPlace.NOWHERE, false),
-                Arrangement.of(projected, WIDE));
+        assertEquals(new Arrangement(false, false, false, CurvesPlace.NOWHERE, false), Arrangement.of(projected, WIDE));
     }
 
     @Test
@@ -82,7 +80,8 @@ class ArrangementTest {
         Wanted grave = new Wanted(false, false, true, false, true, true, false);
 
         assertEquals(CurvesPlace.NOWHERE, Arrangement.of(grave, WIDE).curves());
-        assertEquals(CurvesPlace.FOOT, Arrangement.of(grave, new Room(1920, 1080, 1)).curves());
+        assertEquals(
+                CurvesPlace.FOOT, Arrangement.of(grave, new Room(1920, 1080, 1)).curves());
     }
 
     /** A bench of one's own, with both columns and the curves. */

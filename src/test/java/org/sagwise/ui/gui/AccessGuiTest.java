@@ -4,17 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
+import java.util.Set;
 import javafx.scene.AccessibleAttribute;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
 import javafx.scene.control.Labeled;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.Region;
-
 import org.junit.jupiter.api.Test;
-
-import java.util.List;
-import java.util.Set;
 
 /** What a screen reader and a keyboard find. */
 class AccessGuiTest extends GuiTest {
@@ -22,16 +20,15 @@ class AccessGuiTest extends GuiTest {
     @Test
     void touchNodes_everyPartAndTerminal_haveRoleTextAndSize() throws Exception {
         open();
-        for (String id :
-                List.of(
-                        "part-A",
-                        "part-B",
-                        "part-fire",
-                        "part-coil",
-                        "terminal-A-plus",
-                        "terminal-A-minus",
-                        "terminal-coil-1",
-                        "terminal-fire-2")) {
+        for (String id : List.of(
+                "part-A",
+                "part-B",
+                "part-fire",
+                "part-coil",
+                "terminal-A-plus",
+                "terminal-A-minus",
+                "terminal-coil-1",
+                "terminal-fire-2")) {
             Node node = node(id);
             assertEquals(AccessibleRole.BUTTON, node.getAccessibleRole(), id);
             String text = (String) node.queryAccessibleAttribute(AccessibleAttribute.TEXT);
@@ -61,9 +58,7 @@ class AccessGuiTest extends GuiTest {
         if (node.queryAccessibleAttribute(AccessibleAttribute.TEXT) instanceof String text) {
             return text;
         }
-        return node instanceof Labeled labeled && labeled.getText() != null
-                ? labeled.getText()
-                : "";
+        return node instanceof Labeled labeled && labeled.getText() != null ? labeled.getText() : "";
     }
 
     @Test

@@ -4,18 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import javafx.application.Platform;
-import javafx.scene.control.Label;
-import javafx.scene.control.Menu;
-import javafx.scene.control.MenuBar;
-import javafx.scene.control.MenuItem;
-import javafx.scene.input.KeyCode;
-import javafx.scene.text.Text;
-
-import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.Test;
-import org.testfx.util.WaitForAsyncUtils;
-
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -24,6 +12,16 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import javafx.application.Platform;
+import javafx.scene.control.Label;
+import javafx.scene.control.Menu;
+import javafx.scene.control.MenuBar;
+import javafx.scene.control.MenuItem;
+import javafx.scene.input.KeyCode;
+import javafx.scene.text.Text;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.testfx.util.WaitForAsyncUtils;
 
 /** Somebody writes a lesson and has it open in the window. */
 class AuthorGuiTest extends GuiTest {
@@ -54,10 +52,7 @@ class AuthorGuiTest extends GuiTest {
      * thread of the window, where nothing is half rebuilt.
      */
     private static void until(Callable<Boolean> condition) throws Exception {
-        WaitForAsyncUtils.waitFor(
-                60,
-                TimeUnit.SECONDS,
-                () -> WaitForAsyncUtils.waitForAsyncFx(LONGEST_MS, condition));
+        WaitForAsyncUtils.waitFor(60, TimeUnit.SECONDS, () -> WaitForAsyncUtils.waitForAsyncFx(LONGEST_MS, condition));
     }
 
     private Path file() {
@@ -119,9 +114,8 @@ class AuthorGuiTest extends GuiTest {
         until(() -> text("author-state").startsWith("The file cannot be read"));
         assertEquals("Step 1 of 13", text("lesson-place"));
         assertTrue(isThere("lesson-text"));
-        assertTrue(
-                robot().lookup("#author-strip .fault-place").queryAllAs(Label.class).stream()
-                        .anyMatch(label -> label.getText().matches("Line \\d+, column \\d+.*")));
+        assertTrue(robot().lookup("#author-strip .fault-place").queryAllAs(Label.class).stream()
+                .anyMatch(label -> label.getText().matches("Line \\d+, column \\d+.*")));
 
         Files.writeString(file(), good);
         until(() -> text("author-state").startsWith("✓"));
@@ -142,7 +136,10 @@ class AuthorGuiTest extends GuiTest {
     }
 
     private String heading() {
-        return robot().from(node("own-lessons")).lookup(".section-title").queryLabeled().getText();
+        return robot().from(node("own-lessons"))
+                .lookup(".section-title")
+                .queryLabeled()
+                .getText();
     }
 
     private MenuItem recent() {

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import javafx.scene.input.KeyCode;
-
 import org.junit.jupiter.api.Test;
 
 /** Building, turning, joining and taking apart, by mouse and by keyboard. */

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import javafx.scene.input.KeyCode;
-
 import org.junit.jupiter.api.Test;
 
 /** The side of a cell: a terminal that lies on the cell itself. */

@@ -6,17 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-
-import javafx.scene.control.Slider;
-import javafx.scene.control.TextInputControl;
-import javafx.scene.input.KeyCode;
-
-import org.junit.jupiter.api.Test;
-import org.sagwise.cli.SagwiseCommand;
-import org.sagwise.file.DemoScenarios;
-import org.sagwise.ui.clock.ClockTexts;
-import org.testfx.util.WaitForAsyncUtils;
-
 import java.io.InputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -25,6 +14,14 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
+import javafx.scene.control.Slider;
+import javafx.scene.control.TextInputControl;
+import javafx.scene.input.KeyCode;
+import org.junit.jupiter.api.Test;
+import org.sagwise.cli.SagwiseCommand;
+import org.sagwise.file.DemoScenarios;
+import org.sagwise.ui.clock.ClockTexts;
+import org.testfx.util.WaitForAsyncUtils;
 
 /** Time in the window: held until charge falls, and run down as the command line does. */
 class ClockGuiTest extends GuiTest {
@@ -82,8 +79,7 @@ class ClockGuiTest extends GuiTest {
         assertEquals("cutoff", run.get("ended_by").asText());
         assertEquals(end, text("clock-time"));
         assertEquals(
-                String.format(Locale.ENGLISH, "%,d presses", run.get("presses").asInt()),
-                text("clock-presses"));
+                String.format(Locale.ENGLISH, "%,d presses", run.get("presses").asInt()), text("clock-presses"));
         assertTrue(text("halt-title").contains(end), text("halt-title"));
         assertFalse(node("run-down-progress").isVisible());
     }
@@ -119,13 +115,12 @@ class ClockGuiTest extends GuiTest {
 
     private static JsonNode runJson(Path file) throws Exception {
         StringWriter out = new StringWriter();
-        int status =
-                SagwiseCommand.run(
-                        new String[] {"run", "--json", file.toString()},
-                        null,
-                        new PrintWriter(out),
-                        new PrintWriter(System.err),
-                        InputStream.nullInputStream());
+        int status = SagwiseCommand.run(
+                new String[] {"run", "--json", file.toString()},
+                null,
+                new PrintWriter(out),
+                new PrintWriter(System.err),
+                InputStream.nullInputStream());
         assertEquals(0, status);
         return new ObjectMapper().readTree(out.toString());
     }

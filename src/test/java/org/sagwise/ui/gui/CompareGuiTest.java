@@ -4,12 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.concurrent.TimeUnit;
 import javafx.scene.control.Label;
 import javafx.scene.control.Menu;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
 import javafx.scene.input.KeyCode;
-
 import org.junit.jupiter.api.Test;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.DemoScenarios;
@@ -18,10 +20,6 @@ import org.sagwise.file.ShareText;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.copy.CopyBoard;
 import org.testfx.util.WaitForAsyncUtils;
-
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.concurrent.TimeUnit;
 
 /** The bench beside another one. */
 class CompareGuiTest extends GuiTest {
@@ -33,9 +31,7 @@ class CompareGuiTest extends GuiTest {
         open(file.toString());
         compare();
         awaitsWords("turned round in the second");
-        assertEquals(
-                "Second, corrected: Side by side, one cell turned round",
-                text("compare-second-title"));
+        assertEquals("Second, corrected: Side by side, one cell turned round", text("compare-second-title"));
 
         work("compare-put");
         assertTrue(isThere("no-caution"));
@@ -58,30 +54,27 @@ class CompareGuiTest extends GuiTest {
     @Test
     void compare_withWhatWasCopiedOrAnExample_showsThat() throws Exception {
         open();
-        Scenario series =
-                new ScenarioReader(CatalogueLoader.builtIn())
-                        .read(DemoScenarios.bytes("two-in-a-row"))
-                        .scenario()
-                        .orElseThrow();
+        Scenario series = new ScenarioReader(CatalogueLoader.builtIn())
+                .read(DemoScenarios.bytes("two-in-a-row"))
+                .scenario()
+                .orElseThrow();
         robot().interact(() -> CopyBoard.put(ShareText.of(series).orElseThrow()));
         compare();
         MenuButton with = (MenuButton) node("compare-with");
         robot().interact(() -> item(with, "compare-with-copied").fire());
         awaitsTitle("Second: " + series.title());
 
-        Menu examples =
-                with.getItems().stream()
-                        .filter(Menu.class::isInstance)
-                        .map(Menu.class::cast)
-                        .findFirst()
-                        .orElseThrow();
+        Menu examples = with.getItems().stream()
+                .filter(Menu.class::isInstance)
+                .map(Menu.class::cast)
+                .findFirst()
+                .orElseThrow();
         robot().interact(() -> examples.getItems().get(0).fire());
         awaitsTitle("Second: " + examples.getItems().get(0).getText());
     }
 
     private void awaitsTitle(String title) throws Exception {
-        WaitForAsyncUtils.waitFor(
-                20, TimeUnit.SECONDS, () -> title.equals(text("compare-second-title")));
+        WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> title.equals(text("compare-second-title")));
     }
 
     private void compare() {
@@ -100,9 +93,8 @@ class CompareGuiTest extends GuiTest {
         WaitForAsyncUtils.waitFor(
                 20,
                 TimeUnit.SECONDS,
-                () ->
-                        robot().lookup(".block-words .label").queryAllAs(Label.class).stream()
-                                .anyMatch(label -> label.getText().contains(words)));
+                () -> robot().lookup(".block-words .label").queryAllAs(Label.class).stream()
+                        .anyMatch(label -> label.getText().contains(words)));
         settle();
     }
 }

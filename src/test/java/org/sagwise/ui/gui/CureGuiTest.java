@@ -4,17 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import javafx.scene.control.Button;
-import javafx.scene.control.MenuBar;
-import javafx.scene.input.KeyCode;
-
-import org.junit.jupiter.api.Test;
-import org.sagwise.file.DemoScenarios;
-import org.testfx.util.WaitForAsyncUtils;
-
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.TimeUnit;
+import javafx.scene.control.Button;
+import javafx.scene.control.MenuBar;
+import javafx.scene.input.KeyCode;
+import org.junit.jupiter.api.Test;
+import org.sagwise.file.DemoScenarios;
+import org.testfx.util.WaitForAsyncUtils;
 
 /** A caution that knows a cure makes it, as one edit with a name. */
 class CureGuiTest extends GuiTest {

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import javafx.scene.Node;
-
 import org.junit.jupiter.api.Test;
 
 /** Somebody who has never seen the program is shown three doors, and nobody else. */

@@ -4,13 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.logging.Logger;
 import javafx.scene.input.KeyCode;
-
 import org.junit.jupiter.api.Test;
 import org.sagwise.ui.frame.FailureReport;
 import org.testfx.util.WaitForAsyncUtils;
-
-import java.util.logging.Logger;
 
 /** What a person sees when the program itself fails. */
 class FailureGuiTest extends GuiTest {
@@ -20,9 +18,8 @@ class FailureGuiTest extends GuiTest {
         open();
         Logger log = Logger.getLogger(FailureReport.class.getName());
         log.setFilter(record -> false);
-        Thread.UncaughtExceptionHandler handler =
-                WaitForAsyncUtils.waitForAsyncFx(
-                        5000, () -> Thread.currentThread().getUncaughtExceptionHandler());
+        Thread.UncaughtExceptionHandler handler = WaitForAsyncUtils.waitForAsyncFx(
+                5000, () -> Thread.currentThread().getUncaughtExceptionHandler());
         handler.uncaughtException(Thread.currentThread(), new IllegalStateException("planted"));
         handler.uncaughtException(Thread.currentThread(), new IllegalStateException("planted"));
         settle();

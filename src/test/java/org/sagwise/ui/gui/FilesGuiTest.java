@@ -4,27 +4,24 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
-
 import org.junit.jupiter.api.Test;
 import org.sagwise.file.DemoScenarios;
 import org.sagwise.file.ScenarioFiles;
 import org.sagwise.fixture.Packs;
 import org.testfx.util.WaitForAsyncUtils;
 
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.List;
-import java.util.concurrent.TimeUnit;
-
 /** Opening files, broken ones too, and what happens to unsaved changes. */
 class FilesGuiTest extends GuiTest {
 
-    private static final String BROKEN =
-            """
+    private static final String BROKEN = """
             {"sagwise": 1, "title": "Broken",
              "parts": [{"id": "A", "kind": "sell"},
                        {"id": "coil", "kind": "coil", "ohm": -1}],
@@ -48,10 +45,9 @@ class FilesGuiTest extends GuiTest {
         Path file = Files.writeString(folder().resolve("broken.sagwise.json"), BROKEN);
         open(file.toString());
 
-        List<String> places =
-                robot().lookup(".trouble-place").queryAllAs(Label.class).stream()
-                        .map(Label::getText)
-                        .toList();
+        List<String> places = robot().lookup(".trouble-place").queryAllAs(Label.class).stream()
+                .map(Label::getText)
+                .toList();
         assertEquals(3, places.size(), places.toString());
         assertTrue(places.get(0).startsWith("parts[0].kind"), places.toString());
         robot().push(KeyCode.ESCAPE);

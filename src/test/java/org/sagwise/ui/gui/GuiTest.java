@@ -1,10 +1,13 @@
 package org.sagwise.ui.gui;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.concurrent.TimeoutException;
 import javafx.application.Application;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
-
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
@@ -15,11 +18,6 @@ import org.testfx.api.FxRobot;
 import org.testfx.api.FxToolkit;
 import org.testfx.util.WaitForAsyncUtils;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.concurrent.TimeoutException;
-
 /**
  * A test that works the real window as a person does. It has a settings folder of its own, in
  * English, with the first-start notice already read.
@@ -27,10 +25,10 @@ import java.util.concurrent.TimeoutException;
 @Tag("gui")
 abstract class GuiTest {
 
-    private static final String SETTINGS =
-            "{\"notice_read\": 1000, \"language\": \"%s\", \"looks\": \"light\"}";
+    private static final String SETTINGS = "{\"notice_read\": 1000, \"language\": \"%s\", \"looks\": \"light\"}";
 
-    @TempDir private Path folder;
+    @TempDir
+    private Path folder;
 
     private final FxRobot robot = new FxRobot();
     private Application application;

@@ -3,7 +3,6 @@ package org.sagwise.ui.gui;
 import javafx.geometry.Bounds;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
-
 import org.junit.jupiter.api.BeforeEach;
 
 /** A test that builds on an empty bench, by mouse and by keyboard. */

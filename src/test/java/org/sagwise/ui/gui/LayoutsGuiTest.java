@@ -8,28 +8,25 @@ import static org.sagwise.fixture.Circuits.coil;
 import static org.sagwise.fixture.Circuits.parallel;
 import static org.sagwise.fixture.Circuits.touch;
 
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
 import javafx.scene.control.MenuBar;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
-
 import org.junit.jupiter.api.Test;
 import org.sagwise.file.ScenarioFiles;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Scenario;
 
-import java.nio.file.Path;
-import java.util.List;
-import java.util.stream.Stream;
-
 /** Cells joined another way by one action. */
 class LayoutsGuiTest extends GuiTest {
 
     private void openSix() throws Exception {
-        Part[] cells =
-                Stream.of("A", "B", "C", "D", "E", "F")
-                        .map(id -> cell(id, 4.2, 30))
-                        .toArray(Part[]::new);
+        Part[] cells = Stream.of("A", "B", "C", "D", "E", "F")
+                .map(id -> cell(id, 4.2, 30))
+                .toArray(Part[]::new);
         open(saved(parallel(1, cells).released()));
     }
 
@@ -89,16 +86,15 @@ class LayoutsGuiTest extends GuiTest {
      */
     @Test
     void sameWatts_coil_isToldRoundedAndKeptExactly() throws Exception {
-        Scenario pair =
-                Scenario.of(
-                        "Pair",
-                        List.of(cell("A", 4.2, 22), cell("B", 4.2, 22), button(3), coil(1)),
-                        List.of(
-                                touch("A.+", "B.+", 4),
-                                touch("A.-", "B.-", 4),
-                                touch("A.+", "fire.1", 4),
-                                touch("fire.2", "coil.1", 4),
-                                touch("coil.2", "A.-", 4)));
+        Scenario pair = Scenario.of(
+                "Pair",
+                List.of(cell("A", 4.2, 22), cell("B", 4.2, 22), button(3), coil(1)),
+                List.of(
+                        touch("A.+", "B.+", 4),
+                        touch("A.-", "B.-", 4),
+                        touch("A.+", "fire.1", 4),
+                        touch("fire.2", "coil.1", 4),
+                        touch("coil.2", "A.-", 4)));
         open(saved(pair));
         key(KeyCode.CONTROL, KeyCode.DIGIT4);
         String told = text("watts-ohm-then");
@@ -109,9 +105,7 @@ class LayoutsGuiTest extends GuiTest {
 
         String field = ((TextField) node("field-ohm")).getText();
         assertEquals(told, "about " + field + " Ω");
-        assertTrue(
-                text("about-ohm").startsWith("about; exactly " + field.substring(0, 2)),
-                text("about-ohm"));
+        assertTrue(text("about-ohm").startsWith("about; exactly " + field.substring(0, 2)), text("about-ohm"));
         key(KeyCode.ENTER);
         assertEquals(field, ((TextField) node("field-ohm")).getText());
         assertTrue(last().contains("cells in a row"), last());

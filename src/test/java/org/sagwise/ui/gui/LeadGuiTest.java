@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.concurrent.TimeUnit;
 import javafx.scene.AccessibleAttribute;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -11,12 +12,9 @@ import javafx.scene.control.Spinner;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
-
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.testfx.util.WaitForAsyncUtils;
-
-import java.util.concurrent.TimeUnit;
 
 /** What an instructor does: choose, jump, count hands, show, freeze, reset, project. */
 class LeadGuiTest extends GuiTest {
@@ -32,7 +30,8 @@ class LeadGuiTest extends GuiTest {
     }
 
     private void count(int answer, String hands) {
-        robot().interact(() -> ((Spinner<?>) node("hands-" + answer)).getEditor().setText(hands));
+        robot().interact(
+                        () -> ((Spinner<?>) node("hands-" + answer)).getEditor().setText(hands));
         settle();
     }
 
@@ -51,8 +50,7 @@ class LeadGuiTest extends GuiTest {
 
         work("tally-turn");
         assertTrue(classSeesChart());
-        Label figures =
-                robot().from(node("lesson")).lookup("#tally-figures-4").queryAs(Label.class);
+        Label figures = robot().from(node("lesson")).lookup("#tally-figures-4").queryAs(Label.class);
         assertEquals("9 (50 %)", figures.getText());
 
         work("lead-lead-reset");
@@ -79,14 +77,15 @@ class LeadGuiTest extends GuiTest {
     }
 
     private String classFigures(String id) {
-        return robot().from(node("lesson")).lookup("#" + id).queryAs(Label.class).getText();
+        return robot().from(node("lesson"))
+                .lookup("#" + id)
+                .queryAs(Label.class)
+                .getText();
     }
 
     @Test
     void pace_ofALesson_tellsMinutesAndSteps() {
-        assertTrue(
-                text("lead-pace-words").contains("of 30 minutes, step 1 of 14."),
-                text("lead-pace-words"));
+        assertTrue(text("lead-pace-words").contains("of 30 minutes, step 1 of 14."), text("lead-pace-words"));
     }
 
     @Test

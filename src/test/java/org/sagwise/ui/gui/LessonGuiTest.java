@@ -4,6 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Files;
+import java.util.Locale;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import java.util.stream.Stream;
 import javafx.application.Platform;
 import javafx.scene.AccessibleAttribute;
 import javafx.scene.Node;
@@ -14,16 +19,9 @@ import javafx.scene.control.MenuItem;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
-
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.testfx.util.WaitForAsyncUtils;
-
-import java.nio.file.Files;
-import java.util.Locale;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.TimeoutException;
-import java.util.stream.Stream;
 
 /** A whole lesson by mouse, a whole lesson by keyboard, and the ways out of one. */
 class LessonGuiTest extends GuiTest {
@@ -252,9 +250,7 @@ class LessonGuiTest extends GuiTest {
     }
 
     private static Stream<MenuItem> items(MenuItem item) {
-        return item instanceof Menu menu
-                ? menu.getItems().stream().flatMap(LessonGuiTest::items)
-                : Stream.of(item);
+        return item instanceof Menu menu ? menu.getItems().stream().flatMap(LessonGuiTest::items) : Stream.of(item);
     }
 
     @Test
@@ -262,9 +258,7 @@ class LessonGuiTest extends GuiTest {
         click(FIRST);
         next();
         click("choice-3");
-        assertTrue(
-                spoken("part-fire").toLowerCase(Locale.ROOT).contains("fire button"),
-                spoken("part-fire"));
+        assertTrue(spoken("part-fire").toLowerCase(Locale.ROOT).contains("fire button"), spoken("part-fire"));
         robot().interact(() -> item("item-language-de").fire());
         settle();
 

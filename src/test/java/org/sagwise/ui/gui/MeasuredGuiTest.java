@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
-
 import org.junit.jupiter.api.Test;
 
 /** From what a meter shows to a bench. */

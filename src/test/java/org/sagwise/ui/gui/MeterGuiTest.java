@@ -8,7 +8,6 @@ import javafx.geometry.Bounds;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
-
 import org.junit.jupiter.api.Test;
 
 /** The meter in the hand, by mouse and by keys. */
@@ -25,9 +24,7 @@ class MeterGuiTest extends GuiTest {
     private void drag(String from, double x, double y) {
         Bounds bench = node("bench").localToScreen(node("bench").getBoundsInLocal());
         robot().drag("#" + from, MouseButton.PRIMARY)
-                .moveTo(
-                        bench.getMinX() + x * bench.getWidth(),
-                        bench.getMinY() + y * bench.getHeight())
+                .moveTo(bench.getMinX() + x * bench.getWidth(), bench.getMinY() + y * bench.getHeight())
                 .drop();
         settle();
     }

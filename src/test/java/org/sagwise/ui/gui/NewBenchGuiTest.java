@@ -8,7 +8,6 @@ import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
-
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -103,16 +102,15 @@ class NewBenchGuiTest extends GuiTest {
         robot().push(KeyCode.J).push(KeyCode.RIGHT).push(KeyCode.ENTER);
         settle();
 
-        assertEquals("terminal-B-minus", node("bench").getScene().getFocusOwner().getId());
+        assertEquals(
+                "terminal-B-minus", node("bench").getScene().getFocusOwner().getId());
     }
 
     @Test
     void largeText_leavesNobodyWithoutAShelf() throws Exception {
         closeWindow();
         openToolkit();
-        openWith(
-                "{\"notice_read\": 1000, \"language\": \"en\", \"looks\": \"light\","
-                        + " \"text_percent\": 200}");
+        openWith("{\"notice_read\": 1000, \"language\": \"en\", \"looks\": \"light\"," + " \"text_percent\": 200}");
         assertFalse(isThere("left"), "there is room for both");
 
         robot().push(KeyCode.F9);

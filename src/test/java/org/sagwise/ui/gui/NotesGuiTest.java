@@ -5,6 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
 import javafx.geometry.Bounds;
 import javafx.scene.AccessibleAttribute;
 import javafx.scene.control.Label;
@@ -12,17 +15,12 @@ import javafx.scene.control.MenuItem;
 import javafx.scene.control.TextArea;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
-
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.ScenarioReader;
 import org.sagwise.scenario.Note;
 import org.sagwise.scenario.Scenario;
-
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.List;
 
 /** Notes on the bench: written, changed, moved, taken away, undone and saved. */
 class NotesGuiTest extends GuiTest {
@@ -53,22 +51,19 @@ class NotesGuiTest extends GuiTest {
     private List<Note> saved() {
         robot().push(KeyCode.CONTROL, KeyCode.S);
         settle();
-        Scenario scenario =
-                new ScenarioReader(CatalogueLoader.builtIn()).read(file).scenario().orElseThrow();
+        Scenario scenario = new ScenarioReader(CatalogueLoader.builtIn())
+                .read(file)
+                .scenario()
+                .orElseThrow();
         return scenario.notes();
     }
 
     private String undo() {
-        MenuItem item =
-                robot()
-                        .lookup(".menu-bar")
-                        .queryAs(javafx.scene.control.MenuBar.class)
-                        .getMenus()
-                        .stream()
-                        .flatMap(menu -> menu.getItems().stream())
-                        .filter(each -> "item-undo".equals(each.getId()))
-                        .findFirst()
-                        .orElseThrow();
+        MenuItem item = robot().lookup(".menu-bar").queryAs(javafx.scene.control.MenuBar.class).getMenus().stream()
+                .flatMap(menu -> menu.getItems().stream())
+                .filter(each -> "item-undo".equals(each.getId()))
+                .findFirst()
+                .orElseThrow();
         return item.getText().replace("_", "");
     }
 
@@ -107,7 +102,10 @@ class NotesGuiTest extends GuiTest {
     }
 
     private String room() {
-        return robot().from(node("note-editor")).lookup(".quiet").queryAs(Label.class).getText();
+        return robot().from(node("note-editor"))
+                .lookup(".quiet")
+                .queryAs(Label.class)
+                .getText();
     }
 
     @Test

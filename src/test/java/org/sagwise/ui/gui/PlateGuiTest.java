@@ -3,9 +3,11 @@ package org.sagwise.ui.gui;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
 import javafx.scene.control.MenuItem;
 import javafx.scene.input.KeyCode;
-
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.sagwise.file.ScenarioFiles;
@@ -14,22 +16,16 @@ import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Placement;
 import org.sagwise.scenario.Scenario;
 
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Map;
-
 /** Plates that join several terminals in one go, by mouse and by keys. */
 class PlateGuiTest extends GuiTest {
 
     @BeforeEach
     void openThreeLooseCells() throws Exception {
-        Scenario loose =
-                Scenario.of("Loose", List.of(cell("A"), cell("B"), cell("C")), List.of())
-                        .withPlacement(
-                                Map.of(
-                                        "A", new Placement(2, 5, 0),
-                                        "B", new Placement(8, 5, 0),
-                                        "C", new Placement(14, 5, 0)));
+        Scenario loose = Scenario.of("Loose", List.of(cell("A"), cell("B"), cell("C")), List.of())
+                .withPlacement(Map.of(
+                        "A", new Placement(2, 5, 0),
+                        "B", new Placement(8, 5, 0),
+                        "C", new Placement(14, 5, 0)));
         Path file = folder().resolve("loose.sagwise.json");
         ScenarioFiles.save(file, loose);
         open(file.toString());
@@ -46,11 +42,7 @@ class PlateGuiTest extends GuiTest {
 
     /** What undo would take back. */
     private String last() {
-        return robot()
-                .lookup("#menus")
-                .queryAs(javafx.scene.control.MenuBar.class)
-                .getMenus()
-                .stream()
+        return robot().lookup("#menus").queryAs(javafx.scene.control.MenuBar.class).getMenus().stream()
                 .flatMap(menu -> menu.getItems().stream())
                 .filter(item -> "item-undo".equals(item.getId()))
                 .map(MenuItem::getText)

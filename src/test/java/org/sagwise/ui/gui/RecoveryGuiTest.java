@@ -4,12 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import javafx.scene.input.KeyCode;
-
-import org.junit.jupiter.api.Test;
-import org.sagwise.file.DemoScenarios;
-import org.testfx.util.WaitForAsyncUtils;
-
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -17,6 +11,10 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.stream.Stream;
+import javafx.scene.input.KeyCode;
+import org.junit.jupiter.api.Test;
+import org.sagwise.file.DemoScenarios;
+import org.testfx.util.WaitForAsyncUtils;
 
 /** What was not saved is there again after the program was killed. */
 class RecoveryGuiTest extends GuiTest {
@@ -30,7 +28,8 @@ class RecoveryGuiTest extends GuiTest {
 
     private List<Path> kept() throws IOException {
         try (Stream<Path> files = Files.list(config())) {
-            return files.filter(f -> f.getFileName().toString().startsWith("unsaved-")).toList();
+            return files.filter(f -> f.getFileName().toString().startsWith("unsaved-"))
+                    .toList();
         }
     }
 

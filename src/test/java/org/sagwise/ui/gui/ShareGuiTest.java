@@ -4,12 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Path;
+import java.util.Random;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicReference;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextArea;
 import javafx.scene.image.Image;
 import javafx.scene.image.ImageView;
 import javafx.scene.input.KeyCode;
-
 import org.junit.jupiter.api.Test;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.DemoScenarios;
@@ -19,11 +22,6 @@ import org.sagwise.file.ShareText;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.copy.CopyBoard;
 import org.testfx.util.WaitForAsyncUtils;
-
-import java.nio.file.Path;
-import java.util.Random;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.atomic.AtomicReference;
 
 /** A bench goes out as text, and comes in as text, wherever the focus is. */
 class ShareGuiTest extends GuiTest {
@@ -60,10 +58,9 @@ class ShareGuiTest extends GuiTest {
         robot().push(KeyCode.SHORTCUT, KeyCode.SHIFT, KeyCode.C);
         settle();
 
-        Scenario back =
-                ShareText.read(copied(), new ScenarioReader(CatalogueLoader.builtIn()))
-                        .scenario()
-                        .orElseThrow();
+        Scenario back = ShareText.read(copied(), new ScenarioReader(CatalogueLoader.builtIn()))
+                .scenario()
+                .orElseThrow();
         assertEquals("Two cells side by side", back.title());
     }
 
@@ -99,11 +96,10 @@ class ShareGuiTest extends GuiTest {
 
     @Test
     void post_ofABenchWithALongDescription_saysWhyThereIsNoQrCode() throws Exception {
-        Scenario small =
-                new ScenarioReader(CatalogueLoader.builtIn())
-                        .read(DemoScenarios.bytes("two-in-a-row"))
-                        .scenario()
-                        .orElseThrow();
+        Scenario small = new ScenarioReader(CatalogueLoader.builtIn())
+                .read(DemoScenarios.bytes("two-in-a-row"))
+                .scenario()
+                .orElseThrow();
         StringBuilder about = new StringBuilder();
         new Random(7).ints(4_000, 'a', 'z').forEach(about::appendCodePoint);
         Path file = folder().resolve("long.sagwise.json");
@@ -111,8 +107,7 @@ class ShareGuiTest extends GuiTest {
         open(file.toString());
         robot().push(KeyCode.SHORTCUT, KeyCode.SHIFT, KeyCode.E);
         settle();
-        WaitForAsyncUtils.waitFor(
-                20, TimeUnit.SECONDS, () -> text("qr-state").startsWith("No QR code"));
+        WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> text("qr-state").startsWith("No QR code"));
         assertFalse(node("qr-picture").isVisible());
     }
 
@@ -128,8 +123,7 @@ class ShareGuiTest extends GuiTest {
         WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> preview().startsWith("# "));
         assertFalse(preview().contains("after the start"), preview());
         work("post-moment-clock");
-        WaitForAsyncUtils.waitFor(
-                20, TimeUnit.SECONDS, () -> preview().contains("1 s after the start"));
+        WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> preview().contains("1 s after the start"));
     }
 
     @Test
@@ -154,11 +148,10 @@ class ShareGuiTest extends GuiTest {
     }
 
     private String shared(String demo) {
-        Scenario scenario =
-                new ScenarioReader(CatalogueLoader.builtIn())
-                        .read(DemoScenarios.bytes(demo))
-                        .scenario()
-                        .orElseThrow();
+        Scenario scenario = new ScenarioReader(CatalogueLoader.builtIn())
+                .read(DemoScenarios.bytes(demo))
+                .scenario()
+                .orElseThrow();
         return ShareText.of(scenario).orElseThrow();
     }
 

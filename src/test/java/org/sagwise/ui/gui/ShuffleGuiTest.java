@@ -3,15 +3,14 @@ package org.sagwise.ui.gui;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.Test;
-import org.testfx.util.WaitForAsyncUtils;
-
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.testfx.util.WaitForAsyncUtils;
 
 /** Answers in whatever order chance puts them: nothing here depends on which one it is. */
 class ShuffleGuiTest extends GuiTest {
@@ -21,9 +20,7 @@ class ShuffleGuiTest extends GuiTest {
 
     @BeforeEach
     void openTheLesson() throws Exception {
-        openWith(
-                "{\"notice_read\": 1000, \"language\": \"en\", \"looks\": \"light\","
-                        + " \"answers\": \"shuffled\"}");
+        openWith("{\"notice_read\": 1000, \"language\": \"en\", \"looks\": \"light\"," + " \"answers\": \"shuffled\"}");
         robot().clickOn("#tab-lessons");
         WaitForAsyncUtils.waitFor(10, TimeUnit.SECONDS, () -> isThere(LESSON));
         work(LESSON);

@@ -3,9 +3,11 @@ package org.sagwise.ui.gui;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Path;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicReference;
 import javafx.scene.control.TextArea;
 import javafx.scene.input.KeyCode;
-
 import org.junit.jupiter.api.Test;
 import org.sagwise.caution.Assessment;
 import org.sagwise.file.CatalogueLoader;
@@ -16,10 +18,6 @@ import org.sagwise.report.compare.Comparison;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.copy.CopyBoard;
 import org.testfx.util.WaitForAsyncUtils;
-
-import java.nio.file.Path;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.atomic.AtomicReference;
 
 /**
  * Three stories of a forum, rebuilt on an empty bench as a helper would: by hand, in few enough
@@ -86,7 +84,9 @@ class StoriesGuiTest extends HandsGuiTest {
         settle();
         AtomicReference<String> text = new AtomicReference<>();
         robot().interact(() -> text.set(CopyBoard.text().orElseThrow()));
-        return ShareText.read(text.get(), new ScenarioReader(CATALOGUE)).scenario().orElseThrow();
+        return ShareText.read(text.get(), new ScenarioReader(CATALOGUE))
+                .scenario()
+                .orElseThrow();
     }
 
     private static Scenario story(String name) {
@@ -100,8 +100,14 @@ class StoriesGuiTest extends HandsGuiTest {
         Assessment here = Assessment.of(built, CATALOGUE);
         Assessment there = Assessment.of(story(name), CATALOGUE);
         Comparison comparison = Comparison.of(here, there);
-        assertEquals(0, comparison.outcome().gone().size(), comparison.outcome().gone().toString());
-        assertEquals(0, comparison.outcome().come().size(), comparison.outcome().come().toString());
+        assertEquals(
+                0,
+                comparison.outcome().gone().size(),
+                comparison.outcome().gone().toString());
+        assertEquals(
+                0,
+                comparison.outcome().come().size(),
+                comparison.outcome().come().toString());
         for (var row : comparison.outcome().rows()) {
             assertEquals(row.is(), row.was(), 0.05 * Math.abs(row.is()) + 1e-3, row.toString());
         }

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Files;
+import java.util.stream.Stream;
 import javafx.application.Platform;
 import javafx.scene.control.Menu;
 import javafx.scene.control.MenuBar;
@@ -14,11 +16,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.layout.Region;
 import javafx.stage.Window;
 import javafx.stage.WindowEvent;
-
 import org.junit.jupiter.api.Test;
-
-import java.nio.file.Files;
-import java.util.stream.Stream;
 
 /** What a person chooses about the window, and what is kept of it. */
 class ViewGuiTest extends GuiTest {
@@ -173,8 +171,7 @@ class ViewGuiTest extends GuiTest {
         robot().interact(() -> ((TextField) node("title-field")).setText("Mine"));
         work("title-dialog-ok_done");
         Window window = node("bench").getScene().getWindow();
-        Platform.runLater(
-                () -> window.fireEvent(new WindowEvent(window, WindowEvent.WINDOW_CLOSE_REQUEST)));
+        Platform.runLater(() -> window.fireEvent(new WindowEvent(window, WindowEvent.WINDOW_CLOSE_REQUEST)));
         settle();
         assertTrue(isThere("unsaved"));
 
@@ -193,20 +190,17 @@ class ViewGuiTest extends GuiTest {
 
     /** Chooses in a menu what a person would find there. */
     private void choose(String id) {
-        MenuItem item =
-                ((MenuBar) node("menus"))
-                        .getMenus().stream()
-                                .flatMap(ViewGuiTest::items)
-                                .filter(each -> id.equals(each.getId()))
-                                .findFirst()
-                                .orElseThrow();
+        MenuItem item = ((MenuBar) node("menus"))
+                .getMenus().stream()
+                        .flatMap(ViewGuiTest::items)
+                        .filter(each -> id.equals(each.getId()))
+                        .findFirst()
+                        .orElseThrow();
         Platform.runLater(item::fire);
         settle();
     }
 
     private static Stream<MenuItem> items(MenuItem item) {
-        return item instanceof Menu menu
-                ? menu.getItems().stream().flatMap(ViewGuiTest::items)
-                : Stream.of(item);
+        return item instanceof Menu menu ? menu.getItems().stream().flatMap(ViewGuiTest::items) : Stream.of(item);
     }
 }

@@ -4,6 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.geom.Line2D;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.scenario.Joint;
@@ -18,27 +24,17 @@ import org.sagwise.scenario.TerminalRef;
 import org.sagwise.scenario.edit.Edit;
 import org.sagwise.ui.model.Lit;
 
-import java.awt.geom.Line2D;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
-
 /** The machine behind mouse, clicks and keys, without any of them. */
 class HandworkTest {
 
     private static final double REACH = 10;
 
-    private Scenario scenario =
-            Scenario.of("", List.of(coil("one"), coil("two")), List.of())
-                    .withPlacement(
-                            Map.of(
-                                    "one", new Placement(2, 5, 0),
-                                    "two", new Placement(8, 5, 0)));
+    private Scenario scenario = Scenario.of("", List.of(coil("one"), coil("two")), List.of())
+            .withPlacement(Map.of(
+                    "one", new Placement(2, 5, 0),
+                    "two", new Placement(8, 5, 0)));
     private final Handwork hands =
-            new Handwork(
-                    () -> new Surface(scenario, BenchLayout.of(scenario)), this::perform, () -> {});
+            new Handwork(() -> new Surface(scenario, BenchLayout.of(scenario)), this::perform, () -> {});
 
     private static Part coil(String id) {
         return Part.of(id, PartKind.COIL, "ohm", 1);
@@ -87,7 +83,9 @@ class HandworkTest {
         assertEquals(1, scenario.links().size());
         assertEquals(ref("one.2"), scenario.links().get(0).from());
         assertEquals(ref("coil.1"), scenario.links().get(0).to());
-        assertEquals(new Joint.Touch(JointChoice.CONTACT_MOHM), scenario.links().get(0).joint());
+        assertEquals(
+                new Joint.Touch(JointChoice.CONTACT_MOHM),
+                scenario.links().get(0).joint());
     }
 
     @Test
@@ -174,13 +172,11 @@ class HandworkTest {
 
     @Test
     void gather_severalTerminals_areJoinedByOnePlate() {
-        scenario =
-                scenario.plus(coil("three"))
-                        .withPlacement(
-                                Map.of(
-                                        "one", new Placement(2, 5, 0),
-                                        "two", new Placement(8, 5, 0),
-                                        "three", new Placement(14, 5, 0)));
+        scenario = scenario.plus(coil("three"))
+                .withPlacement(Map.of(
+                        "one", new Placement(2, 5, 0),
+                        "two", new Placement(8, 5, 0),
+                        "three", new Placement(14, 5, 0)));
         hands.gather(ref("one.1"));
         hands.plate();
         assertTrue(hands.isBusy());

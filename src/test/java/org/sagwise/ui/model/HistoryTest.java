@@ -5,14 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-
-import org.junit.jupiter.api.Test;
-import org.sagwise.scenario.Scenario;
-
 import java.util.List;
 import java.util.Optional;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import org.junit.jupiter.api.Test;
+import org.sagwise.scenario.Scenario;
 
 class HistoryTest {
 
@@ -38,8 +36,7 @@ class HistoryTest {
 
     @Test
     void edited_afterUndo_forgetsWhatWasUndone() {
-        History history =
-                History.of(FIRST).edited("rename", SECOND).undone().edited("again", SECOND);
+        History history = History.of(FIRST).edited("rename", SECOND).undone().edited("again", SECOND);
 
         assertEquals(Optional.empty(), history.redoable());
         assertEquals(Optional.of("again"), history.undoable());

@@ -3,7 +3,6 @@ package org.sagwise.ui.model;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import javafx.beans.property.SimpleIntegerProperty;
-
 import org.junit.jupiter.api.Test;
 
 class SubscriptionsTest {

@@ -3,17 +3,15 @@ package org.sagwise.ui.plot;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
+import java.util.stream.IntStream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
-
 import org.junit.jupiter.api.Test;
 import org.sagwise.picture.look.Series;
-
-import java.util.List;
-import java.util.stream.IntStream;
 
 /** Reading curves off, thinning them, and where axes are marked. */
 class PlotTest {
@@ -44,16 +42,19 @@ class PlotTest {
     void thinning_ofAnyCurve_losesNoPeakAndKeepsOrder(
             @ForAll @Size(min = 1, max = 2000) List<@DoubleRange(min = -5, max = 5) Double> values,
             @ForAll @IntRange(min = 1, max = 300) int columns) {
-        double[] timeS = IntStream.range(0, values.size()).mapToDouble(i -> i * 0.7).toArray();
+        double[] timeS =
+                IntStream.range(0, values.size()).mapToDouble(i -> i * 0.7).toArray();
         Curve curve = curve(timeS, values.stream().mapToDouble(v -> v).toArray());
 
         List<Thinning.Point> points = Thinning.of(curve, columns);
 
         assertTrue(points.size() <= 4 * columns);
         assertEquals(
-                curve.most(), points.stream().mapToDouble(Thinning.Point::value).max().orElse(0));
+                curve.most(),
+                points.stream().mapToDouble(Thinning.Point::value).max().orElse(0));
         assertEquals(
-                curve.least(), points.stream().mapToDouble(Thinning.Point::value).min().orElse(0));
+                curve.least(),
+                points.stream().mapToDouble(Thinning.Point::value).min().orElse(0));
         for (int i = 1; i < points.size(); i++) {
             assertTrue(points.get(i).timeS() > points.get(i - 1).timeS());
         }
@@ -62,7 +63,9 @@ class PlotTest {
 
     @Test
     void timeScale_ofAnHour_isMarkedEveryQuarter() {
-        assertEquals(List.of(0.0, 900.0, 1800.0, 2700.0, 3600.0), Scale.ofTime(3600, 5).ticks());
+        assertEquals(
+                List.of(0.0, 900.0, 1800.0, 2700.0, 3600.0),
+                Scale.ofTime(3600, 5).ticks());
     }
 
     @Test

@@ -2,11 +2,10 @@ package org.sagwise.ui.prefs;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import org.junit.jupiter.api.Test;
-
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Properties;
+import org.junit.jupiter.api.Test;
 
 class ConfigFolderTest {
 
@@ -21,14 +20,12 @@ class ConfigFolderTest {
 
     @Test
     void of_eachSystem_isItsFolderForSettings() {
-        assertEquals(
-                HOME.resolve(".config").resolve("sagwise"), ConfigFolder.of(on("Linux"), Map.of()));
+        assertEquals(HOME.resolve(".config").resolve("sagwise"), ConfigFolder.of(on("Linux"), Map.of()));
         assertEquals(
                 HOME.resolve("Library").resolve("Application Support").resolve("Sagwise"),
                 ConfigFolder.of(on("Mac OS X"), Map.of()));
         assertEquals(
-                Path.of("roaming").resolve("Sagwise"),
-                ConfigFolder.of(on("Windows 11"), Map.of("APPDATA", "roaming")));
+                Path.of("roaming").resolve("Sagwise"), ConfigFolder.of(on("Windows 11"), Map.of("APPDATA", "roaming")));
     }
 
     /** XDG Base Directory Specification 0.8: all paths set in these variables must be absolute. */

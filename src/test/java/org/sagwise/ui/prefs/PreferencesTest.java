@@ -2,9 +2,6 @@ package org.sagwise.ui.prefs;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -12,25 +9,25 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 class PreferencesTest {
 
-    private static final WindowPlace PLACE =
-            new WindowPlace(10, 20, 1280, 720, WindowPlace.State.MAXIMIZED);
+    private static final WindowPlace PLACE = new WindowPlace(10, 20, 1280, 720, WindowPlace.State.MAXIMIZED);
 
     @Test
     void save_everythingChosen_isThereAtTheNextStart(@TempDir Path folder) {
-        Preferences chosen =
-                Preferences.fresh()
-                        .withLooks(LooksChoice.HIGH_CONTRAST)
-                        .withMotion(Motion.REDUCED)
-                        .withTextPercent(150)
-                        .withLanguage("de")
-                        .withNoticeRead(1)
-                        .withExamples(Shown.HIDDEN)
-                        .withBenchShare(0.5)
-                        .withWindow(PLACE)
-                        .withOpened(folder.resolve("Größe Ω.sagwise.json"));
+        Preferences chosen = Preferences.fresh()
+                .withLooks(LooksChoice.HIGH_CONTRAST)
+                .withMotion(Motion.REDUCED)
+                .withTextPercent(150)
+                .withLanguage("de")
+                .withNoticeRead(1)
+                .withExamples(Shown.HIDDEN)
+                .withBenchShare(0.5)
+                .withWindow(PLACE)
+                .withOpened(folder.resolve("Größe Ω.sagwise.json"));
         Path deep = folder.resolve("not").resolve("there yet");
         new DiskSettings(deep).save(chosen);
         Preferences next = new DiskSettings(deep).load();
@@ -56,19 +53,17 @@ class PreferencesTest {
 
     @Test
     void get_nonsense_isTheUsualValue() {
-        Preferences odd =
-                new Preferences(
-                        Map.of(
-                                "looks",
-                                "plaid",
-                                "text_percent",
-                                9000,
-                                "window",
-                                Map.of("x", "left"),
-                                "recent",
-                                "all of them",
-                                "bench_share",
-                                Double.NaN));
+        Preferences odd = new Preferences(Map.of(
+                "looks",
+                "plaid",
+                "text_percent",
+                9000,
+                "window",
+                Map.of("x", "left"),
+                "recent",
+                "all of them",
+                "bench_share",
+                Double.NaN));
 
         assertEquals(LooksChoice.SYSTEM, odd.looks());
         assertEquals(100, odd.textPercent());
@@ -92,9 +87,7 @@ class PreferencesTest {
         settings.save(settings.load().withLanguage("en"));
 
         String kept = Files.readString(folder.resolve("settings.json"));
-        assertEquals(
-                "{\"later\":{\"a\":[1.50,null,true,\"Ω\"]},\"language\":\"en\"}",
-                kept.replaceAll("\\s+", ""));
+        assertEquals("{\"later\":{\"a\":[1.50,null,true,\"Ω\"]},\"language\":\"en\"}", kept.replaceAll("\\s+", ""));
     }
 
     @Test
@@ -107,18 +100,19 @@ class PreferencesTest {
 
         assertEquals(10, preferences.recent().size());
         assertEquals(Path.of("bench9"), preferences.recent().get(0));
-        assertEquals(1, preferences.recent().stream().filter(Path.of("bench9")::equals).count());
+        assertEquals(
+                1,
+                preferences.recent().stream().filter(Path.of("bench9")::equals).count());
     }
 
     @Test
     void withLessonFolder_putAway_isStillAmongTheRecent(@TempDir Path folder) {
         Path one = folder.resolve("one");
         Path two = folder.resolve("two");
-        Preferences open =
-                Preferences.fresh()
-                        .withLessonFolder(Optional.of(one))
-                        .withLessonFolder(Optional.of(two))
-                        .withLessonFolder(Optional.of(one));
+        Preferences open = Preferences.fresh()
+                .withLessonFolder(Optional.of(one))
+                .withLessonFolder(Optional.of(two))
+                .withLessonFolder(Optional.of(one));
         new DiskSettings(folder).save(open);
         Preferences next = new DiskSettings(folder).load();
 

@@ -3,6 +3,21 @@ package org.sagwise.ui.text;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Properties;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -22,30 +37,13 @@ import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.ScenarioKeys;
 import org.sagwise.ui.hands.JointChoice;
 
-import java.io.IOException;
-import java.io.InputStreamReader;
-import java.io.Reader;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Locale;
-import java.util.Properties;
-import java.util.Set;
-import java.util.TreeSet;
-import java.util.regex.MatchResult;
-import java.util.regex.Pattern;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
-
 /** Holds the window's code and its bundle together: no key is missing, none is left over. */
 class UiTextsTest {
 
     private static final Path TEXTS = Path.of("src/main/resources/org/sagwise/texts");
     private static final Path CODE = Path.of("src/main/java/org/sagwise/ui");
     private static final Pattern LITERAL = Pattern.compile("\"([a-z][a-z0-9._-]*)\"");
-    private static final Pattern COMMAND =
-            Pattern.compile("Command\\.of\\(\\s*\"([a-z-]+)\"", Pattern.MULTILINE);
+    private static final Pattern COMMAND = Pattern.compile("Command\\.of\\(\\s*\"([a-z-]+)\"", Pattern.MULTILINE);
     private static final Pattern MENU = Pattern.compile("\\.menu\\(\\s*\"([a-z-]+)\"");
     private static final Pattern LONE_APOSTROPHE = Pattern.compile("(?<!')'(?!')");
 
@@ -63,13 +61,12 @@ class UiTextsTest {
             keys.add("ledger." + word(entry));
             keys.add("ledger." + word(entry) + ".tip");
         }
-        Stream.of("name", "kind", "volts", "amps", "watts", "remark")
-                .forEach(column -> keys.add("table." + column));
+        Stream.of("name", "kind", "volts", "amps", "watts", "remark").forEach(column -> keys.add("table." + column));
         Stream.of("space", "tab", "arrows", "enter", "escape", "pan", "menu", "choose")
                 .forEach(move -> keys.addAll(Set.of("keys." + move, "keys." + move + ".does")));
         Stream.of(
-                        "turn", "flip", "move", "nudge", "join", "gather", "joint", "probe", "dial",
-                        "write", "note", "delete")
+                        "turn", "flip", "move", "nudge", "join", "gather", "joint", "probe", "dial", "write", "note",
+                        "delete")
                 .forEach(move -> keys.addAll(Set.of("keys." + move, "keys." + move + ".does")));
         Stream.of("doors.learn", "doors.build", "doors.explain")
                 .forEach(key -> keys.addAll(Set.of(key, key + ".text")));
@@ -84,13 +81,7 @@ class UiTextsTest {
                 .filter(spec -> !spec.name().equals("material"))
                 .forEach(spec -> addKey(keys, spec));
         keys.add("key.contact_mohm");
-        Stream.of(
-                        "left.shelf",
-                        "left.card",
-                        "left.examples",
-                        "left.lessons",
-                        "left.lesson",
-                        "left.author")
+        Stream.of("left.shelf", "left.card", "left.examples", "left.lessons", "left.lesson", "left.author")
                 .forEach(key -> keys.addAll(Set.of(key, key + ".tip")));
         Stream.of(PartKind.values()).forEach(kind -> keys.add("shelf.family." + kind.word()));
         Stream.of("supply", "resistor", "meter")
@@ -101,29 +92,24 @@ class UiTextsTest {
         Stream.of("align-row", "align-column", "meter-volts", "meter-amps", "meter-ohms")
                 .forEach(id -> addCommand(keys, id));
         for (String colour : List.of("red", "black")) {
-            keys.addAll(
-                    Set.of(
-                            "hand.probe." + colour,
-                            "meter.probe." + colour,
-                            "status.probe." + colour,
-                            "status.probe." + colour + ".over"));
+            keys.addAll(Set.of(
+                    "hand.probe." + colour,
+                    "meter.probe." + colour,
+                    "status.probe." + colour,
+                    "status.probe." + colour + ".over"));
         }
         Stream.of(CheckStep.values()).forEach(step -> keys.add("written." + word(step)));
         Stream.of(MeterMode.values()).forEach(mode -> keys.add("meter.mode." + mode.word()));
         Stream.of("say", "predict", "estimate", "do", "measure", "explain", "caution", "check")
                 .forEach(kind -> keys.add("lesson.kind." + kind));
-        Stream.of("rest", "cell", "coil", "ohm", "limit", "capacity")
-                .forEach(each -> keys.add("measured." + each));
-        Stream.of("corrected", "file", "copied", "this")
-                .forEach(each -> keys.add("compare.with." + each));
+        Stream.of("rest", "cell", "coil", "ohm", "limit", "capacity").forEach(each -> keys.add("measured." + each));
+        Stream.of("corrected", "file", "copied", "this").forEach(each -> keys.add("compare.with." + each));
         Stream.of(PostFormat.values()).forEach(each -> keys.add("post.format." + each.word()));
         Stream.of(PictureFormat.values()).forEach(e -> keys.add("picture.format." + word(e)));
         Stream.of(Press.values()).forEach(each -> keys.add("picture.press." + word(each)));
         Stream.of(Drawing.values()).forEach(each -> keys.add("picture.drawing." + word(each)));
-        Stream.of("light", "dark", "high-contrast")
-                .forEach(each -> keys.add("picture.colours." + each));
-        Stream.of("format", "press", "drawing", "colours")
-                .forEach(each -> keys.add("picture." + each));
+        Stream.of("light", "dark", "high-contrast").forEach(each -> keys.add("picture.colours." + each));
+        Stream.of("format", "press", "drawing", "colours").forEach(each -> keys.add("picture." + each));
         Stream.of(NextStep.values())
                 .filter(step -> step != NextStep.NONE)
                 .forEach(step -> keys.add("next." + word(step)));
@@ -131,8 +117,7 @@ class UiTextsTest {
         Stream.of(Tally.Advice.values()).forEach(it -> keys.add("lead.advice." + word(it)));
         Stream.of("looks-light", "looks-dark", "looks-high-contrast", "looks-system")
                 .forEach(id -> addCommand(keys, id));
-        Stream.of("language-system", "language-en", "language-de")
-                .forEach(id -> addCommand(keys, id));
+        Stream.of("language-system", "language-en", "language-de").forEach(id -> addCommand(keys, id));
         return keys;
     }
 
@@ -179,9 +164,7 @@ class UiTextsTest {
 
     private static Properties bundle(String name) throws IOException {
         Properties properties = new Properties();
-        try (Reader reader =
-                new InputStreamReader(
-                        Files.newInputStream(TEXTS.resolve(name)), StandardCharsets.UTF_8)) {
+        try (Reader reader = new InputStreamReader(Files.newInputStream(TEXTS.resolve(name)), StandardCharsets.UTF_8)) {
             properties.load(reader);
         }
         return properties;
@@ -206,9 +189,7 @@ class UiTextsTest {
 
     @Test
     void code_everyLiteralThatLooksLikeAKey_isInTheBundle() throws IOException {
-        Pattern said =
-                Pattern.compile(
-                        "(?:(?<!locale\\))\\.say|[^.a-z]say|[^.]text)\\(\\s*\"([a-z][a-z0-9._-]*)\"");
+        Pattern said = Pattern.compile("(?:(?<!locale\\))\\.say|[^.a-z]say|[^.]text)\\(\\s*\"([a-z][a-z0-9._-]*)\"");
         Set<String> missing = found(said, code()).collect(Collectors.toCollection(TreeSet::new));
         missing.removeIf(key -> key.endsWith("."));
         missing.removeAll(bundle("ui.properties").stringPropertyNames());
@@ -233,9 +214,7 @@ class UiTextsTest {
     void bundle_everySentence_promisesNoSafety(String name) throws IOException {
         Pattern promise = Pattern.compile("\\b(safe|safely|ungefährlich|gefahrlos)\\b");
         bundle(name)
-                .forEach(
-                        (key, text) ->
-                                assertTrue(
-                                        !promise.matcher(text.toString()).find(), key.toString()));
+                .forEach((key, text) ->
+                        assertTrue(!promise.matcher(text.toString()).find(), key.toString()));
     }
 }

@@ -3,12 +3,6 @@ package org.sagwise.ui.theme;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.EnumSource;
-import org.sagwise.picture.look.Contrast;
-import org.sagwise.picture.look.Theme;
-
 import java.awt.Color;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -19,6 +13,11 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.sagwise.picture.look.Contrast;
+import org.sagwise.picture.look.Theme;
 
 /** The three sets of colours have the same names, and every text can be read on its ground. */
 class StyleSheetsTest {
@@ -94,8 +93,7 @@ class StyleSheetsTest {
         }
     }
 
-    private static void assertContrast(Theme theme, String over, String under, double least)
-            throws IOException {
+    private static void assertContrast(Theme theme, String over, String under, double least) throws IOException {
         Map<String, Color> colours = colours(theme);
         double contrast = Contrast.between(colours.get("-sw-" + over), colours.get("-sw-" + under));
         assertTrue(contrast >= least, theme + ": " + over + " on " + under + " is " + contrast);

@@ -2,14 +2,13 @@ package org.sagwise.ui.theme;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.sagwise.picture.look.Theme;
 import org.sagwise.ui.prefs.LooksChoice;
 import org.sagwise.ui.prefs.Motion;
-
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 
 class SystemLooksTest {
 
@@ -39,22 +38,30 @@ class SystemLooksTest {
                                 "color-scheme", "'prefer-dark'\n",
                                 "high-contrast", "false\n",
                                 "enable-animations", "false\n")));
-        assertEquals(Theme.HIGH_CONTRAST, on("Linux", Map.of("high-contrast", "true\n")).theme());
-        assertEquals(Theme.LIGHT, on("Linux", Map.of("color-scheme", "'default'\n")).theme());
+        assertEquals(
+                Theme.HIGH_CONTRAST,
+                on("Linux", Map.of("high-contrast", "true\n")).theme());
+        assertEquals(
+                Theme.LIGHT, on("Linux", Map.of("color-scheme", "'default'\n")).theme());
     }
 
     @Test
     void of_windows_readsTheRegistry() {
         String dark = "\r\n    AppsUseLightTheme    REG_DWORD    0x0\r\n\r\n";
         String light = "\r\n    AppsUseLightTheme    REG_DWORD    0x1\r\n\r\n";
-        assertEquals(Theme.DARK, on("Windows 11", Map.of("AppsUseLightTheme", dark)).theme());
-        assertEquals(Theme.LIGHT, on("Windows 11", Map.of("AppsUseLightTheme", light)).theme());
         assertEquals(
-                Theme.HIGH_CONTRAST,
-                on("Windows 11", Map.of("Flags", "    Flags    REG_SZ    127\r\n")).theme());
+                Theme.DARK, on("Windows 11", Map.of("AppsUseLightTheme", dark)).theme());
         assertEquals(
                 Theme.LIGHT,
-                on("Windows 11", Map.of("Flags", "    Flags    REG_SZ    126\r\n")).theme());
+                on("Windows 11", Map.of("AppsUseLightTheme", light)).theme());
+        assertEquals(
+                Theme.HIGH_CONTRAST,
+                on("Windows 11", Map.of("Flags", "    Flags    REG_SZ    127\r\n"))
+                        .theme());
+        assertEquals(
+                Theme.LIGHT,
+                on("Windows 11", Map.of("Flags", "    Flags    REG_SZ    126\r\n"))
+                        .theme());
     }
 
     @Test
@@ -63,7 +70,8 @@ class SystemLooksTest {
                 new SystemLooks(Theme.DARK, Motion.REDUCED),
                 on("Mac OS X", Map.of("AppleInterfaceStyle", "Dark\n", "reduceMotion", "1\n")));
         assertEquals(
-                Theme.HIGH_CONTRAST, on("Mac OS X", Map.of("increaseContrast", "1\n")).theme());
+                Theme.HIGH_CONTRAST,
+                on("Mac OS X", Map.of("increaseContrast", "1\n")).theme());
     }
 
     @Test

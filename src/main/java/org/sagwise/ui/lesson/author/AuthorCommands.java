@@ -1,22 +1,20 @@
 package org.sagwise.ui.lesson.author;
 
-import javafx.beans.binding.Bindings;
-import javafx.beans.binding.BooleanBinding;
-import javafx.scene.control.Label;
-import javafx.stage.DirectoryChooser;
-import javafx.stage.Stage;
-
-import org.sagwise.ui.command.Command;
-import org.sagwise.ui.dialog.Dialogs;
-import org.sagwise.ui.prefs.PreferencesModel;
-import org.sagwise.ui.text.Wording;
-
 import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import javafx.beans.binding.Bindings;
+import javafx.beans.binding.BooleanBinding;
+import javafx.scene.control.Label;
+import javafx.stage.DirectoryChooser;
+import javafx.stage.Stage;
+import org.sagwise.ui.command.Command;
+import org.sagwise.ui.dialog.Dialogs;
+import org.sagwise.ui.prefs.PreferencesModel;
+import org.sagwise.ui.text.Wording;
 
 /**
  * What can be done with lessons of one's own.
@@ -29,44 +27,30 @@ import java.util.function.Consumer;
  * @param openFolder opens a folder that is known
  */
 public record AuthorCommands(
-        Command open,
-        Command author,
-        Command again,
-        Command putAway,
-        Command forget,
-        Consumer<Path> openFolder) {
+        Command open, Command author, Command again, Command putAway, Command forget, Consumer<Path> openFolder) {
 
     /**
      * @param opened told that a folder was opened, to show it
      */
     public static AuthorCommands of(
-            AuthorDesk desk,
-            PreferencesModel preferences,
-            Stage stage,
-            Dialogs dialogs,
-            Runnable opened) {
+            AuthorDesk desk, PreferencesModel preferences, Stage stage, Dialogs dialogs, Runnable opened) {
         BooleanBinding none =
-                Bindings.createBooleanBinding(
-                        () -> desk.folderProperty().get().isEmpty(), desk.folderProperty());
-        Consumer<Path> open =
-                folder -> {
-                    desk.open(folder, () -> tellNothing(folder, dialogs));
-                    opened.run();
-                };
+                Bindings.createBooleanBinding(() -> desk.folderProperty().get().isEmpty(), desk.folderProperty());
+        Consumer<Path> open = folder -> {
+            desk.open(folder, () -> tellNothing(folder, dialogs));
+            opened.run();
+        };
         return new AuthorCommands(
                 Command.of("lessons-open", () -> choose(desk, stage, dialogs.wording(), open))
                         .by("Shortcut+Shift+O"),
                 Command.of("author", desk::toggleAuthoring).by("Shortcut+Shift+A"),
                 Command.of("lessons-again", desk::readAgain).unless(none),
                 Command.of("lessons-away", desk::putAway).unless(none),
-                Command.of(
-                        "forget-lessons",
-                        () -> preferences.change(now -> now.withRecentLessons(List.of()))),
+                Command.of("forget-lessons", () -> preferences.change(now -> now.withRecentLessons(List.of()))),
                 open);
     }
 
-    private static void choose(
-            AuthorDesk desk, Stage stage, Wording wording, Consumer<Path> chosen) {
+    private static void choose(AuthorDesk desk, Stage stage, Wording wording, Consumer<Path> chosen) {
         DirectoryChooser chooser = new DirectoryChooser();
         chooser.setTitle(wording.say("author.choose"));
         desk.folderProperty()

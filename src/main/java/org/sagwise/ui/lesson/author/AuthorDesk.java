@@ -1,10 +1,16 @@
 package org.sagwise.ui.lesson.author;
 
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.function.Consumer;
 import javafx.application.Platform;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.value.ObservableValue;
-
 import org.sagwise.file.CheckedLesson;
 import org.sagwise.file.LessonFolder;
 import org.sagwise.file.LessonLibrary;
@@ -17,14 +23,6 @@ import org.sagwise.ui.model.Latest;
 import org.sagwise.ui.prefs.Preferences;
 import org.sagwise.ui.prefs.PreferencesModel;
 import org.sagwise.ui.prefs.Shown;
-
-import java.io.IOException;
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.concurrent.ScheduledExecutorService;
-import java.util.function.Consumer;
 
 /**
  * A folder of lessons of one's own: opened beside those that come with the program, and watched
@@ -39,10 +37,8 @@ public final class AuthorDesk implements AutoCloseable {
     private final ScheduledExecutorService behind;
     private final Consumer<Path> editor;
     private final Latest latest;
-    private final ReadOnlyObjectWrapper<Optional<Path>> folder =
-            new ReadOnlyObjectWrapper<>(Optional.empty());
-    private final ReadOnlyObjectWrapper<List<OwnLesson>> lessons =
-            new ReadOnlyObjectWrapper<>(List.of());
+    private final ReadOnlyObjectWrapper<Optional<Path>> folder = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<List<OwnLesson>> lessons = new ReadOnlyObjectWrapper<>(List.of());
     private final ReadOnlyObjectWrapper<Boolean> gone = new ReadOnlyObjectWrapper<>(false);
     private Optional<FolderWatch> watch = Optional.empty();
 
@@ -88,10 +84,7 @@ public final class AuthorDesk implements AutoCloseable {
     }
 
     public void toggleAuthoring() {
-        preferences.change(
-                now ->
-                        now.withAuthoring(
-                                now.authoring() == Shown.SHOWN ? Shown.HIDDEN : Shown.SHOWN));
+        preferences.change(now -> now.withAuthoring(now.authoring() == Shown.SHOWN ? Shown.HIDDEN : Shown.SHOWN));
     }
 
     /** Opens the folder that was open when the program was left. */
@@ -106,15 +99,13 @@ public final class AuthorDesk implements AutoCloseable {
      */
     public void open(Path chosen, Runnable nothing) {
         Path whole = chosen.toAbsolutePath().normalize();
-        latest.ask(
-                () -> read(whole),
-                found -> {
-                    if (found.isEmpty()) {
-                        nothing.run();
-                    } else {
-                        opened(whole, found);
-                    }
-                });
+        latest.ask(() -> read(whole), found -> {
+            if (found.isEmpty()) {
+                nothing.run();
+            } else {
+                opened(whole, found);
+            }
+        });
     }
 
     private void opened(Path whole, List<OwnLesson> found) {
@@ -141,22 +132,20 @@ public final class AuthorDesk implements AutoCloseable {
     /** Reads the folder once more. */
     public void readAgain() {
         folder.get()
-                .ifPresent(
-                        path ->
-                                latest.ask(
-                                        () -> read(path),
-                                        found -> {
-                                            gone.set(found.isEmpty());
-                                            if (!found.isEmpty()) {
-                                                take(found);
-                                            }
-                                        }));
+                .ifPresent(path -> latest.ask(() -> read(path), found -> {
+                    gone.set(found.isEmpty());
+                    if (!found.isEmpty()) {
+                        take(found);
+                    }
+                }));
     }
 
     /** The lesson of one's own that runs. */
     Optional<OwnLesson> running() {
         Optional<String> id = room.player().map(LessonPlayer::lesson).map(it -> it.id());
-        return lessons.get().stream().filter(it -> id.equals(Optional.of(it.id()))).findFirst();
+        return lessons.get().stream()
+                .filter(it -> id.equals(Optional.of(it.id())))
+                .findFirst();
     }
 
     /** Opens the file of a lesson where the system opens such files. */
@@ -166,31 +155,22 @@ public final class AuthorDesk implements AutoCloseable {
 
     /** Goes to a step of a lesson, beginning the lesson if it does not run. */
     void show(OwnLesson own, Optional<String> step) {
-        own.lesson()
-                .ifPresent(
-                        lesson -> {
-                            if (running().filter(it -> it.id().equals(own.id())).isEmpty()) {
-                                room.start(lesson);
-                            }
-                            int place =
-                                    lesson.steps().stream()
-                                            .map(it -> it.id())
-                                            .toList()
-                                            .indexOf(step.orElse(""));
-                            if (place >= 0) {
-                                room.jump(place);
-                            }
-                        });
+        own.lesson().ifPresent(lesson -> {
+            if (running().filter(it -> it.id().equals(own.id())).isEmpty()) {
+                room.start(lesson);
+            }
+            int place = lesson.steps().stream().map(it -> it.id()).toList().indexOf(step.orElse(""));
+            if (place >= 0) {
+                room.jump(place);
+            }
+        });
     }
 
     private List<OwnLesson> read(Path whole) {
         try {
             List<Path> folders = LessonFolder.lessons(whole);
-            List<CheckedLesson> checked =
-                    CheckedLesson.all(
-                            folders.stream().map(LessonSource::ofFolder).toList(),
-                            catalogue,
-                            LessonLibrary.ids());
+            List<CheckedLesson> checked = CheckedLesson.all(
+                    folders.stream().map(LessonSource::ofFolder).toList(), catalogue, LessonLibrary.ids());
             List<OwnLesson> found = new ArrayList<>();
             for (int i = 0; i < folders.size(); i++) {
                 found.add(OwnLesson.of(folders.get(i), checked.get(i), List.of()));
@@ -203,8 +183,9 @@ public final class AuthorDesk implements AutoCloseable {
 
     private void take(List<OwnLesson> found) {
         List<OwnLesson> before = lessons.get();
-        lessons.set(
-                found.stream().map(it -> OwnLesson.of(it.folder(), it.checked(), before)).toList());
+        lessons.set(found.stream()
+                .map(it -> OwnLesson.of(it.folder(), it.checked(), before))
+                .toList());
         shelf.putOwn(lessons.get().stream().flatMap(it -> it.lesson().stream()).toList());
         running().filter(it -> !it.isBehind()).flatMap(OwnLesson::lesson).ifPresent(room::reload);
     }
@@ -212,15 +193,9 @@ public final class AuthorDesk implements AutoCloseable {
     private void watchOrNot() {
         boolean wanted = preferences.get().authoring() == Shown.SHOWN;
         watch.ifPresent(FolderWatch::close);
-        watch =
-                folder.get()
-                        .filter(path -> wanted)
-                        .map(
-                                path ->
-                                        FolderWatch.start(
-                                                path,
-                                                () -> Platform.runLater(this::readAgain),
-                                                behind));
+        watch = folder.get()
+                .filter(path -> wanted)
+                .map(path -> FolderWatch.start(path, () -> Platform.runLater(this::readAgain), behind));
         if (wanted) {
             readAgain();
         }

@@ -5,7 +5,6 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.VBox;
-
 import org.sagwise.file.LessonFault;
 import org.sagwise.ui.command.ContentButton;
 import org.sagwise.ui.model.Subscriptions;
@@ -23,8 +22,7 @@ public final class AuthorPage extends ScrollPane {
     /**
      * @param showLesson shows the lesson that runs
      */
-    public AuthorPage(
-            AuthorDesk desk, Runnable showLesson, Wording wording, Subscriptions subscriptions) {
+    public AuthorPage(AuthorDesk desk, Runnable showLesson, Wording wording, Subscriptions subscriptions) {
         this.desk = desk;
         this.showLesson = showLesson;
         this.wording = wording;
@@ -67,15 +65,14 @@ public final class AuthorPage extends ScrollPane {
     private Button entry(OwnLesson own, LessonFault fault) {
         FaultButton button = new FaultButton(new FaultCard(fault, wording));
         boolean leads = own.lesson().isPresent() && own.checked().step(fault).isPresent();
-        button.setOnAction(
-                event -> {
-                    if (leads) {
-                        desk.show(own, own.checked().step(fault));
-                        showLesson.run();
-                    } else {
-                        desk.edit(own);
-                    }
-                });
+        button.setOnAction(event -> {
+            if (leads) {
+                desk.show(own, own.checked().step(fault));
+                showLesson.run();
+            } else {
+                desk.edit(own);
+            }
+        });
         button.setTooltip(new Tooltip(wording.say(leads ? "author.go.tip" : "author.edit.tip")));
         return button;
     }

@@ -1,5 +1,7 @@
 package org.sagwise.ui.lesson.author;
 
+import java.util.List;
+import java.util.Optional;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -7,15 +9,11 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
-
 import org.sagwise.file.LessonFault;
 import org.sagwise.lesson.LessonPlayer;
 import org.sagwise.ui.lesson.LessonRoom;
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.text.Wording;
-
-import java.util.List;
-import java.util.Optional;
 
 /**
  * Under a step of a lesson of one's own while one writes it: where the step stands in the file, and
@@ -38,11 +36,7 @@ public final class AuthorStrip extends VBox {
      * @param showAll shows everything that is to be mended
      */
     public AuthorStrip(
-            AuthorDesk desk,
-            LessonRoom room,
-            Runnable showAll,
-            Wording wording,
-            Subscriptions subscriptions) {
+            AuthorDesk desk, LessonRoom room, Runnable showAll, Wording wording, Subscriptions subscriptions) {
         this.desk = desk;
         this.room = room;
         this.wording = wording;
@@ -96,20 +90,14 @@ public final class AuthorStrip extends VBox {
         boolean known = !own.isBehind() || own.checked().position(step).isPresent();
         where.setVisible(known);
         where.setManaged(known);
-        where.setText(
-                own.checked()
-                        .position(step)
-                        .map(
-                                at ->
-                                        wording.say(
-                                                "author.where",
-                                                String.valueOf(at.line()),
-                                                String.valueOf(at.column()),
-                                                step))
-                        .orElseGet(() -> wording.say("author.where.gone", step)));
+        where.setText(own.checked()
+                .position(step)
+                .map(at -> wording.say("author.where", String.valueOf(at.line()), String.valueOf(at.column()), step))
+                .orElseGet(() -> wording.say("author.where.gone", step)));
         state.setText(state(own, here.size(), count));
         state.getStyleClass().setAll("label", count == 0 ? "lesson-done" : "lesson-trouble");
-        faults.getChildren().setAll(shown.stream().map(it -> new FaultCard(it, wording)).toList());
+        faults.getChildren()
+                .setAll(shown.stream().map(it -> new FaultCard(it, wording)).toList());
         scroll.setVisible(!shown.isEmpty());
         scroll.setManaged(!shown.isEmpty());
         all.setText(wording.say("author.all", count));
@@ -128,8 +116,6 @@ public final class AuthorStrip extends VBox {
         if (own.isBehind()) {
             return wording.say("author.behind", all);
         }
-        return all == 0
-                ? wording.say("author.sound")
-                : wording.say("author.count", here, all - here);
+        return all == 0 ? wording.say("author.sound") : wording.say("author.count", here, all - here);
     }
 }

@@ -3,7 +3,6 @@ package org.sagwise.ui.lesson.author;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
-
 import org.sagwise.file.LessonFault;
 import org.sagwise.ui.text.Wording;
 
@@ -27,13 +26,11 @@ final class FaultCard extends VBox {
 
     private static String place(LessonFault fault, Wording wording) {
         return fault.position()
-                .map(
-                        at ->
-                                wording.say(
-                                        "author.at",
-                                        String.valueOf(at.line()),
-                                        String.valueOf(at.column()),
-                                        fault.finding().place()))
+                .map(at -> wording.say(
+                        "author.at",
+                        String.valueOf(at.line()),
+                        String.valueOf(at.column()),
+                        fault.finding().place()))
                 .orElseGet(() -> wording.say("author.whole"));
     }
 }

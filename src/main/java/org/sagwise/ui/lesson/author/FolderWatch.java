@@ -1,11 +1,10 @@
 package org.sagwise.ui.lesson.author;
 
-import org.sagwise.file.LessonFolder;
-
 import java.nio.file.Path;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.ScheduledFuture;
 import java.util.concurrent.TimeUnit;
+import org.sagwise.file.LessonFolder;
 
 /**
  * Tells when a folder of lessons has been saved in. It looks from time to time, which works on
@@ -27,9 +26,7 @@ final class FolderWatch implements AutoCloseable {
      */
     static FolderWatch start(Path folder, Runnable saved, ScheduledExecutorService behind) {
         FolderWatch watch = new FolderWatch(folder, saved);
-        watch.beat =
-                behind.scheduleWithFixedDelay(
-                        watch::look, EVERY_MS, EVERY_MS, TimeUnit.MILLISECONDS);
+        watch.beat = behind.scheduleWithFixedDelay(watch::look, EVERY_MS, EVERY_MS, TimeUnit.MILLISECONDS);
         return watch;
     }
 

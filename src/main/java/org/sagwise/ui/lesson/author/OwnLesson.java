@@ -1,12 +1,11 @@
 package org.sagwise.ui.lesson.author;
 
-import org.sagwise.file.CheckedLesson;
-import org.sagwise.file.LessonReader;
-import org.sagwise.lesson.Lesson;
-
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import org.sagwise.file.CheckedLesson;
+import org.sagwise.file.LessonReader;
+import org.sagwise.lesson.Lesson;
 
 /**
  * A lesson of one's own as it is in its folder.
@@ -22,15 +21,12 @@ record OwnLesson(Path folder, CheckedLesson checked, Optional<Lesson> lesson) {
 
     /** What it has become, after what it was. */
     static OwnLesson of(Path folder, CheckedLesson checked, List<OwnLesson> before) {
-        Optional<Lesson> good =
-                checked.lesson()
-                        .map(it -> it.withId(OWN + it.id()))
-                        .or(
-                                () ->
-                                        before.stream()
-                                                .filter(it -> it.folder.equals(folder))
-                                                .findFirst()
-                                                .flatMap(OwnLesson::lesson));
+        Optional<Lesson> good = checked.lesson()
+                .map(it -> it.withId(OWN + it.id()))
+                .or(() -> before.stream()
+                        .filter(it -> it.folder.equals(folder))
+                        .findFirst()
+                        .flatMap(OwnLesson::lesson));
         return new OwnLesson(folder, checked, good);
     }
 

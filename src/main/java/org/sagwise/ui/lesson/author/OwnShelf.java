@@ -1,21 +1,19 @@
 package org.sagwise.ui.lesson.author;
 
+import java.nio.file.Path;
+import java.util.Optional;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
-
 import org.sagwise.ui.command.Controls;
 import org.sagwise.ui.lesson.LessonButton;
 import org.sagwise.ui.lesson.LessonRoom;
 import org.sagwise.ui.lesson.ProgressBook;
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.text.Wording;
-
-import java.nio.file.Path;
-import java.util.Optional;
 
 /** Lessons of one's own, over those that come with the program. */
 public final class OwnShelf extends VBox {
@@ -64,13 +62,8 @@ public final class OwnShelf extends VBox {
             getChildren().add(heading);
             desk.lessonsProperty().get().forEach(it -> getChildren().add(button(it)));
             getChildren()
-                    .add(
-                            new FlowPane(
-                                    4,
-                                    4,
-                                    authoring(),
-                                    controls.button(commands.open()),
-                                    controls.button(commands.putAway())));
+                    .add(new FlowPane(
+                            4, 4, authoring(), controls.button(commands.open()), controls.button(commands.putAway())));
         } else {
             getChildren().add(controls.button(commands.open()));
         }
@@ -91,12 +84,11 @@ public final class OwnShelf extends VBox {
         if (own.lesson().isPresent() && !(writes && faults > 0)) {
             return LessonButton.of(own.lesson().get(), room, book, wording);
         }
-        String title =
-                own.lesson().map(it -> it.title().in(wording.locale())).orElse(own.checked().id());
+        String title = own.lesson()
+                .map(it -> it.title().in(wording.locale()))
+                .orElse(own.checked().id());
         String key = own.isBehind() ? "author.broken" : "author.to-mend";
-        LessonButton button =
-                new LessonButton(
-                        own.id(), title, wording.say(key, faults), "lesson-trouble", wording);
+        LessonButton button = new LessonButton(own.id(), title, wording.say(key, faults), "lesson-trouble", wording);
         button.setOnAction(event -> own.lesson().ifPresentOrElse(room::start, showAll));
         return button;
     }

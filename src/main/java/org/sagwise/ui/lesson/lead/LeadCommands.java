@@ -1,14 +1,12 @@
 package org.sagwise.ui.lesson.lead;
 
+import java.util.List;
 import javafx.beans.binding.Bindings;
-
 import org.sagwise.ui.clock.ClockModel;
 import org.sagwise.ui.command.Command;
 import org.sagwise.ui.lesson.ClassDesk;
 import org.sagwise.ui.lesson.LessonRoom;
 import org.sagwise.ui.model.Thumb;
-
-import java.util.List;
 
 /** What an instructor can do with the class's window beyond the lesson itself. */
 public final class LeadCommands {
@@ -20,22 +18,14 @@ public final class LeadCommands {
      * @param author turns authoring mode on and off
      */
     public static List<Command> of(
-            LessonRoom room,
-            ClassDesk desk,
-            ClockModel clock,
-            Thumb thumb,
-            Command projector,
-            Command author) {
+            LessonRoom room, ClassDesk desk, ClockModel clock, Thumb thumb, Command projector, Command author) {
         return List.of(
                 Command.of("lead-freeze", () -> freeze(clock, thumb)).by("Shortcut+Shift+F"),
-                Command.of("lead-unlock", thumb::unlock)
-                        .unless(Bindings.not(thumb.lockedProperty())),
-                Command.of(
-                        "lead-reset",
-                        () -> {
-                            desk.clear();
-                            room.restart();
-                        }),
+                Command.of("lead-unlock", thumb::unlock).unless(Bindings.not(thumb.lockedProperty())),
+                Command.of("lead-reset", () -> {
+                    desk.clear();
+                    room.restart();
+                }),
                 projector,
                 author);
     }

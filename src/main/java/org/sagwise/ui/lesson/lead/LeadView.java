@@ -1,5 +1,8 @@
 package org.sagwise.ui.lesson.lead;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -7,7 +10,6 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
-
 import org.sagwise.lesson.Answers;
 import org.sagwise.lesson.Lesson;
 import org.sagwise.lesson.LessonPlayer;
@@ -21,10 +23,6 @@ import org.sagwise.ui.lesson.LessonRoom;
 import org.sagwise.ui.lesson.LessonShelf;
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.text.Wording;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 
 /** Everything an instructor has in view: the running order, the step with its notes, the vote. */
 public final class LeadView extends BorderPane {
@@ -61,18 +59,16 @@ public final class LeadView extends BorderPane {
         setId("lead");
         getStyleClass().addAll("frame", "lead");
         step.getStyleClass().add("column");
-        setTop(
-                new VBox(
-                        bar(commands, further, new Controls(wording, subscriptions)),
-                        new PaceBar(room, pace, wording, subscriptions)));
+        setTop(new VBox(
+                bar(commands, further, new Controls(wording, subscriptions)),
+                new PaceBar(room, pace, wording, subscriptions)));
         setLeft(scroll(order, "lead-order"));
         setCenter(scroll(step, "lead-step-scroll"));
         subscriptions.watch(shelf.lessonsProperty(), now -> rebuild());
         subscriptions.onChange(shelf.ownProperty(), this::rebuild);
         subscriptions.watch(room.playerProperty(), now -> update());
         subscriptions.onChange(
-                desk.votesProperty(),
-                () -> form.ifPresent(it -> room.player().ifPresent(it::refresh)));
+                desk.votesProperty(), () -> form.ifPresent(it -> room.player().ifPresent(it::refresh)));
     }
 
     private FlowPane bar(LessonCommands commands, List<Command> further, Controls controls) {
@@ -107,8 +103,7 @@ public final class LeadView extends BorderPane {
     }
 
     private void update() {
-        Optional<Shown> wanted =
-                room.player().map(it -> new Shown(it.lesson(), it.at(), it.allAnswers()));
+        Optional<Shown> wanted = room.player().map(it -> new Shown(it.lesson(), it.at(), it.allAnswers()));
         if (!wanted.equals(shown) || wanted.isEmpty()) {
             rebuild();
             shown = wanted;

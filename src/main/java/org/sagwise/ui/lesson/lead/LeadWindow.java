@@ -1,13 +1,11 @@
 package org.sagwise.ui.lesson.lead;
 
+import java.util.Optional;
+import java.util.function.Function;
 import javafx.stage.Stage;
-
 import org.sagwise.ui.dialog.SideWindows;
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.text.Wording;
-
-import java.util.Optional;
-import java.util.function.Function;
 
 /** The instructor's own window, for a screen that the class does not see. */
 public final class LeadWindow {
@@ -23,8 +21,7 @@ public final class LeadWindow {
     /**
      * @param view makes what is in it
      */
-    public LeadWindow(
-            SideWindows windows, Wording wording, Function<Subscriptions, LeadView> view) {
+    public LeadWindow(SideWindows windows, Wording wording, Function<Subscriptions, LeadView> view) {
         this.windows = windows;
         this.wording = wording;
         this.view = view;
@@ -34,14 +31,8 @@ public final class LeadWindow {
     public void show() {
         if (open.filter(Stage::isShowing).isEmpty()) {
             Subscriptions subscriptions = new Subscriptions();
-            open =
-                    Optional.of(
-                            windows.openApart(
-                                    wording.say("lead.title"),
-                                    view.apply(subscriptions),
-                                    WIDTH,
-                                    HEIGHT,
-                                    subscriptions));
+            open = Optional.of(windows.openApart(
+                    wording.say("lead.title"), view.apply(subscriptions), WIDTH, HEIGHT, subscriptions));
         }
         open.ifPresent(Stage::requestFocus);
     }

@@ -1,5 +1,6 @@
 package org.sagwise.ui.lesson.lead;
 
+import java.util.Optional;
 import javafx.animation.Animation;
 import javafx.animation.KeyFrame;
 import javafx.animation.Timeline;
@@ -12,14 +13,11 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.util.Duration;
-
 import org.sagwise.lesson.LessonPlayer;
 import org.sagwise.ui.lesson.LessonPace;
 import org.sagwise.ui.lesson.LessonRoom;
 import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.text.Wording;
-
-import java.util.Optional;
 
 /** How much of a lesson's minutes has passed: for the instructor alone, and without an alarm. */
 final class PaceBar extends VBox {
@@ -45,11 +43,10 @@ final class PaceBar extends VBox {
         anew.setId("lead-pace-anew");
         anew.setMinWidth(USE_PREF_SIZE);
         anew.setTooltip(new Tooltip(wording.say("lead.pace.anew.tip")));
-        anew.setOnAction(
-                event -> {
-                    pace.restart();
-                    show();
-                });
+        anew.setOnAction(event -> {
+            pace.restart();
+            show();
+        });
         HBox line = new HBox(bar, anew);
         line.getStyleClass().add("tally-row");
         line.setAlignment(Pos.CENTER_LEFT);
@@ -71,13 +68,7 @@ final class PaceBar extends VBox {
     private void show(LessonPlayer now) {
         int steps = now.lesson().steps().size();
         bar.setProgress(Math.min(1, pace.share()));
-        words.setText(
-                wording.say(
-                        "lead.pace",
-                        (int) pace.minutes(),
-                        now.lesson().minutes(),
-                        now.at() + 1,
-                        steps,
-                        pace.stepByNow()));
+        words.setText(wording.say(
+                "lead.pace", (int) pace.minutes(), now.lesson().minutes(), now.at() + 1, steps, pace.stepByNow()));
     }
 }

@@ -1,20 +1,18 @@
 package org.sagwise.ui.lesson.lead;
 
+import java.util.List;
+import java.util.Optional;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.VBox;
-
 import org.sagwise.lesson.Lesson;
 import org.sagwise.lesson.LessonPlayer;
 import org.sagwise.lesson.Step;
 import org.sagwise.ui.lesson.LessonRoom;
 import org.sagwise.ui.text.Wording;
-
-import java.util.List;
-import java.util.Optional;
 
 /**
  * Evenings, lessons with their minutes, and the steps of the one that runs; each can be gone to.
@@ -64,11 +62,10 @@ final class RunningOrder extends VBox {
     }
 
     private void heading(int evening, List<Lesson> lessons) {
-        int minutes =
-                lessons.stream()
-                        .filter(it -> it.evening() == evening)
-                        .mapToInt(Lesson::minutes)
-                        .sum();
+        int minutes = lessons.stream()
+                .filter(it -> it.evening() == evening)
+                .mapToInt(Lesson::minutes)
+                .sum();
         title(wording.say("lead.evening", evening, minutes));
     }
 
@@ -103,8 +100,8 @@ final class RunningOrder extends VBox {
         Tooltip words = new Tooltip();
         words.setWrapText(true);
         words.setMaxWidth(WORDS_WIDTH);
-        words.setOnShowing(
-                event -> words.setText(now.say(step.head().text()).replace("*", "").strip()));
+        words.setOnShowing(event ->
+                words.setText(now.say(step.head().text()).replace("*", "").strip()));
         return words;
     }
 

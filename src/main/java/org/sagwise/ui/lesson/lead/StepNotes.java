@@ -1,8 +1,8 @@
 package org.sagwise.ui.lesson.lead;
 
+import java.util.OptionalDouble;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
-
 import org.sagwise.lesson.Choice;
 import org.sagwise.lesson.LessonPlayer;
 import org.sagwise.lesson.ReadingRef;
@@ -11,8 +11,6 @@ import org.sagwise.lesson.Step;
 import org.sagwise.part.LocalText;
 import org.sagwise.ui.text.Markdown;
 import org.sagwise.ui.text.Wording;
-
-import java.util.OptionalDouble;
 
 /** What only the instructor reads about a step: the notes, and what is right. */
 final class StepNotes extends VBox {

@@ -1,5 +1,7 @@
 package org.sagwise.ui.lesson.lead;
 
+import java.util.List;
+import java.util.Locale;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -8,7 +10,6 @@ import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-
 import org.sagwise.lesson.Choice;
 import org.sagwise.lesson.LessonPlayer;
 import org.sagwise.lesson.Step;
@@ -16,9 +17,6 @@ import org.sagwise.ui.lesson.ClassDesk;
 import org.sagwise.ui.lesson.TallyChart;
 import org.sagwise.ui.text.Markdown;
 import org.sagwise.ui.text.Wording;
-
-import java.util.List;
-import java.util.Locale;
 
 /** The answers of a question with the idea behind each, and a field to count hands in. */
 final class TallyForm extends VBox {
@@ -100,15 +98,13 @@ final class TallyForm extends VBox {
 
     /** Chart, advice and cover follow the counts; the fields stay, for who types in them. */
     void refresh(LessonPlayer now) {
-        desk.vote(now)
-                .ifPresent(
-                        vote -> {
-                            if (vote.rounds().size() != round) {
-                                round = vote.rounds().size();
-                                layOut(now);
-                            }
-                            outcome.getChildren().setAll(outcomeOf(now, vote));
-                        });
+        desk.vote(now).ifPresent(vote -> {
+            if (vote.rounds().size() != round) {
+                round = vote.rounds().size();
+                layOut(now);
+            }
+            outcome.getChildren().setAll(outcomeOf(now, vote));
+        });
     }
 
     private VBox outcomeOf(LessonPlayer now, ClassDesk.Vote vote) {

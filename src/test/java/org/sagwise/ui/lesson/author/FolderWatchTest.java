@@ -2,19 +2,19 @@ package org.sagwise.ui.lesson.author;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** A folder that is looked at only when the test says so. */
 class FolderWatchTest {
 
-    @TempDir private Path folder;
+    @TempDir
+    private Path folder;
 
     private int told;
     private FolderWatch watch;
