@@ -15,8 +15,18 @@ final class Rooms {
     static final String ROOT = "org.sagwise";
 
     /** The rooms that hold the model alone: no screen, no file, no clock, no chance. */
-    static final List<String> PURE =
-            List.of("quantity", "part", "scenario", "network", "reading", "caution", "run", "plan", "lesson");
+    static final List<String> PURE = List.of(
+            "quantity",
+            "part",
+            "scenario",
+            "network",
+            "reading",
+            "caution",
+            "run",
+            "hazard",
+            "assessment",
+            "plan",
+            "lesson");
 
     private static final Map<String, List<String>> MAY_USE = new LinkedHashMap<>();
 
@@ -26,12 +36,14 @@ final class Rooms {
         MAY_USE.put("scenario", List.of("part"));
         MAY_USE.put("network", List.of());
         MAY_USE.put("reading", List.of("scenario", "network", "part"));
-        MAY_USE.put("caution", List.of("reading"));
-        MAY_USE.put("run", List.of("reading", "caution"));
-        MAY_USE.put("plan", List.of("run"));
-        MAY_USE.put("lesson", List.of("run"));
+        MAY_USE.put("caution", List.of("scenario"));
+        MAY_USE.put("run", List.of("reading"));
+        MAY_USE.put("hazard", List.of("caution", "reading", "run"));
+        MAY_USE.put("assessment", List.of("hazard"));
+        MAY_USE.put("plan", List.of("assessment"));
+        MAY_USE.put("lesson", List.of("plan"));
         MAY_USE.put("file", List.of("scenario", "lesson"));
-        MAY_USE.put("picture", List.of("reading", "caution"));
+        MAY_USE.put("picture", List.of("assessment"));
         MAY_USE.put("report", List.of("picture", "run", "lesson"));
         MAY_USE.put("ui", List.of("plan", "file", "lesson", "picture", "report"));
         MAY_USE.put("cli", List.of("plan", "file", "lesson", "picture", "report"));

@@ -1,6 +1,6 @@
 package org.sagwise.cli;
 
-import org.sagwise.caution.Assessment;
+import org.sagwise.assessment.Assessment;
 
 /** Everything about a scenario at one instant as JSON, for other programs. */
 final class AssessmentJson {

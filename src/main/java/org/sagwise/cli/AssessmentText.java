@@ -1,8 +1,8 @@
 package org.sagwise.cli;
 
 import java.util.List;
-import org.sagwise.caution.Assessment;
-import org.sagwise.caution.Caution;
+import org.sagwise.assessment.Assessment;
+import org.sagwise.hazard.Caution;
 import org.sagwise.quantity.Texts;
 
 /** Readings with their cautions in short, for people. */

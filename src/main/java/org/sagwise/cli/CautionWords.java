@@ -2,8 +2,8 @@ package org.sagwise.cli;
 
 import java.util.List;
 import java.util.stream.Stream;
-import org.sagwise.caution.Caution;
-import org.sagwise.caution.CautionTexts;
+import org.sagwise.hazard.Caution;
+import org.sagwise.hazard.CautionTexts;
 import org.sagwise.quantity.Digits;
 import org.sagwise.quantity.Texts;
 import org.sagwise.scenario.Names;

@@ -1,7 +1,7 @@
 package org.sagwise.cli;
 
 import java.util.List;
-import org.sagwise.caution.Caution;
+import org.sagwise.hazard.Caution;
 import org.sagwise.scenario.Scenario;
 
 /** Cautions as JSON. */

@@ -1,6 +1,6 @@
 package org.sagwise.cli;
 
-import org.sagwise.caution.Caution;
+import org.sagwise.hazard.Caution;
 import org.sagwise.scenario.Scenario;
 
 /** The cautions of a file, each with why and what to do, for people. */

@@ -2,11 +2,11 @@ package org.sagwise.cli;
 
 import java.util.List;
 import java.util.Locale;
-import org.sagwise.caution.Assessment;
-import org.sagwise.caution.Caution;
-import org.sagwise.caution.fix.Fixes;
-import org.sagwise.caution.fix.Offer;
+import org.sagwise.assessment.Assessment;
+import org.sagwise.assessment.fix.Fixes;
+import org.sagwise.assessment.fix.Offer;
 import org.sagwise.file.CatalogueLoader;
+import org.sagwise.hazard.Caution;
 
 /**
  * A file with its cautions.

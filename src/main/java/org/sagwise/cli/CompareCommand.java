@@ -6,7 +6,7 @@ import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.sagwise.caution.Assessment;
+import org.sagwise.assessment.Assessment;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.picture.export.PictureFormat;
 import org.sagwise.picture.export.PictureSize;

@@ -5,7 +5,7 @@ import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.sagwise.caution.Assessment;
+import org.sagwise.assessment.Assessment;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.ShareText;
 import org.sagwise.report.explain.ExplainedPost;

@@ -1,7 +1,7 @@
 package org.sagwise.cli;
 
-import org.sagwise.caution.Assessment;
-import org.sagwise.caution.Moment;
+import org.sagwise.assessment.Assessment;
+import org.sagwise.assessment.Moment;
 import org.sagwise.run.RunPlan;
 import org.sagwise.run.RunState;
 import org.sagwise.run.Runner;

@@ -5,7 +5,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Collection;
 import java.util.Optional;
-import org.sagwise.caution.Assessment;
+import org.sagwise.assessment.Assessment;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.DemoScenarios;
 import org.sagwise.file.LessonFolder;

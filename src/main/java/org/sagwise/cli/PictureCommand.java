@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.sagwise.caution.Assessment;
+import org.sagwise.assessment.Assessment;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.picture.export.BenchPicture;
 import org.sagwise.picture.export.PictureFormat;

@@ -1,7 +1,7 @@
 package org.sagwise.cli;
 
 import java.util.concurrent.Callable;
-import org.sagwise.caution.Assessment;
+import org.sagwise.assessment.Assessment;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.reading.Press;
 import org.sagwise.scenario.Scenario;

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import org.sagwise.caution.Signal;
+import org.sagwise.hazard.Signal;
 import org.sagwise.lesson.Choice;
 import org.sagwise.lesson.Idea;
 import org.sagwise.lesson.LessonProblem;

@@ -2,8 +2,8 @@ package org.sagwise.lesson;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import org.sagwise.caution.Caution;
-import org.sagwise.caution.Hazards;
+import org.sagwise.hazard.Caution;
+import org.sagwise.hazard.Hazards;
 import org.sagwise.part.Catalogue;
 import org.sagwise.reading.Bench;
 import org.sagwise.reading.Readings;

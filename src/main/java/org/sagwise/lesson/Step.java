@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.sagwise.caution.Signal;
+import org.sagwise.hazard.Signal;
 import org.sagwise.part.LocalText;
 
 /** One step of a lesson. */

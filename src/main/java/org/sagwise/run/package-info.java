@@ -13,6 +13,6 @@
  *
  * <p>How a step is made is told at {@code Integrator}; how events are found, at {@code Stretch}.
  *
- * <p>May use {@code reading} and {@code caution}.
+ * <p>May use {@code reading}.
  */
 package org.sagwise.run;

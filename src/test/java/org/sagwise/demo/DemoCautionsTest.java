@@ -12,11 +12,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.sagwise.caution.Caution;
-import org.sagwise.caution.Hazards;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.DemoScenarios;
 import org.sagwise.file.ScenarioReader;
+import org.sagwise.hazard.Caution;
+import org.sagwise.hazard.Hazards;
 import org.sagwise.reading.Bench;
 import org.sagwise.scenario.Scenario;
 

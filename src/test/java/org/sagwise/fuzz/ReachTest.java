@@ -21,8 +21,8 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.sagwise.caution.Assessment;
-import org.sagwise.caution.Moment;
+import org.sagwise.assessment.Assessment;
+import org.sagwise.assessment.Moment;
 import org.sagwise.file.DemoScenarios;
 import org.sagwise.file.LessonLibrary;
 import org.sagwise.file.LessonReader;
@@ -81,7 +81,7 @@ class ReachTest {
                         "org.sagwise.scenario..",
                         "org.sagwise.network..",
                         "org.sagwise.reading..",
-                        "org.sagwise.caution..",
+                        "org.sagwise.hazard..",
                         "org.sagwise.run..",
                         "org.sagwise.plan..",
                         "org.sagwise.lesson..",

@@ -3,7 +3,7 @@ package org.sagwise.picture;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
-import org.sagwise.caution.Assessment;
+import org.sagwise.assessment.Assessment;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.DemoScenarios;
 import org.sagwise.file.ScenarioReader;

@@ -6,8 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
-import org.sagwise.caution.Assessment;
-import org.sagwise.caution.Moment;
+import org.sagwise.assessment.Assessment;
+import org.sagwise.assessment.Moment;
 import org.sagwise.file.ShareText;
 import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.quantity.QuantityFormat.Signs;

@@ -2,7 +2,7 @@ package org.sagwise.picture.bench;
 
 import java.awt.Rectangle;
 import java.awt.geom.Path2D;
-import org.sagwise.caution.Signal;
+import org.sagwise.hazard.Signal;
 import org.sagwise.picture.layout.LabelSide;
 import org.sagwise.picture.layout.PartBox;
 import org.sagwise.picture.look.Pen;

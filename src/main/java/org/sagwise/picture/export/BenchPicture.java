@@ -6,8 +6,8 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.util.Locale;
 import javax.imageio.ImageIO;
-import org.sagwise.caution.Assessment;
-import org.sagwise.caution.Moment;
+import org.sagwise.assessment.Assessment;
+import org.sagwise.assessment.Moment;
 import org.sagwise.picture.layout.Drawing;
 import org.sagwise.picture.look.Theme;
 

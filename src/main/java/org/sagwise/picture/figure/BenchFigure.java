@@ -16,7 +16,7 @@ import javax.xml.transform.stream.StreamResult;
 import org.apache.batik.dom.GenericDOMImplementation;
 import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGGraphics2D;
-import org.sagwise.caution.Assessment;
+import org.sagwise.assessment.Assessment;
 import org.sagwise.picture.bench.StillPainter;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.picture.layout.LabelSide;

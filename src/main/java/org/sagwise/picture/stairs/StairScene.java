@@ -1,7 +1,7 @@
 package org.sagwise.picture.stairs;
 
 import java.util.Locale;
-import org.sagwise.caution.Assessment;
+import org.sagwise.assessment.Assessment;
 import org.sagwise.picture.look.Theme;
 import org.sagwise.picture.scene.Emphasis;
 import org.sagwise.reading.Staircase;

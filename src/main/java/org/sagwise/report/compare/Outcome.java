@@ -1,7 +1,7 @@
 package org.sagwise.report.compare;
 
 import java.util.List;
-import org.sagwise.caution.Caution;
+import org.sagwise.hazard.Caution;
 
 /**
  * What differs in outcome between two scenarios, and what there is to compare.

@@ -3,7 +3,7 @@ package org.sagwise.report.explain;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.sagwise.caution.Assessment;
+import org.sagwise.assessment.Assessment;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.Bench;
 import org.sagwise.run.RunEnd;

@@ -2,7 +2,7 @@ package org.sagwise.report.explain;
 
 import java.util.List;
 import java.util.Map;
-import org.sagwise.caution.Moment;
+import org.sagwise.assessment.Moment;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.CellState;
 import org.sagwise.report.post.Block;

@@ -3,7 +3,7 @@ package org.sagwise.report.handout;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.sagwise.caution.Assessment;
+import org.sagwise.assessment.Assessment;
 
 /**
  * A lesson on paper. Texts are Markdown with their readings filled in.

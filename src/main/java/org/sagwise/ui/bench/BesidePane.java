@@ -10,7 +10,7 @@ import javafx.scene.AccessibleAttribute;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
 import javafx.scene.layout.BorderPane;
-import org.sagwise.caution.Assessment;
+import org.sagwise.assessment.Assessment;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.picture.scene.BenchView;
 import org.sagwise.scenario.Part;

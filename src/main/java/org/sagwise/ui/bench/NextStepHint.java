@@ -4,7 +4,7 @@ import java.util.Locale;
 import javafx.beans.value.ObservableValue;
 import javafx.css.PseudoClass;
 import javafx.scene.control.Label;
-import org.sagwise.caution.Assessment;
+import org.sagwise.assessment.Assessment;
 import org.sagwise.plan.NextStep;
 import org.sagwise.ui.model.BenchModel;
 import org.sagwise.ui.model.Subscriptions;

@@ -15,7 +15,7 @@ import javafx.scene.paint.Color;
 import javafx.scene.paint.CycleMethod;
 import javafx.scene.paint.LinearGradient;
 import javafx.scene.paint.Stop;
-import org.sagwise.caution.Assessment;
+import org.sagwise.assessment.Assessment;
 import org.sagwise.picture.look.ColourScale;
 import org.sagwise.picture.scene.PotentialScale;
 import org.sagwise.ui.model.BenchModel;

@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Stream;
-import org.sagwise.caution.Assessment;
+import org.sagwise.assessment.Assessment;
 import org.sagwise.picture.bench.ChevronPainter;
 import org.sagwise.picture.bench.EmphasisPainter;
 import org.sagwise.picture.bench.StillPainter;

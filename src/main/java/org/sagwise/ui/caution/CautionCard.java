@@ -9,8 +9,8 @@ import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import org.sagwise.caution.Caution;
-import org.sagwise.caution.CautionTexts;
+import org.sagwise.hazard.Caution;
+import org.sagwise.hazard.CautionTexts;
 import org.sagwise.ui.text.Wording;
 
 /** One caution: how grave, what, the number against its limit, why, and what to do. */

@@ -2,7 +2,7 @@ package org.sagwise.ui.caution;
 
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.sagwise.caution.Caution;
+import org.sagwise.hazard.Caution;
 import org.sagwise.quantity.Unit;
 import org.sagwise.ui.text.Wording;
 

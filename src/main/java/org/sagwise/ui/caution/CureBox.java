@@ -7,7 +7,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
-import org.sagwise.caution.fix.Offer;
+import org.sagwise.assessment.fix.Offer;
 import org.sagwise.ui.text.Wording;
 
 /** A cure to make with one press, and what it would change. */

@@ -6,8 +6,8 @@ import java.util.function.Function;
 import javafx.application.Platform;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
-import org.sagwise.caution.Assessment;
-import org.sagwise.caution.fix.Offer;
+import org.sagwise.assessment.Assessment;
+import org.sagwise.assessment.fix.Offer;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.model.BenchModel;
 

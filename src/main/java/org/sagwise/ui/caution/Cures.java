@@ -2,10 +2,10 @@ package org.sagwise.ui.caution;
 
 import java.util.List;
 import java.util.Optional;
-import org.sagwise.caution.Assessment;
-import org.sagwise.caution.Caution;
-import org.sagwise.caution.fix.Fixes;
-import org.sagwise.caution.fix.Offer;
+import org.sagwise.assessment.Assessment;
+import org.sagwise.assessment.fix.Fixes;
+import org.sagwise.assessment.fix.Offer;
+import org.sagwise.hazard.Caution;
 import org.sagwise.scenario.Scenario;
 
 /**

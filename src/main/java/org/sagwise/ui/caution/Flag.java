@@ -3,7 +3,7 @@ package org.sagwise.ui.caution;
 import java.util.Locale;
 import javafx.scene.AccessibleRole;
 import javafx.scene.layout.Region;
-import org.sagwise.caution.Signal;
+import org.sagwise.hazard.Signal;
 
 /**
  * Our own sign for a finding about the drawn circuit: a flag whose cloth has more tails the graver

@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
-import org.sagwise.caution.Assessment;
+import org.sagwise.assessment.Assessment;
 import org.sagwise.reading.Bench;
 import org.sagwise.reading.Press;
 import org.sagwise.run.RunEvent;

@@ -2,7 +2,7 @@ package org.sagwise.ui.clock;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.sagwise.caution.Assessment;
+import org.sagwise.assessment.Assessment;
 import org.sagwise.reading.Press;
 import org.sagwise.run.Advance;
 import org.sagwise.run.RunEvent;

@@ -9,7 +9,7 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-import org.sagwise.caution.Assessment;
+import org.sagwise.assessment.Assessment;
 import org.sagwise.picture.bench.ChevronPainter;
 import org.sagwise.picture.bench.StillPainter;
 import org.sagwise.picture.layout.BenchLayout;

@@ -11,7 +11,7 @@ import javafx.application.Platform;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.scene.image.Image;
-import org.sagwise.caution.Assessment;
+import org.sagwise.assessment.Assessment;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.picture.look.Theme;
 import org.sagwise.picture.scene.BenchScene;

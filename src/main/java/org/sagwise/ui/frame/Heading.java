@@ -5,7 +5,7 @@ import java.util.function.Consumer;
 import javafx.scene.control.Menu;
 import javafx.scene.control.MenuBar;
 import javafx.scene.layout.VBox;
-import org.sagwise.caution.Caution;
+import org.sagwise.hazard.Caution;
 import org.sagwise.ui.bench.OpeningStrip;
 import org.sagwise.ui.caution.DangerStrip;
 import org.sagwise.ui.clock.ClockStrip;

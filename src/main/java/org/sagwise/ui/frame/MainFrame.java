@@ -9,7 +9,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Menu;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.VBox;
-import org.sagwise.caution.Caution;
+import org.sagwise.hazard.Caution;
 import org.sagwise.lesson.LessonPlayer;
 import org.sagwise.ui.clock.ClockTexts;
 import org.sagwise.ui.clock.CurvesDrawer;

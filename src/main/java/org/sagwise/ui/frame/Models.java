@@ -3,7 +3,7 @@ package org.sagwise.ui.frame;
 import java.util.List;
 import java.util.concurrent.Executor;
 import java.util.function.Function;
-import org.sagwise.caution.Assessment;
+import org.sagwise.assessment.Assessment;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.bench.Layouts;
 import org.sagwise.ui.bench.Opening;

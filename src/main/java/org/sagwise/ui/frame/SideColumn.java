@@ -4,7 +4,7 @@ import java.util.function.Consumer;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import org.sagwise.caution.Caution;
+import org.sagwise.hazard.Caution;
 import org.sagwise.ui.caution.CautionsView;
 import org.sagwise.ui.caution.CureModel;
 import org.sagwise.ui.ledger.LedgerView;

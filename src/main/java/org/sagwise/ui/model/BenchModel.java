@@ -5,8 +5,8 @@ import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
-import org.sagwise.caution.Assessment;
-import org.sagwise.caution.Caution;
+import org.sagwise.assessment.Assessment;
+import org.sagwise.hazard.Caution;
 import org.sagwise.reading.Press;
 import org.sagwise.scenario.Scenario;
 

@@ -8,7 +8,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import org.sagwise.caution.Notices;
+import org.sagwise.hazard.Notices;
 import org.sagwise.quantity.Texts;
 import org.sagwise.ui.dialog.Dialogs;
 import org.sagwise.ui.prefs.PreferencesModel;

@@ -8,9 +8,9 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import org.sagwise.caution.CautionTexts;
-import org.sagwise.caution.Notices;
-import org.sagwise.caution.Signal;
+import org.sagwise.hazard.CautionTexts;
+import org.sagwise.hazard.Notices;
+import org.sagwise.hazard.Signal;
 
 /**
  * A safety message about the real world, in the form of ANSI Z535.6: a panel with alert symbol and

@@ -5,7 +5,7 @@ import javafx.css.PseudoClass;
 import javafx.scene.layout.StackPane;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextFlow;
-import org.sagwise.caution.Notices;
+import org.sagwise.hazard.Notices;
 
 /** The line that is always in sight: a teaching model, and who comes first. */
 public final class TeachingNotice extends StackPane {

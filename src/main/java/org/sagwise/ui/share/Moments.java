@@ -3,7 +3,7 @@ package org.sagwise.ui.share;
 import java.util.List;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.layout.StackPane;
-import org.sagwise.caution.Moment;
+import org.sagwise.assessment.Moment;
 import org.sagwise.quantity.Unit;
 import org.sagwise.ui.dialog.Choice;
 import org.sagwise.ui.text.Wording;

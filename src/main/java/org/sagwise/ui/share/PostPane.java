@@ -12,7 +12,7 @@ import javafx.scene.control.Tooltip;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
-import org.sagwise.caution.Moment;
+import org.sagwise.assessment.Moment;
 import org.sagwise.file.ShareText;
 import org.sagwise.quantity.QuantityFormat.Signs;
 import org.sagwise.report.explain.ExplainedPost;

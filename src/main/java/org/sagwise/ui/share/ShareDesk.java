@@ -12,7 +12,7 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.Region;
 import javafx.stage.Modality;
 import javafx.stage.Stage;
-import org.sagwise.caution.Moment;
+import org.sagwise.assessment.Moment;
 import org.sagwise.file.ShareText;
 import org.sagwise.plan.CheckStep;
 import org.sagwise.scenario.Scenario;

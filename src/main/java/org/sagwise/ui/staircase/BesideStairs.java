@@ -5,7 +5,7 @@ import java.util.concurrent.Executor;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.AccessibleRole;
 import javafx.scene.layout.Pane;
-import org.sagwise.caution.Assessment;
+import org.sagwise.assessment.Assessment;
 import org.sagwise.picture.scene.Emphasis;
 import org.sagwise.picture.stairs.StairScene;
 import org.sagwise.ui.canvas.Painting;

@@ -2,7 +2,7 @@ package org.sagwise.ui.table;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.sagwise.caution.Assessment;
+import org.sagwise.assessment.Assessment;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.CellReading;
 import org.sagwise.reading.LinkReading;

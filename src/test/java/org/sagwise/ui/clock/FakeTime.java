@@ -3,7 +3,7 @@ package org.sagwise.ui.clock;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
-import org.sagwise.caution.Assessment;
+import org.sagwise.assessment.Assessment;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.ScenarioReader;
 import org.sagwise.part.Catalogue;

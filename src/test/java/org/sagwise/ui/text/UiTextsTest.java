@@ -21,7 +21,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.sagwise.caution.Caution;
+import org.sagwise.hazard.Caution;
 import org.sagwise.lesson.Tally;
 import org.sagwise.picture.export.PictureFormat;
 import org.sagwise.picture.layout.Drawing;

@@ -1,0 +1,59 @@
+package org.sagwise.assessment.fix;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.sagwise.assessment.Assessment;
+import org.sagwise.hazard.Caution;
+import org.sagwise.hazard.Hazards;
+import org.sagwise.part.BoardSpec;
+import org.sagwise.quantity.Unit;
+import org.sagwise.reading.Bench;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.PartKind;
+import org.sagwise.scenario.Scenario;
+
+/** Sets a regulated board to fewer watts: to so many that everything bears the current. */
+final class FewerWatts implements FixRule {
+
+    private static final double LEAST_W = 0.1;
+
+    @Override
+    public List<Fix> fixes(Assessment assessment, Caution caution) {
+        Bench bench = assessment.bench();
+        List<Part> boards = bench.scenario().partsOf(PartKind.BOARD);
+        if (boards.size() != 1) {
+            return List.of();
+        }
+        Part board = boards.get(0);
+        double powerW = board.keys()
+                .number("power_W")
+                .orElseGet(() -> bench.catalogue()
+                        .boards()
+                        .find(board.model().orElse(""))
+                        .map(BoardSpec::powerW)
+                        .orElse(Double.NaN));
+        OptionalDouble most =
+                Tuning.nearest(powerW, LEAST_W, watts -> isBearable(bench, with(bench.scenario(), board, watts)));
+        if (most.isEmpty()) {
+            return List.of();
+        }
+        double watts =
+                most.getAsDouble() >= 1 ? Math.floor(most.getAsDouble()) : Math.floor(most.getAsDouble() * 10) / 10;
+        return List.of(new Fix(
+                "fewer-watts",
+                List.of(List.of(board), new Fix.Quantity(watts, Unit.WATT)),
+                Set.of(board.id()),
+                before -> with(before, board, watts)));
+    }
+
+    private static boolean isBearable(Bench bench, Scenario scenario) {
+        return Hazards.check(Bench.of(scenario, bench.catalogue())).stream()
+                .noneMatch(caution ->
+                        caution.id().equals("board-trouble") || MoreOhms.OF_TOO_MUCH_CURRENT.contains(caution.id()));
+    }
+
+    private static Scenario with(Scenario scenario, Part board, double watts) {
+        return scenario.withPart(board.id(), part -> part.with("power_W", watts));
+    }
+}

@@ -1,0 +1,89 @@
+package org.sagwise.assessment.fix;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import org.sagwise.quantity.QuantityFormat;
+import org.sagwise.quantity.Texts;
+import org.sagwise.quantity.Unit;
+import org.sagwise.scenario.Names;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.Scenario;
+import org.sagwise.scenario.TerminalName;
+
+/** An edit that cures something, with a name such as "Turn cell B". */
+public final class Fix {
+
+    private final String key;
+    private final List<Object> words;
+    private final Set<String> changed;
+    private final UnaryOperator<Scenario> edit;
+
+    /**
+     * @param key of its name in the bundle {@code fixes}
+     * @param words what the name says: lists of parts, {@link Quantity}, {@link Joints}, names of
+     *     terminals and texts
+     * @param changed ids of parts and links that it changes
+     * @param edit what it does
+     */
+    Fix(String key, List<Object> words, Set<String> changed, UnaryOperator<Scenario> edit) {
+        this.key = key;
+        this.words = List.copyOf(words);
+        this.changed = Set.copyOf(changed);
+        this.edit = edit;
+    }
+
+    /**
+     * A number in a name.
+     *
+     * @param value in the unit
+     * @param unit its unit
+     */
+    record Quantity(double value, Unit unit) {}
+
+    /**
+     * Joints in a name.
+     *
+     * @param ends both ends of each
+     */
+    record Joints(List<List<TerminalName>> ends) {}
+
+    /** What kind of cure it is, as in {@code turn}: for tests and programs. */
+    public String key() {
+        return key;
+    }
+
+    /** What it does, as a command: "Turn cell B". */
+    public String name(Locale locale) {
+        Object[] said = words.stream().map(word -> said(word, locale)).toArray();
+        return Texts.in("fixes", locale).say(key, said);
+    }
+
+    /** Ids of the parts and links that it changes. */
+    public Set<String> changed() {
+        return changed;
+    }
+
+    /** The scenario with the edit made; the scenario must be the one for which it was offered. */
+    public Scenario apply(Scenario scenario) {
+        return edit.apply(scenario);
+    }
+
+    private static Object said(Object word, Locale locale) {
+        if (word instanceof Quantity quantity) {
+            return QuantityFormat.forPeople(locale).print(quantity.value(), quantity.unit());
+        }
+        Names names = Names.in(locale);
+        if (word instanceof Joints joints) {
+            return joints.ends().stream()
+                    .map(ends -> Texts.in("fixes", locale)
+                            .say("joint", names.terminal(ends.get(0)), names.terminal(ends.get(1))))
+                    .collect(Collectors.joining(", "));
+        }
+        return word instanceof List<?> parts
+                ? names.parts(parts.stream().map(Part.class::cast).toList())
+                : names.word(word);
+    }
+}

@@ -1,0 +1,49 @@
+package org.sagwise.assessment.fix;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.sagwise.assessment.Assessment;
+import org.sagwise.hazard.Caution;
+import org.sagwise.scenario.Keys;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.PartKind;
+import org.sagwise.scenario.Scenario;
+
+/** Puts a cell just like the better one of a mixed pair in place of the other. */
+final class LikeCell implements FixRule {
+
+    @Override
+    public List<Fix> fixes(Assessment assessment, Caution caution) {
+        if (caution.parts().size() < 2) {
+            return List.of();
+        }
+        boolean moreIsWorse = caution.id().equals("mixed-resistance");
+        String worse = caution.parts().get(moreIsWorse ? 1 : 0);
+        String better = caution.parts().get(moreIsWorse ? 0 : 1);
+        Scenario scenario = assessment.scenario();
+        Part model = scenario.part(better).orElseThrow();
+        Part old = scenario.part(worse).orElseThrow();
+        if (model.kind() != PartKind.CELL || old.kind() != PartKind.CELL) {
+            return List.of();
+        }
+        List<Fix> fixes = new ArrayList<>();
+        fixes.add(new Fix(
+                "like-cell",
+                List.of(List.of(old), List.of(model)),
+                Set.of(worse),
+                before -> before.withPart(worse, part -> like(part, model))));
+        return fixes;
+    }
+
+    /** All keys of the model but what makes it this one part. */
+    private static Part like(Part old, Part model) {
+        Keys keys = Keys.of("id", old.id(), "kind", PartKind.CELL.word());
+        for (var entry : model.keys().values().entrySet()) {
+            if (!Set.of("id", "kind", "label", Keys.FOREIGN).contains(entry.getKey())) {
+                keys = keys.with(entry.getKey(), entry.getValue());
+            }
+        }
+        return Part.of(keys);
+    }
+}

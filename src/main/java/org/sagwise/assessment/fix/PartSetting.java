@@ -1,0 +1,126 @@
+package org.sagwise.assessment.fix;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
+import org.sagwise.assessment.Assessment;
+import org.sagwise.hazard.Caution;
+import org.sagwise.quantity.Unit;
+import org.sagwise.scenario.Link;
+import org.sagwise.scenario.MeterMode;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.PartKind;
+import org.sagwise.scenario.Scenario;
+import org.sagwise.scenario.TerminalName;
+
+/** Cures that replace, set or charge one part, or join what is loose. */
+final class PartSetting implements FixRule {
+
+    @Override
+    public List<Fix> fixes(Assessment assessment, Caution caution) {
+        Scenario scenario = assessment.scenario();
+        double ambientC = scenario.ambientC();
+        return switch (caution.id()) {
+            case "torn-wrap-touching", "torn-wrap" ->
+                change("sound-wrap", torn(scenario), List.of(), part -> part.without("wrap"));
+            case "meter-across-cell", "meter-on-live-circuit" ->
+                change(
+                        "meter-volts",
+                        concerned(scenario, caution, is(PartKind.METER)),
+                        List.of(),
+                        part -> part.with(MeterMode.KEY, MeterMode.VOLTS.word()));
+            case "switch-stuck" ->
+                change(
+                        "new-switch",
+                        concerned(scenario, caution, is(PartKind.SWITCH)),
+                        List.of(),
+                        part -> part.without("stuck"));
+            case "cell-empty" ->
+                change(
+                        "charge-full",
+                        concerned(scenario, caution, is(PartKind.CELL)),
+                        List.of(),
+                        part -> part.without("rest_V").with("charge", 1));
+            case "cell-cold" ->
+                change(
+                        "warm-up",
+                        concerned(scenario, caution, part -> part.keys().has("temperature_C")),
+                        List.of(new Fix.Quantity(ambientC, Unit.CELSIUS)),
+                        part -> part.without("temperature_C"));
+            case "charge-over-limit" ->
+                change(
+                        "slow-charge",
+                        scenario.partsOf(PartKind.CHARGER),
+                        List.of(new Fix.Quantity(caution.limit(), Unit.AMPERE)),
+                        part -> part.with("current_A", caution.limit()));
+            case "charger-too-high" ->
+                change(
+                        "lower-charge",
+                        concerned(scenario, caution, is(PartKind.CHARGER)),
+                        List.of(new Fix.Quantity(caution.limit(), Unit.VOLT)),
+                        part -> part.with("limit_V", caution.limit()));
+            default -> openCircuit(scenario, caution);
+        };
+    }
+
+    private static Predicate<Part> is(PartKind kind) {
+        return part -> part.kind() == kind;
+    }
+
+    private static List<Part> torn(Scenario scenario) {
+        return scenario.partsOf(PartKind.CELL).stream()
+                .filter(part -> part.wordOrDefault("wrap").equals(Optional.of("torn")))
+                .toList();
+    }
+
+    private static List<Part> concerned(Scenario scenario, Caution caution, Predicate<Part> which) {
+        return caution.parts().stream()
+                .flatMap(id -> scenario.part(id).stream())
+                .filter(which)
+                .toList();
+    }
+
+    private static List<Fix> change(String key, List<Part> parts, List<Object> more, UnaryOperator<Part> edit) {
+        if (parts.isEmpty()) {
+            return List.of();
+        }
+        Set<String> ids = new LinkedHashSet<>(parts.stream().map(Part::id).toList());
+        List<Object> words = new ArrayList<>(List.of(parts));
+        words.addAll(more);
+        return List.of(new Fix(key, words, ids, scenario -> {
+            Scenario changed = scenario;
+            for (String id : ids) {
+                changed = changed.withPart(id, edit);
+            }
+            return changed;
+        }));
+    }
+
+    private static List<Fix> openCircuit(Scenario scenario, Caution caution) {
+        if (caution.details().get("loose") instanceof TerminalName loose
+                && caution.details().get("target") instanceof TerminalName target) {
+            return List.of(join(loose, target));
+        }
+        List<Part> melted =
+                concerned(scenario, caution, part -> part.keys().flag("blown").orElse(false));
+        return melted.isEmpty()
+                ? change(
+                        "new-switch",
+                        concerned(scenario, caution, part -> part.keys().has("stuck")),
+                        List.of(),
+                        part -> part.without("stuck"))
+                : change("new-fuse", melted, List.of(), part -> part.without("blown"));
+    }
+
+    private static Fix join(TerminalName loose, TerminalName target) {
+        return new Fix(
+                "join",
+                List.of(loose, target),
+                Set.of(),
+                scenario -> scenario.plus(Link.ideal(loose.ref(), target.ref())));
+    }
+}

@@ -1,0 +1,101 @@
+package org.sagwise.hazard;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.sagwise.scenario.PartName;
+import org.sagwise.scenario.TerminalName;
+import org.sagwise.scenario.TerminalRef;
+
+/**
+ * Puts a caution together. Its texts may name {@code part} (the first part), {@code parts} (all),
+ * {@code others} (all but the first), {@code measured}, {@code limit}, {@code when} and whatever is
+ * given as a detail.
+ */
+final class CautionBuilder {
+
+    /** The detail that says which of several texts of a hazard fits. */
+    static final String VARIANT = "variant";
+
+    private final HazardContext context;
+    private final String id;
+    private final Signal signal;
+    private final Set<String> parts = new LinkedHashSet<>();
+    private final List<Integer> links = new ArrayList<>();
+    private final Map<String, Object> details = new HashMap<>();
+    private Caution.When when = Caution.When.ALWAYS;
+    private double measured = Double.NaN;
+    private double limit = Double.NaN;
+    private String unit = "";
+
+    CautionBuilder(HazardContext context, String id, Signal signal) {
+        this.context = context;
+        this.id = id;
+        this.signal = signal;
+    }
+
+    CautionBuilder when(Caution.When value) {
+        when = value;
+        return this;
+    }
+
+    /** Adds parts, the one to look at first first. */
+    CautionBuilder parts(List<String> ids) {
+        parts.addAll(ids);
+        return this;
+    }
+
+    CautionBuilder parts(String... ids) {
+        return parts(List.of(ids));
+    }
+
+    CautionBuilder links(List<Integer> places) {
+        links.addAll(places);
+        return this;
+    }
+
+    /** The number found against the number it is held against; NaN for one that is not known. */
+    CautionBuilder measured(double found, double against, String symbol) {
+        measured = found;
+        limit = against;
+        unit = symbol;
+        return this;
+    }
+
+    CautionBuilder variant(String name) {
+        return detail(VARIANT, name);
+    }
+
+    /** A number in the unit that the name ends in, a text, a name, or a list of them. */
+    CautionBuilder detail(String name, Object value) {
+        details.put(name, value);
+        return this;
+    }
+
+    /** The names of parts as a detail. */
+    CautionBuilder names(String name, List<String> ids) {
+        return detail(name, ids.stream().map(this::name).toList());
+    }
+
+    /** The name of a terminal as a detail. */
+    CautionBuilder terminal(String name, TerminalRef ref) {
+        return detail(name, TerminalName.of(context.bench().scenario(), ref));
+    }
+
+    private PartName name(String part) {
+        return PartName.of(context.part(part));
+    }
+
+    Caution build() {
+        List<String> ids = List.copyOf(parts);
+        if (!ids.isEmpty()) {
+            details.put("part", name(ids.get(0)));
+            names("parts", ids);
+            names("others", ids.subList(1, ids.size()));
+        }
+        return new Caution(id, signal, ids, links, when, measured, limit, unit, details);
+    }
+}

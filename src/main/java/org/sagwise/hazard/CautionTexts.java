@@ -1,0 +1,69 @@
+package org.sagwise.hazard;
+
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.ResourceBundle;
+import java.util.ResourceBundle.Control;
+import org.sagwise.quantity.QuantityFormat;
+import org.sagwise.quantity.Unit;
+
+/** Says cautions in the reader's language, numbers as that language writes them. */
+public final class CautionTexts {
+
+    private static final String BUNDLE = "org.sagwise.texts.cautions";
+
+    private static final Control NO_FALLBACK = Control.getNoFallbackControl(Control.FORMAT_PROPERTIES);
+
+    private static final Map<String, Unit> UNITS = Map.of(
+            "A", Unit.AMPERE,
+            "V", Unit.VOLT,
+            "W", Unit.WATT,
+            "Ah", Unit.AMPERE_HOUR,
+            "°C", Unit.CELSIUS,
+            "Ω", Unit.OHM);
+
+    private CautionTexts() {}
+
+    /** A few words that name the hazard. */
+    public static String title(Caution caution, Locale locale) {
+        return say(caution, "title", locale);
+    }
+
+    /** What is wrong and why it matters, with the numbers. */
+    public static String text(Caution caution, Locale locale) {
+        return say(caution, "text", locale);
+    }
+
+    /** What a competent person would do. */
+    public static String advice(Caution caution, Locale locale) {
+        return say(caution, "advice", locale);
+    }
+
+    /** The signal word. */
+    public static String signal(Signal signal, Locale locale) {
+        return bundle(locale).getString("signal." + signal);
+    }
+
+    private static String say(Caution caution, String what, Locale locale) {
+        ResourceBundle bundle = bundle(locale);
+        String variant = caution.id() + "." + caution.details().get(CautionBuilder.VARIANT);
+        String own = variant + "." + what;
+        String key = bundle.containsKey(own) ? own : caution.id() + "." + what;
+        DetailWords words = new DetailWords(bundle, QuantityFormat.forPeople(locale));
+        return Template.fill(bundle.getString(key), name -> value(caution, name, words), words.unknown());
+    }
+
+    private static Optional<String> value(Caution caution, String name, DetailWords words) {
+        return switch (name) {
+            case "measured" -> words.number(caution.measured(), UNITS.get(caution.unit()));
+            case "limit" -> words.number(caution.limit(), UNITS.get(caution.unit()));
+            case "when" -> Optional.of(words.when(caution.when()));
+            default -> words.say(name, caution.details().get(name));
+        };
+    }
+
+    private static ResourceBundle bundle(Locale locale) {
+        return ResourceBundle.getBundle(BUNDLE, locale, NO_FALLBACK);
+    }
+}

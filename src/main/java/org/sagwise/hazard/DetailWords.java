@@ -1,0 +1,74 @@
+package org.sagwise.hazard;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.ResourceBundle;
+import org.sagwise.quantity.QuantityFormat;
+import org.sagwise.quantity.Unit;
+import org.sagwise.scenario.Names;
+
+/**
+ * Says the details of a caution.
+ *
+ * @param bundle words of the language
+ * @param format how it writes numbers
+ */
+record DetailWords(ResourceBundle bundle, QuantityFormat format) {
+
+    /** Units by the ending of a detail's name, longer endings before those they end in. */
+    private static final Map<String, Unit> ENDINGS = new LinkedHashMap<>();
+
+    static {
+        ENDINGS.put("Share", Unit.FRACTION);
+        ENDINGS.put("Ohm", Unit.OHM);
+        ENDINGS.put("Mm", Unit.METRE);
+        ENDINGS.put("Ah", Unit.AMPERE_HOUR);
+        ENDINGS.put("A", Unit.AMPERE);
+        ENDINGS.put("V", Unit.VOLT);
+        ENDINGS.put("W", Unit.WATT);
+        ENDINGS.put("S", Unit.SECOND);
+    }
+
+    /**
+     * A detail in words; empty if its number is not known.
+     *
+     * @throws IllegalArgumentException if there is no detail of this name
+     */
+    Optional<String> say(String name, Object detail) {
+        if (detail == null) {
+            throw new IllegalArgumentException("no detail " + name);
+        }
+        if (detail instanceof Double number) {
+            return number(name.endsWith("Mm") ? number / 1000 : number, unit(name));
+        }
+        return Optional.of(word(detail));
+    }
+
+    /** A number with its unit; empty if it is not known. */
+    Optional<String> number(double value, Unit unit) {
+        return Double.isNaN(value) ? Optional.empty() : Optional.of(format.print(value, unit));
+    }
+
+    /** What is said of a number that is not known, where a sentence has no words of its own. */
+    String unknown() {
+        return bundle.getString("unknown");
+    }
+
+    String when(Caution.When when) {
+        return bundle.getString("when." + when);
+    }
+
+    private static Unit unit(String name) {
+        return ENDINGS.entrySet().stream()
+                .filter(entry -> name.endsWith(entry.getKey()))
+                .map(Map.Entry::getValue)
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("no unit in " + name));
+    }
+
+    /** A name, a text, or a list of them. */
+    String word(Object detail) {
+        return Names.in(format.locale()).word(detail);
+    }
+}

@@ -1,0 +1,74 @@
+package org.sagwise.hazard;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.sagwise.part.WireLimits;
+import org.sagwise.reading.CellReading;
+import org.sagwise.reading.LinkReading;
+import org.sagwise.reading.PartReading;
+import org.sagwise.scenario.PartKind;
+
+/**
+ * A fuse that lets through more than the cells or the wire behind it bear, so that they suffer
+ * before it melts. What each would carry when the fuse carries its rating follows from how the
+ * current divides when the button is held.
+ */
+final class FuseTooLarge implements HazardRule {
+    static final String ID = "fuse-too-large";
+
+    @Override
+    public List<Caution> check(HazardContext context) {
+        List<Caution> found = new ArrayList<>();
+        for (PartReading fuse : context.fired().parts()) {
+            double currentA = Math.abs(fuse.currentA());
+            if (fuse.kind() == PartKind.FUSE && currentA > SwitchView.NO_CURRENT_A) {
+                double scale = context.fuse(fuse.id()).ratingA() / currentA;
+                cells(context, fuse, scale)
+                        .or(() -> wires(context, fuse, scale))
+                        .ifPresent(found::add);
+            }
+        }
+        return found;
+    }
+
+    private static Optional<Caution> cells(HazardContext context, PartReading fuse, double scale) {
+        return context.held().cells().values().stream()
+                .filter(cell ->
+                        context.held().island(cell.id()) == context.held().island(fuse.id()))
+                .filter(cell -> cell.currentA() * scale > cell.limitA() * (1 + ROUNDING))
+                .max(Comparator.comparingDouble(CellReading::loadFraction))
+                .map(cell -> caution(context, fuse, "cells", cell.currentA() * scale, cell.limitA())
+                        .parts(cell.id())
+                        .build());
+    }
+
+    private static Optional<Caution> wires(HazardContext context, PartReading fuse, double scale) {
+        for (LinkReading link : context.fired().links()) {
+            double currentA = Math.abs(link.currentA()) * scale;
+            Optional<Double> limitA = context.wire(link.index()).map(WireLimits::steadyCurrentA);
+            if (context.held().island(link.from().part()) == context.held().island(fuse.id())
+                    && limitA.filter(limit -> currentA > limit * (1 + ROUNDING)).isPresent()) {
+                return Optional.of(caution(context, fuse, "wire", currentA, limitA.get())
+                        .links(List.of(link.index()))
+                        .terminal("from", link.from())
+                        .terminal("to", link.to())
+                        .build());
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static CautionBuilder caution(
+            HazardContext context, PartReading fuse, String variant, double currentA, double limitA) {
+        return new CautionBuilder(context, ID, Signal.CAUTION)
+                .parts(fuse.id())
+                .measured(currentA, limitA, "A")
+                .variant(variant)
+                .detail("ratingA", context.fuse(fuse.id()).ratingA());
+    }
+
+    /** So that a fuse of exactly the limit passes. */
+    private static final double ROUNDING = 1e-9;
+}

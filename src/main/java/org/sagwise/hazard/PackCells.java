@@ -1,0 +1,82 @@
+package org.sagwise.hazard;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
+import org.sagwise.reading.CellReading;
+
+/** The readings of cells, pack by pack, so that one thing that befalls a pack is told once. */
+final class PackCells {
+
+    private final SwitchView atRest;
+    private final SwitchView held;
+    private final List<List<CellReading>> resting = new ArrayList<>();
+    private final List<List<CellReading>> pressed = new ArrayList<>();
+
+    /**
+     * Gathers the readings of the cells of each pack.
+     *
+     * @param packs ids of the cells of each pack
+     */
+    PackCells(SwitchView atRest, SwitchView held, List<List<String>> packs) {
+        this.atRest = atRest;
+        this.held = held;
+        for (List<String> cells : packs) {
+            resting.add(cells.stream().map(atRest::cell).toList());
+            pressed.add(cells.stream().map(held::cell).toList());
+        }
+    }
+
+    /**
+     * Cells of one pack to which the same happens.
+     *
+     * @param view in which position of the button
+     * @param worstFirst the cells
+     */
+    record Hit(SwitchView view, List<CellReading> worstFirst) {
+
+        private static Hit of(SwitchView view, List<CellReading> cells, ToDoubleFunction<CellReading> size) {
+            cells.sort(Comparator.comparingDouble(size).reversed());
+            return new Hit(view, cells);
+        }
+
+        CellReading worst() {
+            return worstFirst.get(0);
+        }
+
+        List<String> ids() {
+            return worstFirst.stream().map(CellReading::id).toList();
+        }
+    }
+
+    /** See {@link HazardContext#cells}. */
+    List<Hit> find(Predicate<CellReading> happens, ToDoubleFunction<CellReading> size) {
+        List<Hit> found = new ArrayList<>();
+        for (int i = 0; i < resting.size(); i++) {
+            List<CellReading> first = filter(resting.get(i), happens);
+            if (!first.isEmpty()) {
+                found.add(Hit.of(atRest, first, size));
+                continue;
+            }
+            List<CellReading> second = filter(pressed.get(i), happens);
+            if (!second.isEmpty()) {
+                found.add(Hit.of(held, second, size));
+            }
+        }
+        return found;
+    }
+
+    /** As most rules find nothing on most benches, a list is made only where there is something. */
+    private static List<CellReading> filter(List<CellReading> cells, Predicate<CellReading> happens) {
+        List<CellReading> found = List.of();
+        for (CellReading cell : cells) {
+            if (happens.test(cell)) {
+                found = found.isEmpty() ? new ArrayList<>() : found;
+                found.add(cell);
+            }
+        }
+        return found;
+    }
+}

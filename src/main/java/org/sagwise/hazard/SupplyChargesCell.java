@@ -1,0 +1,46 @@
+package org.sagwise.hazard;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.sagwise.reading.CellReading;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.PartKind;
+
+/**
+ * A bench supply pushes current into a cell: nothing ends the charge as a charger made for the cell
+ * would.
+ */
+final class SupplyChargesCell implements HazardRule {
+    static final String ID = "supply-charges-cell";
+
+    /** Current into a cell from which on it counts, A: our choice. */
+    static final double LEAST_A = 0.05;
+
+    @Override
+    public List<Caution> check(HazardContext context) {
+        List<Caution> found = new ArrayList<>();
+        for (Part supply : context.bench().scenario().partsOf(PartKind.SUPPLY)) {
+            context.views().stream()
+                    .filter(view -> view.currentA(supply.id()) > LEAST_A)
+                    .flatMap(view -> mostCharged(context, view, supply).stream())
+                    .findFirst()
+                    .ifPresent(found::add);
+        }
+        return found;
+    }
+
+    private static Optional<Caution> mostCharged(HazardContext context, SwitchView view, Part supply) {
+        int island = view.island(supply.id());
+        return view.cells().values().stream()
+                .filter(cell -> cell.currentA() < -LEAST_A && view.island(cell.id()) == island)
+                .min(Comparator.comparingDouble(CellReading::currentA))
+                .map(cell -> new CautionBuilder(context, ID, Signal.WARNING)
+                        .when(view.when())
+                        .parts(supply.id(), cell.id())
+                        .measured(-cell.currentA(), Double.NaN, "A")
+                        .names("cell", List.of(cell.id()))
+                        .build());
+    }
+}

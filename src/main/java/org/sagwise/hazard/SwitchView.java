@@ -1,0 +1,159 @@
+package org.sagwise.hazard;
+
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.sagwise.caution.circuit.Branch;
+import org.sagwise.caution.circuit.Circuit;
+import org.sagwise.caution.circuit.Conflict;
+import org.sagwise.caution.circuit.Conflicts;
+import org.sagwise.caution.circuit.Pack;
+import org.sagwise.caution.circuit.Wiring;
+import org.sagwise.reading.Bench;
+import org.sagwise.reading.CellReading;
+import org.sagwise.reading.LinkReading;
+import org.sagwise.reading.PartReading;
+import org.sagwise.reading.Press;
+import org.sagwise.reading.Readings;
+import org.sagwise.scenario.MeterMode;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.PartKind;
+
+/** The bench with the button in one position: what can be measured, and how it hangs together. */
+final class SwitchView {
+
+    /** Currents below this count as none, A: far above what a voltmeter takes. */
+    static final double NO_CURRENT_A = 1e-3;
+
+    private final Caution.When when;
+    private final Wiring wiring;
+    private final Readings readings;
+    private final Map<String, CellReading> cells = new LinkedHashMap<>();
+    private final Map<String, PartReading> parts = new HashMap<>();
+    private final Map<String, Integer> islands = new HashMap<>();
+    private final Circuit circuit;
+    private final List<Pack> packs;
+    private final Map<Pack, Conflict> conflicts = new LinkedHashMap<>();
+
+    private SwitchView(Bench bench, Wiring wiring, Press press, Caution.When when) {
+        this.wiring = wiring;
+        this.when = when;
+        this.readings = press == Press.HELD ? bench.fired() : bench.rest();
+        readings.cells().forEach(cell -> cells.put(cell.id(), cell));
+        readings.parts().forEach(part -> parts.put(part.id(), part));
+        for (Part part : bench.scenario().parts()) {
+            islands.put(
+                    part.id(), readings.islands().getOrDefault(part.terminals().get(0), -1));
+        }
+        this.circuit = Circuit.of(wiring, part -> isClosed(part) || isAmmeter(part));
+        this.packs = circuit.packs();
+    }
+
+    static SwitchView atRest(Bench bench, Wiring wiring) {
+        return new SwitchView(bench, wiring, Press.RELEASED, Caution.When.AT_REST);
+    }
+
+    static SwitchView held(Bench bench, Wiring wiring) {
+        return new SwitchView(bench, wiring, Press.HELD, Caution.When.FIRED);
+    }
+
+    /**
+     * Finds the conflicts, but for packs in which {@code other} has found one already.
+     *
+     * @param held where loads show where they hang
+     */
+    void judge(SwitchView held, SwitchView other) {
+        Set<String> known = new HashSet<>();
+        other.conflicts().forEach(c -> c.members().forEach(m -> known.add(m.part())));
+        for (Pack pack : packs) {
+            if (Collections.disjoint(known, pack.parts())) {
+                Conflicts.in(pack, held.circuit).ifPresent(c -> conflicts.put(pack, c));
+            }
+        }
+    }
+
+    private boolean isClosed(Part part) {
+        return part.kind() != PartKind.METER && parts.get(part.id()).state() == PartReading.State.WORKING;
+    }
+
+    private static boolean isAmmeter(Part part) {
+        return MeterMode.AMPS.isOf(part);
+    }
+
+    /** The same circuit as if every meter were taken out. */
+    Circuit withoutMeters() {
+        return Circuit.of(wiring, this::isClosed);
+    }
+
+    Caution.When when() {
+        return when;
+    }
+
+    Readings readings() {
+        return readings;
+    }
+
+    Circuit circuit() {
+        return circuit;
+    }
+
+    List<Pack> packs() {
+        return packs;
+    }
+
+    List<Conflict> conflicts() {
+        return List.copyOf(conflicts.values());
+    }
+
+    CellReading cell(String id) {
+        return cells.get(id);
+    }
+
+    Map<String, CellReading> cells() {
+        return cells;
+    }
+
+    PartReading part(String id) {
+        return parts.get(id);
+    }
+
+    /** Current of a cell or another part, A; NaN where it cannot be told. */
+    double currentA(String id) {
+        CellReading cell = cells.get(id);
+        return cell == null ? parts.get(id).currentA() : cell.currentA();
+    }
+
+    /** The source among some that carries most; one whose current cannot be told comes first. */
+    String busiest(List<Branch> sources) {
+        String busiest = sources.get(0).part();
+        for (Branch source : sources) {
+            if (Double.compare(sizeA(source.part()), sizeA(busiest)) > 0) {
+                busiest = source.part();
+            }
+        }
+        return busiest;
+    }
+
+    private double sizeA(String id) {
+        return Math.abs(currentA(id));
+    }
+
+    /** Places of the links of an island that carry at least half of a current (A). */
+    List<Integer> linksWithHalfOf(double currentA, String partOfIsland) {
+        int island = island(partOfIsland);
+        return readings.links().stream()
+                .filter(link -> Math.abs(link.currentA()) >= Math.abs(currentA) / 2)
+                .filter(link -> readings.islands().getOrDefault(link.from(), -1) == island)
+                .map(LinkReading::index)
+                .toList();
+    }
+
+    /** Island of a part: parts of different islands are not joined by anything. */
+    int island(String id) {
+        return islands.get(id);
+    }
+}

@@ -1,0 +1,66 @@
+package org.sagwise.hazard;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.sagwise.caution.circuit.Pack;
+import org.sagwise.reading.CellReading;
+
+/**
+ * Cells side by side of unequal charge: the fuller ones charge the emptier ones with nothing but
+ * resistance to limit it, i = (E1 − E2)/(R1 + R2) for two, button or no button. Held against the
+ * charge limit of the cell that takes.
+ */
+final class UnequalChargeInParallel implements HazardRule {
+
+    static final String ID = "unequal-charge-in-parallel";
+
+    @Override
+    public List<Caution> check(HazardContext context) {
+        List<Caution> found = new ArrayList<>();
+        List<String> seen = new ArrayList<>();
+        for (SwitchView view : context.views()) {
+            for (Pack pack : view.packs()) {
+                if (isLeftAlone(context, view, pack) && Collections.disjoint(seen, pack.parts())) {
+                    mostCharged(context, view, pack).ifPresent(taker -> {
+                        found.add(caution(context, view, pack, taker));
+                        seen.addAll(pack.parts());
+                    });
+                }
+            }
+        }
+        return found;
+    }
+
+    /** Whether nothing but the cells themselves can charge them. */
+    private static boolean isLeftAlone(HazardContext context, SwitchView view, Pack pack) {
+        return !pack.loops().isEmpty()
+                && pack.parts().stream().noneMatch(context::isInConflict)
+                && !context.isCharging(view, pack.parts().get(0));
+    }
+
+    private static Optional<CellReading> mostCharged(HazardContext context, SwitchView view, Pack pack) {
+        return context.cellsOf(pack).stream()
+                .map(view::cell)
+                .filter(cell -> -cell.currentA() > context.spec(cell.id()).chargeLimitA())
+                .min(Comparator.comparingDouble(CellReading::currentA));
+    }
+
+    private static Caution caution(HazardContext context, SwitchView view, Pack pack, CellReading taker) {
+        CellReading giver = context.cellsOf(pack).stream()
+                .map(view::cell)
+                .max(Comparator.comparingDouble(CellReading::currentA))
+                .orElseThrow();
+        double takenA = -taker.currentA();
+        return new CautionBuilder(context, ID, Gravity.pushedIn(takenA, taker.limitA()))
+                .when(view.when())
+                .parts(taker.id(), giver.id())
+                .measured(takenA, context.spec(taker.id()).chargeLimitA(), "A")
+                .names("giver", List.of(giver.id()))
+                .detail("takerV", taker.restV())
+                .detail("giverV", giver.restV())
+                .build();
+    }
+}

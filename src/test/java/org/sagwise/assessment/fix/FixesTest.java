@@ -1,0 +1,144 @@
+package org.sagwise.assessment.fix;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.sagwise.assessment.Assessment;
+import org.sagwise.file.CatalogueLoader;
+import org.sagwise.file.DemoScenarios;
+import org.sagwise.file.ScenarioReader;
+import org.sagwise.file.ScenarioWriter;
+import org.sagwise.hazard.Caution;
+import org.sagwise.hazard.Signal;
+import org.sagwise.part.Catalogue;
+import org.sagwise.scenario.Scenario;
+
+/** Cures of the demos that go wrong, and what an offer promises. */
+class FixesTest {
+
+    private static final Catalogue CATALOGUE = CatalogueLoader.builtIn();
+
+    private static Scenario demo(String name) {
+        return read(DemoScenarios.bytes(name));
+    }
+
+    private static Scenario read(byte[] bytes) {
+        return new ScenarioReader(CATALOGUE).read(bytes).scenario().orElseThrow();
+    }
+
+    private static Assessment assess(Scenario scenario) {
+        return Assessment.of(scenario, CATALOGUE);
+    }
+
+    static List<String> demos() {
+        return DemoScenarios.names();
+    }
+
+    /**
+     * Coils by hand: rest voltage over 0.8 of the limit, less what cell, switch, wires and contacts
+     * take. One cell of 4.20 V and 22 mΩ behind about 8 mΩ: 4.20/16 − 0.030 = 0.233, so 0.24 Ω.
+     */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "thin-wire | Use 18 AWG or thicker (the coil's second end to cell A's minus)",
+                "too-few-ohms | A coil of at least 0.24 Ω",
+                "re-wrapped-cell | A coil of at least 1.21 Ω",
+                "protected-pair-asked-too-much | A coil of at least 0.30 Ω",
+                "old-and-new-in-a-row | In place of old cell, take a cell just like new cell",
+                "flat-beside-full | Charge cell B by itself to 4.20 V before joining",
+                "row-of-two-one-reversed | Turn cell B",
+                "row-of-three-one-reversed | Turn cell B",
+                "side-by-side-one-reversed | Turn cell B",
+                "torn-wrap | In place of cell A and cell B, take cells with a sound wrap",
+                "paper-clip-across-the-coil | Take away the joint from the coil's first end to the"
+                        + " coil's second end",
+                "meter-left-on-amps | Set the meter to volts",
+            })
+    void of_faultyDemo_offersTheCure(String name, String expected) {
+        List<Offer> offers = Fixes.of(assess(demo(name)));
+        assertEquals(
+                expected,
+                offers.stream().map(offer -> offer.fix().name(Locale.ENGLISH)).collect(Collectors.joining(", ")));
+    }
+
+    @ParameterizedTest
+    @MethodSource("demos")
+    void of_everyDemo_leavesAndBringsNothingGraver(String name) {
+        Assessment before = assess(demo(name));
+        for (Offer offer : Fixes.of(before)) {
+            Signal cured = offer.caution().signal();
+            for (Caution left : offer.after().cautions()) {
+                boolean known = before.cautions().stream().anyMatch(c -> Fixes.isSame(c, left));
+                int order = left.signal().compareTo(cured);
+                assertTrue(known ? order >= 0 : order > 0, left.id());
+            }
+            assertFalse(offer.fix().name(Locale.GERMAN).isBlank());
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("demos")
+    void apply_offeredFix_givesAFileThatOpens(String name) {
+        Scenario before = demo(name);
+        for (Offer offer : Fixes.of(assess(before))) {
+            Scenario after = offer.fix().apply(before);
+            assertEquals(offer.after().scenario(), after);
+            String text = ScenarioWriter.write(after);
+            assertEquals(after, read(text.getBytes(StandardCharsets.UTF_8)));
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("demos")
+    void cure_ofEveryDemo_leavesNothingGrave(String name) {
+        Assessment before = assess(demo(name));
+        boolean known = !name.equals("re-wrapped-cell");
+        Assessment after = Cure.of(before).map(Cure::after).orElse(before);
+        assertEquals(known, after.cautions().stream().noneMatch(c -> c.signal().isGrave()));
+    }
+
+    @Test
+    void cure_ofAReversedPair_dropsTheNoteAboutIt() {
+        Cure cure = Cure.of(assess(demo("side-by-side-one-reversed"))).orElseThrow();
+        assertEquals(List.of(), cure.after().scenario().notes());
+        assertEquals(List.of(), cure.after().cautions());
+        assertEquals(16.9, cure.after().bench().fired().coils().get(0).powerW(), 0.2);
+    }
+
+    @Test
+    void turn_twice_isTheSameScenario() {
+        Scenario demo = demo("side-by-side-one-reversed");
+        Fix turn = Fixes.of(assess(demo)).get(0).fix();
+        assertEquals(demo, turn.apply(turn.apply(demo)));
+    }
+
+    @Test
+    void isCured_graverLeftOrNewAndAsGrave_isRefused() {
+        Caution cured = caution("a", Signal.WARNING);
+        assertTrue(Fixes.isCured(List.of(cured), cured, List.of()));
+        assertTrue(Fixes.isCured(List.of(cured), cured, List.of(caution("b", Signal.CAUTION))));
+        assertFalse(Fixes.isCured(List.of(cured), cured, List.of(cured)));
+        assertFalse(Fixes.isCured(List.of(cured), cured, List.of(caution("b", Signal.WARNING))));
+        Caution graver = caution("c", Signal.DANGER);
+        assertFalse(Fixes.isCured(List.of(cured, graver), cured, List.of(graver)));
+        Caution asGrave = caution("d", Signal.WARNING);
+        assertTrue(Fixes.isCured(List.of(cured, asGrave), cured, List.of(asGrave)));
+    }
+
+    private static Caution caution(String id, Signal signal) {
+        return new Caution(
+                id, signal, List.of("A"), List.of(), Caution.When.ALWAYS, Double.NaN, Double.NaN, "", Map.of());
+    }
+}
