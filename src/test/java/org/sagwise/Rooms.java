@@ -31,7 +31,8 @@ final class Rooms {
     private static final Map<String, List<String>> MAY_USE = new LinkedHashMap<>();
 
     static {
-        MAY_USE.put("quantity", List.of());
+        MAY_USE.put("text", List.of());
+        MAY_USE.put("quantity", List.of("text"));
         MAY_USE.put("part", List.of("quantity"));
         MAY_USE.put("scenario", List.of("part"));
         MAY_USE.put("network", List.of());

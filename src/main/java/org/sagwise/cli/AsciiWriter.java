@@ -3,8 +3,8 @@ package org.sagwise.cli;
 import java.io.FilterWriter;
 import java.io.IOException;
 import java.io.Writer;
-import org.sagwise.quantity.Printable;
-import org.sagwise.quantity.QuantityFormat.Signs;
+import org.sagwise.text.Printable;
+import org.sagwise.text.Signs;
 
 /** Lets only ASCII through and writes other signs in letters. */
 final class AsciiWriter extends FilterWriter {

@@ -3,7 +3,7 @@ package org.sagwise.cli;
 import java.util.List;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.hazard.Caution;
-import org.sagwise.quantity.Texts;
+import org.sagwise.text.Texts;
 
 /** Readings with their cautions in short, for people. */
 final class AssessmentText {

@@ -4,10 +4,10 @@ import java.io.InputStream;
 import java.io.PrintWriter;
 import java.util.Locale;
 import java.util.Optional;
-import org.sagwise.quantity.Printable;
 import org.sagwise.quantity.QuantityFormat;
-import org.sagwise.quantity.QuantityFormat.Signs;
-import org.sagwise.quantity.Texts;
+import org.sagwise.text.Printable;
+import org.sagwise.text.Signs;
+import org.sagwise.text.Texts;
 
 /**
  * What one call of the program works with: where its words go, and in which language and signs.

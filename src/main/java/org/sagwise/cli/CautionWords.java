@@ -5,10 +5,10 @@ import java.util.stream.Stream;
 import org.sagwise.hazard.Caution;
 import org.sagwise.hazard.CautionTexts;
 import org.sagwise.quantity.Digits;
-import org.sagwise.quantity.Texts;
 import org.sagwise.scenario.Names;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
+import org.sagwise.text.Texts;
 
 /** What the command line says of a caution. */
 final class CautionWords {

@@ -8,7 +8,7 @@ import java.io.UncheckedIOException;
 import java.io.Writer;
 import java.util.List;
 import java.util.function.Consumer;
-import org.sagwise.quantity.QuantityFormat.Signs;
+import org.sagwise.text.Signs;
 
 /**
  * Writes JSON (RFC 8259) for other programs: numbers in full double precision, {@code null} for

@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import org.sagwise.quantity.Digits;
 import org.sagwise.quantity.QuantityFormat;
-import org.sagwise.quantity.Texts;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.Ledger;
 import org.sagwise.reading.Readings;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
+import org.sagwise.text.Texts;
 
 /** The account of volts and watts, for people. */
 final class LedgerText {

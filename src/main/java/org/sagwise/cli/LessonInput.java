@@ -9,7 +9,7 @@ import java.util.Optional;
 import org.sagwise.file.LessonLibrary;
 import org.sagwise.file.LessonSource;
 import org.sagwise.part.NearMiss;
-import org.sagwise.quantity.Texts;
+import org.sagwise.text.Texts;
 
 /** Finds the lessons that a call names: folders on disk, or names of the program's own. */
 final class LessonInput {

@@ -7,7 +7,7 @@ import org.sagwise.file.CheckedLesson;
 import org.sagwise.file.LessonFault;
 import org.sagwise.file.LessonLibrary;
 import org.sagwise.file.LessonSource;
-import org.sagwise.quantity.Texts;
+import org.sagwise.text.Texts;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 

@@ -6,7 +6,7 @@ import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.LessonLibrary;
 import org.sagwise.file.LessonReader;
 import org.sagwise.lesson.Lesson;
-import org.sagwise.quantity.Texts;
+import org.sagwise.text.Texts;
 import picocli.CommandLine.Command;
 
 /** Prints the running order: every lesson with its evening and its minutes. */

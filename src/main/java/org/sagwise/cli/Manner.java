@@ -5,7 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.sagwise.quantity.QuantityFormat.Signs;
+import org.sagwise.text.Signs;
 
 /**
  * In which manner a call speaks. Read from the arguments ahead of everything else, so that even a

@@ -6,8 +6,8 @@ import org.sagwise.file.ShareText;
 import org.sagwise.plan.Estimate;
 import org.sagwise.plan.Measured;
 import org.sagwise.quantity.QuantityFormat;
-import org.sagwise.quantity.Texts;
 import org.sagwise.quantity.Unit;
+import org.sagwise.text.Texts;
 
 /** What follows from readings, for people. */
 final class MeasuredText {

@@ -3,7 +3,7 @@ package org.sagwise.cli;
 import java.util.List;
 import java.util.Map;
 import org.sagwise.part.CatalogueEntry;
-import org.sagwise.part.LocalText;
+import org.sagwise.text.LocalText;
 
 /** The catalogue as JSON: a list for each family, always all of them. */
 final class PartsJson {

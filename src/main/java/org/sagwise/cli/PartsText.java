@@ -12,7 +12,7 @@ import org.sagwise.part.CatalogueEntry;
 import org.sagwise.quantity.Digits;
 import org.sagwise.quantity.Measure;
 import org.sagwise.quantity.QuantityFormat;
-import org.sagwise.quantity.Texts;
+import org.sagwise.text.Texts;
 
 /** The catalogue for people: a list of everything, or the card of one entry. */
 final class PartsText {

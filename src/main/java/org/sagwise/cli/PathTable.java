@@ -4,7 +4,6 @@ import java.util.Set;
 import org.sagwise.cli.TextTable.Side;
 import org.sagwise.quantity.Digits;
 import org.sagwise.quantity.QuantityFormat;
-import org.sagwise.quantity.Texts;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.LinkReading;
 import org.sagwise.reading.PartReading;
@@ -14,6 +13,7 @@ import org.sagwise.scenario.Names;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
+import org.sagwise.text.Texts;
 
 /**
  * What lies between cells and coils, with what it costs: switches, boards, meters, wires, touches.

@@ -3,7 +3,6 @@ package org.sagwise.cli;
 import java.util.ArrayList;
 import java.util.List;
 import org.sagwise.quantity.QuantityFormat;
-import org.sagwise.quantity.Texts;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.CellReading;
 import org.sagwise.reading.CoilReading;
@@ -15,6 +14,7 @@ import org.sagwise.scenario.Names;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
+import org.sagwise.text.Texts;
 
 /** Readings as tables that a person can read and paste into a post. */
 final class ReadingsText {

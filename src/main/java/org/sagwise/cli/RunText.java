@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.sagwise.quantity.QuantityFormat;
-import org.sagwise.quantity.Texts;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.Press;
 import org.sagwise.run.CellMoment;
@@ -18,6 +17,7 @@ import org.sagwise.run.RunEvent.Kind;
 import org.sagwise.run.RunPlan;
 import org.sagwise.run.RunState;
 import org.sagwise.run.RunTexts;
+import org.sagwise.text.Texts;
 
 /** What came of a run, for people: what happened and when, a table of cells, events. */
 final class RunText {

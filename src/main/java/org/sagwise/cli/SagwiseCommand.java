@@ -7,7 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.ResourceBundle;
 import java.util.concurrent.Callable;
-import org.sagwise.quantity.QuantityFormat.Signs;
+import org.sagwise.text.Signs;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;

@@ -1,7 +1,7 @@
 package org.sagwise.cli;
 
 import java.util.Locale;
-import org.sagwise.quantity.Texts;
+import org.sagwise.text.Texts;
 
 /** What keeps a machine from showing a window, and what to do about it. */
 public enum WindowObstacle {

@@ -8,7 +8,7 @@ import java.util.function.Supplier;
 import java.util.regex.Pattern;
 import org.sagwise.file.CatalogueDefect.Problem;
 import org.sagwise.part.Card;
-import org.sagwise.part.LocalText;
+import org.sagwise.text.LocalText;
 
 /**
  * Reads the words of a catalogue entry and sees to it that each of its numbers has a source: {@code

@@ -13,8 +13,8 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Supplier;
 import org.sagwise.file.CatalogueDefect.Problem;
-import org.sagwise.part.LocalText;
 import org.sagwise.part.NearMiss;
+import org.sagwise.text.LocalText;
 
 /**
  * The keys of one object in a catalogue file. A key that is missing or wrong is noted as a defect

@@ -12,7 +12,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.sagwise.file.CatalogueDefect.Problem;
 import org.sagwise.part.CatalogueEntry;
-import org.sagwise.part.LocalText;
+import org.sagwise.text.LocalText;
 
 /** Opens the files of a catalogue and collects what is wrong with them. */
 final class CatalogueFiles {

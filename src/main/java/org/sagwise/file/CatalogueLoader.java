@@ -5,7 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.sagwise.part.Catalogue;
-import org.sagwise.part.LocalText;
+import org.sagwise.text.LocalText;
 
 /** Reads the catalogue of parts. */
 public final class CatalogueLoader {

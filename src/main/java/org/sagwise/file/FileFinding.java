@@ -3,10 +3,10 @@ package org.sagwise.file;
 import java.util.Comparator;
 import java.util.Locale;
 import java.util.Optional;
-import org.sagwise.quantity.Texts;
 import org.sagwise.scenario.Finding;
 import org.sagwise.scenario.Problem;
 import org.sagwise.scenario.ProblemTexts;
+import org.sagwise.text.Texts;
 
 /**
  * Something wrong with a file, and where a person finds it there.

@@ -13,8 +13,8 @@ import org.sagwise.lesson.LessonProblem;
 import org.sagwise.lesson.Move;
 import org.sagwise.lesson.MoveRules;
 import org.sagwise.part.Catalogue;
-import org.sagwise.part.LocalText;
 import org.sagwise.scenario.Scenario;
+import org.sagwise.text.LocalText;
 
 /** Reads the benches of a lesson: each from a file beside it, or from a bench named above it. */
 final class LessonBenches {

@@ -5,7 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.sagwise.lesson.LessonFinding;
 import org.sagwise.lesson.LessonProblem;
-import org.sagwise.quantity.Texts;
+import org.sagwise.text.Texts;
 
 /**
  * Something wrong with a lesson, and where a person finds it in the file.

@@ -13,8 +13,8 @@ import org.sagwise.file.LessonNode.Items;
 import org.sagwise.file.LessonNode.Scalar;
 import org.sagwise.lesson.LessonFinding;
 import org.sagwise.lesson.LessonProblem;
-import org.sagwise.part.LocalText;
 import org.sagwise.scenario.TerminalRef;
+import org.sagwise.text.LocalText;
 
 /**
  * Takes typed values out of one group of a lesson file. What is wrong is noted and something

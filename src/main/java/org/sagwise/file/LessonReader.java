@@ -13,7 +13,7 @@ import org.sagwise.lesson.Lesson.LessonBench;
 import org.sagwise.lesson.LessonProblem;
 import org.sagwise.lesson.Step;
 import org.sagwise.part.Catalogue;
-import org.sagwise.part.LocalText;
+import org.sagwise.text.LocalText;
 
 /**
  * Reads a lesson, format 1: a folder with {@code lesson.yaml} and the scenarios it names. Whatever

@@ -13,7 +13,7 @@ import org.sagwise.lesson.LessonProblem;
 import org.sagwise.lesson.ReadingRef;
 import org.sagwise.lesson.Step;
 import org.sagwise.lesson.Step.Role;
-import org.sagwise.part.LocalText;
+import org.sagwise.text.LocalText;
 
 /** Reads the steps of a lesson. */
 final class LessonSteps {

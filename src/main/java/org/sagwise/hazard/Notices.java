@@ -2,7 +2,7 @@ package org.sagwise.hazard;
 
 import java.util.List;
 import java.util.Locale;
-import org.sagwise.quantity.Texts;
+import org.sagwise.text.Texts;
 
 /**
  * What the program says about the real world, apart from any drawn circuit: that it is a teaching

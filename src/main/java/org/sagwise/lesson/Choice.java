@@ -1,7 +1,7 @@
 package org.sagwise.lesson;
 
 import java.util.Optional;
-import org.sagwise.part.LocalText;
+import org.sagwise.text.LocalText;
 
 /**
  * One answer to choose.

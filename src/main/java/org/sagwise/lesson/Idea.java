@@ -3,7 +3,7 @@ package org.sagwise.lesson;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.sagwise.quantity.Texts;
+import org.sagwise.text.Texts;
 
 /**
  * A mistaken idea that people bring along; each wrong choice of a question stands for one, so that

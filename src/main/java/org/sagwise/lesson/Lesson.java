@@ -5,8 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import org.sagwise.part.LocalText;
 import org.sagwise.scenario.Scenario;
+import org.sagwise.text.LocalText;
 
 /**
  * A guided sequence on the bench.

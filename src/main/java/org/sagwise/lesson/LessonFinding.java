@@ -2,7 +2,7 @@ package org.sagwise.lesson;
 
 import java.util.List;
 import java.util.Locale;
-import org.sagwise.quantity.Texts;
+import org.sagwise.text.Texts;
 
 /**
  * Something wrong with a lesson.

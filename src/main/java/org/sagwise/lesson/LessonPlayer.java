@@ -8,8 +8,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.sagwise.lesson.Answers.State;
 import org.sagwise.part.Catalogue;
-import org.sagwise.part.LocalText;
 import org.sagwise.scenario.Scenario;
+import org.sagwise.text.LocalText;
 
 /**
  * A learner somewhere in a lesson. Immutable: each thing the learner does gives another one. There

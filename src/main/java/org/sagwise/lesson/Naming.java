@@ -1,8 +1,8 @@
 package org.sagwise.lesson;
 
 import java.util.Locale;
-import org.sagwise.part.LocalText;
 import org.sagwise.scenario.Scenario;
+import org.sagwise.text.LocalText;
 
 /**
  * Turns a bench of a lesson from one language into another: its title, and the names of parts that

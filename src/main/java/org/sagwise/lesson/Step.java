@@ -5,7 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.sagwise.hazard.Signal;
-import org.sagwise.part.LocalText;
+import org.sagwise.text.LocalText;
 
 /** One step of a lesson. */
 public sealed interface Step {

@@ -2,7 +2,7 @@ package org.sagwise.lesson;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.sagwise.part.LocalText;
+import org.sagwise.text.LocalText;
 
 /** All texts of a step, with the key each stands under and the time at which it is read. */
 final class StepTexts {

@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import org.sagwise.text.LocalText;
 
 /**
  * What the catalogue says about a part in words: its id, title, description and the source of each

@@ -3,6 +3,7 @@ package org.sagwise.quantity;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import org.sagwise.text.Texts;
 
 /** What came of reading a quantity that a person wrote. */
 public sealed interface Parsed {

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.text.DecimalFormatSymbols;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import org.sagwise.text.Signs;
 
 /**
  * Prints quantities: {@code 4.20 V}, {@code 17.6 W}, {@code 30 mΩ}, {@code 2 min 5 s}.
@@ -15,14 +16,6 @@ import java.util.OptionalDouble;
  * @param signs whether Ω, µ, ° and the true minus sign may be used
  */
 public record QuantityFormat(Locale locale, Signs signs) {
-
-    /** Which characters may be printed. */
-    public enum Signs {
-        /** Those of print: −, Ω, µ, °, ², — and ∞. */
-        PRINT,
-        /** ASCII only: -, ohm, u, C. */
-        ASCII
-    }
 
     /** For people who read this language. */
     public static QuantityFormat forPeople(Locale locale) {

@@ -3,6 +3,6 @@
  * and rounding to significant digits. Inside the program every value is a {@code double} in its SI
  * unit.
  *
- * <p>Uses the JDK alone.
+ * <p>May use {@code text}.
  */
 package org.sagwise.quantity;

@@ -3,10 +3,10 @@ package org.sagwise.reading;
 import java.util.Locale;
 import java.util.Optional;
 import org.sagwise.quantity.QuantityFormat;
-import org.sagwise.quantity.Texts;
 import org.sagwise.quantity.Unit;
 import org.sagwise.scenario.Names;
 import org.sagwise.scenario.Scenario;
+import org.sagwise.text.Texts;
 
 /** What the meter in the hand shows, in words: on its display, and explained. */
 public final class MeterTexts {

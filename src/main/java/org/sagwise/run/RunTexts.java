@@ -4,13 +4,13 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import org.sagwise.quantity.QuantityFormat;
-import org.sagwise.quantity.Texts;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.Bench;
 import org.sagwise.run.RunEvent.Kind;
 import org.sagwise.scenario.Names;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.TerminalRef;
+import org.sagwise.text.Texts;
 
 /** What happened in a run, in sentences. */
 public final class RunTexts {

@@ -2,7 +2,7 @@ package org.sagwise.scenario;
 
 import java.util.List;
 import java.util.Locale;
-import org.sagwise.quantity.Texts;
+import org.sagwise.text.Texts;
 
 /** The one place where parts and terminals get the names that people read. */
 public final class Names {

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.sagwise.quantity.Measure;
-import org.sagwise.quantity.Texts;
+import org.sagwise.text.Texts;
 
 /** Says a finding in a sentence: what is wrong, and what would be right. */
 public final class ProblemTexts {

@@ -23,11 +23,11 @@ import org.sagwise.hazard.Caution;
 import org.sagwise.lesson.LessonLint;
 import org.sagwise.part.Catalogue;
 import org.sagwise.picture.layout.BenchLayout;
-import org.sagwise.quantity.QuantityFormat.Signs;
 import org.sagwise.report.compare.Comparison;
 import org.sagwise.report.explain.Explanation;
 import org.sagwise.report.post.PostFormat;
 import org.sagwise.scenario.Scenario;
+import org.sagwise.text.Signs;
 
 /** Insists that whatever came from a stranger is answered with something or with words. */
 final class Answers {

@@ -29,7 +29,6 @@ import org.sagwise.file.LessonReader;
 import org.sagwise.file.LessonReading;
 import org.sagwise.file.LessonSource;
 import org.sagwise.file.ShareText;
-import org.sagwise.quantity.QuantityFormat.Signs;
 import org.sagwise.report.explain.ExplainedPost;
 import org.sagwise.report.handout.Handout;
 import org.sagwise.report.handout.HandoutHtml;
@@ -37,6 +36,7 @@ import org.sagwise.report.handout.HandoutMaker;
 import org.sagwise.report.handout.HandoutPdf;
 import org.sagwise.report.post.PostFormat;
 import org.sagwise.scenario.Scenario;
+import org.sagwise.text.Signs;
 
 /** No document, whatever stands in it, makes the program read a file or ask the network. */
 class ReachTest {

@@ -11,9 +11,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.sagwise.file.CatalogueLoader;
-import org.sagwise.quantity.Texts;
 import org.sagwise.reading.Bench;
 import org.sagwise.reading.Readings;
+import org.sagwise.text.Texts;
 
 /** From a meter's readings to internal and path resistance, with uncertainty. */
 class MeasurementTest {

@@ -19,13 +19,13 @@ import org.sagwise.file.ScenarioReader;
 import org.sagwise.file.ShareText;
 import org.sagwise.lesson.LessonFixture;
 import org.sagwise.part.Catalogue;
-import org.sagwise.quantity.QuantityFormat.Signs;
 import org.sagwise.report.explain.ExplainedPost;
 import org.sagwise.report.handout.Handout.Kind;
 import org.sagwise.report.handout.HandoutHtml;
 import org.sagwise.report.handout.HandoutMaker;
 import org.sagwise.report.post.PostFormat;
 import org.sagwise.scenario.Scenario;
+import org.sagwise.text.Signs;
 
 /** Every page that the program writes is sound HTML, as an independent checker sees it. */
 class HtmlCheckTest {

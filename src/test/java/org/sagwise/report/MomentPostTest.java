@@ -10,7 +10,6 @@ import org.sagwise.assessment.Assessment;
 import org.sagwise.assessment.Moment;
 import org.sagwise.file.ShareText;
 import org.sagwise.quantity.QuantityFormat;
-import org.sagwise.quantity.QuantityFormat.Signs;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.Press;
 import org.sagwise.report.explain.ExplainedPost;
@@ -19,6 +18,7 @@ import org.sagwise.run.RunPlan;
 import org.sagwise.run.RunState;
 import org.sagwise.run.Runner;
 import org.sagwise.scenario.Scenario;
+import org.sagwise.text.Signs;
 
 /** A post tells the numbers of the moment that was asked for, and says of which they are. */
 class MomentPostTest {

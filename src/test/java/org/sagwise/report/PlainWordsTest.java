@@ -13,10 +13,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.sagwise.file.ScenarioReader;
-import org.sagwise.quantity.QuantityFormat.Signs;
 import org.sagwise.report.post.PostFormat;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
+import org.sagwise.text.Signs;
 
 /** A post calls terminals by words, in both languages; a file's keys stay in the share text. */
 class PlainWordsTest {

@@ -19,12 +19,12 @@ import org.commonmark.parser.Parser;
 import org.commonmark.renderer.html.HtmlRenderer;
 import org.commonmark.renderer.text.TextContentRenderer;
 import org.junit.jupiter.api.Test;
-import org.sagwise.quantity.QuantityFormat.Signs;
 import org.sagwise.report.post.Block;
 import org.sagwise.report.post.PostFormat;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
+import org.sagwise.text.Signs;
 import org.w3c.dom.Document;
 
 /** Whatever a file says, a post shows it and does nothing with it. */

@@ -11,11 +11,11 @@ import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.ScenarioReader;
 import org.sagwise.file.ShareText;
 import org.sagwise.part.Catalogue;
-import org.sagwise.quantity.QuantityFormat.Signs;
 import org.sagwise.report.explain.Explanation;
 import org.sagwise.report.post.Block;
 import org.sagwise.report.post.PostFormat;
 import org.sagwise.scenario.Scenario;
+import org.sagwise.text.Signs;
 
 /** Invented stories of a forum, and the posts that explain them. */
 final class Stories {

@@ -12,8 +12,8 @@ import org.junit.jupiter.params.provider.FieldSource;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.ScenarioReader;
 import org.sagwise.file.ShareText;
-import org.sagwise.quantity.QuantityFormat.Signs;
 import org.sagwise.report.post.PostFormat;
+import org.sagwise.text.Signs;
 
 /** Three invented stories: what a stranger reads in the post that explains each. */
 class StoriesTest {

@@ -6,12 +6,12 @@ import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.sagwise.quantity.QuantityFormat;
-import org.sagwise.quantity.Texts;
 import org.sagwise.quantity.Unit;
 import org.sagwise.scenario.Names;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalName;
+import org.sagwise.text.Texts;
 
 /** An edit that cures something, with a name such as "Turn cell B". */
 public final class Fix {

@@ -7,8 +7,8 @@ import org.sagwise.picture.look.TextStyle;
 import org.sagwise.picture.look.Tone;
 import org.sagwise.picture.scene.BenchScene;
 import org.sagwise.picture.scene.Figures;
-import org.sagwise.quantity.Texts;
 import org.sagwise.quantity.Unit;
+import org.sagwise.text.Texts;
 
 /**
  * A regulated board: a closed box with a funnel on it, wide where volts come in and narrow where

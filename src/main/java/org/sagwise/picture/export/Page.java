@@ -25,8 +25,8 @@ import org.sagwise.picture.scene.BenchView;
 import org.sagwise.picture.stairs.StairScene;
 import org.sagwise.picture.stairs.StaircasePainter;
 import org.sagwise.quantity.QuantityFormat;
-import org.sagwise.quantity.Texts;
 import org.sagwise.quantity.Unit;
+import org.sagwise.text.Texts;
 
 /**
  * A page with all of a bench: title, bench with figures, cautions in short, staircase, and the

@@ -13,7 +13,7 @@ import org.sagwise.picture.look.TextStyle;
 import org.sagwise.picture.look.Theme;
 import org.sagwise.picture.look.Tone;
 import org.sagwise.picture.look.WordWrap;
-import org.sagwise.quantity.Texts;
+import org.sagwise.text.Texts;
 
 /**
  * A QR code with words above and below. Always black on white, whatever the theme: some readers

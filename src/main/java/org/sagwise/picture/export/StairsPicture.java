@@ -17,7 +17,7 @@ import org.sagwise.picture.look.Tone;
 import org.sagwise.picture.look.WordWrap;
 import org.sagwise.picture.stairs.StairScene;
 import org.sagwise.picture.stairs.StaircasePainter;
-import org.sagwise.quantity.Texts;
+import org.sagwise.text.Texts;
 
 /** Writes the staircases of two benches, one above the other, on one scale of volts. */
 public final class StairsPicture implements Sheet {

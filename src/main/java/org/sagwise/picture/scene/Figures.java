@@ -2,8 +2,8 @@ package org.sagwise.picture.scene;
 
 import java.util.Locale;
 import org.sagwise.quantity.QuantityFormat;
-import org.sagwise.quantity.Texts;
 import org.sagwise.quantity.Unit;
+import org.sagwise.text.Texts;
 
 /**
  * Words and numbers in the language of a scene.

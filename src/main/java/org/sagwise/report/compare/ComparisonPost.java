@@ -7,12 +7,12 @@ import java.util.Optional;
 import org.sagwise.hazard.Caution;
 import org.sagwise.hazard.CautionTexts;
 import org.sagwise.quantity.Measure;
-import org.sagwise.quantity.QuantityFormat.Signs;
 import org.sagwise.quantity.Unit;
 import org.sagwise.report.explain.BuildWords;
 import org.sagwise.report.post.Block;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Scenario;
+import org.sagwise.text.Signs;
 
 /** A comparison as blocks that any format can hold. */
 public final class ComparisonPost {

@@ -2,11 +2,11 @@ package org.sagwise.report.explain;
 
 import java.util.Locale;
 import org.sagwise.quantity.Digits;
-import org.sagwise.quantity.QuantityFormat.Signs;
 import org.sagwise.quantity.Unit;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Scenario;
+import org.sagwise.text.Signs;
 
 /** Parts and joints of a scenario in words, for whoever writes about it. */
 public final class BuildWords {

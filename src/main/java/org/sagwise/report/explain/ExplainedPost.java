@@ -7,9 +7,9 @@ import java.util.function.Function;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.assessment.Moment;
 import org.sagwise.assessment.fix.Cure;
-import org.sagwise.quantity.QuantityFormat.Signs;
 import org.sagwise.report.post.PostFormat;
 import org.sagwise.scenario.Scenario;
+import org.sagwise.text.Signs;
 
 /** Writes the post that explains a bench, with all that belongs in it. */
 public final class ExplainedPost {

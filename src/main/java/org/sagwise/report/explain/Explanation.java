@@ -13,12 +13,12 @@ import org.sagwise.hazard.Caution;
 import org.sagwise.hazard.CautionTexts;
 import org.sagwise.hazard.Notices;
 import org.sagwise.hazard.Signal;
-import org.sagwise.quantity.QuantityFormat.Signs;
 import org.sagwise.report.post.Block;
 import org.sagwise.report.post.Block.Bullets;
 import org.sagwise.report.post.Block.Heading;
 import org.sagwise.report.post.Block.Paragraph;
 import org.sagwise.scenario.PartKind;
+import org.sagwise.text.Signs;
 
 /**
  * The explanation of a scenario for somebody who has never seen it, as blocks that any format can

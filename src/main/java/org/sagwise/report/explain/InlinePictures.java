@@ -17,9 +17,9 @@ import org.sagwise.picture.export.PictureSize;
 import org.sagwise.picture.export.QrPicture;
 import org.sagwise.picture.layout.Drawing;
 import org.sagwise.picture.look.Theme;
-import org.sagwise.quantity.Texts;
 import org.sagwise.reading.Press;
 import org.sagwise.report.post.Block;
+import org.sagwise.text.Texts;
 
 /** Pictures of a bench as built and corrected, as SVG to stand inside an HTML file. */
 final class InlinePictures {

@@ -4,13 +4,13 @@ import java.util.List;
 import java.util.Locale;
 import org.sagwise.quantity.Digits;
 import org.sagwise.quantity.QuantityFormat;
-import org.sagwise.quantity.QuantityFormat.Signs;
-import org.sagwise.quantity.Texts;
 import org.sagwise.quantity.Unit;
 import org.sagwise.scenario.Names;
 import org.sagwise.scenario.Note;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Scenario;
+import org.sagwise.text.Signs;
+import org.sagwise.text.Texts;
 
 /**
  * Words and numbers of an explanation in one language.

@@ -16,9 +16,7 @@ import org.sagwise.lesson.Situation;
 import org.sagwise.lesson.Step;
 import org.sagwise.lesson.Track;
 import org.sagwise.part.Catalogue;
-import org.sagwise.part.LocalText;
 import org.sagwise.quantity.QuantityFormat;
-import org.sagwise.quantity.Texts;
 import org.sagwise.reading.Press;
 import org.sagwise.report.handout.Handout.Blank;
 import org.sagwise.report.handout.Handout.Frame;
@@ -26,6 +24,8 @@ import org.sagwise.report.handout.Handout.Item;
 import org.sagwise.report.handout.Handout.Kind;
 import org.sagwise.report.handout.Handout.Option;
 import org.sagwise.scenario.Scenario;
+import org.sagwise.text.LocalText;
+import org.sagwise.text.Texts;
 
 /** Puts a lesson on paper, every number said by the engine. */
 public final class HandoutMaker {

@@ -2,7 +2,7 @@ package org.sagwise.report.post;
 
 import java.util.List;
 import java.util.Locale;
-import org.sagwise.quantity.QuantityFormat.Signs;
+import org.sagwise.text.Signs;
 
 /**
  * Writes a post as one HTML file that needs nothing else: no scripts, no fonts, no pictures from

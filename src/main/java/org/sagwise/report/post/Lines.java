@@ -3,8 +3,8 @@ package org.sagwise.report.post;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
-import org.sagwise.quantity.Printable;
-import org.sagwise.quantity.QuantityFormat.Signs;
+import org.sagwise.text.Printable;
+import org.sagwise.text.Signs;
 
 /** Breaks words into lines of a width and sets tables in columns, for type of equal width. */
 final class Lines {

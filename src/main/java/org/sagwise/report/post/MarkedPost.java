@@ -2,7 +2,7 @@ package org.sagwise.report.post;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.sagwise.quantity.QuantityFormat.Signs;
+import org.sagwise.text.Signs;
 
 /** Writes a post in some markup, block by block with an empty line between. */
 final class MarkedPost {

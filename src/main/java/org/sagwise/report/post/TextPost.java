@@ -3,7 +3,7 @@ package org.sagwise.report.post;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.sagwise.quantity.QuantityFormat.Signs;
+import org.sagwise.text.Signs;
 
 /** Writes a post as plain text that stands alone: 72 columns, to be read in a code block. */
 final class TextPost {

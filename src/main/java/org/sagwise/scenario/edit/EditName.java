@@ -3,12 +3,12 @@ package org.sagwise.scenario.edit;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
-import org.sagwise.quantity.Texts;
 import org.sagwise.scenario.Names;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalName;
 import org.sagwise.scenario.TerminalRef;
+import org.sagwise.text.Texts;
 
 /**
  * What an edit is called: a key of the texts and what fills it in.

@@ -3,9 +3,9 @@ package org.sagwise.ui.clock;
 import java.text.DecimalFormatSymbols;
 import java.util.Locale;
 import org.sagwise.quantity.QuantityFormat;
-import org.sagwise.quantity.Texts;
 import org.sagwise.reading.Bench;
 import org.sagwise.run.RunTexts;
+import org.sagwise.text.Texts;
 
 /** The words of the clock, and how it writes time. */
 public final class ClockTexts {

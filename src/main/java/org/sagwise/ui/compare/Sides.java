@@ -6,11 +6,11 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.assessment.fix.Cure;
-import org.sagwise.quantity.QuantityFormat.Signs;
 import org.sagwise.report.compare.Comparison;
 import org.sagwise.report.compare.ComparisonPost;
 import org.sagwise.report.post.Block;
 import org.sagwise.scenario.Scenario;
+import org.sagwise.text.Signs;
 
 /**
  * Two benches and what differs between them.

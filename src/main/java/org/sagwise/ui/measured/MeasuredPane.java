@@ -21,9 +21,9 @@ import org.sagwise.plan.Measurement;
 import org.sagwise.plan.Measurement.Contradiction;
 import org.sagwise.plan.MeterCheck;
 import org.sagwise.quantity.Measure;
-import org.sagwise.quantity.Texts;
 import org.sagwise.quantity.Unit;
 import org.sagwise.scenario.Scenario;
+import org.sagwise.text.Texts;
 import org.sagwise.ui.text.Wording;
 
 /** A form for what a meter shows, and beside it, as one types, what follows. */

@@ -6,8 +6,8 @@ import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
 import org.sagwise.plan.Estimate;
 import org.sagwise.plan.Measured;
-import org.sagwise.quantity.Texts;
 import org.sagwise.quantity.Unit;
+import org.sagwise.text.Texts;
 import org.sagwise.ui.text.Wording;
 
 /** What follows from readings, how well it is known, and what would make it better known. */

@@ -9,7 +9,7 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.sagwise.hazard.Notices;
-import org.sagwise.quantity.Texts;
+import org.sagwise.text.Texts;
 import org.sagwise.ui.dialog.Dialogs;
 import org.sagwise.ui.prefs.PreferencesModel;
 

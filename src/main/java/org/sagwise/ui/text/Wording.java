@@ -3,8 +3,8 @@ package org.sagwise.ui.text;
 import java.util.Locale;
 import org.sagwise.quantity.Digits;
 import org.sagwise.quantity.QuantityFormat;
-import org.sagwise.quantity.Texts;
 import org.sagwise.quantity.Unit;
+import org.sagwise.text.Texts;
 
 /** The words and numbers of the window, in one language. */
 public final class Wording {

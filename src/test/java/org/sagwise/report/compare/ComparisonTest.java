@@ -21,13 +21,13 @@ import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.DemoScenarios;
 import org.sagwise.file.ScenarioReader;
 import org.sagwise.part.Catalogue;
-import org.sagwise.quantity.QuantityFormat.Signs;
 import org.sagwise.report.compare.Outcome.Quantity;
 import org.sagwise.report.post.PostFormat;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
+import org.sagwise.text.Signs;
 
 /** What differs between two scenarios, whatever their parts are called. */
 class ComparisonTest {

@@ -9,11 +9,11 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.RandomScenarios;
-import org.sagwise.quantity.Texts;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Placement;
 import org.sagwise.scenario.Scenario;
+import org.sagwise.text.Texts;
 
 /** Every edit can be called by a name that is written. */
 class EditNamesTest {

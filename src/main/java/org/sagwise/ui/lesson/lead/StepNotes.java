@@ -8,7 +8,7 @@ import org.sagwise.lesson.LessonPlayer;
 import org.sagwise.lesson.ReadingRef;
 import org.sagwise.lesson.Shuffle;
 import org.sagwise.lesson.Step;
-import org.sagwise.part.LocalText;
+import org.sagwise.text.LocalText;
 import org.sagwise.ui.text.Markdown;
 import org.sagwise.ui.text.Wording;
 

@@ -1,4 +1,4 @@
-package org.sagwise.quantity;
+package org.sagwise.text;
 
 import java.text.MessageFormat;
 import java.util.Locale;

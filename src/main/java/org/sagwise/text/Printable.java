@@ -1,8 +1,7 @@
-package org.sagwise.quantity;
+package org.sagwise.text;
 
 import java.text.Normalizer;
 import java.util.Map;
-import org.sagwise.quantity.QuantityFormat.Signs;
 
 /**
  * Makes a text fit for a terminal: control characters that a file may have smuggled in do nothing,

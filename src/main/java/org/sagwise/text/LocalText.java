@@ -1,4 +1,4 @@
-package org.sagwise.part;
+package org.sagwise.text;
 
 import java.util.Locale;
 
