@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.sagwise.hazard.Caution;
 import org.sagwise.hazard.CautionTexts;
+import org.sagwise.part.PartKind;
 import org.sagwise.quantity.Digits;
 import org.sagwise.scenario.Names;
-import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.text.Texts;
 

@@ -2,12 +2,12 @@ package org.sagwise.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.sagwise.part.PartKind;
 import org.sagwise.quantity.Digits;
 import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.Ledger;
 import org.sagwise.reading.Readings;
-import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.text.Texts;
 

@@ -2,6 +2,7 @@ package org.sagwise.cli;
 
 import java.util.Set;
 import org.sagwise.cli.TextTable.Side;
+import org.sagwise.part.PartKind;
 import org.sagwise.quantity.Digits;
 import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.quantity.Unit;
@@ -10,7 +11,6 @@ import org.sagwise.reading.PartReading;
 import org.sagwise.reading.Readings;
 import org.sagwise.scenario.Joint;
 import org.sagwise.scenario.Names;
-import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
 import org.sagwise.text.Texts;

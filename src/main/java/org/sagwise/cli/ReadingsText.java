@@ -2,6 +2,7 @@ package org.sagwise.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.sagwise.part.PartKind;
 import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.CellReading;
@@ -12,7 +13,6 @@ import org.sagwise.reading.ProbeReading;
 import org.sagwise.reading.Readings;
 import org.sagwise.scenario.Names;
 import org.sagwise.scenario.Part;
-import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.text.Texts;
 

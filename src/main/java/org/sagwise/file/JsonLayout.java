@@ -3,7 +3,7 @@ package org.sagwise.file;
 import java.util.AbstractMap.SimpleImmutableEntry;
 import java.util.List;
 import java.util.Map;
-import org.sagwise.scenario.Keys;
+import org.sagwise.part.key.Keys;
 
 /**
  * Lays JSON out for people: two spaces of indent, short objects and lists on one line.

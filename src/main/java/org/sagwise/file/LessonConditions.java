@@ -9,8 +9,8 @@ import org.sagwise.lesson.Condition;
 import org.sagwise.lesson.LessonProblem;
 import org.sagwise.lesson.ReadingRef;
 import org.sagwise.lesson.When;
+import org.sagwise.part.PartKind;
 import org.sagwise.reading.Press;
-import org.sagwise.scenario.PartKind;
 
 /** Reads what must be so before a step is done. */
 final class LessonConditions {

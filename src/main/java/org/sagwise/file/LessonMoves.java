@@ -11,8 +11,8 @@ import org.sagwise.lesson.LessonProblem;
 import org.sagwise.lesson.LinkMove;
 import org.sagwise.lesson.Move;
 import org.sagwise.lesson.PartMove;
-import org.sagwise.scenario.Keys;
-import org.sagwise.scenario.PartKind;
+import org.sagwise.part.PartKind;
+import org.sagwise.part.key.Keys;
 import org.sagwise.scenario.TerminalRef;
 
 /** Reads the moves of a solution. */

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.sagwise.scenario.Keys;
+import org.sagwise.part.key.Keys;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Note;
 import org.sagwise.scenario.Part;

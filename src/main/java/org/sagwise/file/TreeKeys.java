@@ -2,7 +2,7 @@ package org.sagwise.file;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
-import org.sagwise.scenario.Keys;
+import org.sagwise.part.key.Keys;
 
 /**
  * Turns an object of a JSON tree into {@link Keys}: numbers become doubles, inner objects keys.

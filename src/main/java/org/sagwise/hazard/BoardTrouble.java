@@ -1,9 +1,9 @@
 package org.sagwise.hazard;
 
 import java.util.List;
+import org.sagwise.part.PartKind;
 import org.sagwise.reading.PartReading;
 import org.sagwise.reading.ResolvedParts;
-import org.sagwise.scenario.PartKind;
 
 /** A regulated board that cannot do what it is set to, when the button is held. */
 final class BoardTrouble implements HazardRule {

@@ -7,8 +7,8 @@ import org.sagwise.caution.circuit.Branch;
 import org.sagwise.caution.circuit.Circuit;
 import org.sagwise.caution.circuit.Climb;
 import org.sagwise.caution.circuit.Loop;
+import org.sagwise.part.PartKind;
 import org.sagwise.scenario.Part;
-import org.sagwise.scenario.PartKind;
 
 /**
  * A charger goes on to a voltage above that of the full cells it is joined to: it does not stop in

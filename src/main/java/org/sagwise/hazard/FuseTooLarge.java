@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.sagwise.part.PartKind;
 import org.sagwise.part.WireLimits;
 import org.sagwise.reading.CellReading;
 import org.sagwise.reading.LinkReading;
 import org.sagwise.reading.PartReading;
-import org.sagwise.scenario.PartKind;
 
 /**
  * A fuse that lets through more than the cells or the wire behind it bear, so that they suffer

@@ -3,8 +3,8 @@ package org.sagwise.hazard;
 import java.util.ArrayList;
 import java.util.List;
 import org.sagwise.part.FuseSpec;
+import org.sagwise.part.PartKind;
 import org.sagwise.scenario.Part;
-import org.sagwise.scenario.PartKind;
 
 /**
  * A fuse carries more than it bears in the long run, {@link FuseSpec#LEAST_MELTING_RATIO} times its

@@ -15,6 +15,7 @@ import org.sagwise.caution.circuit.Rows;
 import org.sagwise.caution.circuit.Wiring;
 import org.sagwise.part.CellSpec;
 import org.sagwise.part.JumperWire;
+import org.sagwise.part.PartKind;
 import org.sagwise.part.WireSize;
 import org.sagwise.reading.Bench;
 import org.sagwise.reading.CellReading;
@@ -25,7 +26,6 @@ import org.sagwise.reading.ResolvedParts;
 import org.sagwise.scenario.Joint;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Part;
-import org.sagwise.scenario.PartKind;
 
 /**
  * What hazard rules look at: the bench with the button let go and held. Both are looked at whatever

@@ -2,8 +2,8 @@ package org.sagwise.hazard;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.sagwise.part.MeterMode;
 import org.sagwise.reading.PartReading;
-import org.sagwise.scenario.MeterMode;
 
 /**
  * A meter set to ohms sends a small current of its own and expects no other: across a circuit that
@@ -32,7 +32,7 @@ final class MeterOnOhms implements HazardRule {
     }
 
     private static boolean isOhmmeter(HazardContext context, PartReading part) {
-        return MeterMode.OHMS.isOf(context.part(part.id()));
+        return context.part(part.id()).isTurnedTo(MeterMode.OHMS);
     }
 
     private static Caution caution(HazardContext context, SwitchView view, PartReading meter) {

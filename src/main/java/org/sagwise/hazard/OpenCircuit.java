@@ -7,8 +7,8 @@ import org.sagwise.caution.circuit.Branch;
 import org.sagwise.caution.circuit.Circuit;
 import org.sagwise.caution.circuit.MissingJoint;
 import org.sagwise.caution.circuit.MissingJoints;
+import org.sagwise.part.PartKind;
 import org.sagwise.scenario.Link;
-import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.TerminalRef;
 
 /**

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.sagwise.part.PartKind;
 import org.sagwise.reading.CellReading;
 import org.sagwise.scenario.Part;
-import org.sagwise.scenario.PartKind;
 
 /**
  * A bench supply pushes current into a cell: nothing ends the charge as a charger made for the cell

@@ -1,7 +1,7 @@
 package org.sagwise.hazard;
 
 import java.util.List;
-import org.sagwise.scenario.PartKind;
+import org.sagwise.part.PartKind;
 
 /**
  * A switch that cannot open: the device fires although nobody presses. Where no current comes of

@@ -13,15 +13,15 @@ import org.sagwise.caution.circuit.Conflict;
 import org.sagwise.caution.circuit.Conflicts;
 import org.sagwise.caution.circuit.Pack;
 import org.sagwise.caution.circuit.Wiring;
+import org.sagwise.part.MeterMode;
+import org.sagwise.part.PartKind;
 import org.sagwise.reading.Bench;
 import org.sagwise.reading.CellReading;
 import org.sagwise.reading.LinkReading;
 import org.sagwise.reading.PartReading;
 import org.sagwise.reading.Press;
 import org.sagwise.reading.Readings;
-import org.sagwise.scenario.MeterMode;
 import org.sagwise.scenario.Part;
-import org.sagwise.scenario.PartKind;
 
 /** The bench with the button in one position: what can be measured, and how it hangs together. */
 final class SwitchView {
@@ -81,7 +81,7 @@ final class SwitchView {
     }
 
     private static boolean isAmmeter(Part part) {
-        return MeterMode.AMPS.isOf(part);
+        return part.isTurnedTo(MeterMode.AMPS);
     }
 
     /** The same circuit as if every meter were taken out. */

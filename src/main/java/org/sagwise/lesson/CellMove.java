@@ -1,7 +1,7 @@
 package org.sagwise.lesson;
 
 import java.util.List;
-import org.sagwise.scenario.Keys;
+import org.sagwise.part.key.Keys;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;

@@ -2,9 +2,9 @@ package org.sagwise.lesson;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import org.sagwise.part.PartKind;
 import org.sagwise.reading.Press;
 import org.sagwise.scenario.Part;
-import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Probes;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;

@@ -2,8 +2,8 @@ package org.sagwise.lesson;
 
 import java.util.List;
 import java.util.Optional;
+import org.sagwise.part.key.Keys;
 import org.sagwise.scenario.Joint;
-import org.sagwise.scenario.Keys;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;

@@ -2,9 +2,9 @@ package org.sagwise.lesson;
 
 import java.util.List;
 import java.util.Map;
-import org.sagwise.scenario.Keys;
+import org.sagwise.part.PartKind;
+import org.sagwise.part.key.Keys;
 import org.sagwise.scenario.Part;
-import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
 
 /** A change of a part, or of which parts there are. */

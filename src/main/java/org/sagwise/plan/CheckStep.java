@@ -3,11 +3,11 @@ package org.sagwise.plan;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.sagwise.part.PartKind;
 import org.sagwise.reading.MeterDisplay;
 import org.sagwise.reading.ProbeReading;
 import org.sagwise.reading.Readings;
 import org.sagwise.scenario.Part;
-import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
 
 /** The readings of a bench check, by which losses in the cell and on the way are told apart. */

@@ -2,9 +2,9 @@ package org.sagwise.plan;
 
 import java.util.Arrays;
 import java.util.stream.DoubleStream;
+import org.sagwise.part.PartKind;
 import org.sagwise.reading.Bench;
 import org.sagwise.reading.Readings;
-import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
 
 /**

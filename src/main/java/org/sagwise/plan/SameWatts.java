@@ -4,10 +4,10 @@ import java.util.List;
 import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.sagwise.part.Catalogue;
+import org.sagwise.part.PartKind;
 import org.sagwise.reading.Bench;
 import org.sagwise.reading.CoilReading;
 import org.sagwise.scenario.Part;
-import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
 
 /**

@@ -12,10 +12,10 @@ import org.sagwise.network.Element;
 import org.sagwise.network.Network;
 import org.sagwise.network.NetworkSolver;
 import org.sagwise.network.OperatingPoint;
+import org.sagwise.part.PartKind;
 import org.sagwise.reading.MeterDisplay.Refused;
 import org.sagwise.reading.MeterDisplay.Why;
 import org.sagwise.scenario.Part;
-import org.sagwise.scenario.PartKind;
 
 /**
  * The meter in the hand on amps, which is nearly a wire. With its probes on the two ends of a joint

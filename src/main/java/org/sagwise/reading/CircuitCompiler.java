@@ -8,9 +8,9 @@ import java.util.List;
 import java.util.Map;
 import org.sagwise.network.Element;
 import org.sagwise.network.Network;
+import org.sagwise.part.PartKind;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Part;
-import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.TerminalRef;
 
 /** Turns a bench at one moment into an electrical network. */

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
-import org.sagwise.scenario.PartKind;
+import org.sagwise.part.PartKind;
 
 /** Books readings into a {@link Ledger}. */
 final class LedgerBook {

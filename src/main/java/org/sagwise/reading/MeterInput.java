@@ -1,8 +1,8 @@
 package org.sagwise.reading;
 
-import org.sagwise.scenario.MeterMode;
+import org.sagwise.part.MeterMode;
+import org.sagwise.part.PartKind;
 import org.sagwise.scenario.Part;
-import org.sagwise.scenario.PartKind;
 
 /** What a meter puts between its two probes. */
 final class MeterInput {
@@ -22,7 +22,7 @@ final class MeterInput {
 
     /** Resistance of a meter that lies on the bench, Ω. */
     static double ohmOf(Part meter) {
-        return switch (MeterMode.of(meter).orElseThrow()) {
+        return switch (meter.meterMode().orElseThrow()) {
             case VOLTS -> VOLTMETER_OHM;
             case AMPS -> meter.numberOrDefault("shunt_mohm") * MILLI;
             case OHMS -> OHMMETER_OHM;

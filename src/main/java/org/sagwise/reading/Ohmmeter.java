@@ -5,8 +5,8 @@ import java.util.Set;
 import org.sagwise.network.Element;
 import org.sagwise.network.NetworkSolver;
 import org.sagwise.network.OperatingPoint;
+import org.sagwise.part.PartKind;
 import org.sagwise.scenario.Part;
-import org.sagwise.scenario.PartKind;
 
 /**
  * The meter in the hand on ohms: a source of its own drives a small current between the probes, and

@@ -3,7 +3,7 @@ package org.sagwise.reading;
 import java.util.List;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
-import org.sagwise.scenario.PartKind;
+import org.sagwise.part.PartKind;
 
 /** Adds up where the power of a bench comes from and where it goes. */
 final class PackBook {

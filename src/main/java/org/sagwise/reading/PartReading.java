@@ -1,6 +1,6 @@
 package org.sagwise.reading;
 
-import org.sagwise.scenario.PartKind;
+import org.sagwise.part.PartKind;
 
 /**
  * What a person could measure at a part that is not a cell.

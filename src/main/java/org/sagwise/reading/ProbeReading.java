@@ -1,6 +1,6 @@
 package org.sagwise.reading;
 
-import org.sagwise.scenario.MeterMode;
+import org.sagwise.part.MeterMode;
 import org.sagwise.scenario.TerminalRef;
 
 /**

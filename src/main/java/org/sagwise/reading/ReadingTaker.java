@@ -8,10 +8,10 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import org.sagwise.network.Finding;
 import org.sagwise.network.OperatingPoint;
+import org.sagwise.part.MeterMode;
+import org.sagwise.part.PartKind;
 import org.sagwise.scenario.Link;
-import org.sagwise.scenario.MeterMode;
 import org.sagwise.scenario.Part;
-import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
 
@@ -173,7 +173,7 @@ final class ReadingTaker {
     private Map<String, MeterDisplay> ohmmeters() {
         Map<String, MeterDisplay> displays = new LinkedHashMap<>();
         bench.scenario().partsOf(PartKind.METER).stream()
-                .filter(MeterMode.OHMS::isOf)
+                .filter(meter -> meter.isTurnedTo(MeterMode.OHMS))
                 .forEach(meter -> displays.put(meter.id(), HandMeter.ohms(bench, states, circuit, meter)));
         return displays;
     }

@@ -9,7 +9,7 @@ import org.sagwise.part.CellSpecBuilder;
 import org.sagwise.part.Chemistry;
 import org.sagwise.part.LabelClaim;
 import org.sagwise.part.Pulse;
-import org.sagwise.scenario.Keys;
+import org.sagwise.part.key.Keys;
 import org.sagwise.scenario.Part;
 
 /**

@@ -6,7 +6,7 @@ import org.sagwise.part.CoilWinding;
 import org.sagwise.part.CoilWire;
 import org.sagwise.part.Gauge;
 import org.sagwise.part.WireSize;
-import org.sagwise.scenario.Keys;
+import org.sagwise.part.key.Keys;
 import org.sagwise.scenario.Part;
 
 /**

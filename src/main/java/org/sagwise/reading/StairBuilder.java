@@ -7,8 +7,8 @@ import java.util.Map;
 import java.util.OptionalInt;
 import org.sagwise.network.Element;
 import org.sagwise.network.OperatingPoint;
+import org.sagwise.part.PartKind;
 import org.sagwise.scenario.Joint;
-import org.sagwise.scenario.PartKind;
 
 /** Builds the staircase of a moment along a way that may have been found at another moment. */
 final class StairBuilder {

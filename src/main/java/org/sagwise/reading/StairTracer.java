@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.sagwise.network.Element;
-import org.sagwise.scenario.PartKind;
+import org.sagwise.part.PartKind;
 
 /**
  * Finds the way of the current: one loop through the load that takes most, then every cell and

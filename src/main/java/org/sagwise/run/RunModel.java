@@ -8,13 +8,13 @@ import org.sagwise.part.Copper;
 import org.sagwise.part.FuseMelting;
 import org.sagwise.part.FuseSpec;
 import org.sagwise.part.JumperWire;
+import org.sagwise.part.PartKind;
 import org.sagwise.reading.Bench;
 import org.sagwise.reading.ResolvedCoil;
 import org.sagwise.reading.ResolvedParts;
 import org.sagwise.scenario.Joint;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Part;
-import org.sagwise.scenario.PartKind;
 
 /** A bench as time sees it: what stores charge or heat, in file order. Immutable. */
 final class RunModel {

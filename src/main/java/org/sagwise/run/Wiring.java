@@ -11,10 +11,10 @@ import org.sagwise.network.NetworkSolver;
 import org.sagwise.network.OperatingPoint;
 import org.sagwise.network.PreparedNetwork;
 import org.sagwise.network.SolvingEffort;
+import org.sagwise.part.PartKind;
 import org.sagwise.reading.Circuit;
 import org.sagwise.reading.Press;
 import org.sagwise.reading.States;
-import org.sagwise.scenario.PartKind;
 
 /**
  * The bench as a network while nothing opens or closes: volts and ohms are filled in, currents come

@@ -2,6 +2,7 @@ package org.sagwise.scenario;
 
 import java.util.Set;
 import org.sagwise.part.Catalogue;
+import org.sagwise.part.PartKind;
 
 /**
  * The names of catalogue entries that a scenario may use.

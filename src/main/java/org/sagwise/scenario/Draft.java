@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.sagwise.part.key.Keys;
 
 /**
  * A scenario as read, before anyone knows whether it holds together: objects of keys only. {@link

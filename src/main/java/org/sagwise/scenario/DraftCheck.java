@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.sagwise.part.PartKind;
+import org.sagwise.part.key.Keys;
 
 /**
  * Goes through one draft and collects what is wrong with it, until that is more than anyone wants

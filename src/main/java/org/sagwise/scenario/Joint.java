@@ -4,6 +4,7 @@ import java.util.Optional;
 import org.sagwise.part.Gauge;
 import org.sagwise.part.JumperWire;
 import org.sagwise.part.WireSize;
+import org.sagwise.part.key.Keys;
 
 /** How two terminals are joined. */
 public sealed interface Joint {

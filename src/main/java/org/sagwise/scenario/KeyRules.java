@@ -4,14 +4,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.sagwise.scenario.KeySpec.CatalogueType;
-import org.sagwise.scenario.KeySpec.ChoiceType;
-import org.sagwise.scenario.KeySpec.FlagType;
-import org.sagwise.scenario.KeySpec.ForeignType;
-import org.sagwise.scenario.KeySpec.GroupType;
-import org.sagwise.scenario.KeySpec.NumberType;
-import org.sagwise.scenario.KeySpec.TerminalType;
-import org.sagwise.scenario.KeySpec.TextType;
+import org.sagwise.part.key.KeySpec;
+import org.sagwise.part.key.KeySpec.CatalogueType;
+import org.sagwise.part.key.KeySpec.ChoiceType;
+import org.sagwise.part.key.KeySpec.FlagType;
+import org.sagwise.part.key.KeySpec.ForeignType;
+import org.sagwise.part.key.KeySpec.GroupType;
+import org.sagwise.part.key.KeySpec.NumberType;
+import org.sagwise.part.key.KeySpec.TerminalType;
+import org.sagwise.part.key.KeySpec.TextType;
+import org.sagwise.part.key.Keys;
 
 /** Holds the keys of one object against their table: names, presence, types, ranges. */
 final class KeyRules {

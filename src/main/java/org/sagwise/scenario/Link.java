@@ -1,6 +1,7 @@
 package org.sagwise.scenario;
 
 import java.util.Optional;
+import org.sagwise.part.key.Keys;
 
 /**
  * A joint between two terminals, as written: a view of its {@link Keys}.

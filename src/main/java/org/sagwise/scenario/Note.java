@@ -1,5 +1,7 @@
 package org.sagwise.scenario;
 
+import org.sagwise.part.key.Keys;
+
 /**
  * A remark bound to a part or a link.
  *

@@ -2,6 +2,10 @@ package org.sagwise.scenario;
 
 import java.util.List;
 import java.util.Optional;
+import org.sagwise.part.MeterMode;
+import org.sagwise.part.PartKind;
+import org.sagwise.part.key.KeySpec;
+import org.sagwise.part.key.Keys;
 
 /**
  * One thing on the bench, as written: a view of its {@link Keys}, which hold {@code id} and {@code
@@ -43,6 +47,16 @@ public record Part(String id, PartKind kind, Keys keys) {
 
     public Optional<String> model() {
         return keys.text("model");
+    }
+
+    /** What it is turned to; empty if it is no meter. */
+    public Optional<MeterMode> meterMode() {
+        return kind == PartKind.METER ? Optional.of(MeterMode.of(keys)) : Optional.empty();
+    }
+
+    /** Whether it is a meter that is turned to this. */
+    public boolean isTurnedTo(MeterMode mode) {
+        return meterMode().equals(Optional.of(mode));
     }
 
     public TerminalRef terminal(String name) {

@@ -2,6 +2,7 @@ package org.sagwise.scenario;
 
 import java.util.Locale;
 import java.util.Optional;
+import org.sagwise.part.PartKind;
 
 /**
  * What a text calls a part: its label if it has one, else its kind and its id ({@code cell A}); an

@@ -6,6 +6,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.sagwise.part.PartKind;
+import org.sagwise.part.key.Keys;
 
 /** The rules of a part or a link that span several of its keys. */
 final class PartRules {

@@ -1,5 +1,7 @@
 package org.sagwise.scenario;
 
+import org.sagwise.part.key.Keys;
+
 /**
  * Where a part lies on the bench.
  *

@@ -1,5 +1,8 @@
 package org.sagwise.scenario;
 
+import org.sagwise.part.MeterMode;
+import org.sagwise.part.key.Keys;
+
 /**
  * Where the two probes of the meter in the hand rest, and what it is turned to.
  *

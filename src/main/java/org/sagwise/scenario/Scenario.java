@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import org.sagwise.part.PartKind;
 
 /**
  * The document: what lies on the bench and how it is joined. Immutable; an edit makes a new one.

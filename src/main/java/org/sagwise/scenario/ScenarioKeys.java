@@ -1,19 +1,24 @@
 package org.sagwise.scenario;
 
-import static org.sagwise.scenario.KeySpec.above;
-import static org.sagwise.scenario.KeySpec.choiceElse;
-import static org.sagwise.scenario.KeySpec.from;
-import static org.sagwise.scenario.KeySpec.optional;
-import static org.sagwise.scenario.KeySpec.required;
-import static org.sagwise.scenario.KeySpec.whole;
+import static org.sagwise.part.key.KeySpec.FOREIGN;
+import static org.sagwise.part.key.KeySpec.above;
+import static org.sagwise.part.key.KeySpec.choiceElse;
+import static org.sagwise.part.key.KeySpec.from;
+import static org.sagwise.part.key.KeySpec.optional;
+import static org.sagwise.part.key.KeySpec.required;
+import static org.sagwise.part.key.KeySpec.whole;
 
 import java.util.List;
 import java.util.Optional;
-import org.sagwise.scenario.KeySpec.FlagType;
-import org.sagwise.scenario.KeySpec.ForeignType;
-import org.sagwise.scenario.KeySpec.GroupType;
-import org.sagwise.scenario.KeySpec.TerminalType;
-import org.sagwise.scenario.KeySpec.TextType;
+import org.sagwise.part.MeterMode;
+import org.sagwise.part.PartKind;
+import org.sagwise.part.key.KeySpec;
+import org.sagwise.part.key.KeySpec.FlagType;
+import org.sagwise.part.key.KeySpec.ForeignType;
+import org.sagwise.part.key.KeySpec.GroupType;
+import org.sagwise.part.key.KeySpec.TerminalType;
+import org.sagwise.part.key.KeySpec.TextType;
+import org.sagwise.part.key.Keys;
 
 /** The keys of a scenario file outside its parts: whole file, links, probes, notes, placement. */
 public final class ScenarioKeys {
@@ -41,11 +46,6 @@ public final class ScenarioKeys {
     public static final TextType ABOUT = new TextType(20_000);
     public static final TextType LABEL = new TextType(60);
     public static final KeySpec.NumberType AMBIENT = from(-60, 150, AMBIENT_C);
-
-    /**
-     * Data of other tools; every object of a file may hold it but a place, whose x is a distance.
-     */
-    static final KeySpec FOREIGN = optional(Keys.FOREIGN, new ForeignType());
 
     /** Keys of the whole file that hold a single value. */
     static final List<KeySpec> TOP = List.of(

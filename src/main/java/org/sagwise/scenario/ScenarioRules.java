@@ -6,6 +6,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.sagwise.part.Catalogue;
+import org.sagwise.part.PartKind;
+import org.sagwise.part.key.KeySpec;
+import org.sagwise.part.key.Keys;
 
 /**
  * Says everything that is wrong with a scenario. The one place for it: files, edits and pasted

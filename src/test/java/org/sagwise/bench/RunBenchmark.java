@@ -16,13 +16,13 @@ import org.openjdk.jmh.annotations.Warmup;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.fixture.Circuits;
 import org.sagwise.fixture.Packs;
+import org.sagwise.part.PartKind;
+import org.sagwise.part.key.Keys;
 import org.sagwise.reading.Bench;
 import org.sagwise.run.RunPlan;
 import org.sagwise.run.RunResult;
 import org.sagwise.run.Runner;
-import org.sagwise.scenario.Keys;
 import org.sagwise.scenario.Part;
-import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
 
 /**

@@ -14,10 +14,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.hazard.Caution;
+import org.sagwise.part.PartKind;
 import org.sagwise.reading.Ledger;
 import org.sagwise.reading.Notice;
 import org.sagwise.reading.PartReading;
-import org.sagwise.scenario.PartKind;
 import org.sagwise.text.Texts;
 
 /** What people read: tables, languages, signs. */

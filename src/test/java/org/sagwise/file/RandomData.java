@@ -5,9 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
-import org.sagwise.scenario.KeySpec.Bound;
-import org.sagwise.scenario.KeySpec.Grain;
-import org.sagwise.scenario.KeySpec.NumberType;
+import org.sagwise.part.key.KeySpec.Bound;
+import org.sagwise.part.key.KeySpec.Grain;
+import org.sagwise.part.key.KeySpec.NumberType;
 
 /** Values for random scenarios: numbers in range, all sorts of text, data of other tools. */
 final class RandomData {

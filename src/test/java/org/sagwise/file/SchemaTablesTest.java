@@ -14,15 +14,15 @@ import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import org.sagwise.scenario.KeySpec;
-import org.sagwise.scenario.KeySpec.Bound;
-import org.sagwise.scenario.KeySpec.ChoiceType;
-import org.sagwise.scenario.KeySpec.FlagType;
-import org.sagwise.scenario.KeySpec.Grain;
-import org.sagwise.scenario.KeySpec.GroupType;
-import org.sagwise.scenario.KeySpec.NumberType;
-import org.sagwise.scenario.KeySpec.TextType;
-import org.sagwise.scenario.PartKind;
+import org.sagwise.part.PartKind;
+import org.sagwise.part.key.KeySpec;
+import org.sagwise.part.key.KeySpec.Bound;
+import org.sagwise.part.key.KeySpec.ChoiceType;
+import org.sagwise.part.key.KeySpec.FlagType;
+import org.sagwise.part.key.KeySpec.Grain;
+import org.sagwise.part.key.KeySpec.GroupType;
+import org.sagwise.part.key.KeySpec.NumberType;
+import org.sagwise.part.key.KeySpec.TextType;
 import org.sagwise.scenario.ScenarioKeys;
 
 /** The schema says what the tables of the format say: names, types, ranges, defaults, needs. */

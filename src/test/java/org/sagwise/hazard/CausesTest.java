@@ -21,9 +21,9 @@ import static org.sagwise.hazard.Examples.single;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.sagwise.part.PartKind;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Part;
-import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
 
 /** One mistake, one caution: what is found, whom it names, when it shows. */

@@ -6,9 +6,9 @@ import static org.sagwise.fixture.Circuits.touch;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.sagwise.part.PartKind;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Part;
-import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
 
 /**

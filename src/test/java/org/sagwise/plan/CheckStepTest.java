@@ -9,8 +9,8 @@ import static org.sagwise.fixture.Circuits.terminal;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.sagwise.part.MeterMode;
 import org.sagwise.reading.Bench;
-import org.sagwise.scenario.MeterMode;
 import org.sagwise.scenario.Probes;
 import org.sagwise.scenario.Scenario;
 

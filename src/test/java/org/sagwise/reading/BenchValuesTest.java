@@ -14,8 +14,8 @@ import static org.sagwise.fixture.Circuits.turned;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.sagwise.part.PartKind;
 import org.sagwise.scenario.Part;
-import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
 
 /** The numbers that a bench must show: common practice, no source, and sums done by hand. */

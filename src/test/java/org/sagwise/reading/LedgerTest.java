@@ -11,9 +11,9 @@ import static org.sagwise.fixture.Circuits.single;
 import static org.sagwise.fixture.Circuits.turned;
 
 import org.junit.jupiter.api.Test;
+import org.sagwise.part.PartKind;
 import org.sagwise.reading.Ledger.Entry;
 import org.sagwise.scenario.Part;
-import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
 
 class LedgerTest {

@@ -9,7 +9,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import org.sagwise.fixture.Circuits;
 import org.sagwise.fixture.RandomCircuits;
-import org.sagwise.scenario.PartKind;
+import org.sagwise.part.PartKind;
 
 /** What must hold on any bench, however foolish. */
 class ReadingProperties {

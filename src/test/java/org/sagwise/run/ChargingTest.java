@@ -6,11 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.sagwise.fixture.Circuits;
+import org.sagwise.part.PartKind;
+import org.sagwise.part.key.Keys;
 import org.sagwise.reading.Bench;
 import org.sagwise.run.RunEvent.Kind;
-import org.sagwise.scenario.Keys;
 import org.sagwise.scenario.Part;
-import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
 
 /** Charging: constant current, then constant voltage; slow and fast; and a charger that is bad. */

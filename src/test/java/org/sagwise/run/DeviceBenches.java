@@ -5,11 +5,11 @@ import java.util.List;
 import java.util.Random;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.fixture.Circuits;
+import org.sagwise.part.PartKind;
+import org.sagwise.part.key.Keys;
 import org.sagwise.reading.Bench;
-import org.sagwise.scenario.Keys;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Part;
-import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
 

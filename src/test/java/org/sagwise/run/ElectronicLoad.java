@@ -2,9 +2,9 @@ package org.sagwise.run;
 
 import java.util.List;
 import org.sagwise.fixture.Circuits;
+import org.sagwise.part.PartKind;
 import org.sagwise.reading.Bench;
 import org.sagwise.scenario.Part;
-import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
 
 /** A cell on a load that draws a constant current: a charger the wrong way round. */

@@ -3,10 +3,10 @@ package org.sagwise.run;
 import java.util.List;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.fixture.Circuits;
+import org.sagwise.part.PartKind;
+import org.sagwise.part.key.Keys;
 import org.sagwise.reading.Bench;
-import org.sagwise.scenario.Keys;
 import org.sagwise.scenario.Part;
-import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
 
 /** Benches with a coil that warms. */

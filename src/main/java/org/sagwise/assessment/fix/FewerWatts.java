@@ -7,10 +7,10 @@ import org.sagwise.assessment.Assessment;
 import org.sagwise.hazard.Caution;
 import org.sagwise.hazard.Hazards;
 import org.sagwise.part.BoardSpec;
+import org.sagwise.part.PartKind;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.Bench;
 import org.sagwise.scenario.Part;
-import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
 
 /** Sets a regulated board to fewer watts: to so many that everything bears the current. */

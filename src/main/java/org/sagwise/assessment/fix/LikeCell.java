@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Set;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.hazard.Caution;
-import org.sagwise.scenario.Keys;
+import org.sagwise.part.PartKind;
+import org.sagwise.part.key.Keys;
 import org.sagwise.scenario.Part;
-import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
 
 /** Puts a cell just like the better one of a mixed pair in place of the other. */

@@ -9,11 +9,11 @@ import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.hazard.Caution;
+import org.sagwise.part.MeterMode;
+import org.sagwise.part.PartKind;
 import org.sagwise.quantity.Unit;
 import org.sagwise.scenario.Link;
-import org.sagwise.scenario.MeterMode;
 import org.sagwise.scenario.Part;
-import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalName;
 

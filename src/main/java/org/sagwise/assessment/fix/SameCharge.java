@@ -7,10 +7,10 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.hazard.Caution;
+import org.sagwise.part.PartKind;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.ResolvedCell;
 import org.sagwise.scenario.Part;
-import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
 
 /** Charges the emptier cells by themselves until they rest at the volts of the fullest. */

@@ -9,8 +9,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
+import org.sagwise.part.PartKind;
 import org.sagwise.scenario.Part;
-import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.TerminalRef;
 
 /**

@@ -1,5 +1,6 @@
 package org.sagwise.picture.bench;
 
+import org.sagwise.part.PartKind;
 import org.sagwise.picture.layout.Bearing;
 import org.sagwise.picture.layout.PartBox;
 import org.sagwise.picture.layout.TerminalPoint;
@@ -10,7 +11,6 @@ import org.sagwise.picture.look.Tone;
 import org.sagwise.picture.scene.BenchScene;
 import org.sagwise.picture.scene.Figures;
 import org.sagwise.quantity.Unit;
-import org.sagwise.scenario.PartKind;
 
 /** A bench supply or a charger: a box with two posts and its setting in plain type. */
 final class BoxPainter implements PartPainter {

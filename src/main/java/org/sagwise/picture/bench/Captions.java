@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.sagwise.part.PartKind;
 import org.sagwise.picture.layout.PartBox;
 import org.sagwise.picture.look.TextStyle;
 import org.sagwise.picture.look.Tone;
@@ -12,7 +13,6 @@ import org.sagwise.picture.scene.Figures;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.CoilReading;
 import org.sagwise.reading.PartReading;
-import org.sagwise.scenario.PartKind;
 
 /** What stands beside each part. */
 final class Captions {

@@ -3,11 +3,11 @@ package org.sagwise.picture.bench;
 import java.awt.geom.Point2D;
 import java.util.Map;
 import java.util.function.Function;
+import org.sagwise.part.MeterMode;
 import org.sagwise.picture.look.Align;
 import org.sagwise.picture.look.Pen;
 import org.sagwise.picture.look.TextStyle;
 import org.sagwise.picture.look.Tone;
-import org.sagwise.scenario.MeterMode;
 
 /** The knob of a meter, and around it the letters of what it can be turned to. */
 final class Dial {

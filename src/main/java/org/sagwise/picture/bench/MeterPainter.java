@@ -1,6 +1,7 @@
 package org.sagwise.picture.bench;
 
 import java.awt.geom.Point2D;
+import org.sagwise.part.MeterMode;
 import org.sagwise.picture.layout.PartBox;
 import org.sagwise.picture.layout.TerminalPoint;
 import org.sagwise.picture.look.Align;
@@ -8,7 +9,6 @@ import org.sagwise.picture.look.Pen;
 import org.sagwise.picture.look.TextStyle;
 import org.sagwise.picture.look.Tone;
 import org.sagwise.picture.scene.BenchScene;
-import org.sagwise.scenario.MeterMode;
 
 /** A multimeter: its reading in plain type, and a knob that points to what it counts. */
 final class MeterPainter implements PartPainter {
@@ -17,7 +17,7 @@ final class MeterPainter implements PartPainter {
     public void paint(Pen pen, BenchScene scene, PartBox box) {
         double x = box.x();
         double y = box.y();
-        MeterMode turned = MeterMode.of(box.part()).orElseThrow();
+        MeterMode turned = box.part().meterMode().orElseThrow();
         box.terminals().forEach(terminal -> jack(pen, terminal));
         pen.plate(Shapes.box(x - 58, y - 58, x + 58, y + 54), 14, Tone.HOUSING, Tone.EDGE, 2);
         pen.plate(Shapes.box(x - 46, y - 46, x + 46, y - 10), 6, Tone.LEVEL_GROUND, Tone.PAPER_EDGE, 1.4);

@@ -1,12 +1,12 @@
 package org.sagwise.picture.bench;
 
+import org.sagwise.part.MeterMode;
 import org.sagwise.picture.scene.BenchScene;
 import org.sagwise.picture.scene.Figures;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.MeterDisplay;
 import org.sagwise.reading.MeterTexts;
 import org.sagwise.reading.PartReading;
-import org.sagwise.scenario.MeterMode;
 import org.sagwise.scenario.Part;
 
 /** What a meter among the parts shows. */
@@ -22,7 +22,7 @@ final class PanelFigure {
         }
         return scene.readings()
                 .part(meter.id())
-                .map(part -> value(figures, part, MeterMode.AMPS.isOf(meter)))
+                .map(part -> value(figures, part, meter.isTurnedTo(MeterMode.AMPS)))
                 .orElse(figures.print(Double.NaN, Unit.VOLT));
     }
 

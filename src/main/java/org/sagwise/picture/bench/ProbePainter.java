@@ -6,6 +6,7 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
+import org.sagwise.part.MeterMode;
 import org.sagwise.picture.layout.ProbeBox;
 import org.sagwise.picture.layout.TerminalPoint;
 import org.sagwise.picture.look.Align;
@@ -16,7 +17,6 @@ import org.sagwise.picture.scene.BenchScene;
 import org.sagwise.picture.scene.Detail;
 import org.sagwise.reading.MeterTexts;
 import org.sagwise.reading.ProbeReading;
-import org.sagwise.scenario.MeterMode;
 
 /** The meter in the hand: its display, its dial, its leads and the two probes on terminals. */
 final class ProbePainter {

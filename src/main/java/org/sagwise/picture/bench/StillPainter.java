@@ -4,6 +4,7 @@ import java.awt.Graphics2D;
 import java.awt.Rectangle;
 import java.awt.geom.AffineTransform;
 import java.util.Map;
+import org.sagwise.part.PartKind;
 import org.sagwise.picture.layout.PartBox;
 import org.sagwise.picture.layout.TerminalPoint;
 import org.sagwise.picture.look.Pen;
@@ -13,7 +14,6 @@ import org.sagwise.picture.scene.BenchView;
 import org.sagwise.picture.scene.Detail;
 import org.sagwise.picture.scene.PotentialScale;
 import org.sagwise.picture.schematic.SchematicPainter;
-import org.sagwise.scenario.PartKind;
 
 /** Paints everything on the bench that stands still: all but the chevrons. */
 public final class StillPainter {

@@ -2,7 +2,7 @@ package org.sagwise.picture.layout;
 
 import java.awt.Rectangle;
 import java.util.List;
-import org.sagwise.scenario.PartKind;
+import org.sagwise.part.PartKind;
 
 /** On which side of a part its figures stand. */
 public enum LabelSide {

@@ -4,7 +4,7 @@ import java.awt.Rectangle;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import org.sagwise.scenario.PartKind;
+import org.sagwise.part.PartKind;
 
 /**
  * Outline of a part of one kind before it is turned: the one place where sizes are set. Middles,

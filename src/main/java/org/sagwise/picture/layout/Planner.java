@@ -8,9 +8,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.sagwise.scenario.MeterMode;
+import org.sagwise.part.MeterMode;
+import org.sagwise.part.PartKind;
 import org.sagwise.scenario.Part;
-import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
 
 /** Finds packs, loads and loose parts in a scenario. */
@@ -39,7 +39,7 @@ final class Planner {
 
     /** On the bench a voltmeter hangs beside what it measures and is no part of the way. */
     static boolean isVoltmeter(Part part) {
-        return MeterMode.VOLTS.isOf(part);
+        return part.isTurnedTo(MeterMode.VOLTS);
     }
 
     private List<Plan> plans() {

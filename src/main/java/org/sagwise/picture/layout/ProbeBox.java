@@ -6,7 +6,7 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
-import org.sagwise.scenario.MeterMode;
+import org.sagwise.part.MeterMode;
 
 /**
  * Where the meter in the hand stands whose probes rest on two terminals.

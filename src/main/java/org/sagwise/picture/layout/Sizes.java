@@ -1,6 +1,6 @@
 package org.sagwise.picture.layout;
 
-import org.sagwise.scenario.PartKind;
+import org.sagwise.part.PartKind;
 
 /**
  * What sizes a layout is made for.

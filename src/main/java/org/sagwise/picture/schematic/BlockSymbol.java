@@ -1,12 +1,12 @@
 package org.sagwise.picture.schematic;
 
+import org.sagwise.part.PartKind;
 import org.sagwise.picture.layout.PartBox;
 import org.sagwise.picture.layout.PartShape;
 import org.sagwise.picture.look.TextStyle;
 import org.sagwise.picture.scene.BenchScene;
 import org.sagwise.picture.scene.Figures;
 import org.sagwise.quantity.Unit;
-import org.sagwise.scenario.PartKind;
 
 /** A regulated board or a charger: a block that says what it is and what it holds steady. */
 final class BlockSymbol implements Symbol {

@@ -1,10 +1,10 @@
 package org.sagwise.picture.schematic;
 
 import java.util.Map;
+import org.sagwise.part.MeterMode;
 import org.sagwise.picture.layout.PartBox;
 import org.sagwise.picture.look.TextStyle;
 import org.sagwise.picture.scene.BenchScene;
-import org.sagwise.scenario.MeterMode;
 
 /** A meter: a circle with V, A or Ω (BBC Bitesize, Circuit symbols), its red side marked. */
 final class MeterSymbol implements Symbol {
@@ -14,7 +14,7 @@ final class MeterSymbol implements Symbol {
 
     @Override
     public void paint(SymbolPen pen, BenchScene scene, PartBox box) {
-        MeterMode mode = MeterMode.of(box.part()).orElseThrow();
+        MeterMode mode = box.part().meterMode().orElseThrow();
         pen.line(-60, 0, -28, 0);
         pen.line(28, 0, 60, 0);
         pen.circle(0, 0, 28);

@@ -5,12 +5,12 @@ import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 import java.util.Map;
 import java.util.Set;
+import org.sagwise.part.PartKind;
 import org.sagwise.picture.layout.Conductor;
 import org.sagwise.picture.layout.PartBox;
 import org.sagwise.picture.look.Pen;
 import org.sagwise.picture.look.Tone;
 import org.sagwise.picture.scene.BenchScene;
-import org.sagwise.scenario.PartKind;
 
 /**
  * Paints lines, junctions and symbols. Lines that cross without a dot are not joined (from memory,

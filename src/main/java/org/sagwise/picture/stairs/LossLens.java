@@ -5,6 +5,7 @@ import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
 import java.util.List;
 import java.util.Optional;
+import org.sagwise.part.PartKind;
 import org.sagwise.picture.look.Align;
 import org.sagwise.picture.look.Pen;
 import org.sagwise.picture.look.TextStyle;
@@ -13,7 +14,6 @@ import org.sagwise.picture.look.WordWrap;
 import org.sagwise.quantity.Digits;
 import org.sagwise.reading.Staircase.Kind;
 import org.sagwise.reading.Staircase.Step;
-import org.sagwise.scenario.PartKind;
 
 /**
  * A lens on the top of the stairs: losses one after the other on a scale of their own, from the sum

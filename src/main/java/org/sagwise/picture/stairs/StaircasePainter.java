@@ -7,12 +7,12 @@ import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.sagwise.part.PartKind;
 import org.sagwise.picture.look.Align;
 import org.sagwise.picture.look.Pen;
 import org.sagwise.picture.look.TextStyle;
 import org.sagwise.picture.look.Tone;
 import org.sagwise.reading.Staircase.Step;
-import org.sagwise.scenario.PartKind;
 
 /**
  * Paints a staircase in a size: potential as height, the way of the current from left to right, and

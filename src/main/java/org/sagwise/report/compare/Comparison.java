@@ -8,6 +8,7 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.hazard.Caution;
+import org.sagwise.part.PartKind;
 import org.sagwise.reading.CellReading;
 import org.sagwise.reading.CoilReading;
 import org.sagwise.reading.Readings;
@@ -15,7 +16,6 @@ import org.sagwise.report.compare.Outcome.Quantity;
 import org.sagwise.report.compare.Outcome.Row;
 import org.sagwise.report.explain.Life;
 import org.sagwise.scenario.Part;
-import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
 
 /**

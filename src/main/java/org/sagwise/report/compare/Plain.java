@@ -7,10 +7,10 @@ import java.util.Optional;
 import java.util.TreeMap;
 import org.sagwise.part.CellSpec;
 import org.sagwise.part.Guard;
+import org.sagwise.part.key.KeySpec;
+import org.sagwise.part.key.Keys;
 import org.sagwise.reading.Bench;
 import org.sagwise.reading.ResolvedCell;
-import org.sagwise.scenario.KeySpec;
-import org.sagwise.scenario.Keys;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Scenario;
 

@@ -6,13 +6,13 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.hazard.CautionTexts;
+import org.sagwise.part.PartKind;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.CellReading;
 import org.sagwise.reading.CoilReading;
 import org.sagwise.reading.Readings;
 import org.sagwise.report.post.Block;
 import org.sagwise.scenario.Part;
-import org.sagwise.scenario.PartKind;
 
 /** The same numbers of two benches in the same order, as built and corrected. */
 final class BeforeAfter {

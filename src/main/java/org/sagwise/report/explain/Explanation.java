@@ -13,11 +13,11 @@ import org.sagwise.hazard.Caution;
 import org.sagwise.hazard.CautionTexts;
 import org.sagwise.hazard.Notices;
 import org.sagwise.hazard.Signal;
+import org.sagwise.part.PartKind;
 import org.sagwise.report.post.Block;
 import org.sagwise.report.post.Block.Bullets;
 import org.sagwise.report.post.Block.Heading;
 import org.sagwise.report.post.Block.Paragraph;
-import org.sagwise.scenario.PartKind;
 import org.sagwise.text.Signs;
 
 /**

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.sagwise.assessment.Assessment;
+import org.sagwise.part.PartKind;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.Bench;
 import org.sagwise.run.RunEnd;
@@ -13,7 +14,6 @@ import org.sagwise.run.RunResult;
 import org.sagwise.run.RunSettings;
 import org.sagwise.run.RunTexts;
 import org.sagwise.run.Runner;
-import org.sagwise.scenario.PartKind;
 
 /**
  * How long a bench runs when it is pressed in the usual way.

@@ -3,11 +3,11 @@ package org.sagwise.report.explain;
 import java.util.List;
 import java.util.Map;
 import org.sagwise.assessment.Moment;
+import org.sagwise.part.PartKind;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.CellState;
 import org.sagwise.report.post.Block;
 import org.sagwise.scenario.Part;
-import org.sagwise.scenario.PartKind;
 
 /** Says of which moment the numbers are, and what time has done to the cells by then. */
 final class MomentWords {

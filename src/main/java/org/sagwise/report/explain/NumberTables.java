@@ -6,6 +6,7 @@ import java.util.Locale;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.assessment.Moment;
 import org.sagwise.hazard.Caution;
+import org.sagwise.part.PartKind;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.CellReading;
 import org.sagwise.reading.CoilReading;
@@ -14,7 +15,6 @@ import org.sagwise.reading.Press;
 import org.sagwise.reading.Readings;
 import org.sagwise.report.post.Block;
 import org.sagwise.scenario.Part;
-import org.sagwise.scenario.PartKind;
 
 /** The numbers of a bench: each cell, each coil, and where volts and watts go. */
 final class NumberTables {

@@ -6,14 +6,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.sagwise.part.CellSpec;
+import org.sagwise.part.PartKind;
+import org.sagwise.part.key.Keys;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.Bench;
 import org.sagwise.reading.ResolvedCell;
-import org.sagwise.scenario.Keys;
-import org.sagwise.scenario.MeterMode;
 import org.sagwise.scenario.Note;
 import org.sagwise.scenario.Part;
-import org.sagwise.scenario.PartKind;
 
 /** The parts of a bench in words; parts that are alike share a sentence. */
 final class PartWords {
@@ -51,7 +50,7 @@ final class PartWords {
             case SWITCH -> button(part, words);
             case FUSE -> fuse(part, words);
             case METER ->
-                words.add(speech.say("meter." + MeterMode.of(part).orElseThrow().word()));
+                words.add(speech.say("meter." + part.meterMode().orElseThrow().word()));
             default -> device(part, words);
         }
         part.model().ifPresent(model -> words.add(speech.say("part.model", model)));

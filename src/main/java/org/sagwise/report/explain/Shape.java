@@ -6,11 +6,11 @@ import org.sagwise.caution.circuit.Circuit;
 import org.sagwise.caution.circuit.Row;
 import org.sagwise.caution.circuit.Rows;
 import org.sagwise.caution.circuit.Wiring;
+import org.sagwise.part.PartKind;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.Bench;
 import org.sagwise.reading.ResolvedCoil;
 import org.sagwise.scenario.Part;
-import org.sagwise.scenario.PartKind;
 
 /** The layout of a bench in one line: how many cells, how they are joined, and on which coil. */
 final class Shape {

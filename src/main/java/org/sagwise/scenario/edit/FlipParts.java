@@ -2,10 +2,10 @@ package org.sagwise.scenario.edit;
 
 import java.util.List;
 import java.util.Set;
-import org.sagwise.scenario.Keys;
+import org.sagwise.part.PartKind;
+import org.sagwise.part.key.Keys;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Part;
-import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Probes;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;

@@ -2,8 +2,8 @@ package org.sagwise.scenario.edit;
 
 import java.util.HashSet;
 import java.util.Set;
+import org.sagwise.part.PartKind;
 import org.sagwise.scenario.Part;
-import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
 
 /** Makes ids that nothing on the bench has yet: cells get letters, the rest a word and a number. */

@@ -11,10 +11,10 @@ import org.sagwise.part.CatalogueEntry;
 import org.sagwise.part.CoilSpec;
 import org.sagwise.part.CoilWinding;
 import org.sagwise.part.Gauge;
+import org.sagwise.part.PartKind;
 import org.sagwise.part.SwitchSpec;
-import org.sagwise.scenario.Keys;
+import org.sagwise.part.key.Keys;
 import org.sagwise.scenario.Part;
-import org.sagwise.scenario.PartKind;
 
 /** Everything that can be taken from the shelf: what the catalogue has, and plain bench gear. */
 public final class Goods {

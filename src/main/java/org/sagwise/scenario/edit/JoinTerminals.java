@@ -3,7 +3,7 @@ package org.sagwise.scenario.edit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
-import org.sagwise.scenario.Keys;
+import org.sagwise.part.key.Keys;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.ScenarioKeys;

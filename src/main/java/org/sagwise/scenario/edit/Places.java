@@ -3,7 +3,7 @@ package org.sagwise.scenario.edit;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
-import org.sagwise.scenario.Keys;
+import org.sagwise.part.key.Keys;
 import org.sagwise.scenario.Placement;
 
 /** Changes where a part lies, and keeps whatever else is written about its place. */

@@ -2,7 +2,7 @@ package org.sagwise.scenario.edit;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.sagwise.scenario.Keys;
+import org.sagwise.part.key.Keys;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Scenario;
 

@@ -2,7 +2,7 @@ package org.sagwise.scenario.edit;
 
 import java.util.List;
 import java.util.Set;
-import org.sagwise.scenario.Keys;
+import org.sagwise.part.key.Keys;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Scenario;
 

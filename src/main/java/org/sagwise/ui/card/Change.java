@@ -1,7 +1,7 @@
 package org.sagwise.ui.card;
 
 import java.util.List;
-import org.sagwise.scenario.Keys;
+import org.sagwise.part.key.Keys;
 
 /** Where a row of a card takes its values from and puts them. */
 interface Change {

@@ -5,7 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import javafx.scene.control.ComboBox;
 import javafx.util.StringConverter;
-import org.sagwise.scenario.KeySpec;
+import org.sagwise.part.key.KeySpec;
 import org.sagwise.ui.text.Wording;
 
 /** One of several words: of a short list, or of the catalogue with a search. */

@@ -2,7 +2,7 @@ package org.sagwise.ui.card;
 
 import java.util.List;
 import javafx.scene.control.CheckBox;
-import org.sagwise.scenario.KeySpec;
+import org.sagwise.part.key.KeySpec;
 import org.sagwise.ui.text.Wording;
 
 /** Yes or no. */

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.control.CheckBox;
 import javafx.scene.layout.VBox;
-import org.sagwise.scenario.KeySpec;
-import org.sagwise.scenario.Keys;
+import org.sagwise.part.key.KeySpec;
+import org.sagwise.part.key.Keys;
 import org.sagwise.ui.text.Wording;
 
 /**

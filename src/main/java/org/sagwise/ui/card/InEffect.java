@@ -8,10 +8,10 @@ import org.sagwise.part.Catalogue;
 import org.sagwise.part.CellSpec;
 import org.sagwise.part.ChargerSpec;
 import org.sagwise.part.FuseSpec;
+import org.sagwise.part.key.KeySpec;
 import org.sagwise.quantity.Measure;
 import org.sagwise.reading.Bench;
 import org.sagwise.reading.ResolvedCell;
-import org.sagwise.scenario.KeySpec;
 import org.sagwise.scenario.Part;
 
 /** What holds for a part where it says nothing itself: its model's values, or defaults. */

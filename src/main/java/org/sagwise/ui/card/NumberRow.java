@@ -7,8 +7,8 @@ import java.util.function.Supplier;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.control.Tooltip;
+import org.sagwise.part.key.KeySpec;
 import org.sagwise.quantity.Parsed;
-import org.sagwise.scenario.KeySpec;
 import org.sagwise.ui.text.Wording;
 
 /** A number with its unit; an empty field stands for what the model says. */

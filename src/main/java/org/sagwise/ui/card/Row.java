@@ -12,7 +12,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import org.sagwise.scenario.KeySpec;
+import org.sagwise.part.key.KeySpec;
 import org.sagwise.ui.text.Wording;
 
 /** One value of a card: its name, its field, a way back to the model, and what is wrong with it. */

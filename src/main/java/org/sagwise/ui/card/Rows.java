@@ -10,8 +10,8 @@ import javafx.scene.control.ComboBox;
 import org.controlsfx.control.SearchableComboBox;
 import org.sagwise.part.Catalogue;
 import org.sagwise.part.CatalogueEntry;
-import org.sagwise.scenario.KeySpec;
-import org.sagwise.scenario.PartKind;
+import org.sagwise.part.PartKind;
+import org.sagwise.part.key.KeySpec;
 import org.sagwise.ui.text.Wording;
 
 /**

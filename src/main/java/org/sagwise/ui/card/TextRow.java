@@ -2,7 +2,7 @@ package org.sagwise.ui.card;
 
 import java.util.List;
 import javafx.scene.control.TextField;
-import org.sagwise.scenario.KeySpec;
+import org.sagwise.part.key.KeySpec;
 import org.sagwise.ui.text.Wording;
 
 /** A line of free text. */

@@ -8,12 +8,12 @@ import org.sagwise.assessment.Assessment;
 import org.sagwise.assessment.fix.Offer;
 import org.sagwise.hazard.Caution;
 import org.sagwise.hazard.CautionTexts;
+import org.sagwise.part.PartKind;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.CellReading;
 import org.sagwise.reading.CoilReading;
 import org.sagwise.reading.Readings;
 import org.sagwise.scenario.Part;
-import org.sagwise.scenario.PartKind;
 import org.sagwise.ui.text.PartTexts;
 import org.sagwise.ui.text.Wording;
 

@@ -8,12 +8,12 @@ import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.sagwise.assessment.Assessment;
+import org.sagwise.part.PartKind;
 import org.sagwise.reading.Bench;
 import org.sagwise.reading.Press;
 import org.sagwise.run.RunResult;
 import org.sagwise.run.RunState;
 import org.sagwise.run.Trace;
-import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.model.BenchModel;
 

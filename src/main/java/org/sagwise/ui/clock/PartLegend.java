@@ -10,10 +10,10 @@ import javafx.scene.control.ToggleButton;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.paint.Color;
+import org.sagwise.part.PartKind;
 import org.sagwise.picture.look.Series;
 import org.sagwise.reading.Bench;
 import org.sagwise.scenario.Part;
-import org.sagwise.scenario.PartKind;
 
 /** Which line is which part; pressing an entry hides its lines or shows them again. */
 final class PartLegend extends HBox {

@@ -7,7 +7,7 @@ import javafx.beans.value.ObservableValue;
 import javafx.scene.control.Menu;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.RadioMenuItem;
-import org.sagwise.scenario.MeterMode;
+import org.sagwise.part.MeterMode;
 import org.sagwise.ui.command.Controls;
 import org.sagwise.ui.hands.JointChoice;
 import org.sagwise.ui.model.BenchModel;

@@ -2,8 +2,8 @@ package org.sagwise.ui.frame;
 
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.BooleanBinding;
+import org.sagwise.part.PartKind;
 import org.sagwise.picture.layout.Drawing;
-import org.sagwise.scenario.PartKind;
 import org.sagwise.ui.bench.ViewModel;
 import org.sagwise.ui.clock.ClockCommands;
 import org.sagwise.ui.command.Command;

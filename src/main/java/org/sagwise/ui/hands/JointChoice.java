@@ -1,6 +1,6 @@
 package org.sagwise.ui.hands;
 
-import org.sagwise.scenario.Keys;
+import org.sagwise.part.key.Keys;
 
 /**
  * How the next joint that is pulled by hand is made. The numbers are what a hobby builder commonly

@@ -11,10 +11,10 @@ import java.util.List;
 import java.util.Map;
 import org.sagwise.fixture.Circuits;
 import org.sagwise.fixture.Packs;
+import org.sagwise.part.PartKind;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Note;
 import org.sagwise.scenario.Part;
-import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Scenario;
 
 /** Benches of every shape that the layout has to cope with, by name. */

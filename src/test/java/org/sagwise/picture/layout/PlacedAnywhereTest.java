@@ -13,8 +13,8 @@ import org.sagwise.file.DemoScenarios;
 import org.sagwise.file.RandomScenarios;
 import org.sagwise.file.ScenarioReader;
 import org.sagwise.part.Catalogue;
+import org.sagwise.part.PartKind;
 import org.sagwise.scenario.Part;
-import org.sagwise.scenario.PartKind;
 import org.sagwise.scenario.Placement;
 import org.sagwise.scenario.Scenario;
 

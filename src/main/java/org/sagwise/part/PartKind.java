@@ -1,9 +1,10 @@
-package org.sagwise.scenario;
+package org.sagwise.part;
 
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.sagwise.part.key.KeySpec;
 
 /** The kinds of part, with their terminals in the order in which currents and volts are counted. */
 public enum PartKind {

@@ -1,22 +1,23 @@
-package org.sagwise.scenario;
+package org.sagwise.part;
 
-import static org.sagwise.scenario.KeySpec.above;
-import static org.sagwise.scenario.KeySpec.choice;
-import static org.sagwise.scenario.KeySpec.choiceElse;
-import static org.sagwise.scenario.KeySpec.from;
-import static org.sagwise.scenario.KeySpec.optional;
-import static org.sagwise.scenario.KeySpec.required;
-import static org.sagwise.scenario.KeySpec.whole;
-import static org.sagwise.scenario.ScenarioKeys.FOREIGN;
+import static org.sagwise.part.key.KeySpec.above;
+import static org.sagwise.part.key.KeySpec.choice;
+import static org.sagwise.part.key.KeySpec.choiceElse;
+import static org.sagwise.part.key.KeySpec.from;
+import static org.sagwise.part.key.KeySpec.optional;
+import static org.sagwise.part.key.KeySpec.required;
+import static org.sagwise.part.key.KeySpec.whole;
+import static org.sagwise.part.key.KeySpec.FOREIGN;
 
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.sagwise.scenario.KeySpec.CatalogueType;
-import org.sagwise.scenario.KeySpec.FlagType;
-import org.sagwise.scenario.KeySpec.GroupType;
-import org.sagwise.scenario.KeySpec.Shelf;
+import org.sagwise.part.key.KeySpec;
+import org.sagwise.part.key.KeySpec.CatalogueType;
+import org.sagwise.part.key.KeySpec.FlagType;
+import org.sagwise.part.key.KeySpec.GroupType;
+import org.sagwise.part.key.KeySpec.Shelf;
 
 /**
  * The keys of every kind of part in a scenario file: names, units (by ending), ranges, defaults.

@@ -1,4 +1,4 @@
-package org.sagwise.scenario;
+package org.sagwise.part.key;
 
 import java.util.List;
 import java.util.Optional;
@@ -14,7 +14,12 @@ import java.util.Optional;
  */
 public record KeySpec(String name, Type type, Need need) {
 
-    /** Whether a key must be there. Rules that span several keys stand in {@link PartRules}. */
+    /**
+     * Data of other tools; every object of a file may hold it but a place, whose x is a distance.
+     */
+    public static final KeySpec FOREIGN = optional(Keys.FOREIGN, new ForeignType());
+
+    /** Whether a key must be there. Rules that span several keys stand apart. */
     public enum Need {
         REQUIRED,
         OPTIONAL
@@ -100,37 +105,37 @@ public record KeySpec(String name, Type type, Need need) {
     /** Data of other tools, kept and not read. */
     public record ForeignType() implements Type {}
 
-    static KeySpec required(String name, Type type) {
+    public static KeySpec required(String name, Type type) {
         return new KeySpec(name, type, Need.REQUIRED);
     }
 
-    static KeySpec optional(String name, Type type) {
+    public static KeySpec optional(String name, Type type) {
         return new KeySpec(name, type, Need.OPTIONAL);
     }
 
     /** A number from {@code least} (included) to {@code most} without a default of its own. */
-    static NumberType from(double least, double most) {
+    public static NumberType from(double least, double most) {
         return new NumberType(least, most, Bound.INCLUDED, Grain.ANY, Optional.empty());
     }
 
     /** A number above {@code least} up to {@code most} without a default of its own. */
-    static NumberType above(double least, double most) {
+    public static NumberType above(double least, double most) {
         return new NumberType(least, most, Bound.EXCLUDED, Grain.ANY, Optional.empty());
     }
 
-    static NumberType from(double least, double most, double defaultValue) {
+    public static NumberType from(double least, double most, double defaultValue) {
         return new NumberType(least, most, Bound.INCLUDED, Grain.ANY, Optional.of(defaultValue));
     }
 
-    static NumberType whole(double least, double most) {
+    public static NumberType whole(double least, double most) {
         return new NumberType(least, most, Bound.INCLUDED, Grain.WHOLE, Optional.empty());
     }
 
-    static ChoiceType choice(String... words) {
+    public static ChoiceType choice(String... words) {
         return new ChoiceType(List.of(words), Optional.empty());
     }
 
-    static ChoiceType choiceElse(String defaultWord, String... words) {
+    public static ChoiceType choiceElse(String defaultWord, String... words) {
         return new ChoiceType(List.of(words), Optional.of(defaultWord));
     }
 }

@@ -1,4 +1,4 @@
-package org.sagwise.scenario;
+package org.sagwise.part.key;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
