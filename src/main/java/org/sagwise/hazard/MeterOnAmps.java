@@ -6,8 +6,8 @@ import org.sagwise.caution.circuit.Branch;
 import org.sagwise.caution.circuit.Circuit;
 import org.sagwise.caution.circuit.Conflict;
 import org.sagwise.caution.circuit.Conflicts;
-import org.sagwise.reading.PartReading;
 import org.sagwise.part.MeterMode;
+import org.sagwise.reading.PartReading;
 
 /**
  * A meter set to amps is nearly a wire: across a cell it is a short, across a coil it leads round
@@ -38,7 +38,8 @@ final class MeterOnAmps implements HazardRule {
     }
 
     private static Stream<PartReading> ammeters(HazardContext context, SwitchView view) {
-        return view.readings().parts().stream().filter(part -> context.part(part.id()).isTurnedTo(MeterMode.AMPS));
+        return view.readings().parts().stream()
+                .filter(part -> context.part(part.id()).isTurnedTo(MeterMode.AMPS));
     }
 
     private static boolean carriesMost(ConflictCurrent current, PartReading meter) {

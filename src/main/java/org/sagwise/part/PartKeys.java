@@ -1,5 +1,6 @@
 package org.sagwise.part;
 
+import static org.sagwise.part.key.KeySpec.FOREIGN;
 import static org.sagwise.part.key.KeySpec.above;
 import static org.sagwise.part.key.KeySpec.choice;
 import static org.sagwise.part.key.KeySpec.choiceElse;
@@ -7,7 +8,6 @@ import static org.sagwise.part.key.KeySpec.from;
 import static org.sagwise.part.key.KeySpec.optional;
 import static org.sagwise.part.key.KeySpec.required;
 import static org.sagwise.part.key.KeySpec.whole;
-import static org.sagwise.part.key.KeySpec.FOREIGN;
 
 import java.util.EnumMap;
 import java.util.List;

@@ -14,11 +14,9 @@ import org.sagwise.part.MeterMode;
 import org.sagwise.part.PartKind;
 import org.sagwise.part.key.KeySpec;
 import org.sagwise.part.key.KeySpec.FlagType;
-import org.sagwise.part.key.KeySpec.ForeignType;
 import org.sagwise.part.key.KeySpec.GroupType;
 import org.sagwise.part.key.KeySpec.TerminalType;
 import org.sagwise.part.key.KeySpec.TextType;
-import org.sagwise.part.key.Keys;
 
 /** The keys of a scenario file outside its parts: whole file, links, probes, notes, placement. */
 public final class ScenarioKeys {
