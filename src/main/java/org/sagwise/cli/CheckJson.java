@@ -27,7 +27,7 @@ final class CheckJson {
         new CautionsJson(json, call, checked.given().scenario().orElse(Scenario.empty())).list(checked.cautions());
         json.objects("cures", checked.cures(), offer -> {
             json.text("caution", offer.caution().id());
-            json.text("cure", offer.fix().key());
+            json.text("cure", offer.fix().kind().key());
             json.text("text", offer.fix().name(call.locale()));
         });
         json.objects("problems", checked.given().problems(), problem -> {

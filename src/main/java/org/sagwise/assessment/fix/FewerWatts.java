@@ -41,7 +41,7 @@ final class FewerWatts implements FixRule {
         double watts =
                 most.getAsDouble() >= 1 ? Math.floor(most.getAsDouble()) : Math.floor(most.getAsDouble() * 10) / 10;
         return List.of(new Fix(
-                "fewer-watts",
+                FixKind.FEWER_WATTS,
                 List.of(List.of(board), new Fix.Quantity(watts, Unit.WATT)),
                 Set.of(board.id()),
                 before -> with(before, board, watts)));

@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.quantity.Unit;
 import org.sagwise.scenario.Names;
@@ -16,20 +17,20 @@ import org.sagwise.text.Texts;
 /** An edit that cures something, with a name such as "Turn cell B". */
 public final class Fix {
 
-    private final String key;
+    private final FixKind kind;
     private final List<Object> words;
     private final Set<String> changed;
     private final UnaryOperator<Scenario> edit;
 
     /**
-     * @param key of its name in the bundle {@code fixes}
+     * @param kind what kind of cure it is, which has its name
      * @param words what the name says: lists of parts, {@link Quantity}, {@link Joints}, names of
      *     terminals and texts
      * @param changed ids of parts and links that it changes
      * @param edit what it does
      */
-    Fix(String key, List<Object> words, Set<String> changed, UnaryOperator<Scenario> edit) {
-        this.key = key;
+    Fix(FixKind kind, List<Object> words, Set<String> changed, UnaryOperator<Scenario> edit) {
+        this.kind = kind;
         this.words = List.copyOf(words);
         this.changed = Set.copyOf(changed);
         this.edit = edit;
@@ -50,15 +51,24 @@ public final class Fix {
      */
     record Joints(List<List<TerminalName>> ends) {}
 
-    /** What kind of cure it is, as in {@code turn}: for tests and programs. */
-    public String key() {
-        return key;
+    /**
+     * Numbers for several parts in a name.
+     *
+     * @param parts the parts
+     * @param values one each, in the unit
+     * @param unit their unit
+     */
+    record Each(List<Part> parts, List<Double> values, Unit unit) {}
+
+    /** What kind of cure it is. */
+    public FixKind kind() {
+        return kind;
     }
 
     /** What it does, as a command: "Turn cell B". */
     public String name(Locale locale) {
         Object[] said = words.stream().map(word -> said(word, locale)).toArray();
-        return Texts.in("fixes", locale).say(key, said);
+        return Texts.in("fixes", locale).say(kind.key(), said);
     }
 
     /** Ids of the parts and links that it changes. */
@@ -76,6 +86,16 @@ public final class Fix {
             return QuantityFormat.forPeople(locale).print(quantity.value(), quantity.unit());
         }
         Names names = Names.in(locale);
+        if (word instanceof Each each) {
+            QuantityFormat format = QuantityFormat.forPeople(locale);
+            return IntStream.range(0, each.parts().size())
+                    .mapToObj(i -> Texts.in("fixes", locale)
+                            .say(
+                                    "each",
+                                    names.parts(List.of(each.parts().get(i))),
+                                    format.print(each.values().get(i), each.unit())))
+                    .collect(Collectors.joining(", "));
+        }
         if (word instanceof Joints joints) {
             return joints.ends().stream()
                     .map(ends -> Texts.in("fixes", locale)

@@ -2,10 +2,10 @@ package org.sagwise.assessment.fix;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.hazard.Caution;
@@ -23,6 +23,8 @@ public final class Fixes {
     private static final FixRule AWAY = new JointAway();
     private static final FixRule PART = new PartSetting();
     private static final FixRule WATTS = new FewerWatts();
+    private static final FixRule SOUND = new SoundCell();
+    private static final FixRule FUSE = new SmallerFuse();
 
     private static final Map<String, List<FixRule>> RULES = Map.ofEntries(
             Map.entry("reversed-in-parallel", List.of(TURN)),
@@ -56,7 +58,14 @@ public final class Fixes {
             Map.entry("cell-cold", List.of(PART)),
             Map.entry("charge-over-limit", List.of(PART)),
             Map.entry("charger-too-high", List.of(PART)),
-            Map.entry("board-trouble", List.of(WATTS)));
+            Map.entry("label-claims", List.of(SOUND)),
+            Map.entry("cell-deep-discharged", List.of(SOUND)),
+            Map.entry("cell-above-full", List.of(SOUND)),
+            Map.entry("cell-hot", List.of(SOUND)),
+            Map.entry("cell-driven-backwards", List.of(SOUND)),
+            Map.entry("cell-below-cutoff", List.of(CHARGE, PART, OHMS, WATTS)),
+            Map.entry("fuse-too-large", List.of(FUSE)),
+            Map.entry("board-trouble", List.of(WATTS, OHMS)));
 
     /** Benches with more parts are not searched for cures: every cure is tried on all of them. */
     private static final int MOST_PARTS = 200;
@@ -76,8 +85,7 @@ public final class Fixes {
     public static List<Offer> of(Assessment assessment) {
         List<Offer> offers = new ArrayList<>();
         Set<Scenario> results = new HashSet<>();
-        List<Caution> cautions = assessment.cautions();
-        for (Caution caution : cautions.subList(0, Math.min(MOST_CAUTIONS, cautions.size()))) {
+        for (Caution caution : lookedAt(assessment)) {
             of(assessment, caution).stream()
                     .filter(offer -> results.add(offer.after().scenario()))
                     .forEach(offers::add);
@@ -85,25 +93,59 @@ public final class Fixes {
         return List.copyOf(offers);
     }
 
+    /**
+     * What may be a step toward a bench without faults, in the order of {@link FixKind}: its caution is gone, whatever
+     * else is known may still be there, and nothing new is graver. Steps that bring something as grave come last: thick
+     * wires let more current through, and then the coil wants more ohms.
+     */
+    static List<Offer> steps(Assessment assessment) {
+        List<Offer> steps = lookedAt(assessment).stream()
+                .flatMap(caution -> proposed(assessment, caution).stream()
+                        .map(fix -> offer(assessment, caution, fix))
+                        .filter(offer -> isStep(assessment.cautions(), offer, 1)))
+                .toList();
+        return steps.stream()
+                .sorted(Comparator.comparing((Offer offer) -> !isStep(assessment.cautions(), offer, 0))
+                        .thenComparing(offer -> offer.fix().kind()))
+                .toList();
+    }
+
+    private static List<Caution> lookedAt(Assessment assessment) {
+        List<Caution> cautions = assessment.cautions();
+        return cautions.subList(0, Math.min(MOST_CAUTIONS, cautions.size()));
+    }
+
     /** The cures of one caution that hold. */
     public static List<Offer> of(Assessment assessment, Caution caution) {
+        return proposed(assessment, caution).stream()
+                .map(fix -> offer(assessment, caution, fix))
+                .filter(offer -> isCured(assessment.cautions(), caution, offer.after().cautions()))
+                .toList();
+    }
+
+    private static List<Fix> proposed(Assessment assessment, Caution caution) {
         Scenario scenario = assessment.scenario();
         if (scenario.parts().size() > MOST_PARTS || scenario.links().size() > MOST_LINKS) {
             return List.of();
         }
         return RULES.getOrDefault(caution.id(), List.of()).stream()
                 .flatMap(rule -> rule.fixes(assessment, caution).stream())
-                .map(fix -> tried(assessment, caution, fix))
-                .flatMap(Optional::stream)
                 .toList();
     }
 
-    private static Optional<Offer> tried(Assessment before, Caution caution, Fix fix) {
-        Scenario scenario = fix.apply(before.scenario());
-        Assessment after = Assessment.of(scenario, before.bench().catalogue());
-        return isCured(before.cautions(), caution, after.cautions())
-                ? Optional.of(new Offer(caution, fix, after))
-                : Optional.empty();
+    private static Offer offer(Assessment before, Caution caution, Fix fix) {
+        return new Offer(caution, fix, Assessment.of(fix.apply(before.scenario()), before.bench().catalogue()));
+    }
+
+    /**
+     * @param asGrave 1 to let pass what is new and as grave, 0 not to
+     */
+    private static boolean isStep(List<Caution> before, Offer offer, int asGrave) {
+        return offer.after().cautions().stream().noneMatch(left -> {
+            boolean known = before.stream().anyMatch(old -> isSame(old, left) && old.signal() == left.signal());
+            int milder = left.signal().compareTo(offer.caution().signal());
+            return isSame(offer.caution(), left) || !known && milder + asGrave <= 0;
+        });
     }
 
     /**

@@ -57,10 +57,10 @@ final class JointAway implements FixRule {
     private static Fix fix(Scenario scenario, int place) {
         Link link = scenario.links().get(place);
         return new Fix(
-                "joint-away",
+                FixKind.JOINT_AWAY,
                 List.of(TerminalName.of(scenario, link.from()), TerminalName.of(scenario, link.to())),
                 Set.of(),
-                before -> without(before, place));
+                before -> without(before, before.links().indexOf(link)));
     }
 
     /** A note on a joint goes with it. */

@@ -1,6 +1,5 @@
 package org.sagwise.assessment.fix;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.sagwise.assessment.Assessment;
@@ -27,13 +26,16 @@ final class LikeCell implements FixRule {
         if (model.kind() != PartKind.CELL || old.kind() != PartKind.CELL) {
             return List.of();
         }
-        List<Fix> fixes = new ArrayList<>();
-        fixes.add(new Fix(
-                "like-cell",
+        return List.of(fix(old, model));
+    }
+
+    /** A cell just like a model in place of another. */
+    static Fix fix(Part old, Part model) {
+        return new Fix(
+                FixKind.LIKE_CELL,
                 List.of(List.of(old), List.of(model)),
-                Set.of(worse),
-                before -> before.withPart(worse, part -> like(part, model))));
-        return fixes;
+                Set.of(old.id()),
+                before -> before.withPart(old.id(), part -> like(part, model)));
     }
 
     /** All keys of the model but what makes it this one part. */

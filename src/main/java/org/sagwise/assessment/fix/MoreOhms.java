@@ -1,8 +1,10 @@
 package org.sagwise.assessment.fix;
 
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.hazard.Caution;
 import org.sagwise.hazard.Hazards;
@@ -10,6 +12,7 @@ import org.sagwise.quantity.Unit;
 import org.sagwise.reading.Bench;
 import org.sagwise.reading.ResolvedCoil;
 import org.sagwise.scenario.Part;
+import org.sagwise.part.PartKind;
 import org.sagwise.scenario.Scenario;
 
 /** Takes a coil of more ohms: of so many that everything bears the current with room to spare. */
@@ -27,32 +30,49 @@ final class MoreOhms implements FixRule {
 
     private static final double MOST_TIMES = 1000;
 
+    /**
+     * Several coils keep their proportions: all get as many times their ohms. Behind a regulated board more ohms do not
+     * change what the cells give, as long as its volts suffice; there the watts are the cure.
+     */
     @Override
     public List<Fix> fixes(Assessment assessment, Caution caution) {
         Bench bench = assessment.bench();
-        List<ResolvedCoil> coils = bench.coils().values().stream()
-                .filter(coil -> bench.coils().size() == 1
-                        || caution.parts().contains(coil.part().id()))
+        boolean regulated = !bench.scenario().partsOf(PartKind.BOARD).isEmpty();
+        if (regulated && !caution.id().equals("board-trouble")) {
+            return List.of();
+        }
+        List<ResolvedCoil> named = bench.coils().values().stream()
+                .filter(coil -> caution.parts().contains(coil.part().id()))
                 .toList();
-        return coils.size() == 1 ? withMoreOhms(bench, coils.get(0)) : List.of();
+        List<ResolvedCoil> coils = named.isEmpty() ? List.copyOf(bench.coils().values()) : named;
+        return coils.isEmpty() ? List.of() : withMoreOhms(bench, coils);
     }
 
-    private static List<Fix> withMoreOhms(Bench bench, ResolvedCoil coil) {
+    private static List<Fix> withMoreOhms(Bench bench, List<ResolvedCoil> coils) {
         Scenario scenario = bench.scenario();
-        String id = coil.part().id();
-        OptionalDouble least = Tuning.nearest(
-                coil.ohm20(), coil.ohm20() * MOST_TIMES, ohm -> isBearable(bench, withOhm(scenario, coil, ohm)));
+        OptionalDouble least =
+                Tuning.nearest(1, MOST_TIMES, times -> isBearable(bench, withOhms(scenario, coils, times, false)));
         if (least.isEmpty()) {
             return List.of();
         }
-        double ohm = roundedUp(least.getAsDouble());
-        Scenario changed = withOhm(scenario, coil, ohm);
-        double made = Bench.of(changed, bench.catalogue()).coils().get(id).ohm20();
-        return List.of(new Fix(
-                "more-ohms",
-                List.of(new Fix.Quantity(made, Unit.OHM)),
-                Set.of(id),
-                before -> withOhm(before, coil, ohm)));
+        double times = least.getAsDouble();
+        Scenario changed = withOhms(scenario, coils, times, true);
+        Map<String, ResolvedCoil> made = Bench.of(changed, bench.catalogue()).coils();
+        List<Double> ohms = coils.stream()
+                .map(coil -> made.get(coil.part().id()).ohm20())
+                .toList();
+        Set<String> ids = Set.copyOf(coils.stream().map(coil -> coil.part().id()).toList());
+        Fix.Quantity lowest = new Fix.Quantity(ohms.stream().min(Double::compare).orElseThrow(), Unit.OHM);
+        UnaryOperator<Scenario> edit = before -> withOhms(before, coils, times, true);
+        if (coils.size() == 1) {
+            return List.of(new Fix(FixKind.MORE_OHMS, List.of(lowest), ids, edit));
+        }
+        List<Part> parts = coils.stream().map(ResolvedCoil::part).toList();
+        boolean alike = ohms.stream().distinct().count() == 1;
+        return List.of(
+                alike
+                        ? new Fix(FixKind.MORE_OHMS_EACH, List.of(parts, lowest), ids, edit)
+                        : new Fix(FixKind.MORE_OHMS_SINGLY, List.of(new Fix.Each(parts, ohms, Unit.OHM)), ids, edit));
     }
 
     private static boolean isBearable(Bench bench, Scenario scenario) {
@@ -60,11 +80,22 @@ final class MoreOhms implements FixRule {
                 .noneMatch(caution -> OF_TOO_MUCH_CURRENT.contains(caution.id()));
     }
 
-    /** A wound coil gets more wraps of the same wire, in halves. */
-    private static Scenario withOhm(Scenario scenario, ResolvedCoil coil, double ohm) {
-        return scenario.withPart(
-                coil.part().id(),
-                part -> part.keys().has("wire") ? wound(part, ohm / coil.ohm20()) : part.with("ohm", ohm));
+    /**
+     * Coils of so many times their ohms. A wound coil gets more wraps of the same wire, in halves.
+     *
+     * @param rounded whether others get ohms that can be bought
+     */
+    private static Scenario withOhms(Scenario scenario, List<ResolvedCoil> coils, double times, boolean rounded) {
+        Scenario changed = scenario;
+        for (ResolvedCoil coil : coils) {
+            double ohm = coil.ohm20() * times;
+            changed = changed.withPart(
+                    coil.part().id(),
+                    part -> part.keys().has("wire")
+                            ? wound(part, times)
+                            : part.with("ohm", rounded ? roundedUp(ohm) : ohm));
+        }
+        return changed;
     }
 
     private static Part wound(Part part, double times) {

@@ -26,40 +26,40 @@ final class PartSetting implements FixRule {
         double ambientC = scenario.ambientC();
         return switch (caution.id()) {
             case "torn-wrap-touching", "torn-wrap" ->
-                change("sound-wrap", torn(scenario), List.of(), part -> part.without("wrap"));
+                change(FixKind.SOUND_WRAP, torn(scenario), List.of(), part -> part.without("wrap"));
             case "meter-across-cell", "meter-on-live-circuit" ->
                 change(
-                        "meter-volts",
+                        FixKind.METER_VOLTS,
                         concerned(scenario, caution, is(PartKind.METER)),
                         List.of(),
                         part -> part.with(MeterMode.KEY, MeterMode.VOLTS.word()));
             case "switch-stuck" ->
                 change(
-                        "new-switch",
+                        FixKind.NEW_SWITCH,
                         concerned(scenario, caution, is(PartKind.SWITCH)),
                         List.of(),
                         part -> part.without("stuck"));
-            case "cell-empty" ->
+            case "cell-empty", "cell-below-cutoff" ->
                 change(
-                        "charge-full",
+                        FixKind.CHARGE_FULL,
                         concerned(scenario, caution, is(PartKind.CELL)),
                         List.of(),
                         part -> part.without("rest_V").with("charge", 1));
             case "cell-cold" ->
                 change(
-                        "warm-up",
+                        FixKind.WARM_UP,
                         concerned(scenario, caution, part -> part.keys().has("temperature_C")),
                         List.of(new Fix.Quantity(ambientC, Unit.CELSIUS)),
                         part -> part.without("temperature_C"));
             case "charge-over-limit" ->
                 change(
-                        "slow-charge",
+                        FixKind.SLOW_CHARGE,
                         scenario.partsOf(PartKind.CHARGER),
                         List.of(new Fix.Quantity(caution.limit(), Unit.AMPERE)),
                         part -> part.with("current_A", caution.limit()));
             case "charger-too-high" ->
                 change(
-                        "lower-charge",
+                        FixKind.LOWER_CHARGE,
                         concerned(scenario, caution, is(PartKind.CHARGER)),
                         List.of(new Fix.Quantity(caution.limit(), Unit.VOLT)),
                         part -> part.with("limit_V", caution.limit()));
@@ -84,14 +84,14 @@ final class PartSetting implements FixRule {
                 .toList();
     }
 
-    private static List<Fix> change(String key, List<Part> parts, List<Object> more, UnaryOperator<Part> edit) {
+    private static List<Fix> change(FixKind kind, List<Part> parts, List<Object> more, UnaryOperator<Part> edit) {
         if (parts.isEmpty()) {
             return List.of();
         }
         Set<String> ids = new LinkedHashSet<>(parts.stream().map(Part::id).toList());
         List<Object> words = new ArrayList<>(List.of(parts));
         words.addAll(more);
-        return List.of(new Fix(key, words, ids, scenario -> {
+        return List.of(new Fix(kind, words, ids, scenario -> {
             Scenario changed = scenario;
             for (String id : ids) {
                 changed = changed.withPart(id, edit);
@@ -109,16 +109,16 @@ final class PartSetting implements FixRule {
                 concerned(scenario, caution, part -> part.keys().flag("blown").orElse(false));
         return melted.isEmpty()
                 ? change(
-                        "new-switch",
+                        FixKind.NEW_SWITCH,
                         concerned(scenario, caution, part -> part.keys().has("stuck")),
                         List.of(),
                         part -> part.without("stuck"))
-                : change("new-fuse", melted, List.of(), part -> part.without("blown"));
+                : change(FixKind.NEW_FUSE, melted, List.of(), part -> part.without("blown"));
     }
 
     private static Fix join(TerminalName loose, TerminalName target) {
         return new Fix(
-                "join",
+                FixKind.JOIN,
                 List.of(loose, target),
                 Set.of(),
                 scenario -> scenario.plus(Link.ideal(loose.ref(), target.ref())));

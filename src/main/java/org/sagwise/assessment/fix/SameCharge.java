@@ -21,7 +21,12 @@ final class SameCharge implements FixRule {
     @Override
     public List<Fix> fixes(Assessment assessment, Caution caution) {
         Map<String, ResolvedCell> cells = assessment.bench().cells();
+        Set<String> unsound = SoundCell.unsound(assessment);
+        if (caution.parts().stream().anyMatch(unsound::contains)) {
+            return List.of();
+        }
         List<ResolvedCell> concerned = assessment.scenario().partsOf(PartKind.CELL).stream()
+                .filter(part -> !unsound.contains(part.id()))
                 .map(part -> cells.get(part.id()))
                 .toList();
         double fullestV = concerned.stream()
@@ -37,7 +42,7 @@ final class SameCharge implements FixRule {
         }
         Set<String> ids = new TreeSet<>(emptier.stream().map(Part::id).toList());
         return List.of(new Fix(
-                "charge",
+                FixKind.CHARGE,
                 List.of(emptier, new Fix.Quantity(fullestV, Unit.VOLT)),
                 ids,
                 scenario -> charged(scenario, ids, fullestV, cells)));

@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.hazard.Caution;
 import org.sagwise.hazard.Hazards;
@@ -37,6 +38,7 @@ final class ThickerWire implements FixRule {
         if (places.isEmpty()) {
             return List.of();
         }
+        List<Link> old = places.stream().map(scenario.links()::get).toList();
         boolean byGauge = places.stream()
                 .allMatch(place -> jumper(scenario.links().get(place)).width() instanceof Joint.Awg);
         for (double size : byGauge ? gauges() : AREAS_MM2) {
@@ -46,15 +48,23 @@ final class ThickerWire implements FixRule {
                 Object word = byGauge
                         ? String.valueOf((int) size)
                         : new Fix.Quantity(size * SQUARE_METRE_PER_MM2, Unit.SQUARE_METRE);
-                String key = byGauge ? "thicker-gauge" : "thicker-area";
+                FixKind kind = byGauge ? FixKind.THICKER_GAUGE : FixKind.THICKER_AREA;
                 return List.of(new Fix(
-                        key,
+                        kind,
                         List.of(word, joints(scenario, places)),
                         ids(scenario, places),
-                        before -> changed(before, places, width)));
+                        before -> changed(before, placesOf(before, old), width)));
             }
         }
         return List.of();
+    }
+
+    /** Where these joints stand now, should others have been taken away meanwhile. */
+    private static List<Integer> placesOf(Scenario scenario, List<Link> wanted) {
+        return IntStream.range(0, scenario.links().size())
+                .filter(place -> wanted.contains(scenario.links().get(place)))
+                .boxed()
+                .toList();
     }
 
     private static double[] gauges() {

@@ -30,7 +30,7 @@ final class TurnCells implements FixRule {
             return List.of();
         }
         Set<String> ids = Set.copyOf(parts.stream().map(Part::id).toList());
-        return List.of(new Fix("turn", List.of(parts), ids, scenario -> turned(scenario, ids)));
+        return List.of(new Fix(FixKind.TURN, List.of(parts), ids, scenario -> turned(scenario, ids)));
     }
 
     private static Scenario turned(Scenario scenario, Set<String> ids) {

@@ -36,7 +36,7 @@ final class CureBox extends VBox {
         button.getStyleClass().add("cure-button");
         button.setWrapText(true);
         button.setMnemonicParsing(false);
-        button.setId("cure-" + offer.caution().id() + "-" + offer.fix().key());
+        button.setId("cure-" + offer.caution().id() + "-" + offer.fix().kind().key());
         button.setTooltip(new Tooltip(wording.say("cure.tip", lines)));
         button.setAccessibleText(wording.say("cure.spoken", name, lines));
         button.setOnAction(event -> make.run());

@@ -1,0 +1,52 @@
+package org.sagwise.assessment.fix;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Set;
+import org.sagwise.assessment.Assessment;
+import org.sagwise.hazard.Caution;
+import org.sagwise.part.FuseSpec;
+import org.sagwise.quantity.Unit;
+import org.sagwise.scenario.Part;
+import org.sagwise.part.PartKind;
+
+/**
+ * Fits the largest fuse of the catalogue that opens before cell or wire suffers, and bears what flows in normal use.
+ */
+final class SmallerFuse implements FixRule {
+
+    @Override
+    public List<Fix> fixes(Assessment assessment, Caution caution) {
+        double share = caution.limit() / caution.measured();
+        return caution.parts().stream()
+                .flatMap(id -> assessment.scenario().part(id).stream())
+                .filter(part -> part.kind() == PartKind.FUSE)
+                .flatMap(part -> fitting(assessment, part, share).stream())
+                .toList();
+    }
+
+    private static List<Fix> fitting(Assessment assessment, Part fuse, double share) {
+        double carriedA = assessment.bench().fired().part(fuse.id()).map(it -> Math.abs(it.currentA())).orElse(0.0);
+        double ratingA = fuse.keys()
+                .number("rating_A")
+                .orElseGet(() -> fuse.model()
+                        .flatMap(id -> assessment.bench().catalogue().fuses().find(id))
+                        .map(FuseSpec::ratingA)
+                        .orElse(Double.NaN));
+        return assessment.bench().catalogue().fuses().all().stream()
+                .filter(spec -> spec.ratingA() <= ratingA * share && spec.ratingA() >= carriedA)
+                .max(Comparator.comparingDouble(FuseSpec::ratingA))
+                .map(spec -> new Fix(
+                        FixKind.SMALLER_FUSE,
+                        List.of(List.of(fuse), new Fix.Quantity(spec.ratingA(), Unit.AMPERE)),
+                        Set.of(fuse.id()),
+                        before -> before.withPart(
+                                fuse.id(),
+                                part -> part.without("rating_A")
+                                        .without("mohm")
+                                        .without("i2t_A2s")
+                                        .with("model", spec.id()))))
+                .stream()
+                .toList();
+    }
+}
