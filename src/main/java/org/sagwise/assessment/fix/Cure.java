@@ -25,8 +25,8 @@ public record Cure(List<Fix> steps, Assessment after) {
 
     /** By how many there are of the gravest, then of the next, and so on. */
     private static final Comparator<List<Caution>> LESS_GRAVE = Stream.of(Signal.values())
-            .map(signal -> Comparator.<List<Caution>>comparingLong(
-                    cautions -> cautions.stream().filter(it -> it.signal() == signal).count()))
+            .map(signal -> Comparator.<List<Caution>>comparingLong(cautions ->
+                    cautions.stream().filter(it -> it.signal() == signal).count()))
             .reduce(Comparator::thenComparing)
             .orElseThrow();
 

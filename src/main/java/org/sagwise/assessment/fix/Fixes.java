@@ -119,7 +119,8 @@ public final class Fixes {
     public static List<Offer> of(Assessment assessment, Caution caution) {
         return proposed(assessment, caution).stream()
                 .map(fix -> offer(assessment, caution, fix))
-                .filter(offer -> isCured(assessment.cautions(), caution, offer.after().cautions()))
+                .filter(offer ->
+                        isCured(assessment.cautions(), caution, offer.after().cautions()))
                 .toList();
     }
 
@@ -134,7 +135,10 @@ public final class Fixes {
     }
 
     private static Offer offer(Assessment before, Caution caution, Fix fix) {
-        return new Offer(caution, fix, Assessment.of(fix.apply(before.scenario()), before.bench().catalogue()));
+        return new Offer(
+                caution,
+                fix,
+                Assessment.of(fix.apply(before.scenario()), before.bench().catalogue()));
     }
 
     /**

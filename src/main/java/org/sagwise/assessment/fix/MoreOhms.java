@@ -8,11 +8,11 @@ import java.util.function.UnaryOperator;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.hazard.Caution;
 import org.sagwise.hazard.Hazards;
+import org.sagwise.part.PartKind;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.Bench;
 import org.sagwise.reading.ResolvedCoil;
 import org.sagwise.scenario.Part;
-import org.sagwise.part.PartKind;
 import org.sagwise.scenario.Scenario;
 
 /** Takes a coil of more ohms: of so many that everything bears the current with room to spare. */
@@ -58,11 +58,12 @@ final class MoreOhms implements FixRule {
         double times = least.getAsDouble();
         Scenario changed = withOhms(scenario, coils, times, true);
         Map<String, ResolvedCoil> made = Bench.of(changed, bench.catalogue()).coils();
-        List<Double> ohms = coils.stream()
-                .map(coil -> made.get(coil.part().id()).ohm20())
-                .toList();
-        Set<String> ids = Set.copyOf(coils.stream().map(coil -> coil.part().id()).toList());
-        Fix.Quantity lowest = new Fix.Quantity(ohms.stream().min(Double::compare).orElseThrow(), Unit.OHM);
+        List<Double> ohms =
+                coils.stream().map(coil -> made.get(coil.part().id()).ohm20()).toList();
+        Set<String> ids =
+                Set.copyOf(coils.stream().map(coil -> coil.part().id()).toList());
+        Fix.Quantity lowest =
+                new Fix.Quantity(ohms.stream().min(Double::compare).orElseThrow(), Unit.OHM);
         UnaryOperator<Scenario> edit = before -> withOhms(before, coils, times, true);
         if (coils.size() == 1) {
             return List.of(new Fix(FixKind.MORE_OHMS, List.of(lowest), ids, edit));

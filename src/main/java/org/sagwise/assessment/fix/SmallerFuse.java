@@ -6,9 +6,9 @@ import java.util.Set;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.hazard.Caution;
 import org.sagwise.part.FuseSpec;
+import org.sagwise.part.PartKind;
 import org.sagwise.quantity.Unit;
 import org.sagwise.scenario.Part;
-import org.sagwise.part.PartKind;
 
 /**
  * Fits the largest fuse of the catalogue that opens before cell or wire suffers, and bears what flows in normal use.
@@ -26,7 +26,12 @@ final class SmallerFuse implements FixRule {
     }
 
     private static List<Fix> fitting(Assessment assessment, Part fuse, double share) {
-        double carriedA = assessment.bench().fired().part(fuse.id()).map(it -> Math.abs(it.currentA())).orElse(0.0);
+        double carriedA = assessment
+                .bench()
+                .fired()
+                .part(fuse.id())
+                .map(it -> Math.abs(it.currentA()))
+                .orElse(0.0);
         double ratingA = fuse.keys()
                 .number("rating_A")
                 .orElseGet(() -> fuse.model()

@@ -8,11 +8,11 @@ import java.util.Set;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.hazard.Caution;
 import org.sagwise.part.CellSpec;
+import org.sagwise.part.PartKind;
+import org.sagwise.part.key.Keys;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.ResolvedCell;
-import org.sagwise.part.key.Keys;
 import org.sagwise.scenario.Part;
-import org.sagwise.part.PartKind;
 
 /**
  * Puts a sound cell in place of one that nothing done to the circuit makes usable again: one like a sound cell that

@@ -106,7 +106,9 @@ class FixesTest {
     void cure_ofEveryDemo_leavesNothingGrave(String name) {
         Assessment before = assess(demo(name));
         Assessment after = Cure.of(before).map(Cure::after).orElse(before);
-        assertEquals(List.of(), after.cautions().stream().filter(c -> c.signal().isGrave()).toList());
+        assertEquals(
+                List.of(),
+                after.cautions().stream().filter(c -> c.signal().isGrave()).toList());
     }
 
     @Test
