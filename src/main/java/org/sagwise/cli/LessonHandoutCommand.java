@@ -14,6 +14,7 @@ import org.sagwise.file.LessonReader;
 import org.sagwise.file.LessonReading;
 import org.sagwise.file.LessonSource;
 import org.sagwise.lesson.Lesson;
+import org.sagwise.lesson.MoveLint;
 import org.sagwise.part.Catalogue;
 import org.sagwise.report.handout.Handout;
 import org.sagwise.report.handout.HandoutHtml;
@@ -68,8 +69,13 @@ final class LessonHandoutCommand implements Callable<Integer> {
         List<Handout> handouts = new ArrayList<>();
         for (LessonSource source : sources) {
             LessonReading reading = new LessonReader(catalogue).read(source);
-            complain(reading);
-            for (Lesson lesson : reading.lesson().stream().toList()) {
+            List<LessonFault> faults = new ArrayList<>(reading.faults());
+            reading.lesson().stream()
+                    .flatMap(lesson -> MoveLint.check(lesson, catalogue).stream())
+                    .map(reading::locate)
+                    .forEach(faults::add);
+            complain(reading.id(), faults);
+            for (Lesson lesson : faults.isEmpty() ? reading.lesson().stream().toList() : List.<Lesson>of()) {
                 Handout.Kind kind = key ? Handout.Kind.KEY : Handout.Kind.SHEET;
                 handouts.add(HandoutMaker.make(lesson, catalogue, call.locale(), kind));
             }
@@ -77,12 +83,12 @@ final class LessonHandoutCommand implements Callable<Integer> {
         return handouts;
     }
 
-    private void complain(LessonReading reading) {
-        if (!reading.faults().isEmpty()) {
+    private void complain(String lesson, List<LessonFault> faults) {
+        if (!faults.isEmpty()) {
             Texts texts = Texts.in("lesson-cli", call.locale());
-            call.problem(texts.say("lint.faults", reading.id(), reading.faults().size()));
+            call.problem(texts.say("lint.faults", lesson, faults.size()));
         }
-        for (LessonFault fault : reading.faults()) {
+        for (LessonFault fault : faults) {
             call.problem("  " + fault.text(call.locale()));
         }
     }

@@ -10,10 +10,11 @@ import java.util.regex.Pattern;
 import org.sagwise.lesson.Lesson.LessonBench;
 import org.sagwise.lesson.LessonFinding;
 import org.sagwise.lesson.LessonProblem;
-import org.sagwise.lesson.Move;
-import org.sagwise.lesson.MoveRules;
+import org.sagwise.lesson.MoveLint;
 import org.sagwise.part.Catalogue;
 import org.sagwise.scenario.Scenario;
+import org.sagwise.scenario.ScenarioRules;
+import org.sagwise.scenario.edit.Edit;
 import org.sagwise.text.LocalText;
 
 /** Reads the benches of a lesson: each from a file beside it, or from a bench named above it. */
@@ -24,11 +25,13 @@ final class LessonBenches {
 
     private final LessonSource source;
     private final ScenarioReader reader;
+    private final ScenarioRules rules;
     private final Map<String, LessonBench> benches = new LinkedHashMap<>();
 
     LessonBenches(LessonSource source, Catalogue catalogue) {
         this.source = source;
         this.reader = new ScenarioReader(catalogue);
+        this.rules = new ScenarioRules(catalogue);
     }
 
     Map<String, LessonBench> read() {
@@ -37,7 +40,7 @@ final class LessonBenches {
 
     void read(String name, LessonFields fields) {
         LocalText title = fields.text("title");
-        List<Move> moves = LessonMoves.read(fields, "moves");
+        List<Edit> moves = LessonMoves.read(fields, "moves");
         Optional<String> file = fields.word("file");
         Optional<String> of = fields.word("of");
         if (file.isPresent() == of.isPresent()) {
@@ -45,13 +48,13 @@ final class LessonBenches {
             return;
         }
         Optional<Scenario> scenario = file.isPresent() ? fromFile(file.get(), fields) : fromBench(of.get(), fields);
-        scenario.ifPresent(it -> benches.put(name, new LessonBench(title, Move.all(moves, it))));
-        scenario.ifPresent(it -> tellIdle(moves, it, fields));
+        scenario.ifPresent(it -> benches.put(name, new LessonBench(title, Edit.made(moves, it, rules))));
+        scenario.ifPresent(it -> tellRefused(moves, it, fields));
     }
 
-    private static void tellIdle(List<Move> moves, Scenario before, LessonFields fields) {
-        for (LessonFinding idle : MoveRules.check("moves", moves, before)) {
-            fields.wrong("moves", idle.problem(), idle.details().toArray(String[]::new));
+    private void tellRefused(List<Edit> moves, Scenario before, LessonFields fields) {
+        for (LessonFinding refused : MoveLint.check("moves", moves, before, rules)) {
+            fields.wrong("moves", refused.problem(), refused.details().toArray(String[]::new));
         }
     }
 

@@ -5,15 +5,26 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.BiFunction;
-import org.sagwise.lesson.CellMove;
 import org.sagwise.lesson.LessonProblem;
-import org.sagwise.lesson.LinkMove;
-import org.sagwise.lesson.Move;
-import org.sagwise.lesson.PartMove;
 import org.sagwise.part.PartKind;
 import org.sagwise.part.key.Keys;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.Probes;
 import org.sagwise.scenario.TerminalRef;
+import org.sagwise.scenario.edit.CutBetween;
+import org.sagwise.scenario.edit.DeleteParts;
+import org.sagwise.scenario.edit.Edit;
+import org.sagwise.scenario.edit.FlipParts;
+import org.sagwise.scenario.edit.FreeParts;
+import org.sagwise.scenario.edit.JoinTerminals;
+import org.sagwise.scenario.edit.MendJoint;
+import org.sagwise.scenario.edit.PressButton;
+import org.sagwise.scenario.edit.PutPart;
+import org.sagwise.scenario.edit.SetPartKeys;
+import org.sagwise.scenario.edit.SetProbes;
+import org.sagwise.scenario.edit.SwapParts;
 
 /** Reads the moves of a solution. */
 final class LessonMoves {
@@ -26,66 +37,71 @@ final class LessonMoves {
 
     private LessonMoves() {}
 
-    static List<Move> read(LessonFields step, String key) {
+    static List<Edit> read(LessonFields step, String key) {
         return step.items(key).stream()
                 .map(node -> LessonFields.of(node, step.faults()))
                 .flatMap(fields -> one(fields).stream())
                 .toList();
     }
 
-    private static Optional<Move> one(LessonFields fields) {
+    private static Optional<Edit> one(LessonFields fields) {
         List<String> heads = fields.present(HEADS);
         if (heads.size() != 1) {
             fields.wrong(LessonProblem.ONE_OF, String.join(", ", HEADS));
             return Optional.empty();
         }
-        Optional<Move> move = of(heads.get(0), fields);
+        Optional<Edit> move = of(heads.get(0), fields);
         fields.refuseOthers();
         return move;
     }
 
-    private static Optional<Move> of(String head, LessonFields fields) {
+    private static Optional<Edit> of(String head, LessonFields fields) {
         return switch (head) {
             case "join" -> join(fields);
-            case "cut" -> pair(fields, head, LinkMove.Cut::new);
-            case "probes" -> pair(fields, head, Move.Probe::new);
+            case "cut" -> pair(fields, head, CutBetween::new);
+            case "probes" -> pair(fields, head, (red, black) -> new SetProbes(Optional.of(Probes.of(red, black))));
             case "swap" -> swap(fields);
-            case "free" -> fields.word(head).map(LinkMove.Free::new);
-            case "turn" -> fields.word(head).map(CellMove.Turn::new);
-            case "remove" -> fields.word(head).map(PartMove.Remove::new);
+            case "free" -> fields.word(head).map(id -> new FreeParts(Set.of(id)));
+            case "turn" -> fields.word(head).map(id -> new FlipParts(Set.of(id)));
+            case "remove" -> fields.word(head).map(id -> new DeleteParts(Set.of(id)));
             case "mend" -> {
                 double mohm = fields.neededNumber("contact_mohm");
-                yield fields.word(head).map(link -> new LinkMove.Mend(link, mohm));
+                yield fields.word(head).map(link -> new MendJoint(link, mohm));
             }
             case "set" -> {
-                Map<String, Object> keys = keysBeside(fields, head);
-                yield fields.word(head).map(part -> new PartMove.Set(part, keys));
+                Keys keys = new Keys(keysBeside(fields, head));
+                yield fields.word(head).map(part -> new SetPartKeys(part, keys, Set.of()));
             }
             case "add" -> add(fields);
-            default -> fields.word(head).map(it -> it.equals("held") ? new Move.Hold() : new Move.LetGo());
+            default -> fields.word(head).map(it -> new PressButton(it.equals("held")));
         };
     }
 
-    private static Optional<Move> join(LessonFields fields) {
-        double mohm = fields.number("contact_mohm").orElse(0);
-        return pair(fields, "join", (from, to) -> new LinkMove.Join(from, to, mohm));
+    private static Optional<Edit> join(LessonFields fields) {
+        OptionalDouble mohm = fields.number("contact_mohm");
+        return pair(
+                fields,
+                "join",
+                (from, to) -> mohm.isPresent()
+                        ? JoinTerminals.touch(from, to, mohm.getAsDouble())
+                        : JoinTerminals.ideal(from, to));
     }
 
-    private static Optional<Move> swap(LessonFields fields) {
+    private static Optional<Edit> swap(LessonFields fields) {
         List<String> both = fields.words("swap");
         if (both.size() != 2) {
             fields.wrong("swap", LessonProblem.NOT_A_PAIR);
             return Optional.empty();
         }
-        return Optional.of(new CellMove.Swap(both.get(0), both.get(1)));
+        return Optional.of(new SwapParts(both.get(0), both.get(1)));
     }
 
-    private static Optional<Move> pair(
-            LessonFields fields, String head, BiFunction<TerminalRef, TerminalRef, Move> move) {
+    private static Optional<Edit> pair(
+            LessonFields fields, String head, BiFunction<TerminalRef, TerminalRef, Edit> move) {
         return fields.pair(head).map(it -> move.apply(it.get(0), it.get(1)));
     }
 
-    private static Optional<Move> add(LessonFields fields) {
+    private static Optional<Edit> add(LessonFields fields) {
         Map<String, Object> keys = keysBeside(fields, "add");
         String id = fields.neededWord("add");
         Optional<PartKind> kind =
@@ -97,7 +113,7 @@ final class LessonMoves {
         Map<String, Object> all = new LinkedHashMap<>();
         all.put("id", id);
         all.putAll(keys);
-        return Optional.of(new PartMove.Add(id, kind.get(), new Keys(all)));
+        return Optional.of(new PutPart(Part.of(new Keys(all))));
     }
 
     /** Every key beside the head, numbers as numbers: whether they fit is tried on the bench. */

@@ -3,9 +3,11 @@ package org.sagwise.lesson;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.sagwise.part.Catalogue;
 import org.sagwise.scenario.Scenario;
+import org.sagwise.scenario.ScenarioRules;
 
 /**
  * Tries a lesson out: plays it as its author solves it and lets the engine answer every number,
@@ -15,6 +17,7 @@ public final class LessonLint {
 
     private final Lesson lesson;
     private final Catalogue catalogue;
+    private final ScenarioRules rules;
     private final Track track;
     private final Map<String, Scenario> named;
     private final LintReport report = new LintReport();
@@ -23,7 +26,8 @@ public final class LessonLint {
         this.lesson = lesson;
         this.catalogue = catalogue;
         named = lesson.scenarios(Locale.ENGLISH);
-        track = Track.of(lesson, named);
+        rules = new ScenarioRules(catalogue);
+        track = Track.of(lesson, named, rules);
     }
 
     /** Everything that is wrong with a lesson. */
@@ -33,11 +37,8 @@ public final class LessonLint {
 
     private List<LessonFinding> check() {
         report.addAll(TeachingRules.check(lesson));
-        new BenchLint(lesson, catalogue, named, track, report).check();
-        // Benches that a solution or a derived bench breaks cannot be played on.
-        if (!report.has(LessonProblem.BROKEN_SOLUTION)) {
-            play();
-        }
+        report.addAll(MoveLint.check(lesson, track, rules));
+        play();
         return report.findings();
     }
 
@@ -51,6 +52,7 @@ public final class LessonLint {
             Situation after = step.solution().isEmpty()
                     ? before
                     : situation.with(track.after().get(i));
+            benches(place, step.head());
             look(place, step, before);
             blanks(place, step, i, before, situation);
             if (step instanceof Step.Do task) {
@@ -73,6 +75,16 @@ public final class LessonLint {
                     LintReport.rounded(value.getAsDouble()),
                     LintReport.rounded(measure.expected()));
         }
+    }
+
+    private void benches(String place, Step.Head head) {
+        unknownBench(place + ".bench", head.bench());
+        unknownBench(place + ".beside", head.beside());
+    }
+
+    private void unknownBench(String place, Optional<String> bench) {
+        bench.filter(name -> !named.containsKey(name))
+                .ifPresent(name -> report.add(place, LessonProblem.UNKNOWN_BENCH, name));
     }
 
     private void look(String place, Step step, Situation before) {

@@ -37,14 +37,12 @@ public enum LessonProblem {
     RIGHT_WITH_IDEA,
     // What the engine says.
     UNKNOWN_PART,
-    UNKNOWN_LINK,
-    NOTHING_TO_CUT,
+    MOVE_REFUSED,
     UNKNOWN_CAUTION,
     READING_EMPTY,
     DONE_AT_START,
     NOT_SOLVED,
     NOT_MET,
-    BROKEN_SOLUTION,
     UNEXPECTED_READING,
     // How it teaches.
     PREDICT_FIRST,

@@ -26,10 +26,6 @@ final class LintReport {
         findings.addAll(more);
     }
 
-    boolean has(LessonProblem problem) {
-        return findings.stream().anyMatch(it -> it.problem() == problem);
-    }
-
     /** A reading; where there is none, that is found. */
     OptionalDouble tell(String place, ReadingRef ref, Situation situation) {
         OptionalDouble value = situation.read(ref);

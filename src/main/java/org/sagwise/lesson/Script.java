@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.OptionalInt;
 import org.sagwise.part.Catalogue;
 import org.sagwise.scenario.Scenario;
+import org.sagwise.scenario.ScenarioRules;
 
 /**
  * A lesson as it is played: in one language, with its benches made.
@@ -20,7 +21,7 @@ record Script(Lesson lesson, Catalogue catalogue, Locale locale, Map<String, Sce
 
     static Script of(Lesson lesson, Catalogue catalogue, Locale locale) {
         Map<String, Scenario> named = lesson.scenarios(locale);
-        return new Script(lesson, catalogue, locale, named, Track.of(lesson, named));
+        return new Script(lesson, catalogue, locale, named, Track.of(lesson, named, new ScenarioRules(catalogue)));
     }
 
     Step step(int at) {

@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.sagwise.hazard.Signal;
+import org.sagwise.scenario.edit.Edit;
 import org.sagwise.text.LocalText;
 
 /** One step of a lesson. */
@@ -17,7 +18,7 @@ public sealed interface Step {
     }
 
     /** What leads from the bench before the step to the bench after it. */
-    default List<Move> solution() {
+    default List<Edit> solution() {
         return List.of();
     }
 
@@ -147,7 +148,7 @@ public sealed interface Step {
      * @param solution moves that make it so
      * @param hints one after the other, the last the plainest
      */
-    record Do(Head head, List<Condition> until, List<Move> solution, List<LocalText> hints) implements Step {
+    record Do(Head head, List<Condition> until, List<Edit> solution, List<LocalText> hints) implements Step {
         public Do {
             until = List.copyOf(until);
             solution = List.copyOf(solution);

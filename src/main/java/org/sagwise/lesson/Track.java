@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.sagwise.scenario.Scenario;
+import org.sagwise.scenario.ScenarioRules;
+import org.sagwise.scenario.edit.Edit;
 
 /**
  * The benches of a lesson when every step is solved as its author solves it: what "show me" shows
@@ -21,8 +23,9 @@ public record Track(List<Scenario> before, List<Scenario> after) {
 
     /**
      * @param named the lesson's benches by name
+     * @param rules moves that they refuse are left out
      */
-    public static Track of(Lesson lesson, Map<String, Scenario> named) {
+    public static Track of(Lesson lesson, Map<String, Scenario> named, ScenarioRules rules) {
         List<Scenario> before = new ArrayList<>();
         List<Scenario> after = new ArrayList<>();
         Scenario bench = named.get(lesson.first());
@@ -33,7 +36,7 @@ public record Track(List<Scenario> before, List<Scenario> after) {
                     .map(name -> named.getOrDefault(name, kept))
                     .orElse(kept);
             before.add(bench);
-            bench = Move.all(step.solution(), bench);
+            bench = Edit.made(step.solution(), bench, rules);
             after.add(bench);
         }
         return new Track(before, after);

@@ -53,6 +53,16 @@ public record Link(TerminalRef from, TerminalRef to, Keys keys) {
         return Joint.of(keys);
     }
 
+    /** The same joint between other terminals. */
+    public Link between(TerminalRef newFrom, TerminalRef newTo) {
+        return of(keys.with("from", newFrom.toString()).with("to", newTo.toString()));
+    }
+
+    /** Whether it joins these two, either way round. */
+    public boolean joins(TerminalRef one, TerminalRef other) {
+        return from.equals(one) && to.equals(other) || from.equals(other) && to.equals(one);
+    }
+
     public boolean touches(String partId) {
         return from.part().equals(partId) || to.part().equals(partId);
     }

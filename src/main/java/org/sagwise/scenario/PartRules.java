@@ -105,20 +105,21 @@ final class PartRules {
                 .orElse(List.of());
     }
 
-    private static List<Finding> terminal(TerminalRef terminal, String place, Map<String, PartKind> parts) {
-        Set<String> ids = parts.keySet();
-        if (!ids.contains(terminal.part())) {
-            return List.of(Finding.of(
-                    place, Problem.UNKNOWN_PART, terminal.part(), Places.near(terminal.part(), ids), Places.row(ids)));
-        }
+    static List<Finding> terminal(TerminalRef terminal, String place, Map<String, PartKind> parts) {
         PartKind kind = parts.get(terminal.part());
         return kind == null || kind.terminals().contains(terminal.terminal())
-                ? List.of()
+                ? part(terminal.part(), place, parts.keySet())
                 : List.of(Finding.of(
                         place,
                         Problem.UNKNOWN_TERMINAL,
                         terminal.part(),
                         terminal.terminal(),
                         String.join(", ", kind.terminals())));
+    }
+
+    static List<Finding> part(String id, String place, Set<String> ids) {
+        return ids.contains(id)
+                ? List.of()
+                : List.of(Finding.of(place, Problem.UNKNOWN_PART, id, Places.near(id, ids), Places.row(ids)));
     }
 }

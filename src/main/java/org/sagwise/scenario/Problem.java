@@ -32,6 +32,8 @@ public enum Problem {
     BAD_TERMINAL,
     UNKNOWN_PART,
     UNKNOWN_TERMINAL,
+    UNKNOWN_LINK,
+    NOTHING_TO_CUT,
     SELF_LINK,
     NEEDS_ONE_OF,
     CLASH,

@@ -125,6 +125,14 @@ public record Scenario(
                 .toList());
     }
 
+    /** This scenario with its joints and probes at other terminals: what each end moves to. */
+    public Scenario withEnds(UnaryOperator<TerminalRef> moved) {
+        return withLinks(links.stream()
+                        .map(link -> link.between(moved.apply(link.from()), moved.apply(link.to())))
+                        .toList())
+                .withProbes(probes.map(both -> both.restingOn(moved.apply(both.red()), moved.apply(both.black()))));
+    }
+
     /** This scenario with one more part. */
     public Scenario plus(Part part) {
         List<Part> more = new ArrayList<>(parts);

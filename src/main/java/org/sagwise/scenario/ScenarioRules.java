@@ -1,6 +1,7 @@
 package org.sagwise.scenario;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -85,6 +86,22 @@ public final class ScenarioRules {
                 .filter(id -> !id.matches(ScenarioKeys.ID_PATTERN))
                 .map(id -> List.of(Finding.of(Places.key(place, "id"), Problem.BAD_ID, id)))
                 .orElse(List.of());
+    }
+
+    /** What is wrong with the name of a part of a bench; nothing if it is there. */
+    public static List<Finding> unknownPart(String id, Scenario bench) {
+        return PartRules.part(id, "", kinds(bench).keySet());
+    }
+
+    /** What is wrong with the name of a terminal of a bench; nothing if it is there. */
+    public static List<Finding> unknownTerminal(TerminalRef terminal, Scenario bench) {
+        return PartRules.terminal(terminal, "", kinds(bench));
+    }
+
+    private static Map<String, PartKind> kinds(Scenario bench) {
+        Map<String, PartKind> kinds = new LinkedHashMap<>();
+        bench.parts().forEach(part -> kinds.put(part.id(), part.kind()));
+        return kinds;
     }
 
     /** Every problem of one link, given what its ends may lie on. */

@@ -1,6 +1,7 @@
 package org.sagwise.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -9,6 +10,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class LessonCommandTest {
 
@@ -56,6 +59,33 @@ class LessonCommandTest {
     @Test
     void lesson_alone_saysWhatIsMissing() {
         assertEquals(2, Cli.call("lesson").status());
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "{set: coil, ohm: -1}",
+                "{set: coil, ohm: 1_000}",
+                "{set: A, limit_A: \"x\"}",
+                "join: [coil.2, A.zz]",
+                "probes: [A.+, A.zz]"
+            })
+    void handout_moveThatCannotBeMade_isToldAsLintTellsIt(String move, @TempDir Path folder) throws IOException {
+        Path source = Path.of("lessons", "01-close-the-ring");
+        Files.copy(source.resolve("start.sagwise.json"), folder.resolve("start.sagwise.json"));
+        String sound = Files.readString(source.resolve("lesson.yaml"));
+        String solution = "    solution:\n";
+        Files.writeString(
+                folder.resolve("lesson.yaml"), sound.replaceFirst(solution, solution + "      - " + move + "\n"));
+
+        Path key = folder.resolve("key.html");
+        Cli.Outcome outcome = Cli.call("lesson", "handout", folder.toString(), "--key", "-o", key.toString());
+
+        String told = "solution[0]: This move cannot be made: ";
+        assertEquals(2, outcome.status());
+        assertTrue(outcome.err().contains(told), outcome.err());
+        assertFalse(Files.exists(key));
+        assertTrue(Cli.call("lesson", "lint", folder.toString()).out().contains(told));
     }
 
     @Test

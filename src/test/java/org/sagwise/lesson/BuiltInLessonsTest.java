@@ -24,6 +24,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.sagwise.file.LessonLibrary;
+import org.sagwise.scenario.ScenarioRules;
 
 /** The lessons that come with the program: sound, complete, and playable to their end. */
 class BuiltInLessonsTest {
@@ -206,8 +207,12 @@ class BuiltInLessonsTest {
         Lesson lesson = LessonFixture.builtIn("17-the-meter-joins-in");
         var named = lesson.scenarios(Locale.ENGLISH);
         List<String> steps = lesson.steps().stream().map(it -> it.head().id()).toList();
-        Situation built =
-                Situation.of(Track.of(lesson, named).after().get(steps.indexOf(step)), named, LessonFixture.CATALOGUE);
+        Situation built = Situation.of(
+                Track.of(lesson, named, new ScenarioRules(LessonFixture.CATALOGUE))
+                        .after()
+                        .get(steps.indexOf(step)),
+                named,
+                LessonFixture.CATALOGUE);
 
         double value = built.read(ReadingRef.parse(ref).orElseThrow()).orElseThrow();
 

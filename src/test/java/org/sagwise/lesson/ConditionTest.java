@@ -11,6 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.sagwise.lesson.Condition.Arrangement;
 import org.sagwise.scenario.Scenario;
+import org.sagwise.scenario.edit.JoinTerminals;
 
 class ConditionTest {
 
@@ -48,10 +49,9 @@ class ConditionTest {
     @Test
     void layout_shortedCells_areNeither() {
         Situation pair = bench("04-side-by-side", "pair");
-        Scenario shorted = new LinkMove.Join(
+        Scenario shorted = JoinTerminals.ideal(
                         pair.scenario().part("A").orElseThrow().terminal("+"),
-                        pair.scenario().part("A").orElseThrow().terminal("-"),
-                        0)
+                        pair.scenario().part("A").orElseThrow().terminal("-"))
                 .apply(pair.scenario());
 
         assertFalse(new Condition.Layout(Arrangement.PARALLEL, 2, 0).holds(pair.with(shorted)));

@@ -36,7 +36,12 @@ public final class LessonFixture {
     private LessonFixture() {}
 
     public static LessonReading read(String yaml) {
-        Map<String, String> files = Map.of(LessonReader.FILE, yaml, "gap.sagwise.json", GAP);
+        return read(yaml, GAP);
+    }
+
+    /** A lesson beside which another bench lies under the name of the usual one. */
+    static LessonReading read(String yaml, String bench) {
+        Map<String, String> files = Map.of(LessonReader.FILE, yaml, "gap.sagwise.json", bench);
         return new LessonReader(CATALOGUE).read(new LessonSource() {
             @Override
             public String id() {

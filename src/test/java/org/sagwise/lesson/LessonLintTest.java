@@ -38,19 +38,19 @@ class LessonLintTest {
                 "Close it.|Close it, then it is safe.|FORBIDDEN_WORD",
                 "    solution:\\n"
                         + "      - join: [coil.2, A.-]|    solution:\\n"
-                        + "      - join: [spool.2, A.-]|UNKNOWN_PART",
+                        + "      - join: [spool.2, A.-]|MOVE_REFUSED",
                 "    solution:\\n"
                         + "      - join: [coil.2, A.-]|    solution:\\n"
-                        + "      - join: [coil.9, A.-]|BROKEN_SOLUTION",
+                        + "      - join: [coil.9, A.-]|MOVE_REFUSED",
                 "    solution:\\n"
                         + "      - join: [coil.2, A.-]|    solution:\\n"
-                        + "      - {mend: lead, contact_mohm: 3}|UNKNOWN_LINK",
+                        + "      - {mend: lead, contact_mohm: 3}|MOVE_REFUSED",
                 "    solution:\\n"
                         + "      - join: [coil.2, A.-]|    solution:\\n"
-                        + "      - {set: coil, ohm: -1}|BROKEN_SOLUTION",
+                        + "      - {set: coil, ohm: -1}|MOVE_REFUSED",
                 "    solution:\\n"
                         + "      - join: [coil.2, A.-]|    solution:\\n"
-                        + "      - cut: [coil.2, A.+]|NOTHING_TO_CUT",
+                        + "      - cut: [coil.2, A.+]|MOVE_REFUSED",
                 "      - {part: coil, quantity: current_A, is: 4.2}|      - joined: [coil.2," + " fire.2]|NOT_MET",
                 "      - {part: coil, quantity: current_A, is: 4.2}|      - apart: [coil.3," + " A.-]|BAD_TERMINAL",
                 "      - {part: coil, quantity: current_A, is: 4.2}|      - probes: [spool.1," + " A.-]|BAD_TERMINAL",

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.Size;
@@ -14,6 +15,9 @@ import org.sagwise.part.PartKind;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
+import org.sagwise.scenario.edit.FlipParts;
+import org.sagwise.scenario.edit.FreeParts;
+import org.sagwise.scenario.edit.JoinTerminals;
 
 /** Whatever a learner does, in whatever order, the lesson goes on to its end. */
 class LessonPlayerProperties {
@@ -62,9 +66,10 @@ class LessonPlayerProperties {
         TerminalRef one = terminals.get(chance % terminals.size());
         TerminalRef other = terminals.get((chance * 7 + 1) % terminals.size());
         return switch (chance % 4) {
-            case 0 -> new CellMove.Turn(bench.partsOf(PartKind.CELL).get(0).id()).apply(bench);
-            case 1 -> one.equals(other) ? bench : new LinkMove.Join(one, other, 5).apply(bench);
-            case 2 -> new LinkMove.Free(one.part()).apply(bench);
+            case 0 -> new FlipParts(Set.of(bench.partsOf(PartKind.CELL).get(0).id())).apply(bench);
+            case 1 ->
+                one.equals(other) ? bench : JoinTerminals.touch(one, other, 5).apply(bench);
+            case 2 -> new FreeParts(Set.of(one.part())).apply(bench);
             default -> bench.fired() ? bench.released() : bench.pressed();
         };
     }

@@ -1,6 +1,7 @@
 package org.sagwise.lesson;
 
 import org.sagwise.scenario.Scenario;
+import org.sagwise.scenario.edit.Edit;
 
 /** Does in a step what its author means a learner to do, through the ways a learner has. */
 final class Pupil {
@@ -20,7 +21,7 @@ final class Pupil {
         }
         Scenario bench = player.bench();
         LessonPlayer moved = player;
-        for (Move move : step.solution()) {
+        for (Edit move : step.solution()) {
             bench = move.apply(bench);
             moved = moved.edited(bench);
         }

@@ -11,6 +11,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Scenario;
+import org.sagwise.scenario.edit.CutBetween;
 
 /** A lesson is changed under a learner, and the language is. */
 class ReloadTest {
@@ -69,7 +70,7 @@ class ReloadTest {
     void reloaded_withTextsChangedAlone_keepsTheBenchAsItIs() {
         LessonPlayer there = atStepFour();
         Link first = there.bench().links().get(0);
-        Scenario mine = new LinkMove.Cut(first.from(), first.to()).apply(there.bench());
+        Scenario mine = new CutBetween(first.from(), first.to()).apply(there.bench());
 
         assertEquals(mine, there.edited(mine).reloaded(with(LESSON.steps())).bench());
     }

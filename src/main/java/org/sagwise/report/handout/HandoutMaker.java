@@ -24,6 +24,7 @@ import org.sagwise.report.handout.Handout.Item;
 import org.sagwise.report.handout.Handout.Kind;
 import org.sagwise.report.handout.Handout.Option;
 import org.sagwise.scenario.Scenario;
+import org.sagwise.scenario.ScenarioRules;
 import org.sagwise.text.LocalText;
 import org.sagwise.text.Texts;
 
@@ -48,7 +49,7 @@ public final class HandoutMaker {
         this.catalogue = catalogue;
         texts = Texts.in("handout", locale);
         Map<String, Scenario> named = lesson.scenarios(locale);
-        track = Track.of(lesson, named);
+        track = Track.of(lesson, named, new ScenarioRules(catalogue));
         situation = Situation.of(named.get(lesson.first()), named, catalogue);
     }
 

@@ -41,8 +41,9 @@ public record ArrangeCells(List<String> cells, int rows, double touchMohm) imple
         }
         PackEnds ends = PackEnds.of(before, Set.copyOf(cells));
         Scenario bare = new CutLinks(ends.inner()).apply(before);
-        Scenario moved = bare.withLinks(
-                bare.links().stream().map(link -> moved(link, ends)).toList());
+        Scenario moved = bare.withLinks(bare.links().stream()
+                .map(link -> link.between(packEnd(ends, link.from()), packEnd(ends, link.to())))
+                .toList());
         Keys joint = ends.joint().orElse(Keys.of("contact_mohm", touchMohm));
         Scenario joined = moved;
         for (int row = 0; row < rows; row++) {
@@ -71,18 +72,10 @@ public record ArrangeCells(List<String> cells, int rows, double touchMohm) imple
         return new TerminalRef(row(row).get(0), pole);
     }
 
-    private Link moved(Link link, PackEnds ends) {
-        Keys keys = link.keys();
-        if (ends.isOuter(link.from())) {
-            keys = keys.with("from", packEnd(ends, link.from()).toString());
-        }
-        if (ends.isOuter(link.to())) {
-            keys = keys.with("to", packEnd(ends, link.to()).toString());
-        }
-        return Link.of(keys);
-    }
-
     private TerminalRef packEnd(PackEnds ends, TerminalRef old) {
+        if (!ends.isOuter(old)) {
+            return old;
+        }
         return ends.isPlus(old) ? end(0, "+") : end(rows - 1, "-");
     }
 
@@ -90,14 +83,12 @@ public record ArrangeCells(List<String> cells, int rows, double touchMohm) imple
     private static Scenario withoutDoubles(Scenario scenario) {
         List<Link> links = scenario.links();
         Set<Integer> doubles = Set.copyOf(IntStream.range(0, links.size())
-                .filter(i -> links.subList(0, i).stream().anyMatch(one -> same(one, links.get(i))))
+                .filter(i -> links.subList(0, i).stream()
+                        .anyMatch(one ->
+                                one.joins(links.get(i).from(), links.get(i).to())))
                 .boxed()
                 .toList());
         return new CutLinks(doubles).apply(scenario);
-    }
-
-    private static boolean same(Link one, Link other) {
-        return Set.of(one.from(), one.to()).equals(Set.of(other.from(), other.to()));
     }
 
     @Override

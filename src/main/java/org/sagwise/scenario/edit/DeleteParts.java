@@ -4,7 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.IntStream;
+import org.sagwise.scenario.Finding;
 import org.sagwise.scenario.Placement;
 import org.sagwise.scenario.Scenario;
 
@@ -21,11 +21,7 @@ public record DeleteParts(Set<String> ids) implements Edit {
 
     @Override
     public Scenario apply(Scenario before) {
-        List<Integer> joints = IntStream.range(0, before.links().size())
-                .filter(i -> ids.stream().anyMatch(before.links().get(i)::touches))
-                .boxed()
-                .toList();
-        Scenario cut = new CutLinks(Set.copyOf(joints)).apply(before);
+        Scenario cut = new FreeParts(ids).apply(before);
         Map<String, Placement> places = new LinkedHashMap<>(cut.placement());
         places.keySet().removeAll(ids);
         return Kept.withNotes(cut.withParts(cut.parts().stream()
@@ -35,6 +31,11 @@ public record DeleteParts(Set<String> ids) implements Edit {
                 .withProbes(cut.probes()
                         .filter(probes -> !ids.contains(probes.red().part())
                                 && !ids.contains(probes.black().part()))));
+    }
+
+    @Override
+    public List<Finding> missing(Scenario before) {
+        return Missing.parts(before, ids);
     }
 
     @Override

@@ -3,10 +3,8 @@ package org.sagwise.scenario.edit;
 import java.util.List;
 import java.util.Set;
 import org.sagwise.part.PartKind;
-import org.sagwise.part.key.Keys;
-import org.sagwise.scenario.Link;
+import org.sagwise.scenario.Finding;
 import org.sagwise.scenario.Part;
-import org.sagwise.scenario.Probes;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
 
@@ -27,30 +25,11 @@ public record FlipParts(Set<String> ids) implements Edit {
     @Override
     public Scenario apply(Scenario before) {
         return before.withPlacement(Places.turned(before.placement(), ids, HALF_TURN))
-                .withLinks(before.links().stream()
-                        .map(link -> flipped(before, link))
-                        .toList())
-                .withProbes(before.probes().map(probes -> Probes.of(flipped(before, probes.keys(), "red", "black"))));
-    }
-
-    private Link flipped(Scenario scenario, Link link) {
-        boolean touched =
-                ids.contains(link.from().part()) || ids.contains(link.to().part());
-        return touched ? Link.of(flipped(scenario, link.keys(), "from", "to")) : link;
-    }
-
-    private Keys flipped(Scenario scenario, Keys keys, String one, String other) {
-        return keys.with(one, flipped(scenario, keys, one)).with(other, flipped(scenario, keys, other));
-    }
-
-    private String flipped(Scenario scenario, Keys keys, String name) {
-        TerminalRef end = keys.text(name).flatMap(TerminalRef::parse).orElseThrow();
-        return (ids.contains(end.part())
-                        ? scenario.part(end.part())
+                .withEnds(end -> ids.contains(end.part())
+                        ? before.part(end.part())
                                 .map(part -> opposite(part, end))
                                 .orElse(end)
-                        : end)
-                .toString();
+                        : end);
     }
 
     private static TerminalRef opposite(Part part, TerminalRef end) {
@@ -62,6 +41,11 @@ public record FlipParts(Set<String> ids) implements Edit {
         // A board turned by half a turn has its other side's other pole here.
         int ends = part.kind() == PartKind.BOARD ? all.size() : 2;
         return part.terminal(all.get(ends - 1 - at));
+    }
+
+    @Override
+    public List<Finding> missing(Scenario before) {
+        return Missing.parts(before, ids);
     }
 
     @Override

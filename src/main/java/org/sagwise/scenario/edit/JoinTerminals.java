@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.sagwise.part.key.Keys;
+import org.sagwise.scenario.Finding;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.ScenarioKeys;
@@ -23,6 +24,11 @@ public record JoinTerminals(List<TerminalRef> terminals, Keys joint) implements 
 
     public JoinTerminals {
         terminals = List.copyOf(terminals);
+    }
+
+    /** Two terminals joined without resistance. */
+    public static JoinTerminals ideal(TerminalRef one, TerminalRef other) {
+        return new JoinTerminals(List.of(one, other), Keys.of("ideal", true));
     }
 
     /** Two parts that touch; contact resistance in mΩ, 0 or more. */
@@ -56,7 +62,7 @@ public record JoinTerminals(List<TerminalRef> terminals, Keys joint) implements 
     private Scenario joined(Scenario scenario, TerminalRef from, TerminalRef to) {
         List<Link> links = new ArrayList<>(scenario.links());
         int old = IntStream.range(0, links.size())
-                .filter(i -> joins(links.get(i), from, to))
+                .filter(i -> links.get(i).joins(from, to))
                 .findFirst()
                 .orElse(-1);
         if (old >= 0) {
@@ -75,15 +81,15 @@ public record JoinTerminals(List<TerminalRef> terminals, Keys joint) implements 
         return Link.of(keys);
     }
 
-    private static boolean joins(Link link, TerminalRef one, TerminalRef other) {
-        return link.from().equals(one) && link.to().equals(other)
-                || link.from().equals(other) && link.to().equals(one);
-    }
-
     static boolean isThere(Scenario scenario, TerminalRef end) {
         return scenario.part(end.part())
                 .filter(part -> part.terminals().contains(end))
                 .isPresent();
+    }
+
+    @Override
+    public List<Finding> missing(Scenario before) {
+        return Missing.terminals(before, terminals);
     }
 
     @Override

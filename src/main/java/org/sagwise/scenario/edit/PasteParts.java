@@ -48,12 +48,14 @@ public record PasteParts(Scenario fragment, double dx, double dy) implements Edi
     }
 
     private static Link renamed(Link link, Map<String, String> ids, Map<String, String> linkIds) {
-        var keys = link.keys().with("from", renamed(link.from(), ids)).with("to", renamed(link.to(), ids));
-        return Link.of(link.id().map(id -> keys.with("id", linkIds.get(id))).orElse(keys));
+        Link there = link.between(renamed(link.from(), ids), renamed(link.to(), ids));
+        return link.id()
+                .map(id -> Link.of(there.keys().with("id", linkIds.get(id))))
+                .orElse(there);
     }
 
-    private static String renamed(TerminalRef end, Map<String, String> ids) {
-        return new TerminalRef(ids.get(end.part()), end.terminal()).toString();
+    private static TerminalRef renamed(TerminalRef end, Map<String, String> ids) {
+        return new TerminalRef(ids.get(end.part()), end.terminal());
     }
 
     private static Note renamed(Note note, Map<String, String> ids, Map<String, String> linkIds) {

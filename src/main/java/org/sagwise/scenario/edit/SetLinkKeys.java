@@ -25,10 +25,7 @@ public record SetLinkKeys(int link, Keys joint) implements Edit {
             keys = keys.with(entry.getKey(), entry.getValue());
         }
         List<Link> links = new ArrayList<>(before.links());
-        links.set(
-                link,
-                Link.of(keys.with("from", old.from().toString())
-                        .with("to", old.to().toString())));
+        links.set(link, Link.of(keys).between(old.from(), old.to()));
         return before.withLinks(links);
     }
 

@@ -3,6 +3,7 @@ package org.sagwise.scenario.edit;
 import java.util.List;
 import java.util.Set;
 import org.sagwise.part.key.Keys;
+import org.sagwise.scenario.Finding;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Scenario;
 
@@ -58,6 +59,11 @@ public record SetPartKeys(String part, Keys values, Set<String> cleared) impleme
 
     private static Keys withoutOthers(Keys keys, Set<String> group, String name) {
         return keys.without(group.stream().filter(other -> !other.equals(name)).toArray(String[]::new));
+    }
+
+    @Override
+    public List<Finding> missing(Scenario before) {
+        return Missing.parts(before, List.of(part));
     }
 
     @Override

@@ -1,6 +1,8 @@
 package org.sagwise.scenario.edit;
 
+import java.util.List;
 import java.util.Optional;
+import org.sagwise.scenario.Finding;
 import org.sagwise.scenario.Probes;
 import org.sagwise.scenario.Scenario;
 
@@ -15,6 +17,12 @@ public record SetProbes(Optional<Probes> probes) implements Edit {
     public Scenario apply(Scenario before) {
         return before.withProbes(probes.filter(
                 both -> JoinTerminals.isThere(before, both.red()) && JoinTerminals.isThere(before, both.black())));
+    }
+
+    @Override
+    public List<Finding> missing(Scenario before) {
+        return probes.map(both -> Missing.terminals(before, List.of(both.red(), both.black())))
+                .orElse(List.of());
     }
 
     @Override

@@ -11,7 +11,6 @@ import javafx.beans.property.ReadOnlyIntegerWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import org.sagwise.picture.layout.BenchLayout;
-import org.sagwise.scenario.Draft;
 import org.sagwise.scenario.Note;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.ProblemTexts;
@@ -154,8 +153,7 @@ public final class Workbench {
      * @return what they have against it, in sentences; empty if it is made
      */
     public List<String> tryOut(Edit edit) {
-        Draft draft = Draft.of(edit.apply(bench.scenario()));
-        List<String> troubles = rules.check(draft).stream()
+        List<String> troubles = edit.refusal(bench.scenario(), rules).stream()
                 .map(finding -> ProblemTexts.sentence(finding, locale.get()))
                 .toList();
         if (troubles.isEmpty()) {

@@ -44,6 +44,11 @@ final class RandomEdits {
         edits.add(new DeleteParts(ids()));
         edits.add(new DuplicateParts(ids(), 2, 2));
         edits.add(new FlipParts(ids()));
+        edits.add(new FreeParts(ids()));
+        edits.add(new MendJoint("j-1", random.nextInt(9)));
+        edits.add(new PressButton(random.nextBoolean()));
+        edits.add(new PutPart(Part.of("p-1", PartKind.COIL, "ohm", 0.5)));
+        edits.add(new SwapParts("p-1", "p-" + random.nextInt(4)));
         edits.add(new MeterInLine(random.nextInt(20)));
         edits.add(new PasteParts(other, random.nextInt(5), random.nextInt(30_000)));
         edits.add(new PlaceParts(Map.of("p-1", place(), "p-2", place(), "nobody", place())));
@@ -62,6 +67,7 @@ final class RandomEdits {
             Part one = scenario.parts().get(0);
             TerminalRef end = one.terminals().get(0);
             edits.add(new SetProbes(Optional.of(Probes.of(end, one.terminals().get(1)))));
+            edits.add(new CutBetween(end, terminals.get(0)));
             edits.add(JoinTerminals.jumper(end, one.terminals().get(1), 18, 60));
         }
         List<String> cells =
