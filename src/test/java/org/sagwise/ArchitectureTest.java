@@ -42,7 +42,9 @@ class ArchitectureTest {
                     List.of("ui"),
                     "the painter knows java.awt.Graphics2D; only the window knows that a" + " canvas stands behind it"),
             new Library(
-                    "java.awt..", List.of("picture", "report", "ui", "cli"), "the model and its files have no looks"),
+                    "java.awt..",
+                    List.of("picture", "interaction", "report", "ui", "cli"),
+                    "the model and its files have no looks"),
             new Library(
                     "com.fasterxml.jackson..",
                     List.of("file", "cli", "report"),

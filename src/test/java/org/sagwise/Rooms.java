@@ -45,8 +45,9 @@ final class Rooms {
         MAY_USE.put("lesson", List.of("plan"));
         MAY_USE.put("file", List.of("scenario", "lesson"));
         MAY_USE.put("picture", List.of("assessment"));
+        MAY_USE.put("interaction", List.of("picture"));
         MAY_USE.put("report", List.of("picture", "run", "lesson"));
-        MAY_USE.put("ui", List.of("plan", "file", "lesson", "picture", "report"));
+        MAY_USE.put("ui", List.of("plan", "file", "lesson", "interaction", "report"));
         MAY_USE.put("cli", List.of("plan", "file", "lesson", "picture", "report"));
         MAY_USE.put("app", List.of("cli", "ui"));
     }

@@ -8,7 +8,7 @@ import javafx.application.Application;
 import org.sagwise.file.ScenarioFiles;
 import org.sagwise.fixture.Packs;
 import org.sagwise.scenario.Scenario;
-import org.sagwise.ui.prefs.ConfigFolder;
+import org.sagwise.ui.settings.ConfigFolder;
 
 /** Starts {@link FrameRecorder}; the JVM refuses to start an Application from the class path. */
 public final class FrameRecorderLauncher {

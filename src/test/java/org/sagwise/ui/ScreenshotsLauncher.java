@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import javafx.application.Application;
-import org.sagwise.ui.prefs.ConfigFolder;
+import org.sagwise.ui.settings.ConfigFolder;
 
 /** Starts {@link Screenshots}; the JVM refuses to start an Application from the class path. */
 public final class ScreenshotsLauncher {

@@ -5,14 +5,14 @@ import javafx.event.EventTarget;
 import javafx.scene.Node;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
+import org.sagwise.interaction.Grip;
+import org.sagwise.interaction.Handwork;
+import org.sagwise.interaction.Lit;
 import org.sagwise.scenario.TerminalRef;
-import org.sagwise.ui.command.Command;
-import org.sagwise.ui.hands.Grip;
-import org.sagwise.ui.hands.Handwork;
-import org.sagwise.ui.model.Lit;
-import org.sagwise.ui.work.EditCommands;
-import org.sagwise.ui.work.MeterCommands;
-import org.sagwise.ui.work.Workbench;
+import org.sagwise.ui.kit.Command;
+import org.sagwise.ui.workbench.EditCommands;
+import org.sagwise.ui.workbench.MeterCommands;
+import org.sagwise.ui.workbench.Workbench;
 
 /**
  * The keys of hands at work, heard only while the bench has the focus. They go through the same

@@ -7,12 +7,12 @@ import java.util.Set;
 import java.util.concurrent.Executor;
 import java.util.function.Supplier;
 import javafx.scene.Node;
+import org.sagwise.interaction.Lit;
 import org.sagwise.picture.scene.BenchView;
 import org.sagwise.picture.scene.Detail;
-import org.sagwise.ui.canvas.CanvasLayer;
-import org.sagwise.ui.canvas.Painting;
-import org.sagwise.ui.canvas.PictureLayer;
-import org.sagwise.ui.model.Lit;
+import org.sagwise.ui.kit.CanvasLayer;
+import org.sagwise.ui.kit.Painting;
+import org.sagwise.ui.kit.PictureLayer;
 
 /**
  * What is painted of the bench, in layers, so that little is painted anew when something changes: a

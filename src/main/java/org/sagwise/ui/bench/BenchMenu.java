@@ -6,9 +6,9 @@ import javafx.scene.control.ContextMenu;
 import javafx.scene.input.ContextMenuEvent;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
-import org.sagwise.ui.command.Controls;
-import org.sagwise.ui.work.EditCommands;
-import org.sagwise.ui.work.Workbench;
+import org.sagwise.ui.kit.Controls;
+import org.sagwise.ui.workbench.EditCommands;
+import org.sagwise.ui.workbench.Workbench;
 
 /** What can be done with what lies under the mouse, or is in focus, in a menu beside it. */
 final class BenchMenu {

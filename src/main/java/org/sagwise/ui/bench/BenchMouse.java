@@ -7,14 +7,14 @@ import java.util.Set;
 import javafx.scene.Node;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
+import org.sagwise.interaction.Grip;
+import org.sagwise.interaction.Handwork;
+import org.sagwise.interaction.Lit;
+import org.sagwise.interaction.Surface;
 import org.sagwise.picture.scene.BenchView;
 import org.sagwise.scenario.TerminalRef;
-import org.sagwise.ui.hands.Grip;
-import org.sagwise.ui.hands.Handwork;
-import org.sagwise.ui.hands.Surface;
-import org.sagwise.ui.model.Lit;
-import org.sagwise.ui.model.Thumb;
-import org.sagwise.ui.work.Workbench;
+import org.sagwise.ui.document.Thumb;
+import org.sagwise.ui.workbench.Workbench;
 
 /**
  * The mouse on the bench. A drag takes hold and lets go; a click takes hold of what is joined or

@@ -14,22 +14,22 @@ import javafx.scene.layout.Pane;
 import javafx.scene.shape.Rectangle;
 import javafx.stage.Window;
 import org.sagwise.assessment.Assessment;
+import org.sagwise.interaction.Grip;
+import org.sagwise.interaction.Lit;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.picture.layout.Drawing;
 import org.sagwise.picture.scene.Detail;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
-import org.sagwise.ui.command.Controls;
-import org.sagwise.ui.hands.Grip;
-import org.sagwise.ui.model.BenchModel;
-import org.sagwise.ui.model.Lit;
-import org.sagwise.ui.model.Subscriptions;
-import org.sagwise.ui.motion.Beat;
-import org.sagwise.ui.prefs.Motion;
+import org.sagwise.ui.document.BenchModel;
+import org.sagwise.ui.kit.Beat;
+import org.sagwise.ui.kit.Controls;
+import org.sagwise.ui.kit.Subscriptions;
+import org.sagwise.ui.settings.LooksModel;
+import org.sagwise.ui.settings.Motion;
 import org.sagwise.ui.text.Wording;
-import org.sagwise.ui.theme.LooksModel;
-import org.sagwise.ui.work.EditCommands;
-import org.sagwise.ui.work.Workbench;
+import org.sagwise.ui.workbench.EditCommands;
+import org.sagwise.ui.workbench.Workbench;
 
 /** The bench: what is painted of it, the nodes to touch over that, and what is in the hand. */
 public final class BenchPane extends Pane implements Workbench.Ground {

@@ -11,18 +11,18 @@ import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
 import javafx.scene.layout.BorderPane;
 import org.sagwise.assessment.Assessment;
+import org.sagwise.interaction.Lit;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.picture.scene.BenchView;
 import org.sagwise.scenario.Part;
-import org.sagwise.ui.canvas.Painting;
-import org.sagwise.ui.canvas.PictureLayer;
-import org.sagwise.ui.model.BenchModel;
-import org.sagwise.ui.model.Lit;
-import org.sagwise.ui.model.Subscriptions;
+import org.sagwise.ui.document.BenchModel;
+import org.sagwise.ui.kit.Painting;
+import org.sagwise.ui.kit.PictureLayer;
+import org.sagwise.ui.kit.Subscriptions;
+import org.sagwise.ui.settings.AppliedLooks;
+import org.sagwise.ui.settings.LooksModel;
 import org.sagwise.ui.text.PartTexts;
 import org.sagwise.ui.text.Wording;
-import org.sagwise.ui.theme.AppliedLooks;
-import org.sagwise.ui.theme.LooksModel;
 
 /**
  * A second bench to compare with: looked at, not worked on. It is on one clock with the bench

@@ -5,7 +5,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.Optional;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.picture.layout.PartShape;
-import org.sagwise.ui.model.History;
+import org.sagwise.scenario.edit.History;
 
 /** Brings into view what a person expects to see once a bench is set out anew. */
 final class Framing {

@@ -14,7 +14,7 @@ import org.sagwise.picture.look.Theme;
 import org.sagwise.picture.scene.BenchScene;
 import org.sagwise.picture.scene.BenchView;
 import org.sagwise.scenario.Scenario;
-import org.sagwise.ui.canvas.Snapshot;
+import org.sagwise.ui.kit.Snapshot;
 
 /** Pictures of parts that are held over the bench. Remembers the last one: hands move often. */
 final class Ghost {

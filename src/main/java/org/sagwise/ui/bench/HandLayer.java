@@ -11,15 +11,15 @@ import javafx.scene.shape.Circle;
 import javafx.scene.shape.CubicCurve;
 import javafx.scene.shape.Rectangle;
 import javafx.scene.shape.Shape;
+import org.sagwise.interaction.Grip;
+import org.sagwise.interaction.Handwork;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.picture.scene.BenchView;
 import org.sagwise.scenario.Placement;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
 import org.sagwise.scenario.edit.Fragment;
-import org.sagwise.ui.hands.Grip;
-import org.sagwise.ui.hands.Handwork;
-import org.sagwise.ui.work.Workbench;
+import org.sagwise.ui.workbench.Workbench;
 
 /** Shows what is in the hand, over the bench: a part, the free end of a joint, a probe, a frame. */
 final class HandLayer extends Pane {

@@ -8,7 +8,7 @@ import javafx.scene.Group;
 import javafx.scene.shape.CubicCurve;
 import javafx.scene.shape.Line;
 import javafx.scene.shape.Shape;
-import org.sagwise.ui.hands.Grip;
+import org.sagwise.interaction.Grip;
 
 /** A probe of the meter in the hand: its tip is where the pointer is. */
 final class HeldProbe extends Group {

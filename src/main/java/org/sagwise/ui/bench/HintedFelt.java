@@ -5,7 +5,7 @@ import java.util.stream.Stream;
 import javafx.geometry.Pos;
 import javafx.geometry.VPos;
 import javafx.scene.layout.StackPane;
-import org.sagwise.ui.model.Subscriptions;
+import org.sagwise.ui.kit.Subscriptions;
 
 /** The bench with a hint on it: at its top, or at its foot where that covers fewer parts. */
 public final class HintedFelt extends StackPane {

@@ -3,10 +3,10 @@ package org.sagwise.ui.bench;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.sagwise.interaction.Lit;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.TerminalRef;
-import org.sagwise.ui.model.Lit;
-import org.sagwise.ui.work.Workbench;
+import org.sagwise.ui.workbench.Workbench;
 
 /** Chooses joints by keys: they are thin and have no node that could take the focus. */
 record JointKeys(TouchLayer touch, Workbench work) {

@@ -3,8 +3,8 @@ package org.sagwise.ui.bench;
 import java.util.OptionalInt;
 import javafx.scene.Node;
 import javafx.scene.input.MouseEvent;
-import org.sagwise.ui.model.BenchModel;
-import org.sagwise.ui.model.Lit;
+import org.sagwise.interaction.Lit;
+import org.sagwise.ui.document.BenchModel;
 
 /** Picks out the link under the mouse; links are thin and need no node of their own. */
 final class LinkPointer {

@@ -10,6 +10,7 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Pane;
+import org.sagwise.interaction.Grip;
 import org.sagwise.part.MeterMode;
 import org.sagwise.picture.layout.ProbeBox;
 import org.sagwise.picture.scene.BenchView;
@@ -17,11 +18,10 @@ import org.sagwise.reading.MeterTexts;
 import org.sagwise.reading.ProbeReading;
 import org.sagwise.scenario.Names;
 import org.sagwise.scenario.TerminalRef;
-import org.sagwise.ui.hands.Grip;
-import org.sagwise.ui.model.BenchModel;
+import org.sagwise.ui.document.BenchModel;
 import org.sagwise.ui.text.Wording;
-import org.sagwise.ui.work.MeterCommands;
-import org.sagwise.ui.work.Workbench;
+import org.sagwise.ui.workbench.MeterCommands;
+import org.sagwise.ui.workbench.Workbench;
 
 /**
  * What can be taken hold of at the meter in the hand: its two probes and the letters of its dial.

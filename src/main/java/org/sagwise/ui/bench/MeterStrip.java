@@ -8,11 +8,11 @@ import javafx.scene.layout.Priority;
 import org.sagwise.reading.MeterDisplay;
 import org.sagwise.reading.MeterTexts;
 import org.sagwise.reading.ProbeReading;
-import org.sagwise.ui.command.Controls;
-import org.sagwise.ui.model.BenchModel;
-import org.sagwise.ui.model.Subscriptions;
+import org.sagwise.ui.document.BenchModel;
+import org.sagwise.ui.kit.Controls;
+import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.text.Wording;
-import org.sagwise.ui.work.MeterCommands;
+import org.sagwise.ui.workbench.MeterCommands;
 
 /** What the meter in the hand means by what it shows, or why it refuses; there only if needed. */
 public final class MeterStrip extends HBox {

@@ -6,8 +6,8 @@ import javafx.css.PseudoClass;
 import javafx.scene.control.Label;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.plan.NextStep;
-import org.sagwise.ui.model.BenchModel;
-import org.sagwise.ui.model.Subscriptions;
+import org.sagwise.ui.document.BenchModel;
+import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.text.Wording;
 
 /** On the felt, while a circuit is being built: what it needs next. */

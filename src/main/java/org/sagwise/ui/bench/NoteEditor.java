@@ -17,16 +17,16 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import org.sagwise.interaction.Lit;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.ScenarioKeys;
 import org.sagwise.scenario.edit.AddNote;
 import org.sagwise.scenario.edit.ChangeNote;
 import org.sagwise.scenario.edit.DeleteNotes;
 import org.sagwise.scenario.edit.NoteTarget;
-import org.sagwise.ui.model.Lit;
 import org.sagwise.ui.text.PartTexts;
 import org.sagwise.ui.text.Wording;
-import org.sagwise.ui.work.Workbench;
+import org.sagwise.ui.workbench.Workbench;
 
 /**
  * A slip over the bench on which a note is written. What stands there is kept when the slip is

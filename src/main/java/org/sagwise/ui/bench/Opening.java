@@ -7,8 +7,8 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.scenario.Scenario;
-import org.sagwise.ui.file.Preparation;
-import org.sagwise.ui.theme.LooksModel;
+import org.sagwise.ui.document.Preparation;
+import org.sagwise.ui.settings.LooksModel;
 
 /**
  * Sets large benches out behind the scenes before they are opened. Until then the present one stays

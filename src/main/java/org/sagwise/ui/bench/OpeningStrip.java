@@ -9,7 +9,7 @@ import javafx.scene.control.ProgressBar;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import org.sagwise.scenario.Scenario;
-import org.sagwise.ui.model.Subscriptions;
+import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.text.Wording;
 
 /** Tells that a large bench is being set out, and lets it be called off. */

@@ -18,8 +18,8 @@ import javafx.scene.paint.Stop;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.picture.look.ColourScale;
 import org.sagwise.picture.scene.PotentialScale;
-import org.sagwise.ui.model.BenchModel;
-import org.sagwise.ui.model.Subscriptions;
+import org.sagwise.ui.document.BenchModel;
+import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.text.Wording;
 
 /** The colour scale of potential, in one line under the bench, where it covers nothing. */

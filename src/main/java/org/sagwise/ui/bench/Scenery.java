@@ -12,6 +12,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.sagwise.assessment.Assessment;
+import org.sagwise.interaction.Lit;
 import org.sagwise.picture.bench.ChevronPainter;
 import org.sagwise.picture.bench.EmphasisPainter;
 import org.sagwise.picture.bench.StillPainter;
@@ -24,8 +25,7 @@ import org.sagwise.picture.scene.Detail;
 import org.sagwise.picture.scene.Emphasis;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
-import org.sagwise.ui.model.Lit;
-import org.sagwise.ui.theme.AppliedLooks;
+import org.sagwise.ui.settings.AppliedLooks;
 
 /** A bench set out for the screen: where everything lies, and how it is painted. */
 final class Scenery {

@@ -2,14 +2,14 @@ package org.sagwise.ui.bench;
 
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
+import org.sagwise.interaction.Grip;
+import org.sagwise.interaction.Lit;
 import org.sagwise.scenario.Scenario;
-import org.sagwise.ui.hands.Grip;
-import org.sagwise.ui.model.BenchModel;
-import org.sagwise.ui.model.Lit;
-import org.sagwise.ui.model.Subscriptions;
+import org.sagwise.ui.document.BenchModel;
+import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.text.PartTexts;
 import org.sagwise.ui.text.Wording;
-import org.sagwise.ui.work.Workbench;
+import org.sagwise.ui.workbench.Workbench;
 
 /** One line under the bench that says what is picked out and what could be measured there. */
 public final class StatusLine extends Label {

@@ -7,7 +7,7 @@ import javafx.geometry.Bounds;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import org.sagwise.scenario.TerminalRef;
-import org.sagwise.ui.work.Workbench;
+import org.sagwise.ui.workbench.Workbench;
 
 /** Moves the focus over the bench by keys. */
 final class TouchKeys {

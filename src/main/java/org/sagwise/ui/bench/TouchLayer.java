@@ -11,17 +11,17 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Pane;
+import org.sagwise.interaction.Lit;
 import org.sagwise.part.PartKind;
 import org.sagwise.picture.layout.NoteBox;
 import org.sagwise.picture.scene.BenchView;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.TerminalRef;
-import org.sagwise.ui.model.BenchModel;
-import org.sagwise.ui.model.Lit;
-import org.sagwise.ui.model.Thumb;
+import org.sagwise.ui.document.BenchModel;
+import org.sagwise.ui.document.Thumb;
 import org.sagwise.ui.text.PartTexts;
 import org.sagwise.ui.text.Wording;
-import org.sagwise.ui.work.Workbench;
+import org.sagwise.ui.workbench.Workbench;
 
 /**
  * The touch nodes over the bench: one for each part, one for each terminal, one for each note. Tab

@@ -1,8 +1,8 @@
 package org.sagwise.ui.bench;
 
 import java.util.Optional;
+import org.sagwise.interaction.Lit;
 import org.sagwise.scenario.TerminalRef;
-import org.sagwise.ui.model.Lit;
 
 /** What lies under a touch node. */
 sealed interface Touched {

@@ -3,10 +3,11 @@ package org.sagwise.ui.clock;
 import java.util.function.UnaryOperator;
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.BooleanBinding;
-import org.sagwise.ui.command.Command;
-import org.sagwise.ui.prefs.Preferences;
-import org.sagwise.ui.prefs.PreferencesModel;
-import org.sagwise.ui.prefs.Shown;
+import org.sagwise.run.playback.Speed;
+import org.sagwise.ui.kit.Command;
+import org.sagwise.ui.settings.Preferences;
+import org.sagwise.ui.settings.PreferencesModel;
+import org.sagwise.ui.settings.Shown;
 
 /** Everything that the clock can be told to do. */
 public record ClockCommands(

@@ -14,8 +14,17 @@ import org.sagwise.reading.Press;
 import org.sagwise.run.RunResult;
 import org.sagwise.run.RunState;
 import org.sagwise.run.Trace;
+import org.sagwise.run.playback.Along;
+import org.sagwise.run.playback.Aside;
+import org.sagwise.run.playback.Circuits;
+import org.sagwise.run.playback.Halt;
+import org.sagwise.run.playback.Now;
+import org.sagwise.run.playback.RealTime;
+import org.sagwise.run.playback.Slice;
+import org.sagwise.run.playback.Speed;
+import org.sagwise.run.playback.Timeline;
 import org.sagwise.scenario.Scenario;
-import org.sagwise.ui.model.BenchModel;
+import org.sagwise.ui.document.BenchModel;
 
 /**
  * Time on the bench. It stands at the start until it is set going; then it passes with real time,
@@ -210,19 +219,21 @@ public final class ClockModel {
         if (desk.isBusy() || !real.isAnythingOwed()) {
             return;
         }
-        Supplier<Slice> more = timeline.more(real.takeOwed(), shown.assessment());
+        Supplier<Slice> more = timeline.more(real.takeOwed());
+        Assessment base = shown.assessment();
         desk.give(() -> {
             Slice slice = more.get();
-            return () -> take(slice);
+            Assessment moment = base.at(slice.end().states(), slice.end().press());
+            return () -> take(slice, moment);
         });
     }
 
-    private void take(Slice slice) {
+    private void take(Slice slice, Assessment moment) {
         boolean asHeld = slice.end().press() == press();
         timeline.add(slice);
         now.set(timeline.now());
         if (asHeld || slice.isHalted()) {
-            shown.show(slice.moment());
+            shown.show(moment);
         }
         if (slice.isHalted()) {
             real.forgive();

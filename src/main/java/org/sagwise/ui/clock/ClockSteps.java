@@ -1,5 +1,8 @@
 package org.sagwise.ui.clock;
 
+import org.sagwise.run.playback.Now;
+import org.sagwise.run.playback.Timeline;
+
 /** Goes through time in steps: along what was recorded, and on where it ends. Stops the clock. */
 public final class ClockSteps {
 

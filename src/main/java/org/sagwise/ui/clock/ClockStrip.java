@@ -13,15 +13,17 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import org.sagwise.reading.Press;
-import org.sagwise.ui.command.Command;
-import org.sagwise.ui.command.Controls;
-import org.sagwise.ui.command.Crowding;
-import org.sagwise.ui.model.Subscriptions;
-import org.sagwise.ui.motion.Beat;
-import org.sagwise.ui.prefs.PreferencesModel;
-import org.sagwise.ui.prefs.Shown;
+import org.sagwise.run.playback.Aside;
+import org.sagwise.run.playback.Now;
+import org.sagwise.ui.kit.Beat;
+import org.sagwise.ui.kit.Command;
+import org.sagwise.ui.kit.Controls;
+import org.sagwise.ui.kit.Crowding;
+import org.sagwise.ui.kit.Subscriptions;
+import org.sagwise.ui.settings.LooksModel;
+import org.sagwise.ui.settings.PreferencesModel;
+import org.sagwise.ui.settings.Shown;
 import org.sagwise.ui.text.Figure;
-import org.sagwise.ui.theme.LooksModel;
 
 /** The clock under the header: set time going, how fast, where it stands, and back again. */
 public final class ClockStrip extends HBox {

@@ -12,8 +12,13 @@ import org.sagwise.run.RunEvent;
 import org.sagwise.run.RunPlan;
 import org.sagwise.run.RunState;
 import org.sagwise.run.Trace;
+import org.sagwise.run.playback.Along;
+import org.sagwise.run.playback.Ending;
+import org.sagwise.run.playback.Halt;
+import org.sagwise.run.playback.Now;
+import org.sagwise.run.playback.Twin;
 import org.sagwise.scenario.Scenario;
-import org.sagwise.ui.model.BenchModel;
+import org.sagwise.ui.document.BenchModel;
 
 /**
  * A second bench on one clock with the first: its button goes down when that of the first does, and

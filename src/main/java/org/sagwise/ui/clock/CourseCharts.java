@@ -5,15 +5,15 @@ import java.util.List;
 import java.util.Set;
 import org.sagwise.part.PartKind;
 import org.sagwise.picture.look.Series;
+import org.sagwise.picture.plot.Chart;
+import org.sagwise.picture.plot.Curve;
+import org.sagwise.picture.plot.Curve.Weight;
 import org.sagwise.reading.Bench;
 import org.sagwise.run.CellMoment;
 import org.sagwise.run.CoilMoment;
 import org.sagwise.run.RunState;
 import org.sagwise.run.Trace;
 import org.sagwise.scenario.Part;
-import org.sagwise.ui.plot.Chart;
-import org.sagwise.ui.plot.Curve;
-import org.sagwise.ui.plot.Curve.Weight;
 
 /** Makes charts of what was recorded. */
 final class CourseCharts {

@@ -12,7 +12,7 @@ import org.sagwise.file.Saved;
 import org.sagwise.file.ScenarioFiles;
 import org.sagwise.report.RunCsv;
 import org.sagwise.run.Trace;
-import org.sagwise.ui.dialog.Dialogs;
+import org.sagwise.ui.kit.Dialogs;
 
 /** Writes what the clock has recorded to a file that a spreadsheet reads. */
 public final class CourseSaver {

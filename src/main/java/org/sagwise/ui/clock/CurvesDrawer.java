@@ -16,11 +16,11 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import org.sagwise.picture.plot.Chart;
 import org.sagwise.run.Trace;
-import org.sagwise.ui.command.Controls;
-import org.sagwise.ui.model.Subscriptions;
-import org.sagwise.ui.plot.Chart;
-import org.sagwise.ui.theme.LooksModel;
+import org.sagwise.ui.kit.Controls;
+import org.sagwise.ui.kit.Subscriptions;
+import org.sagwise.ui.settings.LooksModel;
 
 /** A drawer at the foot of the window with the curves of everything that was recorded. */
 public final class CurvesDrawer extends VBox {

@@ -11,8 +11,9 @@ import org.sagwise.hazard.CautionTexts;
 import org.sagwise.hazard.Notices;
 import org.sagwise.hazard.Signal;
 import org.sagwise.run.RunTexts;
-import org.sagwise.ui.model.Subscriptions;
-import org.sagwise.ui.notice.SafetyMessage;
+import org.sagwise.run.playback.Halt;
+import org.sagwise.ui.kit.SafetyMessage;
+import org.sagwise.ui.kit.Subscriptions;
 
 /** Says why the clock stopped, in numbers, and what a person would do in front of the thing. */
 public final class HaltCard extends HBox {

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.sagwise.run.RunEvent.Kind;
 import org.sagwise.run.RunTexts;
+import org.sagwise.run.playback.Halt;
 
 /**
  * What there is to say when the clock stops.

@@ -8,13 +8,12 @@ import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import org.sagwise.picture.plot.Chart;
+import org.sagwise.picture.plot.Curve;
+import org.sagwise.picture.plot.PlotWords;
 import org.sagwise.quantity.QuantityFormat;
-import org.sagwise.ui.model.Subscriptions;
-import org.sagwise.ui.plot.Chart;
-import org.sagwise.ui.plot.Curve;
-import org.sagwise.ui.plot.PlotView;
-import org.sagwise.ui.plot.PlotWords;
-import org.sagwise.ui.theme.LooksModel;
+import org.sagwise.ui.kit.Subscriptions;
+import org.sagwise.ui.settings.LooksModel;
 
 /** The curves of one quantity, under its name and what is read off. */
 final class QuantityPlot extends VBox {

@@ -16,6 +16,7 @@ import org.sagwise.run.RunResult;
 import org.sagwise.run.RunSettings;
 import org.sagwise.run.RunState;
 import org.sagwise.run.Runner;
+import org.sagwise.run.playback.Progress;
 
 /** Runs a bench down behind the scenes, tells how far it has come, and can be called off. */
 public final class RunDown {

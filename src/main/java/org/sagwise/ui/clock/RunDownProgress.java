@@ -7,7 +7,8 @@ import javafx.scene.control.ProgressBar;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import org.sagwise.ui.model.Subscriptions;
+import org.sagwise.run.playback.Progress;
+import org.sagwise.ui.kit.Subscriptions;
 
 /** How far a run-down has come, and the button that calls it off. */
 final class RunDownProgress extends HBox {

@@ -4,7 +4,8 @@ import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
-import org.sagwise.ui.model.Subscriptions;
+import org.sagwise.run.playback.Speed;
+import org.sagwise.ui.kit.Subscriptions;
 
 /** How fast time passes: one button for each speed, one of them pressed. */
 final class SpeedChoice extends HBox {

@@ -2,7 +2,8 @@ package org.sagwise.ui.clock;
 
 import javafx.scene.control.Slider;
 import javafx.scene.control.Tooltip;
-import org.sagwise.ui.model.Subscriptions;
+import org.sagwise.run.playback.Now;
+import org.sagwise.ui.kit.Subscriptions;
 
 /** Everything that was recorded, from its start to its end, to be turned back along. */
 final class TimeSlider extends Slider {

@@ -6,7 +6,8 @@ import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import org.sagwise.ui.model.Subscriptions;
+import org.sagwise.run.playback.Ending;
+import org.sagwise.ui.kit.Subscriptions;
 
 /** Under two benches on one clock: how far each is, and when each came to its end. */
 public final class TogetherLine extends HBox {

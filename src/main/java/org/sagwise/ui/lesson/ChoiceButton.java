@@ -4,7 +4,7 @@ import javafx.css.PseudoClass;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import org.sagwise.ui.command.ContentButton;
+import org.sagwise.ui.kit.ContentButton;
 
 /** One answer to choose: a number to press, and the answer in words. */
 final class ChoiceButton extends ContentButton {

@@ -7,7 +7,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import org.sagwise.lesson.LessonPlayer;
 import org.sagwise.lesson.Step;
-import org.sagwise.ui.model.Subscriptions;
+import org.sagwise.ui.kit.Subscriptions;
 
 /** Makes the keys 1 to 4 choose an answer, wherever the focus is, except where one types. */
 final class DigitKeys {

@@ -8,7 +8,7 @@ import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
 import javafx.util.Duration;
 import org.sagwise.lesson.LessonPlayer;
-import org.sagwise.ui.model.Subscriptions;
+import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.text.Wording;
 
 /** Tells somebody who has tried nothing for long that there is a hint. */

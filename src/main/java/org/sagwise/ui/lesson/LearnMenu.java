@@ -7,11 +7,11 @@ import javafx.beans.value.ObservableValue;
 import javafx.scene.control.Menu;
 import javafx.scene.control.MenuItem;
 import org.sagwise.lesson.Lesson;
-import org.sagwise.ui.command.Command;
-import org.sagwise.ui.command.Controls;
+import org.sagwise.ui.kit.Command;
+import org.sagwise.ui.kit.Controls;
+import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.lesson.author.AuthorCommands;
 import org.sagwise.ui.lesson.author.AuthorDesk;
-import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.text.Wording;
 
 /** The menu with all lessons and with what can be done in one. */

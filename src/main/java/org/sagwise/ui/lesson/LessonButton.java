@@ -4,7 +4,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.VBox;
 import org.sagwise.lesson.Lesson;
-import org.sagwise.ui.command.ContentButton;
+import org.sagwise.ui.kit.ContentButton;
 import org.sagwise.ui.text.Wording;
 
 /** A lesson to begin, and how it stands with it. */

@@ -20,9 +20,9 @@ import org.sagwise.lesson.Answers;
 import org.sagwise.lesson.Lesson;
 import org.sagwise.lesson.LessonPlayer;
 import org.sagwise.lesson.Step;
-import org.sagwise.ui.command.Controls;
-import org.sagwise.ui.model.Subscriptions;
-import org.sagwise.ui.scroll.FocusScroll;
+import org.sagwise.ui.kit.Controls;
+import org.sagwise.ui.kit.FocusScroll;
+import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.text.Wording;
 
 /** The column of a running lesson: one step at a time, and the way through. */

@@ -8,11 +8,11 @@ import javafx.scene.control.ButtonType;
 import javafx.scene.control.Label;
 import org.sagwise.lesson.LessonPlayer;
 import org.sagwise.lesson.Step;
-import org.sagwise.ui.command.Command;
-import org.sagwise.ui.dialog.Dialogs;
-import org.sagwise.ui.prefs.AnswerOrder;
-import org.sagwise.ui.prefs.Preferences;
-import org.sagwise.ui.prefs.PreferencesModel;
+import org.sagwise.ui.kit.Command;
+import org.sagwise.ui.kit.Dialogs;
+import org.sagwise.ui.settings.AnswerOrder;
+import org.sagwise.ui.settings.Preferences;
+import org.sagwise.ui.settings.PreferencesModel;
 import org.sagwise.ui.text.Wording;
 
 /** What a learner can do in a running lesson, by button, menu and key alike. */

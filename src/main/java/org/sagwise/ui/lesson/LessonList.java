@@ -6,8 +6,8 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.VBox;
 import org.sagwise.lesson.Lesson;
-import org.sagwise.ui.model.Subscriptions;
-import org.sagwise.ui.scroll.FocusScroll;
+import org.sagwise.ui.kit.FocusScroll;
+import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.text.Wording;
 
 /** All lessons, those of one's own first, then evening by evening; pressing one begins it. */

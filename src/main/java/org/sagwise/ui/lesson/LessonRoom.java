@@ -16,8 +16,8 @@ import org.sagwise.lesson.Naming;
 import org.sagwise.lesson.Shuffle;
 import org.sagwise.part.Catalogue;
 import org.sagwise.scenario.Scenario;
-import org.sagwise.ui.file.Documents;
-import org.sagwise.ui.model.BenchModel;
+import org.sagwise.ui.document.BenchModel;
+import org.sagwise.ui.document.Documents;
 
 /**
  * A lesson on the bench: lays out what each step asks for, watches what the learner does with it,

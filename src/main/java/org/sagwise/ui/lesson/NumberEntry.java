@@ -10,7 +10,7 @@ import javafx.scene.layout.VBox;
 import org.sagwise.quantity.Parsed;
 import org.sagwise.quantity.QuantityParser;
 import org.sagwise.quantity.Unit;
-import org.sagwise.ui.fire.SpaceBar;
+import org.sagwise.ui.bench.SpaceBar;
 import org.sagwise.ui.text.Wording;
 
 /** A field for one number with its unit. */

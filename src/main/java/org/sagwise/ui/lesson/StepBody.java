@@ -14,7 +14,7 @@ import org.sagwise.lesson.LessonPlayer;
 import org.sagwise.lesson.ReadingRef;
 import org.sagwise.lesson.Step;
 import org.sagwise.lesson.When;
-import org.sagwise.ui.notice.SafetyMessage;
+import org.sagwise.ui.kit.SafetyMessage;
 import org.sagwise.ui.text.Wording;
 
 /** One step of a lesson: what it says, what it asks, and what came of it. */

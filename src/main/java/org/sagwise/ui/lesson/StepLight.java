@@ -3,10 +3,10 @@ package org.sagwise.ui.lesson;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.sagwise.interaction.Lit;
 import org.sagwise.lesson.Step;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Scenario;
-import org.sagwise.ui.model.Lit;
 
 /** Finds on a bench what a step points out. */
 final class StepLight {

@@ -5,7 +5,7 @@ import javafx.beans.value.ObservableValue;
 import javafx.scene.layout.StackPane;
 import org.sagwise.assessment.Moment;
 import org.sagwise.quantity.Unit;
-import org.sagwise.ui.dialog.Choice;
+import org.sagwise.ui.kit.Choice;
 import org.sagwise.ui.text.Wording;
 
 /**

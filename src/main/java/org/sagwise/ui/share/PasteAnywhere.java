@@ -6,8 +6,8 @@ import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
 import org.sagwise.file.ShareText;
-import org.sagwise.ui.copy.CopyBoard;
-import org.sagwise.ui.model.Subscriptions;
+import org.sagwise.ui.kit.CopyBoard;
+import org.sagwise.ui.kit.Subscriptions;
 
 /**
  * Lets share text be pasted wherever the focus is. A field of text would take it for its own, and

@@ -23,9 +23,9 @@ import org.sagwise.picture.export.PictureSize;
 import org.sagwise.picture.layout.Drawing;
 import org.sagwise.picture.look.Theme;
 import org.sagwise.reading.Press;
-import org.sagwise.ui.dialog.Choice;
-import org.sagwise.ui.model.Latest;
-import org.sagwise.ui.model.Subscriptions;
+import org.sagwise.ui.kit.Choice;
+import org.sagwise.ui.kit.Latest;
+import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.text.Wording;
 
 /** A picture of the bench to export: how it is drawn, what it looks like, and off with it. */

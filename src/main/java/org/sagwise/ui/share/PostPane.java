@@ -17,9 +17,9 @@ import org.sagwise.file.ShareText;
 import org.sagwise.report.explain.ExplainedPost;
 import org.sagwise.report.post.PostFormat;
 import org.sagwise.text.Signs;
-import org.sagwise.ui.copy.CopyBoard;
-import org.sagwise.ui.dialog.Choice;
-import org.sagwise.ui.model.Latest;
+import org.sagwise.ui.kit.Choice;
+import org.sagwise.ui.kit.CopyBoard;
+import org.sagwise.ui.kit.Latest;
 import org.sagwise.ui.text.Wording;
 
 /** The post that explains the bench: in which format, how it reads, and off with it. */

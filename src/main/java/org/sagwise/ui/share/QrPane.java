@@ -18,7 +18,7 @@ import org.sagwise.file.ShareText;
 import org.sagwise.picture.export.PictureFormat;
 import org.sagwise.picture.export.QrPicture;
 import org.sagwise.scenario.Scenario;
-import org.sagwise.ui.model.Latest;
+import org.sagwise.ui.kit.Latest;
 import org.sagwise.ui.text.Wording;
 
 /** The share text as a QR code, for a telephone or a sheet of paper; or why there is none. */

@@ -1,6 +1,6 @@
 package org.sagwise.ui.share;
 
-import org.sagwise.ui.command.Command;
+import org.sagwise.ui.kit.Command;
 
 /** What the window can be told to do about handing benches on. */
 public record ShareCommands(

@@ -16,15 +16,13 @@ import org.sagwise.assessment.Moment;
 import org.sagwise.file.ShareText;
 import org.sagwise.plan.CheckStep;
 import org.sagwise.scenario.Scenario;
-import org.sagwise.ui.compare.ComparePane;
-import org.sagwise.ui.copy.CopyBoard;
-import org.sagwise.ui.dialog.Dialogs;
-import org.sagwise.ui.dialog.SideWindows;
-import org.sagwise.ui.file.Documents;
-import org.sagwise.ui.measured.MeasuredPane;
-import org.sagwise.ui.model.BenchModel;
-import org.sagwise.ui.model.Latest;
-import org.sagwise.ui.model.Subscriptions;
+import org.sagwise.ui.document.BenchModel;
+import org.sagwise.ui.document.Documents;
+import org.sagwise.ui.kit.CopyBoard;
+import org.sagwise.ui.kit.Dialogs;
+import org.sagwise.ui.kit.Latest;
+import org.sagwise.ui.kit.SideWindows;
+import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.text.Wording;
 
 /** Where a bench is handed on, and one that was handed on is taken. */

@@ -1,4 +1,2 @@
-/**
- * Handing a bench on: as share text, as a picture, as a post; and taking one that was handed on.
- */
+/** How a bench gets to others: posts, pictures, codes, comparisons and what somebody measured. */
 package org.sagwise.ui.share;

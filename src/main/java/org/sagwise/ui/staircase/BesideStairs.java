@@ -8,12 +8,12 @@ import javafx.scene.layout.Pane;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.picture.scene.Emphasis;
 import org.sagwise.picture.stairs.StairScene;
-import org.sagwise.ui.canvas.Painting;
-import org.sagwise.ui.canvas.PictureLayer;
-import org.sagwise.ui.model.BenchModel;
-import org.sagwise.ui.model.Subscriptions;
+import org.sagwise.ui.document.BenchModel;
+import org.sagwise.ui.kit.Painting;
+import org.sagwise.ui.kit.PictureLayer;
+import org.sagwise.ui.kit.Subscriptions;
+import org.sagwise.ui.settings.LooksModel;
 import org.sagwise.ui.text.Wording;
-import org.sagwise.ui.theme.LooksModel;
 
 /** The staircase of a second bench, on the scale of the first; there while that bench is there. */
 public final class BesideStairs extends Pane {

@@ -7,17 +7,17 @@ import javafx.scene.AccessibleRole;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Pane;
 import org.sagwise.assessment.Assessment;
+import org.sagwise.interaction.Lit;
 import org.sagwise.picture.scene.Emphasis;
 import org.sagwise.picture.stairs.StairScene;
 import org.sagwise.picture.stairs.StaircasePainter;
 import org.sagwise.reading.Staircase.Step;
-import org.sagwise.ui.canvas.PictureLayer;
-import org.sagwise.ui.model.BenchModel;
-import org.sagwise.ui.model.Lit;
-import org.sagwise.ui.model.Subscriptions;
+import org.sagwise.ui.document.BenchModel;
+import org.sagwise.ui.kit.PictureLayer;
+import org.sagwise.ui.kit.Subscriptions;
+import org.sagwise.ui.settings.LooksModel;
 import org.sagwise.ui.text.PartTexts;
 import org.sagwise.ui.text.Wording;
-import org.sagwise.ui.theme.LooksModel;
 
 /** The staircase under the bench. A step that is pointed at lights its part, and the reverse. */
 public final class StaircaseView extends Pane {

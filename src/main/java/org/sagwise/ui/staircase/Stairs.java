@@ -4,7 +4,7 @@ import java.awt.Graphics2D;
 import java.util.Optional;
 import org.sagwise.picture.stairs.StairScene;
 import org.sagwise.picture.stairs.StaircasePainter;
-import org.sagwise.ui.canvas.Painting;
+import org.sagwise.ui.kit.Painting;
 
 /** One picture of the stairs. It remembers where its steps lie. */
 final class Stairs implements Painting {

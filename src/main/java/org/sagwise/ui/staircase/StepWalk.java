@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
+import org.sagwise.interaction.Lit;
 import org.sagwise.reading.Staircase;
 import org.sagwise.reading.Staircase.Step;
-import org.sagwise.ui.model.BenchModel;
-import org.sagwise.ui.model.Lit;
+import org.sagwise.ui.document.BenchModel;
 
 /** Walks the staircase step by step with the arrow keys. */
 final class StepWalk {

@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.sagwise.assessment.Assessment;
+import org.sagwise.interaction.Lit;
 import org.sagwise.part.PartKind;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.CellReading;
@@ -18,7 +19,6 @@ import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
 import org.sagwise.scenario.edit.NoteTarget;
-import org.sagwise.ui.model.Lit;
 
 /** Says in words what a part, a terminal or a link is and what could be measured at it now. */
 public final class PartTexts {

@@ -14,10 +14,10 @@ import org.sagwise.fixture.Packs;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.picture.layout.Drawing;
 import org.sagwise.scenario.Scenario;
-import org.sagwise.ui.prefs.Preferences;
-import org.sagwise.ui.prefs.PreferencesModel;
-import org.sagwise.ui.prefs.SettingsStore;
-import org.sagwise.ui.theme.LooksModel;
+import org.sagwise.ui.settings.LooksModel;
+import org.sagwise.ui.settings.Preferences;
+import org.sagwise.ui.settings.PreferencesModel;
+import org.sagwise.ui.settings.SettingsStore;
 
 class OpeningTest {
 

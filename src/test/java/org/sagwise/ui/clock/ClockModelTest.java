@@ -13,6 +13,10 @@ import org.sagwise.run.RunEvent;
 import org.sagwise.run.RunPlan;
 import org.sagwise.run.RunResult;
 import org.sagwise.run.Runner;
+import org.sagwise.run.playback.Aside;
+import org.sagwise.run.playback.Halt;
+import org.sagwise.run.playback.Now;
+import org.sagwise.run.playback.Speed;
 
 /** Time on the bench, with real time that passes only when the test says so. */
 class ClockModelTest {

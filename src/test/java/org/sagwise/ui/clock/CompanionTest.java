@@ -13,6 +13,8 @@ import org.sagwise.reading.Press;
 import org.sagwise.run.RunPlan;
 import org.sagwise.run.RunResult;
 import org.sagwise.run.Runner;
+import org.sagwise.run.playback.Ending;
+import org.sagwise.run.playback.Speed;
 import org.sagwise.scenario.Scenario;
 
 /** Two benches on one clock: the pair of the lesson on equal watts, all parts of it ideal. */

@@ -12,11 +12,11 @@ import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.sagwise.picture.plot.Curve;
 import org.sagwise.report.RunCsv;
 import org.sagwise.run.CellMoment;
 import org.sagwise.run.RunState;
 import org.sagwise.run.Trace;
-import org.sagwise.ui.plot.Curve;
 
 /** The curves of what was recorded, and the table of it. */
 class CourseChartsTest {

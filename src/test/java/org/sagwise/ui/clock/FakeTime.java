@@ -7,11 +7,12 @@ import org.sagwise.assessment.Assessment;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.ScenarioReader;
 import org.sagwise.part.Catalogue;
+import org.sagwise.run.playback.Now;
 import org.sagwise.scenario.Scenario;
-import org.sagwise.ui.demo.Example;
-import org.sagwise.ui.demo.Examples;
-import org.sagwise.ui.model.BenchModel;
-import org.sagwise.ui.model.Thumb;
+import org.sagwise.ui.document.BenchModel;
+import org.sagwise.ui.document.Thumb;
+import org.sagwise.ui.start.Example;
+import org.sagwise.ui.start.Examples;
 
 /** A bench with a clock whose real time only passes when the test says so. */
 final class FakeTime {

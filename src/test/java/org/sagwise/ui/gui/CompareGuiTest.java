@@ -18,7 +18,7 @@ import org.sagwise.file.DemoScenarios;
 import org.sagwise.file.ScenarioReader;
 import org.sagwise.file.ShareText;
 import org.sagwise.scenario.Scenario;
-import org.sagwise.ui.copy.CopyBoard;
+import org.sagwise.ui.kit.CopyBoard;
 import org.testfx.util.WaitForAsyncUtils;
 
 /** The bench beside another one. */

@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.logging.Logger;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
-import org.sagwise.ui.frame.FailureReport;
+import org.sagwise.ui.shell.FailureReport;
 import org.testfx.util.WaitForAsyncUtils;
 
 /** What a person sees when the program itself fails. */

@@ -13,7 +13,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.sagwise.ui.SagwiseApp;
-import org.sagwise.ui.prefs.ConfigFolder;
+import org.sagwise.ui.settings.ConfigFolder;
 import org.testfx.api.FxRobot;
 import org.testfx.api.FxToolkit;
 import org.testfx.util.WaitForAsyncUtils;

@@ -20,7 +20,7 @@ import org.sagwise.file.ScenarioFiles;
 import org.sagwise.file.ScenarioReader;
 import org.sagwise.file.ShareText;
 import org.sagwise.scenario.Scenario;
-import org.sagwise.ui.copy.CopyBoard;
+import org.sagwise.ui.kit.CopyBoard;
 import org.testfx.util.WaitForAsyncUtils;
 
 /** A bench goes out as text, and comes in as text, wherever the focus is. */

@@ -16,7 +16,7 @@ import org.sagwise.file.ShareText;
 import org.sagwise.part.Catalogue;
 import org.sagwise.report.compare.Comparison;
 import org.sagwise.scenario.Scenario;
-import org.sagwise.ui.copy.CopyBoard;
+import org.sagwise.ui.kit.CopyBoard;
 import org.testfx.util.WaitForAsyncUtils;
 
 /**

@@ -22,6 +22,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.sagwise.hazard.Caution;
+import org.sagwise.interaction.JointChoice;
 import org.sagwise.lesson.Tally;
 import org.sagwise.part.MeterMode;
 import org.sagwise.part.PartKind;
@@ -35,7 +36,6 @@ import org.sagwise.reading.PartReading;
 import org.sagwise.reading.Press;
 import org.sagwise.report.post.PostFormat;
 import org.sagwise.scenario.ScenarioKeys;
-import org.sagwise.ui.hands.JointChoice;
 
 /** Holds the window's code and its bundle together: no key is missing, none is left over. */
 class UiTextsTest {

@@ -11,9 +11,9 @@ import javafx.beans.binding.BooleanBinding;
 import javafx.scene.control.Label;
 import javafx.stage.DirectoryChooser;
 import javafx.stage.Stage;
-import org.sagwise.ui.command.Command;
-import org.sagwise.ui.dialog.Dialogs;
-import org.sagwise.ui.prefs.PreferencesModel;
+import org.sagwise.ui.kit.Command;
+import org.sagwise.ui.kit.Dialogs;
+import org.sagwise.ui.settings.PreferencesModel;
 import org.sagwise.ui.text.Wording;
 
 /**

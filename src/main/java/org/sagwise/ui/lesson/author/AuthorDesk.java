@@ -17,12 +17,12 @@ import org.sagwise.file.LessonLibrary;
 import org.sagwise.file.LessonSource;
 import org.sagwise.lesson.LessonPlayer;
 import org.sagwise.part.Catalogue;
+import org.sagwise.ui.kit.Latest;
 import org.sagwise.ui.lesson.LessonRoom;
 import org.sagwise.ui.lesson.LessonShelf;
-import org.sagwise.ui.model.Latest;
-import org.sagwise.ui.prefs.Preferences;
-import org.sagwise.ui.prefs.PreferencesModel;
-import org.sagwise.ui.prefs.Shown;
+import org.sagwise.ui.settings.Preferences;
+import org.sagwise.ui.settings.PreferencesModel;
+import org.sagwise.ui.settings.Shown;
 
 /**
  * A folder of lessons of one's own: opened beside those that come with the program, and watched

@@ -6,9 +6,9 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.VBox;
 import org.sagwise.file.LessonFault;
-import org.sagwise.ui.command.ContentButton;
-import org.sagwise.ui.model.Subscriptions;
-import org.sagwise.ui.scroll.FocusScroll;
+import org.sagwise.ui.kit.ContentButton;
+import org.sagwise.ui.kit.FocusScroll;
+import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.text.Wording;
 
 /** Everything that is to be mended in the lessons of one's own; pressing one goes to its step. */

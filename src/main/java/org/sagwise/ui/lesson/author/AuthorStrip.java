@@ -11,8 +11,8 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import org.sagwise.file.LessonFault;
 import org.sagwise.lesson.LessonPlayer;
+import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.lesson.LessonRoom;
-import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.text.Wording;
 
 /**

@@ -8,11 +8,11 @@ import javafx.scene.control.ToggleButton;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
-import org.sagwise.ui.command.Controls;
+import org.sagwise.ui.kit.Controls;
+import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.lesson.LessonButton;
 import org.sagwise.ui.lesson.LessonRoom;
 import org.sagwise.ui.lesson.ProgressBook;
-import org.sagwise.ui.model.Subscriptions;
 import org.sagwise.ui.text.Wording;
 
 /** Lessons of one's own, over those that come with the program. */

@@ -1,0 +1,104 @@
+package org.sagwise.interaction;
+
+import java.awt.geom.Rectangle2D;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.sagwise.picture.layout.BenchLayout;
+import org.sagwise.picture.layout.PartBox;
+import org.sagwise.picture.layout.TerminalPoint;
+import org.sagwise.scenario.Link;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.Placement;
+import org.sagwise.scenario.Scenario;
+import org.sagwise.scenario.TerminalRef;
+
+/**
+ * The bench as hands feel it: what lies where.
+ *
+ * @param scenario what lies there
+ * @param layout where
+ */
+public record Surface(Scenario scenario, BenchLayout layout) {
+
+    /** The terminal nearest to a point, no farther than a distance; bench units. */
+    public Optional<TerminalRef> terminalAt(double x, double y, double reach) {
+        return terminals().stream()
+                .filter(point -> distance(point, x, y) <= reach)
+                .min(Comparator.comparingDouble(point -> distance(point, x, y)))
+                .map(TerminalPoint::ref);
+    }
+
+    /**
+     * The probe whose handle is nearest to a point, no farther than a distance, unless a terminal
+     * is nearer still; bench units.
+     */
+    public Optional<Grip.Probe> probeAt(double x, double y, double reach) {
+        double nearest = Math.min(
+                reach,
+                terminals().stream()
+                        .mapToDouble(point -> distance(point, x, y))
+                        .min()
+                        .orElse(reach));
+        return layout.probes().flatMap(box -> {
+            double red = box.redHandle().ptSegDist(x, y);
+            double black = box.blackHandle().ptSegDist(x, y);
+            return Math.min(red, black) > nearest
+                    ? Optional.empty()
+                    : Optional.of(red <= black ? Grip.Probe.RED : Grip.Probe.BLACK);
+        });
+    }
+
+    private static double distance(TerminalPoint point, double x, double y) {
+        return Math.hypot(point.x() - x, point.y() - y);
+    }
+
+    private List<TerminalPoint> terminals() {
+        return layout.parts().stream().flatMap(box -> box.terminals().stream()).toList();
+    }
+
+    /** Parts that lie whole within a frame. */
+    Set<String> within(Rectangle2D frame) {
+        return layout.parts().stream()
+                .filter(box -> frame.contains(box.body()))
+                .map(PartBox::id)
+                .collect(Collectors.toSet());
+    }
+
+    /** How parts come to lie that are let go this far from where they lay. */
+    Snap snapped(Set<String> ids, double dx, double dy) {
+        Map<Boolean, List<TerminalPoint>> sides = terminals().stream()
+                .collect(Collectors.partitioningBy(
+                        point -> ids.contains(point.ref().part())));
+        return Snap.of(sides.get(true), sides.get(false), dx, dy);
+    }
+
+    /** How a part from the shelf comes to lie that is let go with its middle here. */
+    Snap snapped(Part part, int quarters, double x, double y) {
+        return Snap.of(pointsOf(part, quarters), terminals(), x, y);
+    }
+
+    private static List<TerminalPoint> pointsOf(Part part, int quarters) {
+        Scenario alone = Scenario.of("", List.of(part), List.of())
+                .withPlacement(Map.of(part.id(), new Placement(0, 0, quarters * 90.0)));
+        return BenchLayout.of(alone).parts().get(0).terminals();
+    }
+
+    /** Whether two terminals are joined directly. */
+    boolean isJoined(TerminalRef one, TerminalRef other) {
+        return scenario.links().stream().anyMatch(link -> joins(link, one, other));
+    }
+
+    private static boolean joins(Link link, TerminalRef one, TerminalRef other) {
+        return link.from().equals(one) && link.to().equals(other)
+                || link.from().equals(other) && link.to().equals(one);
+    }
+
+    /** Where a part lies now. */
+    Optional<Placement> placeOf(String id) {
+        return Optional.ofNullable(layout.placements().get(id));
+    }
+}

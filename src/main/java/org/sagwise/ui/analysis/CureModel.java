@@ -1,0 +1,68 @@
+package org.sagwise.ui.analysis;
+
+import java.util.Locale;
+import java.util.concurrent.Executor;
+import java.util.function.Function;
+import javafx.application.Platform;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import org.sagwise.assessment.Assessment;
+import org.sagwise.assessment.fix.Offer;
+import org.sagwise.scenario.Scenario;
+import org.sagwise.ui.document.BenchModel;
+
+/**
+ * Looks for cures of what is wrong on the bench. A cure is tried out before it is offered, which
+ * can take longer than a frame, so it happens behind the scenes; what is found for a document that
+ * has changed meanwhile is dropped.
+ */
+public final class CureModel {
+
+    private final BenchModel bench;
+    private final Function<Scenario, Assessment> assess;
+    private final Executor behindTheScenes;
+    private final ReadOnlyObjectWrapper<Cures> cures = new ReadOnlyObjectWrapper<>(Cures.NONE);
+    private volatile Scenario wanted;
+
+    /**
+     * @param assess computes everything about a scenario, on whatever thread
+     * @param behindTheScenes where cures are looked for
+     */
+    public CureModel(BenchModel bench, Function<Scenario, Assessment> assess, Executor behindTheScenes) {
+        this.bench = bench;
+        this.assess = assess;
+        this.behindTheScenes = behindTheScenes;
+        bench.historyProperty().subscribe(history -> seek(history.present()));
+    }
+
+    ReadOnlyObjectProperty<Cures> property() {
+        return cures.getReadOnlyProperty();
+    }
+
+    /** Makes a cure, as one edit with its name; nothing if the document is no longer the same. */
+    void make(Offer offer, Locale locale) {
+        if (cures.get().areOf(bench.scenario())) {
+            bench.edit(offer.fix().name(locale), same -> offer.result());
+        }
+    }
+
+    private void seek(Scenario scenario) {
+        if (scenario.equals(wanted)) {
+            return;
+        }
+        wanted = scenario;
+        cures.set(Cures.NONE);
+        behindTheScenes.execute(() -> {
+            if (scenario.equals(wanted)) {
+                Cures found = Cures.of(assess.apply(scenario));
+                Platform.runLater(() -> show(scenario, found));
+            }
+        });
+    }
+
+    private void show(Scenario scenario, Cures found) {
+        if (scenario.equals(wanted)) {
+            cures.set(found);
+        }
+    }
+}

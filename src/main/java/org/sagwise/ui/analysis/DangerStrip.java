@@ -1,0 +1,106 @@
+package org.sagwise.ui.analysis;
+
+import java.util.List;
+import java.util.function.Consumer;
+import javafx.geometry.Pos;
+import javafx.scene.AccessibleRole;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import org.sagwise.assessment.Assessment;
+import org.sagwise.assessment.fix.Offer;
+import org.sagwise.hazard.Caution;
+import org.sagwise.hazard.CautionTexts;
+import org.sagwise.hazard.Signal;
+import org.sagwise.ui.document.BenchModel;
+import org.sagwise.ui.kit.Subscriptions;
+import org.sagwise.ui.text.Wording;
+
+/** A strip across the window for a circuit that would hurt whoever built it. */
+public final class DangerStrip extends HBox {
+
+    private final Wording wording;
+    private final Label title = new Label();
+    private final Label advice = new Label();
+    private final Label more = new Label();
+    private final Button showButton;
+    private final CureModel cures;
+    private final HBox cure = new HBox();
+
+    /**
+     * @param show picks a caution out on the bench
+     * @param cures what is known against it
+     */
+    public DangerStrip(
+            BenchModel bench, Consumer<Caution> show, CureModel cures, Wording wording, Subscriptions subscriptions) {
+        this.wording = wording;
+        this.cures = cures;
+        setId("danger-strip");
+        getStyleClass().add("danger-strip");
+        setAlignment(Pos.CENTER_LEFT);
+        String word = CautionTexts.signal(Signal.DANGER, wording.locale());
+        Label signal = new Label(word);
+        signal.getStyleClass().add("danger-word");
+        signal.setMinWidth(USE_PREF_SIZE);
+        title.setId("danger-title");
+        title.getStyleClass().add("danger-title");
+        title.setWrapText(true);
+        advice.setWrapText(true);
+        VBox words = new VBox(title, advice);
+        words.setMinWidth(0);
+        HBox.setHgrow(words, Priority.ALWAYS);
+        more.setMinWidth(USE_PREF_SIZE);
+        showButton = new Button(wording.say("caution.show"));
+        showButton.setTooltip(new Tooltip(wording.say("caution.show.tip")));
+        showButton.setMinWidth(USE_PREF_SIZE);
+        setAccessibleRole(AccessibleRole.TEXT);
+        cure.setMinWidth(USE_PREF_SIZE);
+        cure.setAlignment(Pos.CENTER);
+        getChildren().addAll(new Flag(Signal.DANGER, word), signal, words, more, cure, showButton);
+        subscriptions.watch(bench.assessmentProperty(), now -> show(dangers(now), show));
+        subscriptions.watch(cures.property(), now -> offer(dangers(bench.assessment()), now));
+    }
+
+    private void show(List<Caution> dangers, Consumer<Caution> show) {
+        setVisible(!dangers.isEmpty());
+        setManaged(!dangers.isEmpty());
+        if (dangers.isEmpty()) {
+            return;
+        }
+        Caution first = dangers.get(0);
+        title.setText(wording.say(
+                "danger.as-built",
+                CautionTexts.title(first, wording.locale()),
+                CautionNumbers.of(first, wording).orElse("")));
+        advice.setText(wording.say("caution.do", CautionTexts.advice(first, wording.locale())));
+        more.setText(dangers.size() > 1 ? wording.say("danger.more", dangers.size() - 1) : "");
+        showButton.setOnAction(event -> show.accept(first));
+        setAccessibleText(
+                CautionTexts.signal(Signal.DANGER, wording.locale()) + ". " + title.getText() + " " + advice.getText());
+    }
+
+    private void offer(List<Caution> dangers, Cures found) {
+        List<Offer> offers = dangers.isEmpty() ? List.of() : found.of(dangers.get(0));
+        cure.getChildren()
+                .setAll(offers.stream().limit(1).map(o -> button(o, found)).toList());
+        cure.setManaged(!offers.isEmpty());
+    }
+
+    private Button button(Offer offer, Cures found) {
+        List<CureChange> changes = found.before()
+                .map(before -> CureChange.of(before, offer, wording))
+                .orElse(List.of());
+        Button button = CureBox.button(offer, changes, wording, () -> cures.make(offer, wording.locale()));
+        button.setId("strip-cure");
+        return button;
+    }
+
+    private static List<Caution> dangers(Assessment assessment) {
+        return assessment.cautions().stream()
+                .filter(caution -> caution.signal() == Signal.DANGER)
+                .toList();
+    }
+}

@@ -1,0 +1,54 @@
+package org.sagwise.ui.analysis;
+
+import java.util.function.Function;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.scene.control.TableColumn;
+import javafx.scene.control.TableView;
+import org.sagwise.assessment.Assessment;
+import org.sagwise.interaction.Lit;
+import org.sagwise.ui.document.BenchModel;
+import org.sagwise.ui.kit.Subscriptions;
+import org.sagwise.ui.text.Wording;
+
+/**
+ * Parts and readings as a plain table: the bench for everyone who reads better than they look, and
+ * for screen readers.
+ */
+public final class ReadingsTable extends TableView<ReadingsRow> {
+
+    private final Wording wording;
+
+    public ReadingsTable(BenchModel bench, Wording wording, Subscriptions subscriptions) {
+        this.wording = wording;
+        setId("readings-table");
+        getColumns().add(column("name", ReadingsRow::name, "words"));
+        getColumns().add(column("kind", ReadingsRow::kind, "words"));
+        getColumns().add(column("volts", ReadingsRow::volts, "number"));
+        getColumns().add(column("amps", ReadingsRow::amps, "number"));
+        getColumns().add(column("watts", ReadingsRow::watts, "number"));
+        getColumns().add(column("remark", ReadingsRow::remark, "words"));
+        setColumnResizePolicy(CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
+        subscriptions.watch(bench.assessmentProperty(), this::show);
+        getSelectionModel()
+                .selectedItemProperty()
+                .subscribe(row -> bench.spotlight().point(row == null ? Lit.NOTHING : row.lit()));
+        subscriptions.add(() -> bench.spotlight().point(Lit.NOTHING));
+    }
+
+    private void show(Assessment assessment) {
+        int selected = getSelectionModel().getSelectedIndex();
+        getItems().setAll(ReadingsRow.of(assessment, wording));
+        if (selected >= 0 && selected < getItems().size()) {
+            getSelectionModel().select(selected);
+        }
+    }
+
+    private TableColumn<ReadingsRow, String> column(String key, Function<ReadingsRow, String> cell, String style) {
+        TableColumn<ReadingsRow, String> column = new TableColumn<>(wording.say("table." + key));
+        column.setCellValueFactory(row -> new ReadOnlyStringWrapper(cell.apply(row.getValue())));
+        column.getStyleClass().add(style);
+        column.setSortable(false);
+        column.setReorderable(false);
+        return column;
+    }
+}

@@ -1,0 +1,48 @@
+package org.sagwise.ui.analysis;
+
+import java.util.Optional;
+import javafx.scene.layout.BorderPane;
+import javafx.stage.Modality;
+import javafx.stage.Stage;
+import org.sagwise.ui.bench.SpaceBar;
+import org.sagwise.ui.document.BenchModel;
+import org.sagwise.ui.kit.SideWindows;
+import org.sagwise.ui.kit.Subscriptions;
+import org.sagwise.ui.text.Wording;
+
+/** A window beside the bench with the table of parts and readings; the button works there too. */
+public final class ReadingsWindow {
+
+    private static final double WIDTH = 760;
+    private static final double HEIGHT = 420;
+
+    private final SideWindows windows;
+    private final BenchModel bench;
+    private final Wording wording;
+    private Optional<Stage> shown = Optional.empty();
+
+    public ReadingsWindow(SideWindows windows, BenchModel bench, Wording wording) {
+        this.windows = windows;
+        this.bench = bench;
+        this.wording = wording;
+    }
+
+    /** Shows it, or brings it to the front. */
+    public void show() {
+        shown = Optional.of(shown.filter(Stage::isShowing).orElseGet(this::open));
+        shown.get().requestFocus();
+    }
+
+    private Stage open() {
+        Subscriptions subscriptions = new Subscriptions();
+        Stage window = windows.open(
+                wording.say("table.title"),
+                new BorderPane(new ReadingsTable(bench, wording, subscriptions)),
+                WIDTH,
+                HEIGHT,
+                Modality.NONE,
+                subscriptions);
+        SpaceBar.holds(bench.thumb(), window, subscriptions);
+        return window;
+    }
+}

@@ -1,2 +1,0 @@
-/** Cautions about the drawn circuit: cards, and a strip across the window for danger. */
-package org.sagwise.ui.caution;

@@ -1,2 +1,0 @@
-/** Text on the clipboard, for every feature that copies or pastes. */
-package org.sagwise.ui.copy;

@@ -1,2 +1,0 @@
-/** The benches that come with the program, to try. */
-package org.sagwise.ui.demo;

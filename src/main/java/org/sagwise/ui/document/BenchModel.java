@@ -1,0 +1,168 @@
+package org.sagwise.ui.document;
+
+import java.util.List;
+import java.util.function.Function;
+import java.util.function.UnaryOperator;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import org.sagwise.assessment.Assessment;
+import org.sagwise.hazard.Caution;
+import org.sagwise.reading.Press;
+import org.sagwise.scenario.Scenario;
+import org.sagwise.scenario.edit.History;
+
+/**
+ * The document on the bench with everything that is computed of it. The one place from which every
+ * view of the window takes its numbers.
+ *
+ * <p>Holding the button is no edit: it changes what is shown and not what would be saved.
+ */
+public final class BenchModel {
+
+    private final Function<Scenario, Assessment> assess;
+    private final Thumb thumb = new Thumb();
+    private final Spotlight spotlight = new Spotlight();
+    private final ReadOnlyObjectWrapper<History> history;
+    private final ReadOnlyObjectWrapper<Assessment> assessment;
+    private List<Caution> cautions;
+    private int openings;
+
+    /**
+     * @param assess computes everything about a scenario
+     * @param first what lies on the bench to begin with
+     */
+    public BenchModel(Function<Scenario, Assessment> assess, Scenario first) {
+        this.assess = assess;
+        history = new ReadOnlyObjectWrapper<>(History.of(first));
+        thumb.start(first.fired());
+        assessment = new ReadOnlyObjectWrapper<>(assess.apply(first).with(press()));
+        cautions = assessment().cautions();
+        thumb.downProperty()
+                .subscribe((before, now) -> assessment.set(assessment().with(press())));
+        thumb.lockedProperty().subscribe((before, now) -> put(assessment()));
+    }
+
+    /** How many documents have been put on the bench since the first: tells one from another. */
+    public int openings() {
+        return openings;
+    }
+
+    /** Puts another document on the bench. The present one is gone. */
+    public void open(Scenario scenario) {
+        begin(History.of(scenario));
+    }
+
+    /** Puts a document on the bench that is in no file, and is lost unless it is saved. */
+    public void openUnsaved(Scenario scenario) {
+        begin(History.ofUnsaved(scenario));
+    }
+
+    private void begin(History first) {
+        Scenario scenario = first.present();
+        openings++;
+        history.set(first);
+        assess();
+        spotlight.clear();
+        thumb.start(scenario.fired());
+    }
+
+    /** Puts a document back on the bench that was laid aside, with everything done to it. */
+    public void resume(History aside) {
+        set(aside);
+        spotlight.clear();
+        thumb.start(scenario().fired());
+    }
+
+    /**
+     * Changes the document.
+     *
+     * @param name what the change is called, for people
+     */
+    public void edit(String name, UnaryOperator<Scenario> change) {
+        set(history.get().edited(name, change.apply(scenario())));
+    }
+
+    /**
+     * Says every state of the document in other words, also those that undo leads back to. It is no
+     * edit.
+     */
+    public void rewrite(UnaryOperator<Scenario> words) {
+        set(history.get().rewritten(words));
+    }
+
+    public void undo() {
+        set(history.get().undone());
+    }
+
+    public void redo() {
+        set(history.get().redone());
+    }
+
+    /** Notes that the present document has been written to a file. */
+    public void markSaved() {
+        history.set(history.get().saved());
+    }
+
+    /** The document as it would be saved. */
+    public Scenario scenario() {
+        return history.get().present();
+    }
+
+    public History history() {
+        return history.get();
+    }
+
+    public ReadOnlyObjectProperty<History> historyProperty() {
+        return history.getReadOnlyProperty();
+    }
+
+    /**
+     * Shows another moment of what lies on the bench, until the document changes. A moment of an
+     * earlier document is not shown.
+     */
+    public void show(Assessment moment) {
+        if (moment.bench() == assessment().bench()) {
+            put(moment);
+        }
+    }
+
+    /** Everything computed of the document, with the button as it is held or not. */
+    public Assessment assessment() {
+        return assessment.get();
+    }
+
+    public ReadOnlyObjectProperty<Assessment> assessmentProperty() {
+        return assessment.getReadOnlyProperty();
+    }
+
+    public Thumb thumb() {
+        return thumb;
+    }
+
+    public Spotlight spotlight() {
+        return spotlight;
+    }
+
+    private void set(History next) {
+        boolean sameDocument = next.present().equals(scenario());
+        history.set(next);
+        if (!sameDocument) {
+            assess();
+        }
+    }
+
+    private void assess() {
+        Assessment next = assess.apply(scenario()).with(press());
+        cautions = next.cautions();
+        put(next);
+    }
+
+    /** While the button is locked, cautions would tell what is to be predicted. */
+    private void put(Assessment next) {
+        assessment.set(next.saying(thumb.lockedProperty().get() ? List.of() : cautions));
+    }
+
+    private Press press() {
+        return thumb.isDown() ? Press.HELD : Press.RELEASED;
+    }
+}

@@ -1,0 +1,256 @@
+package org.sagwise.ui.document;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.value.ObservableValue;
+import org.sagwise.scenario.Scenario;
+import org.sagwise.scenario.edit.Fragment;
+import org.sagwise.scenario.edit.History;
+import org.sagwise.ui.settings.PreferencesModel;
+
+/**
+ * Opens and saves what lies on the bench. Nothing is ever lost without asking: a broken file leaves
+ * the bench as it was, and unsaved changes are asked about.
+ */
+public final class Documents {
+
+    /** How a scenario file's name ends. */
+    public static final String ENDING = ".sagwise.json";
+
+    private final BenchModel bench;
+    private final ScenarioStore store;
+    private final FileDialogs dialogs;
+    private final PreferencesModel preferences;
+    private final Preparation preparation;
+    private final ReadOnlyObjectWrapper<Optional<Path>> file = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<Optional<Aside>> aside = new ReadOnlyObjectWrapper<>(Optional.empty());
+
+    /** A document laid aside while the bench is lent to a lesson. */
+    private record Aside(History history, Optional<Path> file) {}
+
+    /**
+     * @param preparation what has to be done before a bench can be shown
+     */
+    public Documents(
+            BenchModel bench,
+            ScenarioStore store,
+            FileDialogs dialogs,
+            PreferencesModel preferences,
+            Preparation preparation) {
+        this.bench = bench;
+        this.store = store;
+        this.dialogs = dialogs;
+        this.preferences = preferences;
+        this.preparation = preparation;
+    }
+
+    /** The file of the present document; empty for an example and for one never saved. */
+    public ReadOnlyObjectProperty<Optional<Path>> fileProperty() {
+        return file.getReadOnlyProperty();
+    }
+
+    /** Asks for a file and opens it. */
+    public void open() {
+        if (mayLeave()) {
+            dialogs.chooseToOpen(folder()).ifPresent(this::load);
+        }
+    }
+
+    /** Opens a file. */
+    public void open(Path path) {
+        if (mayLeave()) {
+            load(path);
+        }
+    }
+
+    /** Puts a scenario on the bench that has no file of its own. */
+    public void openExample(Scenario scenario) {
+        if (mayLeave()) {
+            whenReady(scenario, () -> {
+                file.set(Optional.empty());
+                bench.open(scenario);
+            });
+        }
+    }
+
+    /** Puts a scenario on the bench that is in no file yet, such as one that was worked out. */
+    public void openUnsaved(Scenario scenario) {
+        if (mayLeave()) {
+            whenReady(scenario, () -> {
+                file.set(Optional.empty());
+                bench.openUnsaved(scenario);
+            });
+        }
+    }
+
+    /**
+     * Opens what somebody handed on as text. What is wrong with it is said before anybody is asked
+     * about the present document.
+     *
+     * @param text a post with share text in it, or what a scenario file holds
+     * @param parts takes what says of itself that it is no whole bench
+     */
+    public void openText(String text, Consumer<Scenario> parts) {
+        Optional<Scenario> read = readText(text);
+        if (read.filter(Fragment::isMarked).isPresent()) {
+            read.ifPresent(parts);
+        } else {
+            read.ifPresent(this::openUnsaved);
+        }
+    }
+
+    /** Reads what somebody handed on as text, for looking at; the bench stays as it is. */
+    public Optional<Scenario> readText(String text) {
+        ScenarioStore.Outcome outcome = store.readText(text);
+        if (outcome instanceof ScenarioStore.Refused refused) {
+            dialogs.showTextTroubles(refused.troubles());
+        }
+        return outcome instanceof ScenarioStore.Read read ? Optional.of(read.scenario()) : Optional.empty();
+    }
+
+    /** Asks for a file and reads it, for looking at; the bench stays as it is. */
+    public Optional<Scenario> chooseOther() {
+        return dialogs.chooseToOpen(folder())
+                .map(path -> path.toAbsolutePath().normalize())
+                .flatMap(this::read);
+    }
+
+    /**
+     * Lends the bench: the present document is laid aside with everything done to it, and comes
+     * back with {@link #giveBack} or as soon as anything else is opened. What is done to the lent
+     * bench need not be saved.
+     */
+    public void lend(Scenario scenario) {
+        if (aside.get().isEmpty()) {
+            aside.set(Optional.of(new Aside(bench.history(), file.get())));
+        }
+        file.set(Optional.empty());
+        bench.open(scenario);
+    }
+
+    /** Puts the document back that was laid aside; nothing happens if none was. */
+    public void giveBack() {
+        Optional<Aside> kept = aside.get();
+        aside.set(Optional.empty());
+        kept.ifPresent(it -> {
+            file.set(it.file());
+            bench.resume(it.history());
+        });
+    }
+
+    /** Whether the bench is lent. */
+    public ObservableValue<Boolean> lentProperty() {
+        return aside.map(Optional::isPresent);
+    }
+
+    /** Reads the present file again, for people who edit it with another program beside this. */
+    public void reread() {
+        file.get().ifPresent(this::open);
+    }
+
+    /**
+     * Saves to the file of the document, or asks for one.
+     *
+     * @return whether it is saved now
+     */
+    public boolean save() {
+        return file.get().map(this::write).orElseGet(this::saveAs);
+    }
+
+    /**
+     * Asks for a file and saves there.
+     *
+     * @return whether it is saved now
+     */
+    public boolean saveAs() {
+        Optional<Path> chosen = dialogs.chooseToSave(folder(), suggestedName());
+        Optional<Path> ending = chosen.map(Documents::withEnding);
+        // The system's dialog has asked about the name that was typed, not about the one we made.
+        return ending.filter(path -> chosen.equals(ending) || mayReplace(path))
+                .map(this::write)
+                .orElse(false);
+    }
+
+    /** Whether the present document may go: it is saved, or the person lets it go. */
+    public boolean mayLeave() {
+        giveBack();
+        if (bench.history().isSaved()) {
+            return true;
+        }
+        return switch (dialogs.askAboutUnsaved(bench.scenario().title())) {
+            case SAVE -> save();
+            case DISCARD -> true;
+            case STAY -> false;
+        };
+    }
+
+    private void load(Path path) {
+        Path whole = path.toAbsolutePath().normalize();
+        read(whole)
+                .ifPresent(scenario -> whenReady(scenario, () -> {
+                    bench.open(scenario);
+                    belongTo(whole);
+                }));
+    }
+
+    /** What was done to the present document while another was made ready is asked about, too. */
+    private void whenReady(Scenario scenario, Runnable open) {
+        History agreed = bench.history();
+        preparation.whenReady(scenario, () -> {
+            if (bench.history() == agreed || mayLeave()) {
+                open.run();
+            }
+        });
+    }
+
+    private Optional<Scenario> read(Path whole) {
+        ScenarioStore.Outcome outcome = store.read(whole);
+        while (outcome instanceof ScenarioStore.Refused refused
+                && dialogs.showTroubles(whole, refused.troubles()) == FileDialogs.NextStep.READ_AGAIN) {
+            outcome = store.read(whole);
+        }
+        return outcome instanceof ScenarioStore.Read read ? Optional.of(read.scenario()) : Optional.empty();
+    }
+
+    private boolean write(Path path) {
+        Path whole = path.toAbsolutePath().normalize();
+        Optional<String> failure = store.write(whole, bench.scenario());
+        failure.ifPresent(why -> dialogs.showNotWritten(whole, why));
+        if (failure.isEmpty()) {
+            bench.markSaved();
+            belongTo(whole);
+        }
+        return failure.isEmpty();
+    }
+
+    private void belongTo(Path path) {
+        file.set(Optional.of(path));
+        preferences.change(now -> now.withOpened(path));
+    }
+
+    private Optional<Path> folder() {
+        return file.get()
+                .or(() -> preferences.get().recent().stream().findFirst())
+                .map(Path::getParent);
+    }
+
+    private String suggestedName() {
+        String title = bench.scenario().title().strip();
+        String plain = title.replaceAll("[^\\p{L}\\p{N}]+", "-").replaceAll("^-+|-+$", "");
+        return (plain.isEmpty() ? "bench" : plain.toLowerCase(Locale.ROOT)) + ENDING;
+    }
+
+    private boolean mayReplace(Path path) {
+        return !Files.exists(path) || dialogs.mayReplace(path);
+    }
+
+    private static Path withEnding(Path path) {
+        String name = path.getFileName().toString();
+        return name.endsWith(".json") ? path : path.resolveSibling(name + ENDING);
+    }
+}

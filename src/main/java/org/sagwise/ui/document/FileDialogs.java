@@ -1,0 +1,43 @@
+package org.sagwise.ui.document;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+
+/** What a person is asked about files. */
+public interface FileDialogs {
+
+    /** Asks for a file to open, beginning in a folder; empty if the person thought better. */
+    Optional<Path> chooseToOpen(Optional<Path> folder);
+
+    /** Asks where to save; empty if the person thought better. */
+    Optional<Path> chooseToSave(Optional<Path> folder, String suggestedName);
+
+    /** Asks whether a file that is there may be replaced. */
+    boolean mayReplace(Path file);
+
+    /** Asks what to do with unsaved changes. */
+    Unsaved askAboutUnsaved(String title);
+
+    /** Shows everything that is wrong with a file. */
+    NextStep showTroubles(Path file, List<ScenarioStore.Trouble> troubles);
+
+    /** Shows everything that is wrong with a text that was pasted. */
+    void showTextTroubles(List<ScenarioStore.Trouble> troubles);
+
+    /** Says why a file was not written. */
+    void showNotWritten(Path file, String why);
+
+    /** What to do with unsaved changes. */
+    enum Unsaved {
+        SAVE,
+        DISCARD,
+        STAY
+    }
+
+    /** What to do about a broken file. */
+    enum NextStep {
+        READ_AGAIN,
+        LEAVE_IT
+    }
+}

@@ -1,2 +1,0 @@
-/** Opening and saving: files, dialogs about them, and files dragged in. */
-package org.sagwise.ui.file;

@@ -1,0 +1,201 @@
+package org.sagwise.ui.inspector;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.VBox;
+import org.sagwise.part.Catalogue;
+import org.sagwise.part.CellSpec;
+import org.sagwise.part.Guard;
+import org.sagwise.part.PartKind;
+import org.sagwise.part.key.KeySpec;
+import org.sagwise.part.key.Keys;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.ScenarioKeys;
+import org.sagwise.scenario.edit.Good;
+import org.sagwise.scenario.edit.Goods;
+import org.sagwise.scenario.edit.SetPartKeys;
+import org.sagwise.ui.text.PartTexts;
+import org.sagwise.ui.text.Wording;
+import org.sagwise.ui.workbench.Workbench;
+
+/** Everything that can be set about a part. */
+final class PartCard extends VBox {
+
+    /** What a model says nothing of, and going back to the model leaves alone. */
+    private static final Set<String> OWN = Set.of("model", "charge", "rest_V");
+
+    private static final Map<String, String> PULSE = Map.of("pulse_A", "pulse_s", "pulse_s", "pulse_A");
+
+    /** How long a burst commonly is that a maker allows: common practice, no source. */
+    private static final double USUAL_PULSE_S = 5;
+
+    private static final double MILLI = 1e-3;
+
+    private final Workbench work;
+    private final String id;
+    private final Wording wording;
+    private final List<Row> rows = new ArrayList<>();
+    private final List<GroupRows> groups = new ArrayList<>();
+    private final CurvePlot curve;
+    private final Button reset = new Button();
+
+    PartCard(Workbench work, Part part, Wording wording) {
+        this.work = work;
+        this.id = part.id();
+        this.wording = wording;
+        this.curve = new CurvePlot(wording);
+        getStyleClass().add("part-card");
+        Catalogue catalogue = work.bench().assessment().bench().catalogue();
+        Rows maker = new Rows(catalogue, part.kind(), this::effect, wording);
+        Change change = change();
+        List<Node> nodes = new ArrayList<>();
+        Label title = new Label(new PartTexts(wording).kind(part.kind()) + " " + part.id());
+        title.getStyleClass().add("section-title");
+        nodes.add(title);
+        label(part, change).ifPresent(nodes::add);
+        if (part.kind() == PartKind.CELL) {
+            nodes.add(curve);
+        }
+        for (KeySpec spec : part.kind().keys()) {
+            maker.row(spec, change).ifPresent(row -> {
+                rows.add(row);
+                nodes.add(row);
+            });
+            if (spec.type() instanceof KeySpec.GroupType type) {
+                GroupRows group = new GroupRows(spec, type, usual(spec, catalogue), change, maker, wording);
+                groups.add(group);
+                nodes.add(group);
+            }
+        }
+        reset.setText(wording.say("card.reset"));
+        reset.setTooltip(new Tooltip(wording.say("card.reset.tip")));
+        reset.setId("card-reset");
+        reset.setOnAction(event -> reset());
+        nodes.add(reset);
+        getChildren().setAll(nodes);
+        refresh();
+    }
+
+    private Optional<Row> label(Part part, Change change) {
+        return ScenarioKeys.ANY_PART.stream()
+                .filter(spec -> spec.name().equals("label"))
+                .findFirst()
+                .map(spec -> {
+                    Row row = new TextRow(spec, part.id(), change, wording);
+                    rows.add(row);
+                    return row;
+                });
+    }
+
+    String part() {
+        return id;
+    }
+
+    /** Takes over what is written now. */
+    void refresh() {
+        Part part = part(id);
+        rows.forEach(Row::refresh);
+        groups.forEach(GroupRows::refresh);
+        reset.setVisible(part.model().isPresent() && !overridden(part).isEmpty());
+        reset.setManaged(reset.isVisible());
+        if (part.kind() == PartKind.CELL) {
+            curve.show(work.bench().assessment().bench().cells().get(id));
+        }
+    }
+
+    private Part part(String which) {
+        return work.bench().scenario().part(which).orElseThrow();
+    }
+
+    private InEffect effect() {
+        return InEffect.of(work.bench().assessment().bench(), part(id));
+    }
+
+    private static Set<String> overridden(Part part) {
+        return part.kind().keys().stream()
+                .map(KeySpec::name)
+                .filter(name -> !OWN.contains(name) && part.keys().has(name))
+                .collect(Collectors.toSet());
+    }
+
+    private void reset() {
+        work.perform(new SetPartKeys(id, Keys.NONE, overridden(part(id))));
+    }
+
+    private Change change() {
+        return new Change() {
+            @Override
+            public Keys keys() {
+                return part(id).keys();
+            }
+
+            @Override
+            public List<String> set(String name, Object value) {
+                Keys both = Keys.of(name, value);
+                if (PULSE.containsKey(name) && !keys().has(PULSE.get(name))) {
+                    both = both.with(PULSE.get(name), partner(PULSE.get(name)));
+                }
+                return work.tryOut(new SetPartKeys(id, both, Set.of()));
+            }
+
+            @Override
+            public List<String> clear(String name) {
+                if (name.equals("wire")) {
+                    return set("ohm", ohmNow());
+                }
+                return work.tryOut(
+                        PULSE.containsKey(name)
+                                ? SetPartKeys.clear(id, name, PULSE.get(name))
+                                : SetPartKeys.clear(id, name));
+            }
+        };
+    }
+
+    /** A burst has amps and seconds, or neither: what the one is when the other is first set. */
+    private double partner(String name) {
+        InEffect effect = effect();
+        return part(id).kind().keys().stream()
+                .filter(spec -> spec.name().equals(name))
+                .flatMapToDouble(spec -> effect.number(spec).stream())
+                .findFirst()
+                .orElse(name.equals("pulse_s") ? USUAL_PULSE_S : cellLimitA());
+    }
+
+    private double cellLimitA() {
+        return work.bench().assessment().bench().cells().get(id).spec().limitA();
+    }
+
+    /** A wound coil that becomes one of plain ohms keeps those that it has. */
+    private double ohmNow() {
+        return work.bench().assessment().readings().coil(id).orElseThrow().ohm();
+    }
+
+    /** What a nested object holds when it is first there: that of the first in the catalogue. */
+    private static Keys usual(KeySpec spec, Catalogue catalogue) {
+        if (spec.name().equals("guard")) {
+            return catalogue.cells().all().stream()
+                    .map(CellSpec::guard)
+                    .flatMap(Optional::stream)
+                    .findFirst()
+                    .map(PartCard::written)
+                    .orElse(Keys.NONE);
+        }
+        return Goods.of(catalogue).stream()
+                .map(Good::part)
+                .flatMap(part -> part.keys().group(spec.name()).stream())
+                .findFirst()
+                .orElse(Keys.NONE);
+    }
+
+    private static Keys written(Guard guard) {
+        return Keys.of("trip_A", guard.tripA(), "trip_s", guard.tripS(), "mohm", guard.ohm() / MILLI);
+    }
+}

@@ -1,0 +1,90 @@
+package org.sagwise.ui.kit;
+
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.Executor;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import javafx.application.Platform;
+import javafx.scene.image.Image;
+import javafx.scene.image.ImageView;
+import javafx.scene.layout.Region;
+
+/**
+ * A picture as large as the room it gets, painted behind the scenes, however long that takes: the
+ * last good picture stays until the next one is ready. Requests that come meanwhile make one
+ * repaint.
+ *
+ * @param <P> what is painted; it does not change any more once it is given
+ */
+public final class PictureLayer<P extends Painting> extends Region {
+
+    /** Longest side of a picture, in physical pixels. */
+    private static final double LONGEST_SIDE = 8192;
+
+    private final ImageView view = new ImageView();
+    private final Supplier<P> subject;
+    private final Executor behindTheScenes;
+    private final Consumer<P> shown;
+    private boolean stale = true;
+    private boolean busy;
+    private double paintedWidth;
+    private double paintedHeight;
+
+    /**
+     * @param subject what is to be painted now
+     * @param behindTheScenes where it is painted
+     * @param shown is told in front what is seen from now on
+     */
+    public PictureLayer(Supplier<P> subject, Executor behindTheScenes, Consumer<P> shown) {
+        this.subject = subject;
+        this.behindTheScenes = behindTheScenes;
+        this.shown = shown;
+        setMouseTransparent(true);
+        getChildren().add(view);
+    }
+
+    /** Asks for a new picture. */
+    public void repaint() {
+        stale = true;
+        requestLayout();
+    }
+
+    @Override
+    protected void layoutChildren() {
+        double width = Math.floor(getWidth());
+        double height = Math.floor(getHeight());
+        boolean resized = width != paintedWidth || height != paintedHeight;
+        if ((stale || resized) && !busy && width >= 1 && height >= 1) {
+            paint(width, height);
+        }
+    }
+
+    private void paint(double width, double height) {
+        busy = true;
+        stale = false;
+        paintedWidth = width;
+        paintedHeight = height;
+        P painting = subject.get();
+        double scale = Math.min(pixelsEach(), LONGEST_SIDE / Math.max(width, height));
+        behindTheScenes.execute(() -> {
+            // A failure is told in front, as any other failure of the window.
+            var image = CompletableFuture.supplyAsync(() -> Snapshot.of(painting, width, height, scale), Runnable::run);
+            Platform.runLater(() -> show(painting, image));
+        });
+    }
+
+    private void show(P painting, CompletableFuture<Image> image) {
+        busy = false;
+        view.setFitWidth(paintedWidth);
+        view.setFitHeight(paintedHeight);
+        view.setImage(image.join());
+        shown.accept(painting);
+        requestLayout();
+    }
+
+    private double pixelsEach() {
+        return getScene() == null || getScene().getWindow() == null
+                ? 1
+                : getScene().getWindow().getRenderScaleX();
+    }
+}

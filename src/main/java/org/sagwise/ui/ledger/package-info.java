@@ -1,2 +1,0 @@
-/** Where volts and watts go, and each cell against its limit. */
-package org.sagwise.ui.ledger;

@@ -1,0 +1,119 @@
+package org.sagwise.ui.lesson.instructor;
+
+import java.util.List;
+import java.util.Optional;
+import javafx.css.PseudoClass;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.VBox;
+import org.sagwise.lesson.Lesson;
+import org.sagwise.lesson.LessonPlayer;
+import org.sagwise.lesson.Step;
+import org.sagwise.ui.lesson.LessonRoom;
+import org.sagwise.ui.text.Wording;
+
+/**
+ * Evenings, lessons with their minutes, and the steps of the one that runs; each can be gone to.
+ */
+final class RunningOrder extends VBox {
+
+    private static final PseudoClass PRESENT = PseudoClass.getPseudoClass("present");
+
+    /** Widest note about a step, in pixels. */
+    private static final double WORDS_WIDTH = 420;
+
+    private final LessonRoom room;
+    private final Wording wording;
+
+    RunningOrder(LessonRoom room, Wording wording) {
+        this.room = room;
+        this.wording = wording;
+        setId("running-order");
+        getStyleClass().add("running-order");
+    }
+
+    /**
+     * @param own lessons of one's own, which stand first
+     */
+    void show(List<Lesson> own, List<Lesson> lessons, Optional<LessonPlayer> now) {
+        getChildren().clear();
+        if (!own.isEmpty()) {
+            title(wording.say("lead.own"));
+        }
+        own.forEach(lesson -> entry(lesson, now));
+        int evening = 0;
+        for (Lesson lesson : lessons) {
+            if (lesson.evening() != evening) {
+                evening = lesson.evening();
+                heading(evening, lessons);
+            }
+            entry(lesson, now);
+        }
+    }
+
+    private void entry(Lesson lesson, Optional<LessonPlayer> now) {
+        boolean runs = now.filter(it -> it.lesson().id().equals(lesson.id())).isPresent();
+        lesson(lesson, runs);
+        if (runs) {
+            steps(now.orElseThrow());
+        }
+    }
+
+    private void heading(int evening, List<Lesson> lessons) {
+        int minutes = lessons.stream()
+                .filter(it -> it.evening() == evening)
+                .mapToInt(Lesson::minutes)
+                .sum();
+        title(wording.say("lead.evening", evening, minutes));
+    }
+
+    private void title(String words) {
+        Label heading = new Label(words);
+        heading.getStyleClass().add("section-title");
+        getChildren().add(heading);
+    }
+
+    private void lesson(Lesson lesson, boolean runs) {
+        String title = lesson.title().in(wording.locale());
+        Button button = button(wording.say("lead.lesson", title, lesson.minutes()), runs);
+        button.setId("lead-lesson-" + lesson.id());
+        button.setOnAction(event -> room.start(lesson));
+    }
+
+    private void steps(LessonPlayer now) {
+        List<Step> steps = now.lesson().steps();
+        for (int i = 0; i < steps.size(); i++) {
+            int place = i;
+            String kind = wording.say("lesson.kind." + steps.get(i).kind());
+            Button button = button(wording.say("lead.step", i + 1, kind), i == now.at());
+            button.setId("lead-step-" + (i + 1));
+            button.getStyleClass().add("lead-step");
+            button.setTooltip(words(now, steps.get(i)));
+            button.setOnAction(event -> room.jump(place));
+        }
+    }
+
+    /** What the step says; readings are asked for only when somebody wants to know. */
+    private static Tooltip words(LessonPlayer now, Step step) {
+        Tooltip words = new Tooltip();
+        words.setWrapText(true);
+        words.setMaxWidth(WORDS_WIDTH);
+        words.setOnShowing(event ->
+                words.setText(now.say(step.head().text()).replace("*", "").strip()));
+        return words;
+    }
+
+    private Button button(String words, boolean present) {
+        Button button = new Button(words);
+        button.setMnemonicParsing(false);
+        button.setWrapText(true);
+        button.setAlignment(Pos.TOP_LEFT);
+        button.setMaxWidth(Double.MAX_VALUE);
+        button.getStyleClass().add("lead-entry");
+        button.pseudoClassStateChanged(PRESENT, present);
+        getChildren().add(button);
+        return button;
+    }
+}

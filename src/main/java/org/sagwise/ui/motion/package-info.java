@@ -1,2 +1,0 @@
-/** What makes things move in a window. */
-package org.sagwise.ui.motion;

@@ -1,2 +1,0 @@
-/** Scrolling that follows the focus. */
-package org.sagwise.ui.scroll;

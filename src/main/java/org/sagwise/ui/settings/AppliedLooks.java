@@ -1,0 +1,33 @@
+package org.sagwise.ui.settings;
+
+import org.sagwise.picture.layout.Drawing;
+import org.sagwise.picture.look.Theme;
+
+/**
+ * What the window looks like at the moment, choices and system put together.
+ *
+ * @param theme light, dark or high contrast
+ * @param textPercent size of text, 100 to 200 percent
+ * @param motion full or reduced
+ * @param drawing things on the bench, or a schematic
+ * @param lineScale by how much thin lines are thickened, 1 for none
+ */
+public record AppliedLooks(Theme theme, int textPercent, Motion motion, Drawing drawing, double lineScale) {
+
+    /** By how much thin lines are thickened on a projector: the last row must see them. */
+    private static final double PROJECTOR_LINES = 2;
+
+    /**
+     * The same for a class that looks on from further away.
+     *
+     * @param leastText least size of text, in percent
+     */
+    AppliedLooks projected(int leastText) {
+        return new AppliedLooks(theme, Math.max(textPercent, leastText), motion, drawing, PROJECTOR_LINES);
+    }
+
+    /** Size of text against its usual size, 1 to 2. */
+    public double textScale() {
+        return textPercent / 100.0;
+    }
+}

@@ -1,2 +1,0 @@
-/** The shelf: parts to take to the bench, by family, with a search. */
-package org.sagwise.ui.shelf;

@@ -1,0 +1,101 @@
+package org.sagwise.ui.shell;
+
+/**
+ * Where the pieces of the window go in the room there is.
+ *
+ * <p>Where there is little room for the size of text, the column at the left and the readings take
+ * turns, the notice lies across the foot of the window, and the curves wait until word of a cell
+ * that vents has been read. A lesson needs its column, and the readings give way to it. On a
+ * projector there is only what a class can read.
+ *
+ * @param left whether the column at the left is there
+ * @param side whether the column with the readings is there
+ * @param noticeBeside whether the notice stands under the readings, and not at the foot
+ * @param curves where the curves are drawn
+ * @param roomy whether the column at the left may be wider than it must
+ */
+record Arrangement(boolean left, boolean side, boolean noticeBeside, CurvesPlace curves, boolean roomy) {
+
+    /** Where the curves are drawn. */
+    enum CurvesPlace {
+        NOWHERE,
+        FOOT,
+        /** Where there is no height for both: in the place of bench and staircase. */
+        INSTEAD_OF_BENCH
+    }
+
+    /**
+     * What is to be shown.
+     *
+     * @param lesson whether a lesson runs
+     * @param twoBenches whether the lesson compares two benches
+     * @param left whether the column at the left is wanted
+     * @param leftFirst whether that column goes before the readings where there is no room for both
+     * @param curves whether the curves are wanted
+     * @param graveHalt whether there is word of a cell that vents
+     * @param projected whether a class looks on
+     */
+    record Wanted(
+            boolean lesson,
+            boolean twoBenches,
+            boolean left,
+            boolean leftFirst,
+            boolean curves,
+            boolean graveHalt,
+            boolean projected) {}
+
+    /**
+     * The room there is.
+     *
+     * @param width in pixels
+     * @param height in pixels
+     * @param textScale size of text, 1 for the usual one
+     */
+    record Room(double width, double height, double textScale) {
+
+        private boolean isWide(double least) {
+            return width >= least * textScale;
+        }
+
+        private boolean isHigh(double least) {
+            return height >= least * textScale;
+        }
+    }
+
+    /** Width that two benches and two columns need at the usual size of text, in pixels. */
+    private static final double LEAST_FOR_TWO_BENCHES = 1500;
+
+    /** Width that three columns need at the usual size of text, in pixels. */
+    private static final double LEAST_FOR_THREE_COLUMNS = 960;
+
+    /** Width from which names on the shelf get a line of their own, in pixels. */
+    private static final double LEAST_FOR_WIDE_COLUMNS = 1500;
+
+    /** Height that curves and a card about a cell that vents need together, in pixels. */
+    private static final double LEAST_FOR_BOTH = 820;
+
+    /** Height from which curves lie at the foot, in pixels. */
+    private static final double LEAST_FOR_CURVES = 560;
+
+    static Arrangement of(Wanted wanted, Room room) {
+        boolean wide = room.isWide(LEAST_FOR_THREE_COLUMNS);
+        boolean crowded = wanted.twoBenches() && !room.isWide(LEAST_FOR_TWO_BENCHES);
+        boolean alone = wanted.projected() || crowded;
+        boolean chosen = wanted.left() && !wanted.projected() && (wide || wanted.leftFirst());
+        boolean left = wanted.lesson() || chosen;
+        return new Arrangement(
+                left,
+                !alone && (wide || !left),
+                !alone && wide,
+                curves(wanted, room),
+                room.isWide(LEAST_FOR_WIDE_COLUMNS));
+    }
+
+    private static CurvesPlace curves(Wanted wanted, Room room) {
+        boolean drawn = wanted.curves() && (!wanted.graveHalt() || room.isHigh(LEAST_FOR_BOTH));
+        if (!drawn) {
+            return CurvesPlace.NOWHERE;
+        }
+        return room.isHigh(LEAST_FOR_CURVES) ? CurvesPlace.FOOT : CurvesPlace.INSTEAD_OF_BENCH;
+    }
+}

@@ -1,0 +1,70 @@
+package org.sagwise.ui.shell;
+
+import java.util.List;
+import java.util.function.Consumer;
+import javafx.scene.control.Menu;
+import javafx.scene.control.MenuBar;
+import javafx.scene.layout.VBox;
+import org.sagwise.hazard.Caution;
+import org.sagwise.ui.analysis.DangerStrip;
+import org.sagwise.ui.bench.FireView;
+import org.sagwise.ui.bench.OpeningStrip;
+import org.sagwise.ui.clock.ClockStrip;
+import org.sagwise.ui.clock.ClockTexts;
+import org.sagwise.ui.clock.HaltCard;
+import org.sagwise.ui.kit.Controls;
+import org.sagwise.ui.kit.Subscriptions;
+import org.sagwise.ui.text.Wording;
+
+/** What lies across the top: header, clock, dangers, and why time has stopped. */
+final class Heading extends VBox {
+
+    private final Models models;
+    private final MenuBar menus;
+
+    Heading(
+            Models models,
+            Commands commands,
+            Consumer<Caution> show,
+            Controls controls,
+            ClockTexts clockTexts,
+            Wording wording,
+            Subscriptions subscriptions) {
+        this.models = models;
+        FireView fire = new FireView(models.bench(), commands.latch(), controls, wording, subscriptions);
+        menus = new Menus(commands, models, wording, subscriptions).bar();
+        Header header =
+                new Header(fire, menus, models.bench(), models.documents(), models.looks(), wording, subscriptions);
+        ClockStrip strip = new ClockStrip(
+                models.clock(),
+                commands.time(),
+                models.preferences(),
+                models.looks(),
+                controls,
+                clockTexts,
+                subscriptions);
+        subscriptions.watch(models.looks().projectorProperty(), now -> placeClock(strip));
+        subscriptions.watch(models.clock().goingProperty(), now -> placeClock(strip));
+        subscriptions.watch(models.clock().nowProperty(), now -> placeClock(strip));
+        getChildren()
+                .addAll(
+                        header,
+                        strip,
+                        new DangerStrip(models.bench(), show, models.cures(), wording, subscriptions),
+                        new HaltCard(models.clock(), clockTexts, subscriptions),
+                        new OpeningStrip(models.opening(), wording, subscriptions));
+    }
+
+    List<Menu> menus() {
+        return menus.getMenus();
+    }
+
+    /** A class that looks on sees the clock once time has begun. */
+    private void placeClock(ClockStrip strip) {
+        boolean begun = models.clock().goingProperty().get()
+                || models.clock().nowProperty().get().endS() > 0;
+        boolean shown = begun || !models.looks().projectorProperty().get();
+        strip.setVisible(shown);
+        strip.setManaged(shown);
+    }
+}

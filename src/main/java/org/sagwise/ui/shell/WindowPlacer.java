@@ -1,0 +1,89 @@
+package org.sagwise.ui.shell;
+
+import javafx.animation.PauseTransition;
+import javafx.beans.value.ChangeListener;
+import javafx.geometry.Rectangle2D;
+import javafx.stage.Screen;
+import javafx.stage.Stage;
+import javafx.util.Duration;
+import org.sagwise.ui.settings.Preferences;
+import org.sagwise.ui.settings.PreferencesModel;
+import org.sagwise.ui.settings.WindowPlace;
+
+/** Puts the window where it was when it was closed last, if there still is a screen there. */
+final class WindowPlacer {
+
+    private static final double USUAL_WIDTH = 1280;
+    private static final double USUAL_HEIGHT = 800;
+    private static final double LEAST_WIDTH = 900;
+    private static final double LEAST_HEIGHT = 520;
+
+    private static final Duration PATIENCE = Duration.millis(800);
+
+    private WindowPlacer() {}
+
+    /**
+     * Places a window that has just been shown. Some window managers answer late with a size that
+     * nobody asked for; for a moment, they are told again.
+     */
+    static void place(Stage stage, Preferences preferences) {
+        WindowPlace place =
+                preferences.window().filter(WindowPlacer::isOnScreen).orElse(usual());
+        put(stage, place);
+        ChangeListener<Number> insist = (size, before, now) -> size(stage, place);
+        if (place.state() == WindowPlace.State.NORMAL) {
+            stage.widthProperty().addListener(insist);
+            stage.heightProperty().addListener(insist);
+        }
+        PauseTransition moment = new PauseTransition(PATIENCE);
+        moment.setOnFinished(event -> {
+            stage.widthProperty().removeListener(insist);
+            stage.heightProperty().removeListener(insist);
+            stage.setMinWidth(LEAST_WIDTH);
+            stage.setMinHeight(LEAST_HEIGHT);
+        });
+        moment.play();
+    }
+
+    static void remember(Stage stage, PreferencesModel preferences) {
+        WindowPlace.State state =
+                stage.isMaximized() || stage.isFullScreen() ? WindowPlace.State.MAXIMIZED : WindowPlace.State.NORMAL;
+        if (state == WindowPlace.State.NORMAL) {
+            WindowPlace place = new WindowPlace(stage.getX(), stage.getY(), stage.getWidth(), stage.getHeight(), state);
+            preferences.change(now -> now.withWindow(place));
+        } else {
+            preferences.change(
+                    now -> now.withWindow(now.window().orElse(usual()).maximized()));
+        }
+    }
+
+    private static WindowPlace usual() {
+        Rectangle2D screen = Screen.getPrimary().getVisualBounds();
+        double width = Math.min(USUAL_WIDTH, screen.getWidth());
+        double height = Math.min(USUAL_HEIGHT, screen.getHeight());
+        return new WindowPlace(
+                screen.getMinX() + (screen.getWidth() - width) / 2,
+                screen.getMinY() + (screen.getHeight() - height) / 2,
+                width,
+                height,
+                WindowPlace.State.NORMAL);
+    }
+
+    private static void put(Stage stage, WindowPlace place) {
+        stage.setX(place.x());
+        stage.setY(place.y());
+        size(stage, place);
+        stage.setMaximized(place.state() == WindowPlace.State.MAXIMIZED);
+    }
+
+    private static void size(Stage stage, WindowPlace place) {
+        stage.setWidth(place.width());
+        stage.setHeight(place.height());
+    }
+
+    /** Whether enough of it is on a screen to be taken hold of. */
+    private static boolean isOnScreen(WindowPlace place) {
+        return !Screen.getScreensForRectangle(place.x() + place.width() / 4, place.y(), place.width() / 2, 20)
+                .isEmpty();
+    }
+}

@@ -1,0 +1,57 @@
+package org.sagwise.ui.start;
+
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.control.Label;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.VBox;
+import org.sagwise.ui.kit.Dialogs;
+import org.sagwise.ui.text.Wording;
+
+/** Says what program this is, in which version, under which licence, and whose work is in it. */
+public final class AboutDialog {
+
+    /** Somebody else's work that comes with the program. */
+    private record Work(String name, String licence) {}
+
+    private static final List<Work> WORKS = List.of(
+            new Work("OpenJFX", "GPL-2.0 with Classpath Exception"),
+            new Work("ControlsFX", "BSD-3-Clause"),
+            new Work("FXGraphics2D", "BSD-3-Clause"),
+            new Work("Apache Commons Math", "Apache-2.0"),
+            new Work("Jackson", "Apache-2.0"),
+            new Work("picocli", "Apache-2.0"),
+            new Work("Apache Batik", "Apache-2.0"),
+            new Work("PDFBox Graphics2D", "Apache-2.0"),
+            new Work("commonmark-java", "BSD-2-Clause"),
+            new Work("Source Sans 3", "OFL-1.1"));
+
+    private AboutDialog() {}
+
+    public static void show(Dialogs dialogs) {
+        Wording wording = dialogs.wording();
+        String version = Optional.ofNullable(AboutDialog.class.getPackage().getImplementationVersion())
+                .orElseGet(() -> wording.say("about.version.unbuilt"));
+        Label job = new Label(wording.say("about.job"));
+        job.setWrapText(true);
+        VBox content = new VBox(
+                job,
+                new Label(wording.say("about.version", version)),
+                new Label(wording.say("about.licence")),
+                new Label(wording.say("about.works")),
+                works());
+        content.getStyleClass().add("dialog-words");
+        dialogs.tell("about-dialog", wording.say("about.heading"), content);
+    }
+
+    private static GridPane works() {
+        GridPane grid = new GridPane();
+        grid.getStyleClass().add("keys");
+        for (Work work : WORKS) {
+            Label licence = new Label(work.licence());
+            licence.getStyleClass().add("quiet");
+            grid.addRow(grid.getRowCount(), new Label(work.name()), licence);
+        }
+        return grid;
+    }
+}

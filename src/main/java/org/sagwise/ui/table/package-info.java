@@ -1,2 +1,0 @@
-/** Parts and readings as a plain table. */
-package org.sagwise.ui.table;

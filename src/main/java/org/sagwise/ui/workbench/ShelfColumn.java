@@ -1,0 +1,142 @@
+package org.sagwise.ui.workbench;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Predicate;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import org.sagwise.part.PartKind;
+import org.sagwise.scenario.edit.Good;
+import org.sagwise.ui.kit.FocusScroll;
+import org.sagwise.ui.kit.Subscriptions;
+import org.sagwise.ui.text.Wording;
+
+/** Where parts are taken from: by family, each with its picture, with a search above. */
+public final class ShelfColumn extends VBox {
+
+    /** What stands on the shelf. */
+    public record Stock(List<Good> goods, ShelfPictures pictures) {}
+
+    private final Wording wording;
+    private final TextField search = new TextField();
+    private final Label none = new Label();
+    private final VBox list = new VBox();
+    private final Map<PartKind, Label> headings = new EnumMap<>(PartKind.class);
+    private final Map<PartKind, List<ShelfItem>> families = new EnumMap<>(PartKind.class);
+
+    public ShelfColumn(Stock stock, Workbench work, Wording wording, Subscriptions subscriptions) {
+        this.wording = wording;
+        setId("shelf");
+        getStyleClass().add("shelf");
+        for (Good good : stock.goods()) {
+            families.computeIfAbsent(good.part().kind(), kind -> new ArrayList<>())
+                    .add(new ShelfItem(good, stock.pictures(), work, wording));
+        }
+        families.keySet().forEach(kind -> headings.put(kind, heading(kind)));
+        search.setId("shelf-search");
+        search.setPromptText(wording.say("shelf.search"));
+        search.setAccessibleText(wording.say("shelf.search"));
+        search.textProperty().subscribe(text -> arrange());
+        search.addEventHandler(KeyEvent.KEY_PRESSED, this::key);
+        none.setWrapText(true);
+        none.getStyleClass().add("quiet");
+        list.getStyleClass().add("shelf-list");
+        ScrollPane scroll = new ScrollPane(list);
+        scroll.setFitToWidth(true);
+        scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        scroll.getStyleClass().add("plain-scroll");
+        scroll.setFocusTraversable(false);
+        FocusScroll.in(scroll, subscriptions);
+        setVgrow(scroll, Priority.ALWAYS);
+        Label hint = new Label(wording.say("shelf.hint"));
+        hint.setWrapText(true);
+        hint.setMinHeight(USE_PREF_SIZE);
+        hint.getStyleClass().add("quiet");
+        getChildren().addAll(search, hint, scroll);
+    }
+
+    private Label heading(PartKind kind) {
+        Label label = new Label(wording.say("shelf.family." + kind.word()));
+        label.getStyleClass().add("section-title");
+        return label;
+    }
+
+    private void arrange() {
+        String wanted = search.getText().strip();
+        List<Node> shown = shown(item -> item.isCalled(wanted, wording));
+        if (shown.isEmpty()) {
+            shown = shown(item -> item.answers(wanted, wording));
+        }
+        if (shown.isEmpty()) {
+            none.setText(wording.say("shelf.none", wanted));
+            shown.add(none);
+        }
+        list.getChildren().setAll(shown);
+    }
+
+    private List<Node> shown(Predicate<ShelfItem> wanted) {
+        List<Node> shown = new ArrayList<>();
+        families.forEach((kind, items) -> {
+            List<ShelfItem> found = items.stream().filter(wanted).toList();
+            if (!found.isEmpty()) {
+                shown.add(headings.get(kind));
+                shown.addAll(found);
+            }
+        });
+        return shown;
+    }
+
+    /** Shows all there is, and stands at the first of it: a bench is empty and wants a part. */
+    public void beginAnew() {
+        search.clear();
+        // Before its first layout a list is not yet in the window, and takes no focus.
+        applyCss();
+        first().ifPresent(Node::requestFocus);
+    }
+
+    /** Stands ready to be told what to look for. */
+    public void focusSearch() {
+        search.requestFocus();
+        search.selectAll();
+    }
+
+    private void key(KeyEvent event) {
+        boolean done = switch (event.getCode()) {
+            case ESCAPE -> clear();
+            case DOWN -> atFirst(Node::requestFocus);
+            case ENTER -> !search.getText().isBlank() && atFirst(ShelfItem::fire);
+            default -> false;
+        };
+        if (done) {
+            event.consume();
+        }
+    }
+
+    private boolean clear() {
+        boolean searched = !search.getText().isEmpty();
+        search.clear();
+        return searched;
+    }
+
+    private boolean atFirst(Consumer<ShelfItem> act) {
+        Optional<ShelfItem> first = first();
+        first.ifPresent(act);
+        return first.isPresent();
+    }
+
+    private Optional<ShelfItem> first() {
+        return list.getChildren().stream()
+                .filter(ShelfItem.class::isInstance)
+                .map(ShelfItem.class::cast)
+                .findFirst();
+    }
+}
