@@ -220,11 +220,17 @@ public final class ClockModel {
             return;
         }
         Supplier<Slice> more = timeline.more(real.takeOwed());
+        RunState from = timeline.state().orElseThrow();
         Assessment base = shown.assessment();
+        Along other = along.get();
         desk.give(() -> {
             Slice slice = more.get();
             Assessment moment = base.at(slice.end().states(), slice.end().press());
-            return () -> take(slice, moment);
+            Runnable beside = other.go(from, slice);
+            return () -> {
+                take(slice, moment);
+                beside.run();
+            };
         });
     }
 

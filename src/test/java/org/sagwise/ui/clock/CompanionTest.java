@@ -72,6 +72,24 @@ class CompanionTest {
     }
 
     @Test
+    void onePieceOfWork_whileTimePasses_movesBothToTheSameMoment() {
+        companion.accompany(Optional.of(bench("row")));
+        clock.setSpeed(Speed.SIXTY);
+        clock.go();
+        time.press();
+        time.pass(0.5);
+        double before = besideCharge();
+
+        time.slowDown();
+        time.pass(0.1);
+        time.catchUpByOne();
+
+        assertTrue(besideCharge() < before, "charge " + besideCharge());
+        assertEquals(time.charge(), besideCharge(), 1e-9);
+        time.catchUp();
+    }
+
+    @Test
     void momentTurnedBackTo_isThatOfBoth() {
         companion.accompany(Optional.of(bench("row")));
         clock.setSpeed(Speed.SIX_HUNDRED);
