@@ -19,6 +19,7 @@ final class ConverterBalance {
 
     private final ConverterPorts ports;
     private final double[] emfV;
+    private final double[] chosenV;
     private final double[] inputA;
     private final boolean[] still;
     private int failed = -1;
@@ -26,6 +27,7 @@ final class ConverterBalance {
     ConverterBalance(ConverterPorts ports) {
         this.ports = ports;
         emfV = new double[ports.count()];
+        chosenV = new double[ports.count()];
         inputA = new double[ports.count()];
         still = new boolean[ports.count()];
         for (int j = 0; j < emfV.length; j++) {
@@ -46,6 +48,11 @@ final class ConverterBalance {
 
     double emfV(int j) {
         return emfV[j];
+    }
+
+    /** The output voltage that was chosen, within the limits (V). */
+    double chosenV(int j) {
+        return chosenV[j];
     }
 
     double inputA(int j) {
@@ -101,6 +108,7 @@ final class ConverterBalance {
         double openA = outputA(j) - behind * emfV[j];
         double beyond = 1 / (1 - behind * Stance.OUTPUT_OHM);
         double volt = ConverterRule.outputV(ports.converter(j), openA * beyond, behind * beyond);
+        chosenV[j] = volt;
         return volt + Stance.OUTPUT_OHM * (openA + behind * volt) * beyond;
     }
 

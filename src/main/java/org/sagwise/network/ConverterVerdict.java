@@ -77,15 +77,21 @@ final class ConverterVerdict {
         return before.driving(state(j), balance.inputA(j), balance.emfV(j));
     }
 
+    /**
+     * The voltage chosen tells whether a limit holds it. The power alone does not: a small current
+     * that is the difference of large ones is known to some 1e-8 only.
+     */
     private ConverterState state(int j) {
-        double wantedW = ports.converter(j).powerW();
+        Element.Converter c = ports.converter(j);
         double broughtW = balance.outputA(j) * balance.outputV(j);
         if (balance.outputA(j) <= 0) {
             return ConverterState.IDLE;
         }
-        if (Math.abs(broughtW - wantedW) <= POWER * wantedW) {
-            return ConverterState.RUNNING;
+        if (balance.chosenV(j) >= c.outMaxV() && broughtW < c.powerW() * (1 - POWER)) {
+            return ConverterState.OUTPUT_AT_MAX;
         }
-        return broughtW < wantedW ? ConverterState.OUTPUT_AT_MAX : ConverterState.OUTPUT_AT_MIN;
+        return balance.chosenV(j) <= c.outMinV() && broughtW > c.powerW() * (1 + POWER)
+                ? ConverterState.OUTPUT_AT_MIN
+                : ConverterState.RUNNING;
     }
 }

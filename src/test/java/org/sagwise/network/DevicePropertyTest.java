@@ -109,6 +109,23 @@ class DevicePropertyTest {
         }
     }
 
+    /**
+     * A few milliamperes are the difference of a thousand amperes that two boards drive across
+     * milliohms: rounding moves the power by some 1e-8, which once passed for a voltage limit.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "2850, 23, 3",
+        "-1907439938577086820, 22, 2",
+        "4143, 18, 4",
+        "4416, 14, 4",
+        "5234363181820045895, 25, 4",
+        "3788541192196703148, 8, 5"
+    })
+    void solve_boardsThatOnceBrokeTheirWord_powerPaidForAndLimitsKept(long seed, int nodes, int devices) {
+        solve_boardsAtRandom_powerPaidForAndLimitsKept(seed, nodes, devices);
+    }
+
     @Property
     void solve_boardsAtRandom_powerPaidForAndLimitsKept(
             @ForAll long seed,
@@ -117,6 +134,10 @@ class DevicePropertyTest {
         OperatingPoint point = solved(seed, nodes, devices);
         for (int i = 0; i < point.network().elements().size(); i++) {
             if (point.network().elements().get(i) instanceof Converter c && certain(point, i)) {
+                if (Double.isNaN(point.outputCurrentA(i))) {
+                    assertTrue(isOfUnsolvedIsland(point, c.outPlus()), "unknown without a reason");
+                    continue;
+                }
                 ConverterState state = point.converterState(i).orElseThrow();
                 if (state.delivers()) {
                     assertKeepsItsWord(c, state, point, i);
@@ -131,6 +152,13 @@ class DevicePropertyTest {
     private static boolean certain(OperatingPoint point, int element) {
         return !Double.isNaN(point.currentA(element))
                 && point.findings().stream().noneMatch(f -> f.elements().contains(element));
+    }
+
+    private static boolean isOfUnsolvedIsland(OperatingPoint point, int node) {
+        return point.findings().stream()
+                .flatMap(finding -> finding.elements().stream())
+                .flatMap(element -> point.network().elements().get(element).nodes().stream())
+                .anyMatch(other -> point.island(other) == point.island(node));
     }
 
     private static void assertKeepsItsWord(Converter c, ConverterState state, OperatingPoint point, int i) {
