@@ -8,6 +8,18 @@ import java.util.List;
  */
 public sealed interface Element {
 
+    /**
+     * Resistance (Ω) below which one counts as none. A hundredth of the smallest that the solver is
+     * held to (see the package description), and far below any joint of metal; a volt across much
+     * less is a current whose square no {@code double} holds.
+     */
+    double LEAST_OHM = 1e-9;
+
+    /** A resistance (Ω) as it counts here: 0 below {@link #LEAST_OHM}. */
+    static double countedOhm(double ohm) {
+        return ohm < LEAST_OHM && ohm >= 0 ? 0 : ohm;
+    }
+
     /** The nodes this element touches, in the order of its components. */
     List<Integer> nodes();
 
@@ -16,11 +28,13 @@ public sealed interface Element {
      *
      * @param a end from which its current counts as positive
      * @param b other end
-     * @param ohm resistance (Ω), 0 or more; 0 is an ideal joint
+     * @param ohm resistance (Ω), 0 or more; 0 is an ideal joint, and so is less than {@link
+     *     #LEAST_OHM}
      */
     record Resistance(int a, int b, double ohm) implements Element {
         public Resistance {
             Checks.notNegative("ohm", ohm);
+            ohm = countedOhm(ohm);
         }
 
         @Override

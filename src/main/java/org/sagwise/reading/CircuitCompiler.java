@@ -102,7 +102,7 @@ final class CircuitCompiler {
                                 node(part, "+"),
                                 node(part, "-"),
                                 part.numberOrDefault("volts"),
-                                part.numberOrDefault("internal_ohm")));
+                                Element.countedOhm(part.numberOrDefault("internal_ohm"))));
             case CHARGER, BOARD -> {
                 if (!states.broken().stopped().contains(part.id())) {
                     device(part);

@@ -1,6 +1,7 @@
 package org.sagwise.reading;
 
 import java.util.OptionalDouble;
+import org.sagwise.network.Element;
 import org.sagwise.part.Catalogue;
 import org.sagwise.part.CellFormat;
 import org.sagwise.part.CellResistance;
@@ -70,7 +71,7 @@ public record ResolvedCell(Part part, CellSpec spec, CellResistance resistance, 
                         format(part.wordOrDefault("format").get())));
         keys.text("chemistry").ifPresent(word -> builder.chemistry(chemistry(word)));
         keys.text("format").ifPresent(word -> builder.format(format(word)));
-        keys.number("internal_mohm").ifPresent(mohm -> builder.internalOhm(mohm * MILLI));
+        keys.number("internal_mohm").ifPresent(mohm -> builder.internalOhm(Element.countedOhm(mohm * MILLI)));
         keys.number("capacity_mAh").ifPresent(mah -> builder.capacityAh(mah * MILLI));
         keys.number("limit_A").ifPresent(builder::limitA);
         keys.number("charge_limit_A").ifPresent(builder::chargeLimitA);
@@ -95,7 +96,8 @@ public record ResolvedCell(Part part, CellSpec spec, CellResistance resistance, 
     }
 
     private static void guard(Keys guard, CellSpecBuilder builder) {
-        builder.usualGuard(guard.number("trip_A", 0), guard.number("trip_s", 0), guard.number("mohm", 0) * MILLI);
+        double ohm = Element.countedOhm(guard.number("mohm", 0) * MILLI);
+        builder.usualGuard(guard.number("trip_A", 0), guard.number("trip_s", 0), ohm);
     }
 
     private static Chemistry chemistry(String word) {
