@@ -36,14 +36,13 @@ public final class Outputs {
         var outputs = new Outputs(Path.of(args[0]));
         for (String language : LANGUAGES) {
             outputs.withoutFile(language);
-            List<Path> demos = scenarios(Path.of(language.equals("en") ? "demo-scenarios" : "demo-scenarios/de"), 1);
+            List<String> demos = scenarios(Path.of("demo-scenarios"), 1).stream().map(Outputs::name).toList();
             for (int i = 0; i < demos.size(); i++) {
-                outputs.ofScenario(language, demos.get(i));
-                Path next = demos.get((i + 1) % demos.size());
-                outputs.keep(language, name(demos.get(i)) + ".compare.txt",
-                        "compare", demos.get(i).toString(), next.toString());
-                outputs.keep(language, name(demos.get(i)) + ".compare.json",
-                        "compare", demos.get(i).toString(), next.toString(), "--json");
+                String demo = demos.get(i);
+                String next = demos.get((i + 1) % demos.size());
+                outputs.ofScenario(language, demo);
+                outputs.keep(language, demo + ".compare.txt", "compare", demo, next);
+                outputs.keep(language, demo + ".compare.json", "compare", demo, next, "--json");
             }
             for (Path bench : scenarios(Path.of("lessons"), 3)) {
                 outputs.ofLessonBench(language, bench);
@@ -69,9 +68,9 @@ public final class Outputs {
                 "--ohm", "0.18", "--limit", "10");
     }
 
-    private void ofScenario(String language, Path file) throws IOException {
-        String scenario = file.toString();
-        String name = name(file);
+    /** What is said of a demo, which speaks the language of the call. */
+    private void ofScenario(String language, String name) throws IOException {
+        String scenario = name;
         for (String position : List.of("--fired", "--rest")) {
             keep(language, name + position + ".readings.txt", "readings", scenario, position);
             keep(language, name + position + ".readings.json", "readings", scenario, position, "--json");

@@ -16,6 +16,7 @@ final class Rooms {
 
     /** The rooms that hold the model alone: no screen, no file, no clock, no chance. */
     static final List<String> PURE = List.of(
+            "text",
             "quantity",
             "part",
             "scenario",

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.sagwise.text.Languages;
 import org.sagwise.text.Signs;
 
 /**
@@ -21,9 +22,6 @@ record Manner(Optional<Locale> asked, Signs signs, Depth depth) {
     static final String LANG = "--lang";
     static final String ASCII = "--ascii";
     static final String TRACE = "--trace";
-
-    /** The languages that the program speaks. */
-    static final List<String> LANGUAGES = List.of("en", "de");
 
     private static final String NEEDED_SIGNS = "Ω−›°µ≈";
 
@@ -61,7 +59,7 @@ record Manner(Optional<Locale> asked, Signs signs, Depth depth) {
 
     /** Numbers and words go together: who is answered in English gets English numbers. */
     private static Locale spoken(Locale machine) {
-        return LANGUAGES.contains(machine.getLanguage()) ? machine : Locale.ENGLISH;
+        return Languages.has(machine) ? machine : Locale.ENGLISH;
     }
 
     /** A pipe or a file takes UTF-8; a terminal says what it takes. */

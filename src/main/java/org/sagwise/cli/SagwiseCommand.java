@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.ResourceBundle;
 import java.util.concurrent.Callable;
+import org.sagwise.text.Languages;
 import org.sagwise.text.Signs;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -123,10 +124,10 @@ public final class SagwiseCommand implements Callable<Integer> {
 
     @Option(names = "--lang", paramLabel = "en|de", scope = ScopeType.INHERIT, descriptionKey = "lang")
     private void setLanguage(String language) {
-        if (!Manner.LANGUAGES.contains(language)) {
+        if (!Languages.all().contains(language)) {
             throw new ParameterException(
                     spec.commandLine(),
-                    call.texts().say("wrong.value", Manner.LANG, language, String.join(", ", Manner.LANGUAGES)));
+                    call.texts().say("wrong.value", Manner.LANG, language, String.join(", ", Languages.all())));
         }
     }
 

@@ -8,12 +8,16 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.sagwise.file.CatalogueLoader;
+import org.sagwise.file.DemoScenarios;
 import org.sagwise.file.FileFinding;
 import org.sagwise.file.Loaded;
 import org.sagwise.file.ScenarioReader;
 import org.sagwise.file.ShareText;
 
-/** Reads the scenario that a call names: a file, {@code -} for standard input, or a share text. */
+/**
+ * Reads the scenario that a call names: a file, {@code -} for standard input, a share text, or a
+ * demo by its name, in the language of the call.
+ */
 final class ScenarioInput {
 
     /** Names standard input instead of a file. */
@@ -70,6 +74,9 @@ final class ScenarioInput {
             return shared(name);
         }
         Optional<String> wrong = wrongName(name);
+        if (wrong.isPresent() && DemoScenarios.names().contains(name)) {
+            return given(name, reader().read(DemoScenarios.bytes(name, call.locale())));
+        }
         if (wrong.isPresent()) {
             return GivenScenario.unreadable(name, wrong.get());
         }

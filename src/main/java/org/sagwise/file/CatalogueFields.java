@@ -14,6 +14,7 @@ import java.util.Set;
 import java.util.function.Supplier;
 import org.sagwise.file.CatalogueDefect.Problem;
 import org.sagwise.part.NearMiss;
+import org.sagwise.text.Languages;
 import org.sagwise.text.LocalText;
 
 /**
@@ -140,7 +141,7 @@ final class CatalogueFields {
 
     /** A text in both languages that must be there. */
     LocalText localText(String key) {
-        return object(key, Need.REQUIRED).map(CatalogueFields::bothLanguages).orElse(STAND_IN);
+        return object(key, Need.REQUIRED).map(CatalogueFields::inEachLanguage).orElse(STAND_IN);
     }
 
     /** An object that may be left out. */
@@ -215,15 +216,19 @@ final class CatalogueFields {
         defect(key, problem, name, String.join(", ", offered));
     }
 
-    private LocalText bothLanguages() {
-        String en = text("en");
-        String de = text("de");
+    private LocalText inEachLanguage() {
+        Map<String, String> texts = new LinkedHashMap<>();
+        for (String code : Languages.all()) {
+            if (has(code) || Languages.needed().contains(code)) {
+                texts.put(code, text(code));
+            }
+        }
         finish();
-        if (en.isBlank() || de.isBlank()) {
-            defect("", Problem.ONE_LANGUAGE);
+        if (texts.values().stream().anyMatch(String::isBlank)) {
+            defect("", Problem.ONE_LANGUAGE, String.join(", ", Languages.needed()));
             return STAND_IN;
         }
-        return new LocalText(en, de);
+        return new LocalText(texts);
     }
 
     private Optional<CatalogueFields> object(String key, Need need) {

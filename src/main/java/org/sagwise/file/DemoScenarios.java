@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Locale;
+import org.sagwise.text.Languages;
 
 /**
  * The scenarios that come with the program: benches of the evening class, in the order in which a
@@ -59,19 +60,21 @@ public final class DemoScenarios {
     }
 
     /**
-     * The bytes of the file that holds a demo: the same circuit in every language.
+     * The bytes of a file that holds a demo: the same circuit in every language.
      *
      * @param name one of {@link #names()}
      * @param locale whose language its words are in; English where there is no translation
      * @throws IllegalArgumentException if there is no such demo
      */
     public static byte[] bytes(String name, Locale locale) {
-        String folder = FOLDER + (locale.getLanguage().equals("de") ? "de/" : "");
-        try (InputStream file = DemoScenarios.class.getResourceAsStream(folder + fileName(name))) {
+        try (InputStream file = DemoScenarios.class.getResourceAsStream(FOLDER + fileName(name))) {
             if (file == null) {
                 throw new IllegalArgumentException("no demo is called " + name);
             }
-            return file.readAllBytes();
+            byte[] written = file.readAllBytes();
+            return locale.getLanguage().equals(Languages.ENGLISH)
+                    ? written
+                    : DemoTexts.translated(name, written, locale);
         } catch (IOException failure) {
             throw new UncheckedIOException(failure);
         }

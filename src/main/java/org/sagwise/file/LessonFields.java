@@ -3,6 +3,7 @@ package org.sagwise.file;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -14,6 +15,7 @@ import org.sagwise.file.LessonNode.Scalar;
 import org.sagwise.lesson.LessonFinding;
 import org.sagwise.lesson.LessonProblem;
 import org.sagwise.scenario.TerminalRef;
+import org.sagwise.text.Languages;
 import org.sagwise.text.LocalText;
 
 /**
@@ -200,19 +202,19 @@ final class LessonFields {
             return NO_TEXT;
         }
         LessonFields both = of(node, faults);
-        String en = both.language("en");
-        String de = both.language("de");
-        both.refuseOthers();
-        return new LocalText(en, de);
-    }
-
-    private String language(String code) {
-        Optional<LessonNode> node = node(code);
-        if (node.isPresent() && node.get() instanceof Scalar s && !s.text().isBlank()) {
-            return s.text().strip();
+        Map<String, String> texts = new LinkedHashMap<>();
+        for (String code : Languages.all()) {
+            Optional<LessonNode> words = both.node(code);
+            if (words.isPresent()
+                    && words.get() instanceof Scalar s
+                    && !s.text().isBlank()) {
+                texts.put(code, s.text().strip());
+            } else if (words.isPresent() || Languages.needed().contains(code)) {
+                both.wrong(LessonProblem.MISSING_LANGUAGE, code);
+            }
         }
-        wrong(LessonProblem.MISSING_LANGUAGE, code);
-        return NO_TEXT.en();
+        both.refuseOthers();
+        return texts.containsKey(Languages.ENGLISH) ? new LocalText(texts) : NO_TEXT;
     }
 
     Optional<TerminalRef> terminal(String key) {

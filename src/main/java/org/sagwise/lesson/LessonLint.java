@@ -103,7 +103,7 @@ public final class LessonLint {
             Situation shown = said.time() == StepTexts.Time.AT_STEP
                     ? before
                     : all.with(track.after().get(lookedAt(step, at)));
-            for (String blank : Filling.blanks(said.text().en())) {
+            for (String blank : Filling.blanks(said.text().english())) {
                 String where = place + "." + said.key();
                 Filling.ref(blank)
                         .ifPresentOrElse(

@@ -117,15 +117,14 @@ final class TeachingRules {
     }
 
     private void text(String place, LocalText text, boolean invented) {
-        if (!Filling.blanks(text.en()).equals(Filling.blanks(text.de()))) {
-            add(
-                    place,
-                    LessonProblem.DIFFERENT_BLANKS,
-                    String.join(", ", Filling.blanks(text.en())),
-                    String.join(", ", Filling.blanks(text.de())));
-        }
-        language(place + ".en", text.en(), invented);
-        language(place + ".de", text.de(), invented);
+        var english = Filling.blanks(text.english());
+        text.byLanguage().forEach((code, words) -> {
+            var blanks = Filling.blanks(words);
+            if (!blanks.equals(english)) {
+                add(place, LessonProblem.DIFFERENT_BLANKS, String.join(", ", english), code, String.join(", ", blanks));
+            }
+        });
+        text.byLanguage().forEach((code, words) -> language(place + "." + code, words, invented));
     }
 
     private void language(String place, String text, boolean invented) {

@@ -27,11 +27,7 @@ public record Card(String id, LocalText title, LocalText about, Map<String, Loca
 
     /** The card of a part that is described by its own numbers and stands in no catalogue. */
     public static Card unlisted(String id) {
-        return new Card(
-                id,
-                LocalText.same(id),
-                new LocalText("Described by its own numbers.", "Durch eigene Zahlen beschrieben."),
-                Map.of());
+        return new Card(id, LocalText.same(id), LocalText.ofBundle("names", "card.unlisted"), Map.of());
     }
 
     /** Where the number under {@code key} comes from, empty where the card does not say. */

@@ -1,28 +1,46 @@
 package org.sagwise.text;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.Locale;
+import java.util.Map;
 
 /**
- * A short text of the catalogue in every language the program speaks.
+ * A text of a lesson or of the catalogue in the languages in which somebody has written it.
  *
- * @param en English, not blank
- * @param de German, not blank
+ * @param byLanguage the text by the code of its language; English is among them, and none is blank
  */
-public record LocalText(String en, String de) {
+public record LocalText(Map<String, String> byLanguage) {
 
     public LocalText {
-        if (en.isBlank() || de.isBlank()) {
-            throw new IllegalArgumentException("a text needs both languages");
+        byLanguage = Collections.unmodifiableMap(new LinkedHashMap<>(byLanguage));
+        if (!byLanguage.containsKey(Languages.ENGLISH)
+                || byLanguage.values().stream().anyMatch(String::isBlank)) {
+            throw new IllegalArgumentException("a text needs English, and words in each of its languages");
         }
     }
 
     /** The same text for every language: a name or number that needs no translation. */
     public static LocalText same(String text) {
-        return new LocalText(text, text);
+        return new LocalText(Map.of(Languages.ENGLISH, text));
+    }
+
+    /** A sentence of a bundle in every language of the program. */
+    public static LocalText ofBundle(String bundle, String key) {
+        Map<String, String> texts = new LinkedHashMap<>();
+        for (Locale locale : Languages.locales()) {
+            texts.put(locale.getLanguage(), Texts.in(bundle, locale).say(key));
+        }
+        return new LocalText(texts);
+    }
+
+    /** The text in English. */
+    public String english() {
+        return byLanguage.get(Languages.ENGLISH);
     }
 
     /** The text in the language of {@code locale}; English where there is no translation. */
     public String in(Locale locale) {
-        return "de".equals(locale.getLanguage()) ? de : en;
+        return byLanguage.getOrDefault(locale.getLanguage(), english());
     }
 }

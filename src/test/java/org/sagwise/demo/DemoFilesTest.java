@@ -6,10 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Properties;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -18,8 +20,10 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.DemoScenarios;
 import org.sagwise.file.ScenarioReader;
+import org.sagwise.file.ScenarioWriter;
 import org.sagwise.scenario.Note;
 import org.sagwise.scenario.Scenario;
+import org.sagwise.text.Languages;
 
 /** Holds the folder for people and what the program opens by name together. */
 class DemoFilesTest {
@@ -33,9 +37,10 @@ class DemoFilesTest {
     @Test
     void names_theFolder_holdsExactlyThese() throws IOException {
         var listed = new TreeSet<>(names().stream().map(DemoScenarios::fileName).toList());
+        listed.add("texts.properties");
+        Languages.all().stream().skip(1).forEach(code -> listed.add("texts_" + code + ".properties"));
 
         assertEquals(listed, filesIn(FOLDER));
-        assertEquals(listed, filesIn(FOLDER.resolve("de")));
     }
 
     @ParameterizedTest
@@ -43,10 +48,8 @@ class DemoFilesTest {
     void bytes_ofADemo_areThoseInTheFolder(String name) throws IOException {
         String file = DemoScenarios.fileName(name);
         byte[] english = Files.readAllBytes(FOLDER.resolve(file));
-        byte[] german = Files.readAllBytes(FOLDER.resolve("de").resolve(file));
 
         assertArrayEquals(english, DemoScenarios.bytes(name));
-        assertArrayEquals(german, DemoScenarios.bytes(name, Locale.GERMANY));
         assertArrayEquals(english, DemoScenarios.bytes(name, Locale.FRENCH));
     }
 
@@ -54,7 +57,9 @@ class DemoFilesTest {
     @MethodSource("names")
     void demo_inGerman_isTheSameBenchInOtherWords(String name) {
         Scenario english = read(DemoScenarios.bytes(name));
-        Scenario german = read(DemoScenarios.bytes(name, Locale.GERMAN));
+        byte[] written = DemoScenarios.bytes(name, Locale.GERMANY);
+        Scenario german = read(written);
+        assertEquals(ScenarioWriter.write(german), new String(written, StandardCharsets.UTF_8));
 
         assertNotEquals(english.title(), german.title());
         assertNotEquals(english.about(), german.about());
@@ -62,6 +67,35 @@ class DemoFilesTest {
         assertEquals(
                 english.notes().stream().map(Note::on).toList(),
                 german.notes().stream().map(Note::on).toList());
+    }
+
+    /** Nothing is left in English, and nothing is said of what is not there. */
+    @Test
+    void texts_ofEveryLanguage_haveTheWordsOfEveryDemoAndNoOthers() throws IOException {
+        for (String code : Languages.all().subList(1, Languages.all().size())) {
+            var texts = new Properties();
+            texts.load(Files.newBufferedReader(FOLDER.resolve("texts_" + code + ".properties")));
+            var needed = new TreeSet<String>();
+            var possible = new TreeSet<String>();
+            for (String name : names()) {
+                Scenario demo = read(DemoScenarios.bytes(name));
+                Stream.of("title", "about").forEach(key -> needed.add(name + "." + key));
+                demo.notes().forEach(note -> needed.add(name + ".note." + note.on()));
+                demo.parts()
+                        .forEach(part ->
+                                (part.keys().has("label") ? needed : possible).add(name + ".label." + part.id()));
+            }
+            var given = new TreeSet<>(texts.stringPropertyNames());
+            assertTrue(given.containsAll(needed), () -> code + " lacks " + without(needed, given));
+            needed.addAll(possible);
+            assertEquals(new TreeSet<>(), without(given, needed), code);
+        }
+    }
+
+    private static TreeSet<String> without(TreeSet<String> all, TreeSet<String> some) {
+        var rest = new TreeSet<>(all);
+        rest.removeAll(some);
+        return rest;
     }
 
     private static Scenario read(byte[] bytes) {

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import net.jqwik.api.ForAll;
@@ -15,7 +14,6 @@ import net.jqwik.api.constraints.StringLength;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.sagwise.text.LocalText;
 
 class EntriesTest {
 
@@ -94,19 +92,5 @@ class EntriesTest {
         assertEquals(a.equals(b), distance == 0);
         assertTrue(distance <= Math.max(a.length(), b.length()));
         assertTrue(distance >= Math.abs(a.length() - b.length()));
-    }
-
-    @Test
-    void localText_otherLanguage_isEnglish() {
-        LocalText text = new LocalText("cell", "Zelle");
-
-        assertEquals("Zelle", text.in(Locale.GERMANY));
-        assertEquals("cell", text.in(Locale.ENGLISH));
-        assertEquals("cell", text.in(Locale.FRENCH));
-    }
-
-    @Test
-    void localText_oneLanguageMissing_isRefused() {
-        assertThrows(IllegalArgumentException.class, () -> new LocalText("cell", " "));
     }
 }

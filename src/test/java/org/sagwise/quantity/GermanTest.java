@@ -23,7 +23,7 @@ class GermanTest {
     private static Stream<Path> german() throws IOException {
         return Stream.of(
                         files(Path.of("src/main/resources/org/sagwise/texts"), "_de.properties"),
-                        files(Path.of("demo-scenarios", "de"), ".json"),
+                        files(Path.of("demo-scenarios"), "_de.properties"),
                         files(Path.of("lessons"), "lesson.yaml"),
                         files(Path.of("assets", "desktop"), ""))
                 .flatMap(List::stream);

@@ -3,8 +3,6 @@ package org.sagwise.report;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -12,10 +10,12 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.sagwise.file.DemoScenarios;
 import org.sagwise.file.ScenarioReader;
 import org.sagwise.report.post.PostFormat;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
+import org.sagwise.text.Languages;
 import org.sagwise.text.Signs;
 
 /** A post calls terminals by words, in both languages; a file's keys stay in the share text. */
@@ -23,10 +23,13 @@ class PlainWordsTest {
 
     private static final Path DEMOS = Path.of("demo-scenarios");
 
-    static Stream<Path> demos() throws IOException {
-        try (Stream<Path> files = Files.walk(DEMOS)) {
-            return files.filter(file -> file.toString().endsWith(".json")).sorted().toList().stream();
-        }
+    static Stream<Scenario> demos() {
+        return Languages.locales().stream()
+                .flatMap(locale -> DemoScenarios.names().stream()
+                        .map(name -> new ScenarioReader(Stories.CATALOGUE)
+                                .read(DemoScenarios.bytes(name, locale))
+                                .scenario()
+                                .orElseThrow()));
     }
 
     private static Scenario read(Path file) {
@@ -35,8 +38,7 @@ class PlainWordsTest {
 
     @ParameterizedTest
     @MethodSource("demos")
-    void post_ofAnyDemo_namesNoTerminalByItsKey(Path file) {
-        Scenario scenario = read(file);
+    void post_ofAnyDemo_namesNoTerminalByItsKey(Scenario scenario) {
         for (Locale locale : List.of(Locale.ENGLISH, Locale.GERMAN)) {
             String post = Stories.post(scenario, PostFormat.TEXT, locale, Signs.PRINT);
             List<String> words = List.of(

@@ -10,6 +10,7 @@ import javafx.scene.control.MenuItem;
 import org.sagwise.picture.layout.Drawing;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.edit.History;
+import org.sagwise.text.Languages;
 import org.sagwise.ui.clock.ClockCommands;
 import org.sagwise.ui.document.BenchModel;
 import org.sagwise.ui.kit.Command;
@@ -27,9 +28,6 @@ import org.sagwise.ui.workbench.EditCommands;
 
 /** The menus of the window. */
 final class Menus {
-
-    /** Languages with a complete bundle; the empty tag stands for the system's. */
-    private static final List<String> LANGUAGES = List.of("", "en", "de");
 
     private final Commands commands;
     private final Models models;
@@ -226,14 +224,24 @@ final class Menus {
     }
 
     private MenuItem[] languages() {
-        return LANGUAGES.stream().map(this::language).toArray(MenuItem[]::new);
+        Stream<MenuItem> named = Languages.locales().stream().map(this::language);
+        return Stream.concat(Stream.of(language("language-system", "")), named).toArray(MenuItem[]::new);
     }
 
-    private MenuItem language(String tag) {
+    /** A language under the name that its own speakers give it. */
+    private MenuItem language(Locale locale) {
+        MenuItem item = language("language", locale.getLanguage());
+        item.setId(item.getId() + "-" + locale.getLanguage());
+        item.setText(locale.getDisplayLanguage(locale));
+        return item;
+    }
+
+    /**
+     * @param tag code of the language; empty for that of the system
+     */
+    private MenuItem language(String id, String tag) {
         return controls.choice(
-                Command.of(
-                        "language-" + (tag.isEmpty() ? "system" : tag),
-                        () -> preferences.change(now -> now.withLanguage(tag))),
+                Command.of(id, () -> preferences.change(now -> now.withLanguage(tag))),
                 preferences.property().map(now -> now.language().equals(tag)));
     }
 

@@ -1,12 +1,15 @@
 package org.sagwise.ui.start;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import org.sagwise.file.DemoScenarios;
 import org.sagwise.file.Loaded;
 import org.sagwise.file.ScenarioReader;
 import org.sagwise.scenario.Scenario;
+import org.sagwise.text.Languages;
 
 /** The benches that come with the program. */
 public final class Examples {
@@ -32,7 +35,9 @@ public final class Examples {
     }
 
     private static Example read(String name, ScenarioReader reader) {
-        return new Example(name, read(name, Locale.ENGLISH, reader), read(name, Locale.GERMAN, reader));
+        Map<String, Scenario> byLanguage = new LinkedHashMap<>();
+        Languages.locales().forEach(locale -> byLanguage.put(locale.getLanguage(), read(name, locale, reader)));
+        return new Example(name, byLanguage);
     }
 
     private static Scenario read(String name, Locale locale, ScenarioReader reader) {

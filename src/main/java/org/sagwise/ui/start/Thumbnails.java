@@ -56,7 +56,7 @@ public final class Thumbnails {
     }
 
     private void paint(Example example, Theme theme) {
-        Image painted = painted(example.english(), theme);
+        Image painted = painted(example.scenario(Locale.ENGLISH), theme);
         Platform.runLater(() -> pictures.get(example).set(painted));
     }
 

@@ -3,6 +3,7 @@ package org.sagwise.ui.clock;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
+import java.util.Locale;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.ScenarioReader;
@@ -49,7 +50,7 @@ final class FakeTime {
                 .filter(each -> each.name().equals(example))
                 .findFirst()
                 .orElseThrow()
-                .english();
+                .scenario(Locale.ENGLISH);
     }
 
     private void work(Runnable job) {

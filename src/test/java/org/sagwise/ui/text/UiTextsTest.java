@@ -117,7 +117,7 @@ class UiTextsTest {
         Stream.of(Tally.Advice.values()).forEach(it -> keys.add("lead.advice." + word(it)));
         Stream.of("looks-light", "looks-dark", "looks-high-contrast", "looks-system")
                 .forEach(id -> addCommand(keys, id));
-        Stream.of("language-system", "language-en", "language-de").forEach(id -> addCommand(keys, id));
+        Stream.of("language-system", "language").forEach(id -> addCommand(keys, id));
         return keys;
     }
 
