@@ -1,6 +1,10 @@
 package org.sagwise.cli;
 
+import java.util.List;
+import org.sagwise.assessment.SpentCells;
 import org.sagwise.hazard.Caution;
+import org.sagwise.scenario.Names;
+import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Scenario;
 
 /** The cautions of a file, each with why and what to do, for people. */
@@ -30,9 +34,20 @@ final class CheckText {
                     .map(cure -> call.texts().say("caution.cure", cure))
                     .flatMap(text -> Paragraph.lines(text, "    ").stream())
                     .forEach(call::result);
+            spent(scenario, caution);
         }
         if (count > 0) {
             call.result("");
+        }
+    }
+
+    /** Cells that no cure makes usable again. */
+    private void spent(Scenario scenario, Caution caution) {
+        List<Part> spent = SpentCells.of(scenario, List.of(caution));
+        if (!spent.isEmpty()) {
+            String names = Names.in(call.locale()).parts(spent);
+            Paragraph.lines(call.texts().say("caution.spent", names, spent.size()), "    ")
+                    .forEach(call::result);
         }
     }
 }

@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.sagwise.part.PartKind;
 import org.sagwise.scenario.PartName;
 import org.sagwise.scenario.TerminalName;
 import org.sagwise.scenario.TerminalRef;
@@ -19,6 +20,9 @@ final class CautionBuilder {
 
     /** The detail that says which of several texts of a hazard fits. */
     static final String VARIANT = "variant";
+
+    /** The detail that is there where no button decides when current flows. */
+    static final String WITHOUT_BUTTON = "withoutButton";
 
     private final HazardContext context;
     private final String id;
@@ -90,6 +94,9 @@ final class CautionBuilder {
     }
 
     Caution build() {
+        if (context.bench().scenario().partsOf(PartKind.SWITCH).isEmpty()) {
+            details.put(WITHOUT_BUTTON, "");
+        }
         List<String> ids = List.copyOf(parts);
         if (!ids.isEmpty()) {
             details.put("part", name(ids.get(0)));

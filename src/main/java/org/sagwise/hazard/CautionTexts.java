@@ -58,7 +58,11 @@ public final class CautionTexts {
         return switch (name) {
             case "measured" -> words.number(caution.measured(), UNITS.get(caution.unit()));
             case "limit" -> words.number(caution.limit(), UNITS.get(caution.unit()));
-            case "when" -> Optional.of(words.when(caution.when()));
+            case "when" ->
+                Optional.of(words.when(
+                        caution.details().containsKey(CautionBuilder.WITHOUT_BUTTON)
+                                ? "JOINED"
+                                : caution.when().name()));
             default -> words.say(name, caution.details().get(name));
         };
     }

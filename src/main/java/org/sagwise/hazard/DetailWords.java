@@ -55,7 +55,12 @@ record DetailWords(ResourceBundle bundle, QuantityFormat format) {
         return bundle.getString("unknown");
     }
 
-    String when(Caution.When when) {
+    /**
+     * When something shows.
+     *
+     * @param when the name of a {@link Caution.When}, or JOINED where there is no button
+     */
+    String when(String when) {
         return bundle.getString("when." + when);
     }
 

@@ -62,7 +62,9 @@ class CheckTest {
         assertTrue(printed.contains("(cell B, cell A)"), printed);
         assertTrue(printed.contains("Button let go: 175 A, limit 20.0 A"), printed);
         assertTrue(printed.contains("Built like this"), printed);
-        assertTrue(printed.contains("What to do: Turn cell B"), printed);
+        assertTrue(printed.contains("What to do: Keep them apart"), printed);
+        assertTrue(printed.contains("A cure, tried in this model: Turn cell B"), printed);
+        assertTrue(printed.contains("never use cell A and cell B"), printed);
         assertTrue(printed.lines().allMatch(line -> line.length() <= 78), printed);
     }
 

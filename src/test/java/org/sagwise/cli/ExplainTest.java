@@ -84,9 +84,20 @@ class ExplainTest {
 
     @Test
     void explain_cureThatLeavesSomethingGrave_saysThatItIsNotEnough() {
-        String post = Cli.call("explain", Cli.demo("re-wrapped-cell")).out();
+        String unequalRows = """
+                {"sagwise": 1, "parts": [
+                  {"id": "A", "kind": "cell", "model": "inr18650-2500-20A", "charge": 0.5},
+                  {"id": "B", "kind": "cell", "model": "inr18650-2500-20A", "charge": 0.5},
+                  {"id": "C", "kind": "cell", "model": "inr18650-2500-20A", "charge": 0.5, "claimed_A": 40}],
+                 "links": [
+                  {"from": "A.-", "to": "B.+", "contact_mohm": 4},
+                  {"from": "C.+", "to": "A.+", "contact_mohm": 4},
+                  {"from": "C.-", "to": "B.-", "contact_mohm": 4}]}
+                """;
+        String post = Cli.callWithInput(unequalRows, "explain", "-").out();
+        assertTrue(post.contains("In place of cell C, take a cell just like cell A"), post);
         assertTrue(post.contains("That is not enough."), post);
-        assertTrue(post.contains("cures it: Label claims too much."), post);
+        assertTrue(post.contains("cures it: Unequal rows side by side."), post);
     }
 
     @Test

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.assessment.Moment;
+import org.sagwise.assessment.SpentCells;
 import org.sagwise.assessment.fix.Cure;
 import org.sagwise.hazard.Caution;
 import org.sagwise.hazard.CautionTexts;
@@ -18,6 +19,7 @@ import org.sagwise.report.post.Block;
 import org.sagwise.report.post.Block.Bullets;
 import org.sagwise.report.post.Block.Heading;
 import org.sagwise.report.post.Block.Paragraph;
+import org.sagwise.scenario.Part;
 import org.sagwise.text.Signs;
 
 /**
@@ -114,7 +116,8 @@ public final class Explanation {
         boolean hurts = !assessment.cautions().isEmpty()
                 && assessment.cautions().get(0).signal().isGrave();
         if (hurts && !assessment.scenario().partsOf(PartKind.CELL).isEmpty()) {
-            post.add(new Paragraph(speech.say("todo.first")));
+            boolean charged = !assessment.scenario().partsOf(PartKind.CHARGER).isEmpty();
+            post.add(new Paragraph(speech.say(charged ? "todo.first-charger" : "todo.first")));
         }
     }
 
@@ -126,7 +129,11 @@ public final class Explanation {
         }
         Signal worst = cautions.get(0).signal();
         String key = worst == Signal.DANGER ? "danger" : worst.isGrave() ? "grave" : mild();
-        return speech.say("verdict." + key, CautionTexts.title(cautions.get(0), speech.locale()));
+        String title = CautionTexts.title(cautions.get(0), speech.locale());
+        List<Part> spent = SpentCells.of(assessment.scenario(), cautions);
+        return worst.isGrave() && !spent.isEmpty()
+                ? speech.say("verdict." + key + "-spent", title, speech.names(spent), spent.size())
+                : speech.say("verdict." + key, title);
     }
 
     /** Nobody gets hurt; but does it do what it is drawn for? */
@@ -189,10 +196,19 @@ public final class Explanation {
         post.add(new Block.Steps(cure.steps().stream()
                 .map(fix -> speech.sentence(fix.name(speech.locale())))
                 .toList()));
+        otherCells().ifPresent(post::add);
         post.add(new Paragraph(speech.say("corrected.changes")));
         post.add(BeforeAfter.table(speech, assessment, cure.after(), life));
         post.add(new Paragraph(left(cure.after().cautions())));
         materials.pictures().stream().skip(1).forEach(post::add);
+    }
+
+    /** A corrected layout does not mend cells. */
+    private Optional<Block> otherCells() {
+        List<Part> spent = SpentCells.of(assessment.scenario(), assessment.cautions());
+        return spent.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Paragraph(speech.say("corrected.other-cells", speech.names(spent), spent.size())));
     }
 
     /** What a corrected bench still has; something grave is no correction at all. */

@@ -58,7 +58,8 @@ final class Shape {
     private String load() {
         List<ResolvedCoil> coils = List.copyOf(bench.coils().values());
         if (coils.isEmpty()) {
-            return speech.say("shape.no-coil");
+            boolean charged = !bench.scenario().partsOf(PartKind.CHARGER).isEmpty();
+            return speech.say(charged ? "shape.charger" : "shape.no-coil");
         }
         String first = speech.print(coils.get(0).ohm20(), Unit.OHM);
         return coils.size() == 1 ? speech.say("shape.one-coil", first) : speech.say("shape.coils", coils.size());

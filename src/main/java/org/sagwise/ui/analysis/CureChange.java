@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.sagwise.assessment.Assessment;
+import org.sagwise.assessment.SpentCells;
 import org.sagwise.assessment.fix.Offer;
 import org.sagwise.hazard.Caution;
 import org.sagwise.hazard.CautionTexts;
@@ -13,6 +14,7 @@ import org.sagwise.quantity.Unit;
 import org.sagwise.reading.CellReading;
 import org.sagwise.reading.CoilReading;
 import org.sagwise.reading.Readings;
+import org.sagwise.scenario.Names;
 import org.sagwise.scenario.Part;
 import org.sagwise.ui.text.PartTexts;
 import org.sagwise.ui.text.Wording;
@@ -40,6 +42,13 @@ record CureChange(String what, String was, String is) {
         for (Part coil : before.scenario().partsOf(PartKind.COIL)) {
             changes.add(new CureChange(
                     new PartTexts(wording).called(coil), watts(before, coil, wording), watts(after, coil, wording)));
+        }
+        List<Part> spent = SpentCells.of(before.scenario(), List.of(offer.caution()));
+        if (!spent.isEmpty()) {
+            changes.add(new CureChange(
+                    wording.say("cure.spent", Names.in(wording.locale()).parts(spent)),
+                    wording.say("cure.spent.was"),
+                    wording.say("cure.spent.is")));
         }
         if (offer.takesNotesAway()) {
             changes.add(new CureChange(
