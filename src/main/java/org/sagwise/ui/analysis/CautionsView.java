@@ -4,12 +4,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.assessment.fix.Offer;
 import org.sagwise.hazard.Caution;
+import org.sagwise.hazard.Signal;
 import org.sagwise.plan.NextStep;
 import org.sagwise.ui.document.BenchModel;
 import org.sagwise.ui.kit.Subscriptions;
@@ -18,6 +20,9 @@ import org.sagwise.ui.text.Wording;
 /** Everything that a competent person would be told about the drawn circuit. */
 public final class CautionsView extends VBox {
 
+    private static final String UNJUDGED = "cautions.unjudged";
+
+    private final BenchModel bench;
     private final Wording wording;
     private final Consumer<Caution> show;
     private final VBox list = new VBox();
@@ -25,7 +30,7 @@ public final class CautionsView extends VBox {
     private final Map<Caution, CautionCard> cards = new LinkedHashMap<>();
     private final Label waiting;
     private List<Caution> shown;
-    private boolean unfinished;
+    private String instead;
 
     /**
      * @param show picks a caution out on the bench
@@ -33,6 +38,7 @@ public final class CautionsView extends VBox {
      */
     public CautionsView(
             BenchModel bench, Consumer<Caution> show, CureModel cures, Wording wording, Subscriptions subscriptions) {
+        this.bench = bench;
         this.wording = wording;
         this.show = show;
         this.cures = cures;
@@ -47,25 +53,33 @@ public final class CautionsView extends VBox {
         waiting.getStyleClass().add("quiet");
         getChildren().addAll(title, waiting, list);
         subscriptions.watch(bench.assessmentProperty(), this::show);
+        subscriptions.onChange(bench.judgedProperty(), () -> show(bench.assessment()));
         subscriptions.watch(cures.property(), this::offer);
         subscriptions.watch(bench.thumb().lockedProperty(), this::veil);
     }
 
     private void show(Assessment now) {
-        boolean begun = now.cautions().isEmpty() && NextStep.of(now.bench()) != NextStep.NONE;
         // Pressing the button changes no caution; the cards stay, and so does the focus in them.
-        if (now.cautions().equals(shown) && begun == unfinished) {
+        if (now.cautions().equals(shown) && why().equals(instead)) {
             return;
         }
         shown = now.cautions();
-        unfinished = begun;
+        instead = why();
         cards.clear();
         shown.forEach(caution -> cards.put(caution, card(caution)));
         list.getChildren().setAll(cards.values());
         if (shown.isEmpty()) {
-            list.getChildren().add(nothing(unfinished ? "cautions.unfinished" : "cautions.none"));
+            list.getChildren().add(nothing(instead));
         }
         offer(cures.property().get());
+    }
+
+    /** Why there is no caution, if there is none. */
+    private String why() {
+        if (!bench.judgedProperty().get()) {
+            return UNJUDGED;
+        }
+        return bench.nextStepProperty().get() == NextStep.NONE ? "cautions.none" : "cautions.unfinished";
     }
 
     private void offer(Cures found) {
@@ -96,7 +110,8 @@ public final class CautionsView extends VBox {
         second.getStyleClass().add("quiet");
         first.setWrapText(true);
         second.setWrapText(true);
-        HBox card = new HBox(Flag.lowered(first.getText()), new VBox(first, second));
+        Node sign = key.equals(UNJUDGED) ? new Flag(Signal.WARNING, first.getText()) : Flag.lowered(first.getText());
+        HBox card = new HBox(sign, new VBox(first, second));
         card.setId("no-caution");
         card.getStyleClass().addAll("card", "no-caution", "caution-head");
         return card;

@@ -32,7 +32,7 @@ public final class CureModel {
         this.bench = bench;
         this.assess = assess;
         this.behindTheScenes = behindTheScenes;
-        bench.historyProperty().subscribe(history -> seek(history.present()));
+        bench.assessmentProperty().subscribe(now -> seek(now.scenario()));
     }
 
     ReadOnlyObjectProperty<Cures> property() {

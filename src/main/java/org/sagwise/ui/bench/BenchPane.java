@@ -119,7 +119,7 @@ public final class BenchPane extends Pane implements Workbench.Ground {
 
     /** Sets everything out anew: other readings, another document, other looks. */
     private void restage() {
-        if (scenery != null && scenery.lies(bench.scenario(), looks.get())) {
+        if (scenery != null && scenery.lies(bench.assessment().scenario(), looks.get())) {
             scenery = scenery.with(bench.assessment());
             touch.retell();
             meter.retell();
@@ -133,7 +133,7 @@ public final class BenchPane extends Pane implements Workbench.Ground {
 
     private void setOut() {
         BenchLayout layout = layout(looks.get().drawing());
-        if (scenery == null || !scenery.lies(bench.scenario(), looks.get()) || !layout.equals(scenery.layout())) {
+        if (scenery == null || !scenery.lies(bench.assessment().scenario(), looks.get()) || !layout.equals(scenery.layout())) {
             Optional<Scenery> before = Optional.ofNullable(scenery);
             scenery = Scenery.of(bench.assessment(), layout, looks.get(), locale);
             touch.rebuild(scenery);
@@ -149,7 +149,7 @@ public final class BenchPane extends Pane implements Workbench.Ground {
 
     private BenchLayout layout(Drawing drawing) {
         return layouts.of(
-                new Layouts.Asked(bench.scenario(), looks.get().textScale(), drawing),
+                new Layouts.Asked(bench.assessment().scenario(), looks.get().textScale(), drawing),
                 Math.max(LEAST_SIDE, getWidth()),
                 Math.max(LEAST_SIDE, getHeight()));
     }

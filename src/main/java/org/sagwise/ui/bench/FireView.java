@@ -73,7 +73,7 @@ public final class FireView extends HBox {
         button.pseudoClassStateChanged(FIRING, down && switched);
         pseudoClassStateChanged(FIRING, down && switched);
         if (!switched) {
-            boolean begun = NextStep.of(bench.assessment().bench()) != NextStep.NONE;
+            boolean begun = bench.nextStepProperty().get() != NextStep.NONE;
             say("fire.none", begun ? "fire.none.yet" : "fire.none.hint");
         } else if (locked) {
             say("fire.locked", "fire.locked.hint");

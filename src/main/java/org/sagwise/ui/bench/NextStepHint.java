@@ -4,17 +4,17 @@ import java.util.Locale;
 import javafx.beans.value.ObservableValue;
 import javafx.css.PseudoClass;
 import javafx.scene.control.Label;
-import org.sagwise.assessment.Assessment;
 import org.sagwise.plan.NextStep;
 import org.sagwise.ui.document.BenchModel;
 import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.text.Wording;
 
-/** On the felt, while a circuit is being built: what it needs next. */
+/** On the felt, while a circuit is being built: what it needs next; or that it could not be judged. */
 public final class NextStepHint extends Label {
 
     private static final PseudoClass LOW = PseudoClass.getPseudoClass("low");
 
+    private final BenchModel bench;
     private final Wording wording;
 
     /**
@@ -22,14 +22,17 @@ public final class NextStepHint extends Label {
      */
     public NextStepHint(
             BenchModel bench, ObservableValue<Boolean> taught, Wording wording, Subscriptions subscriptions) {
+        this.bench = bench;
         this.wording = wording;
         setId("next-step");
         getStyleClass().add("next-step");
         setWrapText(true);
         setMaxWidth(USE_PREF_SIZE);
         setMouseTransparent(true);
-        Runnable tell = () -> tell(bench.assessment(), taught.getValue());
+        Runnable tell = () -> setText(words(taught.getValue()));
+        visibleProperty().bind(textProperty().isNotEmpty());
         subscriptions.onChange(bench.assessmentProperty(), tell);
+        subscriptions.onChange(bench.judgedProperty(), tell);
         subscriptions.onChange(taught, tell);
         tell.run();
     }
@@ -44,9 +47,13 @@ public final class NextStepHint extends Label {
         return Math.abs(getTranslateY());
     }
 
-    private void tell(Assessment now, boolean taught) {
-        NextStep step = taught || !now.cautions().isEmpty() ? NextStep.NONE : NextStep.of(now.bench());
-        setVisible(step != NextStep.NONE);
-        setText(step == NextStep.NONE ? "" : wording.say("next." + step.name().toLowerCase(Locale.ROOT)));
+    private String words(boolean taught) {
+        if (!bench.judgedProperty().get()) {
+            return wording.say("next.unjudged");
+        }
+        NextStep step = bench.nextStepProperty().get();
+        return taught || step == NextStep.NONE || !bench.assessment().cautions().isEmpty()
+                ? ""
+                : wording.say("next." + step.name().toLowerCase(Locale.ROOT));
     }
 }

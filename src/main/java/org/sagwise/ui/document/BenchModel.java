@@ -1,12 +1,18 @@
 package org.sagwise.ui.document;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.hazard.Caution;
+import org.sagwise.plan.NextStep;
 import org.sagwise.reading.Press;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.edit.History;
@@ -16,6 +22,9 @@ import org.sagwise.scenario.edit.History;
  * view of the window takes its numbers.
  *
  * <p>Holding the button is no edit: it changes what is shown and not what would be saved.
+ *
+ * <p>Where computing fails, an edit is not made, and another document lies there without a single
+ * number: what was computed of the one before must never be read as being about this one.
  */
 public final class BenchModel {
 
@@ -24,6 +33,9 @@ public final class BenchModel {
     private final Spotlight spotlight = new Spotlight();
     private final ReadOnlyObjectWrapper<History> history;
     private final ReadOnlyObjectWrapper<Assessment> assessment;
+    private final ReadOnlyBooleanWrapper judged = new ReadOnlyBooleanWrapper(true);
+    private final ReadOnlyObjectWrapper<NextStep> nextStep;
+    private final Assessment nothing;
     private List<Caution> cautions;
     private int openings;
 
@@ -35,10 +47,12 @@ public final class BenchModel {
         this.assess = assess;
         history = new ReadOnlyObjectWrapper<>(History.of(first));
         thumb.start(first.fired());
+        nothing = assess.apply(Scenario.empty());
         assessment = new ReadOnlyObjectWrapper<>(assess.apply(first).with(press()));
         cautions = assessment().cautions();
+        nextStep = new ReadOnlyObjectWrapper<>(NextStep.of(assessment().bench()));
         thumb.downProperty()
-                .subscribe((before, now) -> assessment.set(assessment().with(press())));
+                .subscribe((before, now) -> turn());
         thumb.lockedProperty().subscribe((before, now) -> put(assessment()));
     }
 
@@ -61,9 +75,12 @@ public final class BenchModel {
         Scenario scenario = first.present();
         openings++;
         history.set(first);
-        assess();
-        spotlight.clear();
-        thumb.start(scenario.fired());
+        try {
+            judge(() -> assess.apply(scenario).with(press()), this::take);
+        } finally {
+            spotlight.clear();
+            thumb.start(scenario.fired());
+        }
     }
 
     /** Puts a document back on the bench that was laid aside, with everything done to it. */
@@ -135,6 +152,16 @@ public final class BenchModel {
         return assessment.getReadOnlyProperty();
     }
 
+    /** What the document lacks most before current can go round on it. */
+    public ReadOnlyObjectProperty<NextStep> nextStepProperty() {
+        return nextStep.getReadOnlyProperty();
+    }
+
+    /** Whether what is shown is computed of the document; if not, computing it has failed. */
+    public ReadOnlyBooleanProperty judgedProperty() {
+        return judged.getReadOnlyProperty();
+    }
+
     public Thumb thumb() {
         return thumb;
     }
@@ -144,16 +171,37 @@ public final class BenchModel {
     }
 
     private void set(History next) {
-        boolean sameDocument = next.present().equals(scenario());
+        if (next.present().equals(scenario())) {
+            history.set(next);
+            return;
+        }
+        // Computed first: an edit whose outcome cannot be computed leaves everything as it was.
+        Assessment of = assess.apply(next.present()).with(press());
         history.set(next);
-        if (!sameDocument) {
-            assess();
+        judged.set(true);
+        take(of);
+    }
+
+    private void turn() {
+        if (judged.get()) {
+            judge(() -> assessment().with(press()), this::put);
         }
     }
 
-    private void assess() {
-        Assessment next = assess.apply(scenario()).with(press());
+    /** Shows what is computed; where that fails, nothing is shown, and the failure goes on. */
+    private void judge(Supplier<Assessment> compute, Consumer<Assessment> show) {
+        Optional<Assessment> computed = Optional.empty();
+        try {
+            computed = Optional.of(compute.get());
+        } finally {
+            judged.set(computed.isPresent());
+            computed.ifPresentOrElse(show, () -> take(nothing));
+        }
+    }
+
+    private void take(Assessment next) {
         cautions = next.cautions();
+        nextStep.set(NextStep.of(next.bench()));
         put(next);
     }
 

@@ -80,10 +80,20 @@ public final class Documents {
 
     /** Puts a scenario on the bench that is in no file yet, such as one that was worked out. */
     public void openUnsaved(Scenario scenario) {
+        openUnsaved(scenario, () -> {});
+    }
+
+    /**
+     * The same, for what must not be lost before it lies there.
+     *
+     * @param opened hears that it lies on the bench; never if the person stays with another one
+     */
+    public void openUnsaved(Scenario scenario, Runnable opened) {
         if (mayLeave()) {
             whenReady(scenario, () -> {
                 file.set(Optional.empty());
                 bench.openUnsaved(scenario);
+                opened.run();
             });
         }
     }
@@ -193,8 +203,8 @@ public final class Documents {
         Path whole = path.toAbsolutePath().normalize();
         read(whole)
                 .ifPresent(scenario -> whenReady(scenario, () -> {
-                    bench.open(scenario);
                     belongTo(whole);
+                    bench.open(scenario);
                 }));
     }
 

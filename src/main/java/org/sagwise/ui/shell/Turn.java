@@ -21,7 +21,7 @@ final class Turn {
 
     Turn(BenchModel bench, Subscriptions subscriptions) {
         ObservableValue<Boolean> building =
-                bench.assessmentProperty().map(now -> NextStep.of(now.bench()) != NextStep.NONE);
+                bench.nextStepProperty().map(step -> step != NextStep.NONE);
         left = Bindings.createBooleanBinding(() -> asked.get() || building.getValue(), asked, building);
         subscriptions.watch(building, now -> asked.set(false));
         subscriptions.watch(bench.thumb().downProperty(), now -> asked.set(false));

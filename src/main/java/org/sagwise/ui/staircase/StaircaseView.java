@@ -74,7 +74,7 @@ public final class StaircaseView extends Pane {
         Lit lit = bench.spotlight().lit();
         StairScene scene = new StairScene(
                 bench.assessment().staircase(),
-                bench.scenario(),
+                bench.assessment().scenario(),
                 looks.get().theme(),
                 wording.locale(),
                 looks.get().textScale(),

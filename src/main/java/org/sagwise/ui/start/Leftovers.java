@@ -27,13 +27,11 @@ public record Leftovers(Recovery recovery, ScenarioReader reader) {
     }
 
     private void settle(Path file, Scenario scenario, Documents documents, Dialogs dialogs) {
-        RecoveryDialog.Answer answer = RecoveryDialog.ask(scenario, dialogs);
-        if (answer == RecoveryDialog.Answer.LATER) {
-            return;
+        switch (RecoveryDialog.ask(scenario, dialogs)) {
+            // It is kept until it lies on the bench, for whoever stays with what lies there now.
+            case BRING_BACK -> documents.openUnsaved(scenario, () -> recovery.forget(file));
+            case THROW_AWAY -> recovery.forget(file);
+            case LATER -> {}
         }
-        if (answer == RecoveryDialog.Answer.BRING_BACK) {
-            documents.openUnsaved(scenario);
-        }
-        recovery.forget(file);
     }
 }

@@ -53,6 +53,26 @@ class RecoveryGuiTest extends GuiTest {
     }
 
     @Test
+    void secondOfTwo_wherePersonStaysWithTheFirst_isKeptForTheNextStart() throws Exception {
+        Path second = config().resolve("unsaved-999999999998.sagwise.json");
+        Files.createDirectories(config());
+        Files.write(config().resolve(KILLED), DemoScenarios.bytes("two-in-a-row"));
+        Files.write(second, DemoScenarios.bytes("two-by-two"));
+        open();
+        robot().clickOn("#recovery-dialog-ok_done");
+        settle();
+        assertTrue(isThere("recovery-dialog"));
+        robot().clickOn("#recovery-dialog-ok_done");
+        settle();
+        robot().push(KeyCode.ESCAPE);
+        settle();
+
+        // Left are the own file of the one that was brought back, and the one that was not.
+        waitUntilKept(2);
+        assertEquals(1, kept().stream().filter(List.of(second, config().resolve(KILLED))::contains).count());
+    }
+
+    @Test
     void edit_isKeptUntilItIsUndone() throws Exception {
         open();
         assertEquals(0, kept().size());
