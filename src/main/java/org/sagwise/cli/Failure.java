@@ -8,9 +8,9 @@ import picocli.CommandLine.ParseResult;
 final class Failure implements IExecutionExceptionHandler {
 
     private final CallContext call;
-    private final Manner.Depth depth;
+    private final OutputOptions.Depth depth;
 
-    Failure(CallContext call, Manner.Depth depth) {
+    Failure(CallContext call, OutputOptions.Depth depth) {
         this.call = call;
         this.depth = depth;
     }
@@ -18,7 +18,7 @@ final class Failure implements IExecutionExceptionHandler {
     @Override
     public int handleExecutionException(Exception failure, CommandLine line, ParseResult parsed) {
         call.problem(call.texts().say("failed", failure.toString()));
-        if (depth == Manner.Depth.TRACE) {
+        if (depth == OutputOptions.Depth.TRACE) {
             failure.printStackTrace(call.err());
         } else {
             call.problem(call.texts().say("failed.report"));

@@ -34,7 +34,7 @@ public final class SagwiseCommand implements Callable<Integer> {
     @Parameters(arity = "0..1", paramLabel = "FILE", descriptionKey = "file.open")
     private String file;
 
-    /** For the help alone, like {@code --trace}: {@link Manner} has read both ahead. */
+    /** For the help alone, like {@code --trace}: {@link OutputOptions} has read both ahead. */
     @Option(names = "--ascii", scope = ScopeType.INHERIT, descriptionKey = "ascii")
     private boolean ascii;
 
@@ -57,7 +57,7 @@ public final class SagwiseCommand implements Callable<Integer> {
      *     the program itself failed
      */
     public static int run(String[] args, WindowOpener opener, PrintWriter out, PrintWriter err, InputStream in) {
-        Manner manner = Manner.of(args);
+        OutputOptions manner = OutputOptions.of(args);
         CallContext call = new CallContext(
                 fit(out, manner.signs()),
                 fit(err, manner.signs()),
@@ -79,7 +79,7 @@ public final class SagwiseCommand implements Callable<Integer> {
         return signs == Signs.ASCII ? new PrintWriter(new AsciiWriter(target)) : target;
     }
 
-    private static CommandLine line(CallContext call, Manner manner) {
+    private static CommandLine line(CallContext call, OutputOptions manner) {
         CommandLine line = new CommandLine(new SagwiseCommand(call))
                 .addSubcommand(new OpenCommand(call))
                 .addSubcommand(new ReadingsCommand(call))
@@ -111,7 +111,7 @@ public final class SagwiseCommand implements Callable<Integer> {
                 Optional.of(locale),
                 locale,
                 Signs.PRINT);
-        return line(call, new Manner(Optional.of(locale), Signs.PRINT, Manner.Depth.MESSAGE))
+        return line(call, new OutputOptions(Optional.of(locale), Signs.PRINT, OutputOptions.Depth.MESSAGE))
                 .getCommandSpec();
     }
 
@@ -127,7 +127,7 @@ public final class SagwiseCommand implements Callable<Integer> {
         if (!Languages.all().contains(language)) {
             throw new ParameterException(
                     spec.commandLine(),
-                    call.texts().say("wrong.value", Manner.LANG, language, String.join(", ", Languages.all())));
+                    call.texts().say("wrong.value", OutputOptions.LANG, language, String.join(", ", Languages.all())));
         }
     }
 

@@ -28,7 +28,7 @@ record Drops(Surface bench) {
     private static final double QUARTER = 90;
 
     /** A part from the shelf comes to lie; where it meets a terminal it touches it. */
-    Edit lay(Grip.Fresh fresh) {
+    Edit lay(Tool.Fresh fresh) {
         Snap snap = bench.snapped(fresh.part(), fresh.quarters(), fresh.x(), fresh.y());
         List<Edit> edits = new ArrayList<>();
         edits.add(new AddPart(fresh.part(), placeOf(fresh)));
@@ -38,7 +38,7 @@ record Drops(Surface bench) {
         return new Together(edits);
     }
 
-    private static Placement placeOf(Grip.Fresh fresh) {
+    private static Placement placeOf(Tool.Fresh fresh) {
         return new Placement(grid(fresh.x()), grid(fresh.y()), fresh.quarters() * QUARTER);
     }
 
@@ -76,10 +76,10 @@ record Drops(Surface bench) {
     }
 
     /** A probe comes to rest; the other one too, if it rested nowhere. */
-    Edit probe(Grip.Tip tip) {
+    Edit probe(Tool.Tip tip) {
         TerminalRef to = tip.over().orElseThrow();
         Optional<Probes> old = bench.scenario().probes();
-        boolean red = tip.probe() == Grip.Probe.RED;
+        boolean red = tip.probe() == Tool.Probe.RED;
         return new SetProbes(Optional.of(old.orElseGet(() -> Probes.of(to, to))
                 .restingOn(
                         red ? to : old.map(Probes::red).orElse(to),

@@ -36,7 +36,7 @@ public record Surface(Scenario scenario, BenchLayout layout) {
      * The probe whose handle is nearest to a point, no farther than a distance, unless a terminal
      * is nearer still; bench units.
      */
-    public Optional<Grip.Probe> probeAt(double x, double y, double reach) {
+    public Optional<Tool.Probe> probeAt(double x, double y, double reach) {
         double nearest = Math.min(
                 reach,
                 terminals().stream()
@@ -48,7 +48,7 @@ public record Surface(Scenario scenario, BenchLayout layout) {
             double black = box.blackHandle().ptSegDist(x, y);
             return Math.min(red, black) > nearest
                     ? Optional.empty()
-                    : Optional.of(red <= black ? Grip.Probe.RED : Grip.Probe.BLACK);
+                    : Optional.of(red <= black ? Tool.Probe.RED : Tool.Probe.BLACK);
         });
     }
 

@@ -24,11 +24,11 @@ import org.sagwise.lesson.Shuffle;
 import org.sagwise.part.Catalogue;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.ScenarioRules;
-import org.sagwise.scenario.edit.Good;
-import org.sagwise.scenario.edit.Goods;
+import org.sagwise.scenario.edit.ShelfItem;
+import org.sagwise.scenario.edit.ShelfItems;
 import org.sagwise.ui.analysis.CureModel;
+import org.sagwise.ui.bench.LargeBenchOpening;
 import org.sagwise.ui.bench.Layouts;
-import org.sagwise.ui.bench.Opening;
 import org.sagwise.ui.bench.ViewModel;
 import org.sagwise.ui.clock.ClockModel;
 import org.sagwise.ui.clock.Companion;
@@ -38,13 +38,13 @@ import org.sagwise.ui.document.DiskScenarios;
 import org.sagwise.ui.document.Documents;
 import org.sagwise.ui.document.Recovery;
 import org.sagwise.ui.document.StageFileDialogs;
-import org.sagwise.ui.lesson.ClassDesk;
+import org.sagwise.ui.lesson.HintTimer;
 import org.sagwise.ui.lesson.LessonPace;
-import org.sagwise.ui.lesson.LessonRoom;
+import org.sagwise.ui.lesson.LessonSession;
 import org.sagwise.ui.lesson.LessonShelf;
-import org.sagwise.ui.lesson.Patience;
 import org.sagwise.ui.lesson.ProgressBook;
-import org.sagwise.ui.lesson.author.AuthorDesk;
+import org.sagwise.ui.lesson.VoteModel;
+import org.sagwise.ui.lesson.author.AuthorController;
 import org.sagwise.ui.settings.AnswerOrder;
 import org.sagwise.ui.settings.ConfigFolder;
 import org.sagwise.ui.settings.DiskSettings;
@@ -56,8 +56,8 @@ import org.sagwise.ui.shell.FailureReport;
 import org.sagwise.ui.shell.MainWindow;
 import org.sagwise.ui.shell.Models;
 import org.sagwise.ui.start.Example;
-import org.sagwise.ui.start.Examples;
-import org.sagwise.ui.start.Leftovers;
+import org.sagwise.ui.start.ExampleBenches;
+import org.sagwise.ui.start.RecoveryOffer;
 import org.sagwise.ui.start.Thumbnails;
 import org.sagwise.ui.text.Fonts;
 import org.sagwise.ui.text.Language;
@@ -106,15 +106,16 @@ public final class SagwiseApp extends Application {
         Fonts.load();
         Catalogue catalogue = CatalogueLoader.builtIn();
         ScenarioReader reader = new ScenarioReader(catalogue);
-        List<Example> examples = Examples.all(reader);
+        List<Example> examples = ExampleBenches.all(reader);
         PreferencesModel preferences = new PreferencesModel(new DiskSettings(ConfigFolder.here()));
         LooksModel looks = new LooksModel(preferences);
         systemLooks.thenAccept(found -> Platform.runLater(() -> looks.follow(found)));
         Supplier<Locale> locale = askedOrChosen(askedTag, preferences);
         Function<Scenario, Assessment> assess = scenario -> Assessment.of(scenario, catalogue);
-        BenchModel bench = new BenchModel(assess, Examples.opening(examples).scenario(locale.get()));
+        BenchModel bench =
+                new BenchModel(assess, ExampleBenches.opening(examples).scenario(locale.get()));
         Layouts layouts = new Layouts();
-        Opening opening = new Opening(layouts, looks, onRequest, Platform::runLater);
+        LargeBenchOpening opening = new LargeBenchOpening(layouts, looks, onRequest, Platform::runLater);
         Documents documents = new Documents(
                 bench,
                 new DiskScenarios(reader, locale),
@@ -126,7 +127,7 @@ public final class SagwiseApp extends Application {
         LessonShelf shelf = new LessonShelf(new LessonReader(catalogue), behindTheScenes, Platform::runLater);
         Threads threads = new Threads(time, Platform::runLater);
         ClockModel clock = new ClockModel(bench, threads, System::nanoTime);
-        LessonRoom room = new LessonRoom(
+        LessonSession room = new LessonSession(
                 bench,
                 documents,
                 catalogue,
@@ -134,16 +135,16 @@ public final class SagwiseApp extends Application {
                 book,
                 view::fit,
                 () -> shuffle(preferences),
-                new Patience(System::nanoTime),
+                new HintTimer(System::nanoTime),
                 () -> clock.nowProperty().get().timeS() > 0);
         Models.Lessons lessons = new Models.Lessons(
                 shelf,
                 room,
                 book,
-                new ClassDesk(),
+                new VoteModel(),
                 new LessonPace(room, System::nanoTime),
-                new AuthorDesk(catalogue, shelf, room, preferences, writing, this::showFile));
-        List<Good> goods = Goods.of(catalogue);
+                new AuthorController(catalogue, shelf, room, preferences, writing, this::showFile));
+        List<ShelfItem> goods = ShelfItems.of(catalogue);
         Companion companion = new Companion(clock, bench, threads, assess);
         room.playerProperty().subscribe(now -> companion.accompany(now.flatMap(LessonPlayer::beside)));
         Models models = new Models(
@@ -166,7 +167,7 @@ public final class SagwiseApp extends Application {
                 painter,
                 onRequest);
         recovery.follow(bench);
-        window = new MainWindow(stage, models, new Leftovers(recovery, reader), () -> Wording.in(locale.get()));
+        window = new MainWindow(stage, models, new RecoveryOffer(recovery, reader), () -> Wording.in(locale.get()));
         Thread.currentThread().setUncaughtExceptionHandler(new FailureReport(() -> window.dialogs()));
         lessons.author().openLast();
         window.open(files.stream().findFirst().map(Path::of));

@@ -63,7 +63,7 @@ public final class Screenshots extends Application {
             case "demos" -> DemoScenarios.names().forEach(this::demo);
             case "dialogs" -> dialogs();
             case "clock" -> clock();
-            case "lead" -> lead();
+            case "instructor" -> lead();
             case "author" -> author();
             case "together" -> together();
             case "lessons" -> LessonLibrary.ids().forEach(this::lesson);
@@ -172,10 +172,10 @@ public final class Screenshots extends Application {
      * The instructor's window over a question with a vote, and the class's window on a projector.
      */
     private void lead() {
-        steps.add(() -> choose("item-lead"));
+        steps.add(() -> choose("item-instructor"));
         steps.add(() -> {});
-        steps.add(() -> take("lead-none"));
-        steps.add(() -> press("lead-lesson-06-same-watts"));
+        steps.add(() -> take("instructor-none"));
+        steps.add(() -> press("instructor-lesson-06-same-watts"));
         steps.add(() -> vote(1, "4"));
         steps.add(() -> vote(2, "5"));
         steps.add(() -> vote(4, "9"));
@@ -185,9 +185,9 @@ public final class Screenshots extends Application {
         steps.add(() -> vote(4, "13"));
         steps.add(() -> press("tally-turn"));
         steps.add(() -> {});
-        steps.add(() -> take("lead-vote"));
+        steps.add(() -> take("instructor-vote"));
         steps.add(Screenshots::closeTop);
-        steps.add(() -> take("lead-shown"));
+        steps.add(() -> take("instructor-shown"));
         steps.add(() -> choose("item-projector"));
         steps.add(() -> {});
         steps.add(() -> take("projector"));
@@ -198,10 +198,10 @@ public final class Screenshots extends Application {
 
     /** Two benches on one clock: on the way, at their end, and for a class that looks on. */
     private void together() {
-        steps.add(() -> choose("item-lead"));
+        steps.add(() -> choose("item-instructor"));
         wait(1);
-        steps.add(() -> press("lead-lesson-06-same-watts"));
-        steps.add(() -> press("lead-step-7"));
+        steps.add(() -> press("instructor-lesson-06-same-watts"));
+        steps.add(() -> press("instructor-step-7"));
         steps.add(Screenshots::closeTop);
         steps.add(() -> press("speed-600"));
         steps.add(() -> press("latch"));

@@ -17,7 +17,7 @@ public record Chart(List<Curve> curves, double leastSpan, double endS) {
         curves = List.copyOf(curves);
     }
 
-    Scale values(int mostTicks) {
+    PlotScale values(int mostTicks) {
         double least = curves.stream()
                 .mapToDouble(Curve::least)
                 .filter(Double::isFinite)
@@ -28,6 +28,6 @@ public record Chart(List<Curve> curves, double leastSpan, double endS) {
                 .filter(Double::isFinite)
                 .max()
                 .orElse(1);
-        return Scale.ofValues(least, most, leastSpan, mostTicks);
+        return PlotScale.ofValues(least, most, leastSpan, mostTicks);
     }
 }

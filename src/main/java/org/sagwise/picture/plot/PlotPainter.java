@@ -38,8 +38,8 @@ public final class PlotPainter {
 
     private final Chart chart;
     private final Rectangle2D area;
-    private final Scale time;
-    private final Scale values;
+    private final PlotScale time;
+    private final PlotScale values;
     private final PlotWords words;
 
     /**
@@ -57,10 +57,10 @@ public final class PlotPainter {
         double right = Math.max(left + 1, width - GAP * 2);
         area = new Rectangle2D.Double(left, line / 2, right - left, bottom - line / 2);
         double timeWidth = TextStyle.SMALL.width(words.time().apply(35_990), textScale) * 1.6;
-        time = Scale.ofTime(chart.endS(), (int) Math.max(1, area.getWidth() / timeWidth));
+        time = PlotScale.ofTime(chart.endS(), (int) Math.max(1, area.getWidth() / timeWidth));
     }
 
-    private static double widest(Scale scale, DoubleFunction<String> word, double textScale) {
+    private static double widest(PlotScale scale, DoubleFunction<String> word, double textScale) {
         return scale.ticks().stream()
                 .mapToDouble(tick -> TextStyle.SMALL.width(word.apply(tick), textScale))
                 .max()

@@ -55,7 +55,7 @@ public final class CautionsView extends VBox {
         subscriptions.watch(bench.assessmentProperty(), this::show);
         subscriptions.onChange(bench.judgedProperty(), () -> show(bench.assessment()));
         subscriptions.watch(cures.property(), this::offer);
-        subscriptions.watch(bench.thumb().lockedProperty(), this::veil);
+        subscriptions.watch(bench.button().lockedProperty(), this::veil);
     }
 
     private void show(Assessment now) {

@@ -5,7 +5,7 @@ import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
-import org.sagwise.interaction.Lit;
+import org.sagwise.interaction.Selection;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.CellReading;
 import org.sagwise.ui.document.Spotlight;
@@ -28,8 +28,8 @@ final class LimitRow {
         figure.label().setId("limit-" + id);
         bar.setAccessibleRole(AccessibleRole.PROGRESS_INDICATOR);
         Tooltip.install(bar, tooltip);
-        bar.setOnMouseEntered(event -> spotlight.point(Lit.part(id)));
-        bar.setOnMouseExited(event -> spotlight.point(Lit.NOTHING));
+        bar.setOnMouseEntered(event -> spotlight.point(Selection.part(id)));
+        bar.setOnMouseExited(event -> spotlight.point(Selection.NOTHING));
     }
 
     List<Node> nodes() {

@@ -3,7 +3,7 @@ package org.sagwise.ui.analysis;
 import java.util.ArrayList;
 import java.util.List;
 import org.sagwise.assessment.Assessment;
-import org.sagwise.interaction.Lit;
+import org.sagwise.interaction.Selection;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.CellReading;
 import org.sagwise.reading.LinkReading;
@@ -23,7 +23,7 @@ import org.sagwise.ui.text.Wording;
  * @param remark what else there is to say
  * @param lit what it is on the bench
  */
-record ReadingsRow(String name, String kind, String volts, String amps, String watts, String remark, Lit lit) {
+record ReadingsRow(String name, String kind, String volts, String amps, String watts, String remark, Selection lit) {
 
     /** Every part and every joint, parts first, in file order. */
     static List<ReadingsRow> of(Assessment assessment, Wording wording) {
@@ -51,7 +51,7 @@ record ReadingsRow(String name, String kind, String volts, String amps, String w
                         wording.quantity(cell.restV(), Unit.VOLT),
                         wording.quantity(cell.sagV(), Unit.VOLT),
                         wording.limit(cell.limitA(), Unit.AMPERE)),
-                Lit.part(part.id()));
+                Selection.part(part.id()));
     }
 
     private static ReadingsRow other(Part part, PartReading reading, Wording wording) {
@@ -63,7 +63,7 @@ record ReadingsRow(String name, String kind, String volts, String amps, String w
                 wording.quantity(reading.currentA(), Unit.AMPERE),
                 wording.quantity(reading.powerW(), Unit.WATT),
                 texts.state(reading.state()),
-                Lit.part(part.id()));
+                Selection.part(part.id()));
     }
 
     private static ReadingsRow link(LinkReading link, Assessment assessment, PartTexts texts, Wording wording) {
@@ -74,6 +74,6 @@ record ReadingsRow(String name, String kind, String volts, String amps, String w
                 wording.quantity(link.currentA(), Unit.AMPERE),
                 wording.quantity(link.heatW(), Unit.WATT),
                 wording.quantity(link.ohm(), Unit.OHM),
-                Lit.link(link.index()));
+                Selection.link(link.index()));
     }
 }

@@ -5,7 +5,7 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
 import org.sagwise.assessment.Assessment;
-import org.sagwise.interaction.Lit;
+import org.sagwise.interaction.Selection;
 import org.sagwise.ui.document.BenchModel;
 import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.text.Wording;
@@ -31,8 +31,8 @@ public final class ReadingsTable extends TableView<ReadingsRow> {
         subscriptions.watch(bench.assessmentProperty(), this::show);
         getSelectionModel()
                 .selectedItemProperty()
-                .subscribe(row -> bench.spotlight().point(row == null ? Lit.NOTHING : row.lit()));
-        subscriptions.add(() -> bench.spotlight().point(Lit.NOTHING));
+                .subscribe(row -> bench.spotlight().point(row == null ? Selection.NOTHING : row.lit()));
+        subscriptions.add(() -> bench.spotlight().point(Selection.NOTHING));
     }
 
     private void show(Assessment assessment) {

@@ -42,7 +42,7 @@ public final class ReadingsWindow {
                 HEIGHT,
                 Modality.NONE,
                 subscriptions);
-        SpaceBar.holds(bench.thumb(), window, subscriptions);
+        SpaceBar.holds(bench.button(), window, subscriptions);
         return window;
     }
 }

@@ -5,9 +5,9 @@ import javafx.event.EventTarget;
 import javafx.scene.Node;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
-import org.sagwise.interaction.Grip;
-import org.sagwise.interaction.Handwork;
-import org.sagwise.interaction.Lit;
+import org.sagwise.interaction.BenchInteraction;
+import org.sagwise.interaction.Selection;
+import org.sagwise.interaction.Tool;
 import org.sagwise.scenario.TerminalRef;
 import org.sagwise.ui.kit.Command;
 import org.sagwise.ui.workbench.EditCommands;
@@ -109,14 +109,14 @@ final class BenchKeys {
     }
 
     private boolean isCarrying() {
-        Grip grip = work.hands().grip();
-        return grip instanceof Grip.Fresh || grip instanceof Grip.Lifted || grip instanceof Grip.Slip;
+        Tool tool = work.hands().tool();
+        return tool instanceof Tool.Fresh || tool instanceof Tool.Lifted || tool instanceof Tool.Slip;
     }
 
     private boolean isReaching() {
-        return work.hands().grip() instanceof Grip.Lead
-                || work.hands().grip() instanceof Grip.Gathered
-                || work.hands().grip() instanceof Grip.Tip;
+        return work.hands().tool() instanceof Tool.DraftLink
+                || work.hands().tool() instanceof Tool.Gathered
+                || work.hands().tool() instanceof Tool.Tip;
     }
 
     private boolean carry(KeyEvent event) {
@@ -134,7 +134,7 @@ final class BenchKeys {
 
     private boolean reach(KeyEvent event) {
         if (event.getCode() == KeyCode.ENTER) {
-            if (hands().grip() instanceof Grip.Gathered) {
+            if (hands().tool() instanceof Tool.Gathered) {
                 hands().plate();
             } else {
                 touch.focused().flatMap(TouchNode::terminal).ifPresent(this::put);
@@ -142,7 +142,7 @@ final class BenchKeys {
             return true;
         }
         boolean away = event.getCode() == KeyCode.DELETE || event.getCode() == KeyCode.BACK_SPACE;
-        if (away && hands().grip() instanceof Grip.Tip) {
+        if (away && hands().tool() instanceof Tool.Tip) {
             hands().putAway();
             return true;
         }
@@ -192,8 +192,8 @@ final class BenchKeys {
         if (hands().isBusy()) {
             hands().cancel();
         } else {
-            hands().choose(Lit.NOTHING);
-            work.bench().spotlight().show(Lit.NOTHING);
+            hands().choose(Selection.NOTHING);
+            work.bench().spotlight().show(Selection.NOTHING);
         }
     }
 
@@ -209,7 +209,7 @@ final class BenchKeys {
      * of it is.
      */
     void chooseFocused() {
-        Lit chosen = hands().chosen();
+        Selection chosen = hands().chosen();
         touch.focused()
                 .map(node -> node.what().lit())
                 .filter(lit -> !chosen.covers(lit) && !joints.isChosen())
@@ -218,7 +218,7 @@ final class BenchKeys {
 
     /** Begins a joint; with Shift, or once terminals are collected, collects one for a plate. */
     private void pull(KeyEvent event) {
-        boolean gathers = event.isShiftDown() || hands().grip() instanceof Grip.Gathered;
+        boolean gathers = event.isShiftDown() || hands().tool() instanceof Tool.Gathered;
         touch.focusedTerminal().ifPresent(gathers ? hands()::gather : touch::pullFrom);
     }
 
@@ -244,7 +244,7 @@ final class BenchKeys {
         return commands.meter();
     }
 
-    private Handwork hands() {
+    private BenchInteraction hands() {
         return work.hands();
     }
 }

@@ -7,7 +7,7 @@ import java.util.Set;
 import java.util.concurrent.Executor;
 import java.util.function.Supplier;
 import javafx.scene.Node;
-import org.sagwise.interaction.Lit;
+import org.sagwise.interaction.Selection;
 import org.sagwise.picture.scene.BenchView;
 import org.sagwise.picture.scene.Detail;
 import org.sagwise.ui.kit.CanvasLayer;
@@ -39,8 +39,8 @@ final class BenchLayers {
     private final CanvasLayer standingOut = new CanvasLayer(this::paintStandingOut);
     private Optional<Shot> shown = Optional.empty();
     private Set<Detail> more = Set.of();
-    private Lit lit = Lit.NOTHING;
-    private Lit chosen = Lit.NOTHING;
+    private Selection lit = Selection.NOTHING;
+    private Selection chosen = Selection.NOTHING;
 
     /**
      * @param scenery the bench as it is set out now
@@ -94,10 +94,10 @@ final class BenchLayers {
      * @param pointed what is pointed at
      * @param picked what is chosen
      */
-    void standOut(Lit pointed, Lit picked) {
+    void standOut(Selection pointed, Selection picked) {
         lit = pointed;
         chosen = picked;
-        standingOut.setVisible(!lit.equals(Lit.NOTHING) || !chosen.equals(Lit.NOTHING));
+        standingOut.setVisible(!lit.equals(Selection.NOTHING) || !chosen.equals(Selection.NOTHING));
         standingOut.repaint();
     }
 

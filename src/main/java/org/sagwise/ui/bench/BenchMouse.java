@@ -7,13 +7,13 @@ import java.util.Set;
 import javafx.scene.Node;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
-import org.sagwise.interaction.Grip;
-import org.sagwise.interaction.Handwork;
-import org.sagwise.interaction.Lit;
+import org.sagwise.interaction.BenchInteraction;
+import org.sagwise.interaction.Selection;
 import org.sagwise.interaction.Surface;
+import org.sagwise.interaction.Tool;
 import org.sagwise.picture.scene.BenchView;
 import org.sagwise.scenario.TerminalRef;
-import org.sagwise.ui.document.Thumb;
+import org.sagwise.ui.document.FireButtonState;
 import org.sagwise.ui.workbench.Workbench;
 
 /**
@@ -81,21 +81,22 @@ final class BenchMouse {
 
     /** Chooses what lies at a point of the view, unless it is one of several that are chosen. */
     void chooseAt(double x, double y) {
-        Lit there = meantAt(x, y);
+        Selection there = meantAt(x, y);
         if (there.isNothing() || !hands().chosen().covers(there)) {
             hands().choose(there);
         }
     }
 
-    private Lit meantAt(double x, double y) {
+    private Selection meantAt(double x, double y) {
         Point2D at = bench(x, y);
         OptionalInt note = noteAt(at);
         Optional<String> part = partAt(at);
         OptionalInt link = links.linkAt(x, y);
         if (note.isPresent()) {
-            return Lit.note(note.getAsInt());
+            return Selection.note(note.getAsInt());
         }
-        return part.map(Lit::part).orElseGet(() -> link.isPresent() ? Lit.link(link.getAsInt()) : Lit.NOTHING);
+        return part.map(Selection::part)
+                .orElseGet(() -> link.isPresent() ? Selection.link(link.getAsInt()) : Selection.NOTHING);
     }
 
     private void press(MouseEvent event) {
@@ -121,8 +122,8 @@ final class BenchMouse {
     }
 
     /** How far the hand looks for a terminal, bench units. */
-    static double reach(Handwork hands, BenchView view) {
-        return (hands.grip() instanceof Grip.Tip ? PROBE_REACH : REACH) / view.scale();
+    static double reach(BenchInteraction hands, BenchView view) {
+        return (hands.tool() instanceof Tool.Tip ? PROBE_REACH : REACH) / view.scale();
     }
 
     private void drag(MouseEvent event) {
@@ -145,18 +146,18 @@ final class BenchMouse {
         Optional<TerminalRef> terminal = terminalAt(from).filter(BenchMouse::begins);
         Optional<String> part = partAt(from);
         OptionalInt note = noteAt(from);
-        work.bench().thumb().release(Thumb.Hold.MOUSE);
-        Optional<Grip.Probe> probe = probeAt(from);
+        work.bench().button().release(FireButtonState.Hold.MOUSE);
+        Optional<Tool.Probe> probe = probeAt(from);
         if (probe.isPresent()) {
             hands().takeProbe(probe.get(), from.getX(), from.getY());
         } else if (note.isPresent()) {
-            hands().choose(Lit.note(note.getAsInt()));
+            hands().choose(Selection.note(note.getAsInt()));
             hands().lift(from.getX(), from.getY());
         } else if (terminal.isPresent()) {
             hands().pull(terminal.get(), from.getX(), from.getY());
         } else if (part.isPresent()) {
             if (!hands().chosen().parts().contains(part.get())) {
-                hands().choose(Lit.part(part.get()));
+                hands().choose(Selection.part(part.get()));
             }
             hands().lift(from.getX(), from.getY());
         } else {
@@ -184,18 +185,18 @@ final class BenchMouse {
     /** What cannot be let go here goes back; with Shift, a joint goes on to further terminals. */
     private void letGo(MouseEvent event) {
         if (event.isShiftDown()
-                && hands().grip() instanceof Grip.Lead lead
+                && hands().tool() instanceof Tool.DraftLink lead
                 && lead.over().isPresent()) {
             hands().gather(lead.over().get());
-        } else if (!hands().drop() && !(hands().grip() instanceof Grip.Gathered)) {
+        } else if (!hands().drop() && !(hands().tool() instanceof Tool.Gathered)) {
             hands().cancel();
         }
     }
 
     private boolean isGathering(MouseEvent event) {
-        Grip grip = hands().grip();
+        Tool tool = hands().tool();
         return event.isShiftDown()
-                && (grip instanceof Grip.Nothing || grip instanceof Grip.Lead || grip instanceof Grip.Gathered);
+                && (tool instanceof Tool.Nothing || tool instanceof Tool.DraftLink || tool instanceof Tool.Gathered);
     }
 
     private void click(MouseEvent event) {
@@ -204,7 +205,7 @@ final class BenchMouse {
         Optional<String> part = partAt(at);
         OptionalInt link = links.linkAt(event.getX(), event.getY());
         OptionalInt note = noteAt(at);
-        Optional<Grip.Probe> probe = probeAt(at);
+        Optional<Tool.Probe> probe = probeAt(at);
         if (terminal.isPresent() && isGathering(event)) {
             hands().gather(terminal.get());
         } else if (hands().isBusy()) {
@@ -213,20 +214,20 @@ final class BenchMouse {
         } else if (probe.isPresent()) {
             hands().takeProbe(probe.get(), at.getX(), at.getY());
         } else if (note.isPresent()) {
-            hands().choose(Lit.note(note.getAsInt()));
+            hands().choose(Selection.note(note.getAsInt()));
         } else if (terminal.filter(BenchMouse::begins).isPresent()) {
             hands().pull(terminal.get(), at.getX(), at.getY());
         } else if (part.isPresent() && event.isShiftDown()) {
             hands().toggle(part.get());
         } else if (part.isPresent()) {
-            hands().choose(Lit.part(part.get()));
+            hands().choose(Selection.part(part.get()));
         } else if (link.isPresent()) {
-            hands().choose(Lit.link(link.getAsInt()));
+            hands().choose(Selection.link(link.getAsInt()));
         } else if (!event.isShiftDown()) {
-            hands().choose(Lit.NOTHING);
-            work.bench().spotlight().show(Lit.NOTHING);
+            hands().choose(Selection.NOTHING);
+            work.bench().spotlight().show(Selection.NOTHING);
         }
-        if (event.getClickCount() == 2 && hands().grip() == Grip.NOTHING) {
+        if (event.getClickCount() == 2 && hands().tool() == Tool.NOTHING) {
             (note.isPresent() ? noteEditor : editor).run();
         }
     }
@@ -240,7 +241,7 @@ final class BenchMouse {
         return !terminal.isCan();
     }
 
-    private Handwork hands() {
+    private BenchInteraction hands() {
         return work.hands();
     }
 
@@ -252,7 +253,7 @@ final class BenchMouse {
         return seen().terminalAt(at.getX(), at.getY(), REACH / view.get().scale());
     }
 
-    private Optional<Grip.Probe> probeAt(Point2D at) {
+    private Optional<Tool.Probe> probeAt(Point2D at) {
         return seen().probeAt(at.getX(), at.getY(), HANDLE_REACH / view.get().scale());
     }
 

@@ -14,8 +14,8 @@ import javafx.scene.layout.Pane;
 import javafx.scene.shape.Rectangle;
 import javafx.stage.Window;
 import org.sagwise.assessment.Assessment;
-import org.sagwise.interaction.Grip;
-import org.sagwise.interaction.Lit;
+import org.sagwise.interaction.Selection;
+import org.sagwise.interaction.Tool;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.picture.layout.Drawing;
 import org.sagwise.picture.scene.Detail;
@@ -102,7 +102,7 @@ public final class BenchPane extends Pane implements Workbench.Ground {
         BenchMouse mouse = BenchMouse.on(this, work, view, this::linkAt, editor, this::writeNote);
         BenchKeys keys = BenchKeys.on(this, touch, work, commands, editor, this::refuses, noteEditor);
         Controls controls = new Controls(wording, subscriptions);
-        BenchMenu.on(this, touch, work, mouse, keys, commands, controls);
+        BenchContextMenu.on(this, touch, work, mouse, keys, commands, controls);
         listen(subscriptions);
     }
 
@@ -133,7 +133,9 @@ public final class BenchPane extends Pane implements Workbench.Ground {
 
     private void setOut() {
         BenchLayout layout = layout(looks.get().drawing());
-        if (scenery == null || !scenery.lies(bench.assessment().scenario(), looks.get()) || !layout.equals(scenery.layout())) {
+        if (scenery == null
+                || !scenery.lies(bench.assessment().scenario(), looks.get())
+                || !layout.equals(scenery.layout())) {
             Optional<Scenery> before = Optional.ofNullable(scenery);
             scenery = Scenery.of(bench.assessment(), layout, looks.get(), locale);
             touch.rebuild(scenery);
@@ -161,18 +163,18 @@ public final class BenchPane extends Pane implements Workbench.Ground {
             return;
         }
         hand.update();
-        meter.lift(work.hands().grip());
-        layers.setMore(besides(work.hands().grip()));
+        meter.lift(work.hands().tool());
+        layers.setMore(besides(work.hands().tool()));
         standOut();
     }
 
     /** A grid to lay things by; and a probe in the hand is not painted where it rested. */
-    private static Set<Detail> besides(Grip grip) {
-        if (grip instanceof Grip.Tip tip) {
-            boolean red = tip.probe() == Grip.Probe.RED;
+    private static Set<Detail> besides(Tool tool) {
+        if (tool instanceof Tool.Tip tip) {
+            boolean red = tip.probe() == Tool.Probe.RED;
             return Set.of(Detail.GRID, red ? Detail.RED_IN_HAND : Detail.BLACK_IN_HAND);
         }
-        return grip instanceof Grip.Nothing ? Set.of() : Set.of(Detail.GRID);
+        return tool instanceof Tool.Nothing ? Set.of() : Set.of(Detail.GRID);
     }
 
     private void standOut() {
@@ -220,7 +222,7 @@ public final class BenchPane extends Pane implements Workbench.Ground {
 
     @Override
     public void writeNote() {
-        Lit chosen = work.hands().chosen();
+        Selection chosen = work.hands().chosen();
         if (chosen.isOne() && !work.hands().isBusy()) {
             noteEditor.open(chosen);
             placeEditor();

@@ -11,7 +11,7 @@ import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
 import javafx.scene.layout.BorderPane;
 import org.sagwise.assessment.Assessment;
-import org.sagwise.interaction.Lit;
+import org.sagwise.interaction.Selection;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.picture.scene.BenchView;
 import org.sagwise.scenario.Part;
@@ -66,7 +66,7 @@ public final class BesidePane extends BorderPane {
         setCenter(canvas);
         setMinSize(0, 0);
         subscriptions.watch(beside, this::show);
-        subscriptions.onChange(bench.thumb().lockedProperty(), canvas::repaint);
+        subscriptions.onChange(bench.button().lockedProperty(), canvas::repaint);
         subscriptions.onChange(looks.property(), canvas::repaint);
     }
 
@@ -92,7 +92,7 @@ public final class BesidePane extends BorderPane {
 
     private String spoken(Assessment now) {
         Set<String> parts = now.scenario().parts().stream().map(Part::id).collect(Collectors.toSet());
-        List<String> readings = new PartTexts(wording).lit(now, Lit.of(parts, Set.of()));
+        List<String> readings = new PartTexts(wording).lit(now, Selection.of(parts, Set.of()));
         return title.getText() + ". " + String.join(". ", readings);
     }
 
@@ -101,7 +101,7 @@ public final class BesidePane extends BorderPane {
             return (surface, width, height) -> {};
         }
         // What the bench would be warned of must not give a prediction away.
-        boolean due = bench.thumb().lockedProperty().get();
+        boolean due = bench.button().lockedProperty().get();
         Assessment now = due ? shown.get().saying(List.of()) : shown.get();
         AppliedLooks as = looks.get();
         return (surface, width, height) -> {

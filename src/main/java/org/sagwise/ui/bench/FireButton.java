@@ -10,7 +10,7 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.StackPane;
-import org.sagwise.ui.document.Thumb;
+import org.sagwise.ui.document.FireButtonState;
 
 /**
  * A round button that does something for as long as it is held.
@@ -20,9 +20,9 @@ import org.sagwise.ui.document.Thumb;
  */
 final class FireButton extends StackPane {
 
-    private final Thumb thumb;
+    private final FireButtonState thumb;
 
-    FireButton(Thumb thumb, String word) {
+    FireButton(FireButtonState thumb, String word) {
         this.thumb = thumb;
         Label label = new Label(word);
         label.getStyleClass().add("fire-button-word");
@@ -32,7 +32,7 @@ final class FireButton extends StackPane {
         setFocusTraversable(true);
         setAccessibleRole(AccessibleRole.TOGGLE_BUTTON);
         addEventHandler(MouseEvent.MOUSE_PRESSED, this::pressed);
-        addEventHandler(MouseEvent.MOUSE_RELEASED, event -> thumb.release(Thumb.Hold.MOUSE));
+        addEventHandler(MouseEvent.MOUSE_RELEASED, event -> thumb.release(FireButtonState.Hold.MOUSE));
         addEventHandler(KeyEvent.KEY_PRESSED, this::keyPressed);
     }
 
@@ -44,7 +44,7 @@ final class FireButton extends StackPane {
     private void pressed(MouseEvent event) {
         if (event.getButton() == MouseButton.PRIMARY) {
             requestFocus();
-            thumb.press(Thumb.Hold.MOUSE);
+            thumb.press(FireButtonState.Hold.MOUSE);
             event.consume();
         }
     }

@@ -10,7 +10,7 @@ import javafx.scene.layout.VBox;
 import org.sagwise.part.PartKind;
 import org.sagwise.plan.NextStep;
 import org.sagwise.ui.document.BenchModel;
-import org.sagwise.ui.document.Thumb;
+import org.sagwise.ui.document.FireButtonState;
 import org.sagwise.ui.kit.Command;
 import org.sagwise.ui.kit.Controls;
 import org.sagwise.ui.kit.Subscriptions;
@@ -31,7 +31,7 @@ public final class FireView extends HBox {
     public FireView(BenchModel bench, Command latch, Controls controls, Wording wording, Subscriptions subscriptions) {
         this.bench = bench;
         this.wording = wording;
-        this.button = new FireButton(bench.thumb(), wording.say("fire.button"));
+        this.button = new FireButton(bench.button(), wording.say("fire.button"));
         state.setMinWidth(USE_PREF_SIZE);
         button.explain(wording.say("fire.tip"));
         ToggleButton latchButton = latchButton(latch, controls);
@@ -44,7 +44,7 @@ public final class FireView extends HBox {
         // The widest words decide the width, so that nothing beside them moves on a press.
         words.getStyleClass().add("fire-words");
         getChildren().addAll(button, words, latchButton);
-        Thumb thumb = bench.thumb();
+        FireButtonState thumb = bench.button();
         subscriptions.watch(thumb.latchedProperty(), latchButton::setSelected);
         subscriptions.onChange(thumb.latchedProperty(), this::update);
         subscriptions.onChange(thumb.lockedProperty(), this::update);
@@ -67,8 +67,8 @@ public final class FireView extends HBox {
 
     private void update() {
         boolean switched = !bench.scenario().partsOf(PartKind.SWITCH).isEmpty();
-        boolean down = bench.thumb().isDown();
-        boolean locked = bench.thumb().lockedProperty().get();
+        boolean down = bench.button().isDown();
+        boolean locked = bench.button().lockedProperty().get();
         button.setDisable(!switched || locked);
         button.pseudoClassStateChanged(FIRING, down && switched);
         pseudoClassStateChanged(FIRING, down && switched);
@@ -77,7 +77,7 @@ public final class FireView extends HBox {
             say("fire.none", begun ? "fire.none.yet" : "fire.none.hint");
         } else if (locked) {
             say("fire.locked", "fire.locked.hint");
-        } else if (bench.thumb().latchedProperty().get()) {
+        } else if (bench.button().latchedProperty().get()) {
             say("fire.firing", "fire.latched.hint");
         } else {
             say(down ? "fire.firing" : "fire.open", "fire.hint");

@@ -11,8 +11,8 @@ import javafx.scene.shape.Circle;
 import javafx.scene.shape.CubicCurve;
 import javafx.scene.shape.Rectangle;
 import javafx.scene.shape.Shape;
-import org.sagwise.interaction.Grip;
-import org.sagwise.interaction.Handwork;
+import org.sagwise.interaction.BenchInteraction;
+import org.sagwise.interaction.Tool;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.picture.scene.BenchView;
 import org.sagwise.scenario.Placement;
@@ -32,7 +32,7 @@ final class HandLayer extends Pane {
     private final Ghost ghost;
     private final ImageView picture = new ImageView();
     private final Rectangle frame = styled(new Rectangle(), "hand-frame");
-    private final CubicCurve lead = styled(new CubicCurve(), "hand-lead");
+    private final CubicCurve lead = styled(new CubicCurve(), "hand-draft");
     private final Circle end = styled(new Circle(5), "hand-end");
     private final PlateMarks plate = new PlateMarks();
     private final HeldProbe probe = new HeldProbe();
@@ -56,28 +56,28 @@ final class HandLayer extends Pane {
 
     /** Shows what is in the hand now. */
     void update() {
-        Grip grip = work.hands().grip();
+        Tool tool = work.hands().tool();
         getChildren().forEach(each -> each.setVisible(false));
-        if (grip instanceof Grip.Fresh fresh) {
+        if (tool instanceof Tool.Fresh fresh) {
             Scenario alone = Scenario.of("", List.of(fresh.part()), List.of())
                     .withPlacement(Map.of(fresh.part().id(), new Placement(0, 0, fresh.quarters() * 90.0)));
             showPart(alone, fresh.x(), fresh.y());
-        } else if (grip instanceof Grip.Lifted lifted) {
+        } else if (tool instanceof Tool.Lifted lifted) {
             Scenario whole =
                     work.bench().scenario().withPlacement(work.ground().lying().placements());
             showPart(Fragment.of(whole, lifted.ids()), lifted.dx(), lifted.dy());
-        } else if (grip instanceof Grip.Slip slip) {
+        } else if (tool instanceof Tool.Slip slip) {
             work.ground().seen().note(slip.note()).ifPresent(note -> showSlip(note.box(), slip.dx(), slip.dy()));
-        } else if (grip instanceof Grip.Frame drawn) {
-            showFrame(view.get().toWindow(Handwork.areaOf(drawn)));
-        } else if (grip instanceof Grip.Lead held) {
+        } else if (tool instanceof Tool.Frame drawn) {
+            showFrame(view.get().toWindow(BenchInteraction.areaOf(drawn)));
+        } else if (tool instanceof Tool.DraftLink held) {
             Point2D from = pointOf(held.from()).orElse(new Point2D.Double(held.x(), held.y()));
             showLead(from, tip(held.over(), held.x(), held.y()), held.over());
-        } else if (grip instanceof Grip.Gathered held) {
+        } else if (tool instanceof Tool.Gathered held) {
             plate.show(
                     held.terminals().stream().flatMap(end -> seen(end).stream()).toList());
             held.over().flatMap(this::seen).ifPresent(at -> showMark(at, true));
-        } else if (grip instanceof Grip.Tip held) {
+        } else if (tool instanceof Tool.Tip held) {
             showProbe(held);
         }
     }
@@ -126,7 +126,7 @@ final class HandLayer extends Pane {
         showEnd(to, over);
     }
 
-    private void showProbe(Grip.Tip held) {
+    private void showProbe(Tool.Tip held) {
         Point2D at = tip(held.over(), held.x(), held.y());
         Optional<Point2D> meter = work.ground()
                 .lying()

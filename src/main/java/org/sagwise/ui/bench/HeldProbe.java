@@ -8,7 +8,7 @@ import javafx.scene.Group;
 import javafx.scene.shape.CubicCurve;
 import javafx.scene.shape.Line;
 import javafx.scene.shape.Shape;
-import org.sagwise.interaction.Grip;
+import org.sagwise.interaction.Tool;
 
 /** A probe of the meter in the hand: its tip is where the pointer is. */
 final class HeldProbe extends Group {
@@ -23,7 +23,7 @@ final class HeldProbe extends Group {
     /** How far a lead hangs, in pixels. */
     private static final double SLACK = 50;
 
-    private final CubicCurve lead = styled(new CubicCurve(), "held-lead");
+    private final CubicCurve lead = styled(new CubicCurve(), "held-wire");
     private final Line needle = styled(new Line(), "held-needle");
     private final Line edge = styled(new Line(), "held-edge");
     private final Line handle = styled(new Line(), "held-handle");
@@ -44,8 +44,8 @@ final class HeldProbe extends Group {
      * @param tip where its tip is
      * @param meter where its lead begins; nowhere while the meter lies beside the bench
      */
-    void show(Point2D tip, Grip.Probe probe, Optional<Point2D> meter) {
-        boolean red = probe == Grip.Probe.RED;
+    void show(Point2D tip, Tool.Probe probe, Optional<Point2D> meter) {
+        boolean red = probe == Tool.Probe.RED;
         for (Shape shape : List.of(lead, handle)) {
             shape.pseudoClassStateChanged(RED, red);
         }

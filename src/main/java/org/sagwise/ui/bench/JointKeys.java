@@ -3,7 +3,7 @@ package org.sagwise.ui.bench;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import org.sagwise.interaction.Lit;
+import org.sagwise.interaction.Selection;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.TerminalRef;
 import org.sagwise.ui.workbench.Workbench;
@@ -20,7 +20,7 @@ record JointKeys(TouchLayer touch, Workbench work) {
         if (!here.isEmpty()) {
             Optional<Integer> now = work.hands().chosen().links().stream().findFirst();
             int next = here.indexOf(now.orElse(-1)) + 1;
-            work.hands().choose(Lit.link(here.get(next % here.size())));
+            work.hands().choose(Selection.link(here.get(next % here.size())));
         }
     }
 

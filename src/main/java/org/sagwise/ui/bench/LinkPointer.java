@@ -3,7 +3,7 @@ package org.sagwise.ui.bench;
 import java.util.OptionalInt;
 import javafx.scene.Node;
 import javafx.scene.input.MouseEvent;
-import org.sagwise.interaction.Lit;
+import org.sagwise.interaction.Selection;
 import org.sagwise.ui.document.BenchModel;
 
 /** Picks out the link under the mouse; links are thin and need no node of their own. */
@@ -39,7 +39,7 @@ final class LinkPointer {
         OptionalInt link = finder.linkAt(event.getX(), event.getY());
         if (link.isPresent()) {
             pointing = true;
-            bench.spotlight().point(Lit.link(link.getAsInt()));
+            bench.spotlight().point(Selection.link(link.getAsInt()));
         } else {
             leave();
         }
@@ -48,7 +48,7 @@ final class LinkPointer {
     private void leave() {
         if (pointing) {
             pointing = false;
-            bench.spotlight().point(Lit.NOTHING);
+            bench.spotlight().point(Selection.NOTHING);
         }
     }
 }

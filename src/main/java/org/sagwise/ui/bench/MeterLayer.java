@@ -10,7 +10,7 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Pane;
-import org.sagwise.interaction.Grip;
+import org.sagwise.interaction.Tool;
 import org.sagwise.part.MeterMode;
 import org.sagwise.picture.layout.ProbeBox;
 import org.sagwise.picture.scene.BenchView;
@@ -129,13 +129,13 @@ final class MeterLayer extends Pane {
     }
 
     /** A probe that is in the hand is not found where it rested. */
-    void lift(Grip grip) {
-        String held = grip instanceof Grip.Tip tip ? "probe-" + colour(tip.probe()) : "";
+    void lift(Tool tool) {
+        String held = tool instanceof Tool.Tip tip ? "probe-" + colour(tip.probe()) : "";
         nodes().forEach(node -> node.setOpacity(node.getId().equals(held) ? 0 : 1));
     }
 
-    private static String colour(Grip.Probe probe) {
-        return probe == Grip.Probe.RED ? "red" : "black";
+    private static String colour(Tool.Probe probe) {
+        return probe == Tool.Probe.RED ? "red" : "black";
     }
 
     /** Tells what is shown now. */

@@ -17,7 +17,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import org.sagwise.interaction.Lit;
+import org.sagwise.interaction.Selection;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.ScenarioKeys;
 import org.sagwise.scenario.edit.AddNote;
@@ -91,7 +91,7 @@ final class NoteEditor extends VBox {
     }
 
     /** Begins to write: a new note on a chosen part or joint, or what a chosen note says. */
-    void open(Lit chosen) {
+    void open(Selection chosen) {
         Scenario scenario = work.bench().scenario();
         note = chosen.notes().stream().mapToInt(Integer::intValue).findFirst();
         target = note.isPresent()
@@ -169,7 +169,7 @@ final class NoteEditor extends VBox {
             work.perform(new ChangeNote(old.getAsInt(), new ChangeNote.Text(words)));
         } else {
             work.perform(new AddNote(on.get(), words));
-            work.hands().choose(Lit.note(work.bench().scenario().notes().size() - 1));
+            work.hands().choose(Selection.note(work.bench().scenario().notes().size() - 1));
         }
     }
 

@@ -18,7 +18,7 @@ public final class OpeningStrip extends HBox {
     private final Wording wording;
     private final Label words = new Label();
 
-    public OpeningStrip(Opening opening, Wording wording, Subscriptions subscriptions) {
+    public OpeningStrip(LargeBenchOpening opening, Wording wording, Subscriptions subscriptions) {
         this.wording = wording;
         setId("opening");
         getStyleClass().add("opening-strip");

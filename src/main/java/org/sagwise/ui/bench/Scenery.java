@@ -12,7 +12,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.sagwise.assessment.Assessment;
-import org.sagwise.interaction.Lit;
+import org.sagwise.interaction.Selection;
 import org.sagwise.picture.bench.ChevronPainter;
 import org.sagwise.picture.bench.EmphasisPainter;
 import org.sagwise.picture.bench.StillPainter;
@@ -78,7 +78,7 @@ final class Scenery {
     }
 
     /** Where the view shows what is meant. */
-    Rectangle2D seen(BenchView view, Lit meant) {
+    Rectangle2D seen(BenchView view, Selection meant) {
         Stream<Rectangle2D> parts = meant.parts().stream()
                 .flatMap(id -> scene.layout().part(id).stream())
                 .map(PartBox::body);
@@ -151,7 +151,7 @@ final class Scenery {
      * @param lit what is pointed at
      * @param chosen what is chosen
      */
-    void paintStandingOut(Graphics2D graphics, BenchView view, Lit lit, Lit chosen) {
+    void paintStandingOut(Graphics2D graphics, BenchView view, Selection lit, Selection chosen) {
         Set<Integer> links = new HashSet<>(lit.links());
         links.addAll(chosen.links());
         Set<Integer> notes = new HashSet<>(lit.notes());

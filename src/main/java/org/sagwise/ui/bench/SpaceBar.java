@@ -7,7 +7,7 @@ import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.stage.Stage;
-import org.sagwise.ui.document.Thumb;
+import org.sagwise.ui.document.FireButtonState;
 import org.sagwise.ui.kit.Subscriptions;
 
 /**
@@ -24,7 +24,7 @@ public final class SpaceBar {
     private SpaceBar() {}
 
     /** Listens for it in a window, until the subscriptions are closed. */
-    public static void holds(Thumb thumb, Stage stage, Subscriptions subscriptions) {
+    public static void holds(FireButtonState thumb, Stage stage, Subscriptions subscriptions) {
         Scene scene = stage.getScene();
         var filter = filter(thumb, scene);
         scene.addEventFilter(KeyEvent.ANY, filter);
@@ -33,7 +33,7 @@ public final class SpaceBar {
         subscriptions.onChange(stage.focusedProperty(), thumb::letGo);
     }
 
-    private static EventHandler<KeyEvent> filter(Thumb thumb, Scene scene) {
+    private static EventHandler<KeyEvent> filter(FireButtonState thumb, Scene scene) {
         return event -> {
             if (isSpace(event) && !isTyping(scene.getFocusOwner())) {
                 hold(thumb, event);
@@ -42,11 +42,11 @@ public final class SpaceBar {
         };
     }
 
-    private static void hold(Thumb thumb, KeyEvent event) {
+    private static void hold(FireButtonState thumb, KeyEvent event) {
         if (event.getEventType() == KeyEvent.KEY_PRESSED) {
-            thumb.press(Thumb.Hold.KEY);
+            thumb.press(FireButtonState.Hold.KEY);
         } else if (event.getEventType() == KeyEvent.KEY_RELEASED) {
-            thumb.release(Thumb.Hold.KEY);
+            thumb.release(FireButtonState.Hold.KEY);
         }
     }
 

@@ -2,8 +2,8 @@ package org.sagwise.ui.bench;
 
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
-import org.sagwise.interaction.Grip;
-import org.sagwise.interaction.Lit;
+import org.sagwise.interaction.Selection;
+import org.sagwise.interaction.Tool;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.document.BenchModel;
 import org.sagwise.ui.kit.Subscriptions;
@@ -38,31 +38,31 @@ public final class StatusLine extends Label {
 
     private void tell() {
         String message = work.messageProperty().get();
-        setText(work.hands().isBusy() ? held(work.hands().grip()) : message.isEmpty() ? pointedAt() : message);
+        setText(work.hands().isBusy() ? held(work.hands().tool()) : message.isEmpty() ? pointedAt() : message);
     }
 
     private String pointedAt() {
-        Lit lit = bench.spotlight().lit();
-        Lit shown = lit.isNothing() ? work.hands().chosen() : lit;
+        Selection lit = bench.spotlight().lit();
+        Selection shown = lit.isNothing() ? work.hands().chosen() : lit;
         return shown.isNothing()
                 ? wording.say("status.hint")
                 : String.join("   ", texts.lit(bench.assessment(), shown));
     }
 
     /** What to do with what is in the hand. */
-    private String held(Grip grip) {
-        if (grip instanceof Grip.Fresh) {
+    private String held(Tool tool) {
+        if (tool instanceof Tool.Fresh) {
             return wording.say("status.fresh");
-        } else if (grip instanceof Grip.Lifted || grip instanceof Grip.Slip) {
+        } else if (tool instanceof Tool.Lifted || tool instanceof Tool.Slip) {
             return wording.say("status.lifted");
-        } else if (grip instanceof Grip.Lead lead) {
+        } else if (tool instanceof Tool.DraftLink lead) {
             return lead.over()
-                    .map(end -> wording.say("status.lead.over", from(lead), texts.end(scenario(), end)))
-                    .orElseGet(() -> wording.say("status.lead", from(lead)));
-        } else if (grip instanceof Grip.Gathered gathered) {
+                    .map(end -> wording.say("status.draft.over", from(lead), texts.end(scenario(), end)))
+                    .orElseGet(() -> wording.say("status.draft", from(lead)));
+        } else if (tool instanceof Tool.Gathered gathered) {
             return wording.say("status.gathered", gathered.terminals().size());
-        } else if (grip instanceof Grip.Tip tip) {
-            String probe = tip.probe() == Grip.Probe.RED ? "status.probe.red" : "status.probe.black";
+        } else if (tool instanceof Tool.Tip tip) {
+            String probe = tip.probe() == Tool.Probe.RED ? "status.probe.red" : "status.probe.black";
             return tip.over()
                     .map(end -> wording.say(probe + ".over", texts.end(scenario(), end)))
                     .orElseGet(() -> wording.say(probe));
@@ -70,7 +70,7 @@ public final class StatusLine extends Label {
         return wording.say("status.frame");
     }
 
-    private String from(Grip.Lead lead) {
+    private String from(Tool.DraftLink lead) {
         return texts.end(scenario(), lead.from());
     }
 

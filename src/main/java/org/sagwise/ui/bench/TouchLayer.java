@@ -11,14 +11,14 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Pane;
-import org.sagwise.interaction.Lit;
+import org.sagwise.interaction.Selection;
 import org.sagwise.part.PartKind;
 import org.sagwise.picture.layout.NoteBox;
 import org.sagwise.picture.scene.BenchView;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.TerminalRef;
 import org.sagwise.ui.document.BenchModel;
-import org.sagwise.ui.document.Thumb;
+import org.sagwise.ui.document.FireButtonState;
 import org.sagwise.ui.text.PartTexts;
 import org.sagwise.ui.text.Wording;
 import org.sagwise.ui.workbench.Workbench;
@@ -168,7 +168,7 @@ final class TouchLayer extends Pane {
         TouchNode node = node(before, kind, box);
         if (part.kind() == PartKind.SWITCH) {
             node.setOnMousePressed(this::thumbDown);
-            node.setOnMouseReleased(event -> bench.thumb().release(Thumb.Hold.MOUSE));
+            node.setOnMouseReleased(event -> bench.button().release(FireButtonState.Hold.MOUSE));
         }
         return node;
     }
@@ -197,11 +197,11 @@ final class TouchLayer extends Pane {
     }
 
     private void listen(TouchNode node) {
-        Lit target = node.what().lit();
+        Selection target = node.what().lit();
         node.setOnMouseEntered(event -> bench.spotlight().point(target));
-        node.setOnMouseExited(event -> bench.spotlight().point(Lit.NOTHING));
+        node.setOnMouseExited(event -> bench.spotlight().point(Selection.NOTHING));
         node.addEventHandler(MouseEvent.MOUSE_PRESSED, event -> focus(node, event));
-        node.focusedProperty().subscribe(on -> bench.spotlight().point(on ? target : Lit.NOTHING));
+        node.focusedProperty().subscribe(on -> bench.spotlight().point(on ? target : Selection.NOTHING));
     }
 
     private static void focus(TouchNode node, MouseEvent event) {
@@ -212,7 +212,7 @@ final class TouchLayer extends Pane {
 
     private void thumbDown(MouseEvent event) {
         if (event.getButton() == MouseButton.PRIMARY) {
-            bench.thumb().press(Thumb.Hold.MOUSE);
+            bench.button().press(FireButtonState.Hold.MOUSE);
         }
     }
 }

@@ -1,7 +1,7 @@
 package org.sagwise.ui.bench;
 
 import java.util.Optional;
-import org.sagwise.interaction.Lit;
+import org.sagwise.interaction.Selection;
 import org.sagwise.scenario.TerminalRef;
 
 /** What lies under a touch node. */
@@ -30,7 +30,7 @@ sealed interface Touched {
     }
 
     /** What is meant by pointing at it. */
-    default Lit lit() {
-        return this instanceof Slip slip ? Lit.note(slip.note()) : Lit.part(part().orElseThrow());
+    default Selection lit() {
+        return this instanceof Slip slip ? Selection.note(slip.note()) : Selection.part(part().orElseThrow());
     }
 }

@@ -15,11 +15,11 @@ import org.sagwise.run.RunResult;
 import org.sagwise.run.RunState;
 import org.sagwise.run.Trace;
 import org.sagwise.run.playback.Along;
-import org.sagwise.run.playback.Aside;
-import org.sagwise.run.playback.Circuits;
 import org.sagwise.run.playback.Halt;
 import org.sagwise.run.playback.Now;
 import org.sagwise.run.playback.RealTime;
+import org.sagwise.run.playback.Remark;
+import org.sagwise.run.playback.SameCircuit;
 import org.sagwise.run.playback.Slice;
 import org.sagwise.run.playback.Speed;
 import org.sagwise.run.playback.Timeline;
@@ -46,7 +46,7 @@ public final class ClockModel {
     private final ReadOnlyObjectWrapper<Speed> speed = new ReadOnlyObjectWrapper<>(Speed.ONE);
     private final ReadOnlyObjectWrapper<Now> now = new ReadOnlyObjectWrapper<>(Now.START);
     private final ReadOnlyObjectWrapper<Optional<Halt>> halt = new ReadOnlyObjectWrapper<>(Optional.empty());
-    private final ReadOnlyObjectWrapper<Aside> aside = new ReadOnlyObjectWrapper<>(Aside.NOTHING);
+    private final ReadOnlyObjectWrapper<Remark> aside = new ReadOnlyObjectWrapper<>(Remark.NOTHING);
     private Supplier<Along> along = () -> Along.NOTHING;
     private Bench bench;
     private int opening;
@@ -62,7 +62,7 @@ public final class ClockModel {
         bench = shown.assessment().bench();
         opening = shown.openings();
         real = new RealTime(nanoTime, press());
-        shown.thumb().downProperty().subscribe(this::turned);
+        shown.button().downProperty().subscribe(this::turned);
         shown.assessmentProperty().subscribe(this::follow);
     }
 
@@ -91,7 +91,7 @@ public final class ClockModel {
     }
 
     /** What there is to tell in passing. */
-    public ReadOnlyObjectProperty<Aside> asideProperty() {
+    public ReadOnlyObjectProperty<Remark> asideProperty() {
         return aside.getReadOnlyProperty();
     }
 
@@ -180,14 +180,14 @@ public final class ClockModel {
     /** Puts time back to the start and forgets what was recorded. */
     public void reset() {
         forget();
-        aside.set(Aside.NOTHING);
+        aside.set(Remark.NOTHING);
         shown.show(shown.assessment().at(bench.start(), press()));
     }
 
     /** Runs the bench down by the plan, from its start, behind the scenes. */
     public void startRunDown() {
         forget();
-        aside.set(Aside.NOTHING);
+        aside.set(Remark.NOTHING);
         runDown.start(shown.assessment(), this::ranDown);
     }
 
@@ -206,7 +206,7 @@ public final class ClockModel {
     private void begin() {
         timeline.begin(bench);
         halt.set(Optional.empty());
-        aside.set(Aside.NOTHING);
+        aside.set(Remark.NOTHING);
     }
 
     private void collect() {
@@ -247,7 +247,7 @@ public final class ClockModel {
             halt.set(Optional.of(Halt.in(bench, slice)));
             return;
         }
-        Aside.in(bench, slice).ifPresent(aside::set);
+        Remark.in(bench, slice).ifPresent(aside::set);
         if (!going.get()) {
             compute();
         }
@@ -278,13 +278,13 @@ public final class ClockModel {
         boolean opened = shown.openings() != opening;
         opening = shown.openings();
         Optional<RunState> then = timeline.state();
-        if (!opened && then.isPresent() && Circuits.areSame(before, bench.scenario())) {
+        if (!opened && then.isPresent() && SameCircuit.areSame(before, bench.scenario())) {
             shown.show(assessment.at(then.get().states(), press()));
             return;
         }
         boolean hadBegun = now.get().endS() > 0 || runDown.isRunning();
         forget();
-        aside.set(hadBegun && !opened ? Aside.STARTED_OVER : Aside.NOTHING);
+        aside.set(hadBegun && !opened ? Remark.STARTED_OVER : Remark.NOTHING);
     }
 
     private void stop() {
@@ -304,6 +304,6 @@ public final class ClockModel {
     /** A circuit without a button is always on, as if it were held. */
     private Press press() {
         boolean switched = !bench.scenario().partsOf(PartKind.SWITCH).isEmpty();
-        return shown.thumb().isDown() || !switched ? Press.HELD : Press.RELEASED;
+        return shown.button().isDown() || !switched ? Press.HELD : Press.RELEASED;
     }
 }

@@ -13,8 +13,8 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import org.sagwise.reading.Press;
-import org.sagwise.run.playback.Aside;
 import org.sagwise.run.playback.Now;
+import org.sagwise.run.playback.Remark;
 import org.sagwise.ui.kit.Beat;
 import org.sagwise.ui.kit.Command;
 import org.sagwise.ui.kit.Controls;
@@ -145,11 +145,11 @@ public final class ClockStrip extends HBox {
         setAccessibleText(texts.word("spoken", time.getText(), presses.getText()));
     }
 
-    private void tell(Aside told) {
+    private void tell(Remark told) {
         String words = "";
-        if (told instanceof Aside.StartedOver) {
+        if (told instanceof Remark.StartedOver) {
             words = texts.word("started-over");
-        } else if (told instanceof Aside.Event event) {
+        } else if (told instanceof Remark.Event event) {
             words = texts.about(event.bench()).sentence(event.event());
         }
         aside.setText(words);

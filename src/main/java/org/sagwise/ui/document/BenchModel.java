@@ -29,7 +29,7 @@ import org.sagwise.scenario.edit.History;
 public final class BenchModel {
 
     private final Function<Scenario, Assessment> assess;
-    private final Thumb thumb = new Thumb();
+    private final FireButtonState thumb = new FireButtonState();
     private final Spotlight spotlight = new Spotlight();
     private final ReadOnlyObjectWrapper<History> history;
     private final ReadOnlyObjectWrapper<Assessment> assessment;
@@ -51,8 +51,7 @@ public final class BenchModel {
         assessment = new ReadOnlyObjectWrapper<>(assess.apply(first).with(press()));
         cautions = assessment().cautions();
         nextStep = new ReadOnlyObjectWrapper<>(NextStep.of(assessment().bench()));
-        thumb.downProperty()
-                .subscribe((before, now) -> turn());
+        thumb.downProperty().subscribe((before, now) -> turn());
         thumb.lockedProperty().subscribe((before, now) -> put(assessment()));
     }
 
@@ -162,7 +161,7 @@ public final class BenchModel {
         return judged.getReadOnlyProperty();
     }
 
-    public Thumb thumb() {
+    public FireButtonState button() {
         return thumb;
     }
 

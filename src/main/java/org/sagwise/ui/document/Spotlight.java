@@ -2,7 +2,7 @@ package org.sagwise.ui.document;
 
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
-import org.sagwise.interaction.Lit;
+import org.sagwise.interaction.Selection;
 
 /**
  * What is picked out at the moment, on bench and staircase alike: what the mouse or the keyboard is
@@ -10,33 +10,33 @@ import org.sagwise.interaction.Lit;
  */
 public final class Spotlight {
 
-    private final ReadOnlyObjectWrapper<Lit> lit = new ReadOnlyObjectWrapper<>(Lit.NOTHING);
-    private Lit pointed = Lit.NOTHING;
-    private Lit shown = Lit.NOTHING;
+    private final ReadOnlyObjectWrapper<Selection> lit = new ReadOnlyObjectWrapper<>(Selection.NOTHING);
+    private Selection pointed = Selection.NOTHING;
+    private Selection shown = Selection.NOTHING;
 
-    /** The mouse or the keyboard is on this; {@link Lit#NOTHING} when it has left. */
-    public void point(Lit target) {
+    /** The mouse or the keyboard is on this; {@link Selection#NOTHING} when it has left. */
+    public void point(Selection target) {
         pointed = target;
         update();
     }
 
     /** Picks something out until something else is, or nothing. */
-    public void show(Lit target) {
+    public void show(Selection target) {
         shown = target;
         update();
     }
 
     /** Forgets everything, for another document. */
     public void clear() {
-        pointed = Lit.NOTHING;
-        show(Lit.NOTHING);
+        pointed = Selection.NOTHING;
+        show(Selection.NOTHING);
     }
 
-    public ReadOnlyObjectProperty<Lit> litProperty() {
+    public ReadOnlyObjectProperty<Selection> litProperty() {
         return lit.getReadOnlyProperty();
     }
 
-    public Lit lit() {
+    public Selection lit() {
         return lit.get();
     }
 

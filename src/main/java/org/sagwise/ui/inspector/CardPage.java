@@ -4,7 +4,7 @@ import java.util.Optional;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.VBox;
-import org.sagwise.interaction.Lit;
+import org.sagwise.interaction.Selection;
 import org.sagwise.ui.kit.FocusScroll;
 import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.text.Wording;
@@ -44,7 +44,7 @@ public final class CardPage extends ScrollPane {
     }
 
     private void follow() {
-        Lit chosen = work.hands().chosen();
+        Selection chosen = work.hands().chosen();
         Optional<String> onePart = chosen.parts().stream()
                 .filter(id -> chosen.parts().size() == 1)
                 .filter(id -> work.bench().scenario().part(id).isPresent())

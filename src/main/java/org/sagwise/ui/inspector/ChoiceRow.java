@@ -9,7 +9,7 @@ import org.sagwise.part.key.KeySpec;
 import org.sagwise.ui.text.Wording;
 
 /** One of several words: of a short list, or of the catalogue with a search. */
-final class ChoiceRow extends Row {
+final class ChoiceRow extends CardRow {
 
     private final ComboBox<String> box;
     private final Optional<String> otherwise;

@@ -6,7 +6,7 @@ import org.sagwise.part.key.KeySpec;
 import org.sagwise.ui.text.Wording;
 
 /** Yes or no. */
-final class FlagRow extends Row {
+final class FlagRow extends CardRow {
 
     private final CheckBox box = new CheckBox();
 

@@ -19,12 +19,12 @@ final class GroupRows extends VBox {
     private final String name;
     private final Change change;
     private final CheckBox tick;
-    private final List<Row> rows = new ArrayList<>();
+    private final List<CardRow> rows = new ArrayList<>();
 
     /**
      * @param usual what the object holds when it is first ticked
      */
-    GroupRows(KeySpec spec, KeySpec.GroupType type, Keys usual, Change change, Rows maker, Wording wording) {
+    GroupRows(KeySpec spec, KeySpec.GroupType type, Keys usual, Change change, CardRows maker, Wording wording) {
         this.name = spec.name();
         this.change = change;
         this.tick = new CheckBox(wording.say("key." + name));
@@ -48,7 +48,7 @@ final class GroupRows extends VBox {
         tick.setSelected(there);
         getChildren().setAll(tick);
         if (there) {
-            rows.forEach(Row::refresh);
+            rows.forEach(CardRow::refresh);
             getChildren().addAll(rows);
         }
     }

@@ -31,7 +31,7 @@ final class LinkCard extends VBox {
     private final Wording wording;
     private final ToggleGroup kinds = new ToggleGroup();
     private final VBox values = new VBox();
-    private final List<Row> rows = new ArrayList<>();
+    private final List<CardRow> rows = new ArrayList<>();
     private String shown = "";
 
     LinkCard(Workbench work, int link, Wording wording) {
@@ -98,13 +98,13 @@ final class LinkCard extends VBox {
             shown = choice().name();
             build();
         }
-        rows.forEach(Row::refresh);
+        rows.forEach(CardRow::refresh);
     }
 
     private void build() {
         rows.clear();
         Bench bench = work.bench().assessment().bench();
-        Rows maker = new Rows(bench.catalogue(), PartKind.RESISTOR, () -> InEffect.none(), wording);
+        CardRows maker = new CardRows(bench.catalogue(), PartKind.RESISTOR, () -> InEffect.none(), wording);
         if (choice() == JointChoice.WIRE) {
             for (KeySpec spec : ScenarioKeys.JUMPER) {
                 if (!spec.name().equals("material")) {

@@ -12,7 +12,7 @@ import org.sagwise.quantity.Parsed;
 import org.sagwise.ui.text.Wording;
 
 /** A number with its unit; an empty field stands for what the model says. */
-final class NumberRow extends Row {
+final class NumberRow extends CardRow {
 
     private final TextField field = new TextField();
     private final KeyNumbers numbers;

@@ -19,9 +19,9 @@ import org.sagwise.part.key.KeySpec;
 import org.sagwise.part.key.Keys;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.ScenarioKeys;
-import org.sagwise.scenario.edit.Good;
-import org.sagwise.scenario.edit.Goods;
 import org.sagwise.scenario.edit.SetPartKeys;
+import org.sagwise.scenario.edit.ShelfItem;
+import org.sagwise.scenario.edit.ShelfItems;
 import org.sagwise.ui.text.PartTexts;
 import org.sagwise.ui.text.Wording;
 import org.sagwise.ui.workbench.Workbench;
@@ -42,7 +42,7 @@ final class PartCard extends VBox {
     private final Workbench work;
     private final String id;
     private final Wording wording;
-    private final List<Row> rows = new ArrayList<>();
+    private final List<CardRow> rows = new ArrayList<>();
     private final List<GroupRows> groups = new ArrayList<>();
     private final CurvePlot curve;
     private final Button reset = new Button();
@@ -54,7 +54,7 @@ final class PartCard extends VBox {
         this.curve = new CurvePlot(wording);
         getStyleClass().add("part-card");
         Catalogue catalogue = work.bench().assessment().bench().catalogue();
-        Rows maker = new Rows(catalogue, part.kind(), this::effect, wording);
+        CardRows maker = new CardRows(catalogue, part.kind(), this::effect, wording);
         Change change = change();
         List<Node> nodes = new ArrayList<>();
         Label title = new Label(new PartTexts(wording).kind(part.kind()) + " " + part.id());
@@ -84,12 +84,12 @@ final class PartCard extends VBox {
         refresh();
     }
 
-    private Optional<Row> label(Part part, Change change) {
+    private Optional<CardRow> label(Part part, Change change) {
         return ScenarioKeys.ANY_PART.stream()
                 .filter(spec -> spec.name().equals("label"))
                 .findFirst()
                 .map(spec -> {
-                    Row row = new TextRow(spec, part.id(), change, wording);
+                    CardRow row = new TextRow(spec, part.id(), change, wording);
                     rows.add(row);
                     return row;
                 });
@@ -102,7 +102,7 @@ final class PartCard extends VBox {
     /** Takes over what is written now. */
     void refresh() {
         Part part = part(id);
-        rows.forEach(Row::refresh);
+        rows.forEach(CardRow::refresh);
         groups.forEach(GroupRows::refresh);
         reset.setVisible(part.model().isPresent() && !overridden(part).isEmpty());
         reset.setManaged(reset.isVisible());
@@ -188,8 +188,8 @@ final class PartCard extends VBox {
                     .map(PartCard::written)
                     .orElse(Keys.NONE);
         }
-        return Goods.of(catalogue).stream()
-                .map(Good::part)
+        return ShelfItems.of(catalogue).stream()
+                .map(ShelfItem::part)
                 .flatMap(part -> part.keys().group(spec.name()).stream())
                 .findFirst()
                 .orElse(Keys.NONE);

@@ -6,7 +6,7 @@ import org.sagwise.part.key.KeySpec;
 import org.sagwise.ui.text.Wording;
 
 /** A line of free text. */
-final class TextRow extends Row {
+final class TextRow extends CardRow {
 
     private final TextField field = new TextField();
     private final String otherwise;

@@ -16,7 +16,7 @@ final class ChoiceList extends VBox {
     private final List<Integer> order;
     private final List<ChoiceButton> buttons = new ArrayList<>();
 
-    ChoiceList(Step.Choose question, LessonPlayer now, LessonRoom room, List<LiveText> live) {
+    ChoiceList(Step.Choose question, LessonPlayer now, LessonSession room, List<LiveText> live) {
         this.question = question;
         order = now.shuffle().order(question);
         getStyleClass().add("choices");

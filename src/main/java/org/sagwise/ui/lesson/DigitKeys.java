@@ -14,7 +14,7 @@ final class DigitKeys {
 
     private DigitKeys() {}
 
-    static void choose(LessonColumn column, LessonRoom room, Subscriptions subscriptions) {
+    static void choose(LessonColumn column, LessonSession room, Subscriptions subscriptions) {
         EventHandler<KeyEvent> filter = event -> pressed(event, room);
         subscriptions.add(() -> {
             if (column.getScene() != null) {
@@ -33,7 +33,7 @@ final class DigitKeys {
         }
     }
 
-    private static void pressed(KeyEvent event, LessonRoom room) {
+    private static void pressed(KeyEvent event, LessonSession room) {
         int place = digit(event.getCode()) - 1;
         boolean plain = !event.isShortcutDown() && !event.isAltDown() && !event.isControlDown();
         boolean types = event.getTarget() instanceof TextInputControl;

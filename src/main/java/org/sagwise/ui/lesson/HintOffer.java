@@ -14,9 +14,9 @@ import org.sagwise.ui.text.Wording;
 /** Tells somebody who has tried nothing for long that there is a hint. */
 final class HintOffer extends Label {
 
-    private final LessonRoom room;
+    private final LessonSession room;
 
-    HintOffer(LessonRoom room, Wording wording, Subscriptions subscriptions) {
+    HintOffer(LessonSession room, Wording wording, Subscriptions subscriptions) {
         this.room = room;
         setId("lesson-offer");
         setText(wording.say("lesson.offer"));

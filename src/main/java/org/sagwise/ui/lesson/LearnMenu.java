@@ -11,15 +11,15 @@ import org.sagwise.ui.kit.Command;
 import org.sagwise.ui.kit.Controls;
 import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.lesson.author.AuthorCommands;
-import org.sagwise.ui.lesson.author.AuthorDesk;
+import org.sagwise.ui.lesson.author.AuthorController;
 import org.sagwise.ui.text.Wording;
 
 /** The menu with all lessons and with what can be done in one. */
 public final class LearnMenu {
 
     private final LessonShelf shelf;
-    private final LessonRoom room;
-    private final AuthorDesk desk;
+    private final LessonSession room;
+    private final AuthorController desk;
     private final AuthorCommands author;
     private final Controls controls;
     private final Wording wording;
@@ -27,8 +27,8 @@ public final class LearnMenu {
 
     private LearnMenu(
             LessonShelf shelf,
-            LessonRoom room,
-            AuthorDesk desk,
+            LessonSession room,
+            AuthorController desk,
             AuthorCommands author,
             Controls controls,
             Wording wording,
@@ -47,8 +47,8 @@ public final class LearnMenu {
      */
     public static Menu of(
             LessonShelf shelf,
-            LessonRoom room,
-            AuthorDesk desk,
+            LessonSession room,
+            AuthorController desk,
             ObservableValue<Boolean> shuffled,
             LessonCommands commands,
             AuthorCommands author,

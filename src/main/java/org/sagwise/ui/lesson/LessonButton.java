@@ -26,10 +26,10 @@ public final class LessonButton extends ContentButton {
     }
 
     /** A lesson that goes on where it was left. */
-    public static LessonButton of(Lesson lesson, LessonRoom room, ProgressBook book, Wording wording) {
+    public static LessonButton of(Lesson lesson, LessonSession room, ProgressBook book, Wording wording) {
         String title = lesson.title().in(wording.locale());
-        Standing standing = book.standing(lesson);
-        boolean done = standing.state() == Standing.State.DONE;
+        LessonStatus standing = book.standing(lesson);
+        boolean done = standing.state() == LessonStatus.State.DONE;
         LessonButton button =
                 new LessonButton(lesson.id(), title, how(lesson, standing, wording), done ? "done" : "quiet", wording);
         String goal = lesson.goal().in(wording.locale());
@@ -38,7 +38,7 @@ public final class LessonButton extends ContentButton {
         return button;
     }
 
-    private static String how(Lesson lesson, Standing standing, Wording wording) {
+    private static String how(Lesson lesson, LessonStatus standing, Wording wording) {
         return switch (standing.state()) {
             case FRESH -> wording.say("lessons.minutes", lesson.minutes());
             case BEGUN -> wording.say("lessons.begun", standing.step(), standing.steps());

@@ -30,11 +30,11 @@ public final class LessonColumn extends BorderPane {
 
     /** What is built anew for: anything but a change of the bench. */
     private record Shown(
-            Lesson lesson, int at, List<Answers> answers, boolean summary, Optional<ClassDesk.Vote> vote) {}
+            Lesson lesson, int at, List<Answers> answers, boolean summary, Optional<VoteModel.Vote> vote) {}
 
-    private final LessonRoom room;
+    private final LessonSession room;
     private final LessonShelf shelf;
-    private final ClassDesk desk;
+    private final VoteModel desk;
     private final ObservableValue<Boolean> inClass;
     private final Wording wording;
     private final Label title = new Label();
@@ -52,9 +52,9 @@ public final class LessonColumn extends BorderPane {
      * @param inClass whether a class looks on
      */
     public LessonColumn(
-            LessonRoom room,
+            LessonSession room,
             LessonShelf shelf,
-            ClassDesk desk,
+            VoteModel desk,
             ObservableValue<Boolean> inClass,
             LessonCommands commands,
             Controls controls,
@@ -179,7 +179,7 @@ public final class LessonColumn extends BorderPane {
         helps.setManaged(offered);
     }
 
-    private TallyChart chart(LessonPlayer now, ClassDesk.Vote vote) {
+    private TallyChart chart(LessonPlayer now, VoteModel.Vote vote) {
         List<Integer> order = now.shuffle().order((Step.Choose) now.step());
         return new TallyChart(vote.rounds(), order, wording);
     }

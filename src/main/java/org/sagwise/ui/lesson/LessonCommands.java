@@ -30,7 +30,8 @@ public record LessonCommands(
     /**
      * @param dialogs asks before progress is forgotten
      */
-    public static LessonCommands of(LessonRoom room, ProgressBook book, PreferencesModel preferences, Dialogs dialogs) {
+    public static LessonCommands of(
+            LessonSession room, ProgressBook book, PreferencesModel preferences, Dialogs dialogs) {
         Wording wording = dialogs.wording();
         return new LessonCommands(
                 Command.of("lesson-next", room::next)
@@ -90,7 +91,7 @@ public record LessonCommands(
         return (asks || step.isObservation()) && now.answers().isOpen();
     }
 
-    private static BooleanBinding not(LessonRoom room, Predicate<LessonPlayer> condition) {
+    private static BooleanBinding not(LessonSession room, Predicate<LessonPlayer> condition) {
         return Bindings.createBooleanBinding(
                 () -> room.player().filter(condition).isEmpty(),
                 room.playerProperty(),

@@ -14,7 +14,7 @@ import org.sagwise.ui.text.Wording;
 public final class LessonList extends ScrollPane {
 
     private final Node own;
-    private final LessonRoom room;
+    private final LessonSession room;
     private final ProgressBook book;
     private final Wording wording;
     private final VBox list = new VBox();
@@ -25,7 +25,7 @@ public final class LessonList extends ScrollPane {
     public LessonList(
             Node own,
             LessonShelf shelf,
-            LessonRoom room,
+            LessonSession room,
             ProgressBook book,
             Wording wording,
             Subscriptions subscriptions) {

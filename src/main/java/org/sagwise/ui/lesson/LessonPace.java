@@ -9,7 +9,7 @@ public final class LessonPace {
 
     private static final double MINUTE_NS = 60e9;
 
-    private final LessonRoom room;
+    private final LessonSession room;
     private final LongSupplier nanoTime;
     private Optional<String> lesson = Optional.empty();
     private long begun;
@@ -17,7 +17,7 @@ public final class LessonPace {
     /**
      * @param nanoTime real time, ns
      */
-    public LessonPace(LessonRoom room, LongSupplier nanoTime) {
+    public LessonPace(LessonSession room, LongSupplier nanoTime) {
         this.room = room;
         this.nanoTime = nanoTime;
         room.playerProperty().subscribe(this::follow);

@@ -39,8 +39,8 @@ public final class ProgressBook {
     }
 
     /** How far a lesson is. */
-    public Standing standing(Lesson lesson) {
-        return Standing.of(lesson, progress.get().place(lesson.id()));
+    public LessonStatus standing(Lesson lesson) {
+        return LessonStatus.of(lesson, progress.get().place(lesson.id()));
     }
 
     Optional<LessonProgress.Place> place(Lesson lesson) {

@@ -20,13 +20,13 @@ import org.sagwise.ui.text.Wording;
 /** One step of a lesson: what it says, what it asks, and what came of it. */
 final class StepBody extends VBox {
 
-    private final LessonRoom room;
+    private final LessonSession room;
     private final Wording wording;
     private final List<LiveText> live = new ArrayList<>();
     private Optional<Node> first = Optional.empty();
     private Optional<Label> status = Optional.empty();
 
-    StepBody(LessonPlayer now, LessonRoom room, Wording wording) {
+    StepBody(LessonPlayer now, LessonSession room, Wording wording) {
         this.room = room;
         this.wording = wording;
         setId("lesson-step");

@@ -3,7 +3,7 @@ package org.sagwise.ui.lesson;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import org.sagwise.interaction.Lit;
+import org.sagwise.interaction.Selection;
 import org.sagwise.lesson.Step;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Scenario;
@@ -13,10 +13,10 @@ final class StepLight {
 
     private StepLight() {}
 
-    static Lit of(Step step, Scenario bench) {
+    static Selection of(Step step, Scenario bench) {
         List<String> look = step.head().look();
         List<Link> links = bench.links();
-        return Lit.of(
+        return Selection.of(
                 look.stream().filter(id -> bench.part(id).isPresent()).toList(),
                 IntStream.range(0, links.size())
                         .filter(i -> links.get(i).id().filter(look::contains).isPresent())

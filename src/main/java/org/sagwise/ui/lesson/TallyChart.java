@@ -34,7 +34,7 @@ public final class TallyChart extends VBox {
             getChildren().add(answer(shown + 1, order.get(shown)));
         }
         if (rounds.size() > 1) {
-            Label legend = new Label(wording.say("lead.tally.rounds"));
+            Label legend = new Label(wording.say("instructor.tally.rounds"));
             legend.setWrapText(true);
             legend.getStyleClass().add("quiet");
             getChildren().add(legend);
@@ -66,7 +66,7 @@ public final class TallyChart extends VBox {
         Tally tally = rounds.get(round);
         long percent = Math.round(100 * tally.share(place));
         Label figures =
-                new Label(wording.say("lead.tally.figures", tally.counts().get(place), percent));
+                new Label(wording.say("instructor.tally.figures", tally.counts().get(place), percent));
         figures.setId("tally-figures-" + number + (round == 0 ? "" : "-again"));
         figures.getStyleClass().add("tally-figures");
         figures.setMinWidth(USE_PREF_SIZE);

@@ -27,7 +27,7 @@ import org.sagwise.scenario.Scenario;
 import org.sagwise.text.Signs;
 import org.sagwise.ui.document.BenchModel;
 import org.sagwise.ui.document.Documents;
-import org.sagwise.ui.kit.Choice;
+import org.sagwise.ui.kit.ChoiceDialog;
 import org.sagwise.ui.kit.CopyBoard;
 import org.sagwise.ui.kit.Latest;
 import org.sagwise.ui.kit.Subscriptions;
@@ -55,7 +55,7 @@ public final class ComparePane extends BorderPane {
     private final SideView first;
     private final SideView second;
     private final BlockWords words = new BlockWords();
-    private final Choice<Press> press;
+    private final ChoiceDialog<Press> press;
     private final Label state = new Label();
     private final Button copy = new Button();
     private final Button put = new Button();
@@ -69,7 +69,7 @@ public final class ComparePane extends BorderPane {
         setId("compare");
         first = new SideView("compare-first", models.looks(), wording);
         second = new SideView("compare-second", models.looks(), wording);
-        press = new Choice<>(
+        press = new ChoiceDialog<>(
                 "compare-press",
                 wording.say("picture.press"),
                 List.of(Press.HELD, Press.RELEASED),

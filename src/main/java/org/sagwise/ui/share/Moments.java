@@ -5,7 +5,7 @@ import javafx.beans.value.ObservableValue;
 import javafx.scene.layout.StackPane;
 import org.sagwise.assessment.Moment;
 import org.sagwise.quantity.Unit;
-import org.sagwise.ui.kit.Choice;
+import org.sagwise.ui.kit.ChoiceDialog;
 import org.sagwise.ui.text.Wording;
 
 /**
@@ -21,7 +21,7 @@ final class Moments extends StackPane {
 
     private final Moment start;
     private final Moment clock;
-    private final Choice<When> choice;
+    private final ChoiceDialog<When> choice;
 
     /**
      * @param id beginning of the ids of its buttons
@@ -30,7 +30,7 @@ final class Moments extends StackPane {
     Moments(String id, Moment clock, Wording wording) {
         this.start = Moment.start(clock.assessment());
         this.clock = clock;
-        choice = new Choice<>(
+        choice = new ChoiceDialog<>(
                 id + "-moment",
                 wording.say("share.moment"),
                 clock.isStart() ? List.of(When.START) : List.of(When.values()),

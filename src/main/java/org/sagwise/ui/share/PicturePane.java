@@ -23,7 +23,7 @@ import org.sagwise.picture.export.PictureSize;
 import org.sagwise.picture.layout.Drawing;
 import org.sagwise.picture.look.Theme;
 import org.sagwise.reading.Press;
-import org.sagwise.ui.kit.Choice;
+import org.sagwise.ui.kit.ChoiceDialog;
 import org.sagwise.ui.kit.Latest;
 import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.text.Wording;
@@ -37,11 +37,11 @@ final class PicturePane extends BorderPane {
     private final Wording wording;
     private final Exports exports;
     private final Latest latest;
-    private final Choice<PictureFormat> format;
-    private final Choice<Press> press;
-    private final Choice<Drawing> drawing;
-    private final Choice<PictureSize> size;
-    private final Choice<Colours> colours;
+    private final ChoiceDialog<PictureFormat> format;
+    private final ChoiceDialog<Press> press;
+    private final ChoiceDialog<Drawing> drawing;
+    private final ChoiceDialog<PictureSize> size;
+    private final ChoiceDialog<Colours> colours;
     private final ImageView preview = new ImageView();
     private final Label state = new Label();
     private final Button copy;
@@ -69,7 +69,7 @@ final class PicturePane extends BorderPane {
         press = choice("press", List.of(Press.HELD, Press.RELEASED));
         drawing = choice("drawing", List.of(Drawing.values()));
         colours = choice("colours", List.of(Colours.values()));
-        size = new Choice<>(
+        size = new ChoiceDialog<>(
                 "picture-size",
                 wording.say("picture.size"),
                 SIZES,
@@ -89,8 +89,8 @@ final class PicturePane extends BorderPane {
         paint();
     }
 
-    private <E extends Enum<E>> Choice<E> choice(String key, List<E> options) {
-        return new Choice<>(
+    private <E extends Enum<E>> ChoiceDialog<E> choice(String key, List<E> options) {
+        return new ChoiceDialog<>(
                 "picture-" + key,
                 wording.say("picture." + key),
                 options,

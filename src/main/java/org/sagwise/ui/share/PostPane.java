@@ -17,7 +17,7 @@ import org.sagwise.file.ShareText;
 import org.sagwise.report.explain.ExplainedPost;
 import org.sagwise.report.post.PostFormat;
 import org.sagwise.text.Signs;
-import org.sagwise.ui.kit.Choice;
+import org.sagwise.ui.kit.ChoiceDialog;
 import org.sagwise.ui.kit.CopyBoard;
 import org.sagwise.ui.kit.Latest;
 import org.sagwise.ui.text.Wording;
@@ -35,7 +35,7 @@ final class PostPane extends BorderPane {
     private final Wording wording;
     private final Exports exports;
     private final Latest latest;
-    private final Choice<PostFormat> format;
+    private final ChoiceDialog<PostFormat> format;
     private final CheckBox ascii;
     private final TextArea preview = new TextArea();
     private final Label state = new Label();
@@ -49,7 +49,7 @@ final class PostPane extends BorderPane {
         this.exports = exports;
         this.latest = latest;
         setId("post");
-        format = new Choice<>(
+        format = new ChoiceDialog<>(
                 "post",
                 wording.say("post.format"),
                 List.of(PostFormat.values()),

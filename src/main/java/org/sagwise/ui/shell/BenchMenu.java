@@ -26,7 +26,7 @@ final class BenchMenu {
     static Menu of(Commands commands, Models models, Controls controls, Wording wording, Subscriptions subscriptions) {
         return controls.menu(
                 "bench",
-                controls.check(commands.latch(), models.bench().thumb().latchedProperty()),
+                controls.check(commands.latch(), models.bench().button().latchedProperty()),
                 joints(models.work(), controls, wording, subscriptions),
                 meter(models.bench(), commands.edits().meter(), controls),
                 controls.line(),

@@ -125,7 +125,9 @@ record Commands(
                 ShareCommands.of(desk),
                 Command.of("find-part", window::findPart).by("Shortcut+F"),
                 Command.of("title", window::editTitle).by("F2"),
-                Command.of("latch", bench.thumb()::toggleLatch).by("Shortcut+L").unless(noButton),
+                Command.of("latch", bench.button()::toggleLatch)
+                        .by("Shortcut+L")
+                        .unless(noButton),
                 time,
                 Command.of("zoom-in", view::zoomIn).by("Shortcut+Plus"),
                 Command.of("zoom-out", view::zoomOut).by("Shortcut+Minus"),
@@ -139,7 +141,7 @@ record Commands(
                 Command.of("examples", window::toggleColumn).by("F9"),
                 lessons,
                 author,
-                Command.of("lead", window::showLead).by("Shortcut+I"),
+                Command.of("instructor", window::showLead).by("Shortcut+I"),
                 Command.of("projector", window::toggleProjector).by("F12"),
                 Command.of("full-screen", window::toggleFullScreen).by("F11"),
                 Command.of("table", window::showTable).by("Shortcut+T"),

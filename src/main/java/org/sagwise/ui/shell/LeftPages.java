@@ -10,13 +10,13 @@ import org.sagwise.ui.kit.Controls;
 import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.lesson.LessonColumn;
 import org.sagwise.ui.lesson.LessonList;
-import org.sagwise.ui.lesson.author.AuthorDesk;
+import org.sagwise.ui.lesson.author.AuthorController;
 import org.sagwise.ui.lesson.author.AuthorPage;
 import org.sagwise.ui.lesson.author.AuthorStrip;
 import org.sagwise.ui.lesson.author.OwnShelf;
 import org.sagwise.ui.shell.LeftColumn.Page;
-import org.sagwise.ui.start.DoorsDialog;
 import org.sagwise.ui.start.ExamplesColumn;
+import org.sagwise.ui.start.StartPage;
 import org.sagwise.ui.text.Wording;
 import org.sagwise.ui.workbench.ShelfColumn;
 
@@ -45,7 +45,7 @@ final class LeftPages {
         column.add(Page.EXAMPLES, examples());
         lessons = lessons(commands, controls);
         column.add(Page.LESSONS, lessons);
-        AuthorDesk desk = models.lessons().author();
+        AuthorController desk = models.lessons().author();
         strip = new AuthorStrip(desk, models.lessons().room(), () -> column.show(Page.AUTHOR), wording, subscriptions);
         lesson = new BorderPane(running(commands, controls));
         column.add(Page.LESSON, lesson);
@@ -81,7 +81,7 @@ final class LeftPages {
     }
 
     /** Goes where a door of the opening page leads. */
-    void enter(DoorsDialog.Door door) {
+    void enter(StartPage.Door door) {
         switch (door) {
             case LEARN -> {
                 column.show(Page.LESSONS);
@@ -114,7 +114,7 @@ final class LeftPages {
         } else {
             pages.addAll(List.of(Page.SHELF, Page.CARD, Page.EXAMPLES, Page.LESSONS));
         }
-        AuthorDesk desk = models.lessons().author();
+        AuthorController desk = models.lessons().author();
         if (desk.authoring().getValue() && desk.folderProperty().get().isPresent()) {
             pages.add(Page.AUTHOR);
         }

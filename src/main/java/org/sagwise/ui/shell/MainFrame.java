@@ -10,7 +10,7 @@ import javafx.scene.control.Menu;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.VBox;
 import org.sagwise.hazard.Caution;
-import org.sagwise.interaction.Lit;
+import org.sagwise.interaction.Selection;
 import org.sagwise.lesson.LessonPlayer;
 import org.sagwise.run.playback.Halt;
 import org.sagwise.ui.clock.ClockTexts;
@@ -19,7 +19,7 @@ import org.sagwise.ui.document.DropTarget;
 import org.sagwise.ui.kit.Controls;
 import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.settings.Shown;
-import org.sagwise.ui.start.DoorsDialog;
+import org.sagwise.ui.start.StartPage;
 import org.sagwise.ui.start.TeachingNotice;
 import org.sagwise.ui.text.Wording;
 
@@ -150,7 +150,7 @@ final class MainFrame extends BorderPane {
     }
 
     /** Goes where a door of the opening page leads. */
-    void enter(DoorsDialog.Door door) {
+    void enter(StartPage.Door door) {
         left.enter(door);
         turn.ask();
     }
@@ -193,7 +193,7 @@ final class MainFrame extends BorderPane {
     }
 
     private void show(Caution caution) {
-        models.bench().spotlight().show(Lit.of(caution.parts(), caution.links()));
+        models.bench().spotlight().show(Selection.of(caution.parts(), caution.links()));
         models.view().fit();
         caution.parts().stream().findFirst().map(id -> lookup("#part-" + id)).ifPresent(Node::requestFocus);
     }

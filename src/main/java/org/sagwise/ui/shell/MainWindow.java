@@ -18,19 +18,19 @@ import org.sagwise.ui.kit.StyleSheets;
 import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.lesson.LessonCommands;
 import org.sagwise.ui.lesson.author.AuthorCommands;
-import org.sagwise.ui.lesson.instructor.LeadCommands;
-import org.sagwise.ui.lesson.instructor.LeadView;
-import org.sagwise.ui.lesson.instructor.LeadWindow;
+import org.sagwise.ui.lesson.instructor.InstructorCommands;
+import org.sagwise.ui.lesson.instructor.InstructorView;
+import org.sagwise.ui.lesson.instructor.InstructorWindow;
 import org.sagwise.ui.settings.AppliedLooks;
 import org.sagwise.ui.settings.Preferences;
 import org.sagwise.ui.share.ComparePane;
 import org.sagwise.ui.share.PasteAnywhere;
 import org.sagwise.ui.share.ShareDesk;
 import org.sagwise.ui.start.AboutDialog;
-import org.sagwise.ui.start.DoorsDialog;
-import org.sagwise.ui.start.Examples;
-import org.sagwise.ui.start.Leftovers;
+import org.sagwise.ui.start.ExampleBenches;
 import org.sagwise.ui.start.NoticeDialogs;
+import org.sagwise.ui.start.RecoveryOffer;
+import org.sagwise.ui.start.StartPage;
 import org.sagwise.ui.text.Wording;
 
 /**
@@ -41,21 +41,21 @@ public final class MainWindow implements Commands.WindowActions {
 
     private final Stage stage;
     private final Models models;
-    private final Leftovers leftovers;
+    private final RecoveryOffer leftovers;
     private final Supplier<Wording> wording;
     private final Subscriptions lasting = new Subscriptions();
     private Scene scene;
     private Subscriptions inside = new Subscriptions();
     private Dialogs dialogs;
     private ReadingsWindow table;
-    private LeadWindow lead;
+    private InstructorWindow lead;
     private Commands commands;
 
     /**
      * @param leftovers what earlier runs of the program could not save
      * @param wording the words in the present language
      */
-    public MainWindow(Stage stage, Models models, Leftovers leftovers, Supplier<Wording> wording) {
+    public MainWindow(Stage stage, Models models, RecoveryOffer leftovers, Supplier<Wording> wording) {
         this.stage = stage;
         this.models = models;
         this.leftovers = leftovers;
@@ -102,7 +102,7 @@ public final class MainWindow implements Commands.WindowActions {
     /** An example that nobody changed speaks the window's language; other benches keep theirs. */
     private void translate() {
         if (models.documents().fileProperty().get().isEmpty()) {
-            Examples.untouched(models.bench().scenario(), models.examples())
+            ExampleBenches.untouched(models.bench().scenario(), models.examples())
                     .map(example -> example.scenario(wording.get().locale()))
                     .ifPresent(models.documents()::openExample);
         }
@@ -153,7 +153,7 @@ public final class MainWindow implements Commands.WindowActions {
         }
         scene.setRoot(new MainFrame(models, commands, words, inside));
         stage.setScene(scene);
-        SpaceBar.holds(models.bench().thumb(), stage, inside);
+        SpaceBar.holds(models.bench().button(), stage, inside);
         PasteAnywhere.in(scene, desk, inside);
         title();
     }
@@ -195,7 +195,7 @@ public final class MainWindow implements Commands.WindowActions {
 
     @Override
     public void newBench() {
-        frame().enter(DoorsDialog.Door.BUILD);
+        frame().enter(StartPage.Door.BUILD);
     }
 
     @Override
@@ -213,22 +213,22 @@ public final class MainWindow implements Commands.WindowActions {
         frame().showCard();
     }
 
-    private LeadWindow lead(SideWindows windows, Wording words) {
+    private InstructorWindow lead(SideWindows windows, Wording words) {
         Models.Lessons lessons = models.lessons();
-        return new LeadWindow(
+        return new InstructorWindow(
                 windows,
                 words,
-                subscriptions -> new LeadView(
+                subscriptions -> new InstructorView(
                         lessons.room(),
                         lessons.shelf(),
                         lessons.desk(),
                         lessons.pace(),
                         commands.lessons(),
-                        LeadCommands.of(
+                        InstructorCommands.of(
                                 lessons.room(),
                                 lessons.desk(),
                                 models.clock(),
-                                models.bench().thumb(),
+                                models.bench().button(),
                                 commands.projector(),
                                 commands.author().author()),
                         words,
@@ -257,7 +257,7 @@ public final class MainWindow implements Commands.WindowActions {
 
     @Override
     public void showDoors() {
-        DoorsDialog.show(models.examples(), models.thumbnails(), dialogs, door -> frame().enter(door));
+        StartPage.show(models.examples(), models.thumbnails(), dialogs, door -> frame().enter(door));
     }
 
     @Override

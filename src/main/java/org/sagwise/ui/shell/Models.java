@@ -6,19 +6,19 @@ import java.util.function.Function;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.analysis.CureModel;
+import org.sagwise.ui.bench.LargeBenchOpening;
 import org.sagwise.ui.bench.Layouts;
-import org.sagwise.ui.bench.Opening;
 import org.sagwise.ui.bench.ViewModel;
 import org.sagwise.ui.clock.ClockModel;
 import org.sagwise.ui.clock.Companion;
 import org.sagwise.ui.document.BenchModel;
 import org.sagwise.ui.document.Documents;
-import org.sagwise.ui.lesson.ClassDesk;
 import org.sagwise.ui.lesson.LessonPace;
-import org.sagwise.ui.lesson.LessonRoom;
+import org.sagwise.ui.lesson.LessonSession;
 import org.sagwise.ui.lesson.LessonShelf;
 import org.sagwise.ui.lesson.ProgressBook;
-import org.sagwise.ui.lesson.author.AuthorDesk;
+import org.sagwise.ui.lesson.VoteModel;
+import org.sagwise.ui.lesson.author.AuthorController;
 import org.sagwise.ui.settings.LooksModel;
 import org.sagwise.ui.settings.PreferencesModel;
 import org.sagwise.ui.start.Example;
@@ -45,7 +45,7 @@ public record Models(
         LooksModel looks,
         ViewModel view,
         Layouts layouts,
-        Opening opening,
+        LargeBenchOpening opening,
         List<Example> examples,
         Thumbnails thumbnails,
         Lessons lessons,
@@ -55,9 +55,9 @@ public record Models(
     /** Lessons to choose from, and the one that runs. */
     public record Lessons(
             LessonShelf shelf,
-            LessonRoom room,
+            LessonSession room,
             ProgressBook book,
-            ClassDesk desk,
+            VoteModel desk,
             LessonPace pace,
-            AuthorDesk author) {}
+            AuthorController author) {}
 }

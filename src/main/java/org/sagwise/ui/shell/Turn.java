@@ -20,11 +20,10 @@ final class Turn {
     private final BooleanBinding left;
 
     Turn(BenchModel bench, Subscriptions subscriptions) {
-        ObservableValue<Boolean> building =
-                bench.nextStepProperty().map(step -> step != NextStep.NONE);
+        ObservableValue<Boolean> building = bench.nextStepProperty().map(step -> step != NextStep.NONE);
         left = Bindings.createBooleanBinding(() -> asked.get() || building.getValue(), asked, building);
         subscriptions.watch(building, now -> asked.set(false));
-        subscriptions.watch(bench.thumb().downProperty(), now -> asked.set(false));
+        subscriptions.watch(bench.button().downProperty(), now -> asked.set(false));
     }
 
     /** Whether it is the turn of the column at the left. */

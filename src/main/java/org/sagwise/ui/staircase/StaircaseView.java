@@ -7,7 +7,7 @@ import javafx.scene.AccessibleRole;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Pane;
 import org.sagwise.assessment.Assessment;
-import org.sagwise.interaction.Lit;
+import org.sagwise.interaction.Selection;
 import org.sagwise.picture.scene.Emphasis;
 import org.sagwise.picture.stairs.StairScene;
 import org.sagwise.picture.stairs.StaircasePainter;
@@ -53,11 +53,11 @@ public final class StaircaseView extends Pane {
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
         getChildren().add(layer);
         setOnMouseMoved(this::moved);
-        setOnMouseExited(event -> bench.spotlight().point(Lit.NOTHING));
+        setOnMouseExited(event -> bench.spotlight().point(Selection.NOTHING));
         setOnMouseClicked(this::clicked);
         setOnKeyPressed(new StepWalk(bench)::pressed);
         subscriptions.onChange(bench.assessmentProperty(), this::renew);
-        subscriptions.onChange(bench.thumb().lockedProperty(), layer::repaint);
+        subscriptions.onChange(bench.button().lockedProperty(), layer::repaint);
         subscriptions.onChange(beside, layer::repaint);
         subscriptions.onChange(looks.property(), this::renew);
         subscriptions.watch(bench.spotlight().litProperty(), lit -> renew());
@@ -71,7 +71,7 @@ public final class StaircaseView extends Pane {
     }
 
     private Stairs stairs() {
-        Lit lit = bench.spotlight().lit();
+        Selection lit = bench.spotlight().lit();
         StairScene scene = new StairScene(
                 bench.assessment().staircase(),
                 bench.assessment().scenario(),
@@ -86,7 +86,7 @@ public final class StaircaseView extends Pane {
 
     /** What is to be foretold is not told beside the question. */
     static StairScene.Hush hush(BenchModel bench) {
-        return bench.thumb().lockedProperty().get() ? StairScene.Hush.CAUSE : StairScene.Hush.NONE;
+        return bench.button().lockedProperty().get() ? StairScene.Hush.CAUSE : StairScene.Hush.NONE;
     }
 
     /** With room for the higher of two staircases. */
@@ -107,15 +107,15 @@ public final class StaircaseView extends Pane {
         bench.spotlight().show(litAt(event));
     }
 
-    private Lit litAt(MouseEvent event) {
+    private Selection litAt(MouseEvent event) {
         return drawn.flatMap(stairs -> stairs.stepAt(event.getX(), event.getY()))
                 .map(StaircaseView::lit)
-                .orElse(Lit.NOTHING);
+                .orElse(Selection.NOTHING);
     }
 
     /** What a step is on the bench. */
-    static Lit lit(Step step) {
-        return step.link().isPresent() ? Lit.link(step.link().getAsInt()) : Lit.part(step.part());
+    static Selection lit(Step step) {
+        return step.link().isPresent() ? Selection.link(step.link().getAsInt()) : Selection.part(step.part());
     }
 
     @Override

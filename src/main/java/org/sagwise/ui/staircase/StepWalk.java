@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
-import org.sagwise.interaction.Lit;
+import org.sagwise.interaction.Selection;
 import org.sagwise.reading.Staircase;
 import org.sagwise.reading.Staircase.Step;
 import org.sagwise.ui.document.BenchModel;
@@ -29,7 +29,7 @@ final class StepWalk {
     }
 
     private void walk(int direction) {
-        List<Lit> stops = stops(bench.assessment().staircase());
+        List<Selection> stops = stops(bench.assessment().staircase());
         if (stops.isEmpty()) {
             return;
         }
@@ -39,7 +39,7 @@ final class StepWalk {
     }
 
     /** Each part and link once, those of lanes beside the main way last. */
-    private static List<Lit> stops(Staircase staircase) {
+    private static List<Selection> stops(Staircase staircase) {
         List<Step> steps = new ArrayList<>(staircase.steps());
         staircase.lanes().forEach(lane -> steps.addAll(lane.steps()));
         return steps.stream().map(StaircaseView::lit).distinct().toList();

@@ -5,7 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.sagwise.assessment.Assessment;
-import org.sagwise.interaction.Lit;
+import org.sagwise.interaction.Selection;
 import org.sagwise.part.PartKind;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.CellReading;
@@ -30,7 +30,7 @@ public final class PartTexts {
     }
 
     /** Everything that is picked out, one text each: parts, links, notes. */
-    public List<String> lit(Assessment assessment, Lit lit) {
+    public List<String> lit(Assessment assessment, Selection lit) {
         Stream<String> parts = assessment.scenario().parts().stream()
                 .filter(part -> lit.parts().contains(part.id()))
                 .map(part -> part(assessment, part));

@@ -8,11 +8,11 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.BooleanBinding;
+import org.sagwise.interaction.BenchInteraction;
 import org.sagwise.interaction.CopyPlace;
-import org.sagwise.interaction.Grip;
-import org.sagwise.interaction.Handwork;
 import org.sagwise.interaction.JointChoice;
-import org.sagwise.interaction.Lit;
+import org.sagwise.interaction.Selection;
+import org.sagwise.interaction.Tool;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.picture.layout.NoteBox;
 import org.sagwise.scenario.Scenario;
@@ -52,12 +52,12 @@ public record EditCommands(
      * @param askRows asks in how many rows cells shall be joined
      */
     public static EditCommands of(Workbench work, Runnable editor, Runnable askRows) {
-        Handwork hands = work.hands();
+        BenchInteraction hands = work.hands();
         BooleanBinding noPart = unless(work, chosen -> !chosen.parts().isEmpty());
         BooleanBinding nothing = unless(work, chosen -> !chosen.isNothing());
         BooleanBinding notOne =
                 unless(work, chosen -> chosen.isOne() && chosen.notes().isEmpty());
-        BooleanBinding nothingToNote = unless(work, Lit::isOne);
+        BooleanBinding nothingToNote = unless(work, Selection::isOne);
         BooleanBinding nothingToMove = unless(
                 work, chosen -> !chosen.parts().isEmpty() || !chosen.notes().isEmpty());
         BooleanBinding fewParts = unless(work, chosen -> chosen.parts().size() > 1);
@@ -87,7 +87,7 @@ public record EditCommands(
                 MeterCommands.of(work));
     }
 
-    private static BooleanBinding unless(Workbench work, Predicate<Lit> condition) {
+    private static BooleanBinding unless(Workbench work, Predicate<Selection> condition) {
         return Bindings.createBooleanBinding(
                 () -> !condition.test(work.hands().chosen()),
                 work.movesProperty(),
@@ -101,7 +101,7 @@ public record EditCommands(
     }
 
     static void turn(Workbench work) {
-        if (work.hands().grip() instanceof Grip.Fresh) {
+        if (work.hands().tool() instanceof Tool.Fresh) {
             work.hands().turnHeld(1);
         } else {
             Set<String> parts = work.hands().chosen().parts();
@@ -110,7 +110,7 @@ public record EditCommands(
     }
 
     static void flip(Workbench work) {
-        if (work.hands().grip() instanceof Grip.Fresh) {
+        if (work.hands().tool() instanceof Tool.Fresh) {
             work.hands().turnHeld(2);
         } else {
             Set<String> parts = work.hands().chosen().parts();
@@ -119,7 +119,7 @@ public record EditCommands(
     }
 
     static void lift(Workbench work) {
-        Lit chosen = work.hands().chosen();
+        Selection chosen = work.hands().chosen();
         BenchLayout lying = work.ground().lying();
         Stream<Point2D> parts = chosen.parts().stream()
                 .sorted()
@@ -150,7 +150,7 @@ public record EditCommands(
         Set<String> copies = newParts(work, before);
         // What is chosen is what arrows and letters go on with.
         copies.stream().findFirst().ifPresent(work.ground()::focusPart);
-        work.hands().choose(Lit.of(copies, Set.of()));
+        work.hands().choose(Selection.of(copies, Set.of()));
     }
 
     /** Parts that have come to the bench since. */
@@ -162,7 +162,7 @@ public record EditCommands(
     }
 
     static void delete(Workbench work) {
-        Lit chosen = work.hands().chosen();
+        Selection chosen = work.hands().chosen();
         if (!chosen.parts().isEmpty()) {
             work.perform(new DeleteParts(chosen.parts()));
         } else if (!chosen.links().isEmpty()) {
@@ -170,11 +170,11 @@ public record EditCommands(
         } else if (!chosen.notes().isEmpty()) {
             work.perform(new DeleteNotes(chosen.notes()));
         }
-        work.hands().choose(Lit.NOTHING);
+        work.hands().choose(Selection.NOTHING);
     }
 
-    private static Lit everything(Workbench work) {
-        return Lit.of(newParts(work, List.of()), Set.of());
+    private static Selection everything(Workbench work) {
+        return Selection.of(newParts(work, List.of()), Set.of());
     }
 
     private static Command align(String id, Workbench work, AlignParts.Line line) {

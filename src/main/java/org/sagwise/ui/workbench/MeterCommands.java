@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.BooleanBinding;
-import org.sagwise.interaction.Grip;
+import org.sagwise.interaction.Tool;
 import org.sagwise.part.MeterMode;
 import org.sagwise.plan.CheckStep;
 import org.sagwise.reading.MeterDisplay;
@@ -39,8 +39,8 @@ public record MeterCommands(
         BooleanBinding atNoJoint = Bindings.createBooleanBinding(
                 () -> joint(work).isEmpty(), work.bench().assessmentProperty());
         return new MeterCommands(
-                Command.of("probe-red", () -> take(work, Grip.Probe.RED)),
-                Command.of("probe-black", () -> take(work, Grip.Probe.BLACK)),
+                Command.of("probe-red", () -> take(work, Tool.Probe.RED)),
+                Command.of("probe-black", () -> take(work, Tool.Probe.BLACK)),
                 turn(work, MeterMode.VOLTS).unless(laidAside),
                 turn(work, MeterMode.AMPS).unless(laidAside),
                 turn(work, MeterMode.OHMS).unless(laidAside),
@@ -69,16 +69,16 @@ public record MeterCommands(
     }
 
     /** Takes a probe from where it rests, with the focus on that terminal, for the keys. */
-    private static void take(Workbench work, Grip.Probe probe) {
+    private static void take(Workbench work, Tool.Probe probe) {
         Point2D middle = work.ground().middle();
         work.ground().takeFocus();
         work.hands().takeProbe(probe, middle.getX(), middle.getY());
         start(work, probe).ifPresent(work.ground()::focusTerminal);
     }
 
-    private static Optional<TerminalRef> start(Workbench work, Grip.Probe probe) {
+    private static Optional<TerminalRef> start(Workbench work, Tool.Probe probe) {
         Optional<Probes> resting = work.bench().scenario().probes();
-        return resting.map(probe == Grip.Probe.RED ? Probes::red : Probes::black)
+        return resting.map(probe == Tool.Probe.RED ? Probes::red : Probes::black)
                 .or(() -> work.bench().scenario().parts().stream()
                         .flatMap(part -> first(part).stream())
                         .findFirst());

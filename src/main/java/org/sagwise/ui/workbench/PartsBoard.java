@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.sagwise.file.ShareText;
-import org.sagwise.interaction.Lit;
+import org.sagwise.interaction.Selection;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.picture.layout.PartBox;
 import org.sagwise.picture.layout.PartShape;
@@ -53,6 +53,6 @@ public final class PartsBoard {
         List<String> before =
                 work.bench().scenario().parts().stream().map(p -> p.id()).toList();
         work.perform(new PasteParts(fragment, dx, 0));
-        work.hands().choose(Lit.of(EditCommands.newParts(work, before), Set.of()));
+        work.hands().choose(Selection.of(EditCommands.newParts(work, before), Set.of()));
     }
 }

@@ -3,7 +3,7 @@ package org.sagwise.ui.workbench;
 import java.util.List;
 import java.util.Set;
 import javafx.beans.binding.Bindings;
-import org.sagwise.interaction.Grip;
+import org.sagwise.interaction.Tool;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.TerminalRef;
 import org.sagwise.ui.kit.Command;
@@ -28,7 +28,7 @@ final class PlateCommand {
     }
 
     private boolean isGathering() {
-        return work.hands().grip() instanceof Grip.Gathered;
+        return work.hands().tool() instanceof Tool.Gathered;
     }
 
     private static List<Part> chosen(Workbench work) {

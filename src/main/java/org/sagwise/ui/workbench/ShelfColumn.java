@@ -15,7 +15,7 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.sagwise.part.PartKind;
-import org.sagwise.scenario.edit.Good;
+import org.sagwise.scenario.edit.ShelfItem;
 import org.sagwise.ui.kit.FocusScroll;
 import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.text.Wording;
@@ -24,22 +24,22 @@ import org.sagwise.ui.text.Wording;
 public final class ShelfColumn extends VBox {
 
     /** What stands on the shelf. */
-    public record Stock(List<Good> goods, ShelfPictures pictures) {}
+    public record Stock(List<ShelfItem> goods, ShelfPictures pictures) {}
 
     private final Wording wording;
     private final TextField search = new TextField();
     private final Label none = new Label();
     private final VBox list = new VBox();
     private final Map<PartKind, Label> headings = new EnumMap<>(PartKind.class);
-    private final Map<PartKind, List<ShelfItem>> families = new EnumMap<>(PartKind.class);
+    private final Map<PartKind, List<ShelfButton>> families = new EnumMap<>(PartKind.class);
 
     public ShelfColumn(Stock stock, Workbench work, Wording wording, Subscriptions subscriptions) {
         this.wording = wording;
         setId("shelf");
         getStyleClass().add("shelf");
-        for (Good good : stock.goods()) {
+        for (ShelfItem good : stock.goods()) {
             families.computeIfAbsent(good.part().kind(), kind -> new ArrayList<>())
-                    .add(new ShelfItem(good, stock.pictures(), work, wording));
+                    .add(new ShelfButton(good, stock.pictures(), work, wording));
         }
         families.keySet().forEach(kind -> headings.put(kind, heading(kind)));
         search.setId("shelf-search");
@@ -83,10 +83,10 @@ public final class ShelfColumn extends VBox {
         list.getChildren().setAll(shown);
     }
 
-    private List<Node> shown(Predicate<ShelfItem> wanted) {
+    private List<Node> shown(Predicate<ShelfButton> wanted) {
         List<Node> shown = new ArrayList<>();
         families.forEach((kind, items) -> {
-            List<ShelfItem> found = items.stream().filter(wanted).toList();
+            List<ShelfButton> found = items.stream().filter(wanted).toList();
             if (!found.isEmpty()) {
                 shown.add(headings.get(kind));
                 shown.addAll(found);
@@ -113,7 +113,7 @@ public final class ShelfColumn extends VBox {
         boolean done = switch (event.getCode()) {
             case ESCAPE -> clear();
             case DOWN -> atFirst(Node::requestFocus);
-            case ENTER -> !search.getText().isBlank() && atFirst(ShelfItem::fire);
+            case ENTER -> !search.getText().isBlank() && atFirst(ShelfButton::fire);
             default -> false;
         };
         if (done) {
@@ -127,16 +127,16 @@ public final class ShelfColumn extends VBox {
         return searched;
     }
 
-    private boolean atFirst(Consumer<ShelfItem> act) {
-        Optional<ShelfItem> first = first();
+    private boolean atFirst(Consumer<ShelfButton> act) {
+        Optional<ShelfButton> first = first();
         first.ifPresent(act);
         return first.isPresent();
     }
 
-    private Optional<ShelfItem> first() {
+    private Optional<ShelfButton> first() {
         return list.getChildren().stream()
-                .filter(ShelfItem.class::isInstance)
-                .map(ShelfItem.class::cast)
+                .filter(ShelfButton.class::isInstance)
+                .map(ShelfButton.class::cast)
                 .findFirst();
     }
 }

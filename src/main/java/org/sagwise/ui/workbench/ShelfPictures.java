@@ -21,7 +21,7 @@ import org.sagwise.picture.scene.BenchView;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Placement;
 import org.sagwise.scenario.Scenario;
-import org.sagwise.scenario.edit.Good;
+import org.sagwise.scenario.edit.ShelfItem;
 import org.sagwise.ui.kit.Snapshot;
 
 /** Small pictures of what stands on the shelf, painted behind the scenes by the bench's painter. */
@@ -44,24 +44,24 @@ public final class ShelfPictures {
      * @param assess computes everything about a scenario
      * @param behindTheScenes where pictures are painted
      */
-    public ShelfPictures(List<Good> goods, Function<Scenario, Assessment> assess, Executor behindTheScenes) {
+    public ShelfPictures(List<ShelfItem> goods, Function<Scenario, Assessment> assess, Executor behindTheScenes) {
         this.assess = assess;
         this.behindTheScenes = behindTheScenes;
-        this.pictures =
-                goods.stream().collect(Collectors.toUnmodifiableMap(Good::name, each -> new ReadOnlyObjectWrapper<>()));
+        this.pictures = goods.stream()
+                .collect(Collectors.toUnmodifiableMap(ShelfItem::name, each -> new ReadOnlyObjectWrapper<>()));
     }
 
     /** The picture of a good; null until it is painted. */
-    ReadOnlyObjectProperty<Image> of(Good good) {
+    ReadOnlyObjectProperty<Image> of(ShelfItem good) {
         return pictures.get(good.name()).getReadOnlyProperty();
     }
 
     /** Paints all pictures in a theme. */
-    public void paint(List<Good> goods, Theme theme) {
+    public void paint(List<ShelfItem> goods, Theme theme) {
         goods.forEach(each -> behindTheScenes.execute(() -> paint(each, theme)));
     }
 
-    private void paint(Good good, Theme theme) {
+    private void paint(ShelfItem good, Theme theme) {
         Image painted = painted(good.part(), theme);
         Platform.runLater(() -> pictures.get(good.name()).set(painted));
     }

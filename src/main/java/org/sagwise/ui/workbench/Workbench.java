@@ -10,8 +10,8 @@ import javafx.beans.property.ReadOnlyIntegerProperty;
 import javafx.beans.property.ReadOnlyIntegerWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
-import org.sagwise.interaction.Handwork;
-import org.sagwise.interaction.Lit;
+import org.sagwise.interaction.BenchInteraction;
+import org.sagwise.interaction.Selection;
 import org.sagwise.interaction.Surface;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.scenario.Note;
@@ -71,7 +71,7 @@ public final class Workbench {
     private final BenchModel bench;
     private final ScenarioRules rules;
     private final Supplier<Locale> locale;
-    private final Handwork hands;
+    private final BenchInteraction hands;
     private final PartsBoard board = new PartsBoard(this);
     private final WrittenDown written = new WrittenDown();
     private final ReadOnlyIntegerWrapper moves = new ReadOnlyIntegerWrapper();
@@ -88,7 +88,7 @@ public final class Workbench {
         this.bench = bench;
         this.rules = rules;
         this.locale = locale;
-        this.hands = new Handwork(this::surface, this::perform, () -> moves.set(moves.get() + 1));
+        this.hands = new BenchInteraction(this::surface, this::perform, () -> moves.set(moves.get() + 1));
         bench.historyProperty().subscribe((before, now) -> follow());
     }
 
@@ -120,7 +120,7 @@ public final class Workbench {
         return written;
     }
 
-    public Handwork hands() {
+    public BenchInteraction hands() {
         return hands;
     }
 
@@ -188,7 +188,7 @@ public final class Workbench {
     /** Forgets what is no longer there; joints are counted anew when other ends are joined. */
     private void follow() {
         say("");
-        Lit old = hands.chosen();
+        Selection old = hands.chosen();
         Set<String> there = new HashSet<>(old.parts());
         there.retainAll(bench.scenario().parts().stream().map(Part::id).toList());
         List<List<TerminalRef>> ends = bench.scenario().links().stream()
@@ -199,9 +199,9 @@ public final class Workbench {
         List<String> noted = bench.scenario().notes().stream().map(Note::on).toList();
         boolean sameNotes = notes.equals(noted);
         notes = noted;
-        Lit kept = new Lit(there, sameLinks ? old.links() : Set.of(), sameNotes ? old.notes() : Set.of());
+        Selection kept = new Selection(there, sameLinks ? old.links() : Set.of(), sameNotes ? old.notes() : Set.of());
         if (bench.history().entries().size() == 1) {
-            kept = Lit.NOTHING;
+            kept = Selection.NOTHING;
             hands.cancel();
         }
         if (!kept.equals(old)) {

@@ -13,9 +13,9 @@ import org.sagwise.run.RunEvent;
 import org.sagwise.run.RunPlan;
 import org.sagwise.run.RunResult;
 import org.sagwise.run.Runner;
-import org.sagwise.run.playback.Aside;
 import org.sagwise.run.playback.Halt;
 import org.sagwise.run.playback.Now;
+import org.sagwise.run.playback.Remark;
 import org.sagwise.run.playback.Speed;
 
 /** Time on the bench, with real time that passes only when the test says so. */
@@ -230,7 +230,7 @@ class ClockModelTest {
 
         assertEquals(Now.START, time.now());
         assertFalse(clock.goingProperty().get());
-        assertEquals(Aside.STARTED_OVER, clock.asideProperty().get());
+        assertEquals(Remark.STARTED_OVER, clock.asideProperty().get());
         assertEquals(1, time.charge());
         assertTrue(clock.course().isEmpty());
     }
@@ -260,7 +260,7 @@ class ClockModelTest {
         assertEquals(5, time.now().timeS(), 1e-6);
         assertEquals(charge, time.charge());
         assertTrue(clock.goingProperty().get());
-        assertEquals(Aside.NOTHING, clock.asideProperty().get());
+        assertEquals(Remark.NOTHING, clock.asideProperty().get());
     }
 
     @Test
@@ -272,7 +272,7 @@ class ClockModelTest {
 
         assertEquals(Now.START, time.now());
         assertEquals(1, time.charge());
-        assertEquals(Aside.NOTHING, clock.asideProperty().get());
+        assertEquals(Remark.NOTHING, clock.asideProperty().get());
     }
 
     @Test
@@ -353,7 +353,7 @@ class ClockModelTest {
 
         assertEquals(Now.START, time.now());
         assertTrue(clock.haltProperty().get().isEmpty());
-        assertEquals(Aside.STARTED_OVER, clock.asideProperty().get());
+        assertEquals(Remark.STARTED_OVER, clock.asideProperty().get());
     }
 
     @Test
@@ -363,8 +363,8 @@ class ClockModelTest {
         few.clock.go();
         few.pass(0.2);
 
-        Aside.Event aside =
-                assertInstanceOf(Aside.Event.class, few.clock.asideProperty().get());
+        Remark.Event aside =
+                assertInstanceOf(Remark.Event.class, few.clock.asideProperty().get());
         assertEquals(RunEvent.Kind.OVER_LIMIT, aside.event().kind());
         assertTrue(few.clock.goingProperty().get());
     }

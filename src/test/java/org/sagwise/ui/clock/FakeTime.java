@@ -11,15 +11,15 @@ import org.sagwise.part.Catalogue;
 import org.sagwise.run.playback.Now;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.document.BenchModel;
-import org.sagwise.ui.document.Thumb;
+import org.sagwise.ui.document.FireButtonState;
 import org.sagwise.ui.start.Example;
-import org.sagwise.ui.start.Examples;
+import org.sagwise.ui.start.ExampleBenches;
 
 /** A bench with a clock whose real time only passes when the test says so. */
 final class FakeTime {
 
     private static final Catalogue CATALOGUE = CatalogueLoader.builtIn();
-    private static final List<Example> EXAMPLES = Examples.all(new ScenarioReader(CATALOGUE));
+    private static final List<Example> EXAMPLES = ExampleBenches.all(new ScenarioReader(CATALOGUE));
     private static final double FRAME_S = 0.05;
 
     final BenchModel bench;
@@ -93,11 +93,11 @@ final class FakeTime {
     }
 
     void press() {
-        bench.thumb().press(Thumb.Hold.KEY);
+        bench.button().press(FireButtonState.Hold.KEY);
     }
 
     void release() {
-        bench.thumb().release(Thumb.Hold.KEY);
+        bench.button().release(FireButtonState.Hold.KEY);
     }
 
     Now now() {

@@ -13,7 +13,7 @@ import net.jqwik.api.constraints.Size;
 import org.junit.jupiter.api.Test;
 import org.sagwise.picture.look.Series;
 import org.sagwise.picture.plot.Curve;
-import org.sagwise.picture.plot.Scale;
+import org.sagwise.picture.plot.PlotScale;
 import org.sagwise.picture.plot.Thinning;
 
 /** Reading curves off, thinning them, and where axes are marked. */
@@ -68,12 +68,12 @@ class PlotTest {
     void timeScale_ofAnHour_isMarkedEveryQuarter() {
         assertEquals(
                 List.of(0.0, 900.0, 1800.0, 2700.0, 3600.0),
-                Scale.ofTime(3600, 5).ticks());
+                PlotScale.ofTime(3600, 5).ticks());
     }
 
     @Test
     void valueScale_ofNoise_spansAtLeastWhatWasAskedFor() {
-        Scale scale = Scale.ofValues(25, 25.0001, 1, 5);
+        PlotScale scale = PlotScale.ofValues(25, 25.0001, 1, 5);
 
         assertTrue(scale.to() - scale.from() >= 1);
         assertTrue(scale.share(25) > 0 && scale.share(25.0001) < 1);

@@ -49,7 +49,7 @@ class BenchModelTest {
     @Test
     void open_afterOneThatFailed_isJudgedAgain() {
         assertThrows(IllegalStateException.class, () -> bench.open(pair.withTitle(BAD)));
-        bench.thumb().press(Thumb.Hold.KEY);
+        bench.button().press(FireButtonState.Hold.KEY);
         assertFalse(bench.judgedProperty().get());
         bench.open(pair);
 

@@ -8,7 +8,7 @@ import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
 
 /** Building, turning, joining and taking apart, by mouse and by keyboard. */
-class BuildingGuiTest extends HandsGuiTest {
+class BuildingGuiTest extends BenchInteractionGuiTest {
 
     private void buildPair() {
         drag(CELL, 0.25, 0.5);

@@ -7,7 +7,7 @@ import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
 
 /** The side of a cell: a terminal that lies on the cell itself. */
-class CellSideGuiTest extends HandsGuiTest {
+class CellSideGuiTest extends BenchInteractionGuiTest {
 
     private void twoCells() {
         drag(CELL, 0.3, 0.5);

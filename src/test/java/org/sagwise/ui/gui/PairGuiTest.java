@@ -9,7 +9,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 /** What is done to a pair of cells side by side that is built already. */
-class PairGuiTest extends HandsGuiTest {
+class PairGuiTest extends BenchInteractionGuiTest {
 
     /** Built by hand it would take a robot ten seconds; {@link BuildingGuiTest} does so once. */
     @Override

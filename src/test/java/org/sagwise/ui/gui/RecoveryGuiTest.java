@@ -69,7 +69,11 @@ class RecoveryGuiTest extends GuiTest {
 
         // Left are the own file of the one that was brought back, and the one that was not.
         waitUntilKept(2);
-        assertEquals(1, kept().stream().filter(List.of(second, config().resolve(KILLED))::contains).count());
+        assertEquals(
+                1,
+                kept().stream()
+                        .filter(List.of(second, config().resolve(KILLED))::contains)
+                        .count());
     }
 
     @Test

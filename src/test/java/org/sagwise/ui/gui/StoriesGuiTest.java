@@ -23,7 +23,7 @@ import org.testfx.util.WaitForAsyncUtils;
  * Three stories of a forum, rebuilt on an empty bench as a helper would: by hand, in few enough
  * steps, down to the post. What comes of it is the circuit of the story's file.
  */
-class StoriesGuiTest extends HandsGuiTest {
+class StoriesGuiTest extends BenchInteractionGuiTest {
 
     private static final Catalogue CATALOGUE = CatalogueLoader.builtIn();
 

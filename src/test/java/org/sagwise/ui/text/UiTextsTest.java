@@ -114,7 +114,7 @@ class UiTextsTest {
                 .filter(step -> step != NextStep.NONE)
                 .forEach(step -> keys.add("next." + word(step)));
         Stream.of("none", "unfinished", "unjudged").forEach(each -> keys.add("cautions." + each + ".scope"));
-        Stream.of(Tally.Advice.values()).forEach(it -> keys.add("lead.advice." + word(it)));
+        Stream.of(Tally.Advice.values()).forEach(it -> keys.add("instructor.advice." + word(it)));
         Stream.of("looks-light", "looks-dark", "looks-high-contrast", "looks-system")
                 .forEach(id -> addCommand(keys, id));
         Stream.of("language-system", "language").forEach(id -> addCommand(keys, id));

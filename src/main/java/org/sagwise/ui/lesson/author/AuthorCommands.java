@@ -33,7 +33,7 @@ public record AuthorCommands(
      * @param opened told that a folder was opened, to show it
      */
     public static AuthorCommands of(
-            AuthorDesk desk, PreferencesModel preferences, Stage stage, Dialogs dialogs, Runnable opened) {
+            AuthorController desk, PreferencesModel preferences, Stage stage, Dialogs dialogs, Runnable opened) {
         BooleanBinding none =
                 Bindings.createBooleanBinding(() -> desk.folderProperty().get().isEmpty(), desk.folderProperty());
         Consumer<Path> open = folder -> {
@@ -50,7 +50,7 @@ public record AuthorCommands(
                 open);
     }
 
-    private static void choose(AuthorDesk desk, Stage stage, Wording wording, Consumer<Path> chosen) {
+    private static void choose(AuthorController desk, Stage stage, Wording wording, Consumer<Path> chosen) {
         DirectoryChooser chooser = new DirectoryChooser();
         chooser.setTitle(wording.say("author.choose"));
         desk.folderProperty()

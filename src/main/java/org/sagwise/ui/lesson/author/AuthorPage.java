@@ -14,7 +14,7 @@ import org.sagwise.ui.text.Wording;
 /** Everything that is to be mended in the lessons of one's own; pressing one goes to its step. */
 public final class AuthorPage extends ScrollPane {
 
-    private final AuthorDesk desk;
+    private final AuthorController desk;
     private final Runnable showLesson;
     private final Wording wording;
     private final VBox list = new VBox();
@@ -22,7 +22,7 @@ public final class AuthorPage extends ScrollPane {
     /**
      * @param showLesson shows the lesson that runs
      */
-    public AuthorPage(AuthorDesk desk, Runnable showLesson, Wording wording, Subscriptions subscriptions) {
+    public AuthorPage(AuthorController desk, Runnable showLesson, Wording wording, Subscriptions subscriptions) {
         this.desk = desk;
         this.showLesson = showLesson;
         this.wording = wording;

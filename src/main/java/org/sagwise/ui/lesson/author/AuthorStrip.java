@@ -12,7 +12,7 @@ import javafx.scene.layout.VBox;
 import org.sagwise.file.LessonFault;
 import org.sagwise.lesson.LessonPlayer;
 import org.sagwise.ui.kit.Subscriptions;
-import org.sagwise.ui.lesson.LessonRoom;
+import org.sagwise.ui.lesson.LessonSession;
 import org.sagwise.ui.text.Wording;
 
 /**
@@ -23,8 +23,8 @@ public final class AuthorStrip extends VBox {
 
     private static final int FIRST = 3;
 
-    private final AuthorDesk desk;
-    private final LessonRoom room;
+    private final AuthorController desk;
+    private final LessonSession room;
     private final Wording wording;
     private final Label where = label("author-where", "fault-place");
     private final Label state = label("author-state", "author-state");
@@ -36,7 +36,7 @@ public final class AuthorStrip extends VBox {
      * @param showAll shows everything that is to be mended
      */
     public AuthorStrip(
-            AuthorDesk desk, LessonRoom room, Runnable showAll, Wording wording, Subscriptions subscriptions) {
+            AuthorController desk, LessonSession room, Runnable showAll, Wording wording, Subscriptions subscriptions) {
         this.desk = desk;
         this.room = room;
         this.wording = wording;

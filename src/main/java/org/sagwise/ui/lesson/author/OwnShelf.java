@@ -11,15 +11,15 @@ import javafx.scene.layout.VBox;
 import org.sagwise.ui.kit.Controls;
 import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.lesson.LessonButton;
-import org.sagwise.ui.lesson.LessonRoom;
+import org.sagwise.ui.lesson.LessonSession;
 import org.sagwise.ui.lesson.ProgressBook;
 import org.sagwise.ui.text.Wording;
 
 /** Lessons of one's own, over those that come with the program. */
 public final class OwnShelf extends VBox {
 
-    private final AuthorDesk desk;
-    private final LessonRoom room;
+    private final AuthorController desk;
+    private final LessonSession room;
     private final ProgressBook book;
     private final AuthorCommands commands;
     private final Runnable showAll;
@@ -30,8 +30,8 @@ public final class OwnShelf extends VBox {
      * @param showAll shows everything that is to be mended
      */
     public OwnShelf(
-            AuthorDesk desk,
-            LessonRoom room,
+            AuthorController desk,
+            LessonSession room,
             ProgressBook book,
             AuthorCommands commands,
             Runnable showAll,

@@ -16,33 +16,33 @@ import javafx.util.Duration;
 import org.sagwise.lesson.LessonPlayer;
 import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.lesson.LessonPace;
-import org.sagwise.ui.lesson.LessonRoom;
+import org.sagwise.ui.lesson.LessonSession;
 import org.sagwise.ui.text.Wording;
 
 /** How much of a lesson's minutes has passed: for the instructor alone, and without an alarm. */
 final class PaceBar extends VBox {
 
-    private final LessonRoom room;
+    private final LessonSession room;
     private final LessonPace pace;
     private final Wording wording;
     private final Label words = new Label();
     private final ProgressBar bar = new ProgressBar(0);
 
-    PaceBar(LessonRoom room, LessonPace pace, Wording wording, Subscriptions subscriptions) {
+    PaceBar(LessonSession room, LessonPace pace, Wording wording, Subscriptions subscriptions) {
         this.room = room;
         this.pace = pace;
         this.wording = wording;
-        setId("lead-pace");
-        getStyleClass().add("lead-pace");
-        words.setId("lead-pace-words");
+        setId("instructor-pace");
+        getStyleClass().add("instructor-pace");
+        words.setId("instructor-pace-words");
         words.setWrapText(true);
         words.setMinHeight(USE_PREF_SIZE);
         bar.setMaxWidth(Double.MAX_VALUE);
         HBox.setHgrow(bar, Priority.ALWAYS);
-        Button anew = new Button(wording.say("lead.pace.anew"));
-        anew.setId("lead-pace-anew");
+        Button anew = new Button(wording.say("instructor.pace.anew"));
+        anew.setId("instructor-pace-anew");
         anew.setMinWidth(USE_PREF_SIZE);
-        anew.setTooltip(new Tooltip(wording.say("lead.pace.anew.tip")));
+        anew.setTooltip(new Tooltip(wording.say("instructor.pace.anew.tip")));
         anew.setOnAction(event -> {
             pace.restart();
             show();
@@ -69,6 +69,11 @@ final class PaceBar extends VBox {
         int steps = now.lesson().steps().size();
         bar.setProgress(Math.min(1, pace.share()));
         words.setText(wording.say(
-                "lead.pace", (int) pace.minutes(), now.lesson().minutes(), now.at() + 1, steps, pace.stepByNow()));
+                "instructor.pace",
+                (int) pace.minutes(),
+                now.lesson().minutes(),
+                now.at() + 1,
+                steps,
+                pace.stepByNow()));
     }
 }

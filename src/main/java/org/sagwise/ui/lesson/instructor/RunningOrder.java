@@ -11,7 +11,7 @@ import javafx.scene.layout.VBox;
 import org.sagwise.lesson.Lesson;
 import org.sagwise.lesson.LessonPlayer;
 import org.sagwise.lesson.Step;
-import org.sagwise.ui.lesson.LessonRoom;
+import org.sagwise.ui.lesson.LessonSession;
 import org.sagwise.ui.text.Wording;
 
 /**
@@ -24,10 +24,10 @@ final class RunningOrder extends VBox {
     /** Widest note about a step, in pixels. */
     private static final double WORDS_WIDTH = 420;
 
-    private final LessonRoom room;
+    private final LessonSession room;
     private final Wording wording;
 
-    RunningOrder(LessonRoom room, Wording wording) {
+    RunningOrder(LessonSession room, Wording wording) {
         this.room = room;
         this.wording = wording;
         setId("running-order");
@@ -40,7 +40,7 @@ final class RunningOrder extends VBox {
     void show(List<Lesson> own, List<Lesson> lessons, Optional<LessonPlayer> now) {
         getChildren().clear();
         if (!own.isEmpty()) {
-            title(wording.say("lead.own"));
+            title(wording.say("instructor.own"));
         }
         own.forEach(lesson -> entry(lesson, now));
         int evening = 0;
@@ -66,7 +66,7 @@ final class RunningOrder extends VBox {
                 .filter(it -> it.evening() == evening)
                 .mapToInt(Lesson::minutes)
                 .sum();
-        title(wording.say("lead.evening", evening, minutes));
+        title(wording.say("instructor.evening", evening, minutes));
     }
 
     private void title(String words) {
@@ -77,8 +77,8 @@ final class RunningOrder extends VBox {
 
     private void lesson(Lesson lesson, boolean runs) {
         String title = lesson.title().in(wording.locale());
-        Button button = button(wording.say("lead.lesson", title, lesson.minutes()), runs);
-        button.setId("lead-lesson-" + lesson.id());
+        Button button = button(wording.say("instructor.lesson", title, lesson.minutes()), runs);
+        button.setId("instructor-lesson-" + lesson.id());
         button.setOnAction(event -> room.start(lesson));
     }
 
@@ -87,9 +87,9 @@ final class RunningOrder extends VBox {
         for (int i = 0; i < steps.size(); i++) {
             int place = i;
             String kind = wording.say("lesson.kind." + steps.get(i).kind());
-            Button button = button(wording.say("lead.step", i + 1, kind), i == now.at());
-            button.setId("lead-step-" + (i + 1));
-            button.getStyleClass().add("lead-step");
+            Button button = button(wording.say("instructor.step", i + 1, kind), i == now.at());
+            button.setId("instructor-step-" + (i + 1));
+            button.getStyleClass().add("instructor-step");
             button.setTooltip(words(now, steps.get(i)));
             button.setOnAction(event -> room.jump(place));
         }
@@ -111,7 +111,7 @@ final class RunningOrder extends VBox {
         button.setWrapText(true);
         button.setAlignment(Pos.TOP_LEFT);
         button.setMaxWidth(Double.MAX_VALUE);
-        button.getStyleClass().add("lead-entry");
+        button.getStyleClass().add("instructor-entry");
         button.pseudoClassStateChanged(PRESENT, present);
         getChildren().add(button);
         return button;

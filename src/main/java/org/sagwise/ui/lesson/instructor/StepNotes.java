@@ -19,13 +19,13 @@ final class StepNotes extends VBox {
 
     StepNotes(LessonPlayer now, Wording wording) {
         this.wording = wording;
-        setId("lead-notes");
-        getStyleClass().add("lead-notes");
+        setId("instructor-notes");
+        getStyleClass().add("instructor-notes");
         String kind = wording.say("lesson.kind." + now.step().kind());
-        title(wording.say("lead.step", now.at() + 1, kind));
+        title(wording.say("instructor.step", now.at() + 1, kind));
         getChildren().add(Markdown.column(now.say(now.step().head().text())));
         key(now);
-        title(wording.say("lead.notes"));
+        title(wording.say("instructor.notes"));
         now.step().head().note().ifPresent(note -> note(note, now));
         note(now.lesson().note(), now);
     }
@@ -35,17 +35,17 @@ final class StepNotes extends VBox {
         if (step instanceof Step.Choose question) {
             Choice right = question.choices().get(question.right());
             int shown = now.shuffle().order(question).indexOf(question.right()) + 1;
-            said("lead.right", shown + ": " + now.say(right.text()));
+            said("instructor.right", shown + ": " + now.say(right.text()));
             if (!now.shuffle().equals(Shuffle.NONE)) {
-                said("lead.right.sheet", String.valueOf(question.right() + 1));
+                said("instructor.right.sheet", String.valueOf(question.right() + 1));
             }
         } else if (step instanceof Step.Estimate estimate) {
-            said("lead.right", reading(estimate.expected(), now));
+            said("instructor.right", reading(estimate.expected(), now));
         } else if (step instanceof Step.Measure measure) {
-            said("lead.reading", reading(measure.reading(), now));
+            said("instructor.reading", reading(measure.reading(), now));
         } else if (step instanceof Step.Do task && !task.hints().isEmpty()) {
             LocalText plainest = task.hints().get(task.hints().size() - 1);
-            said("lead.way", now.say(plainest));
+            said("instructor.way", now.say(plainest));
         }
     }
 
@@ -56,7 +56,7 @@ final class StepNotes extends VBox {
 
     private void said(String key, String words) {
         Label label = new Label(wording.say(key, words));
-        label.setId("lead-key");
+        label.setId("instructor-key");
         label.setWrapText(true);
         label.setMinHeight(USE_PREF_SIZE);
         label.getStyleClass().add("lesson-done");

@@ -13,8 +13,8 @@ import javafx.scene.layout.VBox;
 import org.sagwise.lesson.Choice;
 import org.sagwise.lesson.LessonPlayer;
 import org.sagwise.lesson.Step;
-import org.sagwise.ui.lesson.ClassDesk;
 import org.sagwise.ui.lesson.TallyChart;
+import org.sagwise.ui.lesson.VoteModel;
 import org.sagwise.ui.text.Markdown;
 import org.sagwise.ui.text.Wording;
 
@@ -23,7 +23,7 @@ final class TallyForm extends VBox {
 
     private static final int MOST_HANDS = 999;
 
-    private final ClassDesk desk;
+    private final VoteModel desk;
     private final Step.Choose question;
     private final Wording wording;
     private final VBox rows = new VBox();
@@ -31,13 +31,13 @@ final class TallyForm extends VBox {
     private final List<Integer> order;
     private int round;
 
-    TallyForm(LessonPlayer now, Step.Choose question, ClassDesk desk, Wording wording) {
+    TallyForm(LessonPlayer now, Step.Choose question, VoteModel desk, Wording wording) {
         this.desk = desk;
         this.question = question;
         this.wording = wording;
         setId("tally");
         getStyleClass().add("tally");
-        Label title = new Label(wording.say("lead.tally"));
+        Label title = new Label(wording.say("instructor.tally"));
         title.getStyleClass().add("section-title");
         order = now.shuffle().order(question);
         rows.getStyleClass().add("tally");
@@ -63,7 +63,7 @@ final class TallyForm extends VBox {
         counter.setId("hands-" + (shown + 1));
         counter.setEditable(true);
         counter.getEditor().setPrefColumnCount(3);
-        counter.setAccessibleText(wording.say("lead.tally.spoken", shown + 1));
+        counter.setAccessibleText(wording.say("instructor.tally.spoken", shown + 1));
         counter.getEditor().setOnAction(event -> counter.commitValue());
         counter.getEditor().textProperty().subscribe((before, text) -> typed(now, place, text));
         HBox row = new HBox(number, words, counter);
@@ -76,7 +76,7 @@ final class TallyForm extends VBox {
     private void layOut(LessonPlayer now) {
         rows.getChildren().clear();
         if (round > 1) {
-            rows.getChildren().add(quiet(wording.say("lead.again.counting")));
+            rows.getChildren().add(quiet(wording.say("instructor.again.counting")));
         }
         for (int shown = 0; shown < order.size(); shown++) {
             rows.getChildren().add(row(now, shown));
@@ -107,19 +107,19 @@ final class TallyForm extends VBox {
         });
     }
 
-    private VBox outcomeOf(LessonPlayer now, ClassDesk.Vote vote) {
+    private VBox outcomeOf(LessonPlayer now, VoteModel.Vote vote) {
         String word = vote.tally().advice(question.right()).name().toLowerCase(Locale.ROOT);
-        Label advice = new Label(wording.say("lead.advice." + word));
+        Label advice = new Label(wording.say("instructor.advice." + word));
         advice.setId("tally-advice");
         advice.setWrapText(true);
         advice.getStyleClass().add("lesson-hint");
-        boolean shown = vote.seen() == ClassDesk.Seen.SHOWN;
-        Button turn = new Button(wording.say(shown ? "lead.cover" : "lead.reveal"));
+        boolean shown = vote.seen() == VoteModel.Seen.SHOWN;
+        Button turn = new Button(wording.say(shown ? "instructor.cover" : "instructor.reveal"));
         turn.setId("tally-turn");
         turn.setOnAction(event -> desk.turn(now));
-        Button again = new Button(wording.say("lead.again"));
+        Button again = new Button(wording.say("instructor.again"));
         again.setId("tally-again");
-        again.setTooltip(new Tooltip(wording.say("lead.again.tip")));
+        again.setTooltip(new Tooltip(wording.say("instructor.again.tip")));
         again.setDisable(vote.again().isPresent() || vote.first().total() == 0);
         again.setOnAction(event -> desk.voteAgain(now));
         HBox buttons = new HBox(turn, again);

@@ -1,0 +1,107 @@
+package org.sagwise.ui.workbench;
+
+import java.awt.geom.Point2D;
+import java.util.Arrays;
+import java.util.Locale;
+import javafx.geometry.Pos;
+import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
+import javafx.scene.image.ImageView;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import org.sagwise.scenario.edit.ShelfItem;
+import org.sagwise.ui.kit.ContentButton;
+import org.sagwise.ui.text.Wording;
+
+/**
+ * One thing on the shelf. Drag it to the bench; or click it, or press Enter on it, and it is in the
+ * hand until it is laid down.
+ */
+final class ShelfButton extends ContentButton {
+
+    /** Between picture and words, in pixels. */
+    private static final double GAP = 9;
+
+    private final ShelfItem good;
+    private final Workbench work;
+
+    ShelfButton(ShelfItem good, ShelfPictures pictures, Workbench work, Wording wording) {
+        this.good = good;
+        this.work = work;
+        String title = title(good, wording);
+        String about = about(good, wording);
+        setId("shelf-" + good.name());
+        getStyleClass().add("shelf-item");
+        setAccessibleText(wording.say("shelf.item.spoken", title, about));
+        setTooltip(new Tooltip(wording.say("shelf.item.tip", title, about)));
+        ImageView picture = new ImageView();
+        picture.setFitWidth(ShelfPictures.WIDTH);
+        picture.setFitHeight(ShelfPictures.HEIGHT);
+        picture.imageProperty().bind(pictures.of(good));
+        Label words = new Label(wholeQuantities(title));
+        words.setWrapText(true);
+        words.setMinWidth(0);
+        words.setMaxWidth(Double.MAX_VALUE);
+        words.getStyleClass().add("shelf-title");
+        HBox.setHgrow(words, Priority.ALWAYS);
+        HBox content = new HBox(GAP, picture, words);
+        content.setAlignment(Pos.CENTER_LEFT);
+        setContent(content);
+        setAlignment(Pos.CENTER_LEFT);
+        setMaxWidth(Double.MAX_VALUE);
+        setMinWidth(0);
+        content.prefWidthProperty().bind(widthProperty().subtract(16));
+        setOnAction(event -> take());
+        DragOut.of(this, work);
+    }
+
+    /** A number and its unit stay on one line. */
+    private static String wholeQuantities(String words) {
+        return words.replaceAll("(?<=\\d) (?=[\\p{L}Ω])", "\u00a0");
+    }
+
+    static String title(ShelfItem good, Wording wording) {
+        return good.card()
+                .map(card -> card.title().in(wording.locale()))
+                .orElseGet(() -> wording.say("shelf.plain." + good.part().kind().word()));
+    }
+
+    static String about(ShelfItem good, Wording wording) {
+        return good.card()
+                .map(card -> card.about().in(wording.locale()))
+                .orElseGet(() -> wording.say("shelf.plain." + good.part().kind().word() + ".about"));
+    }
+
+    /** Whether every word of a search is in its name or its family's. */
+    boolean isCalled(String search, Wording wording) {
+        String kind = good.part().kind().word();
+        return hasAll(
+                search,
+                String.join(
+                        " ", title(good, wording), wording.say("kind." + kind), wording.say("shelf.family." + kind)),
+                wording.locale());
+    }
+
+    /** Whether every word of a search is in its name, its family's, or in what is said of it. */
+    boolean answers(String search, Wording wording) {
+        return hasAll(
+                search,
+                String.join(
+                        " ",
+                        title(good, wording),
+                        about(good, wording),
+                        wording.say("kind." + good.part().kind().word())),
+                wording.locale());
+    }
+
+    private static boolean hasAll(String search, String words, Locale locale) {
+        String all = words.toLowerCase(locale);
+        return Arrays.stream(search.toLowerCase(locale).split("\\s+")).allMatch(all::contains);
+    }
+
+    private void take() {
+        Point2D middle = work.ground().middle();
+        work.ground().takeFocus();
+        work.hands().take(good.part(), middle.getX(), middle.getY());
+    }
+}
