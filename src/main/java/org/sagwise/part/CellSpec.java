@@ -16,7 +16,7 @@ import java.util.Optional;
  * @param chargeLimitA highest charging current (A), above 0
  * @param cutoffV terminal voltage under load at which to stop (V), 0 or more; at or above full a
  *     run stops at once
- * @param fullV voltage at which charging ends and at which the full cell rests (V), above 0
+ * @param fullV voltage at which charging ends (V), above 0; all kinds but LFP rest there when full
  * @param guard circuit board of a protected cell
  * @param claim what the label says where it differs
  */
@@ -54,9 +54,14 @@ public record CellSpec(
         return new CellSpecBuilder(this);
     }
 
-    /** Rest voltage against charge: the chemistry's curve, ending at this model's full voltage. */
+    /**
+     * Rest voltage against charge: the chemistry's curve, ending at this model's full voltage. A
+     * kind that rests below the voltage at which its charge ends does so wherever that is.
+     */
     public RestVoltageCurve restCurve() {
-        return chemistry.restCurve().withFull(fullV);
+        double restedV = chemistry.restedFullV();
+        boolean restsThere = restedV == chemistry.fullV();
+        return chemistry.restCurve().withFull(restsThere ? fullV : Math.min(restedV, fullV));
     }
 
     /** How the resistance of a cell of this model depends on temperature, charge and health. */

@@ -48,7 +48,7 @@ public enum Chemistry {
             RestVoltageTables.ncr(4.20),
             Distress.ofRoundCell(new Band(150, 190), 4.30)),
     /**
-     * Lithium iron phosphate. 3.65 V full, 2.5 V lowest, 3.2 V nominal: seen on a data sheet. 2.8 V
+     * Lithium iron phosphate. Charged to 3.65 V, 2.5 V lowest, 3.2 V nominal: seen on a data sheet. 2.8 V
      * for use is this program's choice: there the flat part of the curve is over and about 1.5 % of
      * charge is left. The letter F is later practice, not in the list of IEC 61960:2011 (from
      * memory, no source at hand), and so is the runaway at 195–270 °C, milder than the others'.
@@ -76,9 +76,14 @@ public enum Chemistry {
         return metalLetter;
     }
 
-    /** Voltage (V) at which charging ends, and at which a full cell of this program rests. */
+    /** Voltage (V) at which charging ends. */
     public double fullV() {
         return volts.full;
+    }
+
+    /** Voltage (V) at which a full cell of this kind rests. */
+    public double restedFullV() {
+        return restCurve.voltsAt(1);
     }
 
     /** Voltage (V) by which the kind is named. */

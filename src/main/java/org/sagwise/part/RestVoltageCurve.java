@@ -11,8 +11,8 @@ import java.util.Arrays;
  * interpolants</i>, SIAM J. Sci. Stat. Comput. 5, 1984), which keeps it inside the monotonicity
  * region of Fritsch and Carlson (<i>Monotone piecewise cubic interpolation</i>, SIAM J. Numer.
  * Anal. 17, 1980). So it never overshoots and has a continuous slope, and each voltage belongs to
- * one charge. Beyond the first and the last point it runs on as a straight line with the slope it
- * has there.
+ * one charge. Beyond the last point it runs on as a straight line with the slope it has there. Below
+ * the first it stays level: nothing is stored there, and a lower voltage belongs to no charge.
  *
  * <p>Charge is a share of the capacity: 0 empty, 1 full. Values outside 0–1 stand for abuse.
  */
@@ -58,7 +58,7 @@ public final class RestVoltageCurve {
     public double voltsAt(double charge) {
         int last = charges.length - 1;
         if (charge <= charges[0]) {
-            return volts[0] + slopes[0] * (charge - charges[0]);
+            return volts[0];
         }
         if (charge >= charges[last]) {
             return volts[last] + slopes[last] * (charge - charges[last]);
@@ -68,13 +68,13 @@ public final class RestVoltageCurve {
     }
 
     /**
-     * Slope of the curve (V per unit of charge) at this charge; above zero everywhere but possibly
-     * at single charges.
+     * Slope of the curve (V per unit of charge) at this charge: 0 below the first point, above zero
+     * everywhere else but possibly at single charges.
      */
     public double slope(double charge) {
         int last = charges.length - 1;
-        if (charge <= charges[0]) {
-            return slopes[0];
+        if (charge < charges[0]) {
+            return 0;
         }
         if (charge >= charges[last]) {
             return slopes[last];
@@ -84,11 +84,19 @@ public final class RestVoltageCurve {
         return hermiteSlope(i, (charge - charges[i]) / width) / width;
     }
 
-    /** Charge at which the cell rests at this voltage (V): the inverse of {@link #voltsAt}. */
+    /** Least charge there is: with it nothing is left that a cell could give. */
+    public double leastCharge() {
+        return charges[0];
+    }
+
+    /**
+     * Charge at which the cell rests at this voltage (V): the inverse of {@link #voltsAt}, and
+     * {@link #leastCharge} below the first point.
+     */
     public double chargeAt(double restV) {
         int last = charges.length - 1;
         if (restV <= volts[0]) {
-            return charges[0] + (restV - volts[0]) / slopes[0];
+            return charges[0];
         }
         if (restV >= volts[last]) {
             return charges[last] + (restV - volts[last]) / slopes[last];

@@ -7,15 +7,13 @@ import java.util.stream.DoubleStream;
  *
  * <p>The measured tables come from slow discharges and charges (a twentieth to a thirtieth of the
  * capacity an hour), so their ends still hold a little polarisation: the 4.2 V kinds end at 4.19 V.
- * Here a full cell rests at exactly the voltage at which its charge ends, so the last point alone
- * is moved up to it. All points between are as published.
+ * Here a full cell of these kinds rests at exactly the voltage at which its charge ends, so the
+ * last point alone is moved up to it. All points between are as published. An LFP cell rests far
+ * below that voltage.
  *
- * <p>Beyond empty and full the curve is a teaching model: 0 V at a charge of −0.05, −1.4 V at
- * −0.12, then straight on; 5 V at 1.5, then straight on. The point at −0.12 joins two published
- * observations: a voltage plateau at about −12 % of charge (Guo et al., Sci. Rep. 6, 30248, 2016)
- * and copper dissolving at the reversed cell's minimum of −1.3 to −1.5 V (Elucidating Copper
- * Dissolution…, J. Electrochem. Soc. 165, A1639, 2018). The overcharge end is from memory, no
- * source at hand.
+ * <p>Beyond empty and full the curve is a teaching model: 0 V at a charge of −0.05, and nothing
+ * stored below that (see {@link Reversal}); 5 V at 1.5, then straight on (from memory, no source at
+ * hand).
  */
 final class RestVoltageTables {
 
@@ -50,17 +48,28 @@ final class RestVoltageTables {
      * Charges of {@link #IFR_VOLTS}: the usual tenths, and the published corners of the steep ends.
      */
     private static final double[] IFR_SHARES = {
-        0, 0.0033, 0.0117, 0.0267, 0.05, 0.10, 0.20, 0.30, 0.40, 0.50, 0.60, 0.70, 0.80, 0.90, 0.95, 0.9833, 0.995
+        0, 0.0033, 0.0117, 0.0267, 0.05, 0.10, 0.20, 0.30, 0.40, 0.50, 0.60, 0.70, 0.80, 0.90, 0.95, 0.9833
     };
 
-    /** LFP 18650, about 1.2 Ah; same source as {@link #INR}. Published end: 3.5981 V. */
+    /**
+     * LFP 18650, about 1.2 Ah; same source as {@link #INR}. The published corners above, 3.4180 V at
+     * 0.995 and 3.5981 V at 1, are those of a cell that is being charged.
+     */
     private static final double[] IFR_VOLTS = {
         2.0102, 2.4177, 2.7405, 2.9299, 3.0721, 3.2029, 3.2413, 3.2778, 3.2948, 3.2991, 3.3032, 3.3163, 3.3371, 3.3411,
-        3.3429, 3.3511, 3.4180
+        3.3429, 3.3511
     };
 
-    private static final double[] BELOW_EMPTY_CHARGE = {-0.12, -0.05};
-    private static final double[] BELOW_EMPTY_V = {-1.4, 0};
+    /**
+     * A full LFP cell that has rested: between the last point of the table and the 3.4 V below which
+     * such cells are known to settle (from memory, no source at hand). While it is charged the last
+     * half per cent takes it to where its charge ends.
+     */
+    private static final double IFR_RESTED_V = 3.38;
+
+    private static final double IFR_CHARGED = 1.005;
+
+    private static final double EMPTY_CHARGE = -0.05;
     private static final double OVERCHARGE = 1.5;
     private static final double OVERCHARGE_V = 5;
 
@@ -79,7 +88,9 @@ final class RestVoltageTables {
     }
 
     static RestVoltageCurve ifr(double fullV) {
-        return extended(IFR_SHARES, IFR_VOLTS, fullV);
+        return RestVoltageCurve.through(
+                joined(EMPTY_CHARGE, IFR_SHARES, 1.0, IFR_CHARGED, OVERCHARGE),
+                joined(0, IFR_VOLTS, IFR_RESTED_V, fullV, OVERCHARGE_V));
     }
 
     static RestVoltageCurve icr(double fullV) {
@@ -99,14 +110,12 @@ final class RestVoltageTables {
 
     private static RestVoltageCurve extended(double[] charges, double[] volts, double fullV) {
         return RestVoltageCurve.through(
-                joined(BELOW_EMPTY_CHARGE, charges, 1.0, OVERCHARGE),
-                joined(BELOW_EMPTY_V, volts, fullV, OVERCHARGE_V));
+                joined(EMPTY_CHARGE, charges, 1.0, OVERCHARGE), joined(0, volts, fullV, OVERCHARGE_V));
     }
 
-    private static double[] joined(double[] below, double[] table, double full, double beyond) {
+    private static double[] joined(double below, double[] table, double... beyond) {
         return DoubleStream.concat(
-                        DoubleStream.concat(DoubleStream.of(below), DoubleStream.of(table)),
-                        DoubleStream.of(full, beyond))
+                        DoubleStream.of(below), DoubleStream.concat(DoubleStream.of(table), DoubleStream.of(beyond)))
                 .toArray();
     }
 }

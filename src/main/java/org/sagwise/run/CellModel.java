@@ -13,6 +13,7 @@ final class CellModel {
 
     final ResolvedCell cell;
     final RestVoltageCurve curve;
+    final double capacityAh;
     final double capacityAs;
     final double heatCapacityJPerK;
     final double lossWPerK;
@@ -22,7 +23,8 @@ final class CellModel {
     CellModel(ResolvedCell cell, Spread spread) {
         this.cell = cell;
         curve = cell.spec().restCurve();
-        capacityAs = cell.capacityAh() * S_PER_H;
+        capacityAh = cell.capacityAh();
+        capacityAs = capacityAh * S_PER_H;
         CellThermal thermal = cell.spec().thermal();
         heatCapacityJPerK = thermal.heatCapacityJPerK() * spread.heatCapacity();
         lossWPerK = thermal.lossWPerK() * spread.heatLoss();
@@ -39,9 +41,14 @@ final class CellModel {
         return resistanceFactor * cell.resistance().ohmAt(temperatureC, charge, cell.health());
     }
 
-    /** The slow part of the sag that belongs to an R₀ (Ω). */
-    static CellPolarisation slow(double ohmicOhm) {
-        return CellPolarisation.besideOhmic(ohmicOhm);
+    /** The quicker part of the slow sag. */
+    CellPolarisation quick(double temperatureC, double charge) {
+        return cell.resistance().quick(temperatureC, charge, cell.health()).times(resistanceFactor);
+    }
+
+    /** The slower part of the slow sag. */
+    CellPolarisation slow(double temperatureC, double charge) {
+        return cell.resistance().slow(temperatureC, charge, cell.health()).times(resistanceFactor);
     }
 
     /** Temperature after constant heat: exact, however long the step. */

@@ -20,7 +20,7 @@ final class GuardTimer {
         }
         double charge = x[at + Slots.CHARGE];
         double ohmic = cell.ohmicOhm(x[at + Slots.CELL_C], charge);
-        double insideV = cell.curve.voltsAt(charge) - x[at + Slots.POLARISATION_V] - ohmic * ampere;
+        double insideV = cell.curve.voltsAt(charge) - Slots.slowV(x, at) - ohmic * ampere;
         count(x, at + Slots.OVER_CURRENT_S, Math.abs(ampere) > guard.tripA(), seconds);
         count(x, at + Slots.LOW_S, ampere > 0 && insideV < guard.underVoltageV(), seconds);
         count(x, at + Slots.HIGH_S, ampere < 0 && insideV > guard.overVoltageV(), seconds);

@@ -37,7 +37,7 @@ final class Instant {
         for (int k = 0; k < cellA.length; k++) {
             cellA[k] = wiring.cellA(k);
             double charge = x[model.slots.cell(k, Slots.CHARGE)];
-            double slowV = x[model.slots.cell(k, Slots.POLARISATION_V)];
+            double slowV = Slots.slowV(x, model.slots.cell(k, 0));
             cellV[k] = model.cells.get(k).curve.voltsAt(charge) - slowV - cellOhm[k] * cellA[k];
         }
         coilA = new double[model.coils.size()];

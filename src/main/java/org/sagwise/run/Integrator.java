@@ -1,7 +1,5 @@
 package org.sagwise.run;
 
-import org.sagwise.part.CellPolarisation;
-
 /**
  * One step in time.
  *
@@ -28,20 +26,17 @@ final class Integrator {
     /** Change of a coil's mean temperature between two rounds at which it is settled, K. */
     private static final double SETTLED_K = 0.2;
 
-    /** A change of charge this small has the slope of the curve as its mean's derivative. */
-    private static final double TINY_CHARGE = 1e-7;
-
     private final RunModel model;
     private final Slots slots;
     private final double[] guessA;
-    private final double[] ohmicOhm;
+    private final CellStep[] steps;
     private final double[] middleC;
 
     Integrator(RunModel model) {
         this.model = model;
         slots = model.slots;
         guessA = new double[model.cells.size()];
-        ohmicOhm = new double[guessA.length];
+        steps = model.cells.stream().map(CellStep::new).toArray(CellStep[]::new);
         middleC = new double[model.hotCoils.size() + model.wires.size()];
     }
 
@@ -52,8 +47,7 @@ final class Integrator {
             CellModel cell = model.cells.get(k);
             double charge = x[slots.cell(k, Slots.CHARGE)];
             ohms[k] = cell.ohmicOhm(x[slots.cell(k, Slots.CELL_C)], charge) + cell.guardOhm;
-            double slowV = x[slots.cell(k, Slots.POLARISATION_V)];
-            wiring.cell(k, cell.curve.voltsAt(charge) - slowV, ohms[k]);
+            wiring.cell(k, cell.curve.voltsAt(charge) - Slots.slowV(x, slots.cell(k, 0)), ohms[k]);
         }
         for (int k = 0; k < model.hotCoils.size(); k++) {
             wiring.hotCoil(k, model.hotCoils.get(k).ohm(x[slots.coil(k, Slots.HOT_C)]));
@@ -75,6 +69,9 @@ final class Integrator {
     Trial step(Wiring wiring, double[] x, Instant now, double seconds) {
         System.arraycopy(now.cellA, 0, guessA, 0, guessA.length);
         boolean solved = true;
+        for (int k = 0; k < steps.length; k++) {
+            steps[k].begin(guessA[k]);
+        }
         guessHeat(x, now, seconds);
         for (int round = 0; round < MOST_ROUNDS; round++) {
             fillMeans(wiring, x, now, seconds);
@@ -86,14 +83,16 @@ final class Integrator {
         double[] next = x.clone();
         StepError error = new StepError();
         for (int k = 0; k < guessA.length; k++) {
-            advanceCell(next, k, wiring.cellA(k), seconds);
+            guessA[k] = wiring.cellA(k);
+            steps[k].advance(next, slots.cell(k, 0), slots, guessA[k], model.ambientC, seconds);
+            GuardTimer.count(model.cells.get(k), next, slots.cell(k, 0), guessA[k], seconds);
         }
         advanceHot(next, wiring, seconds);
         wiring.book(next, seconds);
         double[] meanA = guessA.clone();
         Instant end = instant(wiring, next);
         for (int k = 0; k < meanA.length; k++) {
-            error.cell(model.cells.get(k), next, slots, k, meanA[k], now, end, seconds, ohmicOhm[k]);
+            error.cell(model.cells.get(k), next, slots, k, meanA[k], now, end, seconds, steps[k]);
         }
         errorOfHot(error, x, next, now, end, seconds);
         note(next, end);
@@ -132,25 +131,8 @@ final class Integrator {
     }
 
     private void fillMeans(Wiring wiring, double[] x, Instant now, double seconds) {
-        for (int k = 0; k < guessA.length; k++) {
-            CellModel cell = model.cells.get(k);
-            double charge = x[slots.cell(k, Slots.CHARGE)];
-            double slowV = x[slots.cell(k, Slots.POLARISATION_V)];
-            double gained = -guessA[k] * seconds / cell.capacityAs;
-            double meanV = cell.curve.meanV(charge, charge + gained);
-            double bend = Math.abs(gained) > TINY_CHARGE
-                    ? (cell.curve.voltsAt(charge + gained) - meanV) / gained
-                    : 0.5 * cell.curve.slope(charge);
-            double chargeOhm = bend * seconds / cell.capacityAs;
-            double heatW = guessA[k] * (guessA[k] * now.cellOhm[k] + slowV);
-            double meanC = cell.warmed(x[slots.cell(k, Slots.CELL_C)], heatW, model.ambientC, 0.5 * seconds);
-            ohmicOhm[k] = cell.ohmicOhm(meanC, charge + 0.5 * gained);
-            CellPolarisation slow = CellModel.slow(ohmicOhm[k]);
-            double left = slow.meanLeft(seconds);
-            wiring.cell(
-                    k,
-                    meanV + chargeOhm * guessA[k] - slowV * left,
-                    ohmicOhm[k] + cell.guardOhm + chargeOhm + slow.ohm() * (1 - left));
+        for (int k = 0; k < steps.length; k++) {
+            steps[k].fill(wiring, k, x, slots.cell(k, 0), now.cellOhm[k], model.ambientC, guessA[k], seconds);
         }
         int coils = model.hotCoils.size();
         for (int k = 0; k < middleC.length; k++) {
@@ -179,26 +161,6 @@ final class Integrator {
             middleC[k] = middle;
         }
         return settled;
-    }
-
-    private void advanceCell(double[] next, int k, double ampere, double seconds) {
-        guessA[k] = ampere;
-        CellModel cell = model.cells.get(k);
-        int at = slots.cell(k, 0);
-        double charge = next[at + Slots.CHARGE];
-        double slowV = next[at + Slots.POLARISATION_V];
-        CellPolarisation slow = CellModel.slow(ohmicOhm[k]);
-        double meanSlowV = slow.mean(slowV, ampere, seconds);
-        double heatW = ampere * (ampere * (ohmicOhm[k] + cell.guardOhm) + meanSlowV);
-        next[at + Slots.CHARGE] = charge - ampere * seconds / cell.capacityAs;
-        next[at + Slots.POLARISATION_V] = slow.after(slowV, ampere, seconds);
-        next[at + Slots.CELL_C] = cell.warmed(next[at + Slots.CELL_C], heatW, model.ambientC, seconds);
-        if (ampere != 0) {
-            double meanV = cell.curve.meanV(next[at + Slots.CHARGE], charge);
-            next[ampere * meanV > 0 ? slots.givenJ : slots.chargingJ] += Math.abs(ampere * meanV) * seconds;
-            next[slots.cellHeatJ] += heatW * seconds;
-        }
-        GuardTimer.count(cell, next, at, ampere, seconds);
     }
 
     private void advanceHot(double[] next, Wiring wiring, double seconds) {

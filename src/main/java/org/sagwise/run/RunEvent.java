@@ -29,6 +29,8 @@ public record RunEvent(double atS, String part, Kind kind, double measured, doub
         REVERSED,
         /** A cell fell so far below zero that copper dissolves inside it, V. */
         COPPER_DISSOLVES,
+        /** Copper bridges a cell's electrodes: it is shorted inside from now on. */
+        INTERNAL_SHORT,
         /** A cell's terminal voltage rose beyond what it bears without lasting harm, V. */
         OVERCHARGED,
         /** A cell was charged to where its own current interrupter acts, share of full. */
@@ -113,6 +115,7 @@ public record RunEvent(double atS, String part, Kind kind, double measured, doub
                 INTERRUPTED,
                 REVERSED,
                 COPPER_DISSOLVES,
+                INTERNAL_SHORT,
                 COIL_MELTED,
                 WIRE_HOT,
                 WIRE_MELTED);

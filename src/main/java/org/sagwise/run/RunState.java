@@ -165,7 +165,7 @@ public final class RunState {
                     new CellState(
                             x[at + Slots.CHARGE],
                             cell.curve.voltsAt(x[at + Slots.CHARGE]),
-                            x[at + Slots.POLARISATION_V],
+                            Slots.slowV(x, at),
                             x[at + Slots.CELL_C],
                             isTripped(cell.id()) ? CellState.Guard.TRIPPED : CellState.Guard.CLOSED));
         }

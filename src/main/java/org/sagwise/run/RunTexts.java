@@ -90,7 +90,7 @@ public final class RunTexts {
             case OVER_LIMIT, CHARGED_TOO_FAST, GUARD_CURRENT, FUSE_BLOWN, CHARGER_DONE -> Unit.AMPERE;
             case TOO_WARM, LAYER_BREAKDOWN, VENTED, COIL_MELTED, WIRE_HOT, WIRE_MELTED -> Unit.CELSIUS;
             case COIL_OVER_LIMIT -> Unit.WATT;
-            case INTERRUPTED -> Unit.FRACTION;
+            case INTERRUPTED, INTERNAL_SHORT -> Unit.FRACTION;
             default -> Unit.VOLT;
         };
     }

@@ -11,18 +11,28 @@ final class Slots {
     /** Quantities of one cell, one after the other. */
     static final int CHARGE = 0;
 
-    static final int POLARISATION_V = 1;
-    static final int CELL_C = 2;
-    static final int PEAK_C = 3;
-    static final int PEAK_A = 4;
-    static final int LEAST_V = 5;
+    /** The quicker and the slower part of the slow sag, V. */
+    static final int QUICK_V = 1;
+
+    static final int SLOW_V = 2;
+
+    /** How far below zero an empty cell is driven, in size, V. */
+    static final int REVERSED_V = 3;
+
+    /** What was driven through it after nothing was left, share of its capacity. */
+    static final int DEPTH = 4;
+
+    static final int CELL_C = 5;
+    static final int PEAK_C = 6;
+    static final int PEAK_A = 7;
+    static final int LEAST_V = 8;
 
     /** How long the guard has seen too much current, too low and too high a voltage, s. */
-    static final int OVER_CURRENT_S = 6;
+    static final int OVER_CURRENT_S = 9;
 
-    static final int LOW_S = 7;
-    static final int HIGH_S = 8;
-    private static final int PER_CELL = 9;
+    static final int LOW_S = 10;
+    static final int HIGH_S = 11;
+    private static final int PER_CELL = 12;
 
     /** Quantities of one coil or wire. */
     static final int HOT_C = 0;
@@ -77,6 +87,11 @@ final class Slots {
         return fuseBegin + fuse;
     }
 
+    /** All of the sag that builds up and fades with time, of the cell that begins at {@code at}, V. */
+    static double slowV(double[] x, int at) {
+        return x[at + QUICK_V] + x[at + SLOW_V] + x[at + REVERSED_V];
+    }
+
     /** The numbers of a bench that has just been laid out. */
     static double[] start(RunModel model) {
         Slots slots = model.slots;
@@ -85,7 +100,9 @@ final class Slots {
         for (int k = 0; k < model.cells.size(); k++) {
             var start = model.cells.get(k).cell.start();
             x[slots.cell(k, CHARGE)] = start.charge();
-            x[slots.cell(k, POLARISATION_V)] = start.polarisationV();
+            x[slots.cell(k, QUICK_V)] = start.polarisationV();
+            // Below zero no voltage belongs to a charge: it is what fades when nobody drives the cell.
+            x[slots.cell(k, REVERSED_V)] = Math.max(0, -start.restV());
             x[slots.cell(k, CELL_C)] = start.temperatureC();
             x[slots.cell(k, PEAK_C)] = start.temperatureC();
             x[slots.cell(k, LEAST_V)] = start.restV();

@@ -47,7 +47,7 @@ final class StepError {
             Instant now,
             Instant end,
             double seconds,
-            double ohmicOhm) {
+            CellStep step) {
         double before = now.cellA[k];
         double after = end.cellA[k];
         // The mean of a current that bends lies a third of the way from the middle to the chord.
@@ -55,12 +55,20 @@ final class StepError {
         add(bentA * seconds / (CURRENT_SHARE * Math.abs(meanA) + SMALL_A) / Math.max(1, seconds));
         double chargeV = bentA * seconds / cell.capacityAs * cell.curve.slope(next[slots.cell(k, 0)]);
         add(Math.abs(chargeV) / VOLT);
-        double z = seconds / CellPolarisation.TIME_CONSTANT_S;
-        double slowOhm = CellModel.slow(ohmicOhm).ohm();
-        add(slowOhm * Math.abs(after - before) * Math.min(0.5, z * z / 12) / VOLT);
-        double heatW = bentA * 2 * Math.abs(meanA) * (ohmicOhm + slowOhm);
+        CellPolarisation quick = step.quick;
+        CellPolarisation slow = step.slow;
+        double bentOhm = quick.ohm() * bent(seconds / quick.timeConstantS())
+                + slow.ohm() * bent(seconds / slow.timeConstantS());
+        add(bentOhm * Math.abs(after - before) / VOLT);
+        double slowOhm = quick.ohm() + slow.ohm();
+        double heatW = bentA * 2 * Math.abs(meanA) * (step.ohmicOhm + slowOhm);
         add(heatW * seconds / cell.heatCapacityJPerK / CELL_K);
         add(Math.abs(meanA) * seconds / cell.capacityAs / CHARGE);
+    }
+
+    /** How much of a change of current is not yet, or no longer, in the mean of a slow voltage. */
+    private static double bent(double z) {
+        return Math.min(0.5, z * z / 12);
     }
 
     /**

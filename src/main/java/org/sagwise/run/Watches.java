@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import org.sagwise.part.Chemistry;
 import org.sagwise.part.Distress;
 import org.sagwise.part.Guard;
+import org.sagwise.part.Reversal;
 import org.sagwise.reading.Press;
 import org.sagwise.run.RunEvent.Kind;
 
@@ -76,6 +77,8 @@ final class Watches {
         Watch.Sight emptied = (x, now, press) -> x[slot(k, Slots.CHARGE)] < 0 ? loaded.of(x, now, press) : Double.NaN;
         add(Kind.REVERSED, cell.id(), k, emptied, 0, BELOW);
         add(Kind.COPPER_DISSOLVES, cell.id(), k, emptied, COPPER_V, BELOW);
+        Watch.Sight driven = (x, now, press) -> x[slot(k, Slots.DEPTH)];
+        add(Kind.INTERNAL_SHORT, cell.id(), k, driven, Reversal.BRIDGE_DEPTH, ABOVE);
         double limitA = cell.cell.spec().limitA();
         add(Kind.OVER_LIMIT, cell.id(), k, (x, now, p) -> now.cellA[k], limitA, ABOVE);
     }

@@ -53,7 +53,7 @@ class IndependentIntegrationTest {
     private record CellEquations(ResolvedCell cell, double coilOhm) implements FirstOrderDifferentialEquations {
 
         double[] start() {
-            return new double[] {cell.start().charge(), 0, cell.start().temperatureC()};
+            return new double[] {cell.start().charge(), 0, cell.start().temperatureC(), 0};
         }
 
         double ohmic(double[] y) {
@@ -61,23 +61,26 @@ class IndependentIntegrationTest {
         }
 
         double currentA(double[] y) {
-            double emf = cell.spec().restCurve().voltsAt(y[0]) - y[1];
+            double emf = cell.spec().restCurve().voltsAt(y[0]) - y[1] - y[3];
             return emf / (ohmic(y) + coilOhm);
         }
 
         @Override
         public int getDimension() {
-            return 3;
+            return 4;
         }
 
         @Override
         public void computeDerivatives(double t, double[] y, double[] dy) {
             double ampere = currentA(y);
             CellThermal thermal = cell.spec().thermal();
-            double heatW = ampere * (ampere * ohmic(y) + y[1]);
+            double heatW = ampere * (ampere * ohmic(y) + y[1] + y[3]);
+            CellPolarisation quick = cell.resistance().quick(y[2], y[0], 1);
+            CellPolarisation slow = cell.resistance().slow(y[2], y[0], 1);
             dy[0] = -ampere / (3600 * cell.capacityAh());
-            dy[1] = (ampere * 0.5 * ohmic(y) - y[1]) / 10;
+            dy[1] = (ampere * quick.ohm() - y[1]) / 33;
             dy[2] = (heatW - thermal.lossWPerK() * (y[2] - 25)) / thermal.heatCapacityJPerK();
+            dy[3] = (ampere * slow.ohm() - y[3]) / 223;
         }
     }
 

@@ -87,7 +87,11 @@ class RunProperties {
             CellMoment last = result.last().cells().get(k);
             double capacityAs = bench.cells().get(last.id()).capacityAh() * 3600;
             double start = bench.cells().get(last.id()).start().charge();
-            assertEquals(start - last.charge(), amperes / capacityAs, 5e-3 * size / capacityAs + 1e-6);
+            double driven = result.last().x[result.last().model.slots.cell(k, Slots.DEPTH)];
+            if (result.last().has(Kind.INTERNAL_SHORT, last.id())) {
+                continue; // what leaks through the copper inside is no current of the cell
+            }
+            assertEquals(start - last.charge() + driven, amperes / capacityAs, 5e-3 * size / capacityAs + 1e-6);
         }
     }
 

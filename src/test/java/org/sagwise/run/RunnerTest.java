@@ -84,7 +84,7 @@ class RunnerTest {
                 .filter(event -> event.part().equals("worn"))
                 .map(RunEvent::kind)
                 .toList();
-        assertEquals(List.of(Kind.CUTOFF, Kind.BELOW_LOWEST, Kind.REVERSED, Kind.COPPER_DISSOLVES), worn);
+        assertEquals(List.of(Kind.CUTOFF, Kind.BELOW_LOWEST, Kind.REVERSED, Kind.COPPER_DISSOLVES, Kind.INTERNAL_SHORT), worn);
     }
 
     @Test

@@ -90,7 +90,7 @@ final class CellPainter implements PartPainter {
         LevelWindow window = LevelWindow.of(
                 reading.restV(),
                 reading.terminalV(),
-                cell.spec().fullV(),
+                cell.spec().restCurve().voltsAt(1),
                 cell.spec().cutoffV());
         Rectangle2D glass = new Rectangle2D.Double(-17, -54, 34, 118);
         window.paint(pen, glass);

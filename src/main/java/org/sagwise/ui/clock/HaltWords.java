@@ -57,7 +57,7 @@ record HaltWords(String title, List<String> sentences, Optional<String> advice, 
                 switch (kind) {
                     case TOO_WARM -> Topic.HOT_CELL;
                     case OVERCHARGED -> Topic.OVERCHARGED;
-                    case COPPER_DISSOLVES, REVERSED, BELOW_LOWEST -> Topic.TOO_EMPTY;
+                    case INTERNAL_SHORT, COPPER_DISSOLVES, REVERSED, BELOW_LOWEST -> Topic.TOO_EMPTY;
                     case WIRE_HOT, WIRE_MELTED -> Topic.HOT_WIRE;
                     case FUSE_BLOWN -> Topic.FUSE;
                     case GUARD_CURRENT, GUARD_HIGH, GUARD_LOW -> Topic.GUARD;
