@@ -1,5 +1,6 @@
 package org.sagwise.part;
 
+import java.util.List;
 import java.util.OptionalDouble;
 
 /**
@@ -63,8 +64,7 @@ public record CoilWinding(CoilWire wire, double wraps, double innerDiameterM, do
     }
 
     /**
-     * Surface of the wire, all strands, legs included (m²). Where wraps touch a little of it is
-     * hidden; not taken off.
+     * Surface of the wire, all strands, legs included (m²).
      */
     public double surfaceM2() {
         return Math.PI * wire.diameterM() * wire.strands() * lengthM();
@@ -81,12 +81,48 @@ public record CoilWinding(CoilWire wire, double wraps, double innerDiameterM, do
         return powerW * mwPerW / (surfaceM2() / (M_PER_MM * M_PER_MM));
     }
 
-    /** How the coil warms and cools in still air. */
+    /** Surface of the wound wire alone (m²), without the legs. */
+    private double woundM2() {
+        return Math.PI * wire.diameterM() * wire.strands() * (lengthM() - legsM);
+    }
+
+    private double legsM2() {
+        return Math.PI * wire.diameterM() * wire.strands() * legsM;
+    }
+
+    private double outerDiameterM() {
+        return innerDiameterM + 2 * wire.diameterM();
+    }
+
+    /**
+     * Outline of the wound part (m²): the cylinder around it with both its ends, or the surface of
+     * its wire where that is less. Nothing can radiate more than its outline would if it were black.
+     */
+    public double outlineM2() {
+        double across = outerDiameterM();
+        double cylinder = Math.PI * across * (widthMm() * M_PER_MM + 0.5 * across);
+        return Math.min(cylinder, woundM2());
+    }
+
+    /**
+     * How the coil warms and cools in still air. Radiation: wraps see one another, so that the wound
+     * part radiates from its outline, the blacker for the hollows in it, as a grey body in a grey
+     * enclosure does: 1/ε′ = 1 + (1/ε − 1)·outline/wire. Convection: air does not get between wraps
+     * that touch, so that a coil counts as one cylinder as wide as it is; wraps so few that they are
+     * less than half as wide as across count in part as free wire (teaching value). Legs are free
+     * wire.
+     */
     public CoilThermal thermal() {
+        double emissivity = wire.alloy().emissivity();
+        double outline = outlineM2();
+        double shown = woundM2() > 0 ? outline / woundM2() : 1;
+        double outlineEmissivity = 1 / (1 + (1 / emissivity - 1) * shown);
+        double together = Math.min(1, 2 * widthMm() * M_PER_MM / outerDiameterM());
         return new CoilThermal(
                 massKg() * wire.alloy().specificHeatJPerKgK(),
-                surfaceM2(),
-                CoilThermal.DRY_W_PER_M2K,
-                wire.alloy().emissivity());
+                outlineEmissivity * outline + emissivity * legsM2(),
+                List.of(
+                        new CoilThermal.Cylinder(outerDiameterM(), together * outline),
+                        new CoilThermal.Cylinder(wire.diameterM(), (1 - together) * woundM2() + legsM2())));
     }
 }

@@ -1,5 +1,7 @@
 package org.sagwise.part;
 
+import java.util.List;
+
 /**
  * A piece of copper wire.
  *
@@ -35,6 +37,9 @@ public record JumperWire(WireSize size, double lengthM) {
     /** How the bare wire warms and cools in still air; insulation is left out. */
     public CoilThermal thermal() {
         double surfaceM2 = Math.PI * size.diameterM() * lengthM;
-        return new CoilThermal(heatCapacityJPerK(), surfaceM2, STILL_AIR_W_PER_M2K, EMISSIVITY);
+        return new CoilThermal(
+                heatCapacityJPerK(),
+                EMISSIVITY * surfaceM2,
+                List.of(new CoilThermal.Even(surfaceM2, STILL_AIR_W_PER_M2K)));
     }
 }

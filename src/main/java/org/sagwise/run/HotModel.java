@@ -1,22 +1,26 @@
 package org.sagwise.run;
 
 import java.util.function.DoubleUnaryOperator;
-import org.sagwise.part.CoilThermal;
 
 /**
  * A coil or a jumper that warms: one lump whose resistance follows its temperature.
  *
  * @param index place of the coil among the coils, or of the link among the links
  * @param name id of the coil or name of the link
- * @param thermal how it warms and cools
+ * @param heatCapacityJPerK heat that warms it by one degree, J/K
+ * @param loss what it loses to the air
  * @param ohmAt resistance at a temperature (°C), Ω
  * @param elsewhereOhm part of it that lies outside the metal and warms something else, Ω
  * @param meltingC where its metal melts, °C
  */
 record HotModel(
-        int index, String name, CoilThermal thermal, DoubleUnaryOperator ohmAt, double elsewhereOhm, double meltingC) {
-
-    private static final double ZERO_C_IN_K = 273.15;
+        int index,
+        String name,
+        double heatCapacityJPerK,
+        LossCurve loss,
+        DoubleUnaryOperator ohmAt,
+        double elsewhereOhm,
+        double meltingC) {
 
     /** Resistance at a temperature (°C), Ω. */
     double ohm(double temperatureC) {
@@ -28,22 +32,14 @@ record HotModel(
         return currentA * currentA * (ohm(temperatureC) - elsewhereOhm);
     }
 
-    /**
-     * Temperature after constant power: exponential Rosenbrock–Euler (M. Hochbruck, A. Ostermann,
-     * "Exponential integrators", Acta Numerica 19, 2010): exact for a linear loss, of second order
-     * for the fourth power.
-     */
-    double warmed(double temperatureC, double powerW, double ambientC, double seconds) {
-        double rate = thermal.rateKPerS(powerW, temperatureC, ambientC);
-        double z = -slope(temperatureC) * seconds;
-        double phi = Math.abs(z) < 1e-9 ? 1 : Math.expm1(z) / z;
-        return temperatureC + seconds * phi * rate;
+    /** Temperature (°C) after constant power (W). */
+    double warmed(double temperatureC, double powerW, double seconds) {
+        return loss.after(temperatureC, powerW, heatCapacityJPerK, seconds);
     }
 
-    /** Share of a difference of temperature that is lost each second (1/s). */
-    private double slope(double temperatureC) {
-        double hot = temperatureC + ZERO_C_IN_K;
-        double radiation = 4 * thermal.emissivity() * CoilThermal.STEFAN_BOLTZMANN * hot * hot * hot;
-        return thermal.surfaceM2() * (thermal.heatTransferWPerM2K() + radiation) / thermal.heatCapacityJPerK();
+    /** By how much a power that is off by this (W) puts it off after some seconds, K. */
+    double offK(double powerW, double temperatureC, double seconds) {
+        double perS = loss.slopeWPerK(temperatureC) / heatCapacityJPerK;
+        return powerW / heatCapacityJPerK * seconds * LossCurve.share(perS * seconds);
     }
 }

@@ -31,6 +31,7 @@ final class Integrator {
     private final double[] guessA;
     private final CellStep[] steps;
     private final double[] middleC;
+    private final double[] hotW;
 
     Integrator(RunModel model) {
         this.model = model;
@@ -38,6 +39,7 @@ final class Integrator {
         guessA = new double[model.cells.size()];
         steps = model.cells.stream().map(CellStep::new).toArray(CellStep[]::new);
         middleC = new double[model.hotCoils.size() + model.wires.size()];
+        hotW = new double[middleC.length];
     }
 
     /** Currents at the moment with the numbers {@code x}. */
@@ -127,7 +129,7 @@ final class Integrator {
     /** Temperature after some seconds of a current, its heat taken at the temperature given. */
     private double warmedBy(int k, double[] x, double ampere, double atC, double seconds) {
         HotModel hot = hot(k);
-        return hot.warmed(hotC(x, k), hot.heatW(ampere, atC), model.ambientC, seconds);
+        return hot.warmed(hotC(x, k), hot.heatW(ampere, atC), seconds);
     }
 
     private void fillMeans(Wiring wiring, double[] x, Instant now, double seconds) {
@@ -167,7 +169,8 @@ final class Integrator {
         int coils = model.hotCoils.size();
         for (int k = 0; k < middleC.length; k++) {
             double ampere = k < coils ? wiring.hotCoilA(k) : wiring.wireA(k - coils);
-            next[hotSlot(k, Slots.HOT_C)] = warmedBy(k, next, ampere, middleC[k], seconds);
+            hotW[k] = hot(k).heatW(ampere, middleC[k]);
+            next[hotSlot(k, Slots.HOT_C)] = hot(k).warmed(hotC(next, k), hotW[k], seconds);
         }
         for (int k = 0; k < model.fuses.size(); k++) {
             int slot = slots.fuse(k);
@@ -175,19 +178,18 @@ final class Integrator {
         }
     }
 
+    /**
+     * The power of a step was taken at its middle: how far it lies from the chord of the powers at
+     * both ends is three times how far it lies from its mean.
+     */
     private void errorOfHot(StepError error, double[] x, double[] next, Instant now, Instant end, double seconds) {
         for (int k = 0; k < middleC.length; k++) {
             HotModel hot = hot(k);
-            double before = rate(hot, hotA(now, k), hotC(x, k));
-            double after = rate(hot, hotA(end, k), hotC(next, k));
-            double off = hotC(next, k) - hotC(x, k) - 0.5 * seconds * (before + after);
-            error.hot(off, hotA(end, k));
+            double before = hot.heatW(hotA(now, k), hotC(x, k));
+            double after = hot.heatW(hotA(end, k), hotC(next, k));
+            double offW = (hotW[k] - 0.5 * (before + after)) / 3;
+            error.hot(hot.offK(offW, middleC[k], seconds), hotA(end, k));
         }
-    }
-
-    private double rate(HotModel hot, double ampere, double temperatureC) {
-        double heatW = hot.heatW(ampere, temperatureC);
-        return hot.thermal().rateKPerS(heatW, temperatureC, model.ambientC);
     }
 
     /** Notes the greatest and least of what a moment shows in its own numbers. */

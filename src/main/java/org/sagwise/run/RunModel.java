@@ -71,7 +71,8 @@ final class RunModel {
                 .ifPresent(wound -> hotCoils.add(new HotModel(
                         index,
                         coil.part().id(),
-                        cooled(wound.thermal()),
+                        wound.thermal().heatCapacityJPerK(),
+                        loss(wound.thermal()),
                         coil::ohmAt,
                         0,
                         wound.wire().alloy().meltingC())));
@@ -90,7 +91,8 @@ final class RunModel {
         return new HotModel(
                 index,
                 name(link),
-                cooled(wire.thermal()),
+                wire.thermal().heatCapacityJPerK(),
+                loss(wire.thermal()),
                 hotC -> coldOhm * Copper.temperatureFactor(hotC) + contactsOhm,
                 contactsOhm,
                 Copper.MELTING_C);
@@ -101,8 +103,8 @@ final class RunModel {
         return link.id().orElseGet(() -> link.from() + " \u2013 " + link.to());
     }
 
-    private CoilThermal cooled(CoilThermal thermal) {
-        return thermal.withHeatTransfer(thermal.heatTransferWPerM2K() * spread.heatLoss());
+    private LossCurve loss(CoilThermal thermal) {
+        return new LossCurve(thermal.withAirFactor(spread.heatLoss()), ambientC);
     }
 
     private void addFuse(Part part) {

@@ -76,7 +76,6 @@ final class StepError {
      * how warm the next press finds it.
      */
     void hot(double kelvin, double currentA) {
-        // Against the trapezium rule, whose own error is about twice that of the step.
-        add(Math.abs(kelvin) / (2 * (Math.abs(currentA) < SMALL_A ? IDLE_K : HOT_K)));
+        add(Math.abs(kelvin) / (Math.abs(currentA) < SMALL_A ? IDLE_K : HOT_K));
     }
 }

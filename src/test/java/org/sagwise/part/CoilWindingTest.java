@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import net.jqwik.api.ForAll;
@@ -87,7 +88,7 @@ class CoilWindingTest {
     /** At 1000 °C a black square metre gives off 148.98 kW: σ·1273.15⁴, worked out by hand. */
     @Test
     void lossW_radiationAlone_isStefanBoltzmanns() {
-        CoilThermal black = new CoilThermal(1, 1, 0, 1);
+        CoilThermal black = new CoilThermal(1, 1, List.of());
 
         assertEquals(148_981, black.lossW(1000, -273.15), 10);
         assertEquals(0, black.lossW(20, 20));

@@ -26,16 +26,23 @@ class AccuracyTest {
         assertEquals(
                 fine.last().firedS(), usual.last().firedS(), 1e-3 * fine.last().firedS());
         for (int part = 1; part < 10; part++) {
-            double timeS = fine.trace().endS() * part / 10.0 - part;
-            RunState expected = fine.trace().stateAt(timeS);
-            RunState state = usual.trace().stateAt(timeS);
-            for (int k = 0; k < expected.cells().size(); k++) {
-                assertEquals(
-                        expected.cells().get(k).terminalV(),
-                        state.cells().get(k).terminalV(),
-                        1e-3,
-                        "at " + timeS);
+            assertSameVolts(fine, usual, fine.trace().endS() * part / 10.0 - part);
+        }
+        // Inside presses, where wound coils warm: moments of the first, of some in the middle and of the last.
+        double lastS = Math.floor(fine.trace().endS() / 30) * 30;
+        for (double pressS : new double[] {0, 30, 60, 600, Math.floor(lastS / 60) * 30, lastS - 30}) {
+            for (double insideS : new double[] {0.01, 0.03, 0.066, 0.1, 0.15, 0.24, 0.4, 0.7, 1, 1.5, 2, 2.9, 3.1, 10}) {
+                assertSameVolts(fine, usual, pressS + insideS);
             }
+        }
+    }
+
+    private static void assertSameVolts(RunResult fine, RunResult usual, double timeS) {
+        RunState expected = fine.trace().stateAt(timeS);
+        RunState state = usual.trace().stateAt(timeS);
+        for (int k = 0; k < expected.cells().size(); k++) {
+            assertEquals(
+                    expected.cells().get(k).terminalV(), state.cells().get(k).terminalV(), 1e-3, "at " + timeS);
         }
     }
 
@@ -47,6 +54,11 @@ class AccuracyTest {
     @Test
     void run_nickelCoil_agreesWithFineSteps() {
         assertSameCourse(HotCoils.nickelOnCell(Circuits.cell("A", 4.2, 20)));
+    }
+
+    @Test
+    void run_steelCoil_agreesWithFineSteps() {
+        assertSameCourse(HotCoils.steelOnCell(Circuits.cell("A", 4.2, 20)));
     }
 
     @Test

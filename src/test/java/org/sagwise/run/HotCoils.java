@@ -31,15 +31,28 @@ final class HotCoils {
 
     /** A nickel coil on a cell. */
     static Bench nickelOnCell(Part cell) {
+        return onCell(cell, nickel());
+    }
+
+    /** A coil of stainless steel on a cell. */
+    static Bench steelOnCell(Part cell) {
+        return onCell(cell, wound("steel-316l", 8));
+    }
+
+    private static Bench onCell(Part cell, Part coil) {
         Scenario ring = Circuits.single(cell, 1);
-        return Bench.of(ring.withParts(List.of(cell, Circuits.button(3), nickel())), CatalogueLoader.builtIn());
+        return Bench.of(ring.withParts(List.of(cell, Circuits.button(3), coil)), CatalogueLoader.builtIn());
     }
 
     private static Part nickel() {
+        return wound("nickel-200", 10);
+    }
+
+    private static Part wound(String alloy, int wraps) {
         return Part.of(
                 "coil",
                 PartKind.COIL,
                 "wire",
-                Keys.of("alloy", "nickel-200", "awg", 26, "wraps", 10, "inner_mm", 3, "legs_mm", 20));
+                Keys.of("alloy", alloy, "awg", 26, "wraps", wraps, "inner_mm", 3, "legs_mm", 20));
     }
 }
