@@ -57,8 +57,8 @@ final class StepError {
         add(Math.abs(chargeV) / VOLT);
         CellPolarisation quick = step.quick;
         CellPolarisation slow = step.slow;
-        double bentOhm = quick.ohm() * bent(seconds / quick.timeConstantS())
-                + slow.ohm() * bent(seconds / slow.timeConstantS());
+        double bentOhm =
+                quick.ohm() * bent(seconds / quick.timeConstantS()) + slow.ohm() * bent(seconds / slow.timeConstantS());
         add(bentOhm * Math.abs(after - before) / VOLT);
         double slowOhm = quick.ohm() + slow.ohm();
         double heatW = bentA * 2 * Math.abs(meanA) * (step.ohmicOhm + slowOhm);

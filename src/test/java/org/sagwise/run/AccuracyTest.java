@@ -31,7 +31,8 @@ class AccuracyTest {
         // Inside presses, where wound coils warm: moments of the first, of some in the middle and of the last.
         double lastS = Math.floor(fine.trace().endS() / 30) * 30;
         for (double pressS : new double[] {0, 30, 60, 600, Math.floor(lastS / 60) * 30, lastS - 30}) {
-            for (double insideS : new double[] {0.01, 0.03, 0.066, 0.1, 0.15, 0.24, 0.4, 0.7, 1, 1.5, 2, 2.9, 3.1, 10}) {
+            for (double insideS :
+                    new double[] {0.01, 0.03, 0.066, 0.1, 0.15, 0.24, 0.4, 0.7, 1, 1.5, 2, 2.9, 3.1, 10}) {
                 assertSameVolts(fine, usual, pressS + insideS);
             }
         }

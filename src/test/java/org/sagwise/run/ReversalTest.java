@@ -11,12 +11,12 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
 import org.sagwise.fixture.Circuits;
+import org.sagwise.part.PartKind;
 import org.sagwise.part.Reversal;
 import org.sagwise.reading.Bench;
 import org.sagwise.reading.Press;
 import org.sagwise.run.RunEvent.Kind;
 import org.sagwise.scenario.Part;
-import org.sagwise.scenario.PartKind;
 
 /** Cells that have nothing left and are driven on. */
 class ReversalTest {
@@ -67,7 +67,9 @@ class ReversalTest {
                 -1, bench.rest().cell("A").orElseThrow().restV(), 1e-12, "at the first instant the file has its way");
         RunResult result = Runner.run(bench, RunPlan.held().until(600), RunSettings.USUAL, RunProgress.NONE);
 
-        assertTrue(result.last().energy().deliveredJ() < 1, () -> "" + result.last().energy());
+        assertTrue(
+                result.last().energy().deliveredJ() < 1,
+                () -> "" + result.last().energy());
         assertEquals(0, result.last().cells().get(0).restV(), 0.1);
     }
 
@@ -123,8 +125,8 @@ class ReversalTest {
                 assertFalse(state.timeS() - belowSinceS > 1, () -> "below -1.6 V: " + moment);
                 CellMoment earlier = before.cells().get(k);
                 if (earlier.charge() <= -0.05) {
-                    double meanW = 0.5
-                            * (moment.terminalV() * moment.currentA() + earlier.terminalV() * earlier.currentA());
+                    double meanW =
+                            0.5 * (moment.terminalV() * moment.currentA() + earlier.terminalV() * earlier.currentA());
                     givenJ += meanW * (state.timeS() - before.timeS());
                 }
                 before = state;

@@ -84,7 +84,9 @@ class RunnerTest {
                 .filter(event -> event.part().equals("worn"))
                 .map(RunEvent::kind)
                 .toList();
-        assertEquals(List.of(Kind.CUTOFF, Kind.BELOW_LOWEST, Kind.REVERSED, Kind.COPPER_DISSOLVES, Kind.INTERNAL_SHORT), worn);
+        assertEquals(
+                List.of(Kind.CUTOFF, Kind.BELOW_LOWEST, Kind.REVERSED, Kind.COPPER_DISSOLVES, Kind.INTERNAL_SHORT),
+                worn);
     }
 
     @Test
