@@ -7,10 +7,8 @@ import org.sagwise.reading.ResolvedParts;
 
 /** A regulated board that cannot do what it is set to, when the button is held. */
 final class BoardTrouble implements HazardRule {
-    static final String ID = "board-trouble";
-
     @Override
-    public List<Caution> check(HazardContext context) {
+    public List<CautionBuilder> check(HazardContext context) {
         return context.fired().parts().stream()
                 .filter(part -> part.kind() == PartKind.BOARD)
                 .filter(board -> !variant(board.state()).isEmpty())
@@ -30,11 +28,11 @@ final class BoardTrouble implements HazardRule {
         };
     }
 
-    private static Caution caution(HazardContext context, PartReading board) {
+    private static CautionBuilder caution(HazardContext context, PartReading board) {
         ResolvedParts.Board spec = context.board(board.id());
         boolean hurts = board.state() == PartReading.State.OUTPUT_AT_MIN
                 || board.state() == PartReading.State.STOPPED_OUTPUT_SHORTED;
-        return new CautionBuilder(context, ID, hurts ? Signal.CAUTION : Signal.NOTICE)
+        return new CautionBuilder(context, hurts ? Signal.CAUTION : Signal.NOTICE)
                 .when(Caution.When.FIRED)
                 .parts(board.id())
                 .variant(variant(board.state()))
@@ -42,7 +40,6 @@ final class BoardTrouble implements HazardRule {
                 .detail("cutoffV", spec.cutoffV())
                 .detail("maxInputA", spec.maxInputA())
                 .detail("outMinV", spec.outMinV())
-                .detail("outMaxV", spec.outMaxV())
-                .build();
+                .detail("outMaxV", spec.outMaxV());
     }
 }

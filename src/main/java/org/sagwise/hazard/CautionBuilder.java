@@ -25,7 +25,6 @@ final class CautionBuilder {
     static final String WITHOUT_BUTTON = "withoutButton";
 
     private final HazardContext context;
-    private final String id;
     private final Signal signal;
     private final Set<String> parts = new LinkedHashSet<>();
     private final List<Integer> links = new ArrayList<>();
@@ -35,9 +34,8 @@ final class CautionBuilder {
     private double limit = Double.NaN;
     private String unit = "";
 
-    CautionBuilder(HazardContext context, String id, Signal signal) {
+    CautionBuilder(HazardContext context, Signal signal) {
         this.context = context;
-        this.id = id;
         this.signal = signal;
     }
 
@@ -73,6 +71,11 @@ final class CautionBuilder {
         return detail(VARIANT, name);
     }
 
+    /** Whether one part is concerned or several. */
+    CautionBuilder oneOrMany() {
+        return variant(parts.size() == 1 ? "one" : "many");
+    }
+
     /** A number in the unit that the name ends in, a text, a name, or a list of them. */
     CautionBuilder detail(String name, Object value) {
         details.put(name, value);
@@ -93,8 +96,9 @@ final class CautionBuilder {
         return PartName.of(context.part(part));
     }
 
-    Caution build() {
-        if (context.bench().scenario().partsOf(PartKind.SWITCH).isEmpty()) {
+    /** The caution, about the hazard of this id. */
+    Caution build(String id) {
+        if (context.partsOf(PartKind.SWITCH).isEmpty()) {
             details.put(WITHOUT_BUTTON, "");
         }
         List<String> ids = List.copyOf(parts);

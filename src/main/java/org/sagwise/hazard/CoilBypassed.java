@@ -12,10 +12,8 @@ import org.sagwise.caution.circuit.Conflict;
  */
 final class CoilBypassed implements HazardRule {
 
-    static final String ID = "coil-bypassed";
-
     @Override
-    public List<Caution> check(HazardContext context) {
+    public List<CautionBuilder> check(HazardContext context) {
         return context.held().circuit().loads().stream()
                 .filter(Branch::isShorted)
                 .filter(load -> context.bench().coils().containsKey(load.part()))
@@ -36,20 +34,19 @@ final class CoilBypassed implements HazardRule {
                         .anyMatch(link -> coilA < MOST_SHARE * Math.abs(link.currentA()));
     }
 
-    private static Caution caution(HazardContext context, Branch coil) {
-        return ConflictCurrent.all(context, Conflict.Kind.SHORTED).stream()
+    private static CautionBuilder caution(HazardContext context, Branch coil) {
+        return context.conflicts(Conflict.Kind.SHORTED).stream()
                 .filter(current -> current.view() == context.held() && isAt(current, coil))
                 .findFirst()
-                .map(current -> current.caution(context, ID)
+                .map(current -> current.caution(context)
                         .parts(coil.part())
                         .parts(current.members())
                         .names("cell", List.of(current.busiest()))
                         .variant("short"))
-                .orElseGet(() -> new CautionBuilder(context, ID, Signal.NOTICE)
+                .orElseGet(() -> new CautionBuilder(context, Signal.NOTICE)
                         .when(Caution.When.FIRED)
                         .parts(coil.part())
-                        .variant("idle"))
-                .build();
+                        .variant("idle"));
     }
 
     private static boolean isAt(ConflictCurrent current, Branch coil) {

@@ -3,7 +3,6 @@ package org.sagwise.hazard;
 import java.util.List;
 import org.sagwise.caution.circuit.Branch;
 import org.sagwise.caution.circuit.Conflict;
-import org.sagwise.reading.CellReading;
 
 /**
  * A conflict between sources together with what it does in one position of the button.
@@ -13,14 +12,26 @@ import org.sagwise.reading.CellReading;
  */
 record ConflictCurrent(SwitchView view, Conflict conflict) {
 
+    /** Rows side by side with different numbers of cells: the longer drives current through the shorter. */
+    static List<CautionBuilder> unequalRows(HazardContext context) {
+        return context.conflicts(Conflict.Kind.UNEQUAL_ROWS).stream()
+                .map(current ->
+                        current.caution(context).parts(current.busiest()).parts(current.members()))
+                .toList();
+    }
+
     /**
-     * The conflicts of one kind: those with the button let go, then those that only show when it is
-     * held.
+     * Cells that stand the other way round than those beside them, so that they drive current
+     * through one another with no load in the way, button or no button: i = (E1 + E2)/(R1 + R2) for
+     * two.
      */
-    static List<ConflictCurrent> all(HazardContext context, Conflict.Kind kind) {
-        return context.views().stream()
-                .flatMap(view -> view.conflicts().stream().map(found -> new ConflictCurrent(view, found)))
-                .filter(current -> current.conflict().kind() == kind)
+    static List<CautionBuilder> reversed(HazardContext context) {
+        return context.conflicts(Conflict.Kind.REVERSED).stream()
+                .map(current -> current.caution(context)
+                        .parts(current.turned())
+                        .parts(current.others())
+                        .names("turned", current.turned())
+                        .names("rest", current.others()))
                 .toList();
     }
 
@@ -55,19 +66,19 @@ record ConflictCurrent(SwitchView view, Conflict conflict) {
 
     /** Its discharge limit, A; NaN for a supply. */
     double limitA() {
-        CellReading cell = view.cell(busiest());
+        CellView cell = view.cell(busiest());
         return cell == null ? Double.NaN : cell.limitA();
     }
 
     /** Heat inside it, W; NaN for a supply. */
     double heatW() {
-        CellReading cell = view.cell(busiest());
+        CellView cell = view.cell(busiest());
         return cell == null ? Double.NaN : cell.heatW();
     }
 
     /** A caution with its numbers, still without parts. */
-    CautionBuilder caution(HazardContext context, String id) {
-        return new CautionBuilder(context, id, Gravity.unchecked(currentA(), limitA()))
+    CautionBuilder caution(HazardContext context) {
+        return new CautionBuilder(context, Gravity.unchecked(currentA(), limitA()))
                 .when(view.when())
                 .links(view.linksWithHalfOf(currentA(), busiest()))
                 .measured(currentA(), limitA(), "A")

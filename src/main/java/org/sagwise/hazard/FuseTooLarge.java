@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import org.sagwise.part.PartKind;
 import org.sagwise.part.WireLimits;
-import org.sagwise.reading.CellReading;
 import org.sagwise.reading.LinkReading;
 import org.sagwise.reading.PartReading;
 
@@ -16,11 +15,9 @@ import org.sagwise.reading.PartReading;
  * current divides when the button is held.
  */
 final class FuseTooLarge implements HazardRule {
-    static final String ID = "fuse-too-large";
-
     @Override
-    public List<Caution> check(HazardContext context) {
-        List<Caution> found = new ArrayList<>();
+    public List<CautionBuilder> check(HazardContext context) {
+        List<CautionBuilder> found = new ArrayList<>();
         for (PartReading fuse : context.fired().parts()) {
             double currentA = Math.abs(fuse.currentA());
             if (fuse.kind() == PartKind.FUSE && currentA > SwitchView.NO_CURRENT_A) {
@@ -33,18 +30,17 @@ final class FuseTooLarge implements HazardRule {
         return found;
     }
 
-    private static Optional<Caution> cells(HazardContext context, PartReading fuse, double scale) {
+    private static Optional<CautionBuilder> cells(HazardContext context, PartReading fuse, double scale) {
         return context.held().cells().values().stream()
                 .filter(cell ->
                         context.held().island(cell.id()) == context.held().island(fuse.id()))
                 .filter(cell -> cell.currentA() * scale > cell.limitA() * (1 + ROUNDING))
-                .max(Comparator.comparingDouble(CellReading::loadFraction))
+                .max(Comparator.comparingDouble(CellView::loadFraction))
                 .map(cell -> caution(context, fuse, "cells", cell.currentA() * scale, cell.limitA())
-                        .parts(cell.id())
-                        .build());
+                        .parts(cell.id()));
     }
 
-    private static Optional<Caution> wires(HazardContext context, PartReading fuse, double scale) {
+    private static Optional<CautionBuilder> wires(HazardContext context, PartReading fuse, double scale) {
         for (LinkReading link : context.fired().links()) {
             double currentA = Math.abs(link.currentA()) * scale;
             Optional<Double> limitA = context.wire(link.index()).map(WireLimits::steadyCurrentA);
@@ -53,8 +49,7 @@ final class FuseTooLarge implements HazardRule {
                 return Optional.of(caution(context, fuse, "wire", currentA, limitA.get())
                         .links(List.of(link.index()))
                         .terminal("from", link.from())
-                        .terminal("to", link.to())
-                        .build());
+                        .terminal("to", link.to()));
             }
         }
         return Optional.empty();
@@ -62,7 +57,7 @@ final class FuseTooLarge implements HazardRule {
 
     private static CautionBuilder caution(
             HazardContext context, PartReading fuse, String variant, double currentA, double limitA) {
-        return new CautionBuilder(context, ID, Signal.CAUTION)
+        return new CautionBuilder(context, Signal.CAUTION)
                 .parts(fuse.id())
                 .measured(currentA, limitA, "A")
                 .variant(variant)

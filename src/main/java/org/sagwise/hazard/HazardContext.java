@@ -1,6 +1,7 @@
 package org.sagwise.hazard;
 
-import java.util.HashMap;
+import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -9,6 +10,7 @@ import java.util.Set;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import org.sagwise.caution.circuit.Branch;
+import org.sagwise.caution.circuit.Conflict;
 import org.sagwise.caution.circuit.Pack;
 import org.sagwise.caution.circuit.Row;
 import org.sagwise.caution.circuit.Rows;
@@ -18,8 +20,6 @@ import org.sagwise.part.JumperWire;
 import org.sagwise.part.PartKind;
 import org.sagwise.part.WireSize;
 import org.sagwise.reading.Bench;
-import org.sagwise.reading.CellReading;
-import org.sagwise.reading.CellState;
 import org.sagwise.reading.Readings;
 import org.sagwise.reading.ResolvedCell;
 import org.sagwise.reading.ResolvedParts;
@@ -42,7 +42,8 @@ public final class HazardContext {
     private final List<String> torn;
     private final List<Optional<WireSize>> wires;
     private final Set<String> inConflict = new HashSet<>();
-    private final Map<String, Part> parts = new HashMap<>();
+    private final List<ConflictCurrent> conflicts = new ArrayList<>();
+    private final Map<PartKind, List<Part>> byKind = new EnumMap<>(PartKind.class);
 
     private HazardContext(Bench bench) {
         this.bench = bench;
@@ -55,14 +56,19 @@ public final class HazardContext {
                 atRest, held, held.packs().stream().map(this::cellsOf).toList());
         rows = Rows.of(held.circuit());
         for (SwitchView view : views()) {
-            view.conflicts().forEach(c -> c.members().forEach(m -> inConflict.add(m.part())));
+            for (Conflict conflict : view.conflicts()) {
+                conflicts.add(new ConflictCurrent(view, conflict));
+                conflict.members().forEach(member -> inConflict.add(member.part()));
+            }
         }
         torn = bench.cells().values().stream()
                 .filter(ResolvedCell::isTorn)
                 .map(ResolvedCell::id)
                 .toList();
         wires = bench.scenario().links().stream().map(HazardContext::wire).toList();
-        bench.scenario().parts().forEach(part -> parts.put(part.id(), part));
+        for (Part part : bench.scenario().parts()) {
+            byKind.computeIfAbsent(part.kind(), kind -> new ArrayList<>()).add(part);
+        }
     }
 
     private static Optional<WireSize> wire(Link link) {
@@ -106,15 +112,15 @@ public final class HazardContext {
     }
 
     Part part(String id) {
-        return parts.get(id);
+        return bench.part(id);
+    }
+
+    List<Part> partsOf(PartKind kind) {
+        return byKind.getOrDefault(kind, List.of());
     }
 
     CellSpec spec(String cell) {
         return bench.cells().get(cell).spec();
-    }
-
-    CellState state(String cell) {
-        return bench.start().cells().get(cell);
     }
 
     boolean isCell(Branch source) {
@@ -143,6 +149,16 @@ public final class HazardContext {
         return held.packs().stream()
                 .map(this::cellsOf)
                 .filter(cells -> cells.size() > 1)
+                .toList();
+    }
+
+    /**
+     * The conflicts of one kind: those with the button let go, then those that only show when it is
+     * held.
+     */
+    List<ConflictCurrent> conflicts(Conflict.Kind kind) {
+        return conflicts.stream()
+                .filter(current -> current.conflict().kind() == kind)
                 .toList();
     }
 
@@ -176,7 +192,7 @@ public final class HazardContext {
      * @param happens whether it does
      * @param size how much of it; NaN counts as most
      */
-    List<PackCells.Hit> cells(Predicate<CellReading> happens, ToDoubleFunction<CellReading> size) {
+    List<PackCells.Hit> cells(Predicate<CellView> happens, ToDoubleFunction<CellView> size) {
         return packCells.find(happens, size);
     }
 }

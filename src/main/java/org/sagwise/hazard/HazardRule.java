@@ -3,8 +3,8 @@ package org.sagwise.hazard;
 import java.util.List;
 
 /** Looks for one kind of hazard. */
-public interface HazardRule {
+interface HazardRule {
 
-    /** Every instance of this hazard on the bench; empty if there is none. */
-    List<Caution> check(HazardContext context);
+    /** A caution for every instance on the bench, still without the id of the hazard; empty if there is none. */
+    List<CautionBuilder> check(HazardContext context);
 }

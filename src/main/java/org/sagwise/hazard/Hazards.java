@@ -5,53 +5,18 @@ import java.util.Comparator;
 import java.util.List;
 import org.sagwise.reading.Bench;
 
-/** All hazard rules. */
+/** All kinds of hazards. */
 public final class Hazards {
 
-    /** In the order in which cautions of the same gravity are told. */
-    private static final List<HazardRule> RULES = List.of(
-            new ReversedInParallel(),
-            new PackShorted(),
-            new LoadShorts(),
-            new TornWrapTouching(),
-            new CoilBypassed(),
-            new MeterOnAmps(),
-            new UnequalRows(),
-            new CellOverLimit(),
-            new PulseTakenForSteady(),
-            new UnequalChargeInParallel(),
-            new ReversedInSeries(),
-            new ChargeOverLimit(),
-            new ChargerTooHigh(),
-            new SupplyChargesCell(),
-            new CellAboveFull(),
-            new CellTemperature(),
-            new ChargingTemperature(),
-            new CellDrivenBackwards(),
-            new CellDeeplyDischarged(),
-            new JumperOverFusing(),
-            new SwitchStuck(),
-            new LabelClaims(),
-            new MixedChemistry(),
-            new NoAnswer(),
-            new MixedCapacity(),
-            new MixedLimit(),
-            new MixedHealth(),
-            new MixedResistance(),
-            new UnequalChargeInSeries(),
-            new CellNearLimit(),
-            new CoilOverLimit(),
-            new JumperOverAmpacity(),
-            new FuseTooLarge(),
-            new TornWrap(),
-            new OpenCircuit(),
-            new BoardTrouble(),
-            new GuardWillTrip(),
-            new FuseWillOpen(),
-            new CellEmpty(),
-            new CellBelowCutoff(),
-            new JointOnWrap(),
-            new MeterOnOhms());
+    /** In the order in which docs/hazards.md lists them. */
+    static final List<Section> SECTIONS = List.of(
+            ShortHazards.SECTION, CellHazards.SECTION, PackHazards.SECTION, WireHazards.SECTION, DeviceHazards.SECTION);
+
+    /** In the order of their rank, in which cautions of the same gravity are told. */
+    static final List<Hazard> ALL = SECTIONS.stream()
+            .flatMap(section -> section.hazards().stream())
+            .sorted(Comparator.comparingInt(Hazard::rank))
+            .toList();
 
     private Hazards() {}
 
@@ -62,7 +27,9 @@ public final class Hazards {
     public static List<Caution> check(Bench bench) {
         HazardContext context = HazardContext.of(bench);
         List<Caution> all = new ArrayList<>();
-        RULES.forEach(rule -> all.addAll(rule.check(context)));
+        for (Hazard hazard : ALL) {
+            all.addAll(hazard.check(context));
+        }
         List<Caution> left = new Suppression(context).thin(all);
         left.sort(Comparator.comparing(Caution::signal));
         return List.copyOf(left);

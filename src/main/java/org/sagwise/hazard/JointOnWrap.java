@@ -11,10 +11,8 @@ import org.sagwise.scenario.TerminalRef;
  * the joint does nothing, until the wrap tears.
  */
 final class JointOnWrap implements HazardRule {
-    static final String ID = "joint-on-sound-wrap";
-
     @Override
-    public List<Caution> check(HazardContext context) {
+    public List<CautionBuilder> check(HazardContext context) {
         List<Link> links = context.bench().scenario().links();
         List<Integer> places = IntStream.range(0, links.size())
                 .filter(i -> !context.bench().joins(links.get(i)))
@@ -29,9 +27,7 @@ final class JointOnWrap implements HazardRule {
                 .toList();
         return cells.isEmpty()
                 ? List.of()
-                : List.of(new CautionBuilder(context, ID, Signal.NOTICE)
-                        .parts(cells)
-                        .links(places)
-                        .build());
+                : List.of(
+                        new CautionBuilder(context, Signal.NOTICE).parts(cells).links(places));
     }
 }

@@ -7,14 +7,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.sagwise.caution.circuit.Branch;
-import org.sagwise.reading.CellReading;
 
 /**
  * Coils of so few ohms that they are a short: side by side below {@link #LEAST_SENSIBLE_OHM}, and a
  * cell over its limit for it. Several cells side by side may feed so low a coil within their
  * limits; then it is unusual and no short.
  */
-final class LoadShorts implements HazardRule {
+final class LoadShorts {
 
     /**
      * Lowest load that makes sense, Ω: below it standard tests speak of an external short circuit
@@ -23,13 +22,14 @@ final class LoadShorts implements HazardRule {
      */
     static final double LEAST_SENSIBLE_OHM = 0.1;
 
-    @Override
-    public List<Caution> check(HazardContext context) {
-        List<Caution> found = new ArrayList<>();
+    private LoadShorts() {}
+
+    static List<CautionBuilder> in(HazardContext context) {
+        List<CautionBuilder> found = new ArrayList<>();
         for (List<String> coils : coilsSideBySide(context)) {
             for (SwitchView view : context.views()) {
                 double ohm = together(view, coils);
-                Optional<CellReading> worst = overLimit(context, view, coils.get(0));
+                Optional<CellView> worst = overLimit(context, view, coils.get(0));
                 if (ohm < LEAST_SENSIBLE_OHM && worst.isPresent() && carries(view, coils)) {
                     found.add(caution(context, view, coils, worst.get(), ohm));
                     break;
@@ -62,18 +62,18 @@ final class LoadShorts implements HazardRule {
         return coils.stream().anyMatch(id -> Math.abs(view.currentA(id)) > SwitchView.NO_CURRENT_A);
     }
 
-    private static Optional<CellReading> overLimit(HazardContext context, SwitchView view, String coil) {
+    private static Optional<CellView> overLimit(HazardContext context, SwitchView view, String coil) {
         int island = view.island(coil);
         return view.cells().values().stream()
                 .filter(cell -> cell.currentA() > cell.limitA())
                 .filter(cell -> view.island(cell.id()) == island)
                 .filter(cell -> !context.isInConflict(cell.id()))
-                .max(Comparator.comparingDouble(CellReading::loadFraction));
+                .max(Comparator.comparingDouble(CellView::loadFraction));
     }
 
-    private static Caution caution(
-            HazardContext context, SwitchView view, List<String> coils, CellReading worst, double ohm) {
-        return new CautionBuilder(context, PackShorted.ID, Signal.DANGER)
+    private static CautionBuilder caution(
+            HazardContext context, SwitchView view, List<String> coils, CellView worst, double ohm) {
+        return new CautionBuilder(context, Signal.DANGER)
                 .when(view.when())
                 .parts(coils)
                 .parts(worst.id())
@@ -82,7 +82,6 @@ final class LoadShorts implements HazardRule {
                 .names("coils", coils)
                 .names("cell", List.of(worst.id()))
                 .detail("loadOhm", ohm)
-                .detail("leastOhm", LEAST_SENSIBLE_OHM)
-                .build();
+                .detail("leastOhm", LEAST_SENSIBLE_OHM);
     }
 }

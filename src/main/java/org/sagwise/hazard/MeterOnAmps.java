@@ -15,11 +15,9 @@ import org.sagwise.reading.PartReading;
  */
 final class MeterOnAmps implements HazardRule {
 
-    static final String ID = "meter-across-cell";
-
     @Override
-    public List<Caution> check(HazardContext context) {
-        return ConflictCurrent.all(context, Conflict.Kind.SHORTED).stream()
+    public List<CautionBuilder> check(HazardContext context) {
+        return context.conflicts(Conflict.Kind.SHORTED).stream()
                 .filter(current -> isByMeter(current))
                 .flatMap(current -> ammeters(context, current.view())
                         .filter(meter -> carriesMost(current, meter))
@@ -47,11 +45,10 @@ final class MeterOnAmps implements HazardRule {
                 && !(Math.abs(meter.currentA()) < current.currentA() / 2);
     }
 
-    private static Caution caution(HazardContext context, ConflictCurrent current, PartReading meter) {
-        return current.caution(context, ID)
+    private static CautionBuilder caution(HazardContext context, ConflictCurrent current, PartReading meter) {
+        return current.caution(context)
                 .parts(meter.id())
                 .parts(current.members())
-                .measured(Math.abs(meter.currentA()), current.limitA(), "A")
-                .build();
+                .measured(Math.abs(meter.currentA()), current.limitA(), "A");
     }
 }

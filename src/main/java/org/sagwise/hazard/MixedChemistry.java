@@ -7,18 +7,15 @@ import java.util.List;
  * charge suits both.
  */
 final class MixedChemistry implements HazardRule {
-    static final String ID = "mixed-chemistry";
-
     @Override
-    public List<Caution> check(HazardContext context) {
+    public List<CautionBuilder> check(HazardContext context) {
         return context.teams().stream()
                 .map(cells ->
                         Spread.of(cells, id -> context.spec(id).chemistry().ordinal()))
                 .filter(spread -> spread.highest() > spread.lowest())
-                .map(spread -> spread.caution(context, ID, Signal.WARNING)
+                .map(spread -> spread.caution(context, Signal.WARNING)
                         .detail("lowKind", kind(context, spread.lowestId()))
-                        .detail("highKind", kind(context, spread.highestId()))
-                        .build())
+                        .detail("highKind", kind(context, spread.highestId())))
                 .toList();
     }
 

@@ -16,10 +16,8 @@ import org.sagwise.scenario.TerminalRef;
  * lets nothing through.
  */
 final class OpenCircuit implements HazardRule {
-    static final String ID = "open-circuit";
-
     @Override
-    public List<Caution> check(HazardContext context) {
+    public List<CautionBuilder> check(HazardContext context) {
         SwitchView held = context.held();
         Circuit circuit = held.circuit();
         if (circuit.sources().isEmpty() || circuit.loads().stream().noneMatch(load -> isIdle(held, load))) {
@@ -48,8 +46,8 @@ final class OpenCircuit implements HazardRule {
                         .allMatch(load -> context.part(load.part()).kind() == PartKind.RESISTOR);
     }
 
-    private static Caution caution(HazardContext context, MissingJoint missing) {
-        CautionBuilder caution = new CautionBuilder(context, ID, Signal.NOTICE)
+    private static CautionBuilder caution(HazardContext context, MissingJoint missing) {
+        CautionBuilder caution = new CautionBuilder(context, Signal.NOTICE)
                 .when(Caution.When.FIRED)
                 .parts(missing.loads())
                 .parts(missing.blockers())
@@ -57,7 +55,7 @@ final class OpenCircuit implements HazardRule {
                 .names("blockers", missing.blockers());
         missing.loose().ifPresent(end -> caution.parts(end.part()).terminal("loose", end));
         missing.target().ifPresent(end -> caution.parts(end.part()).terminal("target", end));
-        return caution.variant(variant(context, missing)).build();
+        return caution.variant(variant(context, missing));
     }
 
     /**

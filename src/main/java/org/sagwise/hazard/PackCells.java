@@ -5,15 +5,14 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
-import org.sagwise.reading.CellReading;
 
 /** The readings of cells, pack by pack, so that one thing that befalls a pack is told once. */
 final class PackCells {
 
     private final SwitchView atRest;
     private final SwitchView held;
-    private final List<List<CellReading>> resting = new ArrayList<>();
-    private final List<List<CellReading>> pressed = new ArrayList<>();
+    private final List<List<CellView>> resting = new ArrayList<>();
+    private final List<List<CellView>> pressed = new ArrayList<>();
 
     /**
      * Gathers the readings of the cells of each pack.
@@ -35,32 +34,32 @@ final class PackCells {
      * @param view in which position of the button
      * @param worstFirst the cells
      */
-    record Hit(SwitchView view, List<CellReading> worstFirst) {
+    record Hit(SwitchView view, List<CellView> worstFirst) {
 
-        private static Hit of(SwitchView view, List<CellReading> cells, ToDoubleFunction<CellReading> size) {
+        private static Hit of(SwitchView view, List<CellView> cells, ToDoubleFunction<CellView> size) {
             cells.sort(Comparator.comparingDouble(size).reversed());
             return new Hit(view, cells);
         }
 
-        CellReading worst() {
+        CellView worst() {
             return worstFirst.get(0);
         }
 
         List<String> ids() {
-            return worstFirst.stream().map(CellReading::id).toList();
+            return worstFirst.stream().map(CellView::id).toList();
         }
     }
 
     /** See {@link HazardContext#cells}. */
-    List<Hit> find(Predicate<CellReading> happens, ToDoubleFunction<CellReading> size) {
+    List<Hit> find(Predicate<CellView> happens, ToDoubleFunction<CellView> size) {
         List<Hit> found = new ArrayList<>();
         for (int i = 0; i < resting.size(); i++) {
-            List<CellReading> first = filter(resting.get(i), happens);
+            List<CellView> first = filter(resting.get(i), happens);
             if (!first.isEmpty()) {
                 found.add(Hit.of(atRest, first, size));
                 continue;
             }
-            List<CellReading> second = filter(pressed.get(i), happens);
+            List<CellView> second = filter(pressed.get(i), happens);
             if (!second.isEmpty()) {
                 found.add(Hit.of(held, second, size));
             }
@@ -69,9 +68,9 @@ final class PackCells {
     }
 
     /** As most rules find nothing on most benches, a list is made only where there is something. */
-    private static List<CellReading> filter(List<CellReading> cells, Predicate<CellReading> happens) {
-        List<CellReading> found = List.of();
-        for (CellReading cell : cells) {
+    private static List<CellView> filter(List<CellView> cells, Predicate<CellView> happens) {
+        List<CellView> found = List.of();
+        for (CellView cell : cells) {
             if (happens.test(cell)) {
                 found = found.isEmpty() ? new ArrayList<>() : found;
                 found.add(cell);

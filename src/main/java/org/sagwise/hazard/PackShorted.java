@@ -1,5 +1,6 @@
 package org.sagwise.hazard;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.sagwise.caution.circuit.Conflict;
 
@@ -9,20 +10,21 @@ import org.sagwise.caution.circuit.Conflict;
  */
 final class PackShorted implements HazardRule {
 
-    static final String ID = "pack-shorted";
-
     /** Least current that is called a short, A: a joint of more than some 40 Ω is only a leak. */
     static final double LEAST_A = 0.1;
 
     @Override
-    public List<Caution> check(HazardContext context) {
-        return ConflictCurrent.all(context, Conflict.Kind.SHORTED).stream()
-                .filter(current -> !(current.currentA() < LEAST_A))
-                .map(current -> current.caution(context, ID)
+    public List<CautionBuilder> check(HazardContext context) {
+        List<CautionBuilder> found = new ArrayList<>();
+        for (ConflictCurrent current : context.conflicts(Conflict.Kind.SHORTED)) {
+            if (!(current.currentA() < LEAST_A)) {
+                found.add(current.caution(context)
                         .parts(current.busiest())
                         .parts(current.members())
-                        .variant(Double.isNaN(current.limitA()) ? "supply" : "metal")
-                        .build())
-                .toList();
+                        .variant(Double.isNaN(current.limitA()) ? "supply" : "metal"));
+            }
+        }
+        found.addAll(LoadShorts.in(context));
+        return found;
     }
 }

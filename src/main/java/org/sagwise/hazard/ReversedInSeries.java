@@ -7,7 +7,6 @@ import java.util.Optional;
 import org.sagwise.caution.circuit.Branch;
 import org.sagwise.caution.circuit.Circuit;
 import org.sagwise.caution.circuit.Row;
-import org.sagwise.reading.CellReading;
 
 /**
  * A cell of a row stands the other way round than most. Against as many it leaves about 0 V and
@@ -16,10 +15,8 @@ import org.sagwise.reading.CellReading;
  */
 final class ReversedInSeries implements HazardRule {
 
-    static final String ID = "reversed-in-series";
-
     @Override
-    public List<Caution> check(HazardContext context) {
+    public List<CautionBuilder> check(HazardContext context) {
         return context.rows().stream()
                 .filter(Row::isOpposed)
                 .filter(row -> row.sources().stream().anyMatch(context::isCell))
@@ -40,7 +37,7 @@ final class ReversedInSeries implements HazardRule {
                         .anyMatch(net -> circuit.terminals(net).stream().allMatch(end -> own.contains(end.part())));
     }
 
-    private static Caution caution(HazardContext context, SwitchView held, Row row) {
+    private static CautionBuilder caution(HazardContext context, SwitchView held, Row row) {
         List<String> turned = row.turned(held.circuit().sources()).stream()
                 .flatMap(group -> group.sources().stream())
                 .map(Branch::part)
@@ -49,11 +46,10 @@ final class ReversedInSeries implements HazardRule {
                 .map(Branch::part)
                 .filter(id -> !turned.contains(id))
                 .toList();
-        Optional<CellReading> charged = mostCharged(held, row);
+        Optional<CellView> charged = mostCharged(held, row);
         double pushedA = charged.map(cell -> Math.max(0, -cell.currentA())).orElse(0.0);
-        double limitA =
-                charged.map(cell -> context.spec(cell.id()).chargeLimitA()).orElse(Double.NaN);
-        return new CautionBuilder(context, ID, signal(row, charged, pushedA, limitA))
+        double limitA = charged.map(cell -> cell.spec().chargeLimitA()).orElse(Double.NaN);
+        return new CautionBuilder(context, signal(row, charged, pushedA, limitA))
                 .when(held.when())
                 .parts(turned)
                 .parts(others)
@@ -61,8 +57,7 @@ final class ReversedInSeries implements HazardRule {
                 .variant(variant(row, pushedA, limitA))
                 .names("turned", turned)
                 .names("rest", others)
-                .detail("leftV", Math.abs(leftV(context, row)))
-                .build();
+                .detail("leftV", Math.abs(leftV(context, row)));
     }
 
     private static String variant(Row row, double pushedA, double chargeLimitA) {
@@ -72,17 +67,17 @@ final class ReversedInSeries implements HazardRule {
         return pushedA > chargeLimitA ? "uneven" : "cancel";
     }
 
-    private static Signal signal(Row row, Optional<CellReading> charged, double pushedA, double chargeLimitA) {
+    private static Signal signal(Row row, Optional<CellView> charged, double pushedA, double chargeLimitA) {
         return row.climb() == 0 && !(pushedA > chargeLimitA)
                 ? Signal.NOTICE
-                : Gravity.pushedIn(pushedA, charged.map(CellReading::limitA).orElse(Double.NaN));
+                : Gravity.pushedIn(pushedA, charged.map(CellView::limitA).orElse(Double.NaN));
     }
 
-    private static Optional<CellReading> mostCharged(SwitchView held, Row row) {
+    private static Optional<CellView> mostCharged(SwitchView held, Row row) {
         return row.sources().stream()
                 .map(source -> held.cell(source.part()))
                 .filter(Objects::nonNull)
-                .min(Comparator.comparingDouble(CellReading::currentA));
+                .min(Comparator.comparingDouble(CellView::currentA));
     }
 
     /** Rest voltage of the whole row: groups side by side count with their first source. */
@@ -94,7 +89,7 @@ final class ReversedInSeries implements HazardRule {
     }
 
     private static double restV(HazardContext context, String source) {
-        CellReading cell = context.held().cell(source);
+        CellView cell = context.held().cell(source);
         return cell == null ? context.part(source).numberOrDefault("volts") : cell.restV();
     }
 }

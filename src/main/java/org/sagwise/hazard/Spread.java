@@ -29,8 +29,8 @@ record Spread(String lowestId, double lowest, String highestId, double highest) 
     }
 
     /** A caution that names both ends of the spread as {@code low} and {@code high}. */
-    CautionBuilder caution(HazardContext context, String id, Signal signal) {
-        return new CautionBuilder(context, id, signal)
+    CautionBuilder caution(HazardContext context, Signal signal) {
+        return new CautionBuilder(context, signal)
                 .parts(lowestId, highestId)
                 .names("low", List.of(lowestId))
                 .names("high", List.of(highestId));

@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.sagwise.part.PartKind;
-import org.sagwise.reading.CellReading;
 import org.sagwise.scenario.Part;
 
 /**
@@ -13,15 +12,13 @@ import org.sagwise.scenario.Part;
  * would.
  */
 final class SupplyChargesCell implements HazardRule {
-    static final String ID = "supply-charges-cell";
-
     /** Current into a cell from which on it counts, A: our choice. */
     static final double LEAST_A = 0.05;
 
     @Override
-    public List<Caution> check(HazardContext context) {
-        List<Caution> found = new ArrayList<>();
-        for (Part supply : context.bench().scenario().partsOf(PartKind.SUPPLY)) {
+    public List<CautionBuilder> check(HazardContext context) {
+        List<CautionBuilder> found = new ArrayList<>();
+        for (Part supply : context.partsOf(PartKind.SUPPLY)) {
             context.views().stream()
                     .filter(view -> view.currentA(supply.id()) > LEAST_A)
                     .flatMap(view -> mostCharged(context, view, supply).stream())
@@ -31,16 +28,15 @@ final class SupplyChargesCell implements HazardRule {
         return found;
     }
 
-    private static Optional<Caution> mostCharged(HazardContext context, SwitchView view, Part supply) {
+    private static Optional<CautionBuilder> mostCharged(HazardContext context, SwitchView view, Part supply) {
         int island = view.island(supply.id());
         return view.cells().values().stream()
                 .filter(cell -> cell.currentA() < -LEAST_A && view.island(cell.id()) == island)
-                .min(Comparator.comparingDouble(CellReading::currentA))
-                .map(cell -> new CautionBuilder(context, ID, Signal.WARNING)
+                .min(Comparator.comparingDouble(CellView::currentA))
+                .map(cell -> new CautionBuilder(context, Signal.WARNING)
                         .when(view.when())
                         .parts(supply.id(), cell.id())
                         .measured(-cell.currentA(), Double.NaN, "A")
-                        .names("cell", List.of(cell.id()))
-                        .build());
+                        .names("cell", List.of(cell.id())));
     }
 }

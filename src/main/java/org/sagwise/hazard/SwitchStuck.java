@@ -8,24 +8,21 @@ import org.sagwise.part.PartKind;
  * it, yet, it is a NOTICE. One that cannot close shows as an open circuit.
  */
 final class SwitchStuck implements HazardRule {
-    static final String ID = "switch-stuck";
-
     @Override
-    public List<Caution> check(HazardContext context) {
-        return context.bench().scenario().partsOf(PartKind.SWITCH).stream()
+    public List<CautionBuilder> check(HazardContext context) {
+        return context.partsOf(PartKind.SWITCH).stream()
                 .filter(part -> part.keys().text("stuck").orElse("").equals("closed"))
                 .map(part -> caution(context, part.id()))
                 .toList();
     }
 
-    private static Caution caution(HazardContext context, String id) {
+    private static CautionBuilder caution(HazardContext context, String id) {
         double currentA = Math.abs(context.atRest().currentA(id));
         boolean quiet = currentA < SwitchView.NO_CURRENT_A;
-        return new CautionBuilder(context, ID, quiet ? Signal.NOTICE : Signal.WARNING)
+        return new CautionBuilder(context, quiet ? Signal.NOTICE : Signal.WARNING)
                 .when(quiet ? Caution.When.ALWAYS : Caution.When.AT_REST)
                 .parts(id)
                 .measured(currentA, 0, "A")
-                .variant(quiet ? "quiet" : "current")
-                .build();
+                .variant(quiet ? "quiet" : "current");
     }
 }

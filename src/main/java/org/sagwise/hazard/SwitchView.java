@@ -32,7 +32,7 @@ final class SwitchView {
     private final Caution.When when;
     private final Wiring wiring;
     private final Readings readings;
-    private final Map<String, CellReading> cells = new LinkedHashMap<>();
+    private final Map<String, CellView> cells = new LinkedHashMap<>();
     private final Map<String, PartReading> parts = new HashMap<>();
     private final Map<String, Integer> islands = new HashMap<>();
     private final Circuit circuit;
@@ -43,7 +43,14 @@ final class SwitchView {
         this.wiring = wiring;
         this.when = when;
         this.readings = press == Press.HELD ? bench.fired() : bench.rest();
-        readings.cells().forEach(cell -> cells.put(cell.id(), cell));
+        for (CellReading cell : readings.cells()) {
+            cells.put(
+                    cell.id(),
+                    new CellView(
+                            cell,
+                            bench.cells().get(cell.id()).spec(),
+                            bench.start().cells().get(cell.id())));
+        }
         readings.parts().forEach(part -> parts.put(part.id(), part));
         for (Part part : bench.scenario().parts()) {
             islands.put(
@@ -109,11 +116,11 @@ final class SwitchView {
         return List.copyOf(conflicts.values());
     }
 
-    CellReading cell(String id) {
+    CellView cell(String id) {
         return cells.get(id);
     }
 
-    Map<String, CellReading> cells() {
+    Map<String, CellView> cells() {
         return cells;
     }
 
@@ -123,7 +130,7 @@ final class SwitchView {
 
     /** Current of a cell or another part, A; NaN where it cannot be told. */
     double currentA(String id) {
-        CellReading cell = cells.get(id);
+        CellView cell = cells.get(id);
         return cell == null ? parts.get(id).currentA() : cell.currentA();
     }
 

@@ -15,11 +15,9 @@ import org.sagwise.scenario.TerminalRef;
  * cells the can is the minus side (from memory, no source at hand).
  */
 final class TornWrapTouching implements HazardRule {
-    static final String ID = "torn-wrap-touching";
-
     @Override
-    public List<Caution> check(HazardContext context) {
-        List<Caution> found = new ArrayList<>();
+    public List<CautionBuilder> check(HazardContext context) {
+        List<CautionBuilder> found = new ArrayList<>();
         Set<LinkReading> told = new HashSet<>();
         for (String id : context.torn()) {
             ResolvedCell cell = context.bench().cells().get(id);
@@ -29,6 +27,13 @@ final class TornWrapTouching implements HazardRule {
             }
         }
         return found;
+    }
+
+    /** The wraps that are torn, whatever they touch. */
+    static List<CautionBuilder> torn(HazardContext context) {
+        return context.torn().isEmpty()
+                ? List.of()
+                : List.of(new CautionBuilder(context, Signal.CAUTION).parts(context.torn()));
     }
 
     private static Stream<LinkReading> touches(HazardContext context, ResolvedCell cell) {
@@ -47,20 +52,19 @@ final class TornWrapTouching implements HazardRule {
                 && !to.terminal().equals("+");
     }
 
-    private static Caution caution(HazardContext context, ResolvedCell cell, List<LinkReading> touches) {
+    private static CautionBuilder caution(HazardContext context, ResolvedCell cell, List<LinkReading> touches) {
         SwitchView view =
                 strongestA(context.atRest(), touches) < SwitchView.NO_CURRENT_A ? context.held() : context.atRest();
         double currentA = strongestA(view, touches);
         double limitA = cell.spec().limitA();
-        return new CautionBuilder(context, ID, Gravity.unchecked(currentA, limitA))
+        return new CautionBuilder(context, Gravity.unchecked(currentA, limitA))
                 .when(currentA < SwitchView.NO_CURRENT_A ? Caution.When.ALWAYS : view.when())
                 .parts(cell.id())
                 .parts(touches.stream().map(link -> otherEnd(link, cell.id())).toList())
                 .links(touches.stream().map(LinkReading::index).toList())
                 .measured(currentA, limitA, "A")
                 .variant(currentA < SwitchView.NO_CURRENT_A ? "quiet" : "current")
-                .terminal("touched", otherTerminal(touches.get(0), cell.id()))
-                .build();
+                .terminal("touched", otherTerminal(touches.get(0), cell.id()));
     }
 
     /** The largest current in these links, A; NaN where one cannot be told. */

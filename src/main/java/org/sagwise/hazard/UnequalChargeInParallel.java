@@ -6,7 +6,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.sagwise.caution.circuit.Pack;
-import org.sagwise.reading.CellReading;
 
 /**
  * Cells side by side of unequal charge: the fuller ones charge the emptier ones with nothing but
@@ -15,11 +14,9 @@ import org.sagwise.reading.CellReading;
  */
 final class UnequalChargeInParallel implements HazardRule {
 
-    static final String ID = "unequal-charge-in-parallel";
-
     @Override
-    public List<Caution> check(HazardContext context) {
-        List<Caution> found = new ArrayList<>();
+    public List<CautionBuilder> check(HazardContext context) {
+        List<CautionBuilder> found = new ArrayList<>();
         List<String> seen = new ArrayList<>();
         for (SwitchView view : context.views()) {
             for (Pack pack : view.packs()) {
@@ -41,26 +38,25 @@ final class UnequalChargeInParallel implements HazardRule {
                 && !context.isCharging(view, pack.parts().get(0));
     }
 
-    private static Optional<CellReading> mostCharged(HazardContext context, SwitchView view, Pack pack) {
+    private static Optional<CellView> mostCharged(HazardContext context, SwitchView view, Pack pack) {
         return context.cellsOf(pack).stream()
                 .map(view::cell)
-                .filter(cell -> -cell.currentA() > context.spec(cell.id()).chargeLimitA())
-                .min(Comparator.comparingDouble(CellReading::currentA));
+                .filter(cell -> -cell.currentA() > cell.spec().chargeLimitA())
+                .min(Comparator.comparingDouble(CellView::currentA));
     }
 
-    private static Caution caution(HazardContext context, SwitchView view, Pack pack, CellReading taker) {
-        CellReading giver = context.cellsOf(pack).stream()
+    private static CautionBuilder caution(HazardContext context, SwitchView view, Pack pack, CellView taker) {
+        CellView giver = context.cellsOf(pack).stream()
                 .map(view::cell)
-                .max(Comparator.comparingDouble(CellReading::currentA))
+                .max(Comparator.comparingDouble(CellView::currentA))
                 .orElseThrow();
         double takenA = -taker.currentA();
-        return new CautionBuilder(context, ID, Gravity.pushedIn(takenA, taker.limitA()))
+        return new CautionBuilder(context, Gravity.pushedIn(takenA, taker.limitA()))
                 .when(view.when())
                 .parts(taker.id(), giver.id())
-                .measured(takenA, context.spec(taker.id()).chargeLimitA(), "A")
+                .measured(takenA, taker.spec().chargeLimitA(), "A")
                 .names("giver", List.of(giver.id()))
                 .detail("takerV", taker.restV())
-                .detail("giverV", giver.restV())
-                .build();
+                .detail("giverV", giver.restV());
     }
 }

@@ -34,7 +34,7 @@ class CausesTest {
     @Test
     void reversedPair_sideBySide_isToldOnceWithTheLoopCurrent() {
         Scenario scenario = turned(parallel(1.0, good("A"), good("B")), "B");
-        Caution caution = Found.only(ReversedInParallel.ID, scenario);
+        Caution caution = Found.only("reversed-in-parallel", scenario);
         assertEquals(Signal.DANGER, caution.signal());
         assertEquals(Caution.When.AT_REST, caution.when());
         assertEquals(List.of("B", "A"), caution.parts());
@@ -45,7 +45,7 @@ class CausesTest {
     @Test
     void reversedPair_ofIdealCells_hasNoNumberButIsFound() {
         Scenario scenario = turned(parallel(1.0, cell("A", 4.2, 0), cell("B", 4.2, 0)), "B");
-        Caution caution = Found.only(ReversedInParallel.ID, scenario);
+        Caution caution = Found.only("reversed-in-parallel", scenario);
         assertEquals(Signal.DANGER, caution.signal());
         assertTrue(Double.isNaN(caution.measured()));
     }
@@ -55,7 +55,7 @@ class CausesTest {
         Scenario pair = turned(parallel(1.0, good("A"), good("B")), "B");
         List<Link> links = new ArrayList<>(pair.links());
         links.set(0, touch("A.+", "B.-", 1000));
-        Caution caution = Found.only(ReversedInParallel.ID, pair.withLinks(links));
+        Caution caution = Found.only("reversed-in-parallel", pair.withLinks(links));
         assertEquals(Signal.WARNING, caution.signal());
         assertEquals(8.4 / 1.04, caution.measured(), EXACT);
     }
@@ -71,7 +71,7 @@ class CausesTest {
                         ideal("A.-", "B.+"),
                         ideal("coil.1", "A.+"),
                         ideal("coil.2", "A.-")));
-        Caution caution = Found.only(ReversedInParallel.ID, pair);
+        Caution caution = Found.only("reversed-in-parallel", pair);
         assertEquals(Caution.When.FIRED, caution.when());
     }
 
@@ -79,7 +79,7 @@ class CausesTest {
     void oneOfThreeReversed_sideBySide_isNamedFirst() {
         Scenario three = parallel(1.0, good("A"), good("B"), good("C"));
         for (String id : List.of("A", "B", "C")) {
-            Caution caution = Found.only(ReversedInParallel.ID, turned(three, id));
+            Caution caution = Found.only("reversed-in-parallel", turned(three, id));
             assertEquals(id, caution.parts().get(0));
             assertEquals(280, caution.measured(), EXACT);
         }
@@ -88,7 +88,7 @@ class CausesTest {
     @Test
     void oneReversed_inOneOfTwoRows_isNamedFirst() {
         Scenario scenario = turned(twoByTwo(), "A2");
-        Caution caution = Found.only(ReversedInParallel.ID, scenario);
+        Caution caution = Found.only("reversed-in-parallel", scenario);
         assertEquals("A2", caution.parts().get(0));
         assertEquals(8.4 / 0.080, caution.measured(), EXACT);
     }
@@ -108,14 +108,14 @@ class CausesTest {
                 .plus(good("C"))
                 .plus(ideal("C.+", "B.+"))
                 .plus(ideal("C.-", "A.-"));
-        Caution caution = Found.only(UnequalRows.ID, scenario);
+        Caution caution = Found.only("unequal-rows-in-parallel", scenario);
         assertEquals(4.2 / 0.060, caution.measured(), EXACT);
     }
 
     @Test
     void rowOfTwo_shortedPastTheCoil_isAShortAndNoReversedCell() {
         Scenario scenario = series(2.0, good("A"), good("B")).plus(touch("A.-", "B.+", 10));
-        Caution caution = Found.only(PackShorted.ID, scenario);
+        Caution caution = Found.only("pack-shorted", scenario);
         assertEquals(Caution.When.AT_REST, caution.when());
         assertEquals(8.4 / 0.050, caution.measured(), EXACT);
         assertTrue(caution.parts().containsAll(List.of("A", "B")));
@@ -125,19 +125,19 @@ class CausesTest {
     @Test
     void rowOfThree_shorted_isAShort() {
         Scenario scenario = series(4.0, good("A"), good("B"), good("C")).plus(touch("A.-", "C.+", 10));
-        assertEquals(12.6 / 0.070, Found.only(PackShorted.ID, scenario).measured(), EXACT);
+        assertEquals(12.6 / 0.070, Found.only("pack-shorted", scenario).measured(), EXACT);
     }
 
     @Test
     void packOfTwoByTwo_shorted_isAShort() {
-        Caution caution = Found.only(PackShorted.ID, twoByTwo().plus(touch("A1.-", "A2.+", 10)));
+        Caution caution = Found.only("pack-shorted", twoByTwo().plus(touch("A1.-", "A2.+", 10)));
         assertEquals(4, caution.parts().size());
     }
 
     @Test
     void idealCell_shorted_hasNoNumberButIsFound() {
         Scenario scenario = single(cell("A", 4.2, 0)).plus(ideal("A.+", "A.-"));
-        Caution caution = Found.only(PackShorted.ID, scenario);
+        Caution caution = Found.only("pack-shorted", scenario);
         assertTrue(Double.isNaN(caution.measured()));
         assertEquals(Signal.DANGER, caution.signal());
     }
@@ -145,20 +145,20 @@ class CausesTest {
     @Test
     void jumperAcrossACell_isAShortAndNotAHotJumper() {
         Scenario scenario = single(good("A")).plus(jumper("A.+", "A.-", 24, 50));
-        assertEquals(List.of(3), Found.only(PackShorted.ID, scenario).links());
+        assertEquals(List.of(3), Found.only("pack-shorted", scenario).links());
     }
 
     @Test
     void shortThroughAFuse_keepsSayingThatTheFuseWillOpen() {
         Scenario scenario = ring(good("A"), part("F1", PartKind.FUSE, "rating_A", 15), coil(1.0))
                 .plus(touch("F1.2", "A.-", 5));
-        assertEquals(List.of(PackShorted.ID, FuseWillOpen.ID), Found.ids(scenario));
+        assertEquals(List.of("pack-shorted", "fuse-will-open"), Found.ids(scenario));
     }
 
     @Test
     void jumperRoundTheCoil_bypassesItWhenTheButtonIsHeld() {
         Scenario scenario = single(good("A")).plus(touch("coil.1", "coil.2", 5));
-        Caution caution = Found.only(CoilBypassed.ID, scenario);
+        Caution caution = Found.only("coil-bypassed", scenario);
         assertEquals(Caution.When.FIRED, caution.when());
         assertEquals(Signal.DANGER, caution.signal());
         assertEquals(List.of("coil", "A"), caution.parts());
@@ -167,13 +167,13 @@ class CausesTest {
     @Test
     void dirtyJointRoundTheCoil_takesLittle_isNoBypass() {
         Scenario scenario = single(good("A")).plus(touch("coil.1", "coil.2", 600));
-        assertEquals(List.of(PackShorted.ID), Found.ids(scenario));
+        assertEquals(List.of("pack-shorted"), Found.ids(scenario));
     }
 
     @Test
     void meterOnAmps_acrossTheCell_isToldInsteadOfAShort() {
         Scenario scenario = metered("A.+", "A.-");
-        Caution caution = Found.only(MeterOnAmps.ID, scenario);
+        Caution caution = Found.only("meter-across-cell", scenario);
         assertEquals(4.2 / 0.030, caution.measured(), EXACT);
         assertEquals("meter", caution.parts().get(0));
     }
@@ -182,7 +182,7 @@ class CausesTest {
     void meterOnAmps_acrossTheCoil_showsWhenHeld() {
         assertEquals(
                 Caution.When.FIRED,
-                Found.only(MeterOnAmps.ID, metered("coil.1", "coil.2")).when());
+                Found.only("meter-across-cell", metered("coil.1", "coil.2")).when());
     }
 
     @Test
@@ -195,7 +195,7 @@ class CausesTest {
     void meterOnAmps_inTheRingOfABypassedCoil_isNotBlamed() {
         Scenario scenario = ring(good("A"), part("M1", PartKind.METER, "mode", "amps"), button(3), coil(1.0))
                 .plus(touch("coil.1", "coil.2", 1));
-        assertEquals(List.of(CoilBypassed.ID), Found.ids(scenario));
+        assertEquals(List.of("coil-bypassed"), Found.ids(scenario));
     }
 
     private static Scenario metered(String red, String black) {
@@ -210,7 +210,7 @@ class CausesTest {
         Scenario scenario = series(
                         2.0, good("A").with("wrap", "torn"), good("B").with("wrap", "torn"))
                 .plus(touch("A.can", "B.can", 1));
-        Caution caution = Found.only(TornWrapTouching.ID, scenario);
+        Caution caution = Found.only("torn-wrap-touching", scenario);
         assertEquals(List.of("A", "B"), caution.parts());
         assertEquals(4.2 / 0.021, caution.measured(), EXACT);
     }
@@ -218,19 +218,19 @@ class CausesTest {
     @Test
     void tornWrap_joinedToItsOwnMinus_isOnlyTorn() {
         Scenario scenario = single(good("A").with("wrap", "torn")).plus(touch("A.can", "A.-", 5));
-        assertEquals(List.of(TornWrap.ID), Found.ids(scenario));
+        assertEquals(List.of("torn-wrap"), Found.ids(scenario));
     }
 
     @Test
     void soundWrap_onAnything_isANotice() {
         Scenario scenario = single(good("A")).plus(touch("A.can", "A.+", 5));
-        assertEquals(Signal.NOTICE, Found.only(JointOnWrap.ID, scenario).signal());
+        assertEquals(Signal.NOTICE, Found.only("joint-on-sound-wrap", scenario).signal());
     }
 
     @Test
     void reversedInARowOfTwo_cancels() {
         Scenario scenario = turned(series(4.0, good("A"), good("B")), "B");
-        Caution caution = Found.only(ReversedInSeries.ID, scenario);
+        Caution caution = Found.only("reversed-in-series", scenario);
         assertEquals(Signal.NOTICE, caution.signal());
         assertEquals(0, caution.measured(), EXACT);
         assertEquals(List.of("B", "A"), caution.parts());
@@ -239,7 +239,7 @@ class CausesTest {
     @Test
     void reversedInARowOfThree_isChargedBackwards() {
         Scenario scenario = turned(series(1.0, good("A"), good("B"), good("C")), "B");
-        Caution caution = Found.only(ReversedInSeries.ID, scenario);
+        Caution caution = Found.only("reversed-in-series", scenario);
         assertEquals(Signal.WARNING, caution.signal());
         assertEquals("B", caution.parts().get(0));
         assertEquals(4.2 / 1.060, caution.measured(), EXACT);
@@ -249,7 +249,7 @@ class CausesTest {
     @Test
     void reversedInARowOfFour_twoAgainstTwo_cancels() {
         Scenario scenario = turned(turned(series(4.0, good("A"), good("B"), good("C"), good("D")), "B"), "C");
-        Caution caution = Found.only(ReversedInSeries.ID, scenario);
+        Caution caution = Found.only("reversed-in-series", scenario);
         assertEquals("cancel", caution.details().get(CautionBuilder.VARIANT));
         assertEquals(List.of("B", "C", "A", "D"), caution.parts().stream().toList());
     }
@@ -266,10 +266,10 @@ class CausesTest {
     void likePolesJoined_isFlaggedOnceThereIsARing() {
         List<Part> parts = List.of(good("A"), good("B"), button(3), coil(1.0));
         Scenario further = Scenario.of("Further", parts, List.of(ideal("A.+", "B.+"), ideal("B.-", "coil.1")));
-        assertFalse(Found.ids(further).contains(ReversedInSeries.ID));
+        assertFalse(Found.ids(further).contains("reversed-in-series"));
 
         Scenario ring = further.plus(ideal("coil.2", "fire.1")).plus(ideal("fire.2", "A.-"));
-        assertTrue(Found.ids(ring).contains(ReversedInSeries.ID));
+        assertTrue(Found.ids(ring).contains("reversed-in-series"));
     }
 
     @Test
@@ -282,7 +282,7 @@ class CausesTest {
                         ideal("coil.2", "fire.1"),
                         ideal("fire.2", "B.+"),
                         ideal("B.-", "A.-")));
-        Found.only(ReversedInSeries.ID, scenario);
+        Found.only("reversed-in-series", scenario);
     }
 
     @Test
@@ -302,7 +302,7 @@ class CausesTest {
     @Test
     void flatBesideFull_isToldOnce() {
         Scenario scenario = parallel(1.0, good("A"), cell("B", 3.3, 20));
-        Caution caution = Found.only(UnequalChargeInParallel.ID, scenario);
+        Caution caution = Found.only("unequal-charge-in-parallel", scenario);
         assertEquals(0.9 / 0.040, caution.measured(), EXACT);
         assertEquals(List.of("B", "A"), caution.parts());
         assertEquals(Signal.DANGER, caution.signal());
@@ -311,14 +311,14 @@ class CausesTest {
     @Test
     void emptyCellInARow_isDrivenBackwards() {
         Scenario scenario = series(4.0, good("A"), cell("B", 0, 20));
-        assertEquals(List.of(CellDrivenBackwards.ID), Found.ids(scenario));
+        assertEquals(List.of("cell-driven-backwards"), Found.ids(scenario));
     }
 
     @Test
     void twoModelsInOnePack_areOneCaution() {
         Scenario scenario = parallel(
                 1.0, good("A"), cell("B", 4.2, 40).with("capacity_mAh", 3500).with("limit_A", 8));
-        assertEquals(List.of(MixedCapacity.ID), Found.ids(scenario));
+        assertEquals(List.of("mixed-capacity"), Found.ids(scenario));
     }
 
     @Test
@@ -330,7 +330,7 @@ class CausesTest {
 
     @Test
     void coldCharging_isNotAlsoACold() {
-        assertEquals(List.of(ChargingTemperature.ID), Found.ids(Examples.all().get("charging-temperature.cold")));
+        assertEquals(List.of("charging-temperature"), Found.ids(Examples.all().get("charging-temperature.cold")));
     }
 
     @Test
@@ -345,7 +345,7 @@ class CausesTest {
         assertEquals(List.of(), Found.ids(row));
         assertEquals(List.of(), Found.ids(row.withPart("charger", part -> part.with("limit_V", 8.49))));
         assertEquals(
-                List.of(ChargerTooHigh.ID), Found.ids(row.withPart("charger", part -> part.with("limit_V", 8.51))));
+                List.of("charger-too-high"), Found.ids(row.withPart("charger", part -> part.with("limit_V", 8.51))));
     }
 
     @Test
@@ -357,19 +357,19 @@ class CausesTest {
     @Test
     void stuckButton_firesAtRest() {
         Scenario scenario = single(good("A")).withPart("fire", p -> p.with("stuck", "closed"));
-        assertEquals(Caution.When.AT_REST, Found.only(SwitchStuck.ID, scenario).when());
+        assertEquals(Caution.When.AT_REST, Found.only("switch-stuck", scenario).when());
     }
 
     @Test
     void overLimitCells_ofOnePack_areToldTogetherTheWorstFirst() {
         Scenario scenario = parallel(0.05, cell("A", 4.2, 22), cell("B", 4.2, 20));
-        Caution caution = Found.one(PackShorted.ID, scenario);
+        Caution caution = Found.one("pack-shorted", scenario);
         assertEquals(List.of("coil", "B"), caution.parts());
         Scenario low = parallel(
                 0.102,
                 cell("A", 4.2, 16).with("limit_A", 18),
                 cell("B", 4.2, 15).with("limit_A", 18));
-        assertEquals(List.of("B", "A"), Found.only(CellOverLimit.ID, low).parts());
+        assertEquals(List.of("B", "A"), Found.only("cell-over-limit", low).parts());
     }
 
     @Test
@@ -378,7 +378,7 @@ class CausesTest {
                 .plus(part("M1", PartKind.METER, "mode", "amps"))
                 .plus(ideal("M1.red", "C2.1"))
                 .plus(ideal("M1.black", "C2.2"));
-        assertEquals("C2", Found.only(CoilBypassed.ID, scenario).parts().get(0));
+        assertEquals("C2", Found.only("coil-bypassed", scenario).parts().get(0));
     }
 
     @Test
@@ -387,13 +387,13 @@ class CausesTest {
                 .plus(part("C2", PartKind.COIL, "ohm", 1))
                 .plus(ideal("C2.1", "A.+"))
                 .plus(ideal("C2.2", "A.+"));
-        assertTrue(Found.ids(scenario).contains(ReversedInParallel.ID));
+        assertTrue(Found.ids(scenario).contains("reversed-in-parallel"));
     }
 
     @Test
     void lowCoil_besideAReversedPair_isNoSecondShort() {
         Scenario scenario = turned(parallel(0.05, good("A"), good("B")), "B");
-        assertEquals(List.of(ReversedInParallel.ID), Found.ids(scenario));
+        assertEquals(List.of("reversed-in-parallel"), Found.ids(scenario));
     }
 
     @Test
@@ -403,20 +403,20 @@ class CausesTest {
                 .plus(part("far", PartKind.COIL, "ohm", 0.15))
                 .plus(ideal("X.+", "far.1"))
                 .plus(ideal("X.-", "far.2"));
-        assertEquals(List.of(CellOverLimit.ID), Found.ids(scenario));
+        assertEquals(List.of("cell-over-limit"), Found.ids(scenario));
     }
 
     @Test
     void unequalPair_onALowCoilToo_isAlsoOverItsLimit() {
         Scenario scenario = parallel(0.1, good("A"), cell("B", 4.1, 20));
-        Caution over = Found.one(CellOverLimit.ID, scenario);
+        Caution over = Found.one("cell-over-limit", scenario);
         assertEquals(Caution.When.FIRED, over.when());
-        assertEquals(List.of(CellOverLimit.ID, UnequalChargeInParallel.ID), Found.ids(scenario));
+        assertEquals(List.of("cell-over-limit", "unequal-charge-in-parallel"), Found.ids(scenario));
     }
 
     @Test
     void stuckButton_thatFiresNothing_isANotice() {
         Scenario scenario = bare(part("fire", PartKind.SWITCH, "stuck", "closed"));
-        assertEquals(Signal.NOTICE, Found.only(SwitchStuck.ID, scenario).signal());
+        assertEquals(Signal.NOTICE, Found.only("switch-stuck", scenario).signal());
     }
 }

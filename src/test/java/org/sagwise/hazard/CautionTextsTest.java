@@ -84,7 +84,7 @@ class CautionTextsTest {
                 .filter(key -> key.endsWith(".text"))
                 .map(key -> key.substring(0, key.length() - ".text".length()))
                 .collect(Collectors.toCollection(TreeSet::new));
-        texts.remove(NoAnswer.UNSETTLED_ID);
+        texts.remove("no-steady-state");
         Set<String> shown = examples()
                 .map(example -> texts.contains(example) ? example : example.replaceAll("\\..*", ""))
                 .collect(Collectors.toCollection(TreeSet::new));
@@ -116,7 +116,7 @@ class CautionTextsTest {
     @Test
     void text_partsWithoutSteadyState_areNamed() {
         Caution caution = new Caution(
-                NoAnswer.UNSETTLED_ID,
+                "no-steady-state",
                 Signal.NOTICE,
                 List.of("b1"),
                 List.of(),
@@ -147,7 +147,7 @@ class CautionTextsTest {
     @Test
     void text_labelledPart_isCalledByItsLabel() {
         Caution caution = Found.one(
-                TornWrap.ID,
+                "torn-wrap",
                 Examples.single(Examples.good("A").with("wrap", "torn").with("label", "Left")));
         assertTrue(CautionTexts.text(caution, Locale.ENGLISH).contains("wrap of Left is torn"));
     }
@@ -160,7 +160,7 @@ class CautionTextsTest {
 
     @Test
     void text_widthOfAWire_isInMillimetres() {
-        String text = CautionTexts.text(caution(JumperOverAmpacity.ID), Locale.ENGLISH);
+        String text = CautionTexts.text(caution("jumper-over-ampacity"), Locale.ENGLISH);
         assertTrue(text.contains("0.511 mm"), text);
     }
 
@@ -170,7 +170,7 @@ class CautionTextsTest {
         for (int i = 0; i < cells.length; i++) {
             cells[i] = Examples.good("C" + i);
         }
-        Caution caution = Found.one(CellOverLimit.ID, Circuits.series(0.6, cells));
+        Caution caution = Found.one("cell-over-limit", Circuits.series(0.6, cells));
         String text = CautionTexts.text(caution, Locale.ENGLISH);
         assertTrue(text.contains("cell C0, cell C1, cell C2 and 3 more"), text);
     }

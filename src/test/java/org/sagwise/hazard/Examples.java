@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.params.provider.Arguments;
 import org.sagwise.part.PartKind;
 import org.sagwise.part.key.Keys;
 import org.sagwise.scenario.Link;
@@ -22,7 +23,7 @@ import org.sagwise.scenario.Scenario;
 
 /**
  * One scenario for every hazard and every variant of its texts, by {@code id} or {@code
- * id.variant}.
+ * id.variant}: those written here, and what lies beyond the thresholds of {@link ThresholdTest}.
  */
 final class Examples {
 
@@ -94,11 +95,22 @@ final class Examples {
         packs(all);
         joints(all);
         others(all);
+        thresholds(all);
         return all;
     }
 
+    /** What lies just beyond a threshold shows the hazard too, so that a new one needs no more. */
+    private static void thresholds(Map<String, Scenario> all) {
+        ThresholdTest.bothSides().map(Arguments::get).forEach(side -> {
+            Scenario beyond = (Scenario) side[3];
+            Caution caution = Found.one((String) side[0], beyond);
+            Object variant = caution.details().get(CautionBuilder.VARIANT);
+            all.putIfAbsent(variant == null ? caution.id() : caution.id() + "." + variant, beyond);
+        });
+    }
+
     private static void shorts(Map<String, Scenario> all) {
-        all.put(ReversedInParallel.ID, turned(parallel(1.0, good("A"), good("B")), "B"));
+        all.put("reversed-in-parallel", turned(parallel(1.0, good("A"), good("B")), "B"));
         all.put("pack-shorted.metal", single(good("A")).plus(touch("A.+", "A.-", 10)));
         all.put(
                 "pack-shorted.supply",
@@ -118,51 +130,53 @@ final class Examples {
                 ring(good("A"), button(3), coil(1.0), part("C2", PartKind.COIL, "ohm", 1))
                         .plus(touch("C2.1", "C2.2", 1)));
         all.put(
-                MeterOnAmps.ID,
+                "meter-across-cell",
                 single(good("A"))
                         .plus(part("meter", PartKind.METER, "mode", "amps"))
                         .plus(ideal("meter.red", "A.+"))
                         .plus(ideal("meter.black", "A.-")));
         Scenario two = series(2.0, good("A"), good("B"));
-        all.put(UnequalRows.ID, two.plus(good("C")).plus(ideal("C.+", "B.+")).plus(ideal("C.-", "A.-")));
+        all.put(
+                "unequal-rows-in-parallel",
+                two.plus(good("C")).plus(ideal("C.+", "B.+")).plus(ideal("C.-", "A.-")));
     }
 
     private static void cells(Map<String, Scenario> all) {
         all.put("cell-over-limit.one", org.sagwise.fixture.Circuits.single(good("A"), 0.15));
         all.put("cell-over-limit.many", series(0.3, good("A"), good("B")));
         all.put(
-                PulseTakenForSteady.ID,
+                "pulse-as-continuous",
                 org.sagwise.fixture.Circuits.single(
                         good("A").with("pulse_A", 25).with("pulse_s", 5), 0.15));
-        all.put(CellNearLimit.ID, org.sagwise.fixture.Circuits.single(good("A"), 0.22));
+        all.put("cell-near-limit", org.sagwise.fixture.Circuits.single(good("A"), 0.22));
         all.put("cell-cold", single(good("A").with("temperature_C", -10)));
         all.put("cell-hot", single(good("A").with("temperature_C", 70)));
         all.put("cell-above-full", single(cell("A", 4.35, 20)));
         all.put("cell-charged-above-full", supplied(4.6, 0.3, cell("A", 4.2, 80)));
-        all.put(CellEmpty.ID, single(cell("A", 3.0, 20)));
-        all.put(CellDeeplyDischarged.ID, single(cell("A", 1.5, 20)));
-        all.put(CellBelowCutoff.ID, single(cell("A", 3.3, 50)));
-        all.put(CellDrivenBackwards.ID, series(4.0, good("A"), cell("B", 0.0, 60)));
+        all.put("cell-empty", single(cell("A", 3.0, 20)));
+        all.put("cell-deep-discharged", single(cell("A", 1.5, 20)));
+        all.put("cell-below-cutoff", single(cell("A", 3.3, 50)));
+        all.put("cell-driven-backwards", series(4.0, good("A"), cell("B", 0.0, 60)));
         Part guarded = good("A").with("guard", Keys.of("trip_A", 8, "trip_s", 0.1, "mohm", 40));
-        all.put(GuardWillTrip.ID, org.sagwise.fixture.Circuits.single(guarded, 0.25));
+        all.put("guard-trip", org.sagwise.fixture.Circuits.single(guarded, 0.25));
         all.put("label-claims.current", single(good("A").with("claimed_A", 35)));
         all.put("label-claims.impossible", single(good("A").with("claimed_mAh", 9900)));
         all.put("label-claims.capacity", single(good("A").with("claimed_mAh", 3400)));
-        all.put(TornWrap.ID, single(good("A").with("wrap", "torn")));
-        all.put(JointOnWrap.ID, single(good("A")).plus(touch("A.can", "A.+", 50)));
+        all.put("torn-wrap", single(good("A").with("wrap", "torn")));
+        all.put("joint-on-sound-wrap", single(good("A")).plus(touch("A.can", "A.+", 50)));
     }
 
     private static void packs(Map<String, Scenario> all) {
-        all.put(UnequalChargeInParallel.ID, parallel(1.0, good("A"), cell("B", 3.9, 20)));
-        all.put(UnequalChargeInSeries.ID, series(4.0, good("A"), cell("B", 3.9, 20)));
+        all.put("unequal-charge-in-parallel", parallel(1.0, good("A"), cell("B", 3.9, 20)));
+        all.put("unequal-charge-in-series", series(4.0, good("A"), cell("B", 3.9, 20)));
         all.put("reversed-in-series.cancel", turned(series(4.0, good("A"), good("B")), "B"));
         all.put("reversed-in-series.uneven", turned(series(0.5, good("A"), cell("B", 3.0, 20)), "B"));
         all.put("reversed-in-series.outvoted", turned(series(4.0, good("A"), good("B"), good("C")), "B"));
-        all.put(MixedChemistry.ID, series(4.0, good("A"), cell("B", 4.15, 20).with("chemistry", "IMR")));
-        all.put(MixedCapacity.ID, parallel(1.0, good("A"), good("B").with("capacity_mAh", 3000)));
-        all.put(MixedLimit.ID, parallel(1.0, good("A"), good("B").with("limit_A", 15)));
-        all.put(MixedHealth.ID, parallel(1.0, good("A"), good("B").with("health", 0.7)));
-        all.put(MixedResistance.ID, parallel(1.0, good("A"), cell("B", 4.2, 60)));
+        all.put("mixed-chemistry", series(4.0, good("A"), cell("B", 4.15, 20).with("chemistry", "IMR")));
+        all.put("mixed-capacity", parallel(1.0, good("A"), good("B").with("capacity_mAh", 3000)));
+        all.put("mixed-limit", parallel(1.0, good("A"), good("B").with("limit_A", 15)));
+        all.put("mixed-health", parallel(1.0, good("A"), good("B").with("health", 0.7)));
+        all.put("mixed-resistance", parallel(1.0, good("A"), cell("B", 4.2, 60)));
     }
 
     private static void joints(Map<String, Scenario> all) {
@@ -183,9 +197,9 @@ final class Examples {
                 "Thin",
                 List.of(good("A"), button(3), coil(0.5)),
                 List.of(jumper("A.+", "fire.1", 24, 60), ideal("fire.2", "coil.1"), ideal("coil.2", "A.-")));
-        all.put(JumperOverAmpacity.ID, thin);
+        all.put("jumper-over-ampacity", thin);
         all.put(
-                JumperOverFusing.ID,
+                "jumper-over-fusing",
                 thin.withLinks(List.of(
                         jumper("A.+", "fire.1", 32, 10),
                         thin.links().get(1),
@@ -198,20 +212,20 @@ final class Examples {
                         jumper("A.+", "F1.1", 22, 60),
                         fused.links().get(1),
                         fused.links().get(2))));
-        all.put(FuseWillOpen.ID, ring(good("A"), part("F1", PartKind.FUSE, "rating_A", 3), coil(1.0)));
+        all.put("fuse-will-open", ring(good("A"), part("F1", PartKind.FUSE, "rating_A", 3), coil(1.0)));
     }
 
     private static void others(Map<String, Scenario> all) {
-        all.put(CoilOverLimit.ID, single(good("A")).withPart("coil", coil -> coil.with("limit_W", 10)));
-        all.put(ChargeOverLimit.ID, charging(cell("A", 3.6, 20), "current_A", 3));
-        all.put(ChargerTooHigh.ID, charging(cell("A", 3.6, 20), "current_A", 1, "limit_V", 4.4));
+        all.put("coil-over-limit", single(good("A")).withPart("coil", coil -> coil.with("limit_W", 10)));
+        all.put("charge-over-limit", charging(cell("A", 3.6, 20), "current_A", 3));
+        all.put("charger-too-high", charging(cell("A", 3.6, 20), "current_A", 1, "limit_V", 4.4));
         all.put(
-                ChargerTooHigh.REVERSED_ID,
+                "charger-reversed",
                 Scenario.of(
                         "Charger",
                         List.of(cell("A", 3.6, 20), part("charger", PartKind.CHARGER, "current_A", 1)),
                         List.of(ideal("charger.+", "A.-"), ideal("charger.-", "A.+"))));
-        all.put(SupplyChargesCell.ID, supplied(4.2, 0.15, cell("A", 4.0, 50)));
+        all.put("supply-charges-cell", supplied(4.2, 0.15, cell("A", 4.0, 50)));
         all.put("charging-temperature.cold", charging(cell("A", 3.6, 20).with("temperature_C", -5), "current_A", 1));
         all.put("charging-temperature.hot", charging(cell("A", 3.6, 20).with("temperature_C", 50), "current_A", 1));
         all.put("switch-stuck.current", single(good("A")).withPart("fire", fire -> fire.with("stuck", "closed")));
@@ -224,11 +238,11 @@ final class Examples {
         all.put("board-trouble.at-min", withBoard(good("A"), 0.2, "out_min_V", 3));
         Part ideal = cell("A", 4.2, 0);
         all.put(
-                NoAnswer.DISAGREE_ID,
+                "sources-disagree",
                 Scenario.of(
                         "Ideal", List.of(ideal, cell("B", 4.0, 0)), List.of(ideal("A.+", "B.+"), ideal("A.-", "B.-"))));
         all.put(
-                MeterOnOhms.ID,
+                "meter-on-live-circuit",
                 single(good("A"))
                         .plus(part("M1", PartKind.METER, "mode", "ohms"))
                         .plus(ideal("M1.red", "A.+"))

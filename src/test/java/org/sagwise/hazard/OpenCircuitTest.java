@@ -71,7 +71,7 @@ class OpenCircuitTest {
         links.remove(out);
         Scenario opened = scenario.withLinks(links);
         List<Caution> open = Found.in(opened).stream()
-                .filter(c -> c.id().equals(OpenCircuit.ID))
+                .filter(c -> c.id().equals("open-circuit"))
                 .toList();
         if (open.isEmpty()) {
             return; // another way round is left, as through the other row of two by two
@@ -92,7 +92,7 @@ class OpenCircuitTest {
     void check_returnToTheCellMissing_namesCoilAndMinus() {
         Scenario scenario = single(good("A"));
         Caution caution =
-                Found.only(OpenCircuit.ID, scenario.withLinks(scenario.links().subList(0, 2)));
+                Found.only("open-circuit", scenario.withLinks(scenario.links().subList(0, 2)));
         assertEquals("coil.2", caution.details().get("loose").toString());
         assertEquals("A.-", caution.details().get("target").toString());
         assertEquals(Caution.When.FIRED, caution.when());
@@ -102,11 +102,11 @@ class OpenCircuitTest {
     void check_coilOnOneOutputOfABoard_namesTheOtherOutput() {
         Scenario scenario = withBoard(good("A"), 0.5);
         List<Link> links = scenario.links();
-        Caution minus = Found.only(OpenCircuit.ID, scenario.withLinks(links.subList(0, 4)));
+        Caution minus = Found.only("open-circuit", scenario.withLinks(links.subList(0, 4)));
         assertEquals("coil.2", minus.details().get("loose").toString());
         assertEquals("board.out-", minus.details().get("target").toString());
         Caution plus = Found.only(
-                OpenCircuit.ID, scenario.withLinks(List.of(links.get(0), links.get(1), links.get(2), links.get(4))));
+                "open-circuit", scenario.withLinks(List.of(links.get(0), links.get(1), links.get(2), links.get(4))));
         assertEquals("coil.1", plus.details().get("loose").toString());
         assertEquals("board.out+", plus.details().get("target").toString());
     }
@@ -115,7 +115,7 @@ class OpenCircuitTest {
     void check_twoCoilsBehindTheSameGap_areToldTogether() {
         Scenario scenario = ring(good("A"), button(3), coil(1.0), part("C2", PartKind.COIL, "ohm", 1));
         Caution caution =
-                Found.only(OpenCircuit.ID, scenario.withLinks(scenario.links().subList(0, 3)));
+                Found.only("open-circuit", scenario.withLinks(scenario.links().subList(0, 3)));
         assertEquals(List.of("coil", "C2", "A"), caution.parts());
     }
 
@@ -124,7 +124,7 @@ class OpenCircuitTest {
         Scenario scenario = ring(good("A"), button(3), coil(1.0), part("C2", PartKind.COIL, "ohm", 1));
         List<Link> links = scenario.links();
         Caution caution =
-                Found.only(OpenCircuit.ID, scenario.withLinks(List.of(links.get(0), links.get(1), links.get(3))));
+                Found.only("open-circuit", scenario.withLinks(List.of(links.get(0), links.get(1), links.get(3))));
         assertEquals(List.of("coil", "C2"), caution.parts());
     }
 
@@ -135,7 +135,7 @@ class OpenCircuitTest {
                 .plus(part("M1", PartKind.METER))
                 .plus(ideal("M1.red", "coil.1"))
                 .plus(ideal("M1.black", "coil.2"));
-        assertEquals("joint", Found.only(OpenCircuit.ID, opened).details().get(CautionBuilder.VARIANT));
+        assertEquals("joint", Found.only("open-circuit", opened).details().get(CautionBuilder.VARIANT));
     }
 
     @Test
@@ -146,7 +146,7 @@ class OpenCircuitTest {
 
     @Test
     void check_stuckSwitchAndMeltedFuse_areNamedAsWhatTheyAre() {
-        Caution caution = Found.only(OpenCircuit.ID, Examples.all().get("open-circuit.fuse"));
+        Caution caution = Found.only("open-circuit", Examples.all().get("open-circuit.fuse"));
         assertEquals(List.of("coil", "F1"), caution.parts());
     }
 }

@@ -59,14 +59,14 @@ class ThresholdTest {
         Part pulse = plain().with("pulse_A", 25).with("pulse_s", 5);
         Part guarded = plain().with("guard", Keys.of("trip_A", 8, "trip_s", 1, "mohm", 0));
         return Stream.of(
-                arguments(CellOverLimit.ID, Signal.WARNING, drawing(plain(), 20 * LESS), drawing(plain(), 20 * MORE)),
-                arguments(CellOverLimit.ID, Signal.DANGER, drawing(plain(), 30 * LESS), drawing(plain(), 30 * MORE)),
-                arguments(CellNearLimit.ID, Signal.CAUTION, drawing(plain(), 16 * LESS), drawing(plain(), 16 * MORE)),
-                arguments(CellNearLimit.ID, Signal.CAUTION, drawing(plain(), 20 * MORE), drawing(plain(), 20 * LESS)),
-                arguments(PulseTakenForSteady.ID, Signal.WARNING, drawing(pulse, 20 * LESS), drawing(pulse, 20 * MORE)),
-                arguments(PulseTakenForSteady.ID, Signal.WARNING, drawing(pulse, 25 * MORE), drawing(pulse, 25 * LESS)),
-                arguments(CellOverLimit.ID, Signal.WARNING, drawing(pulse, 25 * LESS), drawing(pulse, 25 * MORE)),
-                arguments(GuardWillTrip.ID, Signal.NOTICE, drawing(guarded, 8 * LESS), drawing(guarded, 8 * MORE)));
+                arguments("cell-over-limit", Signal.WARNING, drawing(plain(), 20 * LESS), drawing(plain(), 20 * MORE)),
+                arguments("cell-over-limit", Signal.DANGER, drawing(plain(), 30 * LESS), drawing(plain(), 30 * MORE)),
+                arguments("cell-near-limit", Signal.CAUTION, drawing(plain(), 16 * LESS), drawing(plain(), 16 * MORE)),
+                arguments("cell-near-limit", Signal.CAUTION, drawing(plain(), 20 * MORE), drawing(plain(), 20 * LESS)),
+                arguments("pulse-as-continuous", Signal.WARNING, drawing(pulse, 20 * LESS), drawing(pulse, 20 * MORE)),
+                arguments("pulse-as-continuous", Signal.WARNING, drawing(pulse, 25 * MORE), drawing(pulse, 25 * LESS)),
+                arguments("cell-over-limit", Signal.WARNING, drawing(pulse, 25 * LESS), drawing(pulse, 25 * MORE)),
+                arguments("guard-trip", Signal.NOTICE, drawing(guarded, 8 * LESS), drawing(guarded, 8 * MORE)));
     }
 
     private static Stream<Arguments> shorts() {
@@ -77,24 +77,24 @@ class ThresholdTest {
         Scenario reversed = turned(parallel(1.0, good("A"), good("B")), "B");
         return Stream.of(
                 arguments(
-                        PackShorted.ID,
+                        "pack-shorted",
                         Signal.DANGER,
                         single(good("A"), least * MORE),
                         single(good("A"), least * LESS)),
                 // four cells give 40 A together, each within its limit
-                arguments(PackShorted.ID, Signal.DANGER, four, four.withPart("A", cell -> cell.with("limit_A", 9))),
+                arguments("pack-shorted", Signal.DANGER, four, four.withPart("A", cell -> cell.with("limit_A", 9))),
                 arguments(
-                        PackShorted.ID,
+                        "pack-shorted",
                         Signal.WARNING,
                         leak.plus(touch("A.+", "A.-", 4.2 / 0.1 * 1000)),
                         leak.plus(touch("A.+", "A.-", 4.2 / 0.1 * 1000 - 25))),
                 // over the limit of 20 A: 4.2 V / 20 A = 210 mΩ with the cell's own 20 mΩ
                 arguments(
-                        PackShorted.ID,
+                        "pack-shorted",
                         Signal.DANGER,
                         leak.plus(touch("A.+", "A.-", 190.1)),
                         leak.plus(touch("A.+", "A.-", 189.9))),
-                arguments(ReversedInParallel.ID, Signal.DANGER, parallel(1.0, good("A"), good("B")), reversed));
+                arguments("reversed-in-parallel", Signal.DANGER, parallel(1.0, good("A"), good("B")), reversed));
     }
 
     private static Stream<Arguments> charges() {
@@ -103,38 +103,38 @@ class ThresholdTest {
         return Stream.of(
                 // 1.25 A is half of 2.5 Ah in an hour
                 arguments(
-                        ChargeOverLimit.ID,
+                        "charge-over-limit",
                         Signal.WARNING,
                         charging(low, "current_A", 1.25),
                         charging(low, "current_A", 1.26)),
                 arguments(
-                        ChargeOverLimit.ID,
+                        "charge-over-limit",
                         Signal.DANGER,
                         charging(low, "current_A", 20),
                         charging(low, "current_A", 20.1)),
                 arguments(
-                        ChargerTooHigh.ID,
+                        "charger-too-high",
                         Signal.WARNING,
                         charging(low, "current_A", 1, "limit_V", 4.25 * LESS),
                         charging(low, "current_A", 1, "limit_V", 4.25 * MORE)),
                 arguments(
-                        SupplyChargesCell.ID,
+                        "supply-charges-cell",
                         Signal.WARNING,
                         supplied(4.0 + 0.049, 1, cell("A", 4.0, 0)),
                         supplied(4.0 + 0.051, 1, cell("A", 4.0, 0))),
                 // (4.2 V - 4.15 V) / 40 mΩ = 1.25 A
                 arguments(
-                        UnequalChargeInParallel.ID,
+                        "unequal-charge-in-parallel",
                         Signal.WARNING,
                         pair,
                         pair.withPart("B", cell -> cell.with("rest_V", 4.1499))),
                 // 0.8 V / 40 mΩ = 20 A
                 arguments(
-                        UnequalChargeInParallel.ID,
+                        "unequal-charge-in-parallel",
                         Signal.DANGER,
                         pair.withPart("B", cell -> cell.with("rest_V", 3.401)),
                         pair.withPart("B", cell -> cell.with("rest_V", 3.399))),
-                arguments(ReversedInSeries.ID, Signal.WARNING, opposed(4.2 - 1.249), opposed(4.2 - 1.251)));
+                arguments("reversed-in-series", Signal.WARNING, opposed(4.2 - 1.249), opposed(4.2 - 1.251)));
     }
 
     /** A full ideal cell against a turned one on 1 Ω: the current is the difference of volts. */
@@ -144,24 +144,24 @@ class ThresholdTest {
 
     private static Stream<Arguments> voltages() {
         return Stream.of(
-                arguments(CellEmpty.ID, Signal.NOTICE, resting(3.201), resting(3.199)),
-                arguments(CellEmpty.ID, Signal.NOTICE, resting(1.999), resting(2.001)),
-                arguments(CellDeeplyDischarged.ID, Signal.WARNING, resting(2.001), resting(1.999)),
-                arguments(CellAboveFull.ID, Signal.WARNING, resting(4.249), resting(4.251)),
+                arguments("cell-empty", Signal.NOTICE, resting(3.201), resting(3.199)),
+                arguments("cell-empty", Signal.NOTICE, resting(1.999), resting(2.001)),
+                arguments("cell-deep-discharged", Signal.WARNING, resting(2.001), resting(1.999)),
+                arguments("cell-above-full", Signal.WARNING, resting(4.249), resting(4.251)),
                 arguments(
-                        CellAboveFull.CHARGED_ID,
+                        "cell-charged-above-full",
                         Signal.WARNING,
                         supplied(4.249, 0, cell("A", 4.2, 50)),
                         supplied(4.251, 0, cell("A", 4.2, 50))),
                 // 3.4 V on 0.8 Ω and 50 mΩ: exactly 3.2 V; a little more load, a little less volts
                 arguments(
-                        CellBelowCutoff.ID,
+                        "cell-below-cutoff",
                         Signal.NOTICE,
                         single(cell("A", 3.4, 50), 0.8 * MORE),
                         single(cell("A", 3.4, 50), 0.8 * LESS)),
                 // 4.2 V / (1 Ω + 60 mΩ) = 3.96 A; 3.96 A on 60 mΩ takes 0.238 V
                 arguments(
-                        CellDrivenBackwards.ID,
+                        "cell-driven-backwards",
                         Signal.WARNING,
                         series(1.0, plain(), cell("B", 0.26, 60)),
                         series(1.0, plain(), cell("B", 0.24, 60))));
@@ -173,11 +173,11 @@ class ThresholdTest {
 
     private static Stream<Arguments> temperatures() {
         return Stream.of(
-                arguments(CellTemperature.COLD_ID, Signal.NOTICE, at(0), at(-0.1)),
-                arguments(CellTemperature.HOT_ID, Signal.WARNING, at(60), at(60.1)),
-                arguments(CellTemperature.HOT_ID, Signal.DANGER, at(109.9), at(110)),
-                arguments(ChargingTemperature.ID, Signal.WARNING, chargedAt(0), chargedAt(-0.1)),
-                arguments(ChargingTemperature.ID, Signal.CAUTION, chargedAt(45), chargedAt(45.1)));
+                arguments("cell-cold", Signal.NOTICE, at(0), at(-0.1)),
+                arguments("cell-hot", Signal.WARNING, at(60), at(60.1)),
+                arguments("cell-hot", Signal.DANGER, at(109.9), at(110)),
+                arguments("charging-temperature", Signal.WARNING, chargedAt(0), chargedAt(-0.1)),
+                arguments("charging-temperature", Signal.CAUTION, chargedAt(45), chargedAt(45.1)));
     }
 
     private static Scenario at(double temperatureC) {
@@ -190,13 +190,13 @@ class ThresholdTest {
 
     private static Stream<Arguments> packs() {
         return Stream.of(
-                arguments(MixedChemistry.ID, Signal.WARNING, pair("chemistry", "INR"), pair("chemistry", "NCR")),
-                arguments(MixedCapacity.ID, Signal.CAUTION, pair("capacity_mAh", 2624), pair("capacity_mAh", 2626)),
-                arguments(MixedLimit.ID, Signal.CAUTION, pair("limit_A", 21), pair("limit_A", 21.1)),
-                arguments(MixedHealth.ID, Signal.CAUTION, pair("health", 0.9), pair("health", 0.89)),
-                arguments(MixedResistance.ID, Signal.CAUTION, pair("internal_mohm", 30), pair("internal_mohm", 30.1)),
+                arguments("mixed-chemistry", Signal.WARNING, pair("chemistry", "INR"), pair("chemistry", "NCR")),
+                arguments("mixed-capacity", Signal.CAUTION, pair("capacity_mAh", 2624), pair("capacity_mAh", 2626)),
+                arguments("mixed-limit", Signal.CAUTION, pair("limit_A", 21), pair("limit_A", 21.1)),
+                arguments("mixed-health", Signal.CAUTION, pair("health", 0.9), pair("health", 0.89)),
+                arguments("mixed-resistance", Signal.CAUTION, pair("internal_mohm", 30), pair("internal_mohm", 30.1)),
                 arguments(
-                        UnequalChargeInSeries.ID,
+                        "unequal-charge-in-series",
                         Signal.CAUTION,
                         series(4, good("A"), cell("B", 4.101, 20)),
                         series(4, good("A"), cell("B", 4.099, 20))));
@@ -210,15 +210,15 @@ class ThresholdTest {
         double steadyA = WireLimits.steadyCurrentA(new Gauge(22).size());
         double meltingA = WireLimits.meltingCurrentA(new Gauge(30).size());
         return Stream.of(
-                arguments(JumperOverAmpacity.ID, Signal.CAUTION, wired(22, steadyA * LESS), wired(22, steadyA * MORE)),
+                arguments("jumper-over-ampacity", Signal.CAUTION, wired(22, steadyA * LESS), wired(22, steadyA * MORE)),
                 arguments(
-                        JumperOverAmpacity.ID, Signal.CAUTION, wired(30, meltingA * MORE), wired(30, meltingA * LESS)),
-                arguments(JumperOverFusing.ID, Signal.WARNING, wired(30, meltingA * LESS), wired(30, meltingA * MORE)),
-                arguments(FuseTooLarge.ID, Signal.CAUTION, fused(20, 10), fused(20.1, 10)),
+                        "jumper-over-ampacity", Signal.CAUTION, wired(30, meltingA * MORE), wired(30, meltingA * LESS)),
+                arguments("jumper-over-fusing", Signal.WARNING, wired(30, meltingA * LESS), wired(30, meltingA * MORE)),
+                arguments("fuse-too-large", Signal.CAUTION, fused(20, 10), fused(20.1, 10)),
                 // 25 A is the guide for 14 AWG, beyond the cell's 20 A; 18 A that for 16 AWG
-                arguments(FuseTooLarge.ID, Signal.CAUTION, fused(18, 16), fused(18.1, 16)),
+                arguments("fuse-too-large", Signal.CAUTION, fused(18, 16), fused(18.1, 16)),
                 // 4.2 A through a fuse of 3.5 A is exactly 1.2 times its rating
-                arguments(FuseWillOpen.ID, Signal.NOTICE, fused(3.501, 10), fused(3.499, 10)));
+                arguments("fuse-will-open", Signal.NOTICE, fused(3.501, 10), fused(3.499, 10)));
     }
 
     /** A ring through a jumper of almost no length, so that its ohms change nothing. */
@@ -241,37 +241,37 @@ class ThresholdTest {
         Part coil = coil(1).with("limit_W", 17.64);
         return Stream.of(
                 arguments(
-                        CoilOverLimit.ID,
+                        "coil-over-limit",
                         Signal.CAUTION,
                         ring(plain(), button(0), coil.with("limit_W", 17.65)),
                         ring(plain(), button(0), coil.with("limit_W", 17.63))),
                 arguments(
-                        CoilOverLimit.ID,
+                        "coil-over-limit",
                         Signal.WARNING,
                         ring(plain(), button(0), coil.with("limit_W", 8.83)),
                         ring(plain(), button(0), coil.with("limit_W", 8.81))),
-                arguments(LabelClaims.ID, Signal.WARNING, claim("claimed_A", 20), claim("claimed_A", 21)),
-                arguments(LabelClaims.ID, Signal.WARNING, claim("claimed_mAh", 2749), claim("claimed_mAh", 2751)),
-                arguments(MeterOnOhms.ID, Signal.NOTICE, ohmmeterAt(0.049), ohmmeterAt(0.051)),
+                arguments("label-claims", Signal.WARNING, claim("claimed_A", 20), claim("claimed_A", 21)),
+                arguments("label-claims", Signal.WARNING, claim("claimed_mAh", 2749), claim("claimed_mAh", 2751)),
+                arguments("meter-on-live-circuit", Signal.NOTICE, ohmmeterAt(0.049), ohmmeterAt(0.051)),
                 // 20 W / (0.92 · 4.2 V) = 5.18 A
                 arguments(
-                        BoardTrouble.ID,
+                        "board-trouble",
                         Signal.NOTICE,
                         withBoard(plain(), 0.5, "max_input_A", 5.2),
                         withBoard(plain(), 0.5, "max_input_A", 5.1)),
                 arguments(
-                        BoardTrouble.ID,
+                        "board-trouble",
                         Signal.NOTICE,
                         withBoard(plain(), 0.5, "cutoff_V", 4.1),
                         withBoard(plain(), 0.5, "cutoff_V", 4.3)),
                 // 20 W into 0.5 Ω take 3.16 V
                 arguments(
-                        BoardTrouble.ID,
+                        "board-trouble",
                         Signal.NOTICE,
                         withBoard(plain(), 0.5, "out_max_V", 3.2),
                         withBoard(plain(), 0.5, "out_max_V", 3.1)),
                 arguments(
-                        BoardTrouble.ID,
+                        "board-trouble",
                         Signal.CAUTION,
                         withBoard(plain(), 0.5, "out_min_V", 3.1),
                         withBoard(plain(), 0.5, "out_min_V", 3.2)));

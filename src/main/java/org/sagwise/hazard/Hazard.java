@@ -1,0 +1,58 @@
+package org.sagwise.hazard;
+
+import java.math.BigDecimal;
+import java.util.List;
+
+/**
+ * A kind of hazard: all that the program knows about it but its words, which stand under its id in
+ * the bundle {@code cautions}.
+ *
+ * @param id its name in files, as in {@code cell-over-limit}
+ * @param rank its place among hazards of the same gravity, the lowest first; what it hides is left
+ *     out in this order too
+ * @param listing its row in docs/hazards.md
+ * @param hides what only follows from it
+ * @param rule how it is found
+ */
+record Hazard(String id, int rank, Listing listing, List<Hides> hides, HazardRule rule) {
+
+    Hazard {
+        hides = List.copyOf(hides);
+    }
+
+    /**
+     * A row of docs/hazards.md, in English.
+     *
+     * @param signals signal words, with what each is for
+     * @param begins from where on
+     * @param source where that number comes from
+     * @param says what a reader is told, in a few words
+     */
+    record Listing(String signals, String begins, String source, String says) {
+
+        /** A threshold of the code, as people write it: 1.5, 2, 0.1. */
+        static String number(double value) {
+            return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+        }
+
+        /** A share of the code in percent. */
+        static String percent(double share) {
+            return Math.round(share * 100) + " %";
+        }
+    }
+
+    static Hazard of(String id, int rank, Listing listing, HazardRule rule, Hides... hides) {
+        return new Hazard(id, rank, listing, List.of(hides), rule);
+    }
+
+    boolean canHide(Hazard other) {
+        return hides.stream().anyMatch(effect -> effect.effects().contains(other.id));
+    }
+
+    List<Caution> check(HazardContext context) {
+        List<CautionBuilder> found = rule.check(context);
+        return found.isEmpty()
+                ? List.of()
+                : found.stream().map(caution -> caution.build(id)).toList();
+    }
+}

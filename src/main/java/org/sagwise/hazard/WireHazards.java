@@ -1,0 +1,114 @@
+package org.sagwise.hazard;
+
+import static org.sagwise.hazard.Hides.parts;
+import static org.sagwise.hazard.Signal.CAUTION;
+import static org.sagwise.hazard.Signal.NOTICE;
+import static org.sagwise.hazard.Signal.WARNING;
+import static org.sagwise.hazard.Threshold.above;
+
+import java.util.List;
+import org.sagwise.hazard.Hazard.Listing;
+import org.sagwise.hazard.WireThreshold.Wire;
+import org.sagwise.part.FuseSpec;
+import org.sagwise.part.PartKind;
+import org.sagwise.part.WireLimits;
+
+/** What can be wrong with the way that a current takes. */
+final class WireHazards {
+
+    static final Section SECTION = new Section(
+            "Wires, fuses, coil, switch",
+            List.of(
+                    Hazard.of(
+                            "jumper-over-ampacity",
+                            350,
+                            new Listing(
+                                    "CAUTION",
+                                    "above a guide for steady current in free air",
+                                    "Kuphaldt, Lessons in Electric Circuits I (AWG 10 to 20); HyperPhysics wire table"
+                                            + " (thinner)",
+                                    "wire too thin"),
+                            new WireThreshold(
+                                    above("A", Wire::currentA, (Wire wire) -> WireLimits.steadyCurrentA(wire.size()))
+                                            .where(wire -> wire.currentA() <= WireLimits.meltingCurrentA(wire.size())),
+                                    CAUTION)),
+                    Hazard.of(
+                            "jumper-over-fusing",
+                            220,
+                            new Listing(
+                                    "WARNING",
+                                    "above Preece's melting current, 80.02·d^1.5 with d in mm",
+                                    "Preece, as quoted by Brooks",
+                                    "wire that can melt"),
+                            new WireThreshold(
+                                    above("A", Wire::currentA, wire -> WireLimits.meltingCurrentA(wire.size())),
+                                    WARNING),
+                            parts(WARNING, "jumper-over-ampacity")),
+                    Hazard.of(
+                            "fuse-too-large",
+                            360,
+                            new Listing(
+                                    "CAUTION",
+                                    "at the fuse's rating a cell would be over its limit, or a wire over its guide",
+                                    "as the limits",
+                                    "who suffers first"),
+                            new FuseTooLarge()),
+                    Hazard.of(
+                            "fuse-will-open",
+                            410,
+                            new Listing(
+                                    "NOTICE",
+                                    "above " + Listing.number(FuseSpec.LEAST_MELTING_RATIO) + " times its rating",
+                                    "from memory",
+                                    "it will melt"),
+                            new PartThreshold(
+                                    PartKind.FUSE,
+                                    above(
+                                                    "A",
+                                                    PartView::currentA,
+                                                    (PartView fuse) -> FuseSpec.LEAST_MELTING_RATIO * ratingA(fuse))
+                                            .telling(WireHazards::ratingA),
+                                    fuse -> NOTICE,
+                                    (caution, fuse) -> {})),
+                    Hazard.of(
+                            "coil-over-limit",
+                            340,
+                            new Listing(
+                                    "CAUTION; WARNING from twice",
+                                    "above `limit_W`",
+                                    "the coil's own; " + Listing.number(Gravity.GLOWING) + ": our choice",
+                                    "watts against limit"),
+                            new PartThreshold(
+                                    PartKind.COIL,
+                                    above("W", PartView::powerW, WireHazards::limitW),
+                                    coil -> Gravity.coil(coil.powerW(), limitW(coil)),
+                                    (caution, coil) -> caution.detail("coilV", coil.voltsV()))),
+                    Hazard.of(
+                            "switch-stuck",
+                            230,
+                            new Listing(
+                                    "WARNING; NOTICE while nothing flows",
+                                    "a switch that cannot open",
+                                    "–",
+                                    "it fires unattended"),
+                            new SwitchStuck()),
+                    Hazard.of(
+                            "open-circuit",
+                            380,
+                            new Listing(
+                                    "NOTICE",
+                                    "no current reaches a load that is joined to something",
+                                    "–",
+                                    "which joint is missing, or what blocks"),
+                            new OpenCircuit())));
+
+    private WireHazards() {}
+
+    private static double ratingA(PartView fuse) {
+        return fuse.context().fuse(fuse.part().id()).ratingA();
+    }
+
+    private static double limitW(PartView coil) {
+        return coil.part().keys().number("limit_W", Double.POSITIVE_INFINITY);
+    }
+}
