@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.sagwise.cli.ManPage;
-import org.sagwise.picture.export.Icon;
+import org.sagwise.report.picture.Icon;
 
 /**
  * Writes what a desktop wants to know, in the folders where it looks: menu entry, file type,

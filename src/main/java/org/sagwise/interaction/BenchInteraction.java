@@ -1,6 +1,5 @@
 package org.sagwise.interaction;
 
-import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -8,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import org.sagwise.picture.geometry.Box;
 import org.sagwise.picture.layout.PartShape;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.TerminalRef;
@@ -272,8 +272,8 @@ public final class BenchInteraction {
     }
 
     /** The area of a frame. */
-    public static Rectangle2D areaOf(Tool.Frame frame) {
-        return new Rectangle2D.Double(
+    public static Box areaOf(Tool.Frame frame) {
+        return new Box(
                 Math.min(frame.fromX(), frame.x()),
                 Math.min(frame.fromY(), frame.y()),
                 Math.abs(frame.x() - frame.fromX()),

@@ -1,10 +1,11 @@
 package org.sagwise.interaction;
 
-import java.awt.Rectangle;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.sagwise.picture.geometry.Box;
+import org.sagwise.picture.geometry.GridBox;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.picture.layout.PartBox;
 import org.sagwise.picture.layout.PartShape;
@@ -22,13 +23,13 @@ public final class CopyPlace {
 
     /** How far to the right the copies lie, in grid units. */
     public static int of(BenchLayout layout, Set<String> parts) {
-        List<Rectangle> taken = layout.parts().stream()
+        List<GridBox> taken = layout.parts().stream()
                 .flatMap(box -> Stream.of(box.body(), box.label()))
                 .toList();
         List<PartBox> copied =
                 layout.parts().stream().filter(box -> parts.contains(box.id())).toList();
         double width = copied.stream()
-                .mapToDouble(box -> box.body().union(box.label()).getWidth())
+                .mapToDouble(box -> box.body().union(box.label()).width())
                 .max()
                 .orElse(0);
         int least = (int) Math.ceil(width / PartShape.GRID) + GAP;
@@ -38,10 +39,8 @@ public final class CopyPlace {
                 .orElse(least);
     }
 
-    private static boolean isFree(PartBox box, int step, List<Rectangle> taken) {
-        Rectangle there = new Rectangle(box.body());
-        there.translate(step * PartShape.GRID, 0);
-        there.grow(PartShape.LATTICE, 0);
-        return taken.stream().noneMatch(there::intersects);
+    private static boolean isFree(PartBox box, int step, List<GridBox> taken) {
+        Box there = box.body().moved(step * PartShape.GRID, 0).box().grown(PartShape.LATTICE, 0);
+        return taken.stream().map(GridBox::box).noneMatch(there::intersects);
     }
 }

@@ -1,12 +1,12 @@
 package org.sagwise.interaction;
 
-import java.awt.geom.Rectangle2D;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.sagwise.picture.geometry.Box;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.picture.layout.PartBox;
 import org.sagwise.picture.layout.TerminalPoint;
@@ -44,8 +44,8 @@ public record Surface(Scenario scenario, BenchLayout layout) {
                         .min()
                         .orElse(reach));
         return layout.probes().flatMap(box -> {
-            double red = box.redHandle().ptSegDist(x, y);
-            double black = box.blackHandle().ptSegDist(x, y);
+            double red = box.redHandle().distance(x, y);
+            double black = box.blackHandle().distance(x, y);
             return Math.min(red, black) > nearest
                     ? Optional.empty()
                     : Optional.of(red <= black ? Tool.Probe.RED : Tool.Probe.BLACK);
@@ -61,9 +61,9 @@ public record Surface(Scenario scenario, BenchLayout layout) {
     }
 
     /** Parts that lie whole within a frame. */
-    Set<String> within(Rectangle2D frame) {
+    Set<String> within(Box frame) {
         return layout.parts().stream()
-                .filter(box -> frame.contains(box.body()))
+                .filter(box -> frame.contains(box.body().box()))
                 .map(PartBox::id)
                 .collect(Collectors.toSet());
     }

@@ -1,7 +1,8 @@
 /**
- * Paints a bench, a staircase and symbols on a {@code java.awt.Graphics2D}: one painter for screen,
- * PNG, SVG and PDF.
+ * Paints a bench, a staircase and symbols with a {@link org.sagwise.picture.pen.Pen}: one painter
+ * for screen, PNG, SVG, PDF and any surface to come.
  *
- * <p>May use {@code assessment}; never JavaFX, so that pictures need no display.
+ * <p>May use {@code assessment}; neither AWT nor JavaFX, so that pictures need no display, nor even
+ * a Java.
  */
 package org.sagwise.picture;

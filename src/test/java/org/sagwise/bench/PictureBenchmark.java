@@ -27,6 +27,7 @@ import org.sagwise.picture.scene.BenchScene;
 import org.sagwise.picture.scene.BenchView;
 import org.sagwise.picture.stairs.StairScene;
 import org.sagwise.picture.stairs.StaircasePainter;
+import org.sagwise.report.pen.Java2dPen;
 import org.sagwise.scenario.Scenario;
 
 /**
@@ -81,17 +82,17 @@ public class PictureBenchmark {
 
     @Benchmark
     public void still() {
-        StillPainter.paint(surface, scene, view);
+        StillPainter.paint(new Java2dPen(surface), scene, view);
     }
 
     @Benchmark
     public void chevrons() {
         chevrons.advance(scene.readings(), FRAME_S);
-        chevrons.paint(surface, scene, view);
+        chevrons.paint(new Java2dPen(surface), scene, view);
     }
 
     @Benchmark
     public void staircase() {
-        StaircasePainter.of(stairs, WIDTH, 230).paint(surface);
+        StaircasePainter.of(stairs, WIDTH, 230).paint(new Java2dPen(surface));
     }
 }

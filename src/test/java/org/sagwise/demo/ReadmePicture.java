@@ -13,6 +13,7 @@ import org.sagwise.picture.bench.StillPainter;
 import org.sagwise.picture.look.Theme;
 import org.sagwise.picture.scene.BenchScene;
 import org.sagwise.picture.scene.BenchView;
+import org.sagwise.report.pen.Java2dPen;
 
 /**
  * Paints the picture at the top of the README: the opening bench with the button held. Run it after
@@ -31,8 +32,8 @@ public final class ReadmePicture {
         BenchView view = BenchView.fit(scene.layout().bounds(), WIDTH, HEIGHT);
         BufferedImage image = new BufferedImage(WIDTH, HEIGHT, BufferedImage.TYPE_INT_RGB);
         Graphics2D surface = image.createGraphics();
-        StillPainter.paint(surface, scene, view);
-        ChevronPainter.paintStill(surface, scene, view);
+        StillPainter.paint(new Java2dPen(surface), scene, view);
+        ChevronPainter.paintStill(new Java2dPen(surface), scene, view);
         surface.dispose();
         Files.createDirectories(target.toAbsolutePath().getParent());
         ImageIO.write(image, "png", target.toFile());

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.awt.geom.Line2D;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,6 +12,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.sagwise.part.MeterMode;
 import org.sagwise.part.PartKind;
+import org.sagwise.picture.geometry.Line;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.scenario.Joint;
 import org.sagwise.scenario.Link;
@@ -239,9 +239,9 @@ class BenchInteractionTest {
     void probeAt_handleOfAProbe_isFoundBesideItsTerminal() {
         scenario = scenario.withProbes(Optional.of(Probes.of(ref("one.1"), ref("two.1"))));
         Surface bench = new Surface(scenario, BenchLayout.of(scenario));
-        Line2D handle = bench.layout().probes().orElseThrow().redHandle();
-        double x = (handle.getX1() + handle.getX2()) / 2;
-        double y = (handle.getY1() + handle.getY2()) / 2;
+        Line handle = bench.layout().probes().orElseThrow().redHandle();
+        double x = (handle.x1() + handle.x2()) / 2;
+        double y = (handle.y1() + handle.y2()) / 2;
 
         assertEquals(Tool.Probe.RED, bench.probeAt(x, y, REACH).orElseThrow());
         assertTrue(bench.probeAt(80, 140, REACH).isEmpty());

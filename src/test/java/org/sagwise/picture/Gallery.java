@@ -17,9 +17,6 @@ import org.sagwise.file.ScenarioReader;
 import org.sagwise.part.Catalogue;
 import org.sagwise.picture.bench.ChevronPainter;
 import org.sagwise.picture.bench.StillPainter;
-import org.sagwise.picture.export.BenchPicture;
-import org.sagwise.picture.export.PictureFormat;
-import org.sagwise.picture.export.PictureSize;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.picture.layout.Benches;
 import org.sagwise.picture.layout.Drawing;
@@ -28,6 +25,10 @@ import org.sagwise.picture.scene.BenchScene;
 import org.sagwise.picture.scene.BenchView;
 import org.sagwise.picture.stairs.StairScene;
 import org.sagwise.picture.stairs.StaircasePainter;
+import org.sagwise.report.pen.Java2dPen;
+import org.sagwise.report.picture.BenchPicture;
+import org.sagwise.report.picture.PictureFormat;
+import org.sagwise.report.picture.PictureSize;
 import org.sagwise.scenario.Scenario;
 
 /**
@@ -80,8 +81,8 @@ public final class Gallery {
         BufferedImage image = new BufferedImage(790, 400, BufferedImage.TYPE_INT_RGB);
         Graphics2D surface = image.createGraphics();
         BenchView view = BenchView.fit(scene.layout().bounds(), 790, 400);
-        StillPainter.paint(surface, scene, view);
-        ChevronPainter.paintStill(surface, scene, view);
+        StillPainter.paint(new Java2dPen(surface), scene, view);
+        ChevronPainter.paintStill(new Java2dPen(surface), scene, view);
         surface.dispose();
         return image;
     }
@@ -92,8 +93,8 @@ public final class Gallery {
         BenchScene scene = BenchScene.of(assessment, layout, theme, Locale.ENGLISH);
         BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
         Graphics2D surface = image.createGraphics();
-        StillPainter.paint(surface, scene, BenchView.fit(layout.bounds(), width, height));
-        ChevronPainter.paintStill(surface, scene, BenchView.fit(layout.bounds(), width, height));
+        StillPainter.paint(new Java2dPen(surface), scene, BenchView.fit(layout.bounds(), width, height));
+        ChevronPainter.paintStill(new Java2dPen(surface), scene, BenchView.fit(layout.bounds(), width, height));
         surface.dispose();
         return image;
     }
@@ -111,7 +112,7 @@ public final class Gallery {
         StairScene scene = StairScene.of(Scenes.assess(scenario), theme, Locale.ENGLISH);
         BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
         Graphics2D surface = image.createGraphics();
-        StaircasePainter.of(scene, width, height).paint(surface);
+        StaircasePainter.of(scene, width, height).paint(new Java2dPen(surface));
         surface.dispose();
         return image;
     }

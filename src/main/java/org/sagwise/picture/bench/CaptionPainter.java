@@ -1,27 +1,27 @@
 package org.sagwise.picture.bench;
 
-import java.awt.Rectangle;
+import org.sagwise.picture.geometry.GridBox;
 import org.sagwise.picture.layout.LabelSide;
 import org.sagwise.picture.layout.PartBox;
-import org.sagwise.picture.look.Align;
-import org.sagwise.picture.look.Pen;
+import org.sagwise.picture.look.ThemedPen;
+import org.sagwise.picture.pen.Align;
 
 /** Writes captions into the place that the layout keeps for them. */
 final class CaptionPainter {
 
     private static final double ASCENT = 0.92;
 
-    private final Pen pen;
+    private final ThemedPen pen;
 
-    CaptionPainter(Pen pen) {
+    CaptionPainter(ThemedPen pen) {
         this.pen = pen;
     }
 
     void paint(PartBox box, Caption caption) {
         double scale = pen.textScale();
-        Rectangle place = box.label();
+        GridBox place = box.label();
         double height = caption.height(scale);
-        double fit = Math.min(1, place.height / height);
+        double fit = Math.min(1, place.height() / height);
         double y = top(box.side(), place, height * fit);
         for (Caption.Row row : caption.rows()) {
             double rowHeight = row.height(scale) * fit;
@@ -30,22 +30,22 @@ final class CaptionPainter {
         }
     }
 
-    private static double top(LabelSide side, Rectangle place, double height) {
+    private static double top(LabelSide side, GridBox place, double height) {
         return switch (side) {
-            case ABOVE -> place.getMaxY() - height;
-            case BELOW -> place.y;
-            case LEFT, RIGHT -> place.getCenterY() - height / 2;
+            case ABOVE -> place.bottom() - height;
+            case BELOW -> place.y();
+            case LEFT, RIGHT -> place.middleY() - height / 2;
         };
     }
 
     /** A row, made narrower as a whole where it is too wide for its place. */
-    private void write(Caption.Row row, LabelSide side, Rectangle place, double baseline) {
+    private void write(Caption.Row row, LabelSide side, GridBox place, double baseline) {
         double width = row.width(pen.textScale());
-        double fit = Math.min(1, place.width / width);
+        double fit = Math.min(1, place.width() / width);
         double left = switch (side) {
-            case LEFT -> place.getMaxX() - fit * width;
-            case RIGHT -> place.x;
-            case ABOVE, BELOW -> place.getCenterX() - fit * width / 2;
+            case LEFT -> place.right() - fit * width;
+            case RIGHT -> place.x();
+            case ABOVE, BELOW -> place.middleX() - fit * width / 2;
         };
         pen.scaled(fit, left, baseline, () -> {
             double x = 0;

@@ -65,8 +65,7 @@ final class Captions {
                     plain(figures.print(reading.temperatureC(), Unit.CELSIUS))));
         } else {
             rows.add(Caption.Row.of(
-                    muted(figures.texts().say("part.idle")),
-                    muted(figures.print(reading.temperatureC(), Unit.CELSIUS))));
+                    muted(idle(reading.currentA())), muted(figures.print(reading.temperatureC(), Unit.CELSIUS))));
         }
         return new Caption(rows);
     }
@@ -124,8 +123,12 @@ final class Captions {
                     OUTPUT_AT_MAX,
                     OUTPUT_AT_MIN ->
                 new Caption.Piece(figures.texts().say("board." + word(reading)), TextStyle.SMALL_BOLD, Tone.FLAG);
-            default -> idle ? muted(figures.texts().say("part.idle")) : working(kind, reading);
+            default -> idle ? muted(idle(reading.currentA())) : working(kind, reading);
         };
+    }
+
+    private String idle(double currentA) {
+        return figures.texts().say(Double.isNaN(currentA) ? "part.unknown" : "part.idle");
     }
 
     private static String word(PartReading reading) {

@@ -61,7 +61,7 @@ final class CellCaption {
         List<Caption.Row> rows = new ArrayList<>();
         rows.add(name());
         rows.add(Caption.Row.of(volts(reading.restV())));
-        rows.add(Caption.Row.of(plain(figures.texts().say("cell.resting"))));
+        rows.add(Caption.Row.of(resting(reading)));
         state().ifPresent(rows::add);
         return rows;
     }
@@ -80,7 +80,7 @@ final class CellCaption {
     private List<Caption.Row> idleAcross(CellReading reading) {
         List<Caption.Piece> second = new ArrayList<>();
         second.add(volts(reading.restV()));
-        second.add(plain(figures.texts().say("cell.resting")));
+        second.add(resting(reading));
         state().ifPresent(row -> second.addAll(row.pieces()));
         return List.of(name(), new Caption.Row(second));
     }
@@ -90,6 +90,10 @@ final class CellCaption {
         first.add(volts(reading.terminalV()));
         first.add(sag(reading));
         return List.of(new Caption.Row(first), Caption.Row.of(amps(reading), limit(reading), rest(reading)));
+    }
+
+    private Caption.Piece resting(CellReading reading) {
+        return plain(figures.texts().say(Double.isNaN(reading.currentA()) ? "part.unknown" : "cell.resting"));
     }
 
     private Caption.Piece rest(CellReading reading) {

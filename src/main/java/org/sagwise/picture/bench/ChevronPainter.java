@@ -1,16 +1,15 @@
 package org.sagwise.picture.bench;
 
-import java.awt.Color;
-import java.awt.Graphics2D;
-import java.awt.geom.AffineTransform;
-import java.awt.geom.Path2D;
-import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import org.sagwise.picture.geometry.Box;
+import org.sagwise.picture.geometry.Path;
 import org.sagwise.picture.layout.Conductor;
 import org.sagwise.picture.look.Contrast;
-import org.sagwise.picture.look.Pen;
+import org.sagwise.picture.look.ThemedPen;
 import org.sagwise.picture.look.Tone;
+import org.sagwise.picture.pen.Colour;
+import org.sagwise.picture.pen.Pen;
 import org.sagwise.picture.scene.BenchScene;
 import org.sagwise.picture.scene.BenchView;
 import org.sagwise.picture.scene.PotentialScale;
@@ -36,8 +35,8 @@ public final class ChevronPainter {
 
     private static final double SPARSE = 68;
     private static final double BRIGHT = 0.28;
-    private static final Color DARK_MARK = new Color(0x10, 0x18, 0x1E);
-    private static final Color BRIGHT_MARK = Color.WHITE;
+    private static final Colour DARK_MARK = Colour.of(0x10181E);
+    private static final Colour BRIGHT_MARK = Colour.WHITE;
 
     private final List<ChevronTrack> tracks = new ArrayList<>();
 
@@ -84,34 +83,34 @@ public final class ChevronPainter {
      *
      * @param surface any surface; its transform is put back afterward
      */
-    public void paint(Graphics2D surface, BenchScene scene, BenchView view) {
+    public void paint(Pen surface, BenchScene scene, BenchView view) {
         PotentialScale scale = PotentialScale.of(scene.readings());
-        Pen pen = new Pen(surface, scene.theme(), scene.layout().textScale(), 1, scene.lineScale());
-        List<Rectangle2D> tags = new LinkTags(pen, scene).places();
-        Path2D dark = new Path2D.Float();
-        Path2D bright = new Path2D.Float();
+        ThemedPen pen = new ThemedPen(surface, scene.theme(), scene.layout().textScale(), 1, scene.lineScale());
+        List<Box> tags = new LinkTags(pen, scene).places();
+        Path.Builder onDark = new Path.Builder();
+        Path.Builder onBright = new Path.Builder();
         for (ChevronTrack track : tracks) {
             double current = current(track.conductor(), scene.readings());
             if (Math.abs(current) >= LEAST_A) {
-                track.addTo(isBright(track, scene, scale) ? dark : bright, current > 0, tags);
+                track.addTo(isBright(track, scene, scale) ? onBright : onDark, current > 0, tags);
             }
         }
-        AffineTransform before = surface.getTransform();
-        surface.transform(view.transform());
-        if (scene.isSchematic()) {
-            dark.append(bright, false);
-            pen.draw(dark, pen.colour(Tone.CONDUCTOR_EDGE), 2.6);
-        } else {
-            pen.draw(dark, BRIGHT_MARK, 4.6);
-            pen.draw(dark, DARK_MARK, 2.4);
-            pen.draw(bright, DARK_MARK, 4.6);
-            pen.draw(bright, BRIGHT_MARK, 2.4);
-        }
-        surface.setTransform(before);
+        Path bright = onBright.build();
+        Path dark = onDark.build();
+        surface.within(view.transform(), () -> {
+            if (scene.isSchematic()) {
+                pen.draw(onBright.append(dark).build(), pen.colour(Tone.CONDUCTOR_EDGE), 2.6);
+            } else {
+                pen.draw(bright, BRIGHT_MARK, 4.6);
+                pen.draw(bright, DARK_MARK, 2.4);
+                pen.draw(dark, DARK_MARK, 4.6);
+                pen.draw(dark, BRIGHT_MARK, 2.4);
+            }
+        });
     }
 
     /** Paints the chevrons of a scene once, standing still. */
-    public static void paintStill(Graphics2D surface, BenchScene scene, BenchView view) {
+    public static void paintStill(Pen surface, BenchScene scene, BenchView view) {
         new ChevronPainter(scene).paint(surface, scene, view);
     }
 

@@ -1,9 +1,9 @@
 package org.sagwise.picture.bench;
 
-import java.awt.geom.Path2D;
-import java.awt.geom.Point2D;
-import java.awt.geom.Rectangle2D;
 import java.util.List;
+import org.sagwise.picture.geometry.Box;
+import org.sagwise.picture.geometry.Path;
+import org.sagwise.picture.geometry.Point;
 import org.sagwise.picture.layout.Conductor;
 
 /** Places along one conductor at which chevrons can stand, worked out once. */
@@ -44,7 +44,7 @@ final class ChevronTrack {
     }
 
     /** Adds every chevron of this conductor to a path, but those that lie under a tag. */
-    void addTo(Path2D marks, boolean forward, List<Rectangle2D> tags) {
+    void addTo(Path.Builder marks, boolean forward, List<Box> tags) {
         if (end - begin < BETWEEN) {
             return;
         }
@@ -57,13 +57,12 @@ final class ChevronTrack {
         }
     }
 
-    private boolean isUnder(List<Rectangle2D> tags, int place) {
-        double reach = 2 * half;
-        return tags.stream()
-                .anyMatch(tag -> tag.intersects(places[place] - half, places[place + 1] - half, reach, reach));
+    private boolean isUnder(List<Box> tags, int place) {
+        Box mark = new Box(places[place], places[place + 1], 0, 0).grown(half);
+        return tags.stream().anyMatch(mark::intersects);
     }
 
-    private void mark(Path2D marks, int place, int way) {
+    private void mark(Path.Builder marks, int place, int way) {
         double x = places[place];
         double y = places[place + 1];
         double dx = way * places[place + 2];
@@ -76,7 +75,7 @@ final class ChevronTrack {
     }
 
     /** x, y and direction at even distances, one after the other. */
-    private static float[] evenPlaces(List<Point2D> way) {
+    private static float[] evenPlaces(List<Point> way) {
         double length = 0;
         for (int i = 1; i < way.size(); i++) {
             length += way.get(i - 1).distance(way.get(i));
@@ -96,12 +95,12 @@ final class ChevronTrack {
         return places;
     }
 
-    private static void put(float[] places, int at, Point2D from, Point2D to, double distance) {
+    private static void put(float[] places, int at, Point from, Point to, double distance) {
         double stretch = Math.max(1e-9, from.distance(to));
-        double dx = (to.getX() - from.getX()) / stretch;
-        double dy = (to.getY() - from.getY()) / stretch;
-        places[at] = (float) (from.getX() + distance * dx);
-        places[at + 1] = (float) (from.getY() + distance * dy);
+        double dx = (to.x() - from.x()) / stretch;
+        double dy = (to.y() - from.y()) / stretch;
+        places[at] = (float) (from.x() + distance * dx);
+        places[at + 1] = (float) (from.y() + distance * dy);
         places[at + 2] = (float) dx;
         places[at + 3] = (float) dy;
     }

@@ -1,11 +1,12 @@
 package org.sagwise.picture.bench;
 
-import java.awt.Color;
-import java.awt.geom.Path2D;
+import org.sagwise.picture.geometry.Box;
+import org.sagwise.picture.geometry.Path;
 import org.sagwise.picture.layout.PartBox;
 import org.sagwise.picture.look.ColourScale;
-import org.sagwise.picture.look.Pen;
+import org.sagwise.picture.look.ThemedPen;
 import org.sagwise.picture.look.Tone;
+import org.sagwise.picture.pen.Colour;
 import org.sagwise.picture.scene.BenchScene;
 import org.sagwise.reading.CoilReading;
 
@@ -29,7 +30,7 @@ final class CoilPainter implements PartPainter {
     private static final double WIRE = 7;
 
     @Override
-    public void paint(Pen pen, BenchScene scene, PartBox box) {
+    public void paint(ThemedPen pen, BenchScene scene, PartBox box) {
         double temperatureC =
                 scene.readings().coil(box.id()).map(CoilReading::temperatureC).orElse(ROOM_C);
         int wraps = scene.bench()
@@ -39,18 +40,18 @@ final class CoilPainter implements PartPainter {
                 .map(winding -> (int) Math.round(winding.wraps()))
                 .orElse(USUAL_WRAPS);
         int drawn = Math.max(FEWEST_WRAPS, Math.min(MOST_WRAPS, wraps));
-        Color heat = heat(temperatureC);
+        Colour heat = heat(temperatureC);
         pen.within(box.x(), box.y(), box.quarters(), () -> helix(pen, drawn, heat));
     }
 
-    static Color heat(double temperatureC) {
+    static Colour heat(double temperatureC) {
         return ColourScale.INFERNO.at((temperatureC - DARK_C) / (BRIGHT_C - DARK_C));
     }
 
-    private static void helix(Pen pen, int wraps, Color heat) {
+    private static void helix(ThemedPen pen, int wraps, Colour heat) {
         double pitch = -2 * TOP / wraps;
-        Path2D back = new Path2D.Double();
-        Path2D front = new Path2D.Double();
+        Path.Builder back = new Path.Builder();
+        Path.Builder front = new Path.Builder();
         for (int i = 0; i < wraps; i++) {
             double y = TOP + i * pitch;
             front.moveTo(-RADIUS, y);
@@ -60,31 +61,30 @@ final class CoilPainter implements PartPainter {
                 back.curveTo(RADIUS, y + pitch * 0.5, -RADIUS, y + pitch * 0.9, -RADIUS, y + pitch);
             }
         }
-        Path2D legs = new Path2D.Double();
+        Path.Builder legs = new Path.Builder();
         legs.moveTo(0, -56);
         legs.curveTo(0, TOP - 2, -RADIUS, TOP - 8, -RADIUS, TOP);
         legs.moveTo(RADIUS, -TOP - 0.28 * pitch);
         legs.curveTo(RADIUS, -TOP + 8, 0, -TOP + 2, 0, 56);
-        wire(pen, legs, heat);
-        wire(pen, back, heat.darker());
-        wire(pen, front, heat);
-        pen.draw(front, sheen(heat), 1.5);
+        wire(pen, legs.build(), heat);
+        wire(pen, back.build(), heat.darker());
+        wire(pen, front.build(), heat);
+        pen.draw(front.build(), sheen(heat), 1.5);
         post(pen, -60, -46);
         post(pen, 46, 60);
     }
 
     /** The light that a round wire throws back. */
-    private static Color sheen(Color heat) {
-        return new Color(
-                (heat.getRed() + 2 * 190) / 3, (heat.getGreen() + 2 * 190) / 3, (heat.getBlue() + 2 * 200) / 3);
+    private static Colour sheen(Colour heat) {
+        return new Colour((heat.red() + 2 * 190) / 3, (heat.green() + 2 * 190) / 3, (heat.blue() + 2 * 200) / 3, 255);
     }
 
-    private static void wire(Pen pen, Path2D way, Color heat) {
+    private static void wire(ThemedPen pen, Path way, Colour heat) {
         pen.draw(way, Tone.CONDUCTOR_EDGE, WIRE + 2.6);
         pen.draw(way, heat, WIRE);
     }
 
-    private static void post(Pen pen, double from, double to) {
-        pen.plate(Shapes.box(-14, from, 14, to), 3, Tone.METAL, Tone.EDGE, 1.8);
+    private static void post(ThemedPen pen, double from, double to) {
+        pen.plate(Box.between(-14, from, 14, to), 3, Tone.METAL, Tone.EDGE, 1.8);
     }
 }

@@ -1,16 +1,16 @@
 package org.sagwise.picture.bench;
 
-import java.awt.Color;
-import java.awt.Point;
-import java.awt.geom.Ellipse2D;
-import java.awt.geom.Line2D;
-import java.awt.geom.Path2D;
-import java.awt.geom.Point2D;
 import java.util.List;
+import org.sagwise.picture.geometry.GridPoint;
+import org.sagwise.picture.geometry.Line;
+import org.sagwise.picture.geometry.Oval;
+import org.sagwise.picture.geometry.Path;
+import org.sagwise.picture.geometry.Point;
 import org.sagwise.picture.layout.Conductor;
 import org.sagwise.picture.layout.LinkRoute;
-import org.sagwise.picture.look.Pen;
+import org.sagwise.picture.look.ThemedPen;
 import org.sagwise.picture.look.Tone;
+import org.sagwise.picture.pen.Colour;
 import org.sagwise.picture.scene.BenchScene;
 import org.sagwise.picture.scene.PotentialScale;
 import org.sagwise.reading.LinkReading;
@@ -30,11 +30,11 @@ final class ConductorPainter {
 
     private static final double SEEN_SHARE = 0.015;
 
-    private final Pen pen;
+    private final ThemedPen pen;
     private final BenchScene scene;
     private final PotentialScale scale;
 
-    ConductorPainter(Pen pen, BenchScene scene, PotentialScale scale) {
+    ConductorPainter(ThemedPen pen, BenchScene scene, PotentialScale scale) {
         this.pen = pen;
         this.scene = scene;
         this.scale = scale;
@@ -59,7 +59,7 @@ final class ConductorPainter {
 
     private void conductor(Conductor conductor) {
         double width = ConductorLook.width(conductor, scene.scenario());
-        Path2D shape = shape(conductor);
+        Path shape = shape(conductor);
         if (conductor.isWire()) {
             pen.draw(shape, Tone.FELT, width + CASING);
         }
@@ -78,7 +78,7 @@ final class ConductorPainter {
 
     /** A wire along which the potential falls enough to be seen. */
     private void graded(Conductor conductor, double fromV, double toV, double width) {
-        List<Point2D> points = SoftPath.points(conductor.points(), ConductorLook.radius(conductor));
+        List<Point> points = SoftPath.points(conductor.points(), ConductorLook.radius(conductor));
         double length = 0;
         for (int i = 1; i < points.size(); i++) {
             length += points.get(i - 1).distance(points.get(i));
@@ -90,21 +90,14 @@ final class ConductorPainter {
             for (int piece = 0; piece < pieces; piece++) {
                 double middle = passed + stretch * (piece + 0.5) / pieces;
                 pen.draw(
-                        new Line2D.Double(
-                                between(points, i, (double) piece / pieces),
-                                between(points, i, (piece + 1.0) / pieces)),
+                        Line.between(
+                                points.get(i - 1).toward(points.get(i), (double) piece / pieces),
+                                points.get(i - 1).toward(points.get(i), (piece + 1.0) / pieces)),
                         colour(fromV + (toV - fromV) * middle / length),
                         width);
             }
             passed += stretch;
         }
-    }
-
-    private static Point2D between(List<Point2D> points, int end, double share) {
-        Point2D from = points.get(end - 1);
-        Point2D to = points.get(end);
-        return new Point2D.Double(
-                from.getX() + share * (to.getX() - from.getX()), from.getY() + share * (to.getY() - from.getY()));
     }
 
     /** Potential at one end of a wire; of a plate the mean of what it joins. */
@@ -123,11 +116,11 @@ final class ConductorPainter {
         return sum / (2 * conductor.shares().size());
     }
 
-    private Color colour(double potentialV) {
+    private Colour colour(double potentialV) {
         return scale.colour(potentialV).orElseGet(() -> pen.colour(Tone.METAL));
     }
 
-    static Path2D shape(Conductor conductor) {
+    static Path shape(Conductor conductor) {
         return SoftPath.shape(conductor.points(), ConductorLook.radius(conductor));
     }
 
@@ -138,24 +131,22 @@ final class ConductorPainter {
 
     /** A small lens of metal where two parts touch. */
     private void lens(LinkRoute route) {
-        Point middle = route.middle();
+        GridPoint middle = route.middle();
         boolean level = isLevelAt(route, middle);
         double along = 5.5;
         double across = 13;
-        Ellipse2D lens = level ? ellipse(middle, along, across) : ellipse(middle, across, along);
+        Oval lens = level
+                ? new Oval(middle.x(), middle.y(), along, across)
+                : new Oval(middle.x(), middle.y(), across, along);
         pen.shape(lens, Tone.METAL_LIGHT, Tone.CONDUCTOR_EDGE, 1.8);
     }
 
-    private static Ellipse2D ellipse(Point middle, double halfX, double halfY) {
-        return new Ellipse2D.Double(middle.x - halfX, middle.y - halfY, 2 * halfX, 2 * halfY);
-    }
-
-    private static boolean isLevelAt(LinkRoute route, Point middle) {
+    private static boolean isLevelAt(LinkRoute route, GridPoint middle) {
         for (int i = 1; i < route.points().size(); i++) {
-            Point one = route.points().get(i - 1);
-            Point other = route.points().get(i);
-            if (new Line2D.Double(one, other).ptSegDist(middle) < 1) {
-                return one.y == other.y;
+            GridPoint one = route.points().get(i - 1);
+            GridPoint other = route.points().get(i);
+            if (Line.between(one.point(), other.point()).distance(middle.x(), middle.y()) < 1) {
+                return one.y() == other.y();
             }
         }
         return true;

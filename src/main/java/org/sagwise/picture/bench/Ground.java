@@ -1,9 +1,10 @@
 package org.sagwise.picture.bench;
 
-import java.awt.geom.Path2D;
-import java.awt.geom.Rectangle2D;
+import org.sagwise.picture.geometry.Box;
+import org.sagwise.picture.geometry.Path;
+import org.sagwise.picture.geometry.Round;
 import org.sagwise.picture.layout.PartShape;
-import org.sagwise.picture.look.Pen;
+import org.sagwise.picture.look.ThemedPen;
 import org.sagwise.picture.look.Tone;
 import org.sagwise.picture.scene.BenchView;
 
@@ -14,31 +15,31 @@ final class Ground {
 
     private Ground() {}
 
-    static void felt(Pen pen, BenchView view) {
-        pen.fill(new Rectangle2D.Double(0, 0, view.width(), view.height()), Tone.FELT);
+    static void felt(ThemedPen pen, BenchView view) {
+        pen.fill(new Box(0, 0, view.width(), view.height()), Tone.FELT);
         if (view.width() > 4 * SEAM_INSET && view.height() > 4 * SEAM_INSET) {
             pen.drawDashed(
-                    Shapes.round(SEAM_INSET, SEAM_INSET, view.width() - SEAM_INSET, view.height() - SEAM_INSET, 10),
+                    Round.between(SEAM_INSET, SEAM_INSET, view.width() - SEAM_INSET, view.height() - SEAM_INSET, 10),
                     Tone.SEAM,
-                    1.6f,
+                    1.6,
                     7,
                     5);
         }
     }
 
     /** Lines of the grid, in bench units, over what is seen. */
-    static void grid(Pen pen, BenchView view) {
-        Rectangle2D seen = view.seen();
-        Path2D lines = new Path2D.Double();
+    static void grid(ThemedPen pen, BenchView view) {
+        Box seen = view.seen();
+        Path.Builder lines = new Path.Builder();
         int step = PartShape.GRID;
-        for (double x = Math.ceil(seen.getMinX() / step) * step; x < seen.getMaxX(); x += step) {
-            lines.moveTo(x, seen.getMinY());
-            lines.lineTo(x, seen.getMaxY());
+        for (double x = Math.ceil(seen.x() / step) * step; x < seen.right(); x += step) {
+            lines.moveTo(x, seen.y());
+            lines.lineTo(x, seen.bottom());
         }
-        for (double y = Math.ceil(seen.getMinY() / step) * step; y < seen.getMaxY(); y += step) {
-            lines.moveTo(seen.getMinX(), y);
-            lines.lineTo(seen.getMaxX(), y);
+        for (double y = Math.ceil(seen.y() / step) * step; y < seen.bottom(); y += step) {
+            lines.moveTo(seen.x(), y);
+            lines.lineTo(seen.right(), y);
         }
-        pen.draw(lines, Tone.GRID, 1 / view.scale());
+        pen.draw(lines.build(), Tone.GRID, 1 / view.scale());
     }
 }

@@ -1,18 +1,19 @@
 package org.sagwise.picture.bench;
 
-import java.awt.Point;
-import java.awt.geom.Line2D;
-import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import org.sagwise.picture.geometry.Box;
+import org.sagwise.picture.geometry.GridPoint;
+import org.sagwise.picture.geometry.Line;
+import org.sagwise.picture.geometry.Round;
 import org.sagwise.picture.layout.LinkRoute;
 import org.sagwise.picture.layout.NoteBox;
 import org.sagwise.picture.layout.PartBox;
-import org.sagwise.picture.look.Align;
 import org.sagwise.picture.look.ColourScale;
-import org.sagwise.picture.look.Pen;
 import org.sagwise.picture.look.TextStyle;
+import org.sagwise.picture.look.ThemedPen;
 import org.sagwise.picture.look.Tone;
+import org.sagwise.picture.pen.Align;
 import org.sagwise.picture.scene.BenchScene;
 import org.sagwise.picture.scene.BenchView;
 import org.sagwise.picture.scene.Figures;
@@ -31,12 +32,12 @@ final class LegendPainter {
     private static final double BAR = 9;
     private static final double EDGE = 20;
 
-    private final Pen pen;
+    private final ThemedPen pen;
     private final BenchScene scene;
     private final BenchView view;
     private final Figures figures;
 
-    LegendPainter(Pen pen, BenchScene scene, BenchView view) {
+    LegendPainter(ThemedPen pen, BenchScene scene, BenchView view) {
         this.pen = pen;
         this.scene = scene;
         this.view = view;
@@ -60,15 +61,13 @@ final class LegendPainter {
         }
         double line = TextStyle.SMALL.lineHeight(pen.textScale());
         double each = 2 * line + BAR + 8;
-        Rectangle2D place = corner(WIDTH, bars.size() * each - 2);
+        Box place = corner(WIDTH, bars.size() * each - 2);
         if (covered(place) > 0) {
-            pen.fill(
-                    Shapes.round(place.getMinX() - 7, place.getMinY() - 5, place.getMaxX() + 7, place.getMaxY() + 3, 8),
-                    Tone.FELT);
+            pen.fill(Round.between(place.x() - 7, place.y() - 5, place.right() + 7, place.bottom() + 3, 8), Tone.FELT);
         }
-        double y = place.getY();
+        double y = place.y();
         for (Bar bar : bars) {
-            bar(bar, place.getX(), y, line);
+            bar(bar, place.x(), y, line);
             y += each;
         }
     }
@@ -86,10 +85,10 @@ final class LegendPainter {
         text(bar.name(), x, y - 5, Align.LEFT);
         for (int i = 0; i < STEPS; i++) {
             pen.fill(
-                    new Rectangle2D.Double(x + WIDTH * i / STEPS, y, WIDTH / STEPS + 0.5, BAR),
+                    new Box(x + WIDTH * i / STEPS, y, WIDTH / STEPS + 0.5, BAR),
                     bar.colours().at(i / (STEPS - 1.0)));
         }
-        pen.draw(new Rectangle2D.Double(x, y, WIDTH, BAR), Tone.CONDUCTOR_EDGE, 1);
+        pen.draw(new Box(x, y, WIDTH, BAR), Tone.CONDUCTOR_EDGE, 1);
         double base = y + BAR + 0.8 * line;
         text(bar.low(), x, base, Align.LEFT);
         text(bar.high(), x + WIDTH, base, Align.RIGHT);
@@ -103,13 +102,13 @@ final class LegendPainter {
         pen.text(text, x, y, TextStyle.SMALL, Tone.MUTED, align);
     }
 
-    private Rectangle2D corner(double width, double height) {
+    private Box corner(double width, double height) {
         double right = view.width() - EDGE - width;
         double low = view.height() - EDGE - height;
-        Rectangle2D best = null;
+        Box best = null;
         double least = Double.MAX_VALUE;
         for (double[] at : new double[][] {{EDGE, low}, {right, low}, {EDGE, EDGE}, {right, EDGE}}) {
-            Rectangle2D place = new Rectangle2D.Double(at[0], at[1], width, height);
+            Box place = new Box(at[0], at[1], width, height);
             double covered = covered(place);
             if (covered < least) {
                 least = covered;
@@ -120,17 +119,18 @@ final class LegendPainter {
     }
 
     /** How much of the bench lies under a place: areas of parts and figures, lengths of links. */
-    private double covered(Rectangle2D place) {
+    private double covered(Box place) {
         double covered = 0;
         for (PartBox box : scene.layout().parts()) {
-            covered += common(place, view.toWindow(box.body()));
-            covered += common(place, view.toWindow(box.label()));
+            covered += common(place, view.toWindow(box.body().box()));
+            covered += common(place, view.toWindow(box.label().box()));
         }
         for (NoteBox note : scene.layout().notes()) {
-            covered += common(place, view.toWindow(note.box()));
+            covered += common(place, view.toWindow(note.box().box()));
         }
         if (scene.layout().probes().isPresent()) {
-            covered += common(place, view.toWindow(scene.layout().probes().get().card()));
+            covered += common(
+                    place, view.toWindow(scene.layout().probes().get().card().box()));
             covered += crossed(place, scene.layout().probes().get().redLead());
             covered += crossed(place, scene.layout().probes().get().blackLead());
         }
@@ -140,17 +140,17 @@ final class LegendPainter {
         return covered;
     }
 
-    private static double common(Rectangle2D one, Rectangle2D other) {
-        Rectangle2D common = one.createIntersection(other);
-        return common.isEmpty() ? 0 : common.getWidth() * common.getHeight();
+    private static double common(Box one, Box other) {
+        return one.common(other).area();
     }
 
-    private double crossed(Rectangle2D place, List<Point> way) {
+    private double crossed(Box place, List<GridPoint> way) {
         double crossed = 0;
         for (int i = 1; i < way.size(); i++) {
-            Line2D stretch = new Line2D.Double(
-                    view.toWindow(way.get(i - 1).x, way.get(i - 1).y), view.toWindow(way.get(i).x, way.get(i).y));
-            if (stretch.intersects(place)) {
+            Line stretch = Line.between(
+                    view.toWindow(way.get(i - 1).x(), way.get(i - 1).y()),
+                    view.toWindow(way.get(i).x(), way.get(i).y()));
+            if (stretch.meets(place)) {
                 crossed += 1000;
             }
         }

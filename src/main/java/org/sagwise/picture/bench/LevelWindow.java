@@ -1,7 +1,7 @@
 package org.sagwise.picture.bench;
 
-import java.awt.geom.Rectangle2D;
-import org.sagwise.picture.look.Pen;
+import org.sagwise.picture.geometry.Box;
+import org.sagwise.picture.look.ThemedPen;
 import org.sagwise.picture.look.Tone;
 
 /**
@@ -26,29 +26,25 @@ record LevelWindow(double solid, double hatched, double cutoff) {
         return Double.isNaN(volts) ? 0 : Math.max(0, Math.min(1, volts / topV));
     }
 
-    void paint(Pen pen, Rectangle2D glass) {
+    void paint(ThemedPen pen, Box glass) {
         pen.plate(glass, 1, Tone.LEVEL_GROUND, Tone.EDGE, 1.8);
         pen.fill(slice(glass, 0, solid), Tone.LEVEL);
         if (hatched > solid) {
-            Rectangle2D lost = slice(glass, solid, hatched);
+            Box lost = slice(glass, solid, hatched);
             pen.fill(lost, Tone.SAG_GROUND);
             pen.hatch(lost, Tone.SAG, 6, 1.8);
-            double edge = lost.getMaxY();
-            pen.line(glass.getMinX(), edge, glass.getMaxX(), edge, Tone.SAG, 1.6);
+            double edge = lost.bottom();
+            pen.line(glass.x(), edge, glass.right(), edge, Tone.SAG, 1.6);
         }
         if (pen.isCoarse()) {
             return;
         }
-        double tick = glass.getMaxY() - cutoff * glass.getHeight();
-        pen.line(glass.getMinX() - 6, tick, glass.getMinX() + 5, tick, Tone.WRAP_INK, 2);
-        pen.line(glass.getMaxX() - 5, tick, glass.getMaxX() + 6, tick, Tone.WRAP_INK, 2);
+        double tick = glass.bottom() - cutoff * glass.height();
+        pen.line(glass.x() - 6, tick, glass.x() + 5, tick, Tone.WRAP_INK, 2);
+        pen.line(glass.right() - 5, tick, glass.right() + 6, tick, Tone.WRAP_INK, 2);
     }
 
-    private static Rectangle2D slice(Rectangle2D glass, double from, double to) {
-        return new Rectangle2D.Double(
-                glass.getX(),
-                glass.getMaxY() - to * glass.getHeight(),
-                glass.getWidth(),
-                (to - from) * glass.getHeight());
+    private static Box slice(Box glass, double from, double to) {
+        return new Box(glass.x(), glass.bottom() - to * glass.height(), glass.width(), (to - from) * glass.height());
     }
 }

@@ -1,13 +1,13 @@
 package org.sagwise.picture.bench;
 
-import java.awt.Point;
-import java.awt.geom.Rectangle2D;
 import java.util.List;
+import org.sagwise.picture.geometry.Box;
+import org.sagwise.picture.geometry.GridPoint;
 import org.sagwise.picture.layout.LinkRoute;
-import org.sagwise.picture.look.Align;
-import org.sagwise.picture.look.Pen;
 import org.sagwise.picture.look.TextStyle;
+import org.sagwise.picture.look.ThemedPen;
 import org.sagwise.picture.look.Tone;
+import org.sagwise.picture.pen.Align;
 import org.sagwise.picture.scene.BenchScene;
 import org.sagwise.picture.scene.Detail;
 import org.sagwise.picture.scene.Figures;
@@ -19,11 +19,11 @@ final class LinkTags {
 
     private static final double PADDING = 6;
 
-    private final Pen pen;
+    private final ThemedPen pen;
     private final BenchScene scene;
     private final Figures figures;
 
-    LinkTags(Pen pen, BenchScene scene) {
+    LinkTags(ThemedPen pen, BenchScene scene) {
         this.pen = pen;
         this.scene = scene;
         this.figures = Figures.of(scene);
@@ -42,7 +42,7 @@ final class LinkTags {
     }
 
     /** Where tags lie, so that nothing else is drawn there. */
-    List<Rectangle2D> places() {
+    List<Box> places() {
         return scene.layout().routes().stream()
                 .filter(this::isTagged)
                 .map(route -> place(route, text(route)))
@@ -51,23 +51,23 @@ final class LinkTags {
 
     private void tag(LinkRoute route) {
         String text = text(route);
-        Rectangle2D place = place(route, text);
+        Box place = place(route, text);
         pen.plate(place, 7, Tone.PAPER, Tone.DROP, 1.4);
         pen.text(
                 text,
-                place.getCenterX(),
-                place.getCenterY() + 4.4 * scene.layout().textScale(),
+                place.middleX(),
+                place.middleY() + 4.4 * scene.layout().textScale(),
                 TextStyle.SMALL_BOLD,
                 Tone.DROP,
                 Align.MIDDLE);
     }
 
-    private Rectangle2D place(LinkRoute route, String text) {
+    private Box place(LinkRoute route, String text) {
         double scale = scene.layout().textScale();
-        Point middle = route.middle();
+        GridPoint middle = route.middle();
         double half = TextStyle.SMALL_BOLD.width(text, scale) / 2 + PADDING;
         double high = 0.6 * TextStyle.SMALL_BOLD.lineHeight(scale) + 2;
-        return new Rectangle2D.Double(middle.x - half, middle.y - high, 2 * half, 2 * high);
+        return new Box(middle.x() - half, middle.y() - high, 2 * half, 2 * high);
     }
 
     private String text(LinkRoute route) {

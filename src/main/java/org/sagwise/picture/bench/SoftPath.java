@@ -1,10 +1,10 @@
 package org.sagwise.picture.bench;
 
-import java.awt.Point;
-import java.awt.geom.Path2D;
-import java.awt.geom.Point2D;
 import java.util.ArrayList;
 import java.util.List;
+import org.sagwise.picture.geometry.GridPoint;
+import org.sagwise.picture.geometry.Path;
+import org.sagwise.picture.geometry.Point;
 
 /** Ways with rounded corners, as a shape to draw and as points at even distances. */
 final class SoftPath {
@@ -14,49 +14,45 @@ final class SoftPath {
     private SoftPath() {}
 
     /** The way as a shape. */
-    static Path2D shape(List<Point> way, double radius) {
-        Path2D path = new Path2D.Double();
-        path.moveTo(way.get(0).x, way.get(0).y);
+    static Path shape(List<GridPoint> way, double radius) {
+        Path.Builder path = new Path.Builder();
+        path.moveTo(way.get(0).x(), way.get(0).y());
         for (int i = 1; i < way.size() - 1; i++) {
-            Point2D before = toward(way.get(i), way.get(i - 1), radius);
-            Point2D after = toward(way.get(i), way.get(i + 1), radius);
-            path.lineTo(before.getX(), before.getY());
-            path.quadTo(way.get(i).x, way.get(i).y, after.getX(), after.getY());
+            Point before = toward(way.get(i), way.get(i - 1), radius);
+            Point after = toward(way.get(i), way.get(i + 1), radius);
+            path.lineTo(before.x(), before.y());
+            path.quadTo(way.get(i).x(), way.get(i).y(), after.x(), after.y());
         }
-        Point last = way.get(way.size() - 1);
-        path.lineTo(last.x, last.y);
-        return path;
+        GridPoint last = way.get(way.size() - 1);
+        path.lineTo(last.x(), last.y());
+        return path.build();
     }
 
     /** The way as short straight pieces. */
-    static List<Point2D> points(List<Point> way, double radius) {
-        List<Point2D> points = new ArrayList<>(List.of(way.get(0)));
+    static List<Point> points(List<GridPoint> way, double radius) {
+        List<Point> points = new ArrayList<>(List.of(way.get(0).point()));
         for (int i = 1; i < way.size() - 1; i++) {
-            Point2D before = toward(way.get(i), way.get(i - 1), radius);
-            Point2D after = toward(way.get(i), way.get(i + 1), radius);
+            Point before = toward(way.get(i), way.get(i - 1), radius);
+            Point after = toward(way.get(i), way.get(i + 1), radius);
             for (int step = 0; step <= CORNER_STEPS; step++) {
-                points.add(bent(before, way.get(i), after, (double) step / CORNER_STEPS));
+                points.add(bent(before, way.get(i).point(), after, (double) step / CORNER_STEPS));
             }
         }
-        points.add(way.get(way.size() - 1));
+        points.add(way.get(way.size() - 1).point());
         return points;
     }
 
     /** A point of the quadratic curve by which a corner is rounded. */
-    private static Point2D bent(Point2D from, Point2D corner, Point2D to, double t) {
+    private static Point bent(Point from, Point corner, Point to, double t) {
         double a = (1 - t) * (1 - t);
         double b = 2 * t * (1 - t);
         double c = t * t;
-        return new Point2D.Double(
-                a * from.getX() + b * corner.getX() + c * to.getX(),
-                a * from.getY() + b * corner.getY() + c * to.getY());
+        return new Point(a * from.x() + b * corner.x() + c * to.x(), a * from.y() + b * corner.y() + c * to.y());
     }
 
     /** The point at a distance from a corner toward its neighbour, at most half way. */
-    private static Point2D toward(Point corner, Point neighbour, double distance) {
+    private static Point toward(GridPoint corner, GridPoint neighbour, double distance) {
         double length = corner.distance(neighbour);
-        double share = Math.min(distance, length / 2) / length;
-        return new Point2D.Double(
-                corner.x + share * (neighbour.x - corner.x), corner.y + share * (neighbour.y - corner.y));
+        return corner.point().toward(neighbour.point(), Math.min(distance, length / 2) / length);
     }
 }

@@ -1,14 +1,15 @@
 package org.sagwise.picture.bench;
 
-import java.awt.Graphics2D;
-import java.awt.Rectangle;
-import java.awt.geom.AffineTransform;
 import java.util.Map;
 import org.sagwise.part.PartKind;
+import org.sagwise.picture.geometry.GridBox;
+import org.sagwise.picture.geometry.Oval;
+import org.sagwise.picture.geometry.Round;
 import org.sagwise.picture.layout.PartBox;
 import org.sagwise.picture.layout.TerminalPoint;
-import org.sagwise.picture.look.Pen;
+import org.sagwise.picture.look.ThemedPen;
 import org.sagwise.picture.look.Tone;
+import org.sagwise.picture.pen.Pen;
 import org.sagwise.picture.scene.BenchScene;
 import org.sagwise.picture.scene.BenchView;
 import org.sagwise.picture.scene.Detail;
@@ -34,27 +35,27 @@ public final class StillPainter {
     /**
      * Paints a scene over the whole of a surface.
      *
-     * @param surface any surface; its transform is put back afterward
+     * @param surface any surface
      * @param scene what is painted
      * @param view the window through which it is seen
      */
-    public static void paint(Graphics2D surface, BenchScene scene, BenchView view) {
-        Pen pen = new Pen(surface, scene.theme(), scene.layout().textScale(), view.scale(), scene.lineScale());
+    public static void paint(Pen surface, BenchScene scene, BenchView view) {
+        ThemedPen pen =
+                new ThemedPen(surface, scene.theme(), scene.layout().textScale(), view.scale(), scene.lineScale());
         PotentialScale scale = PotentialScale.of(scene.readings());
         Ground.felt(pen, view);
-        AffineTransform window = surface.getTransform();
-        surface.transform(view.transform());
-        if (scene.shows(Detail.GRID)) {
-            Ground.grid(pen, view);
-        }
-        bench(pen, scene, scale);
-        surface.setTransform(window);
+        surface.within(view.transform(), () -> {
+            if (scene.shows(Detail.GRID)) {
+                Ground.grid(pen, view);
+            }
+            bench(pen, scene, scale);
+        });
         if (scene.shows(Detail.LEGEND) && !scene.isSchematic()) {
             new LegendPainter(pen, scene, view).paint(scale);
         }
     }
 
-    private static void bench(Pen pen, BenchScene scene, PotentialScale scale) {
+    private static void bench(ThemedPen pen, BenchScene scene, PotentialScale scale) {
         if (scene.isSchematic()) {
             EmphasisPainter.rings(pen, scene);
             SchematicPainter.paint(pen, scene);
@@ -78,7 +79,7 @@ public final class StillPainter {
         new LinkTags(pen, scene).paint();
     }
 
-    private static void things(Pen pen, BenchScene scene, PotentialScale scale) {
+    private static void things(ThemedPen pen, BenchScene scene, PotentialScale scale) {
         for (PartBox box : scene.layout().parts()) {
             shadow(pen, box);
         }
@@ -90,36 +91,36 @@ public final class StillPainter {
     }
 
     /** What solid bodies cast; a coil and a fuse are too slight to cast any. */
-    private static void shadow(Pen pen, PartBox box) {
+    private static void shadow(ThemedPen pen, PartBox box) {
         double inset = switch (box.part().kind()) {
             case COIL, FUSE, RESISTOR -> Double.NaN;
             case SWITCH, SUPPLY, CHARGER -> 13;
             case CELL, BOARD, METER -> 2;
         };
         if (!Double.isNaN(inset)) {
-            Rectangle body = box.body();
+            GridBox body = box.body();
             pen.fill(
-                    Shapes.round(
-                            body.getMinX() + inset + 4,
-                            body.getMinY() + inset + 5,
-                            body.getMaxX() - inset + 5,
-                            body.getMaxY() - inset + 6,
+                    Round.between(
+                            body.x() + inset + 4,
+                            body.y() + inset + 5,
+                            body.right() - inset + 5,
+                            body.bottom() - inset + 6,
                             10),
                     Tone.SHADOW);
         }
     }
 
-    private static void terminal(Pen pen, BenchScene scene, String name) {
+    private static void terminal(ThemedPen pen, BenchScene scene, String name) {
         for (PartBox box : scene.layout().parts()) {
             for (TerminalPoint point : box.terminals()) {
                 if (point.ref().toString().equals(name)) {
-                    pen.draw(Shapes.disc(point.x(), point.y(), 11), Tone.CHOSEN, 3.5);
+                    pen.draw(Oval.circle(point.x(), point.y(), 11), Tone.CHOSEN, 3.5);
                 }
             }
         }
     }
 
-    private static void captions(Pen pen, BenchScene scene) {
+    private static void captions(ThemedPen pen, BenchScene scene) {
         Captions captions = new Captions(scene);
         CaptionPainter painter = new CaptionPainter(pen);
         for (PartBox box : scene.layout().parts()) {
@@ -127,7 +128,7 @@ public final class StillPainter {
         }
     }
 
-    private static void flags(Pen pen, BenchScene scene) {
+    private static void flags(ThemedPen pen, BenchScene scene) {
         for (PartBox box : scene.layout().parts()) {
             scene.signalOf(box.id()).ifPresent(signal -> {
                 if (scene.isSchematic()) {

@@ -1,10 +1,10 @@
 package org.sagwise.picture.layout;
 
-import java.awt.Point;
-import java.awt.Rectangle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.sagwise.picture.geometry.GridBox;
+import org.sagwise.picture.geometry.GridPoint;
 import org.sagwise.scenario.Joint;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Part;
@@ -56,9 +56,9 @@ final class Arranger {
     }
 
     /** Where the way meets a pin: at the pin itself, or at its stub if that points elsewhere. */
-    private static Point port(PartShape.Pin pin, Bearing expected) {
+    private static GridPoint port(PartShape.Pin pin, Bearing expected) {
         int stub = pin.out() == expected ? 0 : STUB;
-        return new Point(
+        return new GridPoint(
                 pin.dx() + stub * pin.out().dx(), pin.dy() + stub * pin.out().dy());
     }
 
@@ -100,12 +100,12 @@ final class Arranger {
 
     /** How far a block reaches from the origin in a direction. */
     private static int reach(Block block, Bearing way) {
-        Rectangle bounds = block.bounds();
+        GridBox bounds = block.bounds();
         return switch (way) {
-            case UP -> -bounds.y;
-            case DOWN -> bounds.y + bounds.height;
-            case LEFT -> -bounds.x;
-            case RIGHT -> bounds.x + bounds.width;
+            case UP -> -bounds.y();
+            case DOWN -> bounds.y() + bounds.height();
+            case LEFT -> -bounds.x();
+            case RIGHT -> bounds.x() + bounds.width();
         };
     }
 
@@ -113,8 +113,10 @@ final class Arranger {
         return (length + PartShape.LATTICE - 1) / PartShape.LATTICE * PartShape.LATTICE;
     }
 
-    private static Block at(Block next, Point end, int distance, Bearing way) {
-        return next.moved(end.x + distance * way.dx() - next.entry().x, end.y + distance * way.dy() - next.entry().y);
+    private static Block at(Block next, GridPoint end, int distance, Bearing way) {
+        return next.moved(
+                end.x() + distance * way.dx() - next.entry().x(),
+                end.y() + distance * way.dy() - next.entry().y());
     }
 
     private Block parallel(List<Branch> branches, Bearing way) {
@@ -131,21 +133,21 @@ final class Arranger {
 
     /** A block moved so that the middle of its way lies at the origin. */
     private static Block centred(Block block, Bearing way) {
-        Point entry = block.entry();
-        Point exit = block.exit();
+        GridPoint entry = block.entry();
+        GridPoint exit = block.exit();
         return way.isHorizontal()
-                ? block.moved(-Spot.toLattice((entry.x + exit.x) / 2.0), -entry.y)
-                : block.moved(-entry.x, -Spot.toLattice((entry.y + exit.y) / 2.0));
+                ? block.moved(-Spot.toLattice((entry.x() + exit.x()) / 2.0), -entry.y())
+                : block.moved(-entry.x(), -Spot.toLattice((entry.y() + exit.y()) / 2.0));
     }
 
     /** The end of a parallel block: at its first branch, as far out as the farthest one. */
-    private static Point end(List<Block> placed, Point first, Bearing out) {
-        Point end = new Point(first);
+    private static GridPoint end(List<Block> placed, GridPoint first, Bearing out) {
+        GridPoint end = first;
         for (Block block : placed) {
-            for (Point point : List.of(block.entry(), block.exit())) {
-                int farther = (point.x - end.x) * out.dx() + (point.y - end.y) * out.dy();
+            for (GridPoint point : List.of(block.entry(), block.exit())) {
+                int farther = (point.x() - end.x()) * out.dx() + (point.y() - end.y()) * out.dy();
                 int by = Math.max(0, farther);
-                end.translate(by * out.dx(), by * out.dy());
+                end = end.moved(by * out.dx(), by * out.dy());
             }
         }
         return end;

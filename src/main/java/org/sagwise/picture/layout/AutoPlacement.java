@@ -1,12 +1,12 @@
 package org.sagwise.picture.layout;
 
-import java.awt.Point;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.sagwise.part.PartKind;
+import org.sagwise.picture.geometry.GridPoint;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Scenario;
 
@@ -78,7 +78,7 @@ final class AutoPlacement {
         }
         return plan.rest()
                 .map(rest -> arranger.arrange(rest, Bearing.DOWN))
-                .orElseGet(() -> Block.empty(new Point(0, 0)));
+                .orElseGet(() -> Block.empty(new GridPoint(0, 0)));
     }
 
     private static Optional<Part> boardAsPack(Plan plan) {
@@ -101,11 +101,11 @@ final class AutoPlacement {
         if (placed.isEmpty()) {
             return block;
         }
-        var all = Block.union(placed, new Point(0, 0), new Point(0, 0)).bounds();
+        var all = Block.union(placed, new GridPoint(0, 0), new GridPoint(0, 0)).bounds();
         var mine = block.bounds();
-        boolean newRow = all.getWidth() + mine.getWidth() > ROW_WIDTH;
-        double x = newRow ? all.x : all.getMaxX() + BETWEEN_PIECES;
-        double y = newRow ? all.getMaxY() + BETWEEN_PIECES : all.y;
-        return block.moved(Spot.toLattice(x - mine.x), Spot.toLattice(y - mine.y));
+        boolean newRow = all.width() + mine.width() > ROW_WIDTH;
+        double x = newRow ? all.x() : all.right() + BETWEEN_PIECES;
+        double y = newRow ? all.bottom() + BETWEEN_PIECES : all.y();
+        return block.moved(Spot.toLattice(x - mine.x()), Spot.toLattice(y - mine.y()));
     }
 }

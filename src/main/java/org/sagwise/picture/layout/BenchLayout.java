@@ -1,12 +1,13 @@
 package org.sagwise.picture.layout;
 
-import java.awt.Dimension;
-import java.awt.Rectangle;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.sagwise.picture.geometry.Box;
+import org.sagwise.picture.geometry.GridBox;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Placement;
 import org.sagwise.scenario.Scenario;
@@ -32,10 +33,10 @@ public record BenchLayout(
         Optional<ProbeBox> probes,
         double textScale,
         Drawing drawing,
-        Rectangle bounds) {
+        Box bounds) {
 
     /** Room for two cells, a button and a coil with what joins them: whoever builds begins here. */
-    private static final Dimension ROOM_TO_BUILD = new Dimension(24 * PartShape.GRID, 13 * PartShape.GRID);
+    private static final GridBox ROOM_TO_BUILD = new GridBox(0, 0, 24 * PartShape.GRID, 13 * PartShape.GRID);
 
     private static final int MARGIN = 3 * PartShape.GRID / 4;
 
@@ -44,7 +45,6 @@ public record BenchLayout(
         routes = List.copyOf(routes);
         conductors = List.copyOf(conductors);
         notes = List.copyOf(notes);
-        bounds = new Rectangle(bounds);
     }
 
     /** Lays out a scenario with figures in their usual size. */
@@ -76,17 +76,23 @@ public record BenchLayout(
         NotePlaces places = new NotePlaces(scenario, parts, routing, textScale);
         Optional<ProbeBox> probes = places.probes();
         List<NoteBox> notes = places.notes(drawing);
-        Rectangle bounds = new Rectangle(0, 0, -1, -1);
-        parts.forEach(part -> bounds.add(part.body().union(part.label())));
-        routing.routes().forEach(route -> route.points().forEach(bounds::add));
-        notes.forEach(note -> bounds.add(note.box()));
-        probes.ifPresent(meter -> bounds.add(meter.bounds()));
-        if (parts.isEmpty()) {
-            bounds.setBounds(0, 0, ROOM_TO_BUILD.width, ROOM_TO_BUILD.height);
-        }
-        bounds.grow(MARGIN, MARGIN);
+        List<GridBox> taken = new ArrayList<>();
+        parts.forEach(part -> taken.add(part.body().union(part.label())));
+        routing.routes().forEach(route -> route.points().forEach(point -> taken.add(point.box())));
+        notes.forEach(note -> taken.add(note.box()));
+        probes.ifPresent(meter -> taken.add(meter.bounds()));
+        GridBox bounds = parts.isEmpty()
+                ? ROOM_TO_BUILD
+                : taken.stream().reduce(GridBox::union).orElseThrow();
         return new BenchLayout(
-                parts, routing.routes(), routing.conductors(), notes, probes, textScale, drawing, bounds);
+                parts,
+                routing.routes(),
+                routing.conductors(),
+                notes,
+                probes,
+                textScale,
+                drawing,
+                bounds.grown(MARGIN).box());
     }
 
     private static Map<String, Spot> spots(Scenario scenario, Sizes sizes) {

@@ -1,11 +1,11 @@
 package org.sagwise.picture.layout;
 
-import java.awt.Point;
-import java.awt.Rectangle;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.sagwise.picture.geometry.GridBox;
+import org.sagwise.picture.geometry.GridPoint;
 
 /**
  * Some parts laid out together.
@@ -15,13 +15,10 @@ import java.util.Map;
  * @param entry where the way through the block begins
  * @param exit where it ends
  */
-record Block(Map<String, Spot> spots, Map<String, Rectangle> rooms, Point entry, Point exit) {
+record Block(Map<String, Spot> spots, Map<String, GridBox> rooms, GridPoint entry, GridPoint exit) {
 
-    Rectangle bounds() {
-        Rectangle bounds = new Rectangle(entry);
-        bounds.add(exit);
-        rooms.values().forEach(bounds::add);
-        return bounds;
+    GridBox bounds() {
+        return rooms.values().stream().reduce(entry.box().union(exit.box()), GridBox::union);
     }
 
     boolean isEmpty() {
@@ -31,15 +28,15 @@ record Block(Map<String, Spot> spots, Map<String, Rectangle> rooms, Point entry,
     Block moved(int dx, int dy) {
         Map<String, Spot> movedSpots = new LinkedHashMap<>();
         spots.forEach((id, spot) -> movedSpots.put(id, spot.moved(dx, dy)));
-        Map<String, Rectangle> movedRooms = new LinkedHashMap<>();
-        rooms.forEach((id, room) -> movedRooms.put(id, translated(room, dx, dy)));
-        return new Block(movedSpots, movedRooms, translated(entry, dx, dy), translated(exit, dx, dy));
+        Map<String, GridBox> movedRooms = new LinkedHashMap<>();
+        rooms.forEach((id, room) -> movedRooms.put(id, room.moved(dx, dy)));
+        return new Block(movedSpots, movedRooms, entry.moved(dx, dy), exit.moved(dx, dy));
     }
 
     /** Parts of several blocks as one, with a way of its own. */
-    static Block union(List<Block> blocks, Point entry, Point exit) {
+    static Block union(List<Block> blocks, GridPoint entry, GridPoint exit) {
         Map<String, Spot> spots = new LinkedHashMap<>();
-        Map<String, Rectangle> rooms = new LinkedHashMap<>();
+        Map<String, GridBox> rooms = new LinkedHashMap<>();
         for (Block block : blocks) {
             spots.putAll(block.spots);
             rooms.putAll(block.rooms);
@@ -47,23 +44,13 @@ record Block(Map<String, Spot> spots, Map<String, Rectangle> rooms, Point entry,
         return new Block(spots, rooms, entry, exit);
     }
 
-    static Block empty(Point at) {
+    static Block empty(GridPoint at) {
         return new Block(Map.of(), Map.of(), at, at);
     }
 
     /** Whether any room of one lies over any room of the other. */
     boolean overlaps(Block other) {
-        List<Rectangle> theirs = new ArrayList<>(other.rooms.values());
+        List<GridBox> theirs = new ArrayList<>(other.rooms.values());
         return rooms.values().stream().anyMatch(mine -> theirs.stream().anyMatch(mine::intersects));
-    }
-
-    private static Rectangle translated(Rectangle old, int dx, int dy) {
-        Rectangle copy = new Rectangle(old);
-        copy.translate(dx, dy);
-        return copy;
-    }
-
-    private static Point translated(Point old, int dx, int dy) {
-        return new Point(old.x + dx, old.y + dy);
     }
 }

@@ -1,7 +1,7 @@
 package org.sagwise.picture.layout;
 
-import java.awt.Point;
 import java.util.List;
+import org.sagwise.picture.geometry.GridPoint;
 
 /**
  * A stretch of conductor on which the current is everywhere the same. A wire is one; plates that
@@ -14,7 +14,7 @@ import java.util.List;
  * @param sharedStart length at its start that it has in common with another conductor
  * @param sharedEnd length at its end that it has in common with another conductor
  */
-public record Conductor(List<Point> points, List<Share> shares, boolean isWire, int sharedStart, int sharedEnd) {
+public record Conductor(List<GridPoint> points, List<Share> shares, boolean isWire, int sharedStart, int sharedEnd) {
 
     public Conductor {
         points = List.copyOf(points);

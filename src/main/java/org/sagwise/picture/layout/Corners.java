@@ -1,8 +1,8 @@
 package org.sagwise.picture.layout;
 
-import java.awt.Point;
 import java.util.ArrayList;
 import java.util.List;
+import org.sagwise.picture.geometry.GridPoint;
 
 /** Ways reduced to their corners. */
 final class Corners {
@@ -10,9 +10,9 @@ final class Corners {
     private Corners() {}
 
     /** The same way without repeated points and without points on a straight stretch. */
-    static List<Point> of(List<Point> way) {
-        List<Point> corners = new ArrayList<>();
-        for (Point point : way) {
+    static List<GridPoint> of(List<GridPoint> way) {
+        List<GridPoint> corners = new ArrayList<>();
+        for (GridPoint point : way) {
             int count = corners.size();
             if (count > 0 && corners.get(count - 1).equals(point)) {
                 continue;
@@ -26,9 +26,9 @@ final class Corners {
         return corners;
     }
 
-    private static boolean isStraight(Point a, Point b, Point c) {
-        boolean upright = a.x == b.x && b.x == c.x && (b.y - a.y) * (long) (c.y - b.y) > 0;
-        boolean level = a.y == b.y && b.y == c.y && (b.x - a.x) * (long) (c.x - b.x) > 0;
+    private static boolean isStraight(GridPoint a, GridPoint b, GridPoint c) {
+        boolean upright = a.x() == b.x() && b.x() == c.x() && (b.y() - a.y()) * (long) (c.y() - b.y()) > 0;
+        boolean level = a.y() == b.y() && b.y() == c.y() && (b.x() - a.x()) * (long) (c.x() - b.x()) > 0;
         return upright || level;
     }
 }

@@ -1,6 +1,6 @@
 package org.sagwise.picture.layout;
 
-import java.awt.Rectangle;
+import org.sagwise.picture.geometry.GridBox;
 import org.sagwise.scenario.Part;
 
 /**
@@ -10,7 +10,7 @@ import org.sagwise.scenario.Part;
  * @param label the place of its figures
  * @param side where they stand
  */
-record Footprint(Rectangle body, Rectangle label, LabelSide side) {
+record Footprint(GridBox body, GridBox label, LabelSide side) {
 
     private static final int MARGIN = 14;
 
@@ -22,14 +22,12 @@ record Footprint(Rectangle body, Rectangle label, LabelSide side) {
     }
 
     static Footprint of(Part part, Spot spot, LabelSide side, Sizes sizes) {
-        Rectangle body = sizes.shape(part.kind()).body(spot);
+        GridBox body = sizes.shape(part.kind()).body(spot);
         return new Footprint(body, side.place(part.kind(), body, sizes), side);
     }
 
     /** Outline, figures and a margin. */
-    Rectangle room() {
-        Rectangle room = body.union(label);
-        room.grow(MARGIN, MARGIN);
-        return room;
+    GridBox room() {
+        return body.union(label).grown(MARGIN);
     }
 }

@@ -1,9 +1,10 @@
 package org.sagwise.picture.layout;
 
-import java.awt.Point;
-import java.awt.Rectangle;
 import java.util.ArrayList;
 import java.util.List;
+import org.sagwise.picture.geometry.GridBox;
+import org.sagwise.picture.geometry.GridPoint;
+import org.sagwise.picture.geometry.Line;
 
 /** Finds room on the bench for what is written on it, clear of parts, figures and conductors. */
 final class FreeRoom {
@@ -25,7 +26,7 @@ final class FreeRoom {
 
     private static final double LEAD_ACROSS_CONDUCTOR = 20;
 
-    private final List<Rectangle> taken = new ArrayList<>();
+    private final List<GridBox> taken = new ArrayList<>();
 
     /** How many of the taken areas are parts and figures; they come first. */
     private final int solid;
@@ -37,12 +38,9 @@ final class FreeRoom {
         routes.forEach(route -> take(route.points()));
     }
 
-    private void take(List<Point> way) {
+    private void take(List<GridPoint> way) {
         for (int i = 1; i < way.size(); i++) {
-            Rectangle stretch = new Rectangle(way.get(i - 1));
-            stretch.add(way.get(i));
-            stretch.grow(CONDUCTOR, CONDUCTOR);
-            taken.add(stretch);
+            taken.add(way.get(i - 1).box().union(way.get(i).box()).grown(CONDUCTOR));
         }
     }
 
@@ -50,28 +48,28 @@ final class FreeRoom {
      * Takes room of a size near some points, best where straight lines from its middle to them
      * cross little.
      */
-    Rectangle take(List<Point> targets, int width, int height) {
+    GridBox take(List<GridPoint> targets, int width, int height) {
         return take(targets, (near, offset) -> beside(near, offset, width, height), ACROSS_PART, ACROSS_CONDUCTOR);
     }
 
     /** Takes room for something on leads, near the points to which they go. */
-    Rectangle takeOnLeads(List<Point> targets, int width, int height) {
+    GridBox takeOnLeads(List<GridPoint> targets, int width, int height) {
         return take(
                 targets,
-                (near, offset) ->
-                        new Rectangle(near.x + offset.x - width / 2, near.y + offset.y - height / 2, width, height),
+                (near, offset) -> new GridBox(
+                        near.x() + offset.x() - width / 2, near.y() + offset.y() - height / 2, width, height),
                 LEAD_ACROSS_PART,
                 LEAD_ACROSS_CONDUCTOR);
     }
 
-    private Rectangle take(List<Point> targets, Rooms rooms, double acrossPart, double acrossConductor) {
-        Point near = middle(targets);
-        Rectangle best = null;
+    private GridBox take(List<GridPoint> targets, Rooms rooms, double acrossPart, double acrossConductor) {
+        GridPoint near = middle(targets);
+        GridBox best = null;
         double least = Double.MAX_VALUE;
         for (int ring = 1; ring < RINGS && ring * PartShape.LATTICE < least; ring++) {
-            for (Point offset : ring(ring * PartShape.LATTICE)) {
-                Rectangle room = rooms.at(near, offset);
-                double far = near.distance(room.getCenterX(), room.getCenterY());
+            for (GridPoint offset : ring(ring * PartShape.LATTICE)) {
+                GridBox room = rooms.at(near, offset);
+                double far = near.point().distance(room.box().middle());
                 if (far < least && isFree(room)) {
                     double cost = far + crossings(room, targets, acrossPart, acrossConductor);
                     best = cost < least ? room : best;
@@ -79,26 +77,25 @@ final class FreeRoom {
                 }
             }
         }
-        Rectangle size = rooms.at(near, new Point());
-        Rectangle found = best == null ? below(near, size.width, size.height) : best;
+        GridBox size = rooms.at(near, new GridPoint(0, 0));
+        GridBox found = best == null ? below(near, size.width(), size.height()) : best;
         taken.add(found);
         return found;
     }
 
     /** Where a room lies that is this far from a point. */
     private interface Rooms {
-        Rectangle at(Point near, Point offset);
+        GridBox at(GridPoint near, GridPoint offset);
     }
 
     /** Takes a room, or the free one of its size that is nearest to it. */
-    Rectangle takeNear(Rectangle wished) {
-        Rectangle best = wished;
+    GridBox takeNear(GridBox wished) {
+        GridBox best = wished;
         double least = isFree(wished) ? 0 : Double.MAX_VALUE;
         for (int ring = 1; ring <= RINGS_AROUND && ring * PartShape.LATTICE < least; ring++) {
-            for (Point offset : ring(ring * PartShape.LATTICE)) {
-                Rectangle room = new Rectangle(wished);
-                room.translate(offset.x, offset.y);
-                double far = Math.hypot(offset.x, offset.y);
+            for (GridPoint offset : ring(ring * PartShape.LATTICE)) {
+                GridBox room = wished.moved(offset.x(), offset.y());
+                double far = Math.hypot(offset.x(), offset.y());
                 if (far < least && isFree(room)) {
                     best = room;
                     least = far;
@@ -109,23 +106,23 @@ final class FreeRoom {
         return best;
     }
 
-    private static Point middle(List<Point> points) {
+    private static GridPoint middle(List<GridPoint> points) {
         int x = 0;
         int y = 0;
-        for (Point point : points) {
-            x += point.x;
-            y += point.y;
+        for (GridPoint point : points) {
+            x += point.x();
+            y += point.y();
         }
-        return new Point(x / points.size(), y / points.size());
+        return new GridPoint(x / points.size(), y / points.size());
     }
 
-    private double crossings(Rectangle room, List<Point> targets, double acrossPart, double acrossConductor) {
+    private double crossings(GridBox room, List<GridPoint> targets, double acrossPart, double acrossConductor) {
         double cost = 0;
-        for (Point target : targets) {
+        for (GridPoint target : targets) {
             for (int i = 0; i < taken.size(); i++) {
-                Rectangle area = taken.get(i);
-                boolean own = area.contains(target);
-                if (!own && area.intersectsLine(room.getCenterX(), room.getCenterY(), target.x, target.y)) {
+                GridBox area = taken.get(i);
+                boolean own = area.contains(target.x(), target.y());
+                if (!own && Line.between(room.box().middle(), target.point()).meets(area.box())) {
                     cost += i < solid ? acrossPart : acrossConductor;
                 }
             }
@@ -133,31 +130,30 @@ final class FreeRoom {
         return cost;
     }
 
-    private static List<Point> ring(int far) {
-        List<Point> offsets = new ArrayList<>();
+    private static List<GridPoint> ring(int far) {
+        List<GridPoint> offsets = new ArrayList<>();
         for (int along = -far; along <= far; along += PartShape.LATTICE) {
-            offsets.add(new Point(far, along));
-            offsets.add(new Point(-far, along));
-            offsets.add(new Point(along, far));
-            offsets.add(new Point(along, -far));
+            offsets.add(new GridPoint(far, along));
+            offsets.add(new GridPoint(-far, along));
+            offsets.add(new GridPoint(along, far));
+            offsets.add(new GridPoint(along, -far));
         }
         return offsets;
     }
 
-    private static Rectangle beside(Point near, Point offset, int width, int height) {
-        int x = near.x + offset.x - (offset.x < 0 ? width : 0);
-        int y = near.y + offset.y - (offset.y < 0 ? height : 0);
-        return new Rectangle(x, y, width, height);
+    private static GridBox beside(GridPoint near, GridPoint offset, int width, int height) {
+        int x = near.x() + offset.x() - (offset.x() < 0 ? width : 0);
+        int y = near.y() + offset.y() - (offset.y() < 0 ? height : 0);
+        return new GridBox(x, y, width, height);
     }
 
-    private boolean isFree(Rectangle room) {
-        Rectangle grown = new Rectangle(room);
-        grown.grow(MARGIN, MARGIN);
-        return taken.stream().noneMatch(grown::intersects);
+    private boolean isFree(GridBox room) {
+        return taken.stream().noneMatch(room.grown(MARGIN)::intersects);
     }
 
-    private Rectangle below(Point near, int width, int height) {
-        int lowest = taken.stream().mapToInt(area -> area.y + area.height).max().orElse(0);
-        return new Rectangle(near.x - width / 2, lowest + MARGIN, width, height);
+    private GridBox below(GridPoint near, int width, int height) {
+        int lowest =
+                taken.stream().mapToInt(area -> area.y() + area.height()).max().orElse(0);
+        return new GridBox(near.x() - width / 2, lowest + MARGIN, width, height);
     }
 }

@@ -1,11 +1,11 @@
 package org.sagwise.picture.layout;
 
-import java.awt.Point;
-import java.awt.Rectangle;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.sagwise.picture.geometry.GridBox;
+import org.sagwise.picture.geometry.GridPoint;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Scenario;
@@ -52,7 +52,7 @@ final class FreeSpots {
      */
     Map<String, Spot> completed(Map<String, Spot> fixed, Map<String, Spot> wanted) {
         Map<String, Spot> kept = new LinkedHashMap<>(fixed);
-        List<Rectangle> rooms = new ArrayList<>();
+        List<GridBox> rooms = new ArrayList<>();
         for (Part part : scenario.parts()) {
             if (fixed.containsKey(part.id())) {
                 rooms.add(Footprint.of(part, fixed.get(part.id()), sizes).room());
@@ -60,7 +60,7 @@ final class FreeSpots {
         }
         for (Part part : scenario.parts()) {
             Spot spot = wanted.get(part.id());
-            Rectangle room = Footprint.of(part, spot, sizes).room();
+            GridBox room = Footprint.of(part, spot, sizes).room();
             if (!fixed.containsKey(part.id()) && rooms.stream().noneMatch(room::intersects)) {
                 kept.put(part.id(), spot);
             }
@@ -74,7 +74,7 @@ final class FreeSpots {
     }
 
     /** The middle of the parts that this one is joined to; the middle of all if to none. */
-    private Point wanted(Part part) {
+    private GridPoint wanted(Part part) {
         List<Spot> joined = new ArrayList<>();
         for (Link link : scenario.links()) {
             if (link.touches(part.id())) {
@@ -86,19 +86,22 @@ final class FreeSpots {
             }
         }
         List<Spot> all = joined.isEmpty() ? new ArrayList<>(spots.values()) : joined;
-        return new Point(
+        return new GridPoint(
                 Spot.toLattice(all.stream().mapToInt(Spot::x).average().orElse(0)),
                 Spot.toLattice(all.stream().mapToInt(Spot::y).average().orElse(0)));
     }
 
     /** The nearest free spot, looking right, below, left and above in growing rings. */
-    private Spot freeNear(Part part, Point middle) {
+    private Spot freeNear(Part part, GridPoint middle) {
         for (int ring = 0; ring < RINGS; ring++) {
             int far = ring * PartShape.GRID;
             for (int along = -far; along <= far; along += PartShape.GRID) {
-                for (Point offset : List.of(
-                        new Point(far, along), new Point(along, far), new Point(-far, along), new Point(along, -far))) {
-                    Spot spot = new Spot(middle.x + offset.x, middle.y + offset.y, 0);
+                for (GridPoint offset : List.of(
+                        new GridPoint(far, along),
+                        new GridPoint(along, far),
+                        new GridPoint(-far, along),
+                        new GridPoint(along, -far))) {
+                    Spot spot = new Spot(middle.x() + offset.x(), middle.y() + offset.y(), 0);
                     if (isFree(part, spot)) {
                         return spot;
                     }
@@ -109,16 +112,15 @@ final class FreeSpots {
     }
 
     private boolean isFree(Part part, Spot spot) {
-        Rectangle room = Footprint.of(part, spot, sizes).room();
+        GridBox room = Footprint.of(part, spot, sizes).room();
         int clear = sizes.drawing() == Drawing.BENCH ? CLEAR : CLEAR_OF_SYMBOLS;
-        room.grow(clear, clear);
-        return taken.isFree(room);
+        return taken.isFree(room.grown(clear));
     }
 
-    private Spot belowAll(Part part, Point middle) {
+    private Spot belowAll(Part part, GridPoint middle) {
         int lowest = taken.lowest();
-        Spot trial = new Spot(middle.x, 0, 0);
-        int above = -Footprint.of(part, trial, sizes).room().y;
-        return new Spot(middle.x, Spot.toLattice(lowest + above + PartShape.GRID), 0);
+        Spot trial = new Spot(middle.x(), 0, 0);
+        int above = -Footprint.of(part, trial, sizes).room().y();
+        return new Spot(middle.x(), Spot.toLattice(lowest + above + PartShape.GRID), 0);
     }
 }

@@ -1,9 +1,9 @@
 package org.sagwise.picture.layout;
 
-import java.awt.Rectangle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.sagwise.picture.geometry.GridBox;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Scenario;
 
@@ -13,11 +13,11 @@ final class LabelPlaces {
     private LabelPlaces() {}
 
     static List<PartBox> boxes(Scenario scenario, Map<String, Spot> spots, Sizes sizes) {
-        List<Rectangle> bodies = new ArrayList<>();
+        List<GridBox> bodies = new ArrayList<>();
         for (Part part : scenario.parts()) {
             bodies.add(sizes.shape(part.kind()).body(spots.get(part.id())));
         }
-        List<Rectangle> labels = new ArrayList<>();
+        List<GridBox> labels = new ArrayList<>();
         List<PartBox> boxes = new ArrayList<>();
         for (Part part : scenario.parts()) {
             Spot spot = spots.get(part.id());
@@ -28,7 +28,7 @@ final class LabelPlaces {
         return boxes;
     }
 
-    private static Footprint best(Part part, Spot spot, Sizes sizes, List<Rectangle> bodies, List<Rectangle> labels) {
+    private static Footprint best(Part part, Spot spot, Sizes sizes, List<GridBox> bodies, List<GridBox> labels) {
         Footprint best = null;
         double least = Double.MAX_VALUE;
         for (LabelSide side : LabelSide.choices(part.kind(), spot.quarters(), sizes.drawing())) {
@@ -42,11 +42,9 @@ final class LabelPlaces {
         return best;
     }
 
-    private static double covered(Rectangle label, List<Rectangle> others) {
+    private static double covered(GridBox label, List<GridBox> others) {
         return others.stream()
-                .map(label::intersection)
-                .filter(common -> !common.isEmpty())
-                .mapToDouble(common -> common.getWidth() * common.getHeight())
+                .mapToDouble(other -> label.box().common(other.box()).area())
                 .sum();
     }
 }

@@ -1,8 +1,8 @@
 package org.sagwise.picture.layout;
 
-import java.awt.Rectangle;
 import java.util.List;
 import org.sagwise.part.PartKind;
+import org.sagwise.picture.geometry.GridBox;
 
 /** On which side of a part its figures stand. */
 public enum LabelSide {
@@ -29,18 +29,18 @@ public enum LabelSide {
     }
 
     /** Place for the figures of a part with this outline on this side. */
-    Rectangle place(PartKind kind, Rectangle body, Sizes sizes) {
+    GridBox place(PartKind kind, GridBox body, Sizes sizes) {
         double textScale = sizes.textScale();
         boolean beside = this == LEFT || this == RIGHT;
         int width = scaled(beside ? besideWidth(kind) : acrossWidth(kind), textScale);
         int height = scaled(beside ? besideHeight(kind) : acrossHeight(kind, sizes.drawing()), textScale);
-        int middleX = (int) body.getCenterX() - width / 2;
-        int middleY = (int) body.getCenterY() - height / 2;
+        int middleX = (int) body.middleX() - width / 2;
+        int middleY = (int) body.middleY() - height / 2;
         return switch (this) {
-            case ABOVE -> new Rectangle(middleX, body.y - GAP - height, width, height);
-            case BELOW -> new Rectangle(middleX, body.y + body.height + GAP, width, height);
-            case LEFT -> new Rectangle(body.x - GAP - width, middleY, width, height);
-            case RIGHT -> new Rectangle(body.x + body.width + GAP, middleY, width, height);
+            case ABOVE -> new GridBox(middleX, body.y() - GAP - height, width, height);
+            case BELOW -> new GridBox(middleX, body.y() + body.height() + GAP, width, height);
+            case LEFT -> new GridBox(body.x() - GAP - width, middleY, width, height);
+            case RIGHT -> new GridBox(body.x() + body.width() + GAP, middleY, width, height);
         };
     }
 

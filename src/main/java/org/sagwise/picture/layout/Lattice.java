@@ -1,8 +1,8 @@
 package org.sagwise.picture.layout;
 
-import java.awt.Rectangle;
 import java.util.Arrays;
 import java.util.List;
+import org.sagwise.picture.geometry.GridBox;
 
 /** The lattice on which conductors run, with what stands in their way. Cells have numbers. */
 final class Lattice {
@@ -30,11 +30,11 @@ final class Lattice {
     private final int[] ownerDown;
 
     Lattice(List<PartBox> parts) {
-        Rectangle all = extent(parts);
-        this.left = Math.floorDiv(all.x - AROUND, STEP) * STEP;
-        this.top = Math.floorDiv(all.y - AROUND, STEP) * STEP;
-        this.columns = (all.x + all.width + AROUND - left) / STEP + 1;
-        this.rows = (all.y + all.height + AROUND - top) / STEP + 1;
+        GridBox all = extent(parts);
+        this.left = Math.floorDiv(all.x() - AROUND, STEP) * STEP;
+        this.top = Math.floorDiv(all.y() - AROUND, STEP) * STEP;
+        this.columns = (all.x() + all.width() + AROUND - left) / STEP + 1;
+        this.rows = (all.y() + all.height() + AROUND - top) / STEP + 1;
         this.blocked = new boolean[columns * rows];
         this.crowded = new boolean[columns * rows];
         this.labelled = new boolean[columns * rows];
@@ -50,15 +50,16 @@ final class Lattice {
 
     /** Whether parts lie so far apart that no lattice can span them. */
     static boolean isTooLargeFor(List<PartBox> parts) {
-        Rectangle all = extent(parts);
-        double across = (all.getWidth() + 2 * AROUND) / STEP;
-        return across * (all.getHeight() + 2 * AROUND) / STEP > MOST_CELLS;
+        GridBox all = extent(parts);
+        double across = (all.width() + 2.0 * AROUND) / STEP;
+        return across * (all.height() + 2.0 * AROUND) / STEP > MOST_CELLS;
     }
 
-    private static Rectangle extent(List<PartBox> parts) {
-        Rectangle all = new Rectangle(0, 0, -1, -1);
-        parts.forEach(part -> all.add(part.body().union(part.label())));
-        return parts.isEmpty() ? new Rectangle(0, 0, 1, 1) : all;
+    private static GridBox extent(List<PartBox> parts) {
+        return parts.stream()
+                .map(part -> part.body().union(part.label()))
+                .reduce(GridBox::union)
+                .orElseGet(() -> new GridBox(0, 0, 1, 1));
     }
 
     private int[] filled() {
@@ -67,13 +68,12 @@ final class Lattice {
         return owners;
     }
 
-    private void mark(Rectangle area, int margin, boolean[] marks) {
-        Rectangle grown = new Rectangle(area);
-        grown.grow(margin, margin);
-        int firstColumn = Math.max(0, Math.floorDiv(grown.x - left, STEP) + 1);
-        int lastColumn = Math.min(columns - 1, Math.floorDiv(grown.x + grown.width - left - 1, STEP));
-        int firstRow = Math.max(0, Math.floorDiv(grown.y - top, STEP) + 1);
-        int lastRow = Math.min(rows - 1, Math.floorDiv(grown.y + grown.height - top - 1, STEP));
+    private void mark(GridBox area, int margin, boolean[] marks) {
+        GridBox grown = area.grown(margin);
+        int firstColumn = Math.max(0, Math.floorDiv(grown.x() - left, STEP) + 1);
+        int lastColumn = Math.min(columns - 1, Math.floorDiv(grown.x() + grown.width() - left - 1, STEP));
+        int firstRow = Math.max(0, Math.floorDiv(grown.y() - top, STEP) + 1);
+        int lastRow = Math.min(rows - 1, Math.floorDiv(grown.y() + grown.height() - top - 1, STEP));
         for (int row = firstRow; row <= lastRow; row++) {
             Arrays.fill(marks, row * columns + firstColumn, row * columns + lastColumn + 1, true);
         }

@@ -1,10 +1,10 @@
 package org.sagwise.picture.layout;
 
-import java.awt.Point;
-import java.awt.Rectangle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.sagwise.picture.geometry.GridBox;
+import org.sagwise.picture.geometry.GridPoint;
 
 /** Leads the thin wires of a meter in the hand around parts and figures. */
 final class LeadRouter {
@@ -25,12 +25,12 @@ final class LeadRouter {
      *
      * @param shift how far from the middle of a rim the lead begins
      */
-    List<Point> lead(Rectangle card, TerminalPoint to, int shift) {
+    List<GridPoint> lead(GridBox card, TerminalPoint to, int shift) {
         List<Integer> ends = handles(to);
-        List<Point> best = List.of();
+        List<GridPoint> best = List.of();
         int fewest = Integer.MAX_VALUE;
         for (Bearing out : Bearing.values()) {
-            Point rim = rim(card, out, shift);
+            GridPoint rim = rim(card, out, shift);
             Optional<List<Integer>> way = way(rim, out, ends);
             if (way.isPresent() && cost(way.get()) < fewest) {
                 fewest = cost(way.get());
@@ -40,9 +40,9 @@ final class LeadRouter {
         return best.isEmpty() ? straight(card, to) : best;
     }
 
-    private Optional<List<Integer>> way(Point rim, Bearing out, List<Integer> ends) {
-        int x = Spot.toLattice(rim.x);
-        int y = Spot.toLattice(rim.y);
+    private Optional<List<Integer>> way(GridPoint rim, Bearing out, List<Integer> ends) {
+        int x = Spot.toLattice(rim.x());
+        int y = Spot.toLattice(rim.y());
         if (ends.isEmpty() || !lattice.holds(x, y)) {
             return Optional.empty();
         }
@@ -98,36 +98,38 @@ final class LeadRouter {
         return way.size() + 8 * (int) way.stream().filter(lattice::isLabelled).count();
     }
 
-    private List<Point> points(Point rim, Bearing out, List<Integer> way) {
-        List<Point> points = new ArrayList<>(List.of(rim));
+    private List<GridPoint> points(GridPoint rim, Bearing out, List<Integer> way) {
+        List<GridPoint> points = new ArrayList<>(List.of(rim));
         for (int cell : way) {
-            points.add(new Point(lattice.x(cell), lattice.y(cell)));
+            points.add(new GridPoint(lattice.x(cell), lattice.y(cell)));
         }
-        Point second = points.get(1);
-        int shifted = out.isHorizontal() ? rim.y - second.y : rim.x - second.x;
+        GridPoint second = points.get(1);
+        int shifted = out.isHorizontal() ? rim.y() - second.y() : rim.x() - second.x();
         for (int i = 1; i < points.size(); i++) {
-            Point point = points.get(i);
-            boolean first = out.isHorizontal() ? point.y == second.y : point.x == second.x;
+            GridPoint point = points.get(i);
+            boolean first = out.isHorizontal() ? point.y() == second.y() : point.x() == second.x();
             if (!first) {
                 break;
             }
             points.set(
                     i,
-                    out.isHorizontal() ? new Point(point.x, point.y + shifted) : new Point(point.x + shifted, point.y));
+                    out.isHorizontal()
+                            ? new GridPoint(point.x(), point.y() + shifted)
+                            : new GridPoint(point.x() + shifted, point.y()));
         }
         return Corners.of(points);
     }
 
-    private static Point rim(Rectangle card, Bearing out, int shift) {
-        return new Point(
-                (int) card.getCenterX() + out.dx() * card.width / 2 + Math.abs(out.dy()) * shift,
-                (int) card.getCenterY() + out.dy() * card.height / 2 + Math.abs(out.dx()) * shift);
+    private static GridPoint rim(GridBox card, Bearing out, int shift) {
+        return new GridPoint(
+                (int) card.middleX() + out.dx() * card.width() / 2 + Math.abs(out.dy()) * shift,
+                (int) card.middleY() + out.dy() * card.height() / 2 + Math.abs(out.dx()) * shift);
     }
 
-    private static List<Point> straight(Rectangle card, TerminalPoint to) {
-        int aside = card.getCenterX() < to.x() ? -1 : 1;
+    private static List<GridPoint> straight(GridBox card, TerminalPoint to) {
+        int aside = card.middleX() < to.x() ? -1 : 1;
         return List.of(
-                new Point((int) card.getCenterX(), (int) card.getCenterY()),
-                new Point(to.x() + aside * 2 * Lattice.STEP, to.y()));
+                new GridPoint((int) card.middleX(), (int) card.middleY()),
+                new GridPoint(to.x() + aside * 2 * Lattice.STEP, to.y()));
     }
 }

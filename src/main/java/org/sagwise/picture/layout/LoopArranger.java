@@ -1,13 +1,13 @@
 package org.sagwise.picture.layout;
 
-import java.awt.Point;
-import java.awt.Rectangle;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.sagwise.part.PartKind;
+import org.sagwise.picture.geometry.GridBox;
+import org.sagwise.picture.geometry.GridPoint;
 import org.sagwise.scenario.Joint;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Scenario;
@@ -73,9 +73,9 @@ final class LoopArranger {
 
         /** How large it can be shown in a usual window, conductors above and below included. */
         double worth() {
-            Rectangle bounds = block.bounds();
-            double height = bounds.getHeight() + 2 * Arranger.STUB;
-            return 1 / (handicap * Math.max(bounds.getWidth() / USUAL_SHAPE, height));
+            GridBox bounds = block.bounds();
+            double height = bounds.height() + 2 * Arranger.STUB;
+            return 1 / (handicap * Math.max(bounds.width() / USUAL_SHAPE, height));
         }
     }
 
@@ -101,10 +101,10 @@ final class LoopArranger {
     }
 
     private static Block row(Block pack, Block load) {
-        Rectangle above = pack.bounds();
-        Rectangle below = load.bounds();
-        int dx = Spot.toLattice(above.getCenterX() - below.getCenterX());
-        int dy = Spot.toLattice(above.getMaxY() + 4.0 * CLEAR - below.y);
+        GridBox above = pack.bounds();
+        GridBox below = load.bounds();
+        int dx = Spot.toLattice(above.middleX() - below.middleX());
+        int dy = Spot.toLattice(above.bottom() + 4.0 * CLEAR - below.y());
         return Block.union(List.of(pack, load.moved(dx, dy)), pack.entry(), pack.exit());
     }
 
@@ -129,40 +129,43 @@ final class LoopArranger {
     }
 
     private Block ring(Block pack, Sides sides, int rise) {
-        int topY = pack.exit().y - rise;
-        Point corner = new Point(up(right(pack) + CLEAR), topY);
+        int topY = pack.exit().y() - rise;
+        GridPoint corner = new GridPoint(up(right(pack) + CLEAR), topY);
         Block top = chain(sides.top(), Bearing.RIGHT, corner);
-        top = top.moved(Math.max(0, up(corner.x - top.bounds().x)), 0);
+        top = top.moved(Math.max(0, up(corner.x() - top.bounds().x())), 0);
         Block bottom = chain(sides.bottom(), Bearing.LEFT, corner);
-        int rightOfAll = Math.max(right(top), right(pack) + bottom.bounds().width) + CLEAR;
-        Block side = chain(sides.right(), Bearing.DOWN, new Point(0, 0));
-        int low = Math.max(pack.entry().y + Arranger.STUB, topY + height(side) + 2 * Arranger.STUB);
+        int rightOfAll = Math.max(right(top), right(pack) + bottom.bounds().width()) + CLEAR;
+        Block side = chain(sides.right(), Bearing.DOWN, new GridPoint(0, 0));
+        int low = Math.max(pack.entry().y() + Arranger.STUB, topY + height(side) + 2 * Arranger.STUB);
         int middle = Spot.toLattice((topY + low - height(side)) / 2.0);
-        side = side.moved(up(rightOfAll - side.bounds().x), middle - side.entry().y);
+        side = side.moved(
+                up(rightOfAll - side.bounds().x()), middle - side.entry().y());
         bottom = bottom.moved(
-                -up(right(bottom) - side.bounds().x), Math.max(low, up(below(top) + 2 * CLEAR)) - bottom.entry().y);
+                -up(right(bottom) - side.bounds().x()),
+                Math.max(low, up(below(top) + 2 * CLEAR)) - bottom.entry().y());
         List<Block> all = new ArrayList<>(List.of(pack, top, side, bottom));
         return Block.union(all, pack.entry(), pack.exit());
     }
 
-    private Block chain(List<Branch> branches, Bearing way, Point start) {
+    private Block chain(List<Branch> branches, Bearing way, GridPoint start) {
         if (branches.isEmpty()) {
             return Block.empty(start);
         }
         Block block = arranger.arrange(new Branch.Series(branches), way);
-        return block.moved(start.x - block.entry().x, start.y - block.entry().y);
+        return block.moved(
+                start.x() - block.entry().x(), start.y() - block.entry().y());
     }
 
     private static int height(Block side) {
-        return side.exit().y - side.entry().y;
+        return side.exit().y() - side.entry().y();
     }
 
     private static int right(Block block) {
-        return (int) block.bounds().getMaxX();
+        return block.bounds().right();
     }
 
     private static int below(Block block) {
-        return (int) block.bounds().getMaxY();
+        return block.bounds().bottom();
     }
 
     private static int up(int length) {

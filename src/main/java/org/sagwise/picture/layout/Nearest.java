@@ -1,9 +1,9 @@
 package org.sagwise.picture.layout;
 
-import java.awt.Point;
-import java.awt.geom.Line2D;
 import java.util.List;
 import java.util.OptionalInt;
+import org.sagwise.picture.geometry.GridPoint;
+import org.sagwise.picture.geometry.Line;
 
 /** Finds what lies nearest to a point. */
 final class Nearest {
@@ -23,10 +23,13 @@ final class Nearest {
         return nearest;
     }
 
-    private static double distance(List<Point> points, double x, double y) {
+    private static double distance(List<GridPoint> points, double x, double y) {
         double least = Double.MAX_VALUE;
         for (int i = 1; i < points.size(); i++) {
-            least = Math.min(least, new Line2D.Double(points.get(i - 1), points.get(i)).ptSegDist(x, y));
+            least = Math.min(
+                    least,
+                    Line.between(points.get(i - 1).point(), points.get(i).point())
+                            .distance(x, y));
         }
         return least;
     }

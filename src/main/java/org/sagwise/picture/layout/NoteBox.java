@@ -1,9 +1,9 @@
 package org.sagwise.picture.layout;
 
-import java.awt.Point;
-import java.awt.Rectangle;
-import java.awt.geom.Point2D;
 import java.util.List;
+import org.sagwise.picture.geometry.GridBox;
+import org.sagwise.picture.geometry.GridPoint;
+import org.sagwise.picture.geometry.Point;
 import org.sagwise.scenario.Note;
 
 /**
@@ -16,24 +16,24 @@ import org.sagwise.scenario.Note;
  * @param target the middle of the part or joint that it speaks of
  * @param anchor where the line from it to that ends
  */
-public record NoteBox(int index, Note note, List<String> lines, Rectangle box, Point target, Point anchor) {
+public record NoteBox(int index, Note note, List<String> lines, GridBox box, GridPoint target, GridPoint anchor) {
 
     public NoteBox {
         lines = List.copyOf(lines);
     }
 
     /** Its middle. */
-    public Point2D middle() {
-        return new Point2D.Double(box.getCenterX(), box.getCenterY());
+    public Point middle() {
+        return new Point(box.middleX(), box.middleY());
     }
 
     /** How far its middle lies to the right of its target, grid units. */
     public double dx() {
-        return (box.getCenterX() - target.x) / PartShape.GRID;
+        return (box.middleX() - target.x()) / PartShape.GRID;
     }
 
     /** How far its middle lies below its target, grid units. */
     public double dy() {
-        return (box.getCenterY() - target.y) / PartShape.GRID;
+        return (box.middleY() - target.y()) / PartShape.GRID;
     }
 }

@@ -1,11 +1,11 @@
 package org.sagwise.picture.layout;
 
-import java.awt.Point;
-import java.awt.Rectangle;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.sagwise.picture.geometry.GridBox;
+import org.sagwise.picture.geometry.GridPoint;
 import org.sagwise.scenario.Note;
 import org.sagwise.scenario.Scenario;
 
@@ -46,8 +46,8 @@ final class NotePlaces {
     }
 
     private ProbeBox meter(TerminalPoint red, TerminalPoint black) {
-        Rectangle card = room.takeOnLeads(
-                List.of(new Point(red.x(), red.y()), new Point(black.x(), black.y())),
+        GridBox card = room.takeOnLeads(
+                List.of(new GridPoint(red.x(), red.y()), new GridPoint(black.x(), black.y())),
                 (int) (textScale * ProbeBox.WIDTH),
                 (int) (textScale * ProbeBox.HEIGHT));
         return new ProbeBox(card, red, routing.lead(card, red, -JACK), black, routing.lead(card, black, JACK));
@@ -80,10 +80,10 @@ final class NotePlaces {
         return List.copyOf(boxes.values());
     }
 
-    private Optional<Point> target(Note note) {
+    private Optional<GridPoint> target(Note note) {
         for (PartBox part : parts) {
             if (part.id().equals(note.on())) {
-                return Optional.of(new Point(part.x(), part.y()));
+                return Optional.of(new GridPoint(part.x(), part.y()));
             }
         }
         for (LinkRoute route : routing.routes()) {
@@ -94,12 +94,12 @@ final class NotePlaces {
         return Optional.empty();
     }
 
-    private NoteBox place(int index, Note note, Point target, boolean laid) {
+    private NoteBox place(int index, Note note, GridPoint target, boolean laid) {
         List<String> lines = Lines.wrap(note.text(), characters(note.text().length()));
         int longest = lines.stream().mapToInt(String::length).max().orElse(1);
         int width = (int) (textScale * longest * CHARACTER_WIDTH) + 2 * PADDING;
         int height = (int) (textScale * lines.size() * LINE_HEIGHT) + 2 * PADDING;
-        Rectangle box =
+        GridBox box =
                 laid ? room.takeNear(wished(note, target, width, height)) : room.take(List.of(target), width, height);
         return new NoteBox(index, note, lines, box, target, edge(note, box, target));
     }
@@ -109,20 +109,19 @@ final class NotePlaces {
         return (int) Math.max(CHARACTERS, Math.min(MOST_CHARACTERS, Math.sqrt(SQUARE * length)));
     }
 
-    private static Rectangle wished(Note note, Point target, int width, int height) {
-        double x = target.x + note.dx() * PartShape.GRID - width / 2.0;
-        double y = target.y + note.dy() * PartShape.GRID - height / 2.0;
-        return new Rectangle((int) Math.round(x), (int) Math.round(y), width, height);
+    private static GridBox wished(Note note, GridPoint target, int width, int height) {
+        double x = target.x() + note.dx() * PartShape.GRID - width / 2.0;
+        double y = target.y() + note.dy() * PartShape.GRID - height / 2.0;
+        return new GridBox((int) Math.round(x), (int) Math.round(y), width, height);
     }
 
     /** Where a line from a note ends: just inside the part that it speaks of. */
-    private Point edge(Note note, Rectangle box, Point anchor) {
+    private GridPoint edge(Note note, GridBox box, GridPoint anchor) {
         for (PartBox part : parts) {
             if (part.id().equals(note.on())) {
-                Rectangle body = new Rectangle(part.body());
-                body.grow(-INSIDE, -INSIDE);
-                return new Point((int) Math.max(body.x, Math.min(body.getMaxX(), box.getCenterX())), (int)
-                        Math.max(body.y, Math.min(body.getMaxY(), box.getCenterY())));
+                GridBox body = part.body().grown(-INSIDE);
+                return new GridPoint((int) Math.max(body.x(), Math.min(body.right(), box.middleX())), (int)
+                        Math.max(body.y(), Math.min(body.bottom(), box.middleY())));
             }
         }
         return anchor;

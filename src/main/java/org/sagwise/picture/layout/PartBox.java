@@ -1,7 +1,7 @@
 package org.sagwise.picture.layout;
 
-import java.awt.Rectangle;
 import java.util.List;
+import org.sagwise.picture.geometry.GridBox;
 import org.sagwise.scenario.Part;
 
 /**
@@ -21,8 +21,8 @@ public record PartBox(
         int x,
         int y,
         int quarters,
-        Rectangle body,
-        Rectangle label,
+        GridBox body,
+        GridBox label,
         LabelSide side,
         List<TerminalPoint> terminals) {
 

@@ -1,10 +1,10 @@
 package org.sagwise.picture.layout;
 
-import java.awt.Rectangle;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.sagwise.part.PartKind;
+import org.sagwise.picture.geometry.GridBox;
 
 /**
  * Outline of a part of one kind before it is turned: the one place where sizes are set. Middles,
@@ -102,11 +102,11 @@ public record PartShape(PartKind kind, int halfWidth, int halfHeight, Bearing ax
     }
 
     /** The outline of a part of this kind that lies at a spot. */
-    Rectangle body(Spot spot) {
+    GridBox body(Spot spot) {
         boolean onItsSide = spot.quarters() % 2 != 0;
         int halfX = onItsSide ? halfHeight : halfWidth;
         int halfY = onItsSide ? halfWidth : halfHeight;
-        return new Rectangle(spot.x() - halfX, spot.y() - halfY, 2 * halfX, 2 * halfY);
+        return new GridBox(spot.x() - halfX, spot.y() - halfY, 2 * halfX, 2 * halfY);
     }
 
     private static void add(PartKind kind, int halfX, int halfY, Bearing axis, Pin... pins) {

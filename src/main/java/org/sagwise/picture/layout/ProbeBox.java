@@ -1,12 +1,13 @@
 package org.sagwise.picture.layout;
 
-import java.awt.Point;
-import java.awt.Rectangle;
-import java.awt.geom.Line2D;
-import java.awt.geom.Point2D;
-import java.awt.geom.Rectangle2D;
 import java.util.List;
+import java.util.stream.Stream;
 import org.sagwise.part.MeterMode;
+import org.sagwise.picture.geometry.Box;
+import org.sagwise.picture.geometry.GridBox;
+import org.sagwise.picture.geometry.GridPoint;
+import org.sagwise.picture.geometry.Line;
+import org.sagwise.picture.geometry.Point;
 
 /**
  * Where the meter in the hand stands whose probes rest on two terminals.
@@ -18,7 +19,7 @@ import org.sagwise.part.MeterMode;
  * @param blackLead corners of the black lead
  */
 public record ProbeBox(
-        Rectangle card, TerminalPoint red, List<Point> redLead, TerminalPoint black, List<Point> blackLead) {
+        GridBox card, TerminalPoint red, List<GridPoint> redLead, TerminalPoint black, List<GridPoint> blackLead) {
 
     /** Size of the body where text has its usual size. */
     static final int WIDTH = 176;
@@ -34,50 +35,53 @@ public record ProbeBox(
     }
 
     /** Body and leads. */
-    Rectangle bounds() {
-        Rectangle bounds = new Rectangle(card);
-        redLead.forEach(bounds::add);
-        blackLead.forEach(bounds::add);
-        return bounds;
+    GridBox bounds() {
+        return Stream.of(redLead, blackLead)
+                .flatMap(List::stream)
+                .map(GridPoint::box)
+                .reduce(card, GridBox::union);
     }
 
     /** How much larger than usual the body is. */
     public double scale() {
-        return card.getWidth() / WIDTH;
+        return (double) card.width() / WIDTH;
     }
 
     /** The window with the figure. */
-    public Rectangle2D display() {
+    public Box display() {
         double edge = 7 * scale();
-        return new Rectangle2D.Double(card.x + edge, card.y + edge, 84 * scale(), card.height - 2 * edge);
+        return new Box(card.x() + edge, card.y() + edge, 84 * scale(), card.height() - 2 * edge);
     }
 
     /** The middle of the knob. */
-    public Point2D knob() {
-        return new Point2D.Double(card.getMaxX() - 43 * scale(), card.getMaxY() - 20 * scale());
+    public Point knob() {
+        return new Point(card.right() - 43 * scale(), card.bottom() - 20 * scale());
     }
 
     /** Where the letter of a mode stands around the knob. */
-    public Point2D letter(MeterMode mode) {
+    public Point letter(MeterMode mode) {
         double aside = (mode.ordinal() - 1) * 29 * scale();
         double above = (mode == MeterMode.AMPS ? 26 : 4) * scale();
-        return new Point2D.Double(knob().getX() + aside, knob().getY() - above);
+        return new Point(knob().x() + aside, knob().y() - above);
     }
 
     /** The red probe from the end of its bare tip to where its lead begins. */
-    public Line2D redHandle() {
+    public Line redHandle() {
         return handle(red, redLead);
     }
 
     /** The black probe. */
-    public Line2D blackHandle() {
+    public Line blackHandle() {
         return handle(black, blackLead);
     }
 
-    private static Line2D handle(TerminalPoint at, List<Point> lead) {
-        Point end = lead.get(lead.size() - 1);
-        double reach = Math.max(1, end.distance(at.x(), at.y()));
-        return new Line2D.Double(
-                at.x() + NEEDLE * (end.x - at.x()) / reach, at.y() + NEEDLE * (end.y - at.y()) / reach, end.x, end.y);
+    private static Line handle(TerminalPoint at, List<GridPoint> lead) {
+        GridPoint end = lead.get(lead.size() - 1);
+        double reach = Math.max(1, end.distance(new GridPoint(at.x(), at.y())));
+        return new Line(
+                at.x() + NEEDLE * (end.x() - at.x()) / reach,
+                at.y() + NEEDLE * (end.y() - at.y()) / reach,
+                end.x(),
+                end.y());
     }
 }

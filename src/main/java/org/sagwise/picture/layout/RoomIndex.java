@@ -1,29 +1,29 @@
 package org.sagwise.picture.layout;
 
-import java.awt.Rectangle;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.sagwise.picture.geometry.GridBox;
 
 /** Taken rooms by the squares of the bench that they touch, so that few need be looked at. */
 final class RoomIndex {
 
     private static final int SQUARE = 512;
 
-    private final Map<Long, List<Rectangle>> squares = new HashMap<>();
+    private final Map<Long, List<GridBox>> squares = new HashMap<>();
     private int lowest;
 
-    void add(Rectangle room) {
-        lowest = Math.max(lowest, room.y + room.height);
+    void add(GridBox room) {
+        lowest = Math.max(lowest, room.y() + room.height());
         for (long square : squaresOf(room)) {
             squares.computeIfAbsent(square, key -> new ArrayList<>()).add(room);
         }
     }
 
-    boolean isFree(Rectangle room) {
+    boolean isFree(GridBox room) {
         for (long square : squaresOf(room)) {
-            for (Rectangle taken : squares.getOrDefault(square, List.of())) {
+            for (GridBox taken : squares.getOrDefault(square, List.of())) {
                 if (taken.intersects(room)) {
                     return false;
                 }
@@ -37,12 +37,12 @@ final class RoomIndex {
         return lowest;
     }
 
-    private static List<Long> squaresOf(Rectangle room) {
+    private static List<Long> squaresOf(GridBox room) {
         List<Long> found = new ArrayList<>();
-        int lastX = Math.floorDiv(room.x + room.width, SQUARE);
-        int lastY = Math.floorDiv(room.y + room.height, SQUARE);
-        for (int x = Math.floorDiv(room.x, SQUARE); x <= lastX; x++) {
-            for (int y = Math.floorDiv(room.y, SQUARE); y <= lastY; y++) {
+        int lastX = Math.floorDiv(room.x() + room.width(), SQUARE);
+        int lastY = Math.floorDiv(room.y() + room.height(), SQUARE);
+        for (int x = Math.floorDiv(room.x(), SQUARE); x <= lastX; x++) {
+            for (int y = Math.floorDiv(room.y(), SQUARE); y <= lastY; y++) {
                 found.add((long) x << 32 | y & 0xFFFFFFFFL);
             }
         }

@@ -1,7 +1,5 @@
 package org.sagwise.picture.layout;
 
-import java.awt.Point;
-import java.awt.Rectangle;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -9,6 +7,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.sagwise.picture.geometry.GridBox;
+import org.sagwise.picture.geometry.GridPoint;
 import org.sagwise.scenario.Joint;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.TerminalRef;
@@ -54,7 +54,7 @@ final class Router implements Routing {
     }
 
     @Override
-    public List<Point> lead(Rectangle card, TerminalPoint to, int shift) {
+    public List<GridPoint> lead(GridBox card, TerminalPoint to, int shift) {
         return new LeadRouter(lattice, search).lead(card, to, shift);
     }
 
@@ -106,7 +106,7 @@ final class Router implements Routing {
             cells.addAll(reversed(end));
         }
         claim(cells, owner);
-        List<Point> corners = corners(cells);
+        List<GridPoint> corners = corners(cells);
         routes.put(index, new LinkRoute(index, corners));
         conductors.add(new Conductor(
                 corners,
@@ -151,9 +151,10 @@ final class Router implements Routing {
         }
     }
 
-    private List<Point> corners(List<Integer> cells) {
-        return Corners.of(
-                cells.stream().map(c -> new Point(lattice.x(c), lattice.y(c))).toList());
+    private List<GridPoint> corners(List<Integer> cells) {
+        return Corners.of(cells.stream()
+                .map(c -> new GridPoint(lattice.x(c), lattice.y(c)))
+                .toList());
     }
 
     private static int last(List<Integer> cells) {

@@ -1,8 +1,8 @@
 package org.sagwise.picture.layout;
 
-import java.awt.Point;
-import java.awt.Rectangle;
 import java.util.List;
+import org.sagwise.picture.geometry.GridBox;
+import org.sagwise.picture.geometry.GridPoint;
 import org.sagwise.scenario.Link;
 
 /** Ways of links and what is drawn for them. */
@@ -22,7 +22,7 @@ interface Routing {
      *
      * @param shift how far from the middle of the display's rim it begins
      */
-    List<Point> lead(Rectangle card, TerminalPoint to, int shift);
+    List<GridPoint> lead(GridBox card, TerminalPoint to, int shift);
 
     /** Ways of all links between the terminals of these parts. */
     static Routing of(List<Link> links, List<PartBox> parts) {

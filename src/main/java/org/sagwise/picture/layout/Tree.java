@@ -1,7 +1,5 @@
 package org.sagwise.picture.layout;
 
-import java.awt.Point;
-import java.awt.Rectangle;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -12,6 +10,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.sagwise.picture.geometry.GridBox;
+import org.sagwise.picture.geometry.GridPoint;
 
 /** Lattice cells that one set of plates occupies, and which links pass over which step. */
 final class Tree {
@@ -22,7 +22,7 @@ final class Tree {
     private static final int NOWHERE = -1;
 
     private final Lattice lattice;
-    private final Rectangle extent;
+    private GridBox extent;
     private final Map<Integer, Set<Integer>> neighbours = new LinkedHashMap<>();
     private final Map<Long, List<Conductor.Share>> shares = new HashMap<>();
     private final int root;
@@ -31,7 +31,7 @@ final class Tree {
 
     Tree(Lattice lattice, int first) {
         this.lattice = lattice;
-        this.extent = new Rectangle(lattice.x(first), lattice.y(first), 0, 0);
+        this.extent = point(first).box();
         this.root = first;
         neighbours.put(first, new LinkedHashSet<>());
     }
@@ -40,8 +40,8 @@ final class Tree {
     int stepsFrom(int cell) {
         int x = lattice.x(cell);
         int y = lattice.y(cell);
-        int across = Math.max(0, Math.max(extent.x - x, x - extent.x - extent.width));
-        int down = Math.max(0, Math.max(extent.y - y, y - extent.y - extent.height));
+        int across = Math.max(0, Math.max(extent.x() - x, x - extent.x() - extent.width()));
+        int down = Math.max(0, Math.max(extent.y() - y, y - extent.y() - extent.height()));
         return (across + down) / Lattice.STEP;
     }
 
@@ -54,8 +54,7 @@ final class Tree {
             int one = cells.get(i - 1);
             int other = cells.get(i);
             if (one != other) {
-                extent.add(lattice.x(one), lattice.y(one));
-                extent.add(lattice.x(other), lattice.y(other));
+                extent = extent.union(point(one).box()).union(point(other).box());
                 neighbours.computeIfAbsent(one, key -> new LinkedHashSet<>()).add(other);
                 neighbours.computeIfAbsent(other, key -> new LinkedHashSet<>()).add(one);
             }
@@ -185,8 +184,12 @@ final class Tree {
         return links;
     }
 
-    private List<Point> points(List<Integer> cells) {
-        return cells.stream().map(c -> new Point(lattice.x(c), lattice.y(c))).toList();
+    private List<GridPoint> points(List<Integer> cells) {
+        return cells.stream().map(this::point).toList();
+    }
+
+    private GridPoint point(int cell) {
+        return new GridPoint(lattice.x(cell), lattice.y(cell));
     }
 
     private static long key(int one, int other) {

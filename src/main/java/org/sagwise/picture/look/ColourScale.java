@@ -1,6 +1,6 @@
 package org.sagwise.picture.look;
 
-import java.awt.Color;
+import org.sagwise.picture.pen.Colour;
 
 /**
  * A published colour scale: even steps of a quantity look like even steps of colour, in print and
@@ -28,13 +28,13 @@ public enum ColourScale {
             + " F1711F F67E14 F98C0A FB9B06 FCAA0F FBBA1F F9C932 F5D949 F2E865 F3F586"
             + " FCFFA4");
 
-    private final Color[] colours;
+    private final Colour[] colours;
 
     ColourScale(String table) {
         String[] words = table.split(" ");
-        colours = new Color[words.length];
+        colours = new Colour[words.length];
         for (int i = 0; i < words.length; i++) {
-            colours[i] = new Color(Integer.parseInt(words[i], 16));
+            colours[i] = Colour.of(Integer.parseInt(words[i], 16));
         }
     }
 
@@ -43,14 +43,15 @@ public enum ColourScale {
      *
      * @param share 0 for its dark end to 1 for its bright one; what lies outside is cut off
      */
-    public Color at(double share) {
+    public Colour at(double share) {
         double place = Math.max(0, Math.min(1, share)) * (colours.length - 1);
         int below = Math.min((int) place, colours.length - 2);
         double rest = place - below;
-        return new Color(
-                between(colours[below].getRed(), colours[below + 1].getRed(), rest),
-                between(colours[below].getGreen(), colours[below + 1].getGreen(), rest),
-                between(colours[below].getBlue(), colours[below + 1].getBlue(), rest));
+        return new Colour(
+                between(colours[below].red(), colours[below + 1].red(), rest),
+                between(colours[below].green(), colours[below + 1].green(), rest),
+                between(colours[below].blue(), colours[below + 1].blue(), rest),
+                255);
     }
 
     private static int between(int from, int to, double share) {

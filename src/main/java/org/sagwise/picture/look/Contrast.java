@@ -1,6 +1,6 @@
 package org.sagwise.picture.look;
 
-import java.awt.Color;
+import org.sagwise.picture.pen.Colour;
 
 /**
  * How well two colours can be told apart, by the definitions of relative luminance and contrast
@@ -17,17 +17,15 @@ public final class Contrast {
     private Contrast() {}
 
     /** Contrast ratio, 1 for equal colours to 21 for black and white. */
-    public static double between(Color one, Color other) {
+    public static double between(Colour one, Colour other) {
         double light = Math.max(luminance(one), luminance(other));
         double dark = Math.min(luminance(one), luminance(other));
         return (light + 0.05) / (dark + 0.05);
     }
 
     /** Relative luminance, 0 for black to 1 for white. */
-    public static double luminance(Color colour) {
-        return 0.2126 * linear(colour.getRed())
-                + 0.7152 * linear(colour.getGreen())
-                + 0.0722 * linear(colour.getBlue());
+    public static double luminance(Colour colour) {
+        return 0.2126 * linear(colour.red()) + 0.7152 * linear(colour.green()) + 0.0722 * linear(colour.blue());
     }
 
     private static double linear(int channel) {

@@ -1,7 +1,7 @@
 package org.sagwise.picture.look;
 
-import java.awt.geom.Path2D;
-import java.awt.geom.Rectangle2D;
+import org.sagwise.picture.geometry.Box;
+import org.sagwise.picture.geometry.Path;
 
 /** Lines across a rectangle, cut at its edges without the help of a clip. */
 final class Hatching {
@@ -9,12 +9,12 @@ final class Hatching {
     private Hatching() {}
 
     /** Lines that rise to the right at 45°, so far apart along the edge. */
-    static Path2D of(Rectangle2D area, double spacing) {
-        Path2D lines = new Path2D.Double();
-        double left = area.getMinX();
-        double bottom = area.getMaxY();
-        double width = area.getWidth();
-        double height = area.getHeight();
+    static Path of(Box area, double spacing) {
+        Path.Builder lines = new Path.Builder();
+        double left = area.x();
+        double bottom = area.bottom();
+        double width = area.width();
+        double height = area.height();
         for (double start = spacing / 2 - height; start < width; start += spacing) {
             double from = Math.max(0, start);
             double to = Math.min(width, start + height);
@@ -23,6 +23,6 @@ final class Hatching {
                 lines.lineTo(left + to, bottom - (to - start));
             }
         }
-        return lines;
+        return lines.build();
     }
 }

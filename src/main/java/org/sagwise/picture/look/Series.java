@@ -1,10 +1,10 @@
 package org.sagwise.picture.look;
 
-import java.awt.BasicStroke;
-import java.awt.Color;
+import org.sagwise.picture.pen.Colour;
+import org.sagwise.picture.pen.Stroke;
 
 /**
- * Lines of a chart, told apart by colour and by dashes. Colours: M. Okabe and K. Ito, "Color
+ * Lines of a chart, told apart by colour and by dashes. Colours: M. Okabe and K. Ito, "Colour
  * Universal Design: how to make figures and presentations that are friendly to colorblind people"
  * (2002, 2008); the yellow is left out, since on paper it is hardly seen.
  */
@@ -17,26 +17,24 @@ public enum Series {
     SKY_BLUE(0x56B4E9, 5, 2),
     GREY(0x999999, 1, 2);
 
-    private final Color colour;
-    private final float[] dashes;
+    private final Colour colour;
+    private final double[] dashes;
 
-    Series(int rgb, float... dashes) {
-        this.colour = new Color(rgb);
+    Series(int rgb, double... dashes) {
+        this.colour = Colour.of(rgb);
         this.dashes = dashes;
     }
 
-    public Color colour() {
+    public Colour colour() {
         return colour;
     }
 
     /** Dashes and gaps in turn, empty for a whole line. */
-    public float[] dashes() {
+    public double[] dashes() {
         return dashes.clone();
     }
 
-    public BasicStroke stroke(float width) {
-        return dashes.length == 0
-                ? new BasicStroke(width, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND)
-                : new BasicStroke(width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 4, dashes, 0);
+    public Stroke stroke(double width) {
+        return dashes.length == 0 ? Stroke.round(width) : Stroke.dashed(width, dashes);
     }
 }

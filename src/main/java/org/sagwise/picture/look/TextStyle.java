@@ -1,5 +1,9 @@
 package org.sagwise.picture.look;
 
+import org.sagwise.picture.pen.Face;
+import org.sagwise.picture.pen.Plain;
+import org.sagwise.picture.pen.Typeface;
+
 /** Sizes and weights of text in pictures. */
 public enum TextStyle {
     TITLE(26, Typeface.Weight.BOLD),
@@ -23,13 +27,14 @@ public enum TextStyle {
         return size;
     }
 
-    public Typeface.Weight weight() {
-        return weight;
+    /** The face of this style at a text scale. */
+    public Face face(double textScale) {
+        return new Face(weight, size * textScale);
     }
 
     /** How wide a text is in this style, at a text scale. */
     public double width(String text, double textScale) {
-        return Typeface.width(text, weight, size * textScale);
+        return face(textScale).width(Plain.text(text));
     }
 
     /** Distance from one line to the next, at a text scale. */

@@ -1,6 +1,6 @@
 package org.sagwise.picture.look;
 
-import java.awt.Color;
+import org.sagwise.picture.pen.Colour;
 
 /** How everything looks: which column of {@link Tone} is taken. */
 public enum Theme {
@@ -8,7 +8,7 @@ public enum Theme {
     DARK,
     HIGH_CONTRAST;
 
-    public Color colour(Tone tone) {
+    public Colour colour(Tone tone) {
         return tone.in(this);
     }
 }

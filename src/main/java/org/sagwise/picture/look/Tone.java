@@ -1,6 +1,6 @@
 package org.sagwise.picture.look;
 
-import java.awt.Color;
+import org.sagwise.picture.pen.Colour;
 
 /**
  * Every colour of the program but the two published scales, by what it is for: light theme, dark
@@ -68,17 +68,17 @@ public enum Tone {
     PROBE_RED(0xA02F3F, 0xE88794, 0x8F0018),
     PROBE_BLACK(0x242A2E, 0x0D1113, 0x000000);
 
-    private final Color light;
-    private final Color dark;
-    private final Color highContrast;
+    private final Colour light;
+    private final Colour dark;
+    private final Colour highContrast;
 
     Tone(int light, int dark, int highContrast) {
-        this.light = new Color(light);
-        this.dark = new Color(dark);
-        this.highContrast = new Color(highContrast);
+        this.light = Colour.of(light);
+        this.dark = Colour.of(dark);
+        this.highContrast = Colour.of(highContrast);
     }
 
-    Color in(Theme theme) {
+    Colour in(Theme theme) {
         return switch (theme) {
             case LIGHT -> light;
             case DARK -> dark;

@@ -1,8 +1,8 @@
 package org.sagwise.picture.scene;
 
-import java.awt.geom.AffineTransform;
-import java.awt.geom.Point2D;
-import java.awt.geom.Rectangle2D;
+import org.sagwise.picture.geometry.Box;
+import org.sagwise.picture.geometry.Point;
+import org.sagwise.picture.geometry.Transform;
 
 /**
  * The window through which a bench is seen.
@@ -19,9 +19,9 @@ public record BenchView(double width, double height, double scale, double left, 
     public static final double LARGEST_FIT = 2.0;
 
     /** Shows an area of the bench as large as it fits, in the middle. */
-    public static BenchView fit(Rectangle2D area, double width, double height) {
-        double scale = Math.min(LARGEST_FIT, Math.min(width / area.getWidth(), height / area.getHeight()));
-        return around(area.getCenterX(), area.getCenterY(), width, height, scale);
+    public static BenchView fit(Box area, double width, double height) {
+        double scale = Math.min(LARGEST_FIT, Math.min(width / area.width(), height / area.height()));
+        return around(area.middleX(), area.middleY(), width, height, scale);
     }
 
     private static BenchView around(double x, double y, double width, double height, double scale) {
@@ -36,8 +36,8 @@ public record BenchView(double width, double height, double scale, double left, 
     /** This view enlarged by a factor, with the point under a pixel held in its place. */
     public BenchView zoomed(double factor, double x, double y) {
         double larger = Math.max(0.1, Math.min(8, scale * factor));
-        Point2D held = toBench(x, y);
-        return new BenchView(width, height, larger, held.getX() - x / larger, held.getY() - y / larger);
+        Point held = toBench(x, y);
+        return new BenchView(width, height, larger, held.x() - x / larger, held.y() - y / larger);
     }
 
     /** This view in a window of another size, with the middle held in its place. */
@@ -45,26 +45,26 @@ public record BenchView(double width, double height, double scale, double left, 
         return around(left + width / scale / 2, top + height / scale / 2, newWidth, newHeight, scale);
     }
 
-    public Point2D toBench(double x, double y) {
-        return new Point2D.Double(left + x / scale, top + y / scale);
+    public Point toBench(double x, double y) {
+        return new Point(left + x / scale, top + y / scale);
     }
 
-    public Point2D toWindow(double x, double y) {
-        return new Point2D.Double((x - left) * scale, (y - top) * scale);
+    public Point toWindow(double x, double y) {
+        return new Point((x - left) * scale, (y - top) * scale);
     }
 
-    public Rectangle2D toWindow(Rectangle2D area) {
-        Point2D corner = toWindow(area.getX(), area.getY());
-        return new Rectangle2D.Double(corner.getX(), corner.getY(), area.getWidth() * scale, area.getHeight() * scale);
+    public Box toWindow(Box area) {
+        Point corner = toWindow(area.x(), area.y());
+        return new Box(corner.x(), corner.y(), area.width() * scale, area.height() * scale);
     }
 
     /** The part of the bench that is seen. */
-    public Rectangle2D seen() {
-        return new Rectangle2D.Double(left, top, width / scale, height / scale);
+    public Box seen() {
+        return new Box(left, top, width / scale, height / scale);
     }
 
     /** From bench units to pixels. */
-    public AffineTransform transform() {
-        return new AffineTransform(scale, 0, 0, scale, -left * scale, -top * scale);
+    public Transform transform() {
+        return new Transform(scale, 0, -left * scale, -top * scale);
     }
 }

@@ -1,8 +1,8 @@
 package org.sagwise.picture.scene;
 
-import java.awt.Color;
 import java.util.Optional;
 import org.sagwise.picture.look.ColourScale;
+import org.sagwise.picture.pen.Colour;
 import org.sagwise.reading.Readings;
 
 /**
@@ -34,7 +34,7 @@ public record PotentialScale(double lowV, double highV) {
     }
 
     /** The colour of a potential; empty where there is none (NaN). */
-    public Optional<Color> colour(double potentialV) {
+    public Optional<Colour> colour(double potentialV) {
         return Double.isNaN(potentialV) ? Optional.empty() : Optional.of(ColourScale.CIVIDIS.at(share(potentialV)));
     }
 }

@@ -1,11 +1,11 @@
 package org.sagwise.picture.schematic;
 
-import java.awt.Point;
-import java.awt.geom.Line2D;
 import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import org.sagwise.picture.geometry.GridPoint;
+import org.sagwise.picture.geometry.Line;
 import org.sagwise.picture.layout.Bearing;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.picture.layout.Conductor;
@@ -23,16 +23,16 @@ final class Junctions {
         this.layout = layout;
     }
 
-    static List<Point> of(BenchLayout layout) {
+    static List<GridPoint> of(BenchLayout layout) {
         Junctions junctions = new Junctions(layout);
         return junctions.ends().stream().filter(junctions::isFork).toList();
     }
 
     /** Where lines end, or part from others with which they have run together. */
-    private Set<Point> ends() {
-        Set<Point> ends = new LinkedHashSet<>();
+    private Set<GridPoint> ends() {
+        Set<GridPoint> ends = new LinkedHashSet<>();
         for (Conductor conductor : layout.conductors()) {
-            List<Point> points = conductor.points();
+            List<GridPoint> points = conductor.points();
             if (conductor.isWire()) {
                 ends.addAll(points);
             }
@@ -42,7 +42,7 @@ final class Junctions {
         return ends;
     }
 
-    private boolean isFork(Point at) {
+    private boolean isFork(GridPoint at) {
         Set<Bearing> ways = EnumSet.noneOf(Bearing.class);
         for (Conductor conductor : layout.conductors()) {
             for (int i = 1; i < conductor.points().size(); i++) {
@@ -51,7 +51,7 @@ final class Junctions {
         }
         for (PartBox part : layout.parts()) {
             for (TerminalPoint terminal : part.terminals()) {
-                if (terminal.x() == at.x && terminal.y() == at.y) {
+                if (terminal.x() == at.x() && terminal.y() == at.y()) {
                     ways.add(terminal.out().opposite());
                 }
             }
@@ -59,11 +59,11 @@ final class Junctions {
         return ways.size() >= FORK;
     }
 
-    private static void stretch(Point from, Point to, Point at, Set<Bearing> ways) {
-        if (new Line2D.Double(from, to).ptSegDist(at) == 0) {
-            for (Point end : List.of(from, to)) {
+    private static void stretch(GridPoint from, GridPoint to, GridPoint at, Set<Bearing> ways) {
+        if (Line.between(from.point(), to.point()).distance(at.x(), at.y()) == 0) {
+            for (GridPoint end : List.of(from, to)) {
                 for (Bearing way : Bearing.values()) {
-                    int along = (end.x - at.x) * way.dx() + (end.y - at.y) * way.dy();
+                    int along = (end.x() - at.x()) * way.dx() + (end.y() - at.y()) * way.dy();
                     if (along > 0) {
                         ways.add(way);
                     }

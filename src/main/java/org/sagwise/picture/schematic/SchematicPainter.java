@@ -1,14 +1,14 @@
 package org.sagwise.picture.schematic;
 
-import java.awt.Point;
-import java.awt.geom.Ellipse2D;
-import java.awt.geom.Path2D;
 import java.util.Map;
 import java.util.Set;
 import org.sagwise.part.PartKind;
+import org.sagwise.picture.geometry.GridPoint;
+import org.sagwise.picture.geometry.Oval;
+import org.sagwise.picture.geometry.Path;
 import org.sagwise.picture.layout.Conductor;
 import org.sagwise.picture.layout.PartBox;
-import org.sagwise.picture.look.Pen;
+import org.sagwise.picture.look.ThemedPen;
 import org.sagwise.picture.look.Tone;
 import org.sagwise.picture.scene.BenchScene;
 
@@ -37,16 +37,16 @@ public final class SchematicPainter {
             PartKind.CHARGER, new BlockSymbol(),
             PartKind.BOARD, new BlockSymbol());
 
-    private final Pen pen;
+    private final ThemedPen pen;
     private final BenchScene scene;
 
-    private SchematicPainter(Pen pen, BenchScene scene) {
+    private SchematicPainter(ThemedPen pen, BenchScene scene) {
         this.pen = pen;
         this.scene = scene;
     }
 
     /** Paints a scene whose layout is a schematic, but for its figures, notes and flags. */
-    public static void paint(Pen pen, BenchScene scene) {
+    public static void paint(ThemedPen pen, BenchScene scene) {
         SchematicPainter painter = new SchematicPainter(pen, scene);
         painter.lines();
         painter.symbols();
@@ -62,18 +62,18 @@ public final class SchematicPainter {
         for (Conductor conductor : scene.layout().conductors()) {
             pen.draw(shape(conductor), Tone.CONDUCTOR_EDGE, LINE);
         }
-        for (Point at : Junctions.of(scene.layout())) {
-            pen.fill(new Ellipse2D.Double(at.x - DOT, at.y - DOT, 2 * DOT, 2 * DOT), Tone.CONDUCTOR_EDGE);
+        for (GridPoint at : Junctions.of(scene.layout())) {
+            pen.fill(Oval.circle(at.x(), at.y(), DOT), Tone.CONDUCTOR_EDGE);
         }
     }
 
     /** The line that is drawn for a conductor. */
-    public static Path2D shape(Conductor conductor) {
-        Path2D path = new Path2D.Double();
-        Point first = conductor.points().get(0);
-        path.moveTo(first.x, first.y);
-        conductor.points().stream().skip(1).forEach(point -> path.lineTo(point.x, point.y));
-        return path;
+    public static Path shape(Conductor conductor) {
+        Path.Builder path = new Path.Builder();
+        GridPoint first = conductor.points().get(0);
+        path.moveTo(first.x(), first.y());
+        conductor.points().stream().skip(1).forEach(point -> path.lineTo(point.x(), point.y()));
+        return path.build();
     }
 
     private void symbols() {

@@ -1,14 +1,15 @@
 package org.sagwise.picture.schematic;
 
-import java.awt.Shape;
-import java.awt.geom.Ellipse2D;
-import java.awt.geom.Line2D;
-import java.awt.geom.Rectangle2D;
+import org.sagwise.picture.geometry.Box;
+import org.sagwise.picture.geometry.Line;
+import org.sagwise.picture.geometry.Oval;
+import org.sagwise.picture.geometry.Point;
+import org.sagwise.picture.geometry.Shape;
 import org.sagwise.picture.layout.PartBox;
-import org.sagwise.picture.look.Align;
-import org.sagwise.picture.look.Pen;
 import org.sagwise.picture.look.TextStyle;
+import org.sagwise.picture.look.ThemedPen;
 import org.sagwise.picture.look.Tone;
+import org.sagwise.picture.pen.Align;
 
 /** Draws about the middle of a part, turned with it; letters stay upright. */
 final class SymbolPen {
@@ -16,43 +17,43 @@ final class SymbolPen {
     private static final Tone INK = Tone.CONDUCTOR_EDGE;
     private static final double BAR = 7;
 
-    private final Pen pen;
+    private final ThemedPen pen;
     private final PartBox box;
 
-    SymbolPen(Pen pen, PartBox box) {
+    SymbolPen(ThemedPen pen, PartBox box) {
         this.pen = pen;
         this.box = box;
     }
 
     void line(double x1, double y1, double x2, double y2) {
-        draw(new Line2D.Double(x1, y1, x2, y2), SchematicPainter.LINE);
+        draw(new Line(x1, y1, x2, y2), SchematicPainter.LINE);
     }
 
     void thinLine(double x1, double y1, double x2, double y2) {
-        draw(new Line2D.Double(x1, y1, x2, y2), 1.6);
+        draw(new Line(x1, y1, x2, y2), 1.6);
     }
 
     /** A thick line with blunt ends. */
     void bar(double x1, double y1, double x2, double y2) {
-        turned(() -> pen.drawBlunt(new Line2D.Double(x1, y1, x2, y2), pen.colour(INK), BAR));
+        turned(() -> pen.drawBlunt(new Line(x1, y1, x2, y2), pen.colour(INK), BAR));
     }
 
     void dashed(double x1, double y1, double x2, double y2) {
-        turned(() -> pen.drawDashed(new Line2D.Double(x1, y1, x2, y2), INK, 1.8, 5, 4));
+        turned(() -> pen.drawDashed(new Line(x1, y1, x2, y2), INK, 1.8, 5, 4));
     }
 
     /** A rectangle about the middle. */
     void box(double halfWidth, double halfHeight) {
-        outline(new Rectangle2D.Double(-halfWidth, -halfHeight, 2 * halfWidth, 2 * halfHeight));
+        outline(new Box(-halfWidth, -halfHeight, 2 * halfWidth, 2 * halfHeight));
     }
 
     /** A filled circle with an outline. */
     void circle(double x, double y, double radius) {
-        outline(disc(x, y, radius));
+        outline(Oval.circle(x, y, radius));
     }
 
     void dot(double x, double y, double radius) {
-        turned(() -> pen.fill(disc(x, y, radius), INK));
+        turned(() -> pen.fill(Oval.circle(x, y, radius), INK));
     }
 
     void plus(double x, double y) {
@@ -62,18 +63,11 @@ final class SymbolPen {
 
     /** Upright letters, their middle at a point that turns with the part. */
     void letters(String text, double x, double y, double width, TextStyle style) {
-        int quarters = box.quarters();
-        double turnedX = x;
-        double turnedY = y;
-        for (int i = 0; i < quarters; i++) {
-            double before = turnedX;
-            turnedX = -turnedY;
-            turnedY = before;
-        }
+        Point middle = new Point(x, y).turned(box.quarters()).moved(box.x(), box.y());
         pen.textFit(
                 text,
-                box.x() + turnedX,
-                box.y() + turnedY + 0.36 * style.size() * pen.textScale(),
+                middle.x(),
+                middle.y() + 0.36 * style.size() * pen.textScale(),
                 width,
                 style,
                 Tone.INK,
@@ -90,9 +84,5 @@ final class SymbolPen {
 
     private void turned(Runnable drawing) {
         pen.within(box.x(), box.y(), box.quarters(), drawing);
-    }
-
-    private static Shape disc(double x, double y, double radius) {
-        return new Ellipse2D.Double(x - radius, y - radius, 2 * radius, 2 * radius);
     }
 }

@@ -1,9 +1,9 @@
 package org.sagwise.picture.stairs;
 
-import org.sagwise.picture.look.Align;
-import org.sagwise.picture.look.Pen;
 import org.sagwise.picture.look.TextStyle;
+import org.sagwise.picture.look.ThemedPen;
 import org.sagwise.picture.look.Tone;
+import org.sagwise.picture.pen.Align;
 import org.sagwise.quantity.Digits;
 import org.sagwise.quantity.Unit;
 
@@ -15,7 +15,7 @@ final class AxisPainter {
     private AxisPainter() {}
 
     /** Draws lines from one x to another, volts left of them. */
-    static void paint(Pen pen, StairAxis axis, double left, double right, StairWords words) {
+    static void paint(ThemedPen pen, StairAxis axis, double left, double right, StairWords words) {
         double spacing = LEAST_SPACING * pen.textScale();
         int decimals = decimals(axis.tickV(spacing));
         for (double tick : axis.ticks(spacing)) {

@@ -1,6 +1,6 @@
 package org.sagwise.picture.stairs;
 
-import java.awt.geom.Rectangle2D;
+import org.sagwise.picture.geometry.Box;
 import org.sagwise.reading.Staircase.Step;
 
 /**
@@ -21,9 +21,9 @@ record Column(Step step, double left, double right) {
     }
 
     /** The block between the potentials before and after it. */
-    Rectangle2D block(StairAxis axis) {
+    Box block(StairAxis axis) {
         double top = axis.y(Math.max(step.fromV(), step.toV()));
         double bottom = axis.y(Math.min(step.fromV(), step.toV()));
-        return new Rectangle2D.Double(left, top, right - left, bottom - top);
+        return new Box(left, top, right - left, bottom - top);
     }
 }

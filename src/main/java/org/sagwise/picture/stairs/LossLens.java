@@ -1,16 +1,16 @@
 package org.sagwise.picture.stairs;
 
-import java.awt.geom.Path2D;
-import java.awt.geom.Rectangle2D;
-import java.awt.geom.RoundRectangle2D;
 import java.util.List;
 import java.util.Optional;
 import org.sagwise.part.PartKind;
-import org.sagwise.picture.look.Align;
-import org.sagwise.picture.look.Pen;
+import org.sagwise.picture.geometry.Box;
+import org.sagwise.picture.geometry.Path;
+import org.sagwise.picture.geometry.Round;
 import org.sagwise.picture.look.TextStyle;
+import org.sagwise.picture.look.ThemedPen;
 import org.sagwise.picture.look.Tone;
 import org.sagwise.picture.look.WordWrap;
+import org.sagwise.picture.pen.Align;
 import org.sagwise.quantity.Digits;
 import org.sagwise.reading.Staircase.Kind;
 import org.sagwise.reading.Staircase.Step;
@@ -28,13 +28,13 @@ final class LossLens {
     private static final double LEAST_TIMES = 1.5;
 
     private final Losses losses;
-    private final Rectangle2D card;
+    private final Box card;
     private final double outsidePerVolt;
     private final StairWords words;
     private final StairScene scene;
     private final double scale;
 
-    LossLens(Losses losses, Rectangle2D card, double outsidePerVolt, StairWords words, StairScene scene) {
+    LossLens(Losses losses, Box card, double outsidePerVolt, StairWords words, StairScene scene) {
         this.losses = losses;
         this.card = card;
         this.outsidePerVolt = outsidePerVolt;
@@ -60,17 +60,17 @@ final class LossLens {
 
     private StairAxis axis() {
         double line = TextStyle.SMALL.lineHeight(scale);
-        double top = card.getMinY() + 1.2 * TextStyle.NAME.lineHeight(scale) + 10;
-        double bottom = card.getMaxY() - 2 * line - 26;
+        double top = card.y() + 1.2 * TextStyle.NAME.lineHeight(scale) + 10;
+        double bottom = card.bottom() - 2 * line - 26;
         return new StairAxis(0, losses.leftV(), losses.restV(), top, bottom);
     }
 
     private double left() {
-        return card.getMinX() + AXIS * scale;
+        return card.x() + AXIS * scale;
     }
 
     private double columnWidth() {
-        return (card.getMaxX() - PAD - left()) / (losses.entries().size() + 1);
+        return (card.right() - PAD - left()) / (losses.entries().size() + 1);
     }
 
     Optional<Step> stepAt(double x, double y) {
@@ -84,13 +84,13 @@ final class LossLens {
     }
 
     /** Nothing is lost: because nothing flows, or because nothing takes anything away. */
-    private void idle(Pen pen) {
-        double room = card.getWidth() - 2 * PAD;
+    private void idle(ThemedPen pen) {
+        double room = card.width() - 2 * PAD;
         List<String> lines = WordWrap.lines(words.say(idleKey()), line -> TextStyle.PLAIN.width(line, scale) <= room);
         double high = TextStyle.PLAIN.lineHeight(scale);
-        double y = card.getCenterY() + 5 * scale - (lines.size() - 1) * high / 2;
+        double y = card.middleY() + 5 * scale - (lines.size() - 1) * high / 2;
         for (String line : lines) {
-            pen.textWithin(line, card.getCenterX(), y, room, TextStyle.PLAIN, Tone.MUTED, Align.MIDDLE);
+            pen.textWithin(line, card.middleX(), y, room, TextStyle.PLAIN, Tone.MUTED, Align.MIDDLE);
             y += high;
         }
     }
@@ -113,32 +113,28 @@ final class LossLens {
                 .isPresent();
     }
 
-    void paint(Pen pen) {
+    void paint(ThemedPen pen) {
         StairAxis axis = axis();
-        pen.shape(
-                new RoundRectangle2D.Double(card.getX(), card.getY(), card.getWidth(), card.getHeight(), 20, 20),
-                Tone.LEVEL_GROUND,
-                Tone.PAPER_EDGE,
-                1.4);
+        pen.shape(new Round(card, 10), Tone.LEVEL_GROUND, Tone.PAPER_EDGE, 1.4);
         if (losses.entries().isEmpty()) {
             idle(pen);
             return;
         }
-        double base = card.getMinY() + 4 + 0.9 * TextStyle.NAME.lineHeight(scale);
+        double base = card.y() + 4 + 0.9 * TextStyle.NAME.lineHeight(scale);
         pen.textWithin(
                 words.say("stairs.lens", words.figures().numbers().number(times(), Digits.significant(2))),
-                card.getMinX() + PAD,
+                card.x() + PAD,
                 base,
-                card.getWidth() - 2 * PAD,
+                card.width() - 2 * PAD,
                 TextStyle.SMALL_BOLD,
                 Tone.INK,
                 Align.LEFT);
-        AxisPainter.paint(pen, axis, left(), card.getMaxX() - PAD, words);
+        AxisPainter.paint(pen, axis, left(), card.right() - PAD, words);
         axisBreak(pen, axis);
         double x = left();
         double width = columnWidth();
         double level = losses.restV();
-        Path2D line = new Path2D.Double();
+        Path.Builder line = new Path.Builder();
         line.moveTo(x, axis.y(level));
         for (Losses.Entry entry : losses.entries()) {
             entry(pen, axis, entry, x, level);
@@ -149,14 +145,14 @@ final class LossLens {
         }
         load(pen, axis, x, width);
         line.lineTo(x + width, axis.y(level));
-        pen.draw(line, Tone.INK, 2.4);
+        pen.draw(line.build(), Tone.INK, 2.4);
     }
 
-    private void entry(Pen pen, StairAxis axis, Losses.Entry entry, double x, double level) {
+    private void entry(ThemedPen pen, StairAxis axis, Losses.Entry entry, double x, double level) {
         double width = columnWidth();
         double top = axis.y(Math.max(level, level - entry.lossV()));
         double bottom = axis.y(Math.min(level, level - entry.lossV()));
-        Rectangle2D block = new Rectangle2D.Double(x, top, width, bottom - top);
+        Box block = new Box(x, top, width, bottom - top);
         StairInk.block(pen, block, entry.kind(), false);
         if (entry.steps().stream().anyMatch(scene::isEmphasised)) {
             pen.draw(block, Tone.CHOSEN, 3);
@@ -164,19 +160,19 @@ final class LossLens {
         words(pen, words.name(entry), words.volts(entry.lossV()), x, width, StairInk.ink(entry.kind()));
     }
 
-    private void words(Pen pen, String name, String volts, double x, double width, Tone tone) {
+    private void words(ThemedPen pen, String name, String volts, double x, double width, Tone tone) {
         double line = TextStyle.SMALL.lineHeight(scale);
-        double y = card.getMaxY() - line - 0.45 * line;
+        double y = card.bottom() - line - 0.45 * line;
         double middle = x + width / 2;
         pen.textWithin(name, middle, y, width - 4, TextStyle.SMALL, tone, Align.MIDDLE);
         pen.textWithin(volts, middle, y + line, width - 2, TextStyle.SMALL_BOLD, tone, Align.MIDDLE);
     }
 
     /** What is left: its top alone, broken off above zero. */
-    private void load(Pen pen, StairAxis axis, double x, double width) {
+    private void load(ThemedPen pen, StairAxis axis, double x, double width) {
         double top = axis.y(losses.leftV());
         double bottom = top + 18;
-        Path2D block = new Path2D.Double();
+        Path.Builder block = new Path.Builder();
         block.moveTo(x, top);
         block.lineTo(x + width, top);
         block.lineTo(x + width, bottom);
@@ -184,22 +180,19 @@ final class LossLens {
         for (int i = teeth * 2 - 1; i >= 0; i--) {
             block.lineTo(x + width * i / (2.0 * teeth), bottom - (i % 2 == 0 ? 0 : 6));
         }
-        block.closePath();
-        pen.fill(block, Tone.LOAD_GROUND);
+        block.close();
+        pen.fill(block.build(), Tone.LOAD_GROUND);
         words(pen, words.say("stairs.left"), words.volts(losses.leftV()), x, width, Tone.LOAD);
     }
 
     /** The break of the axis below its lowest volts. */
-    private void axisBreak(Pen pen, StairAxis axis) {
+    private void axisBreak(ThemedPen pen, StairAxis axis) {
         double left = left();
         double bottom = axis.bottom();
-        Path2D broken = new Path2D.Double();
-        broken.moveTo(left - 4, axis.top());
-        broken.lineTo(left - 4, bottom + 6);
-        broken.lineTo(left - 8, bottom + 9);
-        broken.lineTo(left, bottom + 13);
-        broken.lineTo(left - 4, bottom + 16);
-        broken.lineTo(left - 4, bottom + 20);
-        pen.draw(broken, Tone.MUTED, 1.4);
+        double x = left - 4;
+        double[] broken = {
+            x, axis.top(), x, bottom + 6, x - 4, bottom + 9, left, bottom + 13, x, bottom + 16, x, bottom + 20
+        };
+        pen.draw(Path.line(broken), Tone.MUTED, 1.4);
     }
 }

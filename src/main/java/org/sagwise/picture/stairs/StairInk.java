@@ -1,7 +1,7 @@
 package org.sagwise.picture.stairs;
 
-import java.awt.geom.Rectangle2D;
-import org.sagwise.picture.look.Pen;
+import org.sagwise.picture.geometry.Box;
+import org.sagwise.picture.look.ThemedPen;
 import org.sagwise.picture.look.Tone;
 import org.sagwise.reading.Staircase.Kind;
 
@@ -32,8 +32,8 @@ final class StairInk {
     }
 
     /** Fills a block: sag hatched, an open gap only outlined, a cell that is gone down barred. */
-    static void block(Pen pen, Rectangle2D block, Kind kind, boolean backward) {
-        if (block.getHeight() < 0.4) {
+    static void block(ThemedPen pen, Box block, Kind kind, boolean backward) {
+        if (block.height() < 0.4) {
             return;
         }
         if (kind == Kind.GAP) {

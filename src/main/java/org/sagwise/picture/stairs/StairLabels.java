@@ -1,13 +1,13 @@
 package org.sagwise.picture.stairs;
 
-import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import org.sagwise.picture.look.Align;
-import org.sagwise.picture.look.Pen;
+import org.sagwise.picture.geometry.Box;
 import org.sagwise.picture.look.TextStyle;
+import org.sagwise.picture.look.ThemedPen;
 import org.sagwise.picture.look.Tone;
+import org.sagwise.picture.pen.Align;
 import org.sagwise.reading.Staircase.Kind;
 
 /** Writes names and volts to steps, the large ones first; what finds no room is left out. */
@@ -16,18 +16,18 @@ final class StairLabels {
     private static final double GAP = 3;
     private static final double LEAST_V = 0.5e-3;
 
-    private final Pen pen;
+    private final ThemedPen pen;
     private final StairAxis axis;
     private final StairWords words;
-    private final Rectangle2D room;
+    private final Box room;
     private final double leastHeight;
-    private final List<Rectangle2D> taken = new ArrayList<>();
+    private final List<Box> taken = new ArrayList<>();
 
     /**
      * @param room where words may stand
      * @param leastHeight joints and small parts whose step is lower, in pixels, stay unnamed
      */
-    StairLabels(Pen pen, StairAxis axis, StairWords words, Rectangle2D room, double leastHeight) {
+    StairLabels(ThemedPen pen, StairAxis axis, StairWords words, Box room, double leastHeight) {
         this.pen = pen;
         this.axis = axis;
         this.words = words;
@@ -38,7 +38,7 @@ final class StairLabels {
     /** Keeps words off a level line. */
     void keepOff(StairPlan.Bridge bridge) {
         double y = axis.y(bridge.potentialV());
-        taken.add(new Rectangle2D.Double(bridge.from(), y - 2, bridge.to() - bridge.from(), 4));
+        taken.add(new Box(bridge.from(), y - 2, bridge.to() - bridge.from(), 4));
     }
 
     void write(List<Column> columns) {
@@ -51,7 +51,7 @@ final class StairLabels {
     }
 
     /** Where words were written, and what was kept free. */
-    List<Rectangle2D> places() {
+    List<Box> places() {
         return List.copyOf(taken);
     }
 
@@ -72,41 +72,41 @@ final class StairLabels {
     private void write(Column column, List<Column> all) {
         String name = words.name(column.step());
         String volts = words.volts(Math.abs(column.step().riseV()));
-        Rectangle2D block = column.block(axis);
+        Box block = column.block(axis);
         double line = TextStyle.SMALL.lineHeight(pen.textScale());
         double both = Math.max(
                 TextStyle.SMALL_BOLD.width(name, pen.textScale()), TextStyle.SMALL.width(volts, pen.textScale()));
-        if (both + 6 <= block.getWidth() && 2 * line + 6 <= block.getHeight()) {
+        if (both + 6 <= block.width() && 2 * line + 6 <= block.height()) {
             twoLines(column, block, name, volts, line);
             return;
         }
         String one = name + " " + volts;
         double width = TextStyle.SMALL_BOLD.width(one, pen.textScale());
-        boolean fits = width + 6 <= block.getWidth() && line + 4 <= block.getHeight();
+        boolean fits = width + 6 <= block.width() && line + 4 <= block.height();
         if (fits && !isHatched(column)) {
-            put(one, column, block.getCenterY() + 0.32 * line);
+            put(one, column, block.middleY() + 0.32 * line);
             taken.add(block);
             return;
         }
-        double above = block.getMinY() - GAP - 0.25 * line;
-        double below = block.getMaxY() + GAP + 0.8 * line;
+        double above = block.y() - GAP - 0.25 * line;
+        double below = block.bottom() + GAP + 0.8 * line;
         if (tryAt(one, column, above, width, line, all) || tryAt(one, column, below, width, line, all)) {
             return;
         }
         double alone = TextStyle.SMALL_BOLD.width(name, pen.textScale());
-        if (alone + 4 <= block.getWidth() && line + 4 <= block.getHeight()) {
-            put(name, column, block.getCenterY() + 0.32 * line);
+        if (alone + 4 <= block.width() && line + 4 <= block.height()) {
+            put(name, column, block.middleY() + 0.32 * line);
             taken.add(block);
         }
     }
 
-    private void twoLines(Column column, Rectangle2D block, String name, String volts, double line) {
-        double y = block.getCenterY() - 0.1 * line;
+    private void twoLines(Column column, Box block, String name, String volts, double line) {
+        double y = block.middleY() - 0.1 * line;
         if (isHatched(column)) {
             double wide = Math.max(
                     TextStyle.SMALL_BOLD.width(name, pen.textScale()), TextStyle.SMALL.width(volts, pen.textScale()));
             pen.plate(
-                    new Rectangle2D.Double(column.middle() - wide / 2 - 5, y - line, wide + 10, 2.35 * line),
+                    new Box(column.middle() - wide / 2 - 5, y - line, wide + 10, 2.35 * line),
                     5,
                     Tone.PAPER,
                     Tone.PAPER,
@@ -124,7 +124,7 @@ final class StairLabels {
     }
 
     private boolean tryAt(String text, Column column, double y, double width, double line, List<Column> all) {
-        Rectangle2D place = new Rectangle2D.Double(column.middle() - width / 2 - 2, y - 0.8 * line, width + 4, line);
+        Box place = new Box(column.middle() - width / 2 - 2, y - 0.8 * line, width + 4, line);
         boolean free = room.contains(place)
                 && taken.stream().noneMatch(place::intersects)
                 && all.stream().noneMatch(other -> covers(other, place));
@@ -136,10 +136,9 @@ final class StairLabels {
     }
 
     /** Whether a step's block or the line over it lies under a place. */
-    private boolean covers(Column column, Rectangle2D place) {
-        Rectangle2D block = column.block(axis);
-        Rectangle2D seen =
-                new Rectangle2D.Double(block.getX(), block.getY() - 1.5, block.getWidth(), block.getHeight() + 3);
+    private boolean covers(Column column, Box place) {
+        Box block = column.block(axis);
+        Box seen = new Box(block.x(), block.y() - 1.5, block.width(), block.height() + 3);
         return seen.intersects(place);
     }
 

@@ -1,8 +1,8 @@
 package org.sagwise.picture.stairs;
 
-import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import org.sagwise.picture.geometry.Box;
 
 /**
  * Where all steps of the stairs are drawn.
@@ -11,7 +11,7 @@ import java.util.List;
  * @param panels grounds of lanes that stand abreast
  * @param bridges levels that lanes have in common, as flat dashed lines
  */
-record StairPlan(List<Column> columns, List<Rectangle2D> panels, List<Bridge> bridges) {
+record StairPlan(List<Column> columns, List<Box> panels, List<Bridge> bridges) {
 
     /** A level that lanes have in common, from one x to another. */
     record Bridge(double from, double to, double potentialV) {}
@@ -27,7 +27,7 @@ record StairPlan(List<Column> columns, List<Rectangle2D> panels, List<Bridge> br
 
         private final StairAxis axis;
         private final List<Column> columns = new ArrayList<>();
-        private final List<Rectangle2D> panels = new ArrayList<>();
+        private final List<Box> panels = new ArrayList<>();
         private final List<Bridge> bridges = new ArrayList<>();
 
         Builder(StairAxis axis) {
@@ -59,7 +59,7 @@ record StairPlan(List<Column> columns, List<Rectangle2D> panels, List<Bridge> br
                 spans.add(new double[] {x, end});
                 ranges.add(new int[] {first, columns.size() - 1});
                 double margin = Math.min(pad, Weights.BETWEEN_LANES * unit / 2) * 0.6;
-                panels.add(new Rectangle2D.Double(
+                panels.add(new Box(
                         x - margin,
                         axis.top() - StaircasePainter.HEADROOM,
                         end - x + 2 * margin,

@@ -1,17 +1,17 @@
 package org.sagwise.picture.stairs;
 
-import java.awt.Graphics2D;
-import java.awt.geom.Line2D;
-import java.awt.geom.Path2D;
-import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.sagwise.part.PartKind;
-import org.sagwise.picture.look.Align;
-import org.sagwise.picture.look.Pen;
+import org.sagwise.picture.geometry.Box;
+import org.sagwise.picture.geometry.Line;
+import org.sagwise.picture.geometry.Path;
 import org.sagwise.picture.look.TextStyle;
+import org.sagwise.picture.look.ThemedPen;
 import org.sagwise.picture.look.Tone;
+import org.sagwise.picture.pen.Align;
+import org.sagwise.picture.pen.Pen;
 import org.sagwise.reading.Staircase.Step;
 
 /**
@@ -57,8 +57,8 @@ public final class StaircasePainter {
         if (!room || !Losses.canBeSeen(order.steps())) {
             return Optional.empty();
         }
-        Rectangle2D card = new Rectangle2D.Double(lensLeft(), 10, width - lensLeft() - 12, height - 20);
-        int most = LossLens.columns(card.getWidth(), scene.textScale()) - 1;
+        Box card = new Box(lensLeft(), 10, width - lensLeft() - 12, height - 20);
+        int most = LossLens.columns(card.width(), scene.textScale()) - 1;
         return Losses.of(order.steps(), most)
                 .map(losses -> new LossLens(losses, card, axis.perVolt(), words, scene))
                 .filter(LossLens::isWorthwhile);
@@ -105,9 +105,9 @@ public final class StaircasePainter {
     }
 
     /** Paints over the whole of a surface of this size. */
-    public void paint(Graphics2D surface) {
-        Pen pen = new Pen(surface, scene.theme(), scene.textScale(), 1, scene.lineScale());
-        pen.fill(new Rectangle2D.Double(0, 0, width, height), Tone.PAPER);
+    public void paint(Pen surface) {
+        ThemedPen pen = new ThemedPen(surface, scene.theme(), scene.textScale(), 1, scene.lineScale());
+        pen.fill(new Box(0, 0, width, height), Tone.PAPER);
         title(pen);
         if (plan.columns().isEmpty()) {
             pen.textWithin(
@@ -120,7 +120,7 @@ public final class StaircasePainter {
                     Align.MIDDLE);
             return;
         }
-        for (Rectangle2D panel : plan.panels()) {
+        for (Box panel : plan.panels()) {
             pen.plate(panel, 6, Tone.LEVEL_GROUND, Tone.PAPER_EDGE, 0.8);
         }
         double left = plan.columns().get(0).left();
@@ -141,15 +141,15 @@ public final class StaircasePainter {
         lens.ifPresent(seen -> seen.paint(pen));
     }
 
-    private Rectangle2D labelRoom() {
+    private Box labelRoom() {
         double top = head() - 6;
         List<Column> columns = plan.columns();
         double left = columns.get(0).left() - 4;
         double right = columns.get(columns.size() - 1).right() + 6;
-        return new Rectangle2D.Double(left, top, right - left, axis.bottom() + 2 - top);
+        return new Box(left, top, right - left, axis.bottom() + 2 - top);
     }
 
-    private void title(Pen pen) {
+    private void title(ThemedPen pen) {
         String title = words.say("stairs.title");
         double y = 8 + 0.82 * TextStyle.NAME.lineHeight(scene.textScale());
         pen.text(title, MARGIN, y, TextStyle.NAME, Tone.INK, Align.LEFT);
@@ -161,16 +161,16 @@ public final class StaircasePainter {
         }
     }
 
-    private void bridges(Pen pen) {
+    private void bridges(ThemedPen pen) {
         for (StairPlan.Bridge bridge : plan.bridges()) {
             double y = axis.y(bridge.potentialV());
-            pen.drawDashed(new Line2D.Double(bridge.from(), y, bridge.to(), y), Tone.INK, 1.6, 2, 4);
+            pen.drawDashed(new Line(bridge.from(), y, bridge.to(), y), Tone.INK, 1.6, 2, 4);
         }
     }
 
     /** The line of the potential: it rises before a step up and falls behind a step down. */
-    private void trace(Pen pen) {
-        Path2D line = new Path2D.Double();
+    private void trace(ThemedPen pen) {
+        Path.Builder line = new Path.Builder();
         Column before = null;
         for (Column column : plan.columns()) {
             Step step = column.step();
@@ -187,18 +187,14 @@ public final class StaircasePainter {
             line.lineTo(column.right(), toY);
             before = column;
         }
-        pen.draw(line, Tone.INK, 2.4);
+        pen.draw(line.build(), Tone.INK, 2.4);
     }
 
-    private void emphasis(Pen pen) {
+    private void emphasis(ThemedPen pen) {
         for (Column column : plan.columns()) {
             if (scene.isEmphasised(column.step())) {
-                Rectangle2D block = column.block(axis);
-                pen.draw(
-                        new Rectangle2D.Double(
-                                block.getX() - 1, block.getY() - 3, block.getWidth() + 2, block.getHeight() + 6),
-                        Tone.CHOSEN,
-                        3);
+                Box block = column.block(axis);
+                pen.draw(new Box(block.x() - 1, block.y() - 3, block.width() + 2, block.height() + 6), Tone.CHOSEN, 3);
             }
         }
     }

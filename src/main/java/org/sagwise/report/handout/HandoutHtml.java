@@ -3,7 +3,7 @@ package org.sagwise.report.handout;
 import java.util.List;
 import java.util.Locale;
 import org.commonmark.renderer.html.HtmlRenderer;
-import org.sagwise.picture.figure.BenchFigure;
+import org.sagwise.report.figure.BenchFigure;
 import org.sagwise.report.handout.Handout.Blank;
 import org.sagwise.report.handout.Handout.Frame;
 import org.sagwise.report.handout.Handout.Item;

@@ -1,6 +1,5 @@
 package org.sagwise.ui.bench;
 
-import java.awt.Graphics2D;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -8,6 +7,7 @@ import java.util.concurrent.Executor;
 import java.util.function.Supplier;
 import javafx.scene.Node;
 import org.sagwise.interaction.Selection;
+import org.sagwise.picture.pen.Pen;
 import org.sagwise.picture.scene.BenchView;
 import org.sagwise.picture.scene.Detail;
 import org.sagwise.ui.kit.CanvasLayer;
@@ -27,7 +27,7 @@ final class BenchLayers {
     private record Shot(Scenery scenery, BenchView view, Set<Detail> more) implements Painting {
 
         @Override
-        public void paint(Graphics2D graphics, double width, double height) {
+        public void paint(Pen graphics, double width, double height) {
             scenery.paintStill(graphics, view, more);
         }
     }
@@ -111,7 +111,7 @@ final class BenchLayers {
         standingOut.repaint();
     }
 
-    private void paintMoving(Graphics2D graphics, double width, double height) {
+    private void paintMoving(Pen graphics, double width, double height) {
         Scenery now = scenery.get();
         if (now.isMoving()) {
             shown.filter(seen -> seen.scenery().isLaidOutAs(now))
@@ -119,7 +119,7 @@ final class BenchLayers {
         }
     }
 
-    private void paintStandingOut(Graphics2D graphics, double width, double height) {
+    private void paintStandingOut(Pen graphics, double width, double height) {
         Scenery now = scenery.get();
         shown.filter(seen -> seen.scenery().isLaidOutAs(now))
                 .ifPresent(seen -> now.paintStandingOut(graphics, seen.view(), lit, chosen));

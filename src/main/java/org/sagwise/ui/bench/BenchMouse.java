@@ -1,6 +1,5 @@
 package org.sagwise.ui.bench;
 
-import java.awt.geom.Point2D;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -11,6 +10,7 @@ import org.sagwise.interaction.BenchInteraction;
 import org.sagwise.interaction.Selection;
 import org.sagwise.interaction.Surface;
 import org.sagwise.interaction.Tool;
+import org.sagwise.picture.geometry.Point;
 import org.sagwise.picture.scene.BenchView;
 import org.sagwise.scenario.TerminalRef;
 import org.sagwise.ui.document.FireButtonState;
@@ -40,7 +40,7 @@ final class BenchMouse {
     private final LinkPointer.Finder links;
     private final Runnable editor;
     private final Runnable noteEditor;
-    private Point2D pressed;
+    private Point pressed;
     private boolean dragging;
 
     private BenchMouse(
@@ -88,7 +88,7 @@ final class BenchMouse {
     }
 
     private Selection meantAt(double x, double y) {
-        Point2D at = bench(x, y);
+        Point at = bench(x, y);
         OptionalInt note = noteAt(at);
         Optional<String> part = partAt(at);
         OptionalInt link = links.linkAt(x, y);
@@ -103,7 +103,7 @@ final class BenchMouse {
         pressed = null;
         dragging = false;
         if (event.getButton() == MouseButton.PRIMARY) {
-            pressed = new Point2D.Double(event.getX(), event.getY());
+            pressed = new Point(event.getX(), event.getY());
             if (event.getTarget() == surface) {
                 surface.requestFocus();
             }
@@ -117,8 +117,8 @@ final class BenchMouse {
     }
 
     private void moveTo(MouseEvent event) {
-        Point2D at = bench(event.getX(), event.getY());
-        hands().moveTo(at.getX(), at.getY(), reach(hands(), view.get()));
+        Point at = bench(event.getX(), event.getY());
+        hands().moveTo(at.x(), at.y(), reach(hands(), view.get()));
     }
 
     /** How far the hand looks for a terminal, bench units. */
@@ -130,7 +130,7 @@ final class BenchMouse {
         if (pressed == null) {
             return;
         }
-        if (!dragging && pressed.distance(event.getX(), event.getY()) > SLACK) {
+        if (!dragging && pressed.distance(new Point(event.getX(), event.getY())) > SLACK) {
             dragging = true;
             if (!hands().isBusy()) {
                 takeHold(event);
@@ -142,28 +142,28 @@ final class BenchMouse {
     }
 
     private void takeHold(MouseEvent event) {
-        Point2D from = bench(pressed.getX(), pressed.getY());
+        Point from = bench(pressed.x(), pressed.y());
         Optional<TerminalRef> terminal = terminalAt(from).filter(BenchMouse::begins);
         Optional<String> part = partAt(from);
         OptionalInt note = noteAt(from);
         work.bench().button().release(FireButtonState.Hold.MOUSE);
         Optional<Tool.Probe> probe = probeAt(from);
         if (probe.isPresent()) {
-            hands().takeProbe(probe.get(), from.getX(), from.getY());
+            hands().takeProbe(probe.get(), from.x(), from.y());
         } else if (note.isPresent()) {
             hands().choose(Selection.note(note.getAsInt()));
-            hands().lift(from.getX(), from.getY());
+            hands().lift(from.x(), from.y());
         } else if (terminal.isPresent()) {
-            hands().pull(terminal.get(), from.getX(), from.getY());
+            hands().pull(terminal.get(), from.x(), from.y());
         } else if (part.isPresent()) {
             if (!hands().chosen().parts().contains(part.get())) {
                 hands().choose(Selection.part(part.get()));
             }
-            hands().lift(from.getX(), from.getY());
+            hands().lift(from.x(), from.y());
         } else {
             hands().frame(
-                            from.getX(),
-                            from.getY(),
+                            from.x(),
+                            from.y(),
                             event.isShiftDown() ? hands().chosen().parts() : Set.of());
         }
     }
@@ -200,7 +200,7 @@ final class BenchMouse {
     }
 
     private void click(MouseEvent event) {
-        Point2D at = bench(event.getX(), event.getY());
+        Point at = bench(event.getX(), event.getY());
         Optional<TerminalRef> terminal = terminalAt(at);
         Optional<String> part = partAt(at);
         OptionalInt link = links.linkAt(event.getX(), event.getY());
@@ -212,11 +212,11 @@ final class BenchMouse {
             moveTo(event);
             hands().drop();
         } else if (probe.isPresent()) {
-            hands().takeProbe(probe.get(), at.getX(), at.getY());
+            hands().takeProbe(probe.get(), at.x(), at.y());
         } else if (note.isPresent()) {
             hands().choose(Selection.note(note.getAsInt()));
         } else if (terminal.filter(BenchMouse::begins).isPresent()) {
-            hands().pull(terminal.get(), at.getX(), at.getY());
+            hands().pull(terminal.get(), at.x(), at.y());
         } else if (part.isPresent() && event.isShiftDown()) {
             hands().toggle(part.get());
         } else if (part.isPresent()) {
@@ -245,31 +245,31 @@ final class BenchMouse {
         return work.hands();
     }
 
-    private Point2D bench(double x, double y) {
+    private Point bench(double x, double y) {
         return view.get().toBench(x, y);
     }
 
-    private Optional<TerminalRef> terminalAt(Point2D at) {
-        return seen().terminalAt(at.getX(), at.getY(), REACH / view.get().scale());
+    private Optional<TerminalRef> terminalAt(Point at) {
+        return seen().terminalAt(at.x(), at.y(), REACH / view.get().scale());
     }
 
-    private Optional<Tool.Probe> probeAt(Point2D at) {
-        return seen().probeAt(at.getX(), at.getY(), HANDLE_REACH / view.get().scale());
+    private Optional<Tool.Probe> probeAt(Point at) {
+        return seen().probeAt(at.x(), at.y(), HANDLE_REACH / view.get().scale());
     }
 
     private Surface seen() {
         return new Surface(work.bench().scenario(), work.ground().seen());
     }
 
-    private OptionalInt noteAt(Point2D at) {
+    private OptionalInt noteAt(Point at) {
         return work.ground()
                 .seen()
-                .noteAt(at.getX(), at.getY())
+                .noteAt(at.x(), at.y())
                 .map(note -> OptionalInt.of(note.index()))
                 .orElse(OptionalInt.empty());
     }
 
-    private Optional<String> partAt(Point2D at) {
-        return work.ground().seen().partAt(at.getX(), at.getY()).map(box -> box.id());
+    private Optional<String> partAt(Point at) {
+        return work.ground().seen().partAt(at.x(), at.y()).map(box -> box.id());
     }
 }

@@ -1,7 +1,5 @@
 package org.sagwise.ui.bench;
 
-import java.awt.geom.Point2D;
-import java.awt.geom.Rectangle2D;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -16,6 +14,8 @@ import javafx.stage.Window;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.interaction.Selection;
 import org.sagwise.interaction.Tool;
+import org.sagwise.picture.geometry.Box;
+import org.sagwise.picture.geometry.Point;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.picture.layout.Drawing;
 import org.sagwise.picture.scene.Detail;
@@ -201,7 +201,7 @@ public final class BenchPane extends Pane implements Workbench.Ground {
     }
 
     @Override
-    public Point2D middle() {
+    public Point middle() {
         return view.get().toBench(getWidth() / 2, getHeight() / 2);
     }
 
@@ -237,14 +237,14 @@ public final class BenchPane extends Pane implements Workbench.Ground {
         noteEditor.applyCss();
         double width = Math.min(getWidth(), noteEditor.prefWidth(-1));
         double height = Math.min(getHeight(), noteEditor.prefHeight(width));
-        Rectangle2D about = scenery.seen(view.get(), work.hands().chosen());
-        double below = about.getMaxY() + EDITOR_GAP;
-        double above = about.getMinY() - EDITOR_GAP - height;
+        Box about = scenery.seen(view.get(), work.hands().chosen());
+        double below = about.bottom() + EDITOR_GAP;
+        double above = about.y() - EDITOR_GAP - height;
         boolean beside = above < 0 && below + height > getHeight();
-        double right = about.getMaxX() + EDITOR_GAP;
-        double left = about.getMinX() - EDITOR_GAP - width;
-        double x = beside ? (left < 0 ? right : left) : about.getCenterX() - width / 2;
-        double y = beside ? about.getCenterY() - height / 2 : above < 0 ? below : above;
+        double right = about.right() + EDITOR_GAP;
+        double left = about.x() - EDITOR_GAP - width;
+        double x = beside ? (left < 0 ? right : left) : about.middleX() - width / 2;
+        double y = beside ? about.middleY() - height / 2 : above < 0 ? below : above;
         noteEditor.resizeRelocate(
                 Math.max(0, Math.min(getWidth() - width, x)),
                 Math.max(0, Math.min(getHeight() - height, y)),
@@ -255,8 +255,8 @@ public final class BenchPane extends Pane implements Workbench.Ground {
     @Override
     public boolean handTo(double sceneX, double sceneY) {
         javafx.geometry.Point2D here = sceneToLocal(sceneX, sceneY);
-        Point2D at = view.get().toBench(here.getX(), here.getY());
-        work.hands().moveTo(at.getX(), at.getY(), BenchMouse.reach(work.hands(), view.get()));
+        Point at = view.get().toBench(here.getX(), here.getY());
+        work.hands().moveTo(at.x(), at.y(), BenchMouse.reach(work.hands(), view.get()));
         return getLayoutBounds().contains(here);
     }
 

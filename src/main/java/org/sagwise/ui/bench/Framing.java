@@ -1,8 +1,7 @@
 package org.sagwise.ui.bench;
 
-import java.awt.Dimension;
-import java.awt.geom.Rectangle2D;
 import java.util.Optional;
+import org.sagwise.picture.geometry.Box;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.picture.layout.PartShape;
 import org.sagwise.scenario.edit.History;
@@ -11,7 +10,7 @@ import org.sagwise.scenario.edit.History;
 final class Framing {
 
     /** A bench with little on it is shown with at least this much room, in bench units. */
-    private static final Dimension LEAST_ROOM = new Dimension(20 * PartShape.GRID, 10 * PartShape.GRID);
+    private static final Box LEAST_ROOM = new Box(0, 0, 20 * PartShape.GRID, 10 * PartShape.GRID);
 
     private final ViewModel view;
 
@@ -52,22 +51,16 @@ final class Framing {
 
     /** A meter with its card must be seen whole. */
     void keepMeter(BenchLayout layout) {
-        if (layout.probes().filter(box -> !view.shows(box.card())).isPresent()) {
+        if (layout.probes().filter(box -> !view.shows(box.card().box())).isPresent()) {
             view.fit();
         }
     }
 
     /** The room to be shown for a bench whose things take this much. */
-    static Rectangle2D roomy(Rectangle2D bounds) {
-        double wider = Math.max(0, LEAST_ROOM.width - bounds.getWidth()) / 2;
-        double higher = Math.max(0, LEAST_ROOM.height - bounds.getHeight()) / 2;
+    static Box roomy(Box bounds) {
+        double wider = Math.max(0, LEAST_ROOM.width() - bounds.width()) / 2;
+        double higher = Math.max(0, LEAST_ROOM.height() - bounds.height()) / 2;
         boolean little = wider > 0 && higher > 0;
-        return little
-                ? new Rectangle2D.Double(
-                        bounds.getX() - wider,
-                        bounds.getY() - higher,
-                        bounds.getWidth() + 2 * wider,
-                        bounds.getHeight() + 2 * higher)
-                : bounds;
+        return little ? bounds.grown(wider, higher) : bounds;
     }
 }

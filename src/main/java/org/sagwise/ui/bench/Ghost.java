@@ -1,13 +1,13 @@
 package org.sagwise.ui.bench;
 
-import java.awt.Rectangle;
-import java.awt.geom.Rectangle2D;
 import java.util.Locale;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import javafx.scene.image.Image;
 import org.sagwise.assessment.Assessment;
+import org.sagwise.picture.geometry.Box;
+import org.sagwise.picture.geometry.GridBox;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.picture.layout.PartBox;
 import org.sagwise.picture.look.Theme;
@@ -33,7 +33,7 @@ final class Ghost {
      * @param image the picture
      * @param area what part of the bench it shows, bench units
      */
-    record Shown(Image image, Rectangle2D area) {}
+    record Shown(Image image, Box area) {}
 
     Ghost(Function<Scenario, Assessment> assess, Supplier<Theme> theme) {
         this.assess = assess;
@@ -53,13 +53,13 @@ final class Ghost {
     private Shown painted(Scenario parts, double scale) {
         BenchScene scene = BenchScene.of(assess.apply(parts), BenchLayout.of(parts), theme.get(), Locale.ROOT)
                 .with(Set.of());
-        Rectangle area = scene.layout().parts().stream()
+        Box area = scene.layout().parts().stream()
                 .map(PartBox::body)
-                .reduce(Rectangle::union)
-                .map(Rectangle::new)
-                .orElseGet(Rectangle::new);
-        area.grow(MARGIN, MARGIN);
-        BenchView view = new BenchView(area.width * scale, area.height * scale, scale, area.x, area.y);
+                .reduce(GridBox::union)
+                .orElseGet(() -> new GridBox(0, 0, 0, 0))
+                .grown(MARGIN)
+                .box();
+        BenchView view = new BenchView(area.width() * scale, area.height() * scale, scale, area.x(), area.y());
         return new Shown(Snapshot.of(scene, view), area);
     }
 }

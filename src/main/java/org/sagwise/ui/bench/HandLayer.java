@@ -1,7 +1,5 @@
 package org.sagwise.ui.bench;
 
-import java.awt.geom.Point2D;
-import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,6 +11,8 @@ import javafx.scene.shape.Rectangle;
 import javafx.scene.shape.Shape;
 import org.sagwise.interaction.BenchInteraction;
 import org.sagwise.interaction.Tool;
+import org.sagwise.picture.geometry.Box;
+import org.sagwise.picture.geometry.Point;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.picture.scene.BenchView;
 import org.sagwise.scenario.Placement;
@@ -67,11 +67,14 @@ final class HandLayer extends Pane {
                     work.bench().scenario().withPlacement(work.ground().lying().placements());
             showPart(Fragment.of(whole, lifted.ids()), lifted.dx(), lifted.dy());
         } else if (tool instanceof Tool.Slip slip) {
-            work.ground().seen().note(slip.note()).ifPresent(note -> showSlip(note.box(), slip.dx(), slip.dy()));
+            work.ground()
+                    .seen()
+                    .note(slip.note())
+                    .ifPresent(note -> showSlip(note.box().box(), slip.dx(), slip.dy()));
         } else if (tool instanceof Tool.Frame drawn) {
             showFrame(view.get().toWindow(BenchInteraction.areaOf(drawn)));
         } else if (tool instanceof Tool.DraftLink held) {
-            Point2D from = pointOf(held.from()).orElse(new Point2D.Double(held.x(), held.y()));
+            Point from = pointOf(held.from()).orElse(new Point(held.x(), held.y()));
             showLead(from, tip(held.over(), held.x(), held.y()), held.over());
         } else if (tool instanceof Tool.Gathered held) {
             plate.show(
@@ -85,82 +88,80 @@ final class HandLayer extends Pane {
     private void showPart(Scenario part, int dx, int dy) {
         BenchView now = view.get();
         Ghost.Shown shown = ghost.of(part, now.scale());
-        Rectangle2D area = shown.area();
-        Rectangle2D there = now.toWindow(
-                new Rectangle2D.Double(area.getX() + dx, area.getY() + dy, area.getWidth(), area.getHeight()));
+        Box area = shown.area();
+        Box there = now.toWindow(area.moved(dx, dy));
         picture.setImage(shown.image());
-        picture.setX(there.getX());
-        picture.setY(there.getY());
-        picture.setFitWidth(there.getWidth());
-        picture.setFitHeight(there.getHeight());
+        picture.setX(there.x());
+        picture.setY(there.y());
+        picture.setFitWidth(there.width());
+        picture.setFitHeight(there.height());
         picture.setVisible(true);
         showFrame(there);
     }
 
-    private void showSlip(Rectangle2D box, double dx, double dy) {
-        showFrame(view.get()
-                .toWindow(new Rectangle2D.Double(box.getX() + dx, box.getY() + dy, box.getWidth(), box.getHeight())));
+    private void showSlip(Box box, double dx, double dy) {
+        showFrame(view.get().toWindow(box.moved(dx, dy)));
     }
 
-    private void showFrame(Rectangle2D area) {
-        frame.setX(area.getX());
-        frame.setY(area.getY());
-        frame.setWidth(area.getWidth());
-        frame.setHeight(area.getHeight());
+    private void showFrame(Box area) {
+        frame.setX(area.x());
+        frame.setY(area.y());
+        frame.setWidth(area.width());
+        frame.setHeight(area.height());
         frame.setVisible(true);
     }
 
-    private void showLead(Point2D from, Point2D to, Optional<TerminalRef> over) {
-        Point2D one = view.get().toWindow(from.getX(), from.getY());
-        Point2D other = view.get().toWindow(to.getX(), to.getY());
+    private void showLead(Point from, Point to, Optional<TerminalRef> over) {
+        Point one = view.get().toWindow(from.x(), from.y());
+        Point other = view.get().toWindow(to.x(), to.y());
         double bow = Math.min(60, one.distance(other) / 3);
-        lead.setStartX(one.getX());
-        lead.setStartY(one.getY());
-        lead.setControlX1(one.getX());
-        lead.setControlY1(one.getY() - bow);
-        lead.setControlX2(other.getX());
-        lead.setControlY2(other.getY() - bow);
-        lead.setEndX(other.getX());
-        lead.setEndY(other.getY());
+        lead.setStartX(one.x());
+        lead.setStartY(one.y());
+        lead.setControlX1(one.x());
+        lead.setControlY1(one.y() - bow);
+        lead.setControlX2(other.x());
+        lead.setControlY2(other.y() - bow);
+        lead.setEndX(other.x());
+        lead.setEndY(other.y());
         lead.setVisible(true);
         showEnd(to, over);
     }
 
     private void showProbe(Tool.Tip held) {
-        Point2D at = tip(held.over(), held.x(), held.y());
-        Optional<Point2D> meter = work.ground()
+        Point at = tip(held.over(), held.x(), held.y());
+        Optional<Point> meter = work.ground()
                 .lying()
                 .probes()
-                .map(box -> new Point2D.Double(box.card().getCenterX(), box.card().y))
-                .map(from -> view.get().toWindow(from.getX(), from.getY()));
-        probe.show(view.get().toWindow(at.getX(), at.getY()), held.probe(), meter);
-        showMark(view.get().toWindow(at.getX(), at.getY()), held.over().isPresent());
+                .map(box -> new Point(box.card().middleX(), box.card().y()))
+                .map(from -> view.get().toWindow(from.x(), from.y()));
+        probe.show(view.get().toWindow(at.x(), at.y()), held.probe(), meter);
+        showMark(view.get().toWindow(at.x(), at.y()), held.over().isPresent());
     }
 
-    private void showEnd(Point2D to, Optional<TerminalRef> over) {
-        Point2D seen = view.get().toWindow(to.getX(), to.getY());
-        end.setCenterX(seen.getX());
-        end.setCenterY(seen.getY());
+    private void showEnd(Point to, Optional<TerminalRef> over) {
+        Point seen = view.get().toWindow(to.x(), to.y());
+        end.setCenterX(seen.x());
+        end.setCenterY(seen.y());
         end.setVisible(true);
         showMark(seen, over.isPresent());
     }
 
-    private void showMark(Point2D seen, boolean over) {
-        mark.setCenterX(seen.getX());
-        mark.setCenterY(seen.getY());
+    private void showMark(Point seen, boolean over) {
+        mark.setCenterX(seen.x());
+        mark.setCenterY(seen.y());
         mark.setVisible(over);
     }
 
-    private Optional<Point2D> seen(TerminalRef terminal) {
-        return pointOf(terminal).map(at -> view.get().toWindow(at.getX(), at.getY()));
+    private Optional<Point> seen(TerminalRef terminal) {
+        return pointOf(terminal).map(at -> view.get().toWindow(at.x(), at.y()));
     }
 
-    private Point2D tip(Optional<TerminalRef> over, double x, double y) {
-        return over.flatMap(this::pointOf).orElse(new Point2D.Double(x, y));
+    private Point tip(Optional<TerminalRef> over, double x, double y) {
+        return over.flatMap(this::pointOf).orElse(new Point(x, y));
     }
 
-    private Optional<Point2D> pointOf(TerminalRef terminal) {
+    private Optional<Point> pointOf(TerminalRef terminal) {
         BenchLayout layout = work.ground().lying();
-        return layout.terminal(terminal).map(point -> new Point2D.Double(point.x(), point.y()));
+        return layout.terminal(terminal).map(point -> new Point(point.x(), point.y()));
     }
 }

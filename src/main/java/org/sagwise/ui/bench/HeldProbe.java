@@ -1,6 +1,5 @@
 package org.sagwise.ui.bench;
 
-import java.awt.geom.Point2D;
 import java.util.List;
 import java.util.Optional;
 import javafx.css.PseudoClass;
@@ -9,6 +8,7 @@ import javafx.scene.shape.CubicCurve;
 import javafx.scene.shape.Line;
 import javafx.scene.shape.Shape;
 import org.sagwise.interaction.Tool;
+import org.sagwise.picture.geometry.Point;
 
 /** A probe of the meter in the hand: its tip is where the pointer is. */
 final class HeldProbe extends Group {
@@ -44,7 +44,7 @@ final class HeldProbe extends Group {
      * @param tip where its tip is
      * @param meter where its lead begins; nowhere while the meter lies beside the bench
      */
-    void show(Point2D tip, Tool.Probe probe, Optional<Point2D> meter) {
+    void show(Point tip, Tool.Probe probe, Optional<Point> meter) {
         boolean red = probe == Tool.Probe.RED;
         for (Shape shape : List.of(lead, handle)) {
             shape.pseudoClassStateChanged(RED, red);
@@ -57,21 +57,21 @@ final class HeldProbe extends Group {
         setVisible(true);
     }
 
-    private static void line(Line line, Point2D tip, double from, double to) {
-        line.setStartX(tip.getX() + from);
-        line.setStartY(tip.getY() - from);
-        line.setEndX(tip.getX() + to);
-        line.setEndY(tip.getY() - to);
+    private static void line(Line line, Point tip, double from, double to) {
+        line.setStartX(tip.x() + from);
+        line.setStartY(tip.y() - from);
+        line.setEndX(tip.x() + to);
+        line.setEndY(tip.y() - to);
     }
 
-    private void lead(Point2D from, Point2D tip) {
-        lead.setStartX(from.getX());
-        lead.setStartY(from.getY());
-        lead.setControlX1(from.getX());
-        lead.setControlY1(from.getY() - SLACK);
-        lead.setControlX2(tip.getX() + LENGTH + SLACK);
-        lead.setControlY2(tip.getY() - LENGTH - SLACK);
-        lead.setEndX(tip.getX() + LENGTH);
-        lead.setEndY(tip.getY() - LENGTH);
+    private void lead(Point from, Point tip) {
+        lead.setStartX(from.x());
+        lead.setStartY(from.y());
+        lead.setControlX1(from.x());
+        lead.setControlY1(from.y() - SLACK);
+        lead.setControlX2(tip.x() + LENGTH + SLACK);
+        lead.setControlY2(tip.y() - LENGTH - SLACK);
+        lead.setEndX(tip.x() + LENGTH);
+        lead.setEndY(tip.y() - LENGTH);
     }
 }

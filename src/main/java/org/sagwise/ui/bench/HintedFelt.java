@@ -1,10 +1,10 @@
 package org.sagwise.ui.bench;
 
-import java.awt.geom.Rectangle2D;
 import java.util.stream.Stream;
 import javafx.geometry.Pos;
 import javafx.geometry.VPos;
 import javafx.scene.layout.StackPane;
+import org.sagwise.picture.geometry.Box;
 import org.sagwise.ui.kit.Subscriptions;
 
 /** The bench with a hint on it: at its top, or at its foot where that covers fewer parts. */
@@ -36,13 +36,11 @@ public final class HintedFelt extends StackPane {
     private double covered(VPos end) {
         double width = Math.min(getWidth(), hint.prefWidth(-1));
         double height = hint.prefHeight(width) + hint.gap();
-        Rectangle2D strip = new Rectangle2D.Double(
-                (getWidth() - width) / 2, end == VPos.TOP ? 0 : getHeight() - height, width, height);
+        Box strip = new Box((getWidth() - width) / 2, end == VPos.TOP ? 0 : getHeight() - height, width, height);
         return bench.seen().parts().stream()
                 .flatMap(part -> Stream.of(part.body(), part.label()))
-                .map(area -> strip.createIntersection(view.get().toWindow(area)))
-                .filter(common -> !common.isEmpty())
-                .mapToDouble(common -> common.getWidth() * common.getHeight())
+                .map(area -> strip.common(view.get().toWindow(area.box())))
+                .mapToDouble(Box::area)
                 .sum();
     }
 }

@@ -1,8 +1,5 @@
 package org.sagwise.ui.bench;
 
-import java.awt.geom.Line2D;
-import java.awt.geom.Point2D;
-import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.input.KeyCode;
@@ -12,6 +9,9 @@ import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Pane;
 import org.sagwise.interaction.Tool;
 import org.sagwise.part.MeterMode;
+import org.sagwise.picture.geometry.Box;
+import org.sagwise.picture.geometry.Line;
+import org.sagwise.picture.geometry.Point;
 import org.sagwise.picture.layout.ProbeBox;
 import org.sagwise.picture.scene.BenchView;
 import org.sagwise.reading.MeterTexts;
@@ -80,10 +80,10 @@ final class MeterLayer extends Pane {
         }
     }
 
-    private MeterNode probe(String colour, TerminalRef on, Line2D handle, Runnable take) {
+    private MeterNode probe(String colour, TerminalRef on, Line handle, Runnable take) {
         MeterNode node = new MeterNode(
                 "probe-" + colour,
-                handle.getBounds2D(),
+                handle.bounds(),
                 wording.say("meter.probe.kind"),
                 () -> wording.say("meter.probe." + colour, names.terminal(bench.scenario(), on)),
                 take);
@@ -92,11 +92,11 @@ final class MeterLayer extends Pane {
     }
 
     private MeterNode letter(MeterMode mode, ProbeBox meter) {
-        Point2D place = meter.letter(mode);
+        Point place = meter.letter(mode);
         double side = LETTER * meter.scale();
         MeterNode node = new MeterNode(
                 "meter-" + mode.word(),
-                new Rectangle2D.Double(place.getX() - side / 2, place.getY() - side / 2, side, side),
+                new Box(place.x() - side / 2, place.y() - side / 2, side, side),
                 wording.say("meter.dial.kind"),
                 () -> tell(mode),
                 commands.to(mode).action());

@@ -1,12 +1,12 @@
 package org.sagwise.ui.bench;
 
-import java.awt.geom.Rectangle2D;
 import java.util.function.Supplier;
 import javafx.scene.AccessibleAction;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Cursor;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.Region;
+import org.sagwise.picture.geometry.Box;
 import org.sagwise.picture.scene.BenchView;
 
 /**
@@ -14,7 +14,7 @@ import org.sagwise.picture.scene.BenchView;
  */
 final class MeterNode extends Region {
 
-    private final Rectangle2D box;
+    private final Box box;
     private final Supplier<String> words;
     private final Runnable action;
     private final Tooltip tooltip = new Tooltip();
@@ -25,7 +25,7 @@ final class MeterNode extends Region {
      * @param words what it is and does now
      * @param action what Enter and a screen reader do with it
      */
-    MeterNode(String id, Rectangle2D box, String description, Supplier<String> words, Runnable action) {
+    MeterNode(String id, Box box, String description, Supplier<String> words, Runnable action) {
         this.box = box;
         this.words = words;
         this.action = action;
@@ -48,10 +48,10 @@ final class MeterNode extends Region {
 
     /** Lies down where the view shows its part of the bench. */
     void place(BenchView view) {
-        Rectangle2D seen = view.toWindow(box);
-        double width = Math.max(TouchNode.LEAST_SIDE, seen.getWidth());
-        double height = Math.max(TouchNode.LEAST_SIDE, seen.getHeight());
-        resizeRelocate(seen.getCenterX() - width / 2, seen.getCenterY() - height / 2, width, height);
+        Box seen = view.toWindow(box);
+        double width = Math.max(TouchNode.LEAST_SIDE, seen.width());
+        double height = Math.max(TouchNode.LEAST_SIDE, seen.height());
+        resizeRelocate(seen.middleX() - width / 2, seen.middleY() - height / 2, width, height);
     }
 
     void act() {

@@ -1,10 +1,10 @@
 package org.sagwise.ui.bench;
 
-import java.awt.geom.Point2D;
 import java.util.List;
 import javafx.scene.Group;
 import javafx.scene.shape.Circle;
 import javafx.scene.shape.Line;
+import org.sagwise.picture.geometry.Point;
 
 /** Marks the terminals that one plate will join, and shows the plate to be. */
 final class PlateMarks extends Group {
@@ -26,15 +26,15 @@ final class PlateMarks extends Group {
      *
      * @param terminals where they are; the plate begins at the first
      */
-    void show(List<Point2D> terminals) {
+    void show(List<Point> terminals) {
         plate.getChildren().clear();
         marks.getChildren().clear();
-        for (Point2D terminal : terminals) {
-            Point2D first = terminals.get(0);
-            Line line = new Line(first.getX(), first.getY(), terminal.getX(), terminal.getY());
+        for (Point terminal : terminals) {
+            Point first = terminals.get(0);
+            Line line = new Line(first.x(), first.y(), terminal.x(), terminal.y());
             line.getStyleClass().add("plate-line");
             plate.getChildren().add(line);
-            Circle mark = new Circle(terminal.getX(), terminal.getY(), MARK);
+            Circle mark = new Circle(terminal.x(), terminal.y(), MARK);
             mark.getStyleClass().add("hand-mark");
             marks.getChildren().add(mark);
         }

@@ -17,6 +17,7 @@ import javafx.scene.paint.LinearGradient;
 import javafx.scene.paint.Stop;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.picture.look.ColourScale;
+import org.sagwise.picture.pen.Colour;
 import org.sagwise.picture.scene.PotentialScale;
 import org.sagwise.ui.document.BenchModel;
 import org.sagwise.ui.kit.Subscriptions;
@@ -87,7 +88,7 @@ public final class PotentialLegend extends HBox {
 
     private static Stop stop(int index) {
         double share = index / (STOPS - 1.0);
-        java.awt.Color colour = ColourScale.CIVIDIS.at(share);
-        return new Stop(share, Color.rgb(colour.getRed(), colour.getGreen(), colour.getBlue()));
+        Colour colour = ColourScale.CIVIDIS.at(share);
+        return new Stop(share, Color.rgb(colour.red(), colour.green(), colour.blue()));
     }
 }

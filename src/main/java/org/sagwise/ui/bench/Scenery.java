@@ -1,8 +1,5 @@
 package org.sagwise.ui.bench;
 
-import java.awt.Graphics2D;
-import java.awt.geom.Point2D;
-import java.awt.geom.Rectangle2D;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
@@ -16,9 +13,10 @@ import org.sagwise.interaction.Selection;
 import org.sagwise.picture.bench.ChevronPainter;
 import org.sagwise.picture.bench.EmphasisPainter;
 import org.sagwise.picture.bench.StillPainter;
+import org.sagwise.picture.geometry.Box;
+import org.sagwise.picture.geometry.Point;
 import org.sagwise.picture.layout.BenchLayout;
-import org.sagwise.picture.layout.NoteBox;
-import org.sagwise.picture.layout.PartBox;
+import org.sagwise.picture.pen.Pen;
 import org.sagwise.picture.scene.BenchScene;
 import org.sagwise.picture.scene.BenchView;
 import org.sagwise.picture.scene.Detail;
@@ -73,50 +71,49 @@ final class Scenery {
         return scene.layout();
     }
 
-    Rectangle2D bounds() {
+    Box bounds() {
         return scene.layout().bounds();
     }
 
     /** Where the view shows what is meant. */
-    Rectangle2D seen(BenchView view, Selection meant) {
-        Stream<Rectangle2D> parts = meant.parts().stream()
+    Box seen(BenchView view, Selection meant) {
+        Stream<Box> parts = meant.parts().stream()
                 .flatMap(id -> scene.layout().part(id).stream())
-                .map(PartBox::body);
-        Stream<Rectangle2D> notes = meant.notes().stream()
+                .map(box -> box.body().box());
+        Stream<Box> notes = meant.notes().stream()
                 .flatMap(at -> scene.layout().note(at).stream())
-                .map(NoteBox::box);
-        Stream<Rectangle2D> links = meant.links().stream()
+                .map(note -> note.box().box());
+        Stream<Box> links = meant.links().stream()
                 .flatMap(at -> scene.layout().route(at).stream())
-                .map(route -> new Rectangle2D.Double(route.middle().x, route.middle().y, 1, 1));
+                .map(route -> new Box(route.middle().x(), route.middle().y(), 1, 1));
         return view.toWindow(Stream.of(parts, notes, links)
                 .flatMap(each -> each)
-                .reduce(Rectangle2D::createUnion)
+                .reduce(Box::union)
                 .orElseGet(this::bounds));
     }
 
     /** Where parts lie, with their figures, that did not lie on the bench before. */
-    List<Rectangle2D> newSince(Optional<Scenery> before) {
+    List<Box> newSince(Optional<Scenery> before) {
         return scene.layout().parts().stream()
                 .filter(box -> before.flatMap(then -> then.partBox(box.id())).isEmpty())
-                .map(box -> (Rectangle2D) box.body().union(box.label()))
+                .map(box -> box.body().union(box.label()).box())
                 .toList();
     }
 
-    Optional<Rectangle2D> partBox(String id) {
-        return scene.layout().part(id).map(box -> box.body());
+    Optional<Box> partBox(String id) {
+        return scene.layout().part(id).map(box -> box.body().box());
     }
 
-    Optional<Rectangle2D> terminalBox(TerminalRef terminal) {
+    Optional<Box> terminalBox(TerminalRef terminal) {
         return scene.layout()
                 .terminal(terminal)
-                .map(point ->
-                        new Rectangle2D.Double(point.x() - TERMINAL / 2, point.y() - TERMINAL / 2, TERMINAL, TERMINAL));
+                .map(point -> new Box(point.x() - TERMINAL / 2, point.y() - TERMINAL / 2, TERMINAL, TERMINAL));
     }
 
     /** The link near a point of the view. */
     OptionalInt linkAt(BenchView view, double x, double y) {
-        Point2D point = view.toBench(x, y);
-        return scene.layout().linkAt(point.getX(), point.getY(), REACH / view.scale());
+        Point point = view.toBench(x, y);
+        return scene.layout().linkAt(point.x(), point.y(), REACH / view.scale());
     }
 
     /** Whether anything on it moves. */
@@ -139,7 +136,7 @@ final class Scenery {
      *
      * @param more what is shown besides the usual
      */
-    void paintStill(Graphics2D graphics, BenchView view, Set<Detail> more) {
+    void paintStill(Pen graphics, BenchView view, Set<Detail> more) {
         Set<Detail> details = EnumSet.copyOf(ON_SCREEN);
         details.addAll(more);
         StillPainter.paint(graphics, scene.with(details), view);
@@ -151,7 +148,7 @@ final class Scenery {
      * @param lit what is pointed at
      * @param chosen what is chosen
      */
-    void paintStandingOut(Graphics2D graphics, BenchView view, Selection lit, Selection chosen) {
+    void paintStandingOut(Pen graphics, BenchView view, Selection lit, Selection chosen) {
         Set<Integer> links = new HashSet<>(lit.links());
         links.addAll(chosen.links());
         Set<Integer> notes = new HashSet<>(lit.notes());
@@ -160,7 +157,7 @@ final class Scenery {
         EmphasisPainter.paint(graphics, scene.with(emphasis), view);
     }
 
-    void paintMoving(Graphics2D graphics, BenchView view) {
+    void paintMoving(Pen graphics, BenchView view) {
         chevrons.paint(graphics, scene, view);
     }
 }

@@ -1,11 +1,11 @@
 package org.sagwise.ui.bench;
 
-import java.awt.geom.Rectangle2D;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
+import org.sagwise.picture.geometry.Box;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.picture.layout.Drawing;
 import org.sagwise.picture.scene.BenchView;
@@ -57,7 +57,7 @@ public final class SettingOut {
             double textScale,
             Drawing drawing,
             List<Double> stretches,
-            UnaryOperator<Rectangle2D> shown,
+            UnaryOperator<Box> shown,
             double width,
             double height) {
         ToDoubleFunction<BenchLayout> seen = layout -> layout.textScale()

@@ -1,6 +1,5 @@
 package org.sagwise.ui.bench;
 
-import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -13,6 +12,7 @@ import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Pane;
 import org.sagwise.interaction.Selection;
 import org.sagwise.part.PartKind;
+import org.sagwise.picture.geometry.Box;
 import org.sagwise.picture.layout.NoteBox;
 import org.sagwise.picture.scene.BenchView;
 import org.sagwise.scenario.Part;
@@ -81,7 +81,7 @@ final class TouchLayer extends Pane {
     }
 
     /** The node that was there before, moved, or a new one. */
-    private TouchNode node(Map<String, TouchNode> before, TouchNode.Kind kind, Rectangle2D box) {
+    private TouchNode node(Map<String, TouchNode> before, TouchNode.Kind kind, Box box) {
         TouchNode known = before.get(kind.id());
         if (known != null && known.isFor(kind)) {
             known.move(box);
@@ -159,7 +159,7 @@ final class TouchLayer extends Pane {
         return nodes().stream().filter(node -> node.getId().equals(id)).findFirst();
     }
 
-    private TouchNode partNode(Part part, Rectangle2D box, Map<String, TouchNode> before) {
+    private TouchNode partNode(Part part, Box box, Map<String, TouchNode> before) {
         TouchNode.Kind kind = new TouchNode.Kind(
                 "part-" + part.id(),
                 new Touched.Whole(part.id()),
@@ -173,7 +173,7 @@ final class TouchLayer extends Pane {
         return node;
     }
 
-    private TouchNode terminalNode(TerminalRef terminal, Rectangle2D box, Map<String, TouchNode> before) {
+    private TouchNode terminalNode(TerminalRef terminal, Box box, Map<String, TouchNode> before) {
         String word = TERMINAL_WORDS.getOrDefault(terminal.terminal(), terminal.terminal());
         TouchNode.Kind kind = new TouchNode.Kind(
                 "terminal-" + terminal.part() + "-" + word,
@@ -189,7 +189,7 @@ final class TouchLayer extends Pane {
                 new Touched.Slip(note.index()),
                 wording.say("touch.note.kind"),
                 () -> texts.note(bench.assessment(), note.index()).orElse(""));
-        return node(before, kind, note.box());
+        return node(before, kind, note.box().box());
     }
 
     private String tell(Part part) {

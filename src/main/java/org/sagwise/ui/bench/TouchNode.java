@@ -1,6 +1,5 @@
 package org.sagwise.ui.bench;
 
-import java.awt.geom.Rectangle2D;
 import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.scene.AccessibleAction;
@@ -9,6 +8,7 @@ import javafx.scene.AccessibleRole;
 import javafx.scene.control.Tooltip;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Region;
+import org.sagwise.picture.geometry.Box;
 import org.sagwise.picture.scene.BenchView;
 import org.sagwise.scenario.TerminalRef;
 
@@ -22,7 +22,7 @@ final class TouchNode extends Region {
     static final double LEAST_SIDE = 24;
 
     private final Kind kind;
-    private Rectangle2D box;
+    private Box box;
     private Optional<Tooltip> tooltip = Optional.empty();
     private String told = "";
 
@@ -39,7 +39,7 @@ final class TouchNode extends Region {
     /**
      * @param box where it is on the bench
      */
-    TouchNode(Kind kind, Rectangle2D box) {
+    TouchNode(Kind kind, Box box) {
         this.kind = kind;
         this.box = box;
         setId(kind.id());
@@ -93,16 +93,16 @@ final class TouchNode extends Region {
     }
 
     /** Lies elsewhere on the bench from now on. */
-    void move(Rectangle2D there) {
+    void move(Box there) {
         box = there;
     }
 
     /** Lies down where the view shows its part of the bench. */
     void place(BenchView view) {
-        Rectangle2D seen = view.toWindow(box);
-        double width = Math.max(LEAST_SIDE, seen.getWidth());
-        double height = Math.max(LEAST_SIDE, seen.getHeight());
-        resizeRelocate(seen.getCenterX() - width / 2, seen.getCenterY() - height / 2, width, height);
+        Box seen = view.toWindow(box);
+        double width = Math.max(LEAST_SIDE, seen.width());
+        double height = Math.max(LEAST_SIDE, seen.height());
+        resizeRelocate(seen.middleX() - width / 2, seen.middleY() - height / 2, width, height);
     }
 
     @Override

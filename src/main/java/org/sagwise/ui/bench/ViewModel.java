@@ -1,8 +1,8 @@
 package org.sagwise.ui.bench;
 
-import java.awt.geom.Rectangle2D;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
+import org.sagwise.picture.geometry.Box;
 import org.sagwise.picture.scene.BenchView;
 
 /** What part of the bench is seen: all of it, until somebody zooms or pans. */
@@ -15,8 +15,8 @@ public final class ViewModel {
     private static final double PAN_STEP = 60;
 
     private final ReadOnlyObjectWrapper<BenchView> view =
-            new ReadOnlyObjectWrapper<>(BenchView.fit(new Rectangle2D.Double(0, 0, 1, 1), 1, 1));
-    private Rectangle2D all = new Rectangle2D.Double(0, 0, 1, 1);
+            new ReadOnlyObjectWrapper<>(BenchView.fit(new Box(0, 0, 1, 1), 1, 1));
+    private Box all = new Box(0, 0, 1, 1);
     private double width = 1;
     private double height = 1;
     private boolean fitted = true;
@@ -30,7 +30,7 @@ public final class ViewModel {
     }
 
     /** Everything on the bench takes this room now. */
-    void show(Rectangle2D newAll) {
+    void show(Box newAll) {
         all = newAll;
         follow();
     }
@@ -52,8 +52,8 @@ public final class ViewModel {
     }
 
     /** Whether all of an area of the bench is seen. */
-    boolean shows(Rectangle2D area) {
-        return new Rectangle2D.Double(0, 0, width, height).contains(get().toWindow(area));
+    boolean shows(Box area) {
+        return new Box(0, 0, width, height).contains(get().toWindow(area));
     }
 
     /** Keeps the bench where it is seen, whatever comes to it. */
@@ -62,10 +62,10 @@ public final class ViewModel {
     }
 
     /** Steps back so far that an area of the bench is seen with all that was seen before. */
-    void reveal(Rectangle2D area) {
-        Rectangle2D seen = get().seen();
+    void reveal(Box area) {
+        Box seen = get().seen();
         if (!seen.contains(area)) {
-            view.set(BenchView.fit(seen.createUnion(area), width, height));
+            view.set(BenchView.fit(seen.union(area), width, height));
         }
     }
 

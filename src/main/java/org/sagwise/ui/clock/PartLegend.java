@@ -12,6 +12,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.paint.Color;
 import org.sagwise.part.PartKind;
 import org.sagwise.picture.look.Series;
+import org.sagwise.picture.pen.Colour;
 import org.sagwise.reading.Bench;
 import org.sagwise.scenario.Part;
 
@@ -78,15 +79,10 @@ final class PartLegend extends HBox {
     private static Canvas sample(Series series) {
         Canvas canvas = new Canvas(LINE_LENGTH, LINE_HEIGHT);
         GraphicsContext pen = canvas.getGraphicsContext2D();
-        java.awt.Color colour = series.colour();
-        pen.setStroke(Color.rgb(colour.getRed(), colour.getGreen(), colour.getBlue()));
+        Colour colour = series.colour();
+        pen.setStroke(Color.rgb(colour.red(), colour.green(), colour.blue()));
         pen.setLineWidth(2.5);
-        float[] dashes = series.dashes();
-        double[] lengths = new double[dashes.length];
-        for (int i = 0; i < lengths.length; i++) {
-            lengths[i] = dashes[i];
-        }
-        pen.setLineDashes(lengths);
+        pen.setLineDashes(series.dashes());
         pen.strokeLine(0, LINE_HEIGHT / 2, LINE_LENGTH, LINE_HEIGHT / 2);
         return canvas;
     }

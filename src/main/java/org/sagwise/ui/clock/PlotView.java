@@ -1,13 +1,13 @@
 package org.sagwise.ui.clock;
 
-import java.awt.Graphics2D;
 import java.util.OptionalDouble;
 import java.util.function.DoubleConsumer;
 import javafx.beans.property.ObjectProperty;
 import javafx.scene.AccessibleRole;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Region;
-import org.sagwise.picture.look.Pen;
+import org.sagwise.picture.look.ThemedPen;
+import org.sagwise.picture.pen.Pen;
 import org.sagwise.picture.plot.Chart;
 import org.sagwise.picture.plot.PlotPainter;
 import org.sagwise.picture.plot.PlotWords;
@@ -59,15 +59,15 @@ public final class PlotView extends Region {
         layer.repaint();
     }
 
-    private void paint(Graphics2D graphics, double width, double height) {
-        Pen pen = new Pen(
+    private void paint(Pen graphics, double width, double height) {
+        ThemedPen pen = new ThemedPen(
                 graphics,
                 looks.get().theme(),
                 looks.get().textScale(),
                 1,
                 looks.get().lineScale());
         painter = new PlotPainter(chart, words, looks.get().textScale(), width, height);
-        painter.paint(graphics, pen, nowS, pointed.get());
+        painter.paint(pen, nowS, pointed.get());
     }
 
     private void point(MouseEvent event) {

@@ -39,7 +39,10 @@ public final class CanvasLayer extends Region {
             return;
         }
         context.save();
-        painting.paint(new OutlineGraphics(context), canvas.getWidth(), canvas.getHeight());
+        painting.paint(
+                new org.sagwise.report.pen.Java2dPen(new OutlineGraphics(context)),
+                canvas.getWidth(),
+                canvas.getHeight());
         context.restore();
     }
 

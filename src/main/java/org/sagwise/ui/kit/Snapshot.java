@@ -11,6 +11,7 @@ import javafx.scene.image.WritableImage;
 import org.sagwise.picture.bench.StillPainter;
 import org.sagwise.picture.scene.BenchScene;
 import org.sagwise.picture.scene.BenchView;
+import org.sagwise.report.pen.Java2dPen;
 
 /** Takes a picture as an image, on whatever thread. */
 public final class Snapshot {
@@ -34,7 +35,7 @@ public final class Snapshot {
         BufferedImage image = new BufferedImage(across, down, BufferedImage.TYPE_INT_ARGB_PRE);
         Graphics2D graphics = image.createGraphics();
         graphics.scale(scale, scale);
-        painting.paint(graphics, width, height);
+        painting.paint(new Java2dPen(graphics), width, height);
         graphics.dispose();
         int[] pixels = ((DataBufferInt) image.getRaster().getDataBuffer()).getData();
         return new WritableImage(

@@ -9,7 +9,7 @@ import java.util.Objects;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.collections.ObservableList;
 import org.sagwise.picture.look.Theme;
-import org.sagwise.picture.look.Typeface;
+import org.sagwise.picture.pen.Typeface;
 import org.sagwise.ui.settings.AppliedLooks;
 import org.sagwise.ui.settings.LooksModel;
 

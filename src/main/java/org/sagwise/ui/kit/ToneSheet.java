@@ -1,12 +1,12 @@
 package org.sagwise.ui.kit;
 
-import java.awt.Color;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.sagwise.picture.look.Theme;
 import org.sagwise.picture.look.Tone;
+import org.sagwise.picture.pen.Colour;
 
 /**
  * The colours of the painters as looked-up colours for style sheets, so that window and pictures
@@ -38,8 +38,8 @@ final class ToneSheet {
     }
 
     /** Every looked-up colour, without its prefix, with the colour that it is in a theme. */
-    static Map<String, Color> colours(Theme theme) {
-        Map<String, Color> colours = new LinkedHashMap<>();
+    static Map<String, Colour> colours(Theme theme) {
+        Map<String, Colour> colours = new LinkedHashMap<>();
         NAMES.forEach((name, tone) -> colours.put(name, theme.colour(tone)));
         return colours;
     }
@@ -51,7 +51,7 @@ final class ToneSheet {
                 .collect(Collectors.joining(" "));
     }
 
-    private static String web(Color colour) {
-        return String.format(Locale.ROOT, "#%02x%02x%02x", colour.getRed(), colour.getGreen(), colour.getBlue());
+    private static String web(Colour colour) {
+        return String.format(Locale.ROOT, "#%02x%02x%02x", colour.red(), colour.green(), colour.blue());
     }
 }

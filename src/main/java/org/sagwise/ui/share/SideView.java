@@ -1,6 +1,5 @@
 package org.sagwise.ui.share;
 
-import java.awt.Graphics2D;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -13,6 +12,7 @@ import org.sagwise.assessment.Assessment;
 import org.sagwise.picture.bench.ChevronPainter;
 import org.sagwise.picture.bench.StillPainter;
 import org.sagwise.picture.layout.BenchLayout;
+import org.sagwise.picture.pen.Pen;
 import org.sagwise.picture.scene.BenchScene;
 import org.sagwise.picture.scene.BenchView;
 import org.sagwise.picture.scene.Detail;
@@ -90,7 +90,7 @@ final class SideView extends VBox {
         stairs.repaint();
     }
 
-    private void paintBench(Graphics2D graphics, double width, double height) {
+    private void paintBench(Pen graphics, double width, double height) {
         shown.ifPresent(assessment -> {
             BenchScene scene = BenchScene.of(
                             assessment,
@@ -117,7 +117,7 @@ final class SideView extends VBox {
 
     private record Laid(Key key, BenchLayout layout) {}
 
-    private void paintStairs(Graphics2D graphics, double width, double height) {
+    private void paintStairs(Pen graphics, double width, double height) {
         shown.ifPresent(assessment -> {
             StairScene scene = new StairScene(
                             assessment.staircase(),

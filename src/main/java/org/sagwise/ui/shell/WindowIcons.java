@@ -7,7 +7,7 @@ import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.stream.Stream;
 import javafx.scene.image.Image;
-import org.sagwise.picture.export.Icon;
+import org.sagwise.report.picture.Icon;
 
 /** The program's icon, in the sizes that window managers ask for. */
 final class WindowIcons {

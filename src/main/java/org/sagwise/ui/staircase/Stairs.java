@@ -1,7 +1,7 @@
 package org.sagwise.ui.staircase;
 
-import java.awt.Graphics2D;
 import java.util.Optional;
+import org.sagwise.picture.pen.Pen;
 import org.sagwise.picture.stairs.StairScene;
 import org.sagwise.picture.stairs.StaircasePainter;
 import org.sagwise.ui.kit.Painting;
@@ -17,7 +17,7 @@ final class Stairs implements Painting {
     }
 
     @Override
-    public void paint(Graphics2D graphics, double width, double height) {
+    public void paint(Pen graphics, double width, double height) {
         StaircasePainter fresh = StaircasePainter.of(scene, width, height);
         fresh.paint(graphics);
         painter = fresh;

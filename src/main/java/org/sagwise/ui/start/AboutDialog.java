@@ -21,7 +21,6 @@ public final class AboutDialog {
             new Work("Apache Commons Math", "Apache-2.0"),
             new Work("Jackson", "Apache-2.0"),
             new Work("picocli", "Apache-2.0"),
-            new Work("Apache Batik", "Apache-2.0"),
             new Work("PDFBox Graphics2D", "Apache-2.0"),
             new Work("commonmark-java", "BSD-2-Clause"),
             new Work("Source Sans 3", "OFL-1.1"));

@@ -1,6 +1,5 @@
 package org.sagwise.ui.workbench;
 
-import java.awt.geom.Point2D;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -13,6 +12,7 @@ import org.sagwise.interaction.CopyPlace;
 import org.sagwise.interaction.JointChoice;
 import org.sagwise.interaction.Selection;
 import org.sagwise.interaction.Tool;
+import org.sagwise.picture.geometry.Point;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.picture.layout.NoteBox;
 import org.sagwise.scenario.Scenario;
@@ -121,16 +121,16 @@ public record EditCommands(
     static void lift(Workbench work) {
         Selection chosen = work.hands().chosen();
         BenchLayout lying = work.ground().lying();
-        Stream<Point2D> parts = chosen.parts().stream()
+        Stream<Point> parts = chosen.parts().stream()
                 .sorted()
                 .flatMap(id -> lying.part(id).stream())
-                .map(box -> new Point2D.Double(box.x(), box.y()));
-        Stream<Point2D> notes = chosen.notes().stream()
+                .map(box -> new Point(box.x(), box.y()));
+        Stream<Point> notes = chosen.notes().stream()
                 .flatMap(note -> lying.note(note).stream())
                 .map(NoteBox::middle);
         Stream.concat(parts, notes).findFirst().ifPresent(at -> {
             work.ground().takeFocus();
-            work.hands().lift(at.getX(), at.getY());
+            work.hands().lift(at.x(), at.y());
         });
     }
 

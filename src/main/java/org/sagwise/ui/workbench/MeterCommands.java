@@ -1,6 +1,5 @@
 package org.sagwise.ui.workbench;
 
-import java.awt.geom.Point2D;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -8,6 +7,7 @@ import javafx.beans.binding.Bindings;
 import javafx.beans.binding.BooleanBinding;
 import org.sagwise.interaction.Tool;
 import org.sagwise.part.MeterMode;
+import org.sagwise.picture.geometry.Point;
 import org.sagwise.plan.CheckStep;
 import org.sagwise.reading.MeterDisplay;
 import org.sagwise.reading.MeterTexts;
@@ -70,9 +70,9 @@ public record MeterCommands(
 
     /** Takes a probe from where it rests, with the focus on that terminal, for the keys. */
     private static void take(Workbench work, Tool.Probe probe) {
-        Point2D middle = work.ground().middle();
+        Point middle = work.ground().middle();
         work.ground().takeFocus();
-        work.hands().takeProbe(probe, middle.getX(), middle.getY());
+        work.hands().takeProbe(probe, middle.x(), middle.y());
         start(work, probe).ifPresent(work.ground()::focusTerminal);
     }
 

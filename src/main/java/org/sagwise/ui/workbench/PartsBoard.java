@@ -1,11 +1,11 @@
 package org.sagwise.ui.workbench;
 
-import java.awt.Rectangle;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.sagwise.file.ShareText;
 import org.sagwise.interaction.Selection;
+import org.sagwise.picture.geometry.GridBox;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.picture.layout.PartBox;
 import org.sagwise.picture.layout.PartShape;
@@ -46,8 +46,8 @@ public final class PartsBoard {
         last = fragment;
         double step = BenchLayout.of(fragment).parts().stream()
                 .map(PartBox::body)
-                .reduce(Rectangle::union)
-                .map(Rectangle::getWidth)
+                .reduce(GridBox::union)
+                .map(all -> (double) all.width())
                 .orElse(0.0);
         double dx = (Math.ceil(step / PartShape.GRID) + 2) * pasted;
         List<String> before =

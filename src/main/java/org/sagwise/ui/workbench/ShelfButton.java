@@ -1,6 +1,5 @@
 package org.sagwise.ui.workbench;
 
-import java.awt.geom.Point2D;
 import java.util.Arrays;
 import java.util.Locale;
 import javafx.geometry.Pos;
@@ -9,6 +8,7 @@ import javafx.scene.control.Tooltip;
 import javafx.scene.image.ImageView;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import org.sagwise.picture.geometry.Point;
 import org.sagwise.scenario.edit.ShelfItem;
 import org.sagwise.ui.kit.ContentButton;
 import org.sagwise.ui.text.Wording;
@@ -100,8 +100,8 @@ final class ShelfButton extends ContentButton {
     }
 
     private void take() {
-        Point2D middle = work.ground().middle();
+        Point middle = work.ground().middle();
         work.ground().takeFocus();
-        work.hands().take(good.part(), middle.getX(), middle.getY());
+        work.hands().take(good.part(), middle.x(), middle.y());
     }
 }

@@ -1,6 +1,5 @@
 package org.sagwise.ui.workbench;
 
-import java.awt.Rectangle;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -14,6 +13,7 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.scene.image.Image;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.part.PartKind;
+import org.sagwise.picture.geometry.Box;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.picture.look.Theme;
 import org.sagwise.picture.scene.BenchScene;
@@ -72,8 +72,7 @@ public final class ShelfPictures {
                 .withPlacement(Map.of(part.id(), new Placement(0, 0, lies ? QUARTER : 0)));
         BenchScene scene = BenchScene.of(assess.apply(alone), BenchLayout.of(alone), theme, Locale.ROOT)
                 .with(Set.of());
-        Rectangle area = new Rectangle(scene.layout().parts().get(0).body());
-        area.grow(MARGIN, MARGIN);
+        Box area = scene.layout().parts().get(0).body().grown(MARGIN).box();
         return Snapshot.of(scene, BenchView.fit(area, WIDTH * DENSITY, HEIGHT * DENSITY));
     }
 }

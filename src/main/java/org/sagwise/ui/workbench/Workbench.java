@@ -1,6 +1,5 @@
 package org.sagwise.ui.workbench;
 
-import java.awt.geom.Point2D;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -13,6 +12,7 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import org.sagwise.interaction.BenchInteraction;
 import org.sagwise.interaction.Selection;
 import org.sagwise.interaction.Surface;
+import org.sagwise.picture.geometry.Point;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.scenario.Note;
 import org.sagwise.scenario.Part;
@@ -50,7 +50,7 @@ public final class Workbench {
         BenchLayout seen();
 
         /** The middle of what is seen, bench units. */
-        Point2D middle();
+        Point middle();
 
         /** Takes the focus, so that keys are meant for the bench. */
         void takeFocus();

@@ -2,10 +2,10 @@ package org.sagwise.picture.bench;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.Graphics2D;
-import java.awt.geom.Path2D;
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferInt;
 import java.util.Arrays;
@@ -13,11 +13,15 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.sagwise.fixture.Circuits;
 import org.sagwise.picture.Scenes;
+import org.sagwise.picture.geometry.Path;
 import org.sagwise.picture.layout.Conductor;
 import org.sagwise.picture.look.Theme;
+import org.sagwise.picture.pen.Colour;
 import org.sagwise.picture.scene.BenchScene;
 import org.sagwise.picture.scene.BenchView;
 import org.sagwise.reading.Readings;
+import org.sagwise.report.pen.Java2dPen;
+import org.sagwise.report.pen.SvgPen;
 import org.sagwise.scenario.Scenario;
 
 class ChevronPainterTest {
@@ -81,12 +85,18 @@ class ChevronPainterTest {
     void addTo_forwardAndBackward_pointOppositeWays() {
         BenchScene scene = scene(Circuits.single(Circuits.cell("A", 4.2, 15), 1));
         ChevronTrack track = new ChevronTrack(scene.layout().conductors().get(0), 8, 8, ChevronTrack.SPACING);
-        Path2D forward = new Path2D.Double();
-        Path2D backward = new Path2D.Double();
+        Path.Builder forward = new Path.Builder();
+        Path.Builder backward = new Path.Builder();
         track.addTo(forward, true, List.of());
         track.addTo(backward, false, List.of());
-        assertFalse(forward.getBounds2D().isEmpty());
-        assertFalse(forward.getBounds2D().equals(backward.getBounds2D()));
+        assertTrue(forward.build().isDrawable());
+        assertNotEquals(written(forward.build()), written(backward.build()));
+    }
+
+    private static String written(Path path) {
+        SvgPen pen = new SvgPen(1);
+        pen.fill(path, Colour.BLACK);
+        return pen.svg(1, 1, "", "");
     }
 
     private static BenchScene scene(Scenario scenario) {
@@ -96,7 +106,8 @@ class ChevronPainterTest {
     private static BufferedImage image(ChevronPainter painter, BenchScene scene) {
         BufferedImage image = new BufferedImage(600, 400, BufferedImage.TYPE_INT_ARGB);
         Graphics2D surface = image.createGraphics();
-        painter.paint(surface, scene, BenchView.fit(scene.layout().bounds(), 600, 400));
+        painter.paint(
+                new Java2dPen(surface), scene, BenchView.fit(scene.layout().bounds(), 600, 400));
         surface.dispose();
         return image;
     }

@@ -5,17 +5,18 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.Graphics2D;
-import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.sagwise.fixture.Circuits;
 import org.sagwise.picture.Scenes;
+import org.sagwise.picture.geometry.Box;
 import org.sagwise.picture.look.Theme;
 import org.sagwise.picture.scene.BenchScene;
 import org.sagwise.picture.scene.BenchView;
 import org.sagwise.picture.scene.Detail;
 import org.sagwise.picture.scene.Emphasis;
+import org.sagwise.report.pen.Java2dPen;
 
 class EmphasisPainterTest {
 
@@ -33,12 +34,11 @@ class EmphasisPainterTest {
     @Test
     void paint_partPointedAt_ringsItAndLeavesItFree() {
         BufferedImage image = image(Emphasis.pointingAt(Set.of("A"), Set.of()));
-        Rectangle2D body =
-                view().toWindow(scene.layout().part("A").orElseThrow().body());
+        Box body = view().toWindow(scene.layout().part("A").orElseThrow().body().box());
 
         assertTrue(inked(image) > 0);
-        for (int x = (int) body.getMinX() + 1; x < (int) body.getMaxX(); x++) {
-            assertEquals(0, image.getRGB(x, (int) body.getCenterY()), "at " + x);
+        for (int x = (int) body.x() + 1; x < (int) body.right(); x++) {
+            assertEquals(0, image.getRGB(x, (int) body.middleY()), "at " + x);
         }
     }
 
@@ -49,18 +49,19 @@ class EmphasisPainterTest {
 
         assertTrue(inked(alone) > 0);
         assertTrue(inked(both) > inked(alone));
-        assertFalse(isPainted(alone, scene.layout().part("A").orElseThrow().body()));
+        assertFalse(
+                isPainted(alone, scene.layout().part("A").orElseThrow().body().box()));
     }
 
-    private boolean isPainted(BufferedImage image, Rectangle2D area) {
-        Rectangle2D seen = view().toWindow(area);
-        return image.getRGB((int) seen.getCenterX(), (int) seen.getCenterY()) != 0;
+    private boolean isPainted(BufferedImage image, Box area) {
+        Box seen = view().toWindow(area);
+        return image.getRGB((int) seen.middleX(), (int) seen.middleY()) != 0;
     }
 
     private BufferedImage image(Emphasis emphasis) {
         BufferedImage image = new BufferedImage(WIDTH, HEIGHT, BufferedImage.TYPE_INT_ARGB);
         Graphics2D surface = image.createGraphics();
-        EmphasisPainter.paint(surface, scene.with(emphasis), view());
+        EmphasisPainter.paint(new Java2dPen(surface), scene.with(emphasis), view());
         surface.dispose();
         return image;
     }

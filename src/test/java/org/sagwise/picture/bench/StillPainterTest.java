@@ -15,6 +15,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.sagwise.picture.Awt;
 import org.sagwise.picture.Scenes;
 import org.sagwise.picture.layout.PartBox;
 import org.sagwise.picture.look.Theme;
@@ -25,6 +26,7 @@ import org.sagwise.picture.scene.Detail;
 import org.sagwise.picture.scene.Emphasis;
 import org.sagwise.reading.Press;
 import org.sagwise.reading.States;
+import org.sagwise.report.pen.Java2dPen;
 import org.sagwise.scenario.Scenario;
 
 class StillPainterTest {
@@ -41,9 +43,10 @@ class StillPainterTest {
     void paint_anyBenchInAnyTheme_leavesItsMarkAndTheTransform(Scenario scenario) {
         for (Theme theme : Theme.values()) {
             BufferedImage image = image(Scenes.of(scenario.pressed(), theme));
-            assertEquals(theme.colour(Tone.FELT).getRGB() | 0xFF000000, image.getRGB(2, 2) | 0xFF000000);
-            assertTrue(count(image, theme.colour(Tone.FELT)) > WIDTH * HEIGHT / 10);
-            assertTrue(scenario.parts().isEmpty() || count(image, theme.colour(Tone.FELT)) < 0.97 * WIDTH * HEIGHT);
+            assertEquals(Awt.colour(theme.colour(Tone.FELT)).getRGB() | 0xFF000000, image.getRGB(2, 2) | 0xFF000000);
+            assertTrue(count(image, Awt.colour(theme.colour(Tone.FELT))) > WIDTH * HEIGHT / 10);
+            assertTrue(scenario.parts().isEmpty()
+                    || count(image, Awt.colour(theme.colour(Tone.FELT))) < 0.97 * WIDTH * HEIGHT);
         }
     }
 
@@ -57,10 +60,11 @@ class StillPainterTest {
                 for (PartBox box : scene.layout().parts()) {
                     Caption caption = captions.of(box);
                     assertTrue(
-                            caption.height(textScale) <= box.label().height + 0.5,
+                            caption.height(textScale) <= box.label().height() + 0.5,
                             box.id() + " is too high: " + caption.rows());
                     for (Caption.Row row : caption.rows()) {
-                        assertTrue(0.7 * row.width(textScale) <= box.label().width, box.id() + " is too wide: " + row);
+                        assertTrue(
+                                0.7 * row.width(textScale) <= box.label().width(), box.id() + " is too wide: " + row);
                     }
                 }
             }
@@ -79,7 +83,7 @@ class StillPainterTest {
         BenchScene scene = Scenes.of(Scenes.demo("side-by-side-one-reversed"), Theme.LIGHT);
         BenchScene plain = scene.with(Set.of(Detail.FIGURES));
         assertTrue(scene.signalOf("B").isPresent());
-        Color flag = Theme.LIGHT.colour(Tone.FLAG);
+        Color flag = Awt.colour(Theme.LIGHT.colour(Tone.FLAG));
         assertTrue(count(image(scene), flag) > count(image(plain), flag) + 100);
     }
 
@@ -89,7 +93,7 @@ class StillPainterTest {
         States start = cold.states();
         States hot = new States(start.cells(), Map.of("coil", 260.0), start.linkC(), Set.of());
         BenchScene scene = cold.at(cold.bench().at(hot, Press.HELD), hot);
-        Color heat = CoilPainter.heat(260);
+        Color heat = Awt.colour(CoilPainter.heat(260));
         assertEquals(0, count(image(cold), heat));
         assertTrue(count(image(scene), heat) > 300);
     }
@@ -97,7 +101,7 @@ class StillPainterTest {
     @Test
     void paint_emphasis_showsOnPartLinkAndTerminal() {
         BenchScene scene = Scenes.of(Scenes.demo("bench-check"), Theme.LIGHT);
-        Color chosen = Theme.LIGHT.colour(Tone.CHOSEN);
+        Color chosen = Awt.colour(Theme.LIGHT.colour(Tone.CHOSEN));
         assertEquals(0, count(image(scene), chosen));
         assertTrue(count(image(scene.with(Emphasis.choosing(Set.of("coil")))), chosen) > 200);
         assertTrue(count(image(scene.with(Emphasis.pointingAt(Set.of(), Set.of(0)))), chosen) > 200);
@@ -125,7 +129,8 @@ class StillPainterTest {
         BufferedImage image = new BufferedImage(WIDTH, HEIGHT, BufferedImage.TYPE_INT_RGB);
         Graphics2D surface = image.createGraphics();
         AffineTransform before = surface.getTransform();
-        StillPainter.paint(surface, scene, BenchView.fit(scene.layout().bounds(), WIDTH, HEIGHT));
+        StillPainter.paint(
+                new Java2dPen(surface), scene, BenchView.fit(scene.layout().bounds(), WIDTH, HEIGHT));
         assertEquals(before, surface.getTransform());
         surface.dispose();
         return image;

@@ -4,8 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.awt.Point;
-import java.awt.Rectangle;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -17,6 +15,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.sagwise.fixture.Circuits;
 import org.sagwise.fixture.RandomCircuits;
+import org.sagwise.picture.geometry.GridPoint;
+import org.sagwise.picture.geometry.Line;
 import org.sagwise.scenario.Placement;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
@@ -55,7 +55,7 @@ class BenchLayoutTest {
         assertEquals(scenario.links().size(), layout.routes().size());
         for (LinkRoute route : layout.routes()) {
             var link = scenario.links().get(route.link());
-            List<Point> points = route.points();
+            List<GridPoint> points = route.points();
             assertEquals(point(layout, link.from()), points.get(0));
             assertEquals(point(layout, link.to()), points.get(points.size() - 1));
         }
@@ -67,12 +67,13 @@ class BenchLayoutTest {
         BenchLayout layout = BenchLayout.of(scenario);
         for (LinkRoute route : layout.routes()) {
             for (int i = 1; i < route.points().size(); i++) {
-                Point one = route.points().get(i - 1);
-                Point other = route.points().get(i);
-                assertTrue(one.x == other.x || one.y == other.y, "askew: link " + route.link());
+                GridPoint one = route.points().get(i - 1);
+                GridPoint other = route.points().get(i);
+                assertTrue(one.x() == other.x() || one.y() == other.y(), "askew: link " + route.link());
                 for (PartBox part : layout.parts()) {
                     assertFalse(
-                            inside(part.body()).intersectsLine(one.x, one.y, other.x, other.y),
+                            Line.between(one.point(), other.point())
+                                    .meets(part.body().grown(-1).box()),
                             "link " + route.link() + " through " + part.id());
                 }
             }
@@ -148,7 +149,7 @@ class BenchLayoutTest {
                 .withPlacement(Map.of("coil", new Placement(3.2, 11, 88)));
         BenchLayout layout = BenchLayout.of(scenario);
         PartBox coil = layout.part("coil").orElseThrow();
-        assertEquals(new Point(120, 440), new Point(coil.x(), coil.y()));
+        assertEquals(new GridPoint(120, 440), new GridPoint(coil.x(), coil.y()));
         assertEquals(1, coil.quarters());
     }
 
@@ -175,8 +176,8 @@ class BenchLayoutTest {
         BenchLayout layout = BenchLayout.of(scenario);
         PartBox coil = layout.part("coil").orElseThrow();
         assertEquals("coil", layout.partAt(coil.x() + 5, coil.y()).orElseThrow().id());
-        Point middle = layout.route(2).orElseThrow().middle();
-        assertEquals(2, layout.linkAt(middle.x + 3, middle.y + 3, 8).orElseThrow());
+        GridPoint middle = layout.route(2).orElseThrow().middle();
+        assertEquals(2, layout.linkAt(middle.x() + 3, middle.y() + 3, 8).orElseThrow());
         assertTrue(layout.linkAt(-9999, 0, 8).isEmpty());
     }
 
@@ -195,18 +196,12 @@ class BenchLayoutTest {
         }
     }
 
-    private static Point point(BenchLayout layout, TerminalRef ref) {
+    private static GridPoint point(BenchLayout layout, TerminalRef ref) {
         TerminalPoint terminal = layout.terminal(ref).orElseThrow();
-        return new Point(terminal.x(), terminal.y());
+        return new GridPoint(terminal.x(), terminal.y());
     }
 
     /** A body without its rim, where conductors end. */
-    private static Rectangle inside(Rectangle body) {
-        Rectangle inside = new Rectangle(body);
-        inside.grow(-1, -1);
-        return inside;
-    }
-
     private static double length(LinkRoute route) {
         double length = 0;
         for (int i = 1; i < route.points().size(); i++) {

@@ -58,7 +58,7 @@ class NotePlacesTest {
         for (PartBox part : layout.parts()) {
             assertFalse(part.body().intersects(note.box()), part.id() + " " + note.box());
         }
-        assertTrue(layout.bounds().contains(note.box()));
+        assertTrue(layout.bounds().contains(note.box().box()));
     }
 
     @Test
@@ -77,7 +77,7 @@ class NotePlacesTest {
     @Test
     void longText_isNoTower() {
         NoteBox box = only(noted(Note.of("A", "some words ".repeat(350))), Drawing.BENCH);
-        assertTrue(box.box().height < 3 * box.box().width, box.box().toString());
+        assertTrue(box.box().height() < 3 * box.box().width(), box.box().toString());
     }
 
     @Test
@@ -86,9 +86,9 @@ class NotePlacesTest {
         NoteBox box = layout.notes().get(0);
         assertEquals(
                 0,
-                layout.noteAt(box.box().getCenterX(), box.box().getCenterY())
+                layout.noteAt(box.box().middleX(), box.box().middleY())
                         .orElseThrow()
                         .index());
-        assertTrue(layout.noteAt(box.box().x - 5, box.box().y).isEmpty());
+        assertTrue(layout.noteAt(box.box().x() - 5, box.box().y()).isEmpty());
     }
 }

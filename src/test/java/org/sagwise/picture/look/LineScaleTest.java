@@ -4,11 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.awt.Color;
 import java.awt.Graphics2D;
-import java.awt.geom.Line2D;
 import java.awt.image.BufferedImage;
 import java.util.stream.IntStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.sagwise.picture.geometry.Line;
+import org.sagwise.picture.pen.Colour;
+import org.sagwise.report.pen.Java2dPen;
 
 class LineScaleTest {
 
@@ -20,8 +22,8 @@ class LineScaleTest {
         Graphics2D surface = image.createGraphics();
         surface.setColor(Color.WHITE);
         surface.fillRect(0, 0, SIDE, SIDE);
-        Pen pen = new Pen(surface, Theme.LIGHT, 1, 1, lineScale);
-        pen.draw(new Line2D.Double(0, SIDE / 2.0, SIDE, SIDE / 2.0), Color.BLACK, width);
+        ThemedPen pen = new ThemedPen(new Java2dPen(surface), Theme.LIGHT, 1, 1, lineScale);
+        pen.draw(new Line(0, SIDE / 2.0, SIDE, SIDE / 2.0), Colour.BLACK, width);
         surface.dispose();
         return IntStream.range(0, SIDE)
                 .mapToDouble(y -> 1 - (image.getRGB(SIDE / 2, y) & 0xff) / 255.0)

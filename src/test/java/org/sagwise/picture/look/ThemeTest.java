@@ -4,12 +4,16 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.awt.Color;
+import java.awt.Font;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.sagwise.picture.pen.Colour;
+import org.sagwise.picture.pen.Face;
+import org.sagwise.picture.pen.Typeface;
+import org.sagwise.report.pen.Fonts;
 
 /** Colours that must be read or seen stand out enough from what they stand on. */
 class ThemeTest {
@@ -64,8 +68,8 @@ class ThemeTest {
     /** Black on white is 21:1, by the definition of the ratio; grey 767676 on white is 4.54:1. */
     @Test
     void between_knownPairs_isAsDefined() {
-        assertEquals(21, Contrast.between(Color.BLACK, Color.WHITE), 1e-9);
-        assertEquals(4.54, Contrast.between(new Color(0x767676), Color.WHITE), 0.005);
+        assertEquals(21, Contrast.between(Colour.BLACK, Colour.WHITE), 1e-9);
+        assertEquals(4.54, Contrast.between(Colour.of(0x767676), Colour.WHITE), 0.005);
     }
 
     /** The table of 256 colours at places that lie between those kept here. */
@@ -82,11 +86,11 @@ class ThemeTest {
     }
 
     private static void check(ColourScale scale, int place, int published) {
-        Color expected = new Color(published);
-        Color found = scale.at(place / 255.0);
-        assertEquals(expected.getRed(), found.getRed(), 6, scale + " red " + place);
-        assertEquals(expected.getGreen(), found.getGreen(), 6, scale + " green " + place);
-        assertEquals(expected.getBlue(), found.getBlue(), 6, scale + " blue " + place);
+        Colour expected = Colour.of(published);
+        Colour found = scale.at(place / 255.0);
+        assertEquals(expected.red(), found.red(), 6, scale + " red " + place);
+        assertEquals(expected.green(), found.green(), 6, scale + " green " + place);
+        assertEquals(expected.blue(), found.blue(), 6, scale + " blue " + place);
     }
 
     @ParameterizedTest
@@ -104,8 +108,9 @@ class ThemeTest {
 
     @Test
     void boldTypeface_isBoldAndWiderThanRegular() {
-        assertEquals(Typeface.FAMILY, Typeface.of(Typeface.Weight.BOLD, 12).getFamily());
-        assertTrue(Typeface.of(Typeface.Weight.BOLD, 12).isBold());
+        Font bold = Fonts.of(new Face(Typeface.Weight.BOLD, 12));
+        assertEquals(Typeface.FAMILY, bold.getFamily());
+        assertTrue(bold.isBold());
         assertNotEquals(
                 Typeface.width("16.5 W", Typeface.Weight.BOLD, 12),
                 Typeface.width("16.5 W", Typeface.Weight.REGULAR, 12));

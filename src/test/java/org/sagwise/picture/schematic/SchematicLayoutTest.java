@@ -4,9 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.awt.Point;
-import java.awt.Rectangle;
-import java.awt.geom.Line2D;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,6 +15,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.sagwise.fixture.RandomCircuits;
 import org.sagwise.picture.Scenes;
+import org.sagwise.picture.geometry.GridPoint;
+import org.sagwise.picture.geometry.Line;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.picture.layout.Drawing;
 import org.sagwise.picture.layout.LinkRoute;
@@ -61,7 +60,7 @@ class SchematicLayoutTest {
         assertEquals(scenario.links().size(), layout.routes().size());
         for (LinkRoute route : layout.routes()) {
             Link link = scenario.links().get(route.link());
-            List<Point> points = route.points();
+            List<GridPoint> points = route.points();
             assertEquals(point(layout, link.from()), points.get(0));
             assertEquals(point(layout, link.to()), points.get(points.size() - 1));
             assertTrue(
@@ -76,14 +75,13 @@ class SchematicLayoutTest {
         BenchLayout layout = schematic(scenario);
         for (LinkRoute route : layout.routes()) {
             for (int i = 1; i < route.points().size(); i++) {
-                Point one = route.points().get(i - 1);
-                Point other = route.points().get(i);
-                assertTrue(one.x == other.x || one.y == other.y, "askew: " + route.link());
+                GridPoint one = route.points().get(i - 1);
+                GridPoint other = route.points().get(i);
+                assertTrue(one.x() == other.x() || one.y() == other.y(), "askew: " + route.link());
                 for (PartBox part : layout.parts()) {
-                    Rectangle inside = new Rectangle(part.body());
-                    inside.grow(-1, -1);
                     assertFalse(
-                            inside.intersectsLine(one.x, one.y, other.x, other.y),
+                            Line.between(one.point(), other.point())
+                                    .meets(part.body().grown(-1).box()),
                             "link " + route.link() + " through " + part.id());
                 }
             }
@@ -107,7 +105,7 @@ class SchematicLayoutTest {
         for (LinkRoute one : layout.routes()) {
             for (LinkRoute other : layout.routes()) {
                 if (!net(scenario, nets, one).equals(net(scenario, nets, other))) {
-                    for (Point corner : one.points()) {
+                    for (GridPoint corner : one.points()) {
                         assertFalse(
                                 isOn(corner, other.points()),
                                 "links " + one.link() + " and " + other.link() + " at " + corner);
@@ -136,9 +134,9 @@ class SchematicLayoutTest {
         return nets.get(scenario.links().get(route.link()).from());
     }
 
-    private static boolean isOn(Point point, List<Point> way) {
+    private static boolean isOn(GridPoint point, List<GridPoint> way) {
         for (int i = 1; i < way.size(); i++) {
-            if (new Line2D.Double(way.get(i - 1), way.get(i)).ptSegDist(point) == 0) {
+            if (Line.between(way.get(i - 1).point(), way.get(i).point()).distance(point.x(), point.y()) == 0) {
                 return true;
             }
         }
@@ -164,8 +162,8 @@ class SchematicLayoutTest {
         return BenchLayout.of(scenario, 1, Drawing.SCHEMATIC);
     }
 
-    private static Point point(BenchLayout layout, TerminalRef ref) {
+    private static GridPoint point(BenchLayout layout, TerminalRef ref) {
         TerminalPoint terminal = layout.terminal(ref).orElseThrow();
-        return new Point(terminal.x(), terminal.y());
+        return new GridPoint(terminal.x(), terminal.y());
     }
 }

@@ -6,8 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.Color;
 import java.awt.Graphics2D;
-import java.awt.Point;
-import java.awt.Rectangle;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -18,11 +16,12 @@ import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.sagwise.picture.Awt;
 import org.sagwise.picture.Scenes;
 import org.sagwise.picture.bench.StillPainter;
-import org.sagwise.picture.export.BenchPicture;
-import org.sagwise.picture.export.PictureFormat;
-import org.sagwise.picture.export.PictureSize;
+import org.sagwise.picture.geometry.Box;
+import org.sagwise.picture.geometry.GridBox;
+import org.sagwise.picture.geometry.GridPoint;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.picture.layout.Benches;
 import org.sagwise.picture.layout.Drawing;
@@ -31,6 +30,10 @@ import org.sagwise.picture.look.Theme;
 import org.sagwise.picture.look.Tone;
 import org.sagwise.picture.scene.BenchScene;
 import org.sagwise.picture.scene.BenchView;
+import org.sagwise.report.pen.Java2dPen;
+import org.sagwise.report.picture.BenchPicture;
+import org.sagwise.report.picture.PictureFormat;
+import org.sagwise.report.picture.PictureSize;
 import org.sagwise.scenario.Scenario;
 
 class SchematicPainterTest {
@@ -41,12 +44,12 @@ class SchematicPainterTest {
     void paint_cell_drawsTheLongerPlateOnThePositiveSide(Theme theme) {
         BenchScene scene = scene(Benches.all().get("single"), theme);
         PartBox cell = scene.layout().part("A").orElseThrow();
-        Rectangle bounds = scene.layout().bounds();
+        Box bounds = scene.layout().bounds();
         BufferedImage image = paint(scene);
-        int x = cell.x() - bounds.x + 24;
-        int y = cell.y() - bounds.y;
-        Color ink = theme.colour(Tone.CONDUCTOR_EDGE);
-        Color ground = theme.colour(Tone.FELT);
+        int x = cell.x() - (int) bounds.x() + 24;
+        int y = cell.y() - (int) bounds.y();
+        Color ink = Awt.colour(theme.colour(Tone.CONDUCTOR_EDGE));
+        Color ground = Awt.colour(theme.colour(Tone.FELT));
         assertTrue(cell.terminal("+").y() < cell.y(), "plus is on top");
         assertTrue(near(ink, new Color(image.getRGB(x, y - 7))), "long plate");
         assertEquals(ground, new Color(image.getRGB(x, y + 7)), "short plate");
@@ -56,7 +59,7 @@ class SchematicPainterTest {
 
     @Test
     void of_twoCellsSideBySide_dotsTheTwoPlacesWhereThreeLinesMeet() {
-        List<Point> dots = dots("parallel-2");
+        List<GridPoint> dots = dots("parallel-2");
         assertEquals(2, dots.size(), dots.toString());
         assertEquals(2, dots.stream().distinct().count());
     }
@@ -100,7 +103,7 @@ class SchematicPainterTest {
         return bytes.toString(StandardCharsets.UTF_8);
     }
 
-    private static List<Point> dots(String bench) {
+    private static List<GridPoint> dots(String bench) {
         return Junctions.of(layout(Benches.all().get(bench)));
     }
 
@@ -113,19 +116,21 @@ class SchematicPainterTest {
     }
 
     private static BufferedImage paint(BenchScene scene) {
-        Rectangle bounds = scene.layout().bounds();
-        BufferedImage image = new BufferedImage(bounds.width, bounds.height, BufferedImage.TYPE_INT_RGB);
+        Box bounds = scene.layout().bounds();
+        BufferedImage image =
+                new BufferedImage((int) bounds.width(), (int) bounds.height(), BufferedImage.TYPE_INT_RGB);
         Graphics2D surface = image.createGraphics();
-        StillPainter.paint(surface, scene, new BenchView(bounds.width, bounds.height, 1, bounds.x, bounds.y));
+        StillPainter.paint(new Java2dPen(surface), scene, BenchView.fit(bounds, bounds.width(), bounds.height()));
         surface.dispose();
         return image;
     }
 
     private static List<Integer> pixels(BufferedImage image, String part, Scenario scenario) {
         BenchLayout layout = layout(scenario);
-        Rectangle body = layout.part(part).orElseThrow().body();
-        int[] pixels = image.getRGB(
-                body.x - layout.bounds().x, body.y - layout.bounds().y, body.width, body.height, null, 0, body.width);
+        GridBox body = layout.part(part).orElseThrow().body();
+        int left = body.x() - (int) layout.bounds().x();
+        int top = body.y() - (int) layout.bounds().y();
+        int[] pixels = image.getRGB(left, top, body.width(), body.height(), null, 0, body.width());
         return Arrays.stream(pixels).boxed().toList();
     }
 

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.Graphics2D;
-import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -20,9 +19,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.sagwise.assessment.Assessment;
+import org.sagwise.picture.Awt;
 import org.sagwise.picture.Scenes;
-import org.sagwise.picture.look.Pen;
+import org.sagwise.picture.geometry.Box;
 import org.sagwise.picture.look.Theme;
+import org.sagwise.picture.look.ThemedPen;
 import org.sagwise.picture.look.Tone;
 import org.sagwise.picture.scene.Emphasis;
 import org.sagwise.reading.Press;
@@ -30,6 +31,7 @@ import org.sagwise.reading.Staircase;
 import org.sagwise.reading.Staircase.Kind;
 import org.sagwise.reading.Staircase.Lane;
 import org.sagwise.reading.Staircase.Step;
+import org.sagwise.report.pen.Java2dPen;
 import org.sagwise.scenario.Scenario;
 
 class StaircasePainterTest {
@@ -108,11 +110,15 @@ class StaircasePainterTest {
         StairAxis axis = new StairAxis(0, order.lowestV(), order.highestV() + 0.1, 40, height - 20);
         StairPlan plan = StairPlan.of(Course.of(order), 60, width, axis);
         Graphics2D surface = new BufferedImage(8, 8, BufferedImage.TYPE_INT_RGB).createGraphics();
-        Rectangle2D room = new Rectangle2D.Double(60, 0, width - 60, height);
+        Box room = new Box(60, 0, width - 60, height);
         StairLabels labels = new StairLabels(
-                new Pen(surface, scene.theme(), scene.textScale()), axis, new StairWords(scene), room, 0);
+                new ThemedPen(new Java2dPen(surface), scene.theme(), scene.textScale()),
+                axis,
+                new StairWords(scene),
+                room,
+                0);
         labels.write(plan.columns());
-        List<Rectangle2D> places = labels.places();
+        List<Box> places = labels.places();
         for (int i = 0; i < places.size(); i++) {
             for (int j = 0; j < i; j++) {
                 assertFalse(
@@ -192,7 +198,7 @@ class StaircasePainterTest {
     void paint_emphasisedPart_ringsItsSteps() {
         StairScene scene =
                 StairScene.of(Scenes.assess(Scenes.demo("bench-check").pressed()), Theme.LIGHT, Locale.ENGLISH);
-        int chosen = Theme.LIGHT.colour(Tone.CHOSEN).getRGB();
+        int chosen = Awt.colour(Theme.LIGHT.colour(Tone.CHOSEN)).getRGB();
         assertEquals(0, count(paint(scene, 800, 220), chosen));
         StairScene ringed = scene.with(Emphasis.pointingAt(Set.of("coil"), Set.of()));
         assertTrue(count(paint(ringed, 800, 220), chosen) > 100);
@@ -254,7 +260,7 @@ class StaircasePainterTest {
     private static BufferedImage paint(StairScene scene, double width, double height) {
         BufferedImage image = new BufferedImage((int) width, (int) height, BufferedImage.TYPE_INT_RGB);
         Graphics2D surface = image.createGraphics();
-        StaircasePainter.of(scene, width, height).paint(surface);
+        StaircasePainter.of(scene, width, height).paint(new Java2dPen(surface));
         surface.dispose();
         return image;
     }

@@ -3,7 +3,6 @@ package org.sagwise.ui.kit;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.awt.Color;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -18,6 +17,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.sagwise.picture.look.Contrast;
 import org.sagwise.picture.look.Theme;
+import org.sagwise.picture.pen.Colour;
 
 /** The three sets of colours have the same names, and every text can be read on its ground. */
 class StyleSheetsTest {
@@ -26,13 +26,13 @@ class StyleSheetsTest {
     private static final Pattern COLOUR = Pattern.compile("(-sw-[a-z-]+):\\s*(#[0-9a-f]{6});");
     private static final Pattern LOOKED_UP = Pattern.compile("-sw-[a-z-]+");
 
-    private static Map<String, Color> colours(Theme theme) throws IOException {
-        Map<String, Color> colours = new TreeMap<>();
+    private static Map<String, Colour> colours(Theme theme) throws IOException {
+        Map<String, Colour> colours = new TreeMap<>();
         ToneSheet.colours(theme).forEach((name, colour) -> colours.put("-sw-" + name, colour));
         String sheet = Files.readString(FOLDER.resolve(StyleSheets.word(theme) + ".css"));
         Matcher matcher = COLOUR.matcher(sheet);
         while (matcher.find()) {
-            colours.put(matcher.group(1), Color.decode(matcher.group(2)));
+            colours.put(matcher.group(1), Colour.of(Integer.decode(matcher.group(2))));
         }
         return colours;
     }
@@ -94,7 +94,7 @@ class StyleSheetsTest {
     }
 
     private static void assertContrast(Theme theme, String over, String under, double least) throws IOException {
-        Map<String, Color> colours = colours(theme);
+        Map<String, Colour> colours = colours(theme);
         double contrast = Contrast.between(colours.get("-sw-" + over), colours.get("-sw-" + under));
         assertTrue(contrast >= least, theme + ": " + over + " on " + under + " is " + contrast);
     }

@@ -27,13 +27,13 @@ import org.sagwise.lesson.Tally;
 import org.sagwise.part.MeterMode;
 import org.sagwise.part.PartKind;
 import org.sagwise.part.key.KeySpec;
-import org.sagwise.picture.export.PictureFormat;
 import org.sagwise.picture.layout.Drawing;
 import org.sagwise.plan.CheckStep;
 import org.sagwise.plan.NextStep;
 import org.sagwise.reading.Ledger;
 import org.sagwise.reading.PartReading;
 import org.sagwise.reading.Press;
+import org.sagwise.report.picture.PictureFormat;
 import org.sagwise.report.post.PostFormat;
 import org.sagwise.scenario.ScenarioKeys;
 

@@ -1,2 +1,0 @@
-/** Writes pictures of a bench as PNG, SVG and PDF, with no display. */
-package org.sagwise.picture.export;

@@ -1,2 +1,0 @@
-/** Benches as figures among text: on a page of HTML and on sheets of paper. */
-package org.sagwise.picture.figure;

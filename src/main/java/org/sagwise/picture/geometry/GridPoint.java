@@ -1,0 +1,22 @@
+package org.sagwise.picture.geometry;
+
+/** A point in whole units, as layouts count them. */
+public record GridPoint(int x, int y) {
+
+    public Point point() {
+        return new Point(x, y);
+    }
+
+    public GridPoint moved(int dx, int dy) {
+        return new GridPoint(x + dx, y + dy);
+    }
+
+    public double distance(GridPoint other) {
+        return point().distance(other.point());
+    }
+
+    /** The box of no size at this point. */
+    public GridBox box() {
+        return new GridBox(x, y, 0, 0);
+    }
+}
