@@ -50,6 +50,7 @@ class ArchitectureTest {
                     "com.fasterxml.jackson..",
                     List.of("file", "cli", "report"),
                     "the model must not depend on how it is written down"),
+            new Library("org.yaml..", List.of("file"), "the model must not depend on how it is written down"),
             new Library(
                     "org.apache.commons.math3..",
                     List.of("network", "part", "run", "plan"),

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.sagwise.file.CatalogueLoader;
-import org.sagwise.file.LessonFault;
 import org.sagwise.file.LessonReader;
 import org.sagwise.file.LessonReading;
 import org.sagwise.file.LessonSource;
@@ -20,6 +19,7 @@ import org.sagwise.report.handout.Handout;
 import org.sagwise.report.handout.HandoutHtml;
 import org.sagwise.report.handout.HandoutMaker;
 import org.sagwise.report.handout.HandoutPdf;
+import org.sagwise.scenario.Finding;
 import org.sagwise.text.Texts;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -69,7 +69,7 @@ final class LessonHandoutCommand implements Callable<Integer> {
         List<Handout> handouts = new ArrayList<>();
         for (LessonSource source : sources) {
             LessonReading reading = new LessonReader(catalogue).read(source);
-            List<LessonFault> faults = new ArrayList<>(reading.faults());
+            List<Finding> faults = new ArrayList<>(reading.faults());
             reading.lesson().stream()
                     .flatMap(lesson -> MoveLint.check(lesson, catalogue).stream())
                     .map(reading::locate)
@@ -83,12 +83,12 @@ final class LessonHandoutCommand implements Callable<Integer> {
         return handouts;
     }
 
-    private void complain(String lesson, List<LessonFault> faults) {
+    private void complain(String lesson, List<Finding> faults) {
         if (!faults.isEmpty()) {
             Texts texts = Texts.in("lesson-cli", call.locale());
             call.problem(texts.say("lint.faults", lesson, faults.size()));
         }
-        for (LessonFault fault : faults) {
+        for (Finding fault : faults) {
             call.problem("  " + fault.text(call.locale()));
         }
     }

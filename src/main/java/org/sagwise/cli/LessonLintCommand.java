@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.CheckedLesson;
-import org.sagwise.file.LessonFault;
 import org.sagwise.file.LessonLibrary;
 import org.sagwise.file.LessonSource;
+import org.sagwise.scenario.Finding;
 import org.sagwise.text.Texts;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
@@ -47,7 +47,7 @@ final class LessonLintCommand implements Callable<Integer> {
             return;
         }
         call.result(texts.say("lint.faults", lesson.id(), lesson.faults().size()));
-        for (LessonFault fault : lesson.faults()) {
+        for (Finding fault : lesson.faults()) {
             call.result("  " + fault.text(call.locale()));
         }
     }

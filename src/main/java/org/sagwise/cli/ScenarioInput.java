@@ -9,10 +9,10 @@ import java.nio.file.Path;
 import java.util.Optional;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.DemoScenarios;
-import org.sagwise.file.FileFinding;
 import org.sagwise.file.Loaded;
 import org.sagwise.file.ScenarioReader;
 import org.sagwise.file.ShareText;
+import org.sagwise.scenario.Finding;
 
 /**
  * Reads the scenario that a call names: a file, {@code -} for standard input, a share text, or a
@@ -123,7 +123,7 @@ final class ScenarioInput {
                         name, loaded.findings().stream().map(this::problem).toList()));
     }
 
-    private GivenScenario.FileProblem problem(FileFinding found) {
-        return new GivenScenario.FileProblem(found.finding().place(), found.text(call.locale()));
+    private GivenScenario.FileProblem problem(Finding found) {
+        return new GivenScenario.FileProblem(found.place(), found.text(call.locale()));
     }
 }

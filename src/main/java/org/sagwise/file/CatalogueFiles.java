@@ -1,18 +1,19 @@
 package org.sagwise.file;
 
-import com.fasterxml.jackson.core.JsonLocation;
-import com.fasterxml.jackson.core.JsonProcessingException;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import org.sagwise.file.CatalogueDefect.Problem;
 import org.sagwise.part.CatalogueEntry;
 import org.sagwise.text.LocalText;
+import org.sagwise.text.Position;
 
 /** Opens the files of a catalogue and collects what is wrong with them. */
 final class CatalogueFiles {
@@ -80,20 +81,30 @@ final class CatalogueFiles {
 
     /** The value in the file, null when it could not be read. */
     private Object read(String file) {
-        try {
-            Optional<InputStream> stream = source.open(file);
-            if (stream.isPresent()) {
-                return CatalogueJson.read(stream.get());
+        try (InputStream stream = source.open(file).orElse(null)) {
+            if (stream == null) {
+                note(file, "", Problem.NOT_FOUND);
+                return null;
             }
-            note(file, "", Problem.NOT_FOUND);
-        } catch (JsonProcessingException broken) {
-            JsonLocation at = broken.getLocation();
-            String place = at == null ? "" : at.getLineNr() + ":" + at.getColumnNr();
-            note(file, place, Problem.NOT_JSON, "", broken.getOriginalMessage());
+            Document document = JsonDocument.read(new String(stream.readAllBytes(), StandardCharsets.UTF_8));
+            document.findings()
+                    .forEach(found -> note(
+                            file,
+                            found.position().map(Position::toString).orElse(""),
+                            Problem.NOT_JSON,
+                            "",
+                            found.sentence(Locale.ENGLISH)));
+            return document.findings().isEmpty() ? value(document) : null;
         } catch (IOException unreadable) {
             note(file, "", Problem.NOT_READABLE, "", String.valueOf(unreadable.getMessage()));
+            return null;
         }
-        return null;
+    }
+
+    private static Object value(Document document) {
+        return document.root()
+                .orElseThrow()
+                .plain(value -> value instanceof Number n ? (Object) n.doubleValue() : value);
     }
 
     private void note(String file, String place, Problem problem, String... details) {

@@ -12,6 +12,8 @@ import org.sagwise.lesson.Lesson;
 import org.sagwise.lesson.LessonLint;
 import org.sagwise.lesson.LessonSet;
 import org.sagwise.part.Catalogue;
+import org.sagwise.scenario.Finding;
+import org.sagwise.text.Position;
 
 /**
  * A lesson that has been tried out: file, texts, and every number and condition by the engine.
@@ -19,12 +21,12 @@ import org.sagwise.part.Catalogue;
  * @param reading what came of reading it
  * @param faults everything that is wrong, from the top of the file down
  */
-public record CheckedLesson(LessonReading reading, List<LessonFault> faults) {
+public record CheckedLesson(LessonReading reading, List<Finding> faults) {
 
     private static final Pattern IN_STEP = Pattern.compile("steps\\[(\\d+)\\].*");
 
     public CheckedLesson {
-        faults = faults.stream().sorted(LessonFault.READING_ORDER).toList();
+        faults = faults.stream().sorted(Finding.READING_ORDER).toList();
     }
 
     /**
@@ -43,7 +45,7 @@ public record CheckedLesson(LessonReading reading, List<LessonFault> faults) {
         var between = LessonSet.check(lessons, known);
         List<CheckedLesson> checked = new ArrayList<>();
         for (LessonReading reading : readings.values()) {
-            List<LessonFault> faults = new ArrayList<>(reading.faults());
+            List<Finding> faults = new ArrayList<>(reading.faults());
             for (Lesson lesson : reading.lesson().stream().toList()) {
                 LessonLint.check(lesson, catalogue).stream()
                         .map(reading::locate)
@@ -66,8 +68,8 @@ public record CheckedLesson(LessonReading reading, List<LessonFault> faults) {
     }
 
     /** The step that something is wrong with; empty for what belongs to no step. */
-    public Optional<String> step(LessonFault fault) {
-        Matcher inStep = IN_STEP.matcher(fault.finding().place());
+    public Optional<String> step(Finding fault) {
+        Matcher inStep = IN_STEP.matcher(fault.place());
         if (!inStep.matches()) {
             return Optional.empty();
         }
@@ -78,7 +80,7 @@ public record CheckedLesson(LessonReading reading, List<LessonFault> faults) {
     }
 
     /** What is wrong with one step. */
-    public List<LessonFault> faultsOf(String step) {
+    public List<Finding> faultsOf(String step) {
         return faults.stream()
                 .filter(it -> step(it).filter(step::equals).isPresent())
                 .toList();
@@ -87,8 +89,6 @@ public record CheckedLesson(LessonReading reading, List<LessonFault> faults) {
     /** Where in the file a step begins. */
     public Optional<Position> position(String step) {
         int place = reading.stepIds().indexOf(step);
-        return place < 0
-                ? Optional.empty()
-                : Optional.ofNullable(reading.positions().get("steps[" + place + "]"));
+        return place < 0 ? Optional.empty() : reading.document().position("steps[" + place + "]");
     }
 }

@@ -32,8 +32,7 @@ final class DemoTexts {
      */
     static byte[] translated(String demo, byte[] written, Locale locale) {
         ResourceBundle bundle = ResourceBundle.getBundle("org.sagwise.demo.texts", locale, NO_FALLBACK);
-        Map<String, Object> file =
-                JsonTree.of(new String(written, StandardCharsets.UTF_8)).root().orElseThrow();
+        Map<String, Object> file = SettingsFile.read(written).orElseThrow();
         return (JsonLayout.lines(new DemoTexts(bundle, demo).over(file)) + "\n").getBytes(StandardCharsets.UTF_8);
     }
 

@@ -34,11 +34,11 @@ final class DraftReader {
     private static final Set<Problem> FOR_WANT_OF_PARTS =
             EnumSet.of(Problem.UNKNOWN_PART, Problem.NOTE_ON_NOTHING, Problem.PLACEMENT_OF_NOTHING);
 
-    private final Map<String, Object> file;
+    private final Node.Group file;
     private final List<Finding> findings = new ArrayList<>();
     private final Set<String> unreadable = new HashSet<>();
 
-    DraftReader(Map<String, Object> file) {
+    DraftReader(Node.Group file) {
         this.file = file;
     }
 
@@ -57,11 +57,11 @@ final class DraftReader {
                 list("parts"),
                 list("links"),
                 top.flag("fired").orElse(false),
-                Optional.ofNullable(file.get("probes")).flatMap(v -> object(v, "probes")),
+                file.get("probes").flatMap(it -> object(it, "probes")),
                 list("notes"),
                 placement(),
                 top.foreign(),
-                List.copyOf(file.keySet()));
+                List.copyOf(file.entries().keySet()));
         boolean partsMissing = unreadable.stream().anyMatch(place -> place.startsWith("parts"));
         rules.check(draft).stream()
                 .filter(finding -> isMeant(finding, partsMissing))
@@ -70,23 +70,21 @@ final class DraftReader {
     }
 
     private Keys top() {
-        Map<String, Object> single = new LinkedHashMap<>();
-        file.forEach((name, value) -> {
-            if (!STRUCTURE.contains(name)) {
-                single.put(name, value);
-            }
-        });
-        return TreeKeys.of(single);
+        return file.keys(file.entries().keySet().stream()
+                .filter(name -> !STRUCTURE.contains(name))
+                .toList());
     }
 
     private List<Keys> list(String name) {
-        if (!file.containsKey(name)) {
+        Optional<Node> node = file.get(name);
+        if (node.isEmpty()) {
             return List.of();
         }
-        if (!(file.get(name) instanceof List<?> values)) {
-            wrongType(name, "list", file.get(name));
+        if (!(node.get() instanceof Node.Items list)) {
+            wrongType(name, "list", node.get());
             return List.of();
         }
+        List<Node> values = list.items();
         if (values.size() > MOST.getOrDefault(name, values.size())) {
             return Collections.nCopies(values.size(), Keys.NONE);
         }
@@ -99,25 +97,27 @@ final class DraftReader {
 
     private Map<String, Keys> placement() {
         Map<String, Keys> places = new LinkedHashMap<>();
-        if (file.get("placement") instanceof Map<?, ?> values) {
-            values.forEach((id, value) -> object(value, Places.key("placement", (String) id))
-                    .ifPresent(keys -> places.put((String) id, keys)));
-        } else if (file.containsKey("placement")) {
-            wrongType("placement", "object", file.get("placement"));
+        Optional<Node> node = file.get("placement");
+        if (node.isPresent() && node.get() instanceof Node.Group group) {
+            group.entries()
+                    .forEach((id, entry) ->
+                            object(entry.value(), Places.key("placement", id)).ifPresent(keys -> places.put(id, keys)));
+        } else {
+            node.ifPresent(it -> wrongType("placement", "object", it));
         }
         return places;
     }
 
-    private Optional<Keys> object(Object value, String place) {
-        if (value instanceof Map<?, ?> object) {
-            return Optional.of(TreeKeys.of(object));
+    private Optional<Keys> object(Node value, String place) {
+        if (value instanceof Node.Group object) {
+            return Optional.of(object.keys());
         }
-        note(Finding.of(place, Problem.NOT_AN_OBJECT, Places.typeOf(value)));
+        note(Finding.of(place, Problem.NOT_AN_OBJECT, Places.typeOf(value.sample())));
         return Optional.empty();
     }
 
-    private void wrongType(String name, String wanted, Object value) {
-        note(Finding.of(name, Problem.WRONG_TYPE, wanted, Places.typeOf(value)));
+    private void wrongType(String name, String wanted, Node value) {
+        note(Finding.of(name, Problem.WRONG_TYPE, wanted, Places.typeOf(value.sample())));
     }
 
     /** Notes something unreadable, unless there has been more of it than anyone wants to know. */

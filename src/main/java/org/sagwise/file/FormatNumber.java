@@ -1,7 +1,6 @@
 package org.sagwise.file;
 
 import java.util.Collections;
-import java.util.Map;
 import java.util.Optional;
 import org.sagwise.scenario.Finding;
 import org.sagwise.scenario.Problem;
@@ -15,11 +14,11 @@ final class FormatNumber {
     private FormatNumber() {}
 
     /** What is wrong with the number, if anything. */
-    static Optional<Finding> check(Map<String, Object> file) {
-        if (!file.containsKey(KEY)) {
+    static Optional<Finding> check(Node.Group file) {
+        if (!file.has(KEY)) {
             return Optional.of(Finding.of("", Problem.NO_FORMAT));
         }
-        Object written = file.get(KEY);
+        Object written = file.get(KEY).orElseThrow().plain();
         if (!(written instanceof Number number)) {
             return Optional.of(Finding.of(KEY, Problem.UNKNOWN_FORMAT, String.valueOf(written)));
         }
@@ -38,9 +37,9 @@ final class FormatNumber {
      * Whether the rest of the file can be judged: not that of a newer format, whose rules we do not
      * know, nor a file that has nothing of a scenario.
      */
-    static boolean isWorthReading(Map<String, Object> file, Optional<Finding> wrong) {
+    static boolean isWorthReading(Node.Group file, Optional<Finding> wrong) {
         return wrong.isEmpty()
                 || (wrong.get().problem() != Problem.NEWER_FORMAT
-                        && !Collections.disjoint(file.keySet(), ScenarioKeys.TOP_ORDER));
+                        && !Collections.disjoint(file.entries().keySet(), ScenarioKeys.TOP_ORDER));
     }
 }

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.core.io.JsonEOFException;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.sagwise.scenario.Finding;
 import org.sagwise.scenario.Problem;
 
@@ -16,6 +17,9 @@ import org.sagwise.scenario.Problem;
 final class JsonFault {
 
     private static final String CURLY_QUOTES = "“”„«»‘’‚";
+    /** A text that is followed by a colon. */
+    private static final Pattern NAME = Pattern.compile("\"[^\"\\\\\n]{0,100}\"\\s*:");
+
     private static final Set<String> NOT_FINITE = Set.of("NaN", "Infinity", "-Infinity", "INF");
 
     /** What is broken; each has a text {@code not-json.…}. */
@@ -32,6 +36,7 @@ final class JsonFault {
         CURLY_QUOTES,
         COMMENT,
         MISSING_COMMA,
+        OPEN_LIST,
         EXTRA_COMMA,
         BRACKET,
         MISSING_COLON,
@@ -47,23 +52,39 @@ final class JsonFault {
 
     private JsonFault() {}
 
-    static FileFinding explain(JsonProcessingException e, JsonParser parser, String text) {
+    static Finding explain(JsonProcessingException e, JsonParser parser, String text) {
         if (e instanceof StreamConstraintsException) {
             return tooMuch(parser);
         }
         int offset = (int) Math.min(e.getLocation().getCharOffset(), text.length());
         Kind kind = e instanceof JsonEOFException ? Kind.CLIPPED : kind(e, text, offset);
-        return new FileFinding(
-                Finding.of("", Problem.NOT_JSON, kind.word(), shown(kind, text, offset)),
-                Optional.of(JsonTree.positionOf(e.getLocation())));
+        if (isWithinAList(parser) && isNameOfAValue(kind, text, offset)) {
+            kind = Kind.OPEN_LIST;
+        }
+        return Finding.of("", Problem.NOT_JSON, kind.word(), shown(kind, text, offset))
+                .at(Optional.of(JsonDocument.positionOf(e.getLocation())));
     }
 
-    private static FileFinding tooMuch(JsonParser parser) {
-        boolean deep = parser.getParsingContext().getNestingDepth() > JsonTree.DEEPEST;
+    private static boolean isWithinAList(JsonParser parser) {
+        return parser.getParsingContext().inArray();
+    }
+
+    /** Whether reading stopped at a name and its colon, which no list can hold. */
+    private static boolean isNameOfAValue(Kind kind, String text, int offset) {
+        if (kind != Kind.MISSING_COMMA) {
+            return false;
+        }
+        return text.startsWith(":", offset)
+                || (text.startsWith("\"", offset)
+                        && NAME.matcher(text).region(offset, text.length()).lookingAt());
+    }
+
+    private static Finding tooMuch(JsonParser parser) {
+        boolean deep = parser.getParsingContext().getNestingDepth() > JsonDocument.DEEPEST;
         Finding finding = deep
-                ? Finding.of("", Problem.TOO_DEEP, String.valueOf(JsonTree.DEEPEST))
+                ? Finding.of("", Problem.TOO_DEEP, String.valueOf(JsonDocument.DEEPEST))
                 : Finding.of("", Problem.NOT_JSON, Kind.ENDLESS.word(), "");
-        return new FileFinding(finding, Optional.of(JsonTree.positionOf(parser.currentLocation())));
+        return finding.at(Optional.of(JsonDocument.positionOf(parser.currentLocation())));
     }
 
     private static Kind kind(JsonProcessingException e, String text, int offset) {
@@ -154,7 +175,10 @@ final class JsonFault {
             return text.substring(Math.max(backslash, 0), Math.min(offset + 1, text.length()));
         } else if (wordHere || kind == Kind.NOT_FINITE || kind == Kind.NUMBER) {
             return word(text, offset);
-        } else if (kind == Kind.MISSING_COMMA && text.startsWith("\"", offset)) {
+        } else if (kind == Kind.OPEN_LIST && text.startsWith(":", offset)) {
+            int end = text.lastIndexOf('"', offset);
+            return text.substring(Math.max(text.lastIndexOf('"', end - 1), 0), end + 1);
+        } else if ((kind == Kind.MISSING_COMMA || kind == Kind.OPEN_LIST) && text.startsWith("\"", offset)) {
             int end = text.indexOf('"', offset + 1);
             return end < 0 ? "\"" : text.substring(offset, end + 1);
         }

@@ -8,10 +8,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.sagwise.lesson.Lesson.LessonBench;
-import org.sagwise.lesson.LessonFinding;
 import org.sagwise.lesson.LessonProblem;
 import org.sagwise.lesson.MoveLint;
 import org.sagwise.part.Catalogue;
+import org.sagwise.scenario.Finding;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.ScenarioRules;
 import org.sagwise.scenario.edit.Edit;
@@ -38,7 +38,7 @@ final class LessonBenches {
         return benches;
     }
 
-    void read(String name, LessonFields fields) {
+    void read(String name, Fields fields) {
         LocalText title = fields.text("title");
         List<Edit> moves = LessonMoves.read(fields, "moves");
         Optional<String> file = fields.word("file");
@@ -52,13 +52,13 @@ final class LessonBenches {
         scenario.ifPresent(it -> tellRefused(moves, it, fields));
     }
 
-    private void tellRefused(List<Edit> moves, Scenario before, LessonFields fields) {
-        for (LessonFinding refused : MoveLint.check("moves", moves, before, rules)) {
+    private void tellRefused(List<Edit> moves, Scenario before, Fields fields) {
+        for (Finding refused : MoveLint.check("moves", moves, before, rules)) {
             fields.wrong("moves", refused.problem(), refused.details().toArray(String[]::new));
         }
     }
 
-    private Optional<Scenario> fromBench(String other, LessonFields fields) {
+    private Optional<Scenario> fromBench(String other, Fields fields) {
         LessonBench bench = benches.get(other);
         if (bench == null) {
             fields.wrong("of", LessonProblem.UNKNOWN_BENCH, other);
@@ -66,7 +66,7 @@ final class LessonBenches {
         return Optional.ofNullable(bench).map(LessonBench::scenario);
     }
 
-    private Optional<Scenario> fromFile(String file, LessonFields fields) {
+    private Optional<Scenario> fromFile(String file, Fields fields) {
         if (!FILE_NAME.matcher(file).matches()) {
             fields.wrong("file", LessonProblem.BENCH_FILE, file, "*.sagwise.json");
             return Optional.empty();
@@ -78,7 +78,7 @@ final class LessonBenches {
                 return Optional.empty();
             }
             Loaded loaded = reader.read(bytes.get());
-            for (FileFinding found : loaded.findings()) {
+            for (Finding found : loaded.findings()) {
                 fields.wrong("file", LessonProblem.BENCH_FILE, file, found.text(Locale.ENGLISH));
             }
             return loaded.scenario();

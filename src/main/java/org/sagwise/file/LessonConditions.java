@@ -20,14 +20,11 @@ final class LessonConditions {
 
     private LessonConditions() {}
 
-    static List<Condition> read(LessonFields step, String key) {
-        return step.items(key).stream()
-                .map(node -> LessonFields.of(node, step.faults()))
-                .flatMap(fields -> one(fields).stream())
-                .toList();
+    static List<Condition> read(Fields step, String key) {
+        return step.items(key).stream().flatMap(fields -> one(fields).stream()).toList();
     }
 
-    private static Optional<Condition> one(LessonFields fields) {
+    private static Optional<Condition> one(Fields fields) {
         List<String> heads = fields.present(HEADS);
         if (heads.size() != 1) {
             fields.wrong(LessonProblem.ONE_OF, String.join(", ", HEADS));
@@ -38,7 +35,7 @@ final class LessonConditions {
         return condition;
     }
 
-    private static Optional<Condition> of(String head, LessonFields fields) {
+    private static Optional<Condition> of(String head, Fields fields) {
         return switch (head) {
             case "part" -> Optional.of(reading(fields));
             case "every" -> every(fields);
@@ -53,14 +50,14 @@ final class LessonConditions {
         };
     }
 
-    private static Condition reading(LessonFields fields) {
+    private static Condition reading(Fields fields) {
         When when = when(fields);
         String part = fields.neededWord("part");
         String quantity = fields.neededWord("quantity");
         return new Condition.ReadingIs(new ReadingRef(Optional.empty(), when, part, quantity), bounds(fields));
     }
 
-    private static Optional<Condition> every(LessonFields fields) {
+    private static Optional<Condition> every(Fields fields) {
         String word = fields.neededWord("every");
         When when = when(fields);
         String quantity = fields.neededWord("quantity");
@@ -73,7 +70,7 @@ final class LessonConditions {
         return kind.map(it -> new Condition.CountOf(it, count, when, quantity, bounds));
     }
 
-    private static Optional<Condition> layout(LessonFields fields) {
+    private static Optional<Condition> layout(Fields fields) {
         String word = fields.neededWord("layout");
         int cells = fields.whole("cells", 2, 100, 2);
         int turned = fields.whole("turned", 0, 50, 0);
@@ -87,7 +84,7 @@ final class LessonConditions {
         };
     }
 
-    private static Optional<Condition> button(LessonFields fields) {
+    private static Optional<Condition> button(Fields fields) {
         String word = fields.neededWord("button");
         for (Press press : Press.values()) {
             if (press.name().toLowerCase(Locale.ROOT).equals(word)) {
@@ -98,7 +95,7 @@ final class LessonConditions {
         return Optional.empty();
     }
 
-    private static Optional<Condition> cautions(LessonFields fields) {
+    private static Optional<Condition> cautions(Fields fields) {
         String word = fields.neededWord("cautions");
         if (!word.equals("none")) {
             unknown(fields, "cautions", word, List.of("none"));
@@ -106,7 +103,7 @@ final class LessonConditions {
         return Optional.of(new Condition.NothingGrave());
     }
 
-    static When when(LessonFields fields) {
+    static When when(Fields fields) {
         String word = fields.word("when").orElse(When.HELD.word());
         Optional<When> when = When.ofWord(word);
         if (when.isEmpty()) {
@@ -115,7 +112,7 @@ final class LessonConditions {
         return when.orElse(When.HELD);
     }
 
-    private static Bounds bounds(LessonFields fields) {
+    private static Bounds bounds(Fields fields) {
         OptionalDouble is = fields.number("is");
         OptionalDouble least = fields.number("at_least");
         OptionalDouble most = fields.number("at_most");
@@ -137,9 +134,9 @@ final class LessonConditions {
     }
 
     /** {@code 2%} of a value, or a plain number in its unit. */
-    static double tolerance(LessonFields fields, String word, double value) {
+    static double tolerance(Fields fields, String word, double value) {
         boolean share = word.endsWith("%");
-        OptionalDouble number = LessonFields.parse(share ? word.substring(0, word.length() - 1) : word);
+        OptionalDouble number = Fields.parse(share ? word.substring(0, word.length() - 1) : word);
         if (number.isEmpty() || number.getAsDouble() < 0) {
             fields.wrong("within", LessonProblem.NOT_A_NUMBER, word);
             return 0;
@@ -147,7 +144,7 @@ final class LessonConditions {
         return share ? number.getAsDouble() / 100 * Math.abs(value) : number.getAsDouble();
     }
 
-    static void unknown(LessonFields fields, String key, String word, List<String> known) {
+    static void unknown(Fields fields, String key, String word, List<String> known) {
         fields.wrong(key, LessonProblem.UNKNOWN_WORD, word, String.join(", ", known));
     }
 }

@@ -37,14 +37,11 @@ final class LessonMoves {
 
     private LessonMoves() {}
 
-    static List<Edit> read(LessonFields step, String key) {
-        return step.items(key).stream()
-                .map(node -> LessonFields.of(node, step.faults()))
-                .flatMap(fields -> one(fields).stream())
-                .toList();
+    static List<Edit> read(Fields step, String key) {
+        return step.items(key).stream().flatMap(fields -> one(fields).stream()).toList();
     }
 
-    private static Optional<Edit> one(LessonFields fields) {
+    private static Optional<Edit> one(Fields fields) {
         List<String> heads = fields.present(HEADS);
         if (heads.size() != 1) {
             fields.wrong(LessonProblem.ONE_OF, String.join(", ", HEADS));
@@ -55,7 +52,7 @@ final class LessonMoves {
         return move;
     }
 
-    private static Optional<Edit> of(String head, LessonFields fields) {
+    private static Optional<Edit> of(String head, Fields fields) {
         return switch (head) {
             case "join" -> join(fields);
             case "cut" -> pair(fields, head, CutBetween::new);
@@ -77,7 +74,7 @@ final class LessonMoves {
         };
     }
 
-    private static Optional<Edit> join(LessonFields fields) {
+    private static Optional<Edit> join(Fields fields) {
         OptionalDouble mohm = fields.number("contact_mohm");
         return pair(
                 fields,
@@ -87,7 +84,7 @@ final class LessonMoves {
                         : JoinTerminals.ideal(from, to));
     }
 
-    private static Optional<Edit> swap(LessonFields fields) {
+    private static Optional<Edit> swap(Fields fields) {
         List<String> both = fields.words("swap");
         if (both.size() != 2) {
             fields.wrong("swap", LessonProblem.NOT_A_PAIR);
@@ -96,12 +93,11 @@ final class LessonMoves {
         return Optional.of(new SwapParts(both.get(0), both.get(1)));
     }
 
-    private static Optional<Edit> pair(
-            LessonFields fields, String head, BiFunction<TerminalRef, TerminalRef, Edit> move) {
+    private static Optional<Edit> pair(Fields fields, String head, BiFunction<TerminalRef, TerminalRef, Edit> move) {
         return fields.pair(head).map(it -> move.apply(it.get(0), it.get(1)));
     }
 
-    private static Optional<Edit> add(LessonFields fields) {
+    private static Optional<Edit> add(Fields fields) {
         Map<String, Object> keys = keysBeside(fields, "add");
         String id = fields.neededWord("add");
         Optional<PartKind> kind =
@@ -117,9 +113,9 @@ final class LessonMoves {
     }
 
     /** Every key beside the head, numbers as numbers: whether they fit is tried on the bench. */
-    private static Map<String, Object> keysBeside(LessonFields fields, String head) {
+    private static Map<String, Object> keysBeside(Fields fields, String head) {
         Map<String, Object> keys = new LinkedHashMap<>();
-        for (String key : fields.group().values().keySet()) {
+        for (String key : fields.keys()) {
             if (head.equals("set") && FIXED.contains(key)) {
                 fields.wrong(key, LessonProblem.FIXED_KEY, key);
             } else if (!key.equals(head)) {
@@ -130,7 +126,7 @@ final class LessonMoves {
     }
 
     private static Object value(String word) {
-        OptionalDouble number = LessonFields.parse(word);
+        OptionalDouble number = Fields.parse(word);
         return number.isPresent() ? (Object) number.getAsDouble() : word;
     }
 }

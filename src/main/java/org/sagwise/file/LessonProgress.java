@@ -1,15 +1,8 @@
 package org.sagwise.file;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -34,7 +27,6 @@ public record LessonProgress(Map<String, Place> places) {
 
     private static final int FORMAT = 1;
     private static final int MOST_BYTES = 1024 * 1024;
-    private static final ObjectMapper JSON = new ObjectMapper();
 
     /**
      * How far a lesson is.
@@ -70,40 +62,58 @@ public record LessonProgress(Map<String, Place> places) {
             if (!Files.isRegularFile(file) || Files.size(file) > MOST_BYTES) {
                 return NONE;
             }
-            JsonNode root = JSON.readTree(Files.readString(file, StandardCharsets.UTF_8));
-            return root.path("sagwise_progress").asInt() == FORMAT ? of(root.path("lessons")) : NONE;
+            Map<String, Object> root =
+                    SettingsFile.read(Files.readAllBytes(file)).orElse(Map.of());
+            return number(root, "sagwise_progress") == FORMAT ? of(object(root.get("lessons"))) : NONE;
         } catch (IOException unreadable) {
             return NONE;
         }
     }
 
-    private static LessonProgress of(JsonNode lessons) {
+    private static LessonProgress of(Map<?, ?> lessons) {
         Map<String, Place> places = new LinkedHashMap<>();
-        for (Map.Entry<String, JsonNode> entry : lessons.properties()) {
-            List<Answers> answers = new ArrayList<>();
-            entry.getValue().path("answers").forEach(it -> answers.add(answers(it)));
-            int reached = entry.getValue().path("reached").asInt();
-            Shuffle shuffle = new Shuffle(entry.getValue().path("shuffle").asLong());
-            places.put(entry.getKey(), new Place(reached, answers, shuffle));
-        }
+        lessons.forEach((id, value) -> {
+            Map<?, ?> lesson = object(value);
+            List<Answers> answers = lesson.get("answers") instanceof List<?> all
+                    ? all.stream().map(it -> answers(object(it))).toList()
+                    : List.of();
+            Shuffle shuffle = new Shuffle(whole(lesson.get("shuffle")));
+            places.put(String.valueOf(id), new Place((int) number(lesson, "reached"), answers, shuffle));
+        });
         return new LessonProgress(places);
     }
 
-    private static Answers answers(JsonNode node) {
+    private static Answers answers(Map<?, ?> written) {
         Answers.State state = Answers.State.OPEN;
         for (Answers.State known : Answers.State.values()) {
-            state = word(known).equals(node.path("state").asText()) ? known : state;
+            state = word(known).equals(written.get("state")) ? known : state;
         }
+        int choice = written.get("choice") instanceof Number number ? number.intValue() : -1;
         return new Answers(
                 state,
-                node.path("choice").canConvertToInt() && node.path("choice").asInt() >= 0
-                        ? OptionalInt.of(node.path("choice").asInt())
-                        : OptionalInt.empty(),
-                node.path("number").isNumber()
-                        ? OptionalDouble.of(node.path("number").asDouble())
+                choice >= 0 ? OptionalInt.of(choice) : OptionalInt.empty(),
+                written.get("number") instanceof Number number
+                        ? OptionalDouble.of(number.doubleValue())
                         : OptionalDouble.empty(),
-                Math.max(0, node.path("attempts").asInt()),
-                Math.max(0, node.path("hints").asInt()));
+                Math.max(0, (int) number(written, "attempts")),
+                Math.max(0, (int) number(written, "hints")));
+    }
+
+    private static Map<?, ?> object(Object value) {
+        return value instanceof Map<?, ?> map ? map : Map.of();
+    }
+
+    private static double number(Map<?, ?> object, String key) {
+        return object.get(key) instanceof Number number ? number.doubleValue() : 0;
+    }
+
+    /** A whole number to its last digit, which a double would not keep. */
+    private static long whole(Object value) {
+        try {
+            return Long.parseLong(String.valueOf(value));
+        } catch (NumberFormatException other) {
+            return 0;
+        }
     }
 
     /**
@@ -112,31 +122,33 @@ public record LessonProgress(Map<String, Place> places) {
      * @throws IOException if it cannot be written
      */
     public void write(Path file) throws IOException {
-        ObjectNode root = JSON.createObjectNode();
+        Map<String, Object> lessons = new LinkedHashMap<>();
+        places.forEach((id, place) -> lessons.put(id, plain(place)));
+        Map<String, Object> root = new LinkedHashMap<>();
         root.put("sagwise_progress", FORMAT);
-        ObjectNode lessons = root.putObject("lessons");
-        places.forEach((id, place) -> put(lessons.putObject(id), place));
-        AtomicFile.write(AtomicFile.target(file), bytes(root), AtomicFile.ON_DISK);
+        root.put("lessons", lessons);
+        AtomicFile.write(AtomicFile.target(file), SettingsFile.bytes(root), AtomicFile.ON_DISK);
     }
 
-    private static void put(ObjectNode lesson, Place place) {
+    private static Map<String, Object> plain(Place place) {
+        Map<String, Object> lesson = new LinkedHashMap<>();
         lesson.put("reached", place.reached());
         if (!place.shuffle().equals(Shuffle.NONE)) {
             lesson.put("shuffle", place.shuffle().seed());
         }
-        ArrayNode all = lesson.putArray("answers");
-        for (Answers answers : place.answers()) {
-            ObjectNode one = all.addObject();
-            one.put("state", word(answers.state()));
-            answers.choice().ifPresent(choice -> one.put("choice", choice));
-            answers.number().ifPresent(number -> one.put("number", number));
-            one.put("attempts", answers.attempts());
-            one.put("hints", answers.hints());
-        }
+        lesson.put(
+                "answers", place.answers().stream().map(LessonProgress::plain).toList());
+        return lesson;
     }
 
-    private static byte[] bytes(ObjectNode root) throws JsonProcessingException {
-        return JSON.writerWithDefaultPrettyPrinter().writeValueAsBytes(root);
+    private static Map<String, Object> plain(Answers answers) {
+        Map<String, Object> one = new LinkedHashMap<>();
+        one.put("state", word(answers.state()));
+        answers.choice().ifPresent(choice -> one.put("choice", choice));
+        answers.number().ifPresent(number -> one.put("number", number));
+        one.put("attempts", answers.attempts());
+        one.put("hints", answers.hints());
+        return one;
     }
 
     private static String word(Answers.State state) {

@@ -2,8 +2,6 @@ package org.sagwise.file;
 
 import java.io.IOException;
 import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,6 +11,7 @@ import org.sagwise.lesson.Lesson.LessonBench;
 import org.sagwise.lesson.LessonProblem;
 import org.sagwise.lesson.Step;
 import org.sagwise.part.Catalogue;
+import org.sagwise.scenario.Finding;
 import org.sagwise.text.LocalText;
 
 /**
@@ -45,31 +44,29 @@ public final class LessonReader {
         try {
             Optional<byte[]> bytes = source.file(FILE);
             return bytes.map(it -> read(source, it))
-                    .orElseGet(() -> refused(source, LessonFault.ofWhole(LessonProblem.NO_LESSON_FILE, FILE)));
+                    .orElseGet(() -> refused(source, Finding.of("", LessonProblem.NO_LESSON_FILE, FILE)));
         } catch (IOException e) {
             String why = String.valueOf(e.getMessage());
-            return refused(source, LessonFault.ofWhole(LessonProblem.UNREADABLE, FILE, why));
+            return refused(source, Finding.of("", LessonProblem.UNREADABLE, FILE, why));
         }
     }
 
     private LessonReading read(LessonSource source, byte[] bytes) {
         SourceText text = SourceText.of(bytes);
         if (text.problem().isPresent()) {
-            return refused(source, LessonFault.ofWhole(LessonProblem.UNREADABLE, FILE, "UTF-8"));
+            return refused(source, Finding.of("", LessonProblem.UNREADABLE, FILE, "UTF-8"));
         }
-        List<LessonFault> faults = new ArrayList<>();
-        Optional<LessonNode> root = LessonYaml.read(text.text(), faults);
-        if (root.isEmpty()) {
+        Document document = YamlDocument.read(text.text());
+        List<Finding> faults = new ArrayList<>(document.findings());
+        if (document.root().isEmpty()) {
             return LessonReading.refused(source.id(), faults);
         }
-        Map<String, Position> positions = new HashMap<>();
-        collect(root.get(), positions);
-        Optional<Lesson> lesson = lesson(source, LessonFields.of(root.get(), faults));
+        Optional<Lesson> lesson = lesson(source, Fields.of("", document.root().get(), faults));
         return new LessonReading(
-                source.id(), faults.isEmpty() ? lesson : Optional.empty(), faults, positions, stepIds(root.get()));
+                source.id(), faults.isEmpty() ? lesson : Optional.empty(), faults, document, stepIds(document));
     }
 
-    private Optional<Lesson> lesson(LessonSource source, LessonFields fields) {
+    private Optional<Lesson> lesson(LessonSource source, Fields fields) {
         if (fields.whole("lesson", 1, 1, 0) != 1 && !fields.has("lesson")) {
             fields.wrong(LessonProblem.MISSING_KEY, "lesson");
         }
@@ -80,9 +77,8 @@ public final class LessonReader {
         List<String> needs = fields.words("needs");
         LocalText note = fields.text("note");
         Map<String, LessonBench> benches = benches(source, fields);
-        Map<String, LocalText> names = new LinkedHashMap<>();
-        fields.entries("names").forEach((id, node) -> names.put(id, fields.text(node)));
-        List<Step> steps = new LessonSteps(fields.faults()).read(fields);
+        Map<String, LocalText> names = fields.namedTexts("names");
+        List<Step> steps = new LessonSteps().read(fields);
         if (benches.isEmpty()) {
             fields.wrong("benches", LessonProblem.TOO_FEW, "benches", "1");
         }
@@ -96,41 +92,33 @@ public final class LessonReader {
                         new Lesson(source.id(), title, goal, minutes, evening, needs, note, benches, names, steps));
     }
 
-    private Map<String, LessonBench> benches(LessonSource source, LessonFields lesson) {
+    private Map<String, LessonBench> benches(LessonSource source, Fields lesson) {
         LessonBenches benches = new LessonBenches(source, catalogue);
-        for (var entry : lesson.entries("benches").entrySet()) {
-            LessonFields fields = LessonFields.of(entry.getValue(), lesson.faults());
-            if (!isName(entry.getKey())) {
-                fields.wrong(LessonProblem.BAD_ID, entry.getKey());
+        lesson.groups("benches").forEach((name, fields) -> {
+            if (!isName(name)) {
+                fields.wrong(LessonProblem.BAD_ID, name);
             }
-            benches.read(entry.getKey(), fields);
+            benches.read(name, fields);
             fields.refuseOthers();
-        }
+        });
         return benches.read();
     }
 
-    private static List<String> stepIds(LessonNode root) {
-        return root instanceof LessonNode.Group group && group.values().get("steps") instanceof LessonNode.Items steps
-                ? steps.items().stream().map(LessonReader::stepId).toList()
-                : List.of();
+    private static List<String> stepIds(Document document) {
+        return document.group().flatMap(file -> file.get("steps")).stream()
+                .filter(Node.Items.class::isInstance)
+                .flatMap(steps -> ((Node.Items) steps).items().stream())
+                .map(LessonReader::stepId)
+                .toList();
     }
 
-    private static String stepId(LessonNode step) {
-        return step instanceof LessonNode.Group group && group.values().get("id") instanceof LessonNode.Scalar id
+    private static String stepId(Node step) {
+        return step instanceof Node.Group group && group.get("id").orElse(null) instanceof Node.Scalar id
                 ? id.text().strip()
                 : "";
     }
 
-    private static void collect(LessonNode node, Map<String, Position> positions) {
-        positions.put(node.place(), node.position());
-        if (node instanceof LessonNode.Items items) {
-            items.items().forEach(item -> collect(item, positions));
-        } else if (node instanceof LessonNode.Group group) {
-            group.values().values().forEach(value -> collect(value, positions));
-        }
-    }
-
-    private static LessonReading refused(LessonSource source, LessonFault fault) {
+    private static LessonReading refused(LessonSource source, Finding fault) {
         return LessonReading.refused(source.id(), List.of(fault));
     }
 }

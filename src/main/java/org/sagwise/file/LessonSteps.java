@@ -23,20 +23,11 @@ final class LessonSteps {
 
     private static final String KEPT = "kept";
 
-    private final List<LessonFault> faults;
     private final Set<String> ids = new HashSet<>();
 
-    LessonSteps(List<LessonFault> faults) {
-        this.faults = faults;
-    }
-
-    List<Step> read(LessonFields lesson) {
+    List<Step> read(Fields lesson) {
         List<Step> steps = new ArrayList<>();
-        for (LessonNode node : lesson.items("steps")) {
-            LessonFields fields = LessonFields.of(node, faults);
-            if (!(node instanceof LessonNode.Group)) {
-                continue;
-            }
+        for (Fields fields : lesson.items("steps")) {
             String kind = fields.neededWord("kind");
             Step.Head head = head(fields);
             Optional<Step> step = step(kind, head, fields);
@@ -50,7 +41,7 @@ final class LessonSteps {
         return steps;
     }
 
-    private Step.Head head(LessonFields fields) {
+    private Step.Head head(Fields fields) {
         String id = fields.neededWord("id");
         if (!id.isEmpty() && !LessonReader.isName(id)) {
             fields.wrong("id", LessonProblem.BAD_ID, id);
@@ -66,7 +57,7 @@ final class LessonSteps {
                 fields.textIfAny("note"));
     }
 
-    private Optional<Step> step(String kind, Step.Head head, LessonFields fields) {
+    private Optional<Step> step(String kind, Step.Head head, Fields fields) {
         return switch (kind) {
             case "say" -> Optional.of(new Step.Say(head));
             case "explain" -> Optional.of(new Step.Explain(head));
@@ -80,10 +71,10 @@ final class LessonSteps {
         };
     }
 
-    private Step choose(Step.Head head, Role role, LessonFields fields) {
+    private Step choose(Step.Head head, Role role, Fields fields) {
         List<Choice> choices = new ArrayList<>();
-        for (LessonNode node : fields.items("choices")) {
-            choices.add(choice(LessonFields.of(node, faults)));
+        for (Fields each : fields.items("choices")) {
+            choices.add(choice(each));
         }
         count(fields, "choices", choices.size(), role == Role.PREDICT ? 3 : 2, 4);
         if (choices.stream().filter(Choice::isRight).count() != 1) {
@@ -92,7 +83,7 @@ final class LessonSteps {
         return new Step.Choose(head, role, choices, order(fields));
     }
 
-    private static Step.Order order(LessonFields fields) {
+    private static Step.Order order(Fields fields) {
         Optional<String> word = fields.word("order");
         if (word.filter(it -> !it.equals(KEPT)).isPresent()) {
             LessonConditions.unknown(fields, "order", word.get(), List.of(KEPT));
@@ -100,7 +91,7 @@ final class LessonSteps {
         return word.isPresent() ? Step.Order.KEPT : Step.Order.ANY;
     }
 
-    private Choice choice(LessonFields fields) {
+    private Choice choice(Fields fields) {
         boolean right = fields.flag("right");
         Optional<String> word = fields.word("idea");
         if (right && word.isPresent()) {
@@ -124,13 +115,13 @@ final class LessonSteps {
         return choice;
     }
 
-    private Step estimate(Step.Head head, LessonFields fields) {
+    private Step estimate(Step.Head head, Fields fields) {
         ReadingRef ref = reading(fields);
         double share = share(fields, "10%");
         return new Step.Estimate(head, ref, share, fields.text("reply"));
     }
 
-    private Step makeDo(Step.Head head, LessonFields fields) {
+    private Step makeDo(Step.Head head, Fields fields) {
         List<LocalText> hints = fields.texts("hints");
         var until = LessonConditions.read(fields, "until");
         count(fields, "hints", hints.size(), 1, 3);
@@ -138,7 +129,7 @@ final class LessonSteps {
         return new Step.Do(head, until, LessonMoves.read(fields, "solution"), hints);
     }
 
-    private Step measure(Step.Head head, LessonFields fields) {
+    private Step measure(Step.Head head, Fields fields) {
         ReadingRef ref = reading(fields);
         double expected = fields.neededNumber("is");
         double share = share(fields, "2%");
@@ -146,7 +137,7 @@ final class LessonSteps {
         return new Step.Measure(head, ref, expected, share, slack, fields.texts("hints"));
     }
 
-    private Step caution(Step.Head head, LessonFields fields) {
+    private Step caution(Step.Head head, Fields fields) {
         String word = fields.neededWord("signal");
         Optional<Signal> signal =
                 Stream.of(Signal.values()).filter(it -> it.name().equals(word)).findFirst();
@@ -157,7 +148,7 @@ final class LessonSteps {
         return new Step.Caution(head, signal.orElse(Signal.values()[0]), fields.text("harm"), fields.text("avoid"));
     }
 
-    private static ReadingRef reading(LessonFields fields) {
+    private static ReadingRef reading(Fields fields) {
         String word = fields.neededWord("reading");
         Optional<ReadingRef> ref = ReadingRef.parse(word);
         if (ref.isEmpty() && !word.isEmpty()) {
@@ -166,11 +157,11 @@ final class LessonSteps {
         return ref.orElse(ReadingRef.parse("pack.delivered_W").orElseThrow());
     }
 
-    private static double share(LessonFields fields, String usual) {
+    private static double share(Fields fields, String usual) {
         return LessonConditions.tolerance(fields, fields.word("within").orElse(usual), 1);
     }
 
-    private static void count(LessonFields fields, String key, int size, int least, int most) {
+    private static void count(Fields fields, String key, int size, int least, int most) {
         if (size < least) {
             fields.wrong(key, LessonProblem.TOO_FEW, key, String.valueOf(least));
         } else if (size > most) {

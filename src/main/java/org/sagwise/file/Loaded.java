@@ -2,6 +2,7 @@ package org.sagwise.file;
 
 import java.util.List;
 import java.util.Optional;
+import org.sagwise.scenario.Finding;
 import org.sagwise.scenario.Scenario;
 
 /** What came of opening a scenario. */
@@ -13,7 +14,7 @@ public sealed interface Loaded {
     }
 
     /** What is wrong, from the top of the file down; empty if it could be opened. */
-    default List<FileFinding> findings() {
+    default List<Finding> findings() {
         return this instanceof Refused refused ? refused.problems() : List.of();
     }
 
@@ -29,13 +30,13 @@ public sealed interface Loaded {
      *
      * @param problems everything that was found, from the top of the file down; never empty
      */
-    record Refused(List<FileFinding> problems) implements Loaded {
+    record Refused(List<Finding> problems) implements Loaded {
 
         public Refused {
             if (problems.isEmpty()) {
                 throw new IllegalArgumentException("refused without a reason");
             }
-            problems = problems.stream().sorted(FileFinding.READING_ORDER).toList();
+            problems = problems.stream().sorted(Finding.READING_ORDER).toList();
         }
     }
 }

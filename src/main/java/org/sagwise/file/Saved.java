@@ -1,6 +1,7 @@
 package org.sagwise.file;
 
 import java.nio.file.Path;
+import org.sagwise.scenario.Finding;
 
 /** What came of saving. */
 public sealed interface Saved {
@@ -15,7 +16,7 @@ public sealed interface Saved {
     /**
      * Nothing was saved; what was there before is still there, whole.
      *
-     * @param problem why, in words by {@link FileFinding#text}
+     * @param problem why, in words by {@link Finding#text}
      */
-    record Failed(FileFinding problem) implements Saved {}
+    record Failed(Finding problem) implements Saved {}
 }

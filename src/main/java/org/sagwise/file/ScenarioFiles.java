@@ -6,6 +6,7 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
+import org.sagwise.scenario.Finding;
 import org.sagwise.scenario.Problem;
 import org.sagwise.scenario.Scenario;
 
@@ -48,12 +49,12 @@ public final class ScenarioFiles {
         } catch (IOException e) {
             return isForWantOfRoom(e)
                     ? failed(Problem.DISK_FULL, path)
-                    : new Saved.Failed(FileFinding.ofWhole(Problem.SAVE_FAILED, path.toString(), reason(e)));
+                    : new Saved.Failed(Finding.of("", Problem.SAVE_FAILED, path.toString(), reason(e)));
         }
     }
 
     private static Saved failed(Problem problem, Path path) {
-        return new Saved.Failed(FileFinding.ofWhole(problem, path.toString()));
+        return new Saved.Failed(Finding.of("", problem, path.toString()));
     }
 
     /** The JDK tells a full disk from other trouble only by the system's words. */

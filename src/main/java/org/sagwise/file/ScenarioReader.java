@@ -8,7 +8,6 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.sagwise.part.Catalogue;
@@ -69,45 +68,43 @@ public final class ScenarioReader {
     }
 
     private Loaded read(String text) {
-        JsonTree tree = JsonTree.of(text);
-        return tree.root()
-                .map(file -> read(file, tree.findings(), text))
-                .orElseGet(() -> new Loaded.Refused(tree.findings()));
+        Document document = JsonDocument.read(text).ofObject();
+        return document.group()
+                .map(file -> read(file, document))
+                .orElseGet(() -> new Loaded.Refused(document.findings()));
     }
 
-    private Loaded read(Map<String, Object> file, List<FileFinding> ofJson, String text) {
-        List<Finding> findings = new ArrayList<>();
+    private Loaded read(Node.Group file, Document document) {
+        List<Finding> found = new ArrayList<>(document.findings());
         Optional<Finding> format = FormatNumber.check(file);
-        format.ifPresent(findings::add);
+        format.ifPresent(found::add);
         Optional<Draft> draft = Optional.empty();
         if (FormatNumber.isWorthReading(file, format)) {
             DraftReader reader = new DraftReader(file);
             draft = Optional.of(reader.read(rules));
-            findings.addAll(reader.findings());
+            found.addAll(reader.findings());
         }
-        if (draft.isPresent() && findings.isEmpty() && ofJson.isEmpty()) {
+        if (draft.isPresent() && found.isEmpty()) {
             return new Loaded.Ok(draft.get().toScenario());
         }
-        List<FileFinding> found = new ArrayList<>(ofJson);
-        found.addAll(Positions.locate(findings, text));
-        return new Loaded.Refused(cut(found));
+        return new Loaded.Refused(cut(found.stream().map(document::locate).toList()));
     }
 
-    private static List<FileFinding> cut(List<FileFinding> found) {
+    private static List<Finding> cut(List<Finding> found) {
         if (found.size() <= ScenarioRules.MOST_FINDINGS) {
             return found;
         }
-        List<FileFinding> first = found.stream()
-                .filter(f -> f.finding().problem() != Problem.TOO_MANY_PROBLEMS)
-                .sorted(FileFinding.READING_ORDER)
+        List<Finding> first = found.stream()
+                .filter(f -> f.problem() != Problem.TOO_MANY_PROBLEMS)
+                .sorted(Finding.READING_ORDER)
                 .limit(ScenarioRules.MOST_FINDINGS)
                 .collect(Collectors.toCollection(ArrayList::new));
         String most = String.valueOf(ScenarioRules.MOST_FINDINGS);
-        first.add(FileFinding.ofWhole(Problem.TOO_MANY_PROBLEMS, most));
+        first.add(Finding.of("", Problem.TOO_MANY_PROBLEMS, most));
         return first;
     }
 
     private static Loaded refused(Problem problem, String... details) {
-        return new Loaded.Refused(List.of(FileFinding.ofWhole(problem, details)));
+        return new Loaded.Refused(List.of(Finding.of("", problem, details)));
     }
 }

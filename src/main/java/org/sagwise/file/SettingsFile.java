@@ -43,12 +43,18 @@ public final class SettingsFile {
         } catch (NoSuchFileException nothingYet) {
             return Map.of();
         }
-        JsonTree tree = JsonTree.of(new String(bytes, StandardCharsets.UTF_8));
-        Optional<Map<String, Object>> kept = tree.root();
+        Optional<Map<String, Object>> kept = read(bytes);
         if (kept.isEmpty()) {
             Files.move(path, path.resolveSibling(path.getFileName() + ".broken"), StandardCopyOption.REPLACE_EXISTING);
         }
         return kept.orElse(Map.of());
+    }
+
+    /** The plain data of a file; empty if it holds no JSON object. */
+    static Optional<Map<String, Object>> read(byte[] bytes) {
+        return JsonDocument.read(new String(bytes, StandardCharsets.UTF_8))
+                .group()
+                .map(object -> object.plain(value -> value));
     }
 
     /**
@@ -58,13 +64,18 @@ public final class SettingsFile {
      * @throws IOException if it cannot be written; what was kept before is still there
      */
     public void save(Map<String, Object> settings) throws IOException {
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try (JsonGenerator json = JSON.createGenerator(bytes)) {
-            write(json.useDefaultPrettyPrinter(), settings);
-        }
         Path target = AtomicFile.target(path);
         Files.createDirectories(AtomicFile.folder(target));
-        AtomicFile.write(target, bytes.toByteArray(), AtomicFile.ON_DISK);
+        AtomicFile.write(target, bytes(settings), AtomicFile.ON_DISK);
+    }
+
+    /** Plain data as a file for people to read. */
+    static byte[] bytes(Map<String, Object> data) throws IOException {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (JsonGenerator json = JSON.createGenerator(bytes)) {
+            write(json.useDefaultPrettyPrinter(), data);
+        }
+        return bytes.toByteArray();
     }
 
     private static void write(JsonGenerator json, Object value) throws IOException {

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.zip.CRC32;
+import org.sagwise.scenario.Finding;
 import org.sagwise.scenario.Problem;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.ScenarioKeys;
@@ -146,6 +147,6 @@ public final class ShareText {
     }
 
     private static Loaded refused(Problem problem, String... details) {
-        return new Loaded.Refused(List.of(FileFinding.ofWhole(problem, details)));
+        return new Loaded.Refused(List.of(Finding.of("", problem, details)));
     }
 }

@@ -11,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import org.sagwise.scenario.Finding;
 import org.sagwise.scenario.Problem;
+import org.sagwise.text.Position;
 
 /**
  * The text of a file: UTF-8, of limited size, without the byte order mark that some editors put in
@@ -19,7 +20,7 @@ import org.sagwise.scenario.Problem;
  * @param text the text, empty if there is a problem
  * @param problem why there is no text
  */
-record SourceText(String text, Optional<FileFinding> problem) {
+record SourceText(String text, Optional<Finding> problem) {
 
     /** Most bytes that a scenario file may have: 8 MiB. */
     static final int MOST_BYTES = 8 * 1024 * 1024;
@@ -34,7 +35,7 @@ record SourceText(String text, Optional<FileFinding> problem) {
     static SourceText of(byte[] bytes) {
         if (bytes.length > MOST_BYTES) {
             String mebibytes = String.valueOf(MOST_BYTES / 1024 / 1024);
-            return refused(FileFinding.ofWhole(Problem.TOO_LARGE, mebibytes));
+            return refused(Finding.of("", Problem.TOO_LARGE, mebibytes));
         }
         CharsetDecoder decoder = StandardCharsets.UTF_8
                 .newDecoder()
@@ -45,13 +46,13 @@ record SourceText(String text, Optional<FileFinding> problem) {
         chars.flip();
         String text = chars.toString();
         if (result.isError()) {
-            return refused(new FileFinding(Finding.of("", Problem.NOT_UTF8), Optional.of(endOf(text))));
+            return refused(Finding.of("", Problem.NOT_UTF8).at(Optional.of(endOf(text))));
         }
         boolean marked = !text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK;
         return new SourceText(marked ? text.substring(1) : text, Optional.empty());
     }
 
-    private static SourceText refused(FileFinding problem) {
+    private static SourceText refused(Finding problem) {
         return new SourceText("", Optional.of(problem));
     }
 

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.sagwise.part.Catalogue;
+import org.sagwise.scenario.Finding;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.ScenarioRules;
 
@@ -31,11 +32,11 @@ public final class LessonLint {
     }
 
     /** Everything that is wrong with a lesson. */
-    public static List<LessonFinding> check(Lesson lesson, Catalogue catalogue) {
+    public static List<Finding> check(Lesson lesson, Catalogue catalogue) {
         return new LessonLint(lesson, catalogue).check();
     }
 
-    private List<LessonFinding> check() {
+    private List<Finding> check() {
         report.addAll(TeachingRules.check(lesson));
         report.addAll(MoveLint.check(lesson, track, rules));
         play();

@@ -1,9 +1,12 @@
 package org.sagwise.lesson;
 
+import java.util.List;
 import java.util.Locale;
+import org.sagwise.scenario.Fault;
+import org.sagwise.text.Texts;
 
 /** What can be wrong with a lesson; each has a sentence in the bundle {@code lesson-problems}. */
-public enum LessonProblem {
+public enum LessonProblem implements Fault {
     // The file.
     NO_LESSON_FILE,
     UNREADABLE,
@@ -60,8 +63,15 @@ public enum LessonProblem {
     UNKNOWN_LESSON,
     NEEDS_EACH_OTHER;
 
-    /** The key of its sentence. */
-    public String key() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    @Override
+    public String bundle() {
+        return "lesson-problems";
+    }
+
+    @Override
+    public String sentence(String place, List<String> details, Locale locale) {
+        return this == BROKEN_YAML
+                ? Texts.in(bundle(), locale).say(key() + "." + details.get(0), details.get(1))
+                : Fault.super.sentence(place, details, locale);
     }
 }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.sagwise.scenario.Finding;
 
 /** What must hold between lessons. */
 public final class LessonSet {
@@ -19,20 +20,20 @@ public final class LessonSet {
      *
      * @param known names of further lessons that may be needed
      */
-    public static Map<String, List<LessonFinding>> check(List<Lesson> lessons, Collection<String> known) {
+    public static Map<String, List<Finding>> check(List<Lesson> lessons, Collection<String> known) {
         Map<String, Lesson> byId = new LinkedHashMap<>();
         lessons.forEach(lesson -> byId.put(lesson.id(), lesson));
-        Map<String, List<LessonFinding>> found = new LinkedHashMap<>();
+        Map<String, List<Finding>> found = new LinkedHashMap<>();
         for (Lesson lesson : lessons) {
-            List<LessonFinding> findings = new ArrayList<>();
+            List<Finding> findings = new ArrayList<>();
             for (int i = 0; i < lesson.needs().size(); i++) {
                 String needed = lesson.needs().get(i);
                 if (!byId.containsKey(needed) && !known.contains(needed)) {
-                    findings.add(LessonFinding.of("needs[" + i + "]", LessonProblem.UNKNOWN_LESSON, needed));
+                    findings.add(Finding.of("needs[" + i + "]", LessonProblem.UNKNOWN_LESSON, needed));
                 }
             }
             if (reaches(lesson, lesson.id(), byId, new HashSet<>())) {
-                findings.add(LessonFinding.of("needs", LessonProblem.NEEDS_EACH_OTHER, lesson.id()));
+                findings.add(Finding.of("needs", LessonProblem.NEEDS_EACH_OTHER, lesson.id()));
             }
             found.put(lesson.id(), findings);
         }

@@ -5,6 +5,7 @@ import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.sagwise.scenario.Finding;
 
 /** What lint has found so far, and how it asks the engine. */
 final class LintReport {
@@ -12,17 +13,17 @@ final class LintReport {
     /** Finer than any {@code within} an author would write. */
     private static final int DIGITS = 5;
 
-    private final List<LessonFinding> findings = new ArrayList<>();
+    private final List<Finding> findings = new ArrayList<>();
 
-    List<LessonFinding> findings() {
+    List<Finding> findings() {
         return findings;
     }
 
     void add(String place, LessonProblem problem, String... details) {
-        findings.add(LessonFinding.of(place, problem, details));
+        findings.add(Finding.of(place, problem, details));
     }
 
-    void addAll(List<LessonFinding> more) {
+    void addAll(List<Finding> more) {
         findings.addAll(more);
     }
 

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.sagwise.part.Catalogue;
-import org.sagwise.scenario.ProblemTexts;
+import org.sagwise.scenario.Finding;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.ScenarioRules;
 import org.sagwise.scenario.edit.Edit;
@@ -19,28 +19,28 @@ public final class MoveLint {
      * @param moves done one after the other, those left out that cannot be made
      * @param before the bench before the first of them
      */
-    public static List<LessonFinding> check(String place, List<Edit> moves, Scenario before, ScenarioRules rules) {
-        List<LessonFinding> findings = new ArrayList<>();
+    public static List<Finding> check(String place, List<Edit> moves, Scenario before, ScenarioRules rules) {
+        List<Finding> findings = new ArrayList<>();
         Scenario bench = before;
         for (int i = 0; i < moves.size(); i++) {
             String at = place + "[" + i + "]";
             moves.get(i).refusal(bench, rules).stream()
-                    .map(found -> (found.place().isEmpty() ? "" : found.place() + ": ")
-                            + ProblemTexts.sentence(found, Locale.ENGLISH))
-                    .forEach(why -> findings.add(LessonFinding.of(at, LessonProblem.MOVE_REFUSED, why)));
+                    .map(found ->
+                            (found.place().isEmpty() ? "" : found.place() + ": ") + found.sentence(Locale.ENGLISH))
+                    .forEach(why -> findings.add(Finding.of(at, LessonProblem.MOVE_REFUSED, why)));
             bench = Edit.made(moves.subList(i, i + 1), bench, rules);
         }
         return findings;
     }
 
     /** Moves of solutions that cannot be made. */
-    public static List<LessonFinding> check(Lesson lesson, Catalogue catalogue) {
+    public static List<Finding> check(Lesson lesson, Catalogue catalogue) {
         ScenarioRules rules = new ScenarioRules(catalogue);
         return check(lesson, Track.of(lesson, lesson.scenarios(Locale.ENGLISH), rules), rules);
     }
 
-    static List<LessonFinding> check(Lesson lesson, Track track, ScenarioRules rules) {
-        List<LessonFinding> findings = new ArrayList<>();
+    static List<Finding> check(Lesson lesson, Track track, ScenarioRules rules) {
+        List<Finding> findings = new ArrayList<>();
         for (int i = 0; i < lesson.steps().size(); i++) {
             List<Edit> moves = lesson.steps().get(i).solution();
             findings.addAll(

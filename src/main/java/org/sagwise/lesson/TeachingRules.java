@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.sagwise.part.PartKind;
+import org.sagwise.scenario.Finding;
 import org.sagwise.scenario.Part;
 import org.sagwise.text.LocalText;
 
@@ -26,14 +27,14 @@ final class TeachingRules {
     private static final Pattern FORBIDDEN =
             Pattern.compile("\\b(?:safe|safely|ungefährlich|gefahrlos)\\b", Pattern.CASE_INSENSITIVE);
 
-    private final List<LessonFinding> findings = new ArrayList<>();
+    private final List<Finding> findings = new ArrayList<>();
     private final Lesson lesson;
 
     private TeachingRules(Lesson lesson) {
         this.lesson = lesson;
     }
 
-    static List<LessonFinding> check(Lesson lesson) {
+    static List<Finding> check(Lesson lesson) {
         TeachingRules rules = new TeachingRules(lesson);
         rules.order();
         rules.places();
@@ -43,7 +44,7 @@ final class TeachingRules {
     }
 
     private void add(String place, LessonProblem problem, String... details) {
-        findings.add(LessonFinding.of(place, problem, details));
+        findings.add(Finding.of(place, problem, details));
     }
 
     private static boolean isCheck(Step step) {

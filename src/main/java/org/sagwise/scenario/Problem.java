@@ -1,12 +1,13 @@
 package org.sagwise.scenario;
 
+import java.util.List;
 import java.util.Locale;
 
 /**
  * What can be wrong with a scenario or its file. Each has a text in the bundle {@code problems}
  * under {@link #key()}; tests and programs compare these, people read the texts.
  */
-public enum Problem {
+public enum Problem implements Fault {
     NOT_JSON,
     NOT_UTF8,
     TOO_LARGE,
@@ -60,8 +61,13 @@ public enum Problem {
     SHARE_SWELLS,
     SHARE_UNKNOWN_FORMAT;
 
-    /** Key of this problem's text in the bundle. */
-    public String key() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    @Override
+    public String bundle() {
+        return "problems";
+    }
+
+    @Override
+    public String sentence(String place, List<String> details, Locale locale) {
+        return ProblemTexts.sentence(this, place, details, locale);
     }
 }

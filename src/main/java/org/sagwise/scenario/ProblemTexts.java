@@ -6,7 +6,7 @@ import java.util.Locale;
 import org.sagwise.quantity.Measure;
 import org.sagwise.text.Texts;
 
-/** Says a finding in a sentence: what is wrong, and what would be right. */
+/** Says what is wrong with a scenario in a sentence, and what would be right. */
 public final class ProblemTexts {
 
     private static final int LONGEST_SHOWN = 400;
@@ -14,13 +14,11 @@ public final class ProblemTexts {
 
     private ProblemTexts() {}
 
-    /** The sentence of a finding, without its place. */
-    public static String sentence(Finding finding, Locale locale) {
-        Texts texts = Texts.in("problems", locale);
-        String key = finding.problem().key();
-        List<String> details =
-                finding.details().stream().map(ProblemTexts::shown).toList();
-        return switch (finding.problem()) {
+    static String sentence(Problem problem, String place, List<String> given, Locale locale) {
+        Texts texts = Texts.in(problem.bundle(), locale);
+        String key = problem.key();
+        List<String> details = given.stream().map(ProblemTexts::shown).toList();
+        return switch (problem) {
             case UNKNOWN_KEY,
                     UNKNOWN_KIND,
                     UNKNOWN_MODEL,
@@ -28,7 +26,7 @@ public final class ProblemTexts {
                     UNKNOWN_PART,
                     NOTE_ON_NOTHING,
                     PLACEMENT_OF_NOTHING -> texts.say(hinted(key, details), details.toArray());
-            case OUT_OF_RANGE, NOT_WHOLE -> range(finding, details, texts);
+            case OUT_OF_RANGE, NOT_WHOLE -> range(problem, place, details, texts);
             case NOT_JSON -> texts.say(key + "." + details.get(0), details.get(1));
             case MISSING_KEY -> texts.say(key, details.get(0), type(details.get(1), texts));
             case WRONG_TYPE -> texts.say(key, type(details.get(0), texts), type(details.get(1), texts));
@@ -42,16 +40,15 @@ public final class ProblemTexts {
         return details.get(1).isEmpty() ? key + ".no-hint" : key;
     }
 
-    private static String range(Finding finding, List<String> details, Texts texts) {
-        String name = finding.place().substring(finding.place().lastIndexOf('.') + 1);
+    private static String range(Problem problem, String place, List<String> details, Texts texts) {
+        String name = place.substring(place.lastIndexOf('.') + 1);
         String unit = Measure.ofKey(name)
                 .map(measure -> " " + measure.scale().symbol())
                 .orElse("");
         List<String> words = new ArrayList<>();
         details.subList(0, 3).forEach(number -> words.add(number + unit));
-        String variant =
-                finding.problem() == Problem.OUT_OF_RANGE && details.get(3).equals("above") ? ".above" : "";
-        return texts.say(finding.problem().key() + variant, words.toArray());
+        String variant = problem == Problem.OUT_OF_RANGE && details.get(3).equals("above") ? ".above" : "";
+        return texts.say(problem.key() + variant, words.toArray());
     }
 
     private static String type(String word, Texts texts) {

@@ -13,7 +13,9 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.sagwise.scenario.Finding;
 import org.sagwise.scenario.ProblemTexts;
+import org.sagwise.text.Position;
 
 /**
  * Every file of the folder {@code broken} has one defect, named by the file; beside it lies what a
@@ -53,12 +55,12 @@ class BrokenFilesTest {
         }
     }
 
-    private String line(FileFinding found) {
-        String place = ProblemTexts.shown(found.finding().place());
+    private String line(Finding found) {
+        String place = ProblemTexts.shown(found.place());
         return (place.isEmpty() ? "-" : place)
                 + " | "
                 + found.position().map(Position::toString).orElse("whole file")
                 + " | "
-                + ProblemTexts.sentence(found.finding(), Locale.ENGLISH);
+                + found.sentence(Locale.ENGLISH);
     }
 }

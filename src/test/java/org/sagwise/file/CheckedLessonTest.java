@@ -15,6 +15,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.sagwise.lesson.LessonFixture;
+import org.sagwise.scenario.Finding;
 
 /** Lessons in folders, tried out; whatever is wrong belongs to a step where it can. */
 class CheckedLessonTest {
@@ -58,7 +59,7 @@ class CheckedLessonTest {
         change("is: 4.2}", "is: 5}");
         CheckedLesson checked = check();
 
-        List<LessonFault> here = checked.faultsOf("close");
+        List<Finding> here = checked.faultsOf("close");
         assertEquals(1, checked.faults().size());
         assertEquals(checked.faults(), here);
         int line = here.get(0).position().orElseThrow().line();

@@ -13,6 +13,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import org.sagwise.part.Catalogue;
+import org.sagwise.scenario.Finding;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Scenario;
 
@@ -74,7 +75,7 @@ class RoundTripProperties {
     }
 
     private static void assertAnswer(Loaded loaded) {
-        for (FileFinding found : loaded.findings()) {
+        for (Finding found : loaded.findings()) {
             assertFalse(found.text(Locale.ENGLISH).isBlank());
             assertFalse(found.text(Locale.GERMAN).isBlank());
         }

@@ -143,7 +143,7 @@ class ScenarioFilesTest {
 
     private static void assertFailed(Problem problem, Saved saved) {
         Saved.Failed failed = assertInstanceOf(Saved.Failed.class, saved);
-        assertEquals(problem, failed.problem().finding().problem());
+        assertEquals(problem, failed.problem().problem());
         for (Locale locale : List.of(Locale.ENGLISH, Locale.GERMAN)) {
             assertTrue(failed.problem().text(locale).length() > 20);
         }

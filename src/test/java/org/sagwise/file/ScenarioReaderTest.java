@@ -11,6 +11,8 @@ import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.sagwise.scenario.Fault;
+import org.sagwise.scenario.Finding;
 import org.sagwise.scenario.Problem;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.ScenarioRules;
@@ -101,7 +103,7 @@ class ScenarioReaderTest {
             text.append("\"to\": \"nobody-knows-such-a-part-").append(i).append(".1\"},");
         }
         text.setCharAt(text.length() - 1, ']');
-        List<Problem> problems = problems(read(text.append("}").toString()));
+        List<Fault> problems = problems(read(text.append("}").toString()));
         assertEquals(ScenarioRules.MOST_FINDINGS + 1, problems.size());
         assertTrue(problems.contains(Problem.TOO_MANY_PROBLEMS));
     }
@@ -124,7 +126,7 @@ class ScenarioReaderTest {
     }
 
     private void assertCutOff(String text) {
-        List<Problem> problems = problems(read(text));
+        List<Fault> problems = problems(read(text));
         assertEquals(ScenarioRules.MOST_FINDINGS + 1, problems.size());
         assertEquals(Problem.TOO_MANY_PROBLEMS, problems.get(0));
     }
@@ -147,9 +149,7 @@ class ScenarioReaderTest {
         return reader.read(text.getBytes(StandardCharsets.UTF_8));
     }
 
-    private static List<Problem> problems(Loaded loaded) {
-        return loaded.findings().stream()
-                .map(found -> found.finding().problem())
-                .toList();
+    private static List<Fault> problems(Loaded loaded) {
+        return loaded.findings().stream().map(Finding::problem).toList();
     }
 }

@@ -14,6 +14,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.sagwise.scenario.Fault;
+import org.sagwise.scenario.Finding;
 import org.sagwise.scenario.Problem;
 import org.sagwise.scenario.Scenario;
 
@@ -41,10 +43,10 @@ class ShareTextTest {
                 + String.format(".%08x", sum.getValue());
     }
 
-    private static Problem problem(String post) {
-        List<FileFinding> findings = ShareText.read(post, READER).findings();
+    private static Fault problem(String post) {
+        List<Finding> findings = ShareText.read(post, READER).findings();
         assertEquals(1, findings.size());
-        return findings.get(0).finding().problem();
+        return findings.get(0).problem();
     }
 
     @ParameterizedTest

@@ -13,8 +13,6 @@ import org.sagwise.assessment.fix.Fixes;
 import org.sagwise.assessment.fix.Offer;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.CatalogueReading;
-import org.sagwise.file.FileFinding;
-import org.sagwise.file.LessonFault;
 import org.sagwise.file.LessonReading;
 import org.sagwise.file.Loaded;
 import org.sagwise.file.ScenarioReader;
@@ -26,6 +24,7 @@ import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.report.compare.Comparison;
 import org.sagwise.report.explain.Explanation;
 import org.sagwise.report.post.PostFormat;
+import org.sagwise.scenario.Finding;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.text.Signs;
 
@@ -53,7 +52,7 @@ final class Answers {
     /** Words about what is wrong, and a scenario only where there are none. */
     static void words(Loaded loaded) {
         assertEquals(loaded.scenario().isEmpty(), !loaded.findings().isEmpty());
-        for (FileFinding finding : loaded.findings()) {
+        for (Finding finding : loaded.findings()) {
             assertFalse(finding.text(Locale.ENGLISH).isBlank());
             assertFalse(finding.text(Locale.GERMAN).isBlank());
         }
@@ -108,7 +107,7 @@ final class Answers {
                         .forEach(Answers::words));
     }
 
-    private static void words(LessonFault fault) {
+    private static void words(Finding fault) {
         assertFalse(fault.text(Locale.ENGLISH).isBlank());
         assertFalse(fault.text(Locale.GERMAN).isBlank());
     }

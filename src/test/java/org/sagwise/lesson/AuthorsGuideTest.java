@@ -76,7 +76,7 @@ class AuthorsGuideTest {
         // The shortened question shows two answers where three are asked for.
         assertEquals(
                 List.of(LessonProblem.TOO_FEW),
-                reading.faults().stream().map(it -> it.finding().problem()).toList());
+                reading.faults().stream().map(it -> it.problem()).toList());
         assertEquals(5, yaml.split("  - id:").length - 1);
     }
 

@@ -10,12 +10,12 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.sagwise.file.CatalogueLoader;
-import org.sagwise.file.LessonFault;
 import org.sagwise.file.LessonLibrary;
 import org.sagwise.file.LessonReader;
 import org.sagwise.file.LessonReading;
 import org.sagwise.file.LessonSource;
 import org.sagwise.part.Catalogue;
+import org.sagwise.scenario.Finding;
 
 /** Lessons for tests: the built-in ones, and small ones from a text. */
 public final class LessonFixture {
@@ -69,7 +69,7 @@ public final class LessonFixture {
         return reading.lesson().orElseThrow(() -> new AssertionError(id + ": " + texts(reading.faults())));
     }
 
-    public static List<String> texts(List<LessonFault> faults) {
+    public static List<String> texts(List<Finding> faults) {
         return faults.stream().map(fault -> fault.text(Locale.ENGLISH)).toList();
     }
 }

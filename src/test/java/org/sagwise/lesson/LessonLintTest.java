@@ -10,6 +10,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.sagwise.file.LessonReading;
+import org.sagwise.scenario.Fault;
+import org.sagwise.scenario.Finding;
 
 /** One defect at a time in a lesson that is sound without it. */
 class LessonLintTest {
@@ -65,7 +67,7 @@ class LessonLintTest {
         String to = wrong == null ? "" : wrong.replace("\\n", "\n");
         assertTrue(SOUND.contains(from), "nothing to spoil");
 
-        List<LessonProblem> found = lint(SOUND.replaceFirst(quote(from), quoteTo(to)));
+        List<Fault> found = lint(SOUND.replaceFirst(quote(from), quoteTo(to)));
 
         assertTrue(found.contains(expected), () -> expected + " not in " + found);
     }
@@ -114,7 +116,7 @@ class LessonLintTest {
     void locate_findingOfLint_pointsToItsLine() {
         String yaml = SOUND.replace("    is: 4.2\n", "    is: 4.9\n");
         LessonReading reading = LessonFixture.read(yaml);
-        LessonFinding finding = LessonLint.check(reading.lesson().orElseThrow(), LessonFixture.CATALOGUE)
+        Finding finding = LessonLint.check(reading.lesson().orElseThrow(), LessonFixture.CATALOGUE)
                 .get(0);
         int line = (int) yaml.substring(0, yaml.indexOf("is: 4.9")).lines().count();
 
@@ -128,7 +130,7 @@ class LessonLintTest {
                 .replace("is: 4.2}", "is: 4.17}");
         LessonReading reading = LessonFixture.read(yaml);
 
-        List<LessonFinding> found = LessonLint.check(reading.lesson().orElseThrow(), LessonFixture.CATALOGUE);
+        List<Finding> found = LessonLint.check(reading.lesson().orElseThrow(), LessonFixture.CATALOGUE);
 
         // 4.2 V / 1.007 Ω = 4.170804… A
         assertEquals(List.of("coil.current_A", "4.1708", "9"), found.get(0).details());
@@ -157,13 +159,13 @@ class LessonLintTest {
         return Matcher.quoteReplacement(text);
     }
 
-    private static List<LessonProblem> lint(String yaml) {
+    private static List<Fault> lint(String yaml) {
         LessonReading reading = LessonFixture.read(yaml);
         Lesson lesson = reading.lesson()
                 .orElseThrow(() ->
                         new AssertionError(LessonFixture.texts(reading.faults()).toString()));
         return LessonLint.check(lesson, LessonFixture.CATALOGUE).stream()
-                .map(LessonFinding::problem)
+                .map(Finding::problem)
                 .toList();
     }
 }

@@ -17,8 +17,7 @@ class LessonReaderTest {
         LessonReading reading = LessonFixture.read(LessonFixture.resource("mistakes.yaml"));
 
         List<String> found = reading.faults().stream()
-                .map(fault ->
-                        fault.position().orElseThrow() + " " + fault.finding().problem())
+                .map(fault -> fault.position().orElseThrow() + " " + fault.problem())
                 .toList();
 
         assertEquals("""
@@ -60,7 +59,7 @@ class LessonReaderTest {
         LessonReading wrong = LessonFixture.read(kept.replace("order: kept", "order: mixed"));
         assertEquals(
                 List.of(LessonProblem.UNKNOWN_WORD),
-                wrong.faults().stream().map(it -> it.finding().problem()).toList());
+                wrong.faults().stream().map(it -> it.problem()).toList());
     }
 
     private static Step.Choose firstQuestion(String yaml) {
@@ -118,21 +117,20 @@ class LessonReaderTest {
 
         LessonReading reading = LessonFixture.read(yaml.toString());
 
-        assertTrue(reading.faults().stream().anyMatch(it -> it.finding().problem() == LessonProblem.ALIAS));
+        assertTrue(reading.faults().stream().anyMatch(it -> it.problem() == LessonProblem.ALIAS));
     }
 
     @Test
     void read_deepNesting_isRefused() {
         LessonReading reading = LessonFixture.read("a: " + "[".repeat(2000) + "]".repeat(2000));
 
-        assertEquals(
-                LessonProblem.BROKEN_YAML, reading.faults().get(0).finding().problem());
+        assertEquals(LessonProblem.BROKEN_YAML, reading.faults().get(0).problem());
     }
 
     @Test
     void read_hugeFile_isRefused() {
         LessonReading reading = LessonFixture.read("a: " + "x".repeat(600_000));
 
-        assertEquals(LessonProblem.TOO_LARGE, reading.faults().get(0).finding().problem());
+        assertEquals(LessonProblem.TOO_LARGE, reading.faults().get(0).problem());
     }
 }

@@ -4,13 +4,12 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
-import org.sagwise.file.FileFinding;
 import org.sagwise.file.Loaded;
 import org.sagwise.file.Saved;
 import org.sagwise.file.ScenarioFiles;
 import org.sagwise.file.ScenarioReader;
 import org.sagwise.file.ShareText;
-import org.sagwise.scenario.ProblemTexts;
+import org.sagwise.scenario.Finding;
 import org.sagwise.scenario.Scenario;
 
 /** Scenarios in files. */
@@ -50,11 +49,11 @@ public final class DiskScenarios implements ScenarioStore {
                 : Optional.empty();
     }
 
-    private Trouble trouble(FileFinding found) {
-        String place = found.finding().place();
+    private Trouble trouble(Finding found) {
+        String place = found.place();
         String position = found.position().map(at -> at.toString()).orElse("");
         return new Trouble(
                 place.isEmpty() || position.isEmpty() ? place + position : place + "  " + position,
-                ProblemTexts.sentence(found.finding(), locale.get()));
+                found.sentence(locale.get()));
     }
 }

@@ -16,7 +16,6 @@ import org.sagwise.picture.geometry.Point;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.scenario.Note;
 import org.sagwise.scenario.Part;
-import org.sagwise.scenario.ProblemTexts;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.ScenarioRules;
 import org.sagwise.scenario.TerminalRef;
@@ -154,7 +153,7 @@ public final class Workbench {
      */
     public List<String> tryOut(Edit edit) {
         List<String> troubles = edit.refusal(bench.scenario(), rules).stream()
-                .map(finding -> ProblemTexts.sentence(finding, locale.get()))
+                .map(finding -> finding.sentence(locale.get()))
                 .toList();
         if (troubles.isEmpty()) {
             perform(edit);

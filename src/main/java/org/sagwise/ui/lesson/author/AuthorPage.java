@@ -5,7 +5,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.VBox;
-import org.sagwise.file.LessonFault;
+import org.sagwise.scenario.Finding;
 import org.sagwise.ui.kit.ContentButton;
 import org.sagwise.ui.kit.FocusScroll;
 import org.sagwise.ui.kit.Subscriptions;
@@ -57,12 +57,12 @@ public final class AuthorPage extends ScrollPane {
         edit.setTooltip(new Tooltip(wording.say("author.edit.tip")));
         edit.setOnAction(event -> desk.edit(own));
         list.getChildren().add(edit);
-        for (LessonFault fault : own.checked().faults()) {
+        for (Finding fault : own.checked().faults()) {
             list.getChildren().add(entry(own, fault));
         }
     }
 
-    private Button entry(OwnLesson own, LessonFault fault) {
+    private Button entry(OwnLesson own, Finding fault) {
         FaultButton button = new FaultButton(new FaultCard(fault, wording));
         boolean leads = own.lesson().isPresent() && own.checked().step(fault).isPresent();
         button.setOnAction(event -> {

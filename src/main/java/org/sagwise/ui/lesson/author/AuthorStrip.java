@@ -9,8 +9,8 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
-import org.sagwise.file.LessonFault;
 import org.sagwise.lesson.LessonPlayer;
+import org.sagwise.scenario.Finding;
 import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.lesson.LessonSession;
 import org.sagwise.ui.text.Wording;
@@ -84,8 +84,8 @@ public final class AuthorStrip extends VBox {
 
     private void show(OwnLesson own, LessonPlayer now) {
         String step = now.step().id();
-        List<LessonFault> here = own.checked().faultsOf(step);
-        List<LessonFault> shown = own.isBehind() && here.isEmpty() ? first(own) : here;
+        List<Finding> here = own.checked().faultsOf(step);
+        List<Finding> shown = own.isBehind() && here.isEmpty() ? first(own) : here;
         int count = own.checked().faults().size();
         boolean known = !own.isBehind() || own.checked().position(step).isPresent();
         where.setVisible(known);
@@ -105,7 +105,7 @@ public final class AuthorStrip extends VBox {
     }
 
     /** What keeps a file from being read often belongs to no step, and comes first of all. */
-    private static List<LessonFault> first(OwnLesson own) {
+    private static List<Finding> first(OwnLesson own) {
         return own.checked().faults().stream().limit(FIRST).toList();
     }
 

@@ -1,4 +1,4 @@
-package org.sagwise.file;
+package org.sagwise.text;
 
 import java.util.Comparator;
 
