@@ -2,6 +2,7 @@ package org.sagwise.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.sagwise.text.Wrap;
 
 /** Breaks a text into lines that a forum post and a small terminal can hold. */
 final class Paragraph {
@@ -16,19 +17,7 @@ final class Paragraph {
      * @param indent stands before every line
      */
     static List<String> lines(String text, String indent) {
-        List<String> lines = new ArrayList<>();
-        StringBuilder line = new StringBuilder(indent);
-        for (String word : text.strip().split("\\s+")) {
-            boolean first = line.length() == indent.length();
-            if (!first && line.length() + 1 + word.length() > WIDTH) {
-                lines.add(line.toString());
-                line = new StringBuilder(indent);
-                first = true;
-            }
-            line.append(first ? "" : " ").append(word);
-        }
-        lines.add(line.toString());
-        return lines;
+        return Wrap.lines(text, indent, indent, WIDTH);
     }
 
     /** A short word, such as a time, and a text beside it. */

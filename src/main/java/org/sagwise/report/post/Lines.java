@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.regex.Pattern;
 import org.sagwise.text.Printable;
 import org.sagwise.text.Signs;
+import org.sagwise.text.Wrap;
 
 /** Breaks words into lines of a width and sets tables in columns, for type of equal width. */
 final class Lines {
@@ -31,20 +32,9 @@ final class Lines {
     /** A text in lines; a number stays with its unit. */
     List<String> wrap(String text, String first, String others) {
         String bound = NUMBER_AND_UNIT.matcher(plain(text)).replaceAll("\u00a0");
-        List<String> lines = new ArrayList<>();
-        StringBuilder line = new StringBuilder(first);
-        boolean empty = true;
-        for (String word : bound.split(" ")) {
-            if (!empty && length(line) + 1 + word.length() > WIDTH) {
-                lines.add(line.toString());
-                line = new StringBuilder(others);
-                empty = true;
-            }
-            line.append(empty ? "" : " ").append(word);
-            empty = false;
-        }
-        lines.add(line.toString());
-        return lines.stream().map(each -> each.replace('\u00a0', ' ')).toList();
+        return Wrap.lines(bound, first, others, WIDTH).stream()
+                .map(each -> each.replace('\u00a0', ' '))
+                .toList();
     }
 
     /** A table in columns: words to the left, numbers to the right, names cut where need be. */

@@ -56,11 +56,21 @@ abstract class GuiTest {
         openWith(String.format(SETTINGS, language), arguments);
     }
 
+    /** Opens a window of classes that were loaded on their own. */
+    void openIn(String language, Class<? extends Application> window) throws IOException, TimeoutException {
+        open(window, String.format(SETTINGS, language));
+    }
+
     void openWith(String settings, String... arguments) throws IOException, TimeoutException {
+        open(SagwiseApp.class, settings, arguments);
+    }
+
+    private void open(Class<? extends Application> window, String settings, String... arguments)
+            throws IOException, TimeoutException {
         Path config = Files.createDirectories(folder.resolve("config"));
         Files.writeString(config.resolve("settings.json"), settings);
         System.setProperty(ConfigFolder.OVERRIDE, config.toString());
-        application = FxToolkit.setupApplication(SagwiseApp.class, arguments);
+        application = FxToolkit.setupApplication(window, arguments);
         settle();
     }
 
