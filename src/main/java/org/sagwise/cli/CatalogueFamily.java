@@ -1,9 +1,12 @@
 package org.sagwise.cli;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.sagwise.part.Catalogue;
 import org.sagwise.part.CatalogueEntry;
 import org.sagwise.part.Entries;
+import org.sagwise.part.PartKind;
 
 /**
  * The entries of one kind.
@@ -19,17 +22,22 @@ record CatalogueFamily(String word, List<CatalogueEntry> entries) {
 
     /** The whole catalogue, what people ask for most first. */
     static List<CatalogueFamily> all(Catalogue catalogue) {
-        return List.of(
-                of("cells", catalogue.cells()),
-                of("chemistries", catalogue.chemistries()),
-                of("coils", catalogue.coils()),
-                of("alloys", catalogue.alloys()),
-                of("contacts", catalogue.contacts()),
-                of("jumpers", catalogue.jumpers()),
-                of("switches", catalogue.switches()),
-                of("fuses", catalogue.fuses()),
-                of("boards", catalogue.boards()),
-                of("chargers", catalogue.chargers()));
+        List<CatalogueFamily> families = new ArrayList<>();
+        families.add(of(catalogue, PartKind.CELL));
+        families.add(of("chemistries", catalogue.chemistries()));
+        families.add(of(catalogue, PartKind.COIL));
+        families.add(of("alloys", catalogue.alloys()));
+        families.add(of("contacts", catalogue.contacts()));
+        families.add(of("jumpers", catalogue.jumpers()));
+        Stream.of(PartKind.values())
+                .filter(kind -> kind.descriptor().family().isPresent())
+                .filter(kind -> kind != PartKind.CELL && kind != PartKind.COIL)
+                .forEach(kind -> families.add(of(catalogue, kind)));
+        return families;
+    }
+
+    private static CatalogueFamily of(Catalogue catalogue, PartKind kind) {
+        return of(kind.descriptor().family().orElseThrow().word(), catalogue.models(kind));
     }
 
     private static CatalogueFamily of(String word, Entries<?> entries) {

@@ -3,22 +3,19 @@ package org.sagwise.cli;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.LinkedHashMap;
-import java.util.Locale;
 import java.util.Map;
+import org.sagwise.file.CatalogueLoader;
 import org.sagwise.part.Alloy;
-import org.sagwise.part.BoardSpec;
 import org.sagwise.part.CatalogueEntry;
-import org.sagwise.part.CellSpec;
-import org.sagwise.part.ChargerSpec;
 import org.sagwise.part.Chemistry;
 import org.sagwise.part.ChemistryCard;
 import org.sagwise.part.CoilSpec;
 import org.sagwise.part.CoilWinding;
 import org.sagwise.part.ContactSpec;
-import org.sagwise.part.FuseSpec;
-import org.sagwise.part.Guard;
 import org.sagwise.part.JumperSpec;
-import org.sagwise.part.SwitchSpec;
+import org.sagwise.part.PartModel;
+import org.sagwise.part.key.KeySpec;
+import org.sagwise.part.key.Keys;
 
 /**
  * The numbers of a catalogue entry under the keys that a scenario file would use for them: {@link
@@ -39,14 +36,12 @@ final class PartNumbers {
     }
 
     private void collect(CatalogueEntry entry) {
-        if (entry instanceof CellSpec cell) {
-            cell(cell);
+        if (entry instanceof PartModel model) {
+            model(model);
         } else if (entry instanceof ChemistryCard card) {
             chemistry(card.chemistry());
         } else if (entry instanceof Alloy alloy) {
             alloy(alloy);
-        } else if (entry instanceof CoilSpec coil) {
-            coil(coil);
         } else if (entry instanceof ContactSpec contact) {
             put("contact_mohm", milli(contact.ohm()));
             put("from_mohm", milli(contact.spread().from()));
@@ -55,63 +50,30 @@ final class PartNumbers {
             put("diameter_mm", jumper.wire().size().diameterMm());
             put("length_mm", milli(jumper.wire().lengthM()));
             put("contacts_mohm", milli(jumper.contactsOhm()));
-        } else if (entry instanceof SwitchSpec button) {
-            numbers.put("type", button.action().name().toLowerCase(Locale.ROOT));
-            put("closed_mohm", milli(button.closedOhm()));
-        } else {
-            powered(entry);
-        }
-    }
-
-    private void powered(CatalogueEntry entry) {
-        if (entry instanceof FuseSpec fuse) {
-            put("rating_A", fuse.ratingA());
-            put("mohm", milli(fuse.ohm()));
-            put("i2t_A2s", fuse.meltingA2s());
-        } else if (entry instanceof BoardSpec board) {
-            put("power_W", board.powerW());
-            put("efficiency", board.efficiency());
-            put("cutoff_V", board.cutoffV());
-            put("max_input_A", board.maxInputA());
-            put("out_min_V", board.outMinV());
-            put("out_max_V", board.outMaxV());
-        } else if (entry instanceof ChargerSpec charger) {
-            put("current_A", charger.currentA());
-            put("limit_V", charger.limitV());
-            put("taper_A", charger.taperA());
         } else {
             throw new IllegalArgumentException("no numbers known for " + entry.getClass());
         }
     }
 
-    private void cell(CellSpec cell) {
-        numbers.put("chemistry", cell.chemistry().name());
-        numbers.put("format", cell.format().trade());
-        put("internal_mohm", milli(cell.internalOhm()));
-        put("capacity_mAh", milli(cell.capacityAh()));
-        put("limit_A", cell.limitA());
-        cell.pulse().ifPresent(pulse -> {
-            put("pulse_A", pulse.currentA());
-            put("pulse_s", pulse.durationS());
-        });
-        put("charge_limit_A", cell.chargeLimitA());
-        put("cutoff_V", cell.cutoffV());
-        put("full_V", cell.fullV());
-        cell.guard().ifPresent(guard -> numbers.put("guard", guard(guard)));
-        cell.claim().ifPresent(claim -> {
-            claim.limitA().ifPresent(amps -> put("claimed_A", amps));
-            claim.capacityAh().ifPresent(ah -> put("claimed_mAh", milli(ah)));
-        });
+    /** What holds for the make of a part; of a wound coil, what its wire comes to as well. */
+    private void model(PartModel model) {
+        Object spec = model.kind()
+                .descriptor()
+                .spec()
+                .map(maker -> maker.make(model.values(), CatalogueLoader.builtIn()))
+                .orElse(null);
+        if (spec instanceof CoilSpec coil) {
+            coil(coil);
+            return;
+        }
+        Map<String, Object> values = model.values().all().values();
+        model.kind().keys().stream()
+                .filter(key -> key.tells() == KeySpec.Tells.MAKE && values.containsKey(key.name()))
+                .forEach(key -> numbers.put(key.name(), plain(values.get(key.name()))));
     }
 
-    private static Map<String, Object> guard(Guard guard) {
-        PartNumbers inner = new PartNumbers();
-        inner.put("trip_A", guard.tripA());
-        inner.put("trip_s", guard.tripS());
-        inner.put("mohm", milli(guard.ohm()));
-        inner.put("under_V", guard.underVoltageV());
-        inner.put("over_V", guard.overVoltageV());
-        return inner.numbers;
+    private static Object plain(Object value) {
+        return value instanceof Keys group ? group.values() : value;
     }
 
     private void chemistry(Chemistry chemistry) {

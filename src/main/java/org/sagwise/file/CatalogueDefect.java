@@ -32,6 +32,7 @@ public record CatalogueDefect(String file, String place, Problem problem, List<S
         NOT_ABOVE_ZERO("not-above-zero"),
         BELOW_ZERO("below-zero"),
         NOT_WHOLE("not-whole"),
+        OUT_OF_RANGE("out-of-range"),
         NOT_A_TABLE("not-a-table"),
         UNKNOWN_VALUE("unknown-value"),
         BAD_ID("bad-id"),

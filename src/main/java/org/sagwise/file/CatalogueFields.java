@@ -1,7 +1,9 @@
 package org.sagwise.file;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -14,6 +16,7 @@ import java.util.Set;
 import java.util.function.Supplier;
 import org.sagwise.file.CatalogueDefect.Problem;
 import org.sagwise.part.NearMiss;
+import org.sagwise.part.key.KeySpec;
 import org.sagwise.text.Languages;
 import org.sagwise.text.LocalText;
 
@@ -97,6 +100,49 @@ final class CatalogueFields {
             defect(key, Problem.NOT_WHOLE, Double.toString(number.getAsDouble()));
         }
         return OptionalInt.of(whole);
+    }
+
+    /** Says which keys may stand here; those that must are asked for besides. */
+    void expect(Set<String> keys) {
+        asked.addAll(keys);
+    }
+
+    /** Notes that a key is missing. */
+    void missing(String key) {
+        defect(key, Problem.MISSING);
+    }
+
+    /** A number that is there, within the range of its kind; empty when it is not. */
+    Optional<Double> number(String key, KeySpec.NumberType type) {
+        if (!(optional(key) instanceof Double number) || number.isInfinite()) {
+            defect(key, Problem.NOT_A_NUMBER);
+            return Optional.empty();
+        }
+        if (type.allows(number)) {
+            return Optional.of(number);
+        }
+        defect(key, outside(number, type), number.toString(), plain(type.least()) + "–" + plain(type.most()));
+        return Optional.empty();
+    }
+
+    private static Problem outside(double number, KeySpec.NumberType type) {
+        if (type.grain() == KeySpec.Grain.WHOLE && number != Math.rint(number)) {
+            return Problem.NOT_WHOLE;
+        } else if (number < 0 && type.allows(0)) {
+            return Problem.BELOW_ZERO;
+        }
+        return number <= 0 && type.least() >= 0 ? Problem.NOT_ABOVE_ZERO : Problem.OUT_OF_RANGE;
+    }
+
+    private static String plain(double number) {
+        return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
+    }
+
+    /** One of the known words that must be there; empty when it is not. */
+    Optional<String> word(String key, Collection<String> known) {
+        Map<String, String> words = new LinkedHashMap<>();
+        known.forEach(word -> words.put(word, word));
+        return oneOf(key, words);
     }
 
     /** A list of numbers of this length that must be there; a stand-in of ones. */

@@ -18,21 +18,16 @@ abstract class CatalogueSections {
     abstract <T extends CatalogueEntry> Entries<T> section(String file, Function<CatalogueFields, Optional<T>> reader);
 
     Catalogue catalogue(CatalogueCards cards) {
-        CatalogueCells cells = new CatalogueCells(cards);
-        CatalogueCoils coils = new CatalogueCoils(cards);
-        CatalogueParts parts = new CatalogueParts(cards);
-        Entries<Alloy> alloys = section("alloys.json", coils::alloy);
+        CatalogueMaterials materials = new CatalogueMaterials(cards);
+        Entries<Alloy> alloys = section("alloys.json", materials::alloy);
+        CatalogueModels models = new CatalogueModels(cards, alloys::ids);
         return new Catalogue(
-                section("chemistries.json", cells::chemistry),
-                section("cells.json", cells::cell),
+                section("chemistries.json", materials::chemistry),
                 alloys,
-                section("coils.json", fields -> coils.coil(fields, alloys)),
-                section("contacts.json", parts::contact),
-                section("jumpers.json", coils::jumper),
-                section("switches.json", parts::buttonOrTransistor),
-                section("fuses.json", parts::fuse),
-                section("boards.json", parts::board),
-                section("chargers.json", parts::charger));
+                section("contacts.json", materials::contact),
+                section("jumpers.json", materials::jumper),
+                kind -> section(
+                        kind.descriptor().family().orElseThrow().file(), fields -> models.model(kind, fields)));
     }
 
     /** Reads every file at once, so that every defect is found. */

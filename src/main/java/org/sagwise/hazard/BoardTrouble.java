@@ -1,9 +1,9 @@
 package org.sagwise.hazard;
 
 import java.util.List;
+import org.sagwise.part.BoardSpec;
 import org.sagwise.part.PartKind;
 import org.sagwise.reading.PartReading;
-import org.sagwise.reading.ResolvedParts;
 
 /** A regulated board that cannot do what it is set to, when the button is held. */
 final class BoardTrouble implements HazardRule {
@@ -29,7 +29,7 @@ final class BoardTrouble implements HazardRule {
     }
 
     private static CautionBuilder caution(HazardContext context, PartReading board) {
-        ResolvedParts.Board spec = context.board(board.id());
+        BoardSpec spec = context.spec(board.id(), BoardSpec.class);
         boolean hurts = board.state() == PartReading.State.OUTPUT_AT_MIN
                 || board.state() == PartReading.State.STOPPED_OUTPUT_SHORTED;
         return new CautionBuilder(context, hurts ? Signal.CAUTION : Signal.NOTICE)

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import org.sagwise.part.ChargerSpec;
 import org.sagwise.caution.circuit.Branch;
 import org.sagwise.caution.circuit.Circuit;
 import org.sagwise.caution.circuit.Climb;
@@ -27,7 +28,7 @@ record ChargerClimb(Part charger, List<Loop.Step> climb) {
         List<CautionBuilder> found = new ArrayList<>();
         for (ChargerClimb each : all(context)) {
             double fullV = each.fullV(context);
-            double limitV = context.charger(each.charger).limitV();
+            double limitV = context.spec(each.charger.id(), ChargerSpec.class).limitV();
             if (!each.isReversed() && limitV > fullV + SLACK_V * each.climb.size()) {
                 found.add(each.caution(context).measured(limitV, fullV, "V"));
             }

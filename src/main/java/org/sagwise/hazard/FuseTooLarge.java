@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.sagwise.part.FuseSpec;
 import org.sagwise.part.PartKind;
 import org.sagwise.part.WireLimits;
 import org.sagwise.reading.LinkReading;
@@ -21,7 +22,7 @@ final class FuseTooLarge implements HazardRule {
         for (PartReading fuse : context.fired().parts()) {
             double currentA = Math.abs(fuse.currentA());
             if (fuse.kind() == PartKind.FUSE && currentA > SwitchView.NO_CURRENT_A) {
-                double scale = context.fuse(fuse.id()).ratingA() / currentA;
+                double scale = context.spec(fuse.id(), FuseSpec.class).ratingA() / currentA;
                 cells(context, fuse, scale)
                         .or(() -> wires(context, fuse, scale))
                         .ifPresent(found::add);
@@ -61,7 +62,7 @@ final class FuseTooLarge implements HazardRule {
                 .parts(fuse.id())
                 .measured(currentA, limitA, "A")
                 .variant(variant)
-                .detail("ratingA", context.fuse(fuse.id()).ratingA());
+                .detail("ratingA", context.spec(fuse.id(), FuseSpec.class).ratingA());
     }
 
     /** So that a fuse of exactly the limit passes. */

@@ -16,13 +16,13 @@ import org.sagwise.caution.circuit.Row;
 import org.sagwise.caution.circuit.Rows;
 import org.sagwise.caution.circuit.Wiring;
 import org.sagwise.part.CellSpec;
+import org.sagwise.part.FuseSpec;
 import org.sagwise.part.JumperWire;
 import org.sagwise.part.PartKind;
 import org.sagwise.part.WireSize;
 import org.sagwise.reading.Bench;
 import org.sagwise.reading.Readings;
 import org.sagwise.reading.ResolvedCell;
-import org.sagwise.reading.ResolvedParts;
 import org.sagwise.scenario.Joint;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Part;
@@ -132,16 +132,9 @@ public final class HazardContext {
         return pack.parts().stream().filter(bench.cells()::containsKey).toList();
     }
 
-    ResolvedParts.Fuse fuse(String id) {
-        return ResolvedParts.fuse(part(id), bench.catalogue());
-    }
-
-    ResolvedParts.Board board(String id) {
-        return ResolvedParts.board(part(id), bench.catalogue());
-    }
-
-    ResolvedParts.Charger charger(Part charger) {
-        return ResolvedParts.charger(charger, bench.catalogue());
+    /** What the values of a part mean, such as a {@link FuseSpec}. */
+    <T> T spec(String id, Class<T> type) {
+        return bench.spec(id, type);
     }
 
     /** The cells of every pack of two or more, with the button held. */

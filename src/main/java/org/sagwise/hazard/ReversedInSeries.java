@@ -90,6 +90,6 @@ final class ReversedInSeries implements HazardRule {
 
     private static double restV(HazardContext context, String source) {
         CellView cell = context.held().cell(source);
-        return cell == null ? context.part(source).numberOrDefault("volts") : cell.restV();
+        return cell == null ? context.bench().values(source).need("volts") : cell.restV();
     }
 }

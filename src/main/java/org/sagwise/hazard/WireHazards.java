@@ -109,6 +109,6 @@ final class WireHazards {
     }
 
     private static double limitW(PartView coil) {
-        return coil.part().keys().number("limit_W", Double.POSITIVE_INFINITY);
+        return coil.spec().limitW().orElse(Double.POSITIVE_INFINITY);
     }
 }

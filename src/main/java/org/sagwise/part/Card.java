@@ -25,11 +25,6 @@ public record Card(String id, LocalText title, LocalText about, Map<String, Loca
         sources = Collections.unmodifiableMap(new LinkedHashMap<>(sources));
     }
 
-    /** The card of a part that is described by its own numbers and stands in no catalogue. */
-    public static Card unlisted(String id) {
-        return new Card(id, LocalText.same(id), LocalText.ofBundle("names", "card.unlisted"), Map.of());
-    }
-
     /** Where the number under {@code key} comes from, empty where the card does not say. */
     public Optional<LocalText> source(String key) {
         return Optional.ofNullable(sources.get(key));

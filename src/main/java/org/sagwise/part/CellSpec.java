@@ -1,11 +1,12 @@
 package org.sagwise.part;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
+import org.sagwise.part.key.EffectiveKeys;
 
 /**
  * A model of cell: everything about it that does not change while it is used.
  *
- * @param card what the catalogue says about it
  * @param chemistry its kind
  * @param format its size
  * @param internalOhm internal resistance of a new cell at 25 °C above half charge, as it shows
@@ -21,7 +22,6 @@ import java.util.Optional;
  * @param claim what the label says where it differs
  */
 public record CellSpec(
-        Card card,
         Chemistry chemistry,
         CellFormat format,
         double internalOhm,
@@ -32,8 +32,7 @@ public record CellSpec(
         double cutoffV,
         double fullV,
         Optional<Guard> guard,
-        Optional<LabelClaim> claim)
-        implements CatalogueEntry {
+        Optional<LabelClaim> claim) {
 
     public CellSpec {
         Require.notNegative(internalOhm, "internalOhm");
@@ -44,14 +43,55 @@ public record CellSpec(
         Require.positive(fullV, "fullV");
     }
 
-    /** A builder with the usual values of this chemistry and format. */
-    public static CellSpecBuilder builder(Chemistry chemistry, CellFormat format) {
-        return new CellSpecBuilder(chemistry, format);
+    /**
+     * The cell that these values describe.
+     *
+     * @throws IllegalArgumentException when a number is missing or absurd
+     */
+    public static CellSpec of(EffectiveKeys values) {
+        Chemistry chemistry = CellKind.chemistry(values);
+        return new CellSpec(
+                chemistry,
+                CellFormat.ofTrade(values.word("format").orElseThrow()).orElseThrow(),
+                values.milli("internal_mohm"),
+                values.milli("capacity_mAh"),
+                values.need("limit_A"),
+                pulse(values),
+                values.need("charge_limit_A"),
+                values.need("cutoff_V"),
+                values.need("full_V"),
+                values.group("guard").map(Guard::of),
+                claim(values));
     }
 
-    /** A builder that starts from this model, to override some of its numbers. */
-    public CellSpecBuilder toBuilder() {
-        return new CellSpecBuilder(this);
+    private static Optional<Pulse> pulse(EffectiveKeys values) {
+        return values.isSaid("pulse_A")
+                ? Optional.of(new Pulse(values.need("pulse_A"), values.need("pulse_s")))
+                : Optional.empty();
+    }
+
+    private static Optional<LabelClaim> claim(EffectiveKeys values) {
+        boolean claims = values.isSaid("claimed_A") || values.isSaid("claimed_mAh");
+        OptionalDouble capacityAh = values.isSaid("claimed_mAh")
+                ? OptionalDouble.of(values.milli("claimed_mAh"))
+                : OptionalDouble.empty();
+        return claims ? Optional.of(new LabelClaim(values.number("claimed_A"), capacityAh)) : Optional.empty();
+    }
+
+    /** The same cell with another internal resistance and, if it has a guard, another one of that (Ω). */
+    public CellSpec withOhms(double internal, double guards) {
+        return new CellSpec(
+                chemistry,
+                format,
+                internal,
+                capacityAh,
+                limitA,
+                pulse,
+                chargeLimitA,
+                cutoffV,
+                fullV,
+                guard.map(it -> it.withOhm(guards)),
+                claim);
     }
 
     /**

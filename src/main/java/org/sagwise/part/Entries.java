@@ -31,6 +31,11 @@ public final class Entries<T extends CatalogueEntry> {
         return filed;
     }
 
+    /** No entries at all. */
+    static <T extends CatalogueEntry> Entries<T> none() {
+        return of(List.of());
+    }
+
     /**
      * Entries that are fetched when somebody first asks for one, once, from any thread: most
      * commands need few kinds of part. When fetching throws, so does the question, and the next one

@@ -1,14 +1,15 @@
 package org.sagwise.part;
 
+import org.sagwise.part.key.EffectiveKeys;
+
 /**
  * A fuse.
  *
- * @param card what the catalogue says about it
  * @param ratingA rated current (A), above 0
  * @param ohm resistance when cold (Ω), 0 or more
  * @param meltingA2s melting integral ∫i²dt of a quick melt (A²s), above 0
  */
-public record FuseSpec(Card card, double ratingA, double ohm, double meltingA2s) implements CatalogueEntry {
+public record FuseSpec(double ratingA, double ohm, double meltingA2s) {
 
     /** As {@link FuseMelting#LEAST_MELTING_RATIO}. */
     public static final double LEAST_MELTING_RATIO = FuseMelting.LEAST_MELTING_RATIO;
@@ -19,6 +20,11 @@ public record FuseSpec(Card card, double ratingA, double ohm, double meltingA2s)
         Require.positive(ratingA, "ratingA");
         Require.notNegative(ohm, "ohm");
         Require.positive(meltingA2s, "meltingA2s");
+    }
+
+    /** The fuse that these values describe. */
+    public static FuseSpec of(EffectiveKeys values) {
+        return new FuseSpec(values.need("rating_A"), values.milli("mohm"), values.need("i2t_A2s"));
     }
 
     /**

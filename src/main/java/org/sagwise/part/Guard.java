@@ -1,5 +1,7 @@
 package org.sagwise.part;
 
+import org.sagwise.part.key.Keys;
+
 /**
  * The small circuit board inside a protected cell.
  *
@@ -20,6 +22,21 @@ public record Guard(double tripA, double tripS, double ohm, double underVoltageV
         if (overVoltageV <= underVoltageV) {
             throw new IllegalArgumentException("overVoltageV must lie above underVoltageV");
         }
+    }
+
+    /** The guard that these keys describe, each of which is there. */
+    static Guard of(Keys keys) {
+        return new Guard(
+                keys.number("trip_A").orElseThrow(),
+                keys.number("trip_s").orElseThrow(),
+                keys.number("mohm").orElseThrow() * 1e-3,
+                keys.number("under_V").orElseThrow(),
+                keys.number("over_V").orElseThrow());
+    }
+
+    /** The same guard with another resistance (Ω). */
+    Guard withOhm(double other) {
+        return new Guard(tripA, tripS, other, underVoltageV, overVoltageV);
     }
 
     /**

@@ -2,6 +2,7 @@ package org.sagwise.part;
 
 import java.util.Locale;
 import java.util.stream.Stream;
+import org.sagwise.part.key.EffectiveKeys;
 import org.sagwise.part.key.Keys;
 
 /** What a meter is turned to, be it one that stays on the bench or the one in the hand. */
@@ -20,6 +21,11 @@ public enum MeterMode {
 
     public static String[] words() {
         return Stream.of(values()).map(MeterMode::word).toArray(String[]::new);
+    }
+
+    /** What a meter with these values is turned to. */
+    public static MeterMode of(EffectiveKeys meter) {
+        return valueOf(meter.word(KEY).orElseThrow().toUpperCase(Locale.ROOT));
     }
 
     /** Volts where the keys say nothing else. */

@@ -4,29 +4,41 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.sagwise.part.key.EffectiveKeys;
 import org.sagwise.part.key.KeySpec;
+import org.sagwise.part.key.Keys;
 
-/** The kinds of part, with their terminals in the order in which currents and volts are counted. */
+/** The kinds of part. What each is stands in its {@link KindDescriptor}. */
 public enum PartKind {
-    CELL("+", "-", "can"),
-    COIL("1", "2"),
-    SWITCH("1", "2"),
-    FUSE("1", "2"),
-    BOARD("in+", "in-", "out+", "out-"),
-    CHARGER("+", "-"),
-    SUPPLY("+", "-"),
-    RESISTOR("1", "2"),
-    METER("red", "black");
+    CELL(CellKind.DESCRIPTOR),
+    COIL(CoilKind.DESCRIPTOR),
+    SWITCH(SwitchKind.DESCRIPTOR),
+    FUSE(FuseKind.DESCRIPTOR),
+    BOARD(BoardKind.DESCRIPTOR),
+    CHARGER(ChargerKind.DESCRIPTOR),
+    SUPPLY(SupplyKind.DESCRIPTOR),
+    RESISTOR(ResistorKind.DESCRIPTOR),
+    METER(MeterKind.DESCRIPTOR);
 
-    private final List<String> terminals;
+    private final KindDescriptor descriptor;
 
-    PartKind(String... terminals) {
-        this.terminals = List.of(terminals);
+    PartKind(KindDescriptor descriptor) {
+        this.descriptor = descriptor;
+    }
+
+    /** What a part of this kind is. */
+    public KindDescriptor descriptor() {
+        return descriptor;
     }
 
     /** The terminals, the one first from which current through the part is counted. */
     public List<String> terminals() {
-        return terminals;
+        return descriptor.terminals();
+    }
+
+    /** What it is for in a circuit. */
+    public Role role() {
+        return descriptor.role();
     }
 
     /** The word for this kind in a scenario file. */
@@ -34,9 +46,25 @@ public enum PartKind {
         return name().toLowerCase(Locale.ROOT);
     }
 
+    /** What ids of such parts begin with, where they do not have a letter. */
+    public String idStem() {
+        return descriptor.isLettered() ? word() : descriptor.idStem().orElse(word());
+    }
+
     /** What keys a part of this kind may have, besides {@code id}, {@code kind}, {@code label}. */
     public List<KeySpec> keys() {
-        return PartKeys.of(this);
+        return descriptor.keys().specs();
+    }
+
+    /**
+     * What holds for a part of this kind.
+     *
+     * @param own what it says itself
+     * @param model what its model says; none without a model
+     * @param around what holds around it, such as the temperature
+     */
+    public EffectiveKeys effective(Keys own, Keys model, Keys around) {
+        return EffectiveKeys.of(descriptor.keys(), own, model, around);
     }
 
     public static Optional<PartKind> ofWord(String word) {

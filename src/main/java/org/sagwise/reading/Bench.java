@@ -7,7 +7,12 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
 import org.sagwise.part.Catalogue;
+import org.sagwise.part.CellSpec;
+import org.sagwise.part.CoilSpec;
 import org.sagwise.part.PartKind;
+import org.sagwise.part.PartModel;
+import org.sagwise.part.key.EffectiveKeys;
+import org.sagwise.part.key.Keys;
 import org.sagwise.scenario.Joint;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Part;
@@ -25,6 +30,8 @@ public final class Bench {
     private final Map<String, ResolvedCell> cells = new LinkedHashMap<>();
     private final Map<String, ResolvedCoil> coils = new LinkedHashMap<>();
     private final Map<String, Part> parts = new HashMap<>();
+    private final Map<String, EffectiveKeys> values = new HashMap<>();
+    private final Map<String, Object> specs = new HashMap<>();
     private final States start;
     private Moment rest;
     private Moment fired;
@@ -32,17 +39,24 @@ public final class Bench {
     private Bench(Scenario scenario, Catalogue catalogue) {
         this.scenario = scenario;
         this.catalogue = catalogue;
+        Keys around = Keys.of("temperature_C", scenario.ambientC());
         Map<String, CellState> states = new HashMap<>();
         Set<String> blown = new HashSet<>();
         for (Part part : scenario.parts()) {
             parts.put(part.id(), part);
+            EffectiveKeys its = part.kind().effective(part.keys(), modelOf(part), around);
+            values.put(part.id(), its);
+            part.kind()
+                    .descriptor()
+                    .spec()
+                    .ifPresent(maker -> specs.put(part.id(), maker.make(its, catalogue)));
             if (part.kind() == PartKind.CELL) {
-                ResolvedCell cell = ResolvedCell.of(part, catalogue, scenario.ambientC());
+                ResolvedCell cell = ResolvedCell.of(part, its, spec(part.id(), CellSpec.class));
                 cells.put(part.id(), cell);
                 states.put(part.id(), cell.start());
             } else if (part.kind() == PartKind.COIL) {
-                coils.put(part.id(), ResolvedCoil.of(part, catalogue));
-            } else if (part.keys().flag("blown").orElse(false)) {
+                coils.put(part.id(), new ResolvedCoil(part, spec(part.id(), CoilSpec.class)));
+            } else if (its.flag("blown")) {
                 blown.add(part.id());
             }
         }
@@ -59,6 +73,16 @@ public final class Bench {
         return new Bench(scenario, catalogue);
     }
 
+    private Keys modelOf(Part part) {
+        return part.model()
+                .map(id -> catalogue
+                        .models(part.kind())
+                        .find(id)
+                        .orElseThrow(() -> new IllegalArgumentException("no " + part.kind().word() + " " + id)))
+                .map(PartModel::keys)
+                .orElse(Keys.NONE);
+    }
+
     public Scenario scenario() {
         return scenario;
     }
@@ -70,6 +94,25 @@ public final class Bench {
     /** The part with this id, found at once however many there are. */
     public Part part(String id) {
         return parts.get(id);
+    }
+
+    /** What holds for a part: what it says itself, what its model says, what is usual. */
+    public EffectiveKeys values(String id) {
+        return values.get(id);
+    }
+
+    /**
+     * What the values of a part mean in SI units, worked out once.
+     *
+     * @param type what its kind computes with, such as {@link org.sagwise.part.FuseSpec}
+     * @throws IllegalArgumentException if the part's kind computes with something else
+     */
+    public <T> T spec(String id, Class<T> type) {
+        Object spec = specs.get(id);
+        if (!type.isInstance(spec)) {
+            throw new IllegalArgumentException(id + " has no " + type.getSimpleName());
+        }
+        return type.cast(spec);
     }
 
     /** Cells by id, in file order. */
@@ -122,7 +165,7 @@ public final class Bench {
 
     /** Whether a switch lets current through. */
     public boolean isClosed(Part part, Press press) {
-        String stuck = part.keys().text("stuck").orElse("");
+        String stuck = values.get(part.id()).word("stuck").orElse("");
         return stuck.equals("closed") || (press == Press.HELD && !stuck.equals("open"));
     }
 

@@ -8,15 +8,17 @@ import java.util.List;
 import java.util.Map;
 import org.sagwise.network.Element;
 import org.sagwise.network.Network;
+import org.sagwise.part.BoardSpec;
+import org.sagwise.part.ChargerSpec;
+import org.sagwise.part.FuseSpec;
 import org.sagwise.part.PartKind;
+import org.sagwise.part.key.EffectiveKeys;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.TerminalRef;
 
 /** Turns a bench at one moment into an electrical network. */
 final class CircuitCompiler {
-
-    private static final double MILLI = 1e-3;
 
     private final Bench bench;
     private final States states;
@@ -85,30 +87,34 @@ final class CircuitCompiler {
             }
             case SWITCH -> {
                 if (bench.isClosed(part, press)) {
-                    resistance(part, part.numberOrDefault("closed_mohm") * MILLI);
+                    resistance(part, values(part).milli("closed_mohm"));
                 }
             }
             case FUSE -> {
                 if (!states.blownFuses().contains(part.id())) {
-                    resistance(part, ResolvedParts.fuse(part, bench.catalogue()).ohm());
+                    resistance(part, bench.spec(part.id(), FuseSpec.class).ohm());
                 }
             }
-            case RESISTOR -> resistance(part, part.numberOrDefault("ohm"));
-            case METER -> resistance(part, MeterInput.ohmOf(part));
+            case RESISTOR -> resistance(part, values(part).need("ohm"));
+            case METER -> resistance(part, MeterInput.ohmOf(values(part)));
             case SUPPLY ->
                 put(
                         part,
                         new Element.Source(
                                 node(part, "+"),
                                 node(part, "-"),
-                                part.numberOrDefault("volts"),
-                                Element.countedOhm(part.numberOrDefault("internal_ohm"))));
+                                values(part).need("volts"),
+                                Element.countedOhm(values(part).need("internal_ohm"))));
             case CHARGER, BOARD -> {
                 if (!states.broken().stopped().contains(part.id())) {
                     device(part);
                 }
             }
         }
+    }
+
+    private EffectiveKeys values(Part part) {
+        return bench.values(part.id());
     }
 
     private double coilC(Part part) {
@@ -137,12 +143,12 @@ final class CircuitCompiler {
     }
 
     private void charger(Part part) {
-        ResolvedParts.Charger charger = ResolvedParts.charger(part, bench.catalogue());
+        ChargerSpec charger = bench.spec(part.id(), ChargerSpec.class);
         put(part, new Element.LimitedSource(node(part, "+"), node(part, "-"), charger.currentA(), charger.limitV()));
     }
 
     private void board(Part part) {
-        ResolvedParts.Board board = ResolvedParts.board(part, bench.catalogue());
+        BoardSpec board = bench.spec(part.id(), BoardSpec.class);
         put(
                 part,
                 new Element.Converter(

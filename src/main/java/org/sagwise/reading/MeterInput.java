@@ -2,7 +2,8 @@ package org.sagwise.reading;
 
 import org.sagwise.part.MeterMode;
 import org.sagwise.part.PartKind;
-import org.sagwise.scenario.Part;
+import org.sagwise.part.key.EffectiveKeys;
+import org.sagwise.part.key.Keys;
 
 /** What a meter puts between its two probes. */
 final class MeterInput {
@@ -16,21 +17,23 @@ final class MeterInput {
     /** What a meter set to ohms puts between its probes: typical, from memory. */
     static final double OHMMETER_OHM = 1e6;
 
-    private static final double MILLI = 1e-3;
-
     private MeterInput() {}
 
     /** Resistance of a meter that lies on the bench, Ω. */
-    static double ohmOf(Part meter) {
-        return switch (meter.meterMode().orElseThrow()) {
+    static double ohmOf(EffectiveKeys meter) {
+        return switch (MeterMode.of(meter)) {
             case VOLTS -> VOLTMETER_OHM;
-            case AMPS -> meter.numberOrDefault("shunt_mohm") * MILLI;
+            case AMPS -> shuntOhm(meter);
             case OHMS -> OHMMETER_OHM;
         };
     }
 
     /** Resistance of the meter in the hand on amps, Ω: that of any meter of which none is said. */
     static double handShuntOhm() {
-        return ohmOf(Part.of("hand", PartKind.METER, MeterMode.KEY, MeterMode.AMPS.word()));
+        return shuntOhm(PartKind.METER.effective(Keys.NONE, Keys.NONE, Keys.NONE));
+    }
+
+    private static double shuntOhm(EffectiveKeys meter) {
+        return meter.milli("shunt_mohm");
     }
 }

@@ -67,7 +67,7 @@ final class PackBook {
 
     private void source(PartReading part) {
         if (part.kind() == PartKind.SUPPLY) {
-            double emfV = bench.part(part.id()).numberOrDefault("volts");
+            double emfV = bench.values(part.id()).need("volts");
             source(emfV * part.currentA());
             supplyHeatW += (emfV - part.voltsV()) * part.currentA();
         } else if (part.kind() == PartKind.CHARGER) {

@@ -3,6 +3,7 @@ package org.sagwise.run;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.sagwise.part.ChargerSpec;
 import org.sagwise.part.CoilThermal;
 import org.sagwise.part.Copper;
 import org.sagwise.part.FuseMelting;
@@ -11,7 +12,6 @@ import org.sagwise.part.JumperWire;
 import org.sagwise.part.PartKind;
 import org.sagwise.reading.Bench;
 import org.sagwise.reading.ResolvedCoil;
-import org.sagwise.reading.ResolvedParts;
 import org.sagwise.scenario.Joint;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Part;
@@ -23,7 +23,7 @@ final class RunModel {
     record FuseModel(String id, FuseMelting melting) {}
 
     /** A charger of the bench. */
-    record ChargerModel(String id, ResolvedParts.Charger charger) {}
+    record ChargerModel(String id, ChargerSpec charger) {}
 
     final Bench bench;
     final Spread spread;
@@ -52,17 +52,17 @@ final class RunModel {
         }
         bench.scenario().partsOf(PartKind.FUSE).forEach(this::addFuse);
         for (Part part : bench.scenario().partsOf(PartKind.CHARGER)) {
-            chargers.add(new ChargerModel(part.id(), ResolvedParts.charger(part, bench.catalogue())));
+            chargers.add(new ChargerModel(part.id(), bench.spec(part.id(), ChargerSpec.class)));
         }
         bench.scenario().partsOf(PartKind.BOARD).forEach(part -> boards.add(part.id()));
         hasSwitch = bench.scenario().partsOf(PartKind.SWITCH).stream()
-                .anyMatch(part -> part.keys().text("stuck").isEmpty());
+                .anyMatch(part -> bench.values(part.id()).word("stuck").isEmpty());
         slots = new Slots(cells.size(), hotCoils.size(), wires.size(), fuses.size());
     }
 
     /** Highest power that a coil is meant for (W), where one is given. */
     OptionalDouble limitW(String coil) {
-        return bench.part(coil).keys().number("limit_W");
+        return bench.coils().get(coil).spec().limitW();
     }
 
     private void addHotCoil(int index) {
@@ -108,8 +108,6 @@ final class RunModel {
     }
 
     private void addFuse(Part part) {
-        ResolvedParts.Fuse fuse = ResolvedParts.fuse(part, bench.catalogue());
-        double meltingA2s = fuse.i2tA2s().orElseGet(() -> FuseSpec.usualMeltingA2s(fuse.ratingA()));
-        fuses.add(new FuseModel(part.id(), new FuseMelting(fuse.ratingA(), meltingA2s)));
+        fuses.add(new FuseModel(part.id(), bench.spec(part.id(), FuseSpec.class).melting()));
     }
 }

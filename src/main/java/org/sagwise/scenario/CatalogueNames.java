@@ -13,13 +13,7 @@ record CatalogueNames(Catalogue catalogue) {
 
     /** Ids of the models of one kind of part; none for kinds that have no models. */
     Set<String> models(PartKind kind) {
-        return switch (kind) {
-            case CELL -> catalogue.cells().ids();
-            case FUSE -> catalogue.fuses().ids();
-            case BOARD -> catalogue.boards().ids();
-            case CHARGER -> catalogue.chargers().ids();
-            case COIL, SWITCH, SUPPLY, RESISTOR, METER -> Set.of();
-        };
+        return kind.descriptor().isModelled() ? catalogue.models(kind).ids() : Set.of();
     }
 
     /** Ids of the resistance-wire alloys. */

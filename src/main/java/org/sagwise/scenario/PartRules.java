@@ -5,74 +5,64 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.sagwise.part.PartKind;
+import org.sagwise.part.key.KeyRule;
+import org.sagwise.part.key.KeySpec;
 import org.sagwise.part.key.Keys;
 
 /** The rules of a part or a link that span several of its keys. */
 final class PartRules {
 
-    private static final String[] CELL_VALUES = {"internal_mohm", "capacity_mAh", "limit_A"};
-
     private PartRules() {}
 
-    /** Every clash or gap among the keys of one part. */
-    static List<Finding> check(PartKind kind, Keys keys, String place) {
-        return switch (kind) {
-            case CELL -> cell(keys, place);
-            case COIL -> coil(keys, place);
-            case FUSE -> modelOr(keys, place, "rating_A");
-            case BOARD -> board(keys, place);
-            case CHARGER -> modelOr(keys, place, "current_A");
-            case SWITCH, SUPPLY, RESISTOR, METER -> List.of();
-        };
-    }
-
-    private static List<Finding> cell(Keys keys, String place) {
-        List<Finding> found = new ArrayList<>(modelOr(keys, place, CELL_VALUES));
-        found.addAll(exactlyOne(keys, place, "charge", "rest_V"));
-        found.addAll(together(keys, place, "pulse_A", "pulse_s"));
-        found.addAll(ordered(keys, place, "cutoff_V", "full_V"));
+    /** Every clash or gap among keys, their nested objects included. */
+    static List<Finding> check(List<KeyRule> rules, List<KeySpec> specs, Keys keys, String place) {
+        List<Finding> found = new ArrayList<>();
+        rules.forEach(rule -> found.addAll(check(rule, keys, place)));
+        for (KeySpec spec : specs) {
+            if (spec.type() instanceof KeySpec.GroupType group) {
+                keys.group(spec.name())
+                        .ifPresent(inner -> found.addAll(
+                                check(group.rules(), group.keys(), inner, Places.key(place, spec.name()))));
+            }
+        }
         return found;
     }
 
-    private static List<Finding> coil(Keys keys, String place) {
-        List<Finding> found = new ArrayList<>(exactlyOne(keys, place, "ohm", "wire"));
-        keys.group("wire")
-                .ifPresent(wire -> found.addAll(exactlyOne(wire, Places.key(place, "wire"), "awg", "diameter_mm")));
-        return found;
-    }
-
-    private static List<Finding> board(Keys keys, String place) {
-        List<Finding> found = new ArrayList<>(modelOr(keys, place, "power_W"));
-        found.addAll(ordered(keys, place, "out_min_V", "out_max_V"));
-        return found;
+    private static List<Finding> check(KeyRule rule, Keys keys, String place) {
+        if (rule instanceof KeyRule.ExactlyOne one) {
+            return exactlyOne(keys, place, one.names());
+        } else if (rule instanceof KeyRule.Together both) {
+            return together(keys, place, both.one(), both.other());
+        } else if (rule instanceof KeyRule.Ordered ordered) {
+            return ordered(keys, place, ordered.low(), ordered.high());
+        } else if (rule instanceof KeyRule.ModelOr needed) {
+            return modelOr(keys, place, needed.names());
+        }
+        return List.of();
     }
 
     /** What is wrong with the joint of a link. */
     static List<Finding> joint(Keys link, String place) {
-        List<Finding> found = new ArrayList<>(exactlyOne(link, place, "ideal", "contact_mohm", "jumper"));
+        List<Finding> found = new ArrayList<>(check(ScenarioKeys.LINK_RULES, ScenarioKeys.LINK, link, place));
         if (link.flag("ideal").equals(Optional.of(false))) {
             found.add(Finding.of(Places.key(place, "ideal"), Problem.NOT_A_CHOICE, "false", "true"));
         }
-        link.group("jumper")
-                .ifPresent(jumper -> found.addAll(
-                        exactlyOne(jumper, Places.key(place, "jumper"), "awg", "diameter_mm", "area_mm2")));
         return found;
     }
 
-    private static List<Finding> modelOr(Keys keys, String place, String... names) {
+    private static List<Finding> modelOr(Keys keys, String place, List<String> names) {
         if (keys.has("model")) {
             return List.of();
         }
-        List<String> missing = Stream.of(names).filter(name -> !keys.has(name)).toList();
+        List<String> missing = names.stream().filter(name -> !keys.has(name)).toList();
         return missing.isEmpty()
                 ? List.of()
                 : List.of(Finding.of(place, Problem.NEEDS_MODEL_OR, String.join(", ", missing)));
     }
 
-    private static List<Finding> exactlyOne(Keys keys, String place, String... names) {
-        List<String> there = Stream.of(names).filter(keys::has).toList();
+    private static List<Finding> exactlyOne(Keys keys, String place, List<String> names) {
+        List<String> there = names.stream().filter(keys::has).toList();
         if (there.isEmpty()) {
             return List.of(Finding.of(place, Problem.NEEDS_ONE_OF, String.join(", ", names)));
         }

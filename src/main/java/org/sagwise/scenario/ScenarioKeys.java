@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import org.sagwise.part.MeterMode;
 import org.sagwise.part.PartKind;
+import org.sagwise.part.key.KeyRule;
 import org.sagwise.part.key.KeySpec;
 import org.sagwise.part.key.KeySpec.FlagType;
 import org.sagwise.part.key.KeySpec.GroupType;
@@ -60,14 +61,14 @@ public final class ScenarioKeys {
             optional("label", LABEL),
             FOREIGN);
 
-    public static final List<KeySpec> JUMPER = List.of(
+    public static final GroupType JUMPER = KeySpec.group(
+            List.of(KeyRule.exactlyOne("awg", "diameter_mm", "area_mm2")),
             optional("awg", whole(0, 50)),
             optional("diameter_mm", above(0, 50)),
             optional("area_mm2", above(0, 1_000)),
             required("length_mm", from(0, 1e6)),
             optional("material", choiceElse("copper", "copper")),
-            optional("contacts_mohm", from(0, 1e9, 0)),
-            FOREIGN);
+            optional("contacts_mohm", from(0, 1e9, 0)));
 
     public static final List<KeySpec> LINK = List.of(
             optional("id", new TextType(32)),
@@ -75,8 +76,10 @@ public final class ScenarioKeys {
             required("to", new TerminalType()),
             optional("ideal", new FlagType(Optional.empty())),
             optional("contact_mohm", from(0, 1e9)),
-            optional("jumper", new GroupType(JUMPER)),
+            optional("jumper", JUMPER),
             FOREIGN);
+
+    static final List<KeyRule> LINK_RULES = List.of(KeyRule.exactlyOne("ideal", "contact_mohm", "jumper"));
 
     public static final List<KeySpec> PROBES = List.of(
             required("red", new TerminalType()),

@@ -51,7 +51,8 @@ public final class ScenarioRules {
         List<Finding> found =
                 new ArrayList<>(new KeyRules(names.models(kind.get()), names.alloys()).check(keys, specs, place));
         found.addAll(id(keys, place));
-        found.addAll(PartRules.check(kind.get(), keys, place));
+        found.addAll(PartRules.check(
+                kind.get().descriptor().keys().rules(), kind.get().keys(), keys, place));
         return found;
     }
 

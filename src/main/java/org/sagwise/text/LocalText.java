@@ -25,15 +25,6 @@ public record LocalText(Map<String, String> byLanguage) {
         return new LocalText(Map.of(Languages.ENGLISH, text));
     }
 
-    /** A sentence of a bundle in every language of the program. */
-    public static LocalText ofBundle(String bundle, String key) {
-        Map<String, String> texts = new LinkedHashMap<>();
-        for (Locale locale : Languages.locales()) {
-            texts.put(locale.getLanguage(), Texts.in(bundle, locale).say(key));
-        }
-        return new LocalText(texts);
-    }
-
     /** The text in English. */
     public String english() {
         return byLanguage.get(Languages.ENGLISH);

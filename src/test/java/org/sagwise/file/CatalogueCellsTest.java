@@ -12,29 +12,49 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.sagwise.part.BoardSpec;
+import org.sagwise.part.Catalogue;
 import org.sagwise.part.CellFormat;
 import org.sagwise.part.CellSpec;
+import org.sagwise.part.ChargerSpec;
 import org.sagwise.part.Chemistry;
 import org.sagwise.part.FuseSpec;
+import org.sagwise.part.PartKind;
 
 class CatalogueCellsTest {
 
     private static final Pattern ID = Pattern.compile("(i[cmnf]r|ncr)(\\d{5})-(\\d+)-(\\d+)A(-[a-z]+)?");
 
-    static Stream<CellSpec> cells() {
-        return CatalogueLoader.builtIn().cells().all().stream();
+    /** Ids with what they stand for. */
+    private static Stream<Arguments> specs(PartKind kind) {
+        Catalogue catalogue = CatalogueLoader.builtIn();
+        return catalogue.models(kind).all().stream()
+                .map(model -> Arguments.of(
+                        model.id(), kind.descriptor().spec().orElseThrow().make(model.values(), catalogue)));
+    }
+
+    static Stream<Arguments> cells() {
+        return specs(PartKind.CELL);
     }
 
     private static CellSpec cell(String id) {
-        return CatalogueLoader.builtIn().cells().find(id).orElseThrow();
+        return cells().filter(cell -> cell.get()[0].equals(id))
+                .map(cell -> (CellSpec) cell.get()[1])
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static Stream<CellSpec> allCells() {
+        return cells().map(cell -> (CellSpec) cell.get()[1]);
     }
 
     @Test
     void cells_all_coverEveryKindAndFormat() {
-        Set<Chemistry> kinds = cells().map(CellSpec::chemistry).collect(Collectors.toSet());
-        Set<CellFormat> formats = cells().map(CellSpec::format).collect(Collectors.toSet());
+        Set<Chemistry> kinds = allCells().map(CellSpec::chemistry).collect(Collectors.toSet());
+        Set<CellFormat> formats = allCells().map(CellSpec::format).collect(Collectors.toSet());
 
         assertEquals(EnumSet.allOf(Chemistry.class), kinds);
         assertEquals(EnumSet.allOf(CellFormat.class), formats);
@@ -47,13 +67,13 @@ class CatalogueCellsTest {
     /** The id says kind, format, capacity and limit; a worn cell's is that of its label. */
     @ParameterizedTest
     @MethodSource("cells")
-    void id_everyCell_saysWhatItIs(CellSpec cell) {
-        Matcher id = ID.matcher(cell.id());
-        assertTrue(id.matches(), cell.id());
-        double capacityAh = cell.id().endsWith("-worn")
+    void id_everyCell_saysWhatItIs(String name, CellSpec cell) {
+        Matcher id = ID.matcher(name);
+        assertTrue(id.matches(), name);
+        double capacityAh = name.endsWith("-worn")
                 ? cell.claim().orElseThrow().capacityAh().getAsDouble()
                 : cell.capacityAh();
-        double limitA = cell.id().endsWith("-worn")
+        double limitA = name.endsWith("-worn")
                 ? cell.claim().orElseThrow().limitA().getAsDouble()
                 : cell.limitA();
 
@@ -66,10 +86,10 @@ class CatalogueCellsTest {
     /** A limit that would sag a full cell below 3 V at once is none that a maker would give. */
     @ParameterizedTest
     @MethodSource("cells")
-    void limit_everyCell_leavesAUsableVoltageWhenFull(CellSpec cell) {
+    void limit_everyCell_leavesAUsableVoltageWhenFull(String name, CellSpec cell) {
         double loadedV = cell.fullV() - cell.limitA() * (cell.internalOhm() + cell.guardOhm());
 
-        assertTrue(loadedV > 3.0, cell.id() + " " + loadedV);
+        assertTrue(loadedV > 3.0, name + " " + loadedV);
     }
 
     /**
@@ -120,14 +140,14 @@ class CatalogueCellsTest {
     /** Protected cells give about 10 A at most: common practice, no source. */
     @ParameterizedTest
     @MethodSource("cells")
-    void guard_protectedCell_tripsAtTenAmpsOrLess(CellSpec cell) {
-        assertEquals(cell.id().endsWith("-protected"), cell.guard().isPresent());
+    void guard_protectedCell_tripsAtTenAmpsOrLess(String name, CellSpec cell) {
+        assertEquals(name.endsWith("-protected"), cell.guard().isPresent());
         cell.guard().ifPresent(guard -> assertTrue(guard.tripA() <= 10));
         cell.guard().ifPresent(guard -> assertTrue(guard.tripA() >= cell.limitA()));
     }
 
-    static Stream<FuseSpec> fuses() {
-        return CatalogueLoader.builtIn().fuses().all().stream();
+    static Stream<Arguments> fuses() {
+        return specs(PartKind.FUSE);
     }
 
     /**
@@ -136,35 +156,36 @@ class CatalogueCellsTest {
      */
     @ParameterizedTest
     @MethodSource("fuses")
-    void meltingTime_bladeFuse_liesInTheUsualBands(FuseSpec fuse) {
+    void meltingTime_bladeFuse_liesInTheUsualBands(String name, FuseSpec fuse) {
         double rating = fuse.ratingA();
 
         assertEquals(Double.POSITIVE_INFINITY, fuse.meltingTimeS(0, 1.10 * rating));
-        assertBetween(0.75, 600, fuse.meltingTimeS(0, 1.35 * rating), fuse.id());
-        assertBetween(0.15, 5, fuse.meltingTimeS(0, 2.00 * rating), fuse.id());
-        assertBetween(0.04, 0.5, fuse.meltingTimeS(0, 3.50 * rating), fuse.id());
+        assertBetween(0.75, 600, fuse.meltingTimeS(0, 1.35 * rating), name);
+        assertBetween(0.15, 5, fuse.meltingTimeS(0, 2.00 * rating), name);
+        assertBetween(0.04, 0.5, fuse.meltingTimeS(0, 3.50 * rating), name);
     }
 
     private static void assertBetween(double from, double to, double value, String what) {
         assertTrue(value >= from && value <= to, what + ": " + value);
     }
 
-    @Test
-    void chargers_goodOnes_stopWhereCellsAreFull() {
-        CatalogueLoader.builtIn()
-                .chargers()
-                .all()
-                .forEach(charger -> assertEquals(
-                        !charger.id().equals("charger-overshoots"),
-                        charger.stops() && charger.limitV() <= 4.20,
-                        charger.id()));
+    static Stream<Arguments> chargers() {
+        return specs(PartKind.CHARGER);
     }
 
-    @Test
-    void boards_atTheirCutOff_stayBelowTheirInputLimit() {
-        CatalogueLoader.builtIn()
-                .boards()
-                .all()
-                .forEach(board -> assertTrue(board.inputA(board.cutoffV()) <= board.maxInputA(), board.id()));
+    @ParameterizedTest
+    @MethodSource("chargers")
+    void chargers_goodOnes_stopWhereCellsAreFull(String name, ChargerSpec charger) {
+        assertEquals(!name.equals("charger-overshoots"), charger.stops() && charger.limitV() <= 4.20);
+    }
+
+    static Stream<Arguments> boards() {
+        return specs(PartKind.BOARD);
+    }
+
+    @ParameterizedTest
+    @MethodSource("boards")
+    void boards_atTheirCutOff_stayBelowTheirInputLimit(String name, BoardSpec board) {
+        assertTrue(board.inputA(board.cutoffV()) <= board.maxInputA(), name);
     }
 }

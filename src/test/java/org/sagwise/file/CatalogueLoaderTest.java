@@ -24,6 +24,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.sagwise.file.CatalogueDefect.Problem;
 import org.sagwise.part.Catalogue;
 import org.sagwise.part.CatalogueEntry;
+import org.sagwise.part.PartKind;
 
 class CatalogueLoaderTest {
 
@@ -217,17 +218,13 @@ class CatalogueLoaderTest {
     }
 
     private static Stream<CatalogueEntry> entries(Catalogue catalogue) {
-        return Stream.of(
-                        catalogue.chemistries(),
-                        catalogue.cells(),
-                        catalogue.alloys(),
-                        catalogue.coils(),
-                        catalogue.contacts(),
-                        catalogue.jumpers(),
-                        catalogue.switches(),
-                        catalogue.fuses(),
-                        catalogue.boards(),
-                        catalogue.chargers())
+        return Stream.concat(
+                        Stream.of(
+                                catalogue.chemistries(),
+                                catalogue.alloys(),
+                                catalogue.contacts(),
+                                catalogue.jumpers()),
+                        Stream.of(PartKind.values()).map(catalogue::models))
                 .flatMap(entries -> entries.all().stream());
     }
 

@@ -10,6 +10,7 @@ import java.util.Random;
 import org.sagwise.part.Catalogue;
 import org.sagwise.part.MeterMode;
 import org.sagwise.part.PartKind;
+import org.sagwise.part.key.KeyRule;
 import org.sagwise.part.key.KeySpec;
 import org.sagwise.part.key.Keys;
 import org.sagwise.scenario.Link;
@@ -82,8 +83,8 @@ public final class RandomScenarios {
 
     private Part part(String id) {
         PartKind kind = PartKind.values()[random.nextInt(PartKind.values().length)];
-        Map<String, Object> keys = values(kind.keys(), kind);
-        repair(kind, keys);
+        Map<String, Object> keys = repaired(
+                values(kind.keys(), kind), kind.keys(), kind.descriptor().keys().rules(), kind);
         keys.put("id", id);
         keys.put("kind", kind.word());
         if (random.nextBoolean()) {
@@ -113,7 +114,7 @@ public final class RandomScenarios {
         } else if (type instanceof KeySpec.ChoiceType choice) {
             return data.one(choice.choices());
         } else if (type instanceof KeySpec.GroupType group) {
-            return new Keys(values(group.keys(), kind));
+            return new Keys(repaired(values(group.keys(), kind), group.keys(), group.rules(), kind));
         } else if (type instanceof KeySpec.ForeignType) {
             return data.object(0);
         } else if (type instanceof KeySpec.CatalogueType shelf) {
@@ -127,65 +128,38 @@ public final class RandomScenarios {
     }
 
     private List<String> models(PartKind kind) {
-        return switch (kind) {
-            case CELL -> List.copyOf(catalogue.cells().ids());
-            case FUSE -> List.copyOf(catalogue.fuses().ids());
-            case BOARD -> List.copyOf(catalogue.boards().ids());
-            case CHARGER -> List.copyOf(catalogue.chargers().ids());
-            default -> throw new IllegalArgumentException(kind + " has no models");
-        };
+        return List.copyOf(catalogue.models(kind).ids());
     }
 
     /** Makes keys that were drawn one by one agree with the rules that span several. */
-    private void repair(PartKind kind, Map<String, Object> keys) {
-        switch (kind) {
-            case CELL -> {
-                keepOne(keys, "charge", 0.5, "rest_V", 3.7);
-                keys.putIfAbsent("model", data.one(models(kind)));
-                keys.remove(keys.containsKey("pulse_A") ? "" : "pulse_s");
-                keys.remove(keys.containsKey("pulse_s") ? "" : "pulse_A");
-                ordered(keys, "cutoff_V", "full_V");
-            }
-            case COIL -> {
-                keepOne(keys, "ohm", 0.5, "wire", null);
-                if (keys.get("wire") instanceof Keys wire) {
-                    keys.put("wire", oneSize(wire, "awg", "diameter_mm"));
-                }
-            }
-            case FUSE -> keys.putIfAbsent("rating_A", 10.0);
-            case BOARD -> {
-                keys.putIfAbsent("power_W", 30.0);
-                ordered(keys, "out_min_V", "out_max_V");
-            }
-            case CHARGER -> keys.putIfAbsent("current_A", 1.0);
-            default -> {
-                // Their keys are independent of one another.
+    private Map<String, Object> repaired(
+            Map<String, Object> keys, List<KeySpec> specs, List<KeyRule> rules, PartKind kind) {
+        for (KeyRule rule : rules) {
+            if (rule instanceof KeyRule.ExactlyOne one) {
+                String kept = data.one(one.names());
+                one.names().stream().filter(name -> !name.equals(kept)).forEach(keys::remove);
+                say(keys, kept, specs, kind);
+            } else if (rule instanceof KeyRule.Together both
+                    && keys.containsKey(both.one()) != keys.containsKey(both.other())) {
+                keys.remove(both.one());
+                keys.remove(both.other());
+            } else if (rule instanceof KeyRule.Ordered ordered
+                    && keys.get(ordered.low()) instanceof Double low
+                    && keys.get(ordered.high()) instanceof Double high
+                    && low >= high) {
+                keys.remove(ordered.low());
+                keys.remove(ordered.high());
+            } else if (rule instanceof KeyRule.ModelOr needed && !keys.containsKey("model")) {
+                needed.names().forEach(name -> say(keys, name, specs, kind));
             }
         }
+        return keys;
     }
 
-    private void keepOne(Map<String, Object> keys, String one, Object ifNone, String other, Object or) {
-        if (keys.containsKey(one) && keys.containsKey(other)) {
-            keys.remove(random.nextBoolean() ? one : other);
-        } else if (!keys.containsKey(one) && !keys.containsKey(other)) {
-            boolean first = or == null || random.nextBoolean();
-            keys.put(first ? one : other, first ? ifNone : or);
-        }
-    }
-
-    private static void ordered(Map<String, Object> keys, String low, String high) {
-        if (keys.get(low) instanceof Double a && keys.get(high) instanceof Double b && a >= b) {
-            keys.remove(low);
-        }
-    }
-
-    private Keys oneSize(Keys keys, String... sizes) {
-        String kept = data.one(List.of(sizes));
-        Keys result = keys;
-        for (String size : sizes) {
-            result = size.equals(kept) ? result : result.without(size);
-        }
-        return result.has(kept) ? result : result.with(kept, 20);
+    private void say(Map<String, Object> keys, String name, List<KeySpec> specs, PartKind kind) {
+        specs.stream()
+                .filter(spec -> spec.name().equals(name))
+                .forEach(spec -> keys.computeIfAbsent(name, key -> value(spec.type(), kind)));
     }
 
     private List<Link> links(List<TerminalRef> terminals) {
@@ -208,10 +182,7 @@ public final class RandomScenarios {
         switch (random.nextInt(3)) {
             case 0 -> keys.put("ideal", true);
             case 1 -> keys.put("contact_mohm", random.nextInt(100) / 4.0);
-            default -> {
-                Keys jumper = new Keys(values(ScenarioKeys.JUMPER, PartKind.CELL));
-                keys.put("jumper", oneSize(jumper, "awg", "diameter_mm", "area_mm2"));
-            }
+            default -> keys.put("jumper", value(ScenarioKeys.JUMPER, PartKind.CELL));
         }
         if (random.nextBoolean()) {
             keys.put("id", id);

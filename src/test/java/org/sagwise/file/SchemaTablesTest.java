@@ -55,7 +55,7 @@ class SchemaTablesTest {
     @Test
     void otherObjects_haveTheKeysOfTheirTables() {
         assertObject(ScenarioKeys.LINK, schema.at("/$defs/link"), "link");
-        assertObject(ScenarioKeys.JUMPER, schema.at("/$defs/jumper"), "jumper");
+        assertObject(ScenarioKeys.JUMPER.keys(), schema.at("/$defs/jumper"), "jumper");
         assertObject(ScenarioKeys.PROBES, schema.at("/$defs/probes"), "probes");
         assertObject(ScenarioKeys.NOTE, schema.at("/$defs/note"), "note");
         assertObject(ScenarioKeys.PLACEMENT, schema.at("/$defs/place"), "place");

@@ -4,22 +4,28 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.sagwise.part.key.Keys;
 
 class CellSpecTest {
 
-    private static CellSpecBuilder cell() {
-        return CellSpec.builder(Chemistry.INR, CellFormat.F18650)
-                .internalOhm(0.020)
-                .capacityAh(2.5)
-                .limitA(20);
+    private static final Keys NEW = Keys.of("internal_mohm", 20, "capacity_mAh", 2500, "limit_A", 20);
+
+    /** A cell of these keys and of a model. */
+    private static CellSpec cell(Keys own, Keys model) {
+        return CellSpec.of(PartKind.CELL.effective(own, model, Keys.NONE));
+    }
+
+    private static CellSpec cell(Keys own) {
+        return cell(own, Keys.NONE);
     }
 
     @Test
-    void build_threeNumbers_takesTheRestFromTheKind() {
-        CellSpec cell = cell().build();
+    void of_threeNumbers_takesTheRestFromTheKind() {
+        CellSpec cell = cell(NEW);
 
         assertEquals(4.20, cell.fullV());
         assertEquals(3.2, cell.cutoffV());
@@ -28,43 +34,48 @@ class CellSpecTest {
     }
 
     @Test
-    void build_aNumberIsMissing_isRefused() {
-        CellSpecBuilder incomplete = CellSpec.builder(Chemistry.INR, CellFormat.F18650)
-                .internalOhm(0.02)
-                .limitA(20);
-
-        assertThrows(IllegalArgumentException.class, incomplete::build);
+    void of_aNumberIsMissing_isRefused() {
+        assertThrows(IllegalArgumentException.class, () -> cell(NEW.without("capacity_mAh")));
     }
 
     @ParameterizedTest
-    @ValueSource(doubles = {-0.001, Double.NaN, Double.POSITIVE_INFINITY})
-    void build_absurdResistance_isRefused(double ohm) {
-        CellSpecBuilder absurd = cell().internalOhm(ohm);
-
-        assertThrows(IllegalArgumentException.class, absurd::build);
+    @ValueSource(doubles = {-1, Double.NaN, Double.POSITIVE_INFINITY})
+    void of_absurdResistance_isRefused(double mohm) {
+        assertThrows(IllegalArgumentException.class, () -> cell(NEW.with("internal_mohm", mohm)));
     }
 
     @Test
-    void build_idealCell_isAllowed() {
-        assertEquals(0, cell().internalOhm(0).build().resistance().ohmAt(25, 0.5, 1));
+    void of_idealCell_isAllowed() {
+        assertEquals(0, cell(NEW.with("internal_mohm", 0)).resistance().ohmAt(25, 0.5, 1));
     }
 
     @Test
-    void toBuilder_oneNumberChanged_keepsTheOthers() {
-        CellSpec guarded = cell().guard(Guard.usual(Chemistry.INR, 8, 0.02, 0.040))
-                .pulse(new Pulse(25, 5))
-                .build();
+    void of_oneNumberOfItsOwn_keepsTheOthersOfTheModel() {
+        Keys model = NEW.with("pulse_A", 25)
+                .with("pulse_s", 5)
+                .with("guard", Keys.of("trip_A", 8, "trip_s", 0.02, "mohm", 40));
 
-        CellSpec changed = guarded.toBuilder().limitA(15).build();
+        CellSpec changed = cell(Keys.of("limit_A", 15), model);
 
         assertEquals(15, changed.limitA());
-        assertEquals(guarded, changed.toBuilder().limitA(20).build());
-        assertEquals(0.040, changed.guardOhm());
+        assertEquals(Optional.of(new Pulse(25, 5)), changed.pulse());
+        assertEquals(Optional.of(Guard.usual(Chemistry.INR, 8, 0.02, 0.040)), changed.guard());
+        assertEquals(cell(Keys.NONE, model), cell(Keys.of("limit_A", 20), model));
     }
 
     @Test
-    void build_otherFullVoltage_takesItsCurveAlong() {
-        CellSpec cell = cell().fullV(4.35).build();
+    void of_guardWithLimitsOfItsOwn_opensThere() {
+        Keys guard = Keys.of("trip_A", 8, "trip_s", 0, "mohm", 40, "under_V", 2.8, "over_V", 4.25);
+
+        Guard opens = cell(NEW.with("guard", guard)).guard().orElseThrow();
+
+        assertEquals(2.8, opens.underVoltageV());
+        assertEquals(4.25, opens.overVoltageV());
+    }
+
+    @Test
+    void of_otherFullVoltage_takesItsCurveAlong() {
+        CellSpec cell = cell(NEW.with("full_V", 4.35));
 
         assertEquals(4.35, cell.restCurve().voltsAt(1));
         assertEquals(3.2, cell.cutoffV());
@@ -72,14 +83,17 @@ class CellSpecTest {
 
     /** A cell that is full at 1.4 V stops in proportion: 3.2 · 1.4/4.2 V. */
     @Test
-    void build_muchLowerFullVoltage_stopsInProportion() {
-        assertEquals(3.2 / 3, cell().fullV(1.4).build().cutoffV(), 1e-12);
-        assertEquals(1.0, cell().fullV(1.4).cutoffV(1.0).build().cutoffV());
+    void of_muchLowerFullVoltage_stopsInProportion() {
+        assertEquals(3.2 / 3, cell(NEW.with("full_V", 1.4)).cutoffV(), 1e-12);
+        assertEquals(1.0, cell(NEW.with("full_V", 1.4).with("cutoff_V", 1)).cutoffV());
     }
 
+    /** What the model says of its chemistry's voltages does not hold for another chemistry. */
     @Test
-    void toBuilder_otherKind_takesItsVoltages() {
-        CellSpec iron = cell().build().toBuilder().chemistry(Chemistry.IFR).build();
+    void of_otherChemistryThanTheModel_takesItsVoltages() {
+        Keys model = NEW.with("full_V", 4.35).with("cutoff_V", 3);
+
+        CellSpec iron = cell(Keys.of("chemistry", "IFR"), model);
 
         assertEquals(3.65, iron.fullV());
         assertEquals(2.8, iron.cutoffV());
@@ -99,7 +113,7 @@ class CellSpecTest {
     /** Capacity times mean voltage: 2.5 Ah at 3.6–3.8 V is about 9.3 Wh. */
     @Test
     void energyWh_usualCell_isCapacityTimesMeanVoltage() {
-        assertEquals(9.3, cell().build().energyWh(), 0.2);
+        assertEquals(9.3, cell(NEW).energyWh(), 0.2);
     }
 
     /**

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import net.jqwik.api.ForAll;
@@ -14,14 +15,16 @@ import net.jqwik.api.constraints.StringLength;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.sagwise.part.key.Keys;
 
 class EntriesTest {
 
     private static final List<String> KNOWN =
             List.of("inr18650-2500-20A", "inr18650-3000-15A", "imr18350-700-7A", "spring", "weld");
 
-    private static SwitchSpec entry(String id) {
-        return new SwitchSpec(Card.unlisted(id), SwitchSpec.Action.BUTTON, 0.003);
+    private static PartModel entry(String id) {
+        return new PartModel(
+                new Card(id, LocalText.same(id), LocalText.same(id), Map.of()), PartKind.SWITCH, Keys.of("closed_mohm", 3));
     }
 
     @Test
@@ -31,7 +34,7 @@ class EntriesTest {
 
     @Test
     void find_knownAndUnknown_isThereOrEmpty() {
-        Entries<SwitchSpec> entries = Entries.of(List.of(entry("b"), entry("a")));
+        Entries<PartModel> entries = Entries.of(List.of(entry("b"), entry("a")));
 
         assertEquals("a", entries.find("a").orElseThrow().id());
         assertEquals(Optional.empty(), entries.find("A"));
@@ -41,7 +44,7 @@ class EntriesTest {
     @Test
     void whenAsked_askedTwice_fetchesOnce() {
         AtomicInteger fetched = new AtomicInteger();
-        Entries<SwitchSpec> entries = Entries.whenAsked(() -> {
+        Entries<PartModel> entries = Entries.whenAsked(() -> {
             fetched.incrementAndGet();
             return List.of(entry("a"));
         });

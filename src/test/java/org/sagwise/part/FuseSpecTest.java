@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 
 class FuseSpecTest {
 
-    private static final FuseSpec FUSE = new FuseSpec(Card.unlisted("f"), 20, 0.0034, 520);
+    private static final FuseSpec FUSE = new FuseSpec(20, 0.0034, 520);
 
     @Test
     void meltingTimeS_short_isTheMeltingIntegralOverTheSquare() {

@@ -26,15 +26,6 @@ class LocalTextTest {
     }
 
     @Test
-    void ofBundle_aSentence_standsInEveryLanguage() {
-        LocalText text = LocalText.ofBundle("names", "card.unlisted");
-
-        assertEquals("Described by its own numbers.", text.english());
-        assertEquals("Durch eigene Zahlen beschrieben.", text.in(Locale.GERMAN));
-        assertEquals(List.copyOf(text.byLanguage().keySet()), Languages.all());
-    }
-
-    @Test
     void languages_theList_beginsWithEnglishAndNeedsBoth() {
         assertEquals(List.of("en", "de"), Languages.all());
         assertEquals(List.of("en", "de"), Languages.needed());

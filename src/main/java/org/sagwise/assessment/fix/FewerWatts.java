@@ -26,13 +26,7 @@ final class FewerWatts implements FixRule {
             return List.of();
         }
         Part board = boards.get(0);
-        double powerW = board.keys()
-                .number("power_W")
-                .orElseGet(() -> bench.catalogue()
-                        .boards()
-                        .find(board.model().orElse(""))
-                        .map(BoardSpec::powerW)
-                        .orElse(Double.NaN));
+        double powerW = bench.spec(board.id(), BoardSpec.class).powerW();
         OptionalDouble most =
                 Tuning.nearest(powerW, LEAST_W, watts -> isBearable(bench, with(bench.scenario(), board, watts)));
         if (most.isEmpty()) {

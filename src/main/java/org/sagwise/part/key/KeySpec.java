@@ -1,18 +1,75 @@
 package org.sagwise.part.key;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * What one key of a scenario file may hold. The tables of these are the only place that knows the
  * names, units, ranges and defaults of the format: reader, writer, schema test and property sheet
- * all ask them.
+ * all ask them, and so does the catalogue, whose entries speak in the same keys.
  *
  * @param name the key as written; its ending says the unit
  * @param type what kind of value it holds
  * @param need whether it must be there
+ * @param tells whether it is about the make of a part, and so may stand in the catalogue, or about
+ *     this one piece
+ * @param fallsWith another key: what a model says here holds only while the part does not say that
+ * @param usual what follows from the other values where nobody says a number
  */
-public record KeySpec(String name, Type type, Need need) {
+public record KeySpec(
+        String name, Type type, Need need, Tells tells, Optional<String> fallsWith, Optional<Usual> usual) {
+
+    public KeySpec(String name, Type type, Need need) {
+        this(name, type, need, Tells.MAKE, Optional.empty(), Optional.empty());
+    }
+
+    /** What a key is about. */
+    public enum Tells {
+        /** Alike for all of a model. */
+        MAKE,
+        /** This one piece: its state, what became of it, which model it is. */
+        PIECE
+    }
+
+    /** What a number is where nobody says it. */
+    @FunctionalInterface
+    public interface Usual {
+        OptionalDouble of(EffectiveKeys others);
+    }
+
+    /** The same key, about one piece and not about its make. */
+    public KeySpec ofPiece() {
+        return new KeySpec(name, type, need, Tells.PIECE, fallsWith, usual);
+    }
+
+    /** The same key, whose value in a model holds only while the part does not say another. */
+    public KeySpec fallsWith(String other) {
+        return new KeySpec(name, type, need, tells, Optional.of(other), usual);
+    }
+
+    /** The same key with a number that follows from the others. */
+    public KeySpec usually(Usual follows) {
+        return new KeySpec(name, type, need, tells, fallsWith, Optional.of(follows));
+    }
+
+    /** The number that goes without saying by the table itself. */
+    public OptionalDouble defaultNumber() {
+        return type instanceof NumberType number && number.defaultValue().isPresent()
+                ? OptionalDouble.of(number.defaultValue().get())
+                : OptionalDouble.empty();
+    }
+
+    /** The word that goes without saying. */
+    public Optional<String> defaultWord() {
+        return type instanceof ChoiceType choice ? choice.defaultValue() : Optional.empty();
+    }
+
+    /** What a flag is that nobody set. */
+    public Optional<Boolean> defaultFlag() {
+        return type instanceof FlagType flag ? flag.defaultValue() : Optional.empty();
+    }
 
     /**
      * Data of other tools; every object of a file may hold it but a place, whose x is a distance.
@@ -100,10 +157,22 @@ public record KeySpec(String name, Type type, Need need) {
     public record FlagType(Optional<Boolean> defaultValue) implements Type {}
 
     /** A nested object. */
-    public record GroupType(List<KeySpec> keys) implements Type {}
+    public record GroupType(List<KeySpec> keys, List<KeyRule> rules) implements Type {}
 
     /** Data of other tools, kept and not read. */
     public record ForeignType() implements Type {}
+
+    /** A nested object with these keys, and data of other tools. */
+    public static GroupType group(KeySpec... keys) {
+        List<KeySpec> all = new ArrayList<>(List.of(keys));
+        all.add(FOREIGN);
+        return new GroupType(all, List.of());
+    }
+
+    /** A nested object whose keys hold to rules. */
+    public static GroupType group(List<KeyRule> rules, KeySpec... keys) {
+        return new GroupType(group(keys).keys(), rules);
+    }
 
     public static KeySpec required(String name, Type type) {
         return new KeySpec(name, type, Need.REQUIRED);
@@ -125,6 +194,15 @@ public record KeySpec(String name, Type type, Need need) {
 
     public static NumberType from(double least, double most, double defaultValue) {
         return new NumberType(least, most, Bound.INCLUDED, Grain.ANY, Optional.of(defaultValue));
+    }
+
+    /** A number above {@code least} up to {@code most}, usually {@code defaultValue}. */
+    public static NumberType above(double least, double most, double defaultValue) {
+        return new NumberType(least, most, Bound.EXCLUDED, Grain.ANY, Optional.of(defaultValue));
+    }
+
+    public static NumberType whole(double least, double most, double defaultValue) {
+        return new NumberType(least, most, Bound.INCLUDED, Grain.WHOLE, Optional.of(defaultValue));
     }
 
     public static NumberType whole(double least, double most) {

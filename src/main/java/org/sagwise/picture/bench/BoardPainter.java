@@ -1,5 +1,6 @@
 package org.sagwise.picture.bench;
 
+import org.sagwise.part.BoardSpec;
 import org.sagwise.picture.geometry.Box;
 import org.sagwise.picture.geometry.Path;
 import org.sagwise.picture.layout.PartBox;
@@ -38,11 +39,8 @@ final class BoardPainter implements PartPainter {
                 Tone.LOAD_GROUND,
                 Tone.EDGE,
                 1.6);
-        box.part()
-                .keys()
-                .number("power_W")
-                .ifPresent(watts -> pen.textFit(
-                        figures.print(watts, Unit.WATT), x, y + 6, 64, TextStyle.FIGURE, Tone.INK, Align.MIDDLE));
+        double watts = scene.bench().spec(box.id(), BoardSpec.class).powerW();
+        pen.textFit(figures.print(watts, Unit.WATT), x, y + 6, 64, TextStyle.FIGURE, Tone.INK, Align.MIDDLE);
     }
 
     private static void pin(ThemedPen pen, double x, double y) {

@@ -1,5 +1,6 @@
 package org.sagwise.picture.bench;
 
+import org.sagwise.part.ChargerSpec;
 import org.sagwise.part.PartKind;
 import org.sagwise.picture.geometry.Box;
 import org.sagwise.picture.geometry.Oval;
@@ -40,8 +41,8 @@ final class BoxPainter implements PartPainter {
     private static String setting(BenchScene scene, PartBox box) {
         Figures figures = Figures.of(scene);
         return box.part().kind() == PartKind.CHARGER
-                ? figures.print(box.part().numberOrDefault("limit_V"), Unit.VOLT)
-                : figures.print(box.part().keys().number("volts", 0), Unit.VOLT);
+                ? figures.print(scene.bench().spec(box.id(), ChargerSpec.class).limitV(), Unit.VOLT)
+                : figures.print(scene.bench().values(box.id()).need("volts"), Unit.VOLT);
     }
 
     /** Charge goes up into a cell. */

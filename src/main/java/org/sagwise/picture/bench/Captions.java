@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.sagwise.part.PartKind;
+import org.sagwise.part.key.EffectiveKeys;
 import org.sagwise.picture.layout.PartBox;
 import org.sagwise.picture.look.TextStyle;
 import org.sagwise.picture.look.Tone;
@@ -88,7 +89,7 @@ final class Captions {
     }
 
     private Optional<String> rating(PartBox box) {
-        var keys = box.part().keys();
+        EffectiveKeys keys = scene.bench().values(box.id());
         return switch (box.part().kind()) {
             case FUSE ->
                 keys.number("rating_A").stream()
@@ -103,9 +104,9 @@ final class Captions {
     }
 
     private Optional<Caption.Row> stuck(PartBox box) {
-        return box.part()
-                .keys()
-                .text("stuck")
+        return scene.bench()
+                .values(box.id())
+                .word("stuck")
                 .map(how ->
                         Caption.Row.of(figures.texts().say("switch.stuck-" + how), TextStyle.SMALL_BOLD, Tone.FLAG));
     }

@@ -1,5 +1,7 @@
 package org.sagwise.picture.schematic;
 
+import org.sagwise.part.BoardSpec;
+import org.sagwise.part.ChargerSpec;
 import org.sagwise.part.PartKind;
 import org.sagwise.picture.layout.PartBox;
 import org.sagwise.picture.layout.PartShape;
@@ -35,7 +37,7 @@ final class BlockSymbol implements Symbol {
         }
         Figures figures = Figures.of(scene);
         pen.letters(word(figures, box), 0, -9, 1.7 * halfWidth, TextStyle.SMALL);
-        pen.letters(setting(figures, box), 0, 10, 1.5 * halfWidth, TextStyle.NAME);
+        pen.letters(setting(figures, scene, box), 0, 10, 1.5 * halfWidth, TextStyle.NAME);
     }
 
     private static void mark(SymbolPen pen, String terminal, double x, double y) {
@@ -54,9 +56,9 @@ final class BlockSymbol implements Symbol {
         return figures.texts().say(isBoard(box) ? "symbol.board" : "symbol.charger");
     }
 
-    private static String setting(Figures figures, PartBox box) {
+    private static String setting(Figures figures, BenchScene scene, PartBox box) {
         return isBoard(box)
-                ? figures.print(box.part().keys().number("power_W", Double.NaN), Unit.WATT)
-                : figures.print(box.part().numberOrDefault("limit_V"), Unit.VOLT);
+                ? figures.print(scene.bench().spec(box.id(), BoardSpec.class).powerW(), Unit.WATT)
+                : figures.print(scene.bench().spec(box.id(), ChargerSpec.class).limitV(), Unit.VOLT);
     }
 }

@@ -32,7 +32,7 @@ final class SwitchSymbol implements Symbol {
         pen.line(-11, push, 11, push);
         pen.line(-11, push, -11, push + 6);
         pen.line(11, push, 11, push + 6);
-        if (box.part().wordOrDefault("type").orElse("button").equals("mosfet")) {
+        if (scene.bench().values(box.id()).word("type").orElse("").equals("mosfet")) {
             pen.dashed(-36, 16, 36, 16);
             pen.dashed(-36, -24, -36, 16);
             pen.dashed(36, -24, 36, 16);

@@ -2,15 +2,14 @@ package org.sagwise.report.compare;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
-import org.sagwise.part.CellSpec;
-import org.sagwise.part.Guard;
+import org.sagwise.part.key.EffectiveKeys;
 import org.sagwise.part.key.KeySpec;
 import org.sagwise.part.key.Keys;
 import org.sagwise.reading.Bench;
-import org.sagwise.reading.ResolvedCell;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Scenario;
 
@@ -19,6 +18,9 @@ import org.sagwise.scenario.Scenario;
  * that are alike then say the same, however they were written.
  */
 final class Plain {
+
+    /** The values of the model stand for it, and the rest volts for the charge. */
+    private static final List<String> SAID_OTHERWISE = List.of("model", "charge");
 
     private static final MathContext DIGITS = new MathContext(9);
 
@@ -35,93 +37,34 @@ final class Plain {
     }
 
     private Part part(Part part) {
-        Map<String, Object> said = new TreeMap<>(part.keys().values());
-        said.remove(Keys.FOREIGN);
-        said.remove("model");
-        switch (part.kind()) {
-            case CELL -> cell(bench.cells().get(part.id()), said);
-            case FUSE ->
-                model(part, bench.catalogue().fuses()::find).ifPresent(fuse -> {
-                    put(said, "rating_A", fuse.ratingA());
-                    put(said, "mohm", fuse.ohm() * 1000);
-                });
-            case BOARD ->
-                model(part, bench.catalogue().boards()::find).ifPresent(board -> {
-                    put(said, "power_W", board.powerW());
-                    put(said, "efficiency", board.efficiency());
-                    put(said, "cutoff_V", board.cutoffV());
-                    put(said, "max_input_A", board.maxInputA());
-                    put(said, "out_min_V", board.outMinV());
-                    put(said, "out_max_V", board.outMaxV());
-                });
-            case CHARGER ->
-                model(part, bench.catalogue().chargers()::find).ifPresent(charger -> {
-                    put(said, "current_A", charger.currentA());
-                    put(said, "limit_V", charger.limitV());
-                    put(said, "taper_A", charger.taperA());
-                });
-            default -> {}
-        }
-        part.kind().keys().forEach(spec -> usual(spec, said));
-        Keys keys = Keys.NONE;
+        Keys all = bench.values(part.id()).all();
+        Map<String, Object> said = new TreeMap<>(all.values());
+        part.kind().keys().forEach(spec -> said.computeIfPresent(
+                spec.name(), (name, value) -> rounded(value, spec, bench.values(part.id()))));
+        part.keys().text("label").ifPresent(label -> said.put("label", label));
+        SAID_OTHERWISE.forEach(said::remove);
+        Part plain = Part.of(part.id(), part.kind());
         for (var entry : said.entrySet()) {
-            keys = keys.with(entry.getKey(), entry.getValue());
+            plain = plain.with(entry.getKey(), entry.getValue());
         }
-        return Part.of(keys);
+        return plain;
     }
 
-    private interface Shelf<T> {
-        Optional<T> find(String id);
-    }
-
-    private static <T> Optional<T> model(Part part, Shelf<T> shelf) {
-        return part.model().flatMap(shelf::find);
-    }
-
-    private static void cell(ResolvedCell cell, Map<String, Object> said) {
-        CellSpec spec = cell.spec();
-        said.remove("charge");
-        said.put("format", spec.format().trade());
-        said.put("chemistry", spec.chemistry().name());
-        said.put("rest_V", rounded(cell.start().restV()));
-        said.put("temperature_C", rounded(cell.start().temperatureC()));
-        put(said, "capacity_mAh", spec.capacityAh() * 1000);
-        put(said, "limit_A", spec.limitA());
-        put(said, "internal_mohm", spec.internalOhm() * 1000);
-        put(said, "charge_limit_A", spec.chargeLimitA());
-        put(said, "cutoff_V", spec.cutoffV());
-        put(said, "full_V", spec.fullV());
-        spec.pulse().ifPresent(pulse -> {
-            put(said, "pulse_A", pulse.currentA());
-            put(said, "pulse_s", pulse.durationS());
-        });
-        spec.guard().ifPresent(guard -> said.putIfAbsent("guard", guard(guard)));
-    }
-
-    private static Keys guard(Guard guard) {
-        return Keys.of(
-                "trip_A",
-                rounded(guard.tripA()),
-                "trip_s",
-                rounded(guard.tripS()),
-                "mohm",
-                rounded(guard.ohm() * 1000));
-    }
-
-    private static void usual(KeySpec spec, Map<String, Object> said) {
-        if (spec.type() instanceof KeySpec.NumberType number) {
-            number.defaultValue().ifPresent(value -> said.putIfAbsent(spec.name(), value));
-        } else if (spec.type() instanceof KeySpec.ChoiceType choice) {
-            choice.defaultValue().ifPresent(value -> said.putIfAbsent(spec.name(), value));
+    /**
+     * Without the last digits that binary numbers leave behind; a nested object without what is usual
+     * in it.
+     */
+    private static Object rounded(Object value, KeySpec spec, EffectiveKeys values) {
+        if (value instanceof Double number) {
+            return BigDecimal.valueOf(number).round(DIGITS).doubleValue();
+        } else if (value instanceof Keys group && spec.type() instanceof KeySpec.GroupType type) {
+            Map<String, Object> inner = new LinkedHashMap<>(group.values());
+            for (KeySpec key : type.keys()) {
+                inner.computeIfPresent(key.name(), (name, it) -> rounded(it, key, values));
+                values.usual(key).ifPresent(usual -> inner.remove(key.name(), usual));
+            }
+            return new Keys(inner);
         }
-    }
-
-    private static void put(Map<String, Object> said, String key, double value) {
-        said.putIfAbsent(key, rounded(value));
-    }
-
-    /** Without the last digits that binary numbers leave behind. */
-    private static double rounded(double value) {
-        return BigDecimal.valueOf(value).round(DIGITS).doubleValue();
+        return value;
     }
 }

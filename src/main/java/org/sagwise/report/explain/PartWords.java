@@ -4,10 +4,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.sagwise.part.CellSpec;
-import org.sagwise.part.PartKind;
-import org.sagwise.part.key.Keys;
+import org.sagwise.part.CoilSpec;
+import org.sagwise.part.key.EffectiveKeys;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.Bench;
 import org.sagwise.reading.ResolvedCell;
@@ -106,28 +105,28 @@ final class PartWords {
     }
 
     private void coil(Part part, List<String> words) {
-        double ohm = bench.coils().get(part.id()).ohm20();
-        words.add(speech.say("coil", speech.print(ohm, Unit.OHM)));
-        Optional<Keys> wire = part.keys().group("wire");
-        wire.ifPresent(keys -> words.add(speech.say(
-                "coil.wire",
-                keys.text("alloy").orElse(""),
-                keys.number("wraps", 0),
-                speech.millimetres(keys.number("inner_mm", 0)))));
-        part.keys()
-                .number("limit_W")
-                .ifPresent(watts -> words.add(speech.say("coil.limit", speech.print(watts, Unit.WATT))));
+        CoilSpec coil = bench.coils().get(part.id()).spec();
+        words.add(speech.say("coil", speech.print(coil.ohm(), Unit.OHM)));
+        values(part)
+                .group("wire")
+                .ifPresent(wire -> words.add(speech.say(
+                        "coil.wire",
+                        wire.text("alloy").orElse(""),
+                        wire.number("wraps", 0),
+                        speech.millimetres(wire.number("inner_mm", 0)))));
+        coil.limitW().ifPresent(watts -> words.add(speech.say("coil.limit", speech.print(watts, Unit.WATT))));
     }
 
     private void button(Part part, List<String> words) {
-        String type = part.wordOrDefault("type").orElse("button");
-        words.add(speech.say("switch." + type, speech.milliohms(part.numberOrDefault("closed_mohm"))));
-        part.keys().text("stuck").ifPresent(how -> words.add(speech.say("switch.stuck-" + how)));
+        EffectiveKeys button = values(part);
+        words.add(speech.say(
+                "switch." + button.word("type").orElseThrow(), speech.milliohms(button.need("closed_mohm"))));
+        button.word("stuck").ifPresent(how -> words.add(speech.say("switch.stuck-" + how)));
     }
 
     private void fuse(Part part, List<String> words) {
         words.add(speech.say("fuse", number(part, "rating_A", Unit.AMPERE)));
-        if (part.keys().flag("blown").orElse(false)) {
+        if (values(part).flag("blown")) {
             words.add(speech.say("fuse.blown"));
         }
     }
@@ -141,32 +140,16 @@ final class PartWords {
                                 "charger", number(part, "current_A", Unit.AMPERE), number(part, "limit_V", Unit.VOLT));
                     case SUPPLY ->
                         speech.say(
-                                "supply",
-                                speech.print(part.numberOrDefault("volts"), Unit.VOLT),
-                                speech.print(part.numberOrDefault("internal_ohm"), Unit.OHM));
-                    default -> speech.say("resistor", speech.print(part.numberOrDefault("ohm"), Unit.OHM));
+                                "supply", number(part, "volts", Unit.VOLT), number(part, "internal_ohm", Unit.OHM));
+                    default -> speech.say("resistor", number(part, "ohm", Unit.OHM));
                 });
     }
 
-    /** A number that the part gives itself, else its model. */
-    private String number(Part part, String key, Unit unit) {
-        double value = part.keys().number(key).orElseGet(() -> ofModel(part, key));
-        return speech.print(value, unit);
+    private EffectiveKeys values(Part part) {
+        return bench.values(part.id());
     }
 
-    private double ofModel(Part part, String key) {
-        String model = part.model().orElse("");
-        var catalogue = bench.catalogue();
-        if (part.kind() == PartKind.FUSE) {
-            return catalogue.fuses().find(model).map(it -> it.ratingA()).orElse(Double.NaN);
-        }
-        if (part.kind() == PartKind.BOARD) {
-            return catalogue.boards().find(model).map(it -> it.powerW()).orElse(Double.NaN);
-        }
-        return catalogue
-                .chargers()
-                .find(model)
-                .map(it -> key.equals("limit_V") ? it.limitV() : it.currentA())
-                .orElse(4.20);
+    private String number(Part part, String key, Unit unit) {
+        return speech.print(values(part).need(key), unit);
     }
 }

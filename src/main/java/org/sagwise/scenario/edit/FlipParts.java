@@ -2,7 +2,7 @@ package org.sagwise.scenario.edit;
 
 import java.util.List;
 import java.util.Set;
-import org.sagwise.part.PartKind;
+import org.sagwise.part.Role;
 import org.sagwise.scenario.Finding;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Scenario;
@@ -39,7 +39,7 @@ public record FlipParts(Set<String> ids) implements Edit {
             return end;
         }
         // A board turned by half a turn has its other side's other pole here.
-        int ends = part.kind() == PartKind.BOARD ? all.size() : 2;
+        int ends = part.kind().role() == Role.CONVERTER ? all.size() : 2;
         return part.terminal(all.get(ends - 1 - at));
     }
 

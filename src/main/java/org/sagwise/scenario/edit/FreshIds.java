@@ -21,7 +21,7 @@ public final class FreshIds {
 
     /** An id for a new part of this kind; it is taken from now on. */
     public String next(PartKind kind) {
-        if (kind == PartKind.CELL) {
+        if (kind.descriptor().isLettered()) {
             for (int i = 0; i < LETTERS; i++) {
                 String letter = String.valueOf((char) ('A' + i));
                 if (taken.add(letter)) {
@@ -29,7 +29,7 @@ public final class FreshIds {
                 }
             }
         }
-        return like(kind == PartKind.SWITCH ? "fire" : kind.word());
+        return like(kind.idStem());
     }
 
     /** The wished id if it is free, else one that resembles it; it is taken from now on. */
@@ -49,7 +49,7 @@ public final class FreshIds {
 
     /** An id for a copy of a part: the next letter for a lettered cell. */
     public String copyOf(Part part) {
-        boolean lettered = part.kind() == PartKind.CELL && part.id().matches("[A-Z]");
-        return lettered ? next(PartKind.CELL) : like(part.id());
+        boolean lettered = part.kind().descriptor().isLettered() && part.id().matches("[A-Z]");
+        return lettered ? next(part.kind()) : like(part.id());
     }
 }

@@ -1,7 +1,7 @@
 package org.sagwise.scenario.edit;
 
-import java.util.List;
 import java.util.Set;
+import org.sagwise.part.PartKind;
 import org.sagwise.part.key.Keys;
 import org.sagwise.scenario.Finding;
 import org.sagwise.scenario.Part;
@@ -17,8 +17,6 @@ import org.sagwise.scenario.Scenario;
  * @param cleared keys to clear
  */
 public record SetPartKeys(String part, Keys values, Set<String> cleared) implements Edit {
-
-    private static final List<Set<String>> ONE_OF = List.of(Set.of("charge", "rest_V"), Set.of("ohm", "wire"));
 
     /** These say which part it is, and are not to be changed. */
     private static final Set<String> FIXED = Set.of("id", "kind");
@@ -37,10 +35,10 @@ public record SetPartKeys(String part, Keys values, Set<String> cleared) impleme
 
     @Override
     public Scenario apply(Scenario before) {
-        return before.withPart(part, old -> Part.of(changed(old.keys())));
+        return before.withPart(part, old -> Part.of(changed(old.keys(), old.kind())));
     }
 
-    private Keys changed(Keys old) {
+    private Keys changed(Keys old, PartKind kind) {
         Keys keys = old;
         for (String name : cleared) {
             keys = FIXED.contains(name) ? keys : keys.without(name);
@@ -48,17 +46,11 @@ public record SetPartKeys(String part, Keys values, Set<String> cleared) impleme
         for (var entry : values.values().entrySet()) {
             String name = entry.getKey();
             if (!FIXED.contains(name)) {
-                for (Set<String> group : ONE_OF) {
-                    keys = group.contains(name) ? withoutOthers(keys, group, name) : keys;
-                }
+                keys = keys.without(kind.descriptor().keys().alternativesTo(name));
                 keys = keys.with(name, entry.getValue());
             }
         }
         return keys;
-    }
-
-    private static Keys withoutOthers(Keys keys, Set<String> group, String name) {
-        return keys.without(group.stream().filter(other -> !other.equals(name)).toArray(String[]::new));
     }
 
     @Override

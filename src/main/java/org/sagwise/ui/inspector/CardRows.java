@@ -11,6 +11,7 @@ import org.controlsfx.control.SearchableComboBox;
 import org.sagwise.part.Catalogue;
 import org.sagwise.part.CatalogueEntry;
 import org.sagwise.part.PartKind;
+import org.sagwise.part.key.EffectiveKeys;
 import org.sagwise.part.key.KeySpec;
 import org.sagwise.ui.text.Wording;
 
@@ -21,7 +22,7 @@ import org.sagwise.ui.text.Wording;
  * @param kind what kind of part the card is of
  * @param effect what holds where nothing is written
  */
-record CardRows(Catalogue catalogue, PartKind kind, Supplier<InEffect> effect, Wording wording) {
+record CardRows(Catalogue catalogue, PartKind kind, Supplier<EffectiveKeys> effect, Wording wording) {
 
     /** Sizes and chemistries are called by everyone as they are written. */
     private static final List<String> AS_WRITTEN = List.of("chemistry", "format");
@@ -54,13 +55,7 @@ record CardRows(Catalogue catalogue, PartKind kind, Supplier<InEffect> effect, W
         if (type.shelf() == KeySpec.Shelf.ALLOY) {
             return catalogue.alloys().all();
         }
-        return switch (kind) {
-            case CELL -> catalogue.cells().all();
-            case FUSE -> catalogue.fuses().all();
-            case BOARD -> catalogue.boards().all();
-            case CHARGER -> catalogue.chargers().all();
-            default -> List.of();
-        };
+        return catalogue.models(kind).all();
     }
 
     private Map<String, String> titles(Collection<? extends CatalogueEntry> entries) {

@@ -5,6 +5,7 @@ import java.util.List;
 import javafx.scene.control.CheckBox;
 import javafx.scene.layout.VBox;
 import org.sagwise.part.key.KeySpec;
+import org.sagwise.part.key.KeyTable;
 import org.sagwise.part.key.Keys;
 import org.sagwise.ui.text.Wording;
 
@@ -12,9 +13,6 @@ import org.sagwise.ui.text.Wording;
  * A nested object of a part, such as the guard of a cell: a tick, and its own rows while ticked.
  */
 final class GroupRows extends VBox {
-
-    /** A wire has one size, however it is written. */
-    private static final List<String> SIZES = List.of("awg", "diameter_mm", "area_mm2");
 
     private final String name;
     private final Change change;
@@ -38,7 +36,7 @@ final class GroupRows extends VBox {
             }
             refresh();
         });
-        Change inside = inside(change, name);
+        Change inside = inside(change, name, type);
         type.keys().forEach(key -> maker.row(key, inside).ifPresent(rows::add));
         getStyleClass().add("card-group");
     }
@@ -54,7 +52,7 @@ final class GroupRows extends VBox {
     }
 
     /** The nested object under a key of something that can be changed. */
-    static Change inside(Change change, String name) {
+    static Change inside(Change change, String name, KeySpec.GroupType type) {
         return new Change() {
             @Override
             public Keys keys() {
@@ -63,11 +61,7 @@ final class GroupRows extends VBox {
 
             @Override
             public List<String> set(String key, Object value) {
-                Keys old = keys();
-                if (SIZES.contains(key)) {
-                    old = old.without(
-                            SIZES.stream().filter(size -> !size.equals(key)).toArray(String[]::new));
-                }
+                Keys old = keys().without(KeyTable.alternatives(type.rules(), key));
                 return change.set(name, old.with(key, value));
             }
 

@@ -11,6 +11,7 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import org.sagwise.interaction.JointChoice;
 import org.sagwise.part.PartKind;
+import org.sagwise.part.key.EffectiveKeys;
 import org.sagwise.part.key.KeySpec;
 import org.sagwise.part.key.Keys;
 import org.sagwise.reading.Bench;
@@ -104,9 +105,9 @@ final class LinkCard extends VBox {
     private void build() {
         rows.clear();
         Bench bench = work.bench().assessment().bench();
-        CardRows maker = new CardRows(bench.catalogue(), PartKind.RESISTOR, () -> InEffect.none(), wording);
+        CardRows maker = new CardRows(bench.catalogue(), PartKind.RESISTOR, () -> EffectiveKeys.NONE, wording);
         if (choice() == JointChoice.WIRE) {
-            for (KeySpec spec : ScenarioKeys.JUMPER) {
+            for (KeySpec spec : ScenarioKeys.JUMPER.keys()) {
                 if (!spec.name().equals("material")) {
                     maker.row(spec, inWire()).ifPresent(rows::add);
                 }
@@ -141,6 +142,6 @@ final class LinkCard extends VBox {
     }
 
     private Change inWire() {
-        return GroupRows.inside(ofLink(), "jumper");
+        return GroupRows.inside(ofLink(), "jumper", ScenarioKeys.JUMPER);
     }
 }

@@ -7,6 +7,7 @@ import java.util.function.Supplier;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.control.Tooltip;
+import org.sagwise.part.key.EffectiveKeys;
 import org.sagwise.part.key.KeySpec;
 import org.sagwise.quantity.Parsed;
 import org.sagwise.ui.text.Wording;
@@ -16,11 +17,11 @@ final class NumberRow extends CardRow {
 
     private final TextField field = new TextField();
     private final KeyNumbers numbers;
-    private final Supplier<InEffect> effect;
+    private final Supplier<EffectiveKeys> effect;
     private final Label about = new Label();
     private String shown = "";
 
-    NumberRow(KeySpec spec, Change change, Supplier<InEffect> effect, Wording wording) {
+    NumberRow(KeySpec spec, Change change, Supplier<EffectiveKeys> effect, Wording wording) {
         super(spec, change, wording);
         this.numbers = new KeyNumbers(wording.locale());
         this.effect = effect;
@@ -42,7 +43,7 @@ final class NumberRow extends CardRow {
     @Override
     void fill() {
         OptionalDouble written = change().keys().number(spec().name());
-        OptionalDouble other = effect.get().number(spec());
+        OptionalDouble other = otherwise();
         shown = written.isPresent() ? numbers.shown(written.getAsDouble()) : "";
         field.setText(shown);
         about(written.stream()
@@ -51,6 +52,13 @@ final class NumberRow extends CardRow {
                 .findFirst());
         field.setPromptText(other.isPresent() ? numbers.roughly(other.getAsDouble()) : "—");
         answer(List.of());
+    }
+
+    /** What holds without this: what the model says, else what is usual. */
+    private OptionalDouble otherwise() {
+        EffectiveKeys values = effect.get();
+        OptionalDouble said = values.number(spec().name());
+        return said.isPresent() ? said : values.usual(spec());
     }
 
     /** Nobody writes so many digits: the field shows the number rounded, and keeps all of it. */

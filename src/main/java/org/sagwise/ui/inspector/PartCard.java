@@ -12,16 +12,13 @@ import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.VBox;
 import org.sagwise.part.Catalogue;
-import org.sagwise.part.CellSpec;
-import org.sagwise.part.Guard;
 import org.sagwise.part.PartKind;
+import org.sagwise.part.key.EffectiveKeys;
 import org.sagwise.part.key.KeySpec;
 import org.sagwise.part.key.Keys;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.ScenarioKeys;
 import org.sagwise.scenario.edit.SetPartKeys;
-import org.sagwise.scenario.edit.ShelfItem;
-import org.sagwise.scenario.edit.ShelfItems;
 import org.sagwise.ui.text.PartTexts;
 import org.sagwise.ui.text.Wording;
 import org.sagwise.ui.workbench.Workbench;
@@ -36,8 +33,6 @@ final class PartCard extends VBox {
 
     /** How long a burst commonly is that a maker allows: common practice, no source. */
     private static final double USUAL_PULSE_S = 5;
-
-    private static final double MILLI = 1e-3;
 
     private final Workbench work;
     private final String id;
@@ -70,7 +65,7 @@ final class PartCard extends VBox {
                 nodes.add(row);
             });
             if (spec.type() instanceof KeySpec.GroupType type) {
-                GroupRows group = new GroupRows(spec, type, usual(spec, catalogue), change, maker, wording);
+                GroupRows group = new GroupRows(spec, type, usual(spec, part.kind(), catalogue), change, maker, wording);
                 groups.add(group);
                 nodes.add(group);
             }
@@ -115,8 +110,8 @@ final class PartCard extends VBox {
         return work.bench().scenario().part(which).orElseThrow();
     }
 
-    private InEffect effect() {
-        return InEffect.of(work.bench().assessment().bench(), part(id));
+    private EffectiveKeys effect() {
+        return work.bench().assessment().bench().values(id);
     }
 
     private static Set<String> overridden(Part part) {
@@ -161,12 +156,7 @@ final class PartCard extends VBox {
 
     /** A burst has amps and seconds, or neither: what the one is when the other is first set. */
     private double partner(String name) {
-        InEffect effect = effect();
-        return part(id).kind().keys().stream()
-                .filter(spec -> spec.name().equals(name))
-                .flatMapToDouble(spec -> effect.number(spec).stream())
-                .findFirst()
-                .orElse(name.equals("pulse_s") ? USUAL_PULSE_S : cellLimitA());
+        return effect().number(name).orElseGet(() -> name.equals("pulse_s") ? USUAL_PULSE_S : cellLimitA());
     }
 
     private double cellLimitA() {
@@ -178,24 +168,19 @@ final class PartCard extends VBox {
         return work.bench().assessment().readings().coil(id).orElseThrow().ohm();
     }
 
-    /** What a nested object holds when it is first there: that of the first in the catalogue. */
-    private static Keys usual(KeySpec spec, Catalogue catalogue) {
-        if (spec.name().equals("guard")) {
-            return catalogue.cells().all().stream()
-                    .map(CellSpec::guard)
-                    .flatMap(Optional::stream)
-                    .findFirst()
-                    .map(PartCard::written)
-                    .orElse(Keys.NONE);
-        }
-        return ShelfItems.of(catalogue).stream()
-                .map(ShelfItem::part)
-                .flatMap(part -> part.keys().group(spec.name()).stream())
+    /**
+     * What a nested object holds when it is first there: that of the first in the catalogue, without
+     * what follows from the rest of the part anyway.
+     */
+    private static Keys usual(KeySpec spec, PartKind kind, Catalogue catalogue) {
+        Keys first = catalogue.models(kind).all().stream()
+                .flatMap(model -> model.keys().group(spec.name()).stream())
                 .findFirst()
                 .orElse(Keys.NONE);
-    }
-
-    private static Keys written(Guard guard) {
-        return Keys.of("trip_A", guard.tripA(), "trip_s", guard.tripS(), "mohm", guard.ohm() / MILLI);
+        return first.without(((KeySpec.GroupType) spec.type())
+                .keys().stream()
+                        .filter(key -> key.usual().isPresent())
+                        .map(KeySpec::name)
+                        .toArray(String[]::new));
     }
 }

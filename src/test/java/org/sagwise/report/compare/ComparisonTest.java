@@ -21,6 +21,8 @@ import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.DemoScenarios;
 import org.sagwise.file.ScenarioReader;
 import org.sagwise.part.Catalogue;
+import org.sagwise.part.PartKind;
+import org.sagwise.part.key.Keys;
 import org.sagwise.report.compare.Outcome.Quantity;
 import org.sagwise.report.post.PostFormat;
 import org.sagwise.scenario.Link;
@@ -124,6 +126,45 @@ class ComparisonTest {
         String told = told(compare(first, second));
         assertTrue(told.contains("The coil: resistance 0.4 Ω in the first, 0.5 Ω in the second"), told);
         assertTrue(told.contains("AWG 26") && told.contains("AWG 18"), told);
+    }
+
+    private static List<BuildDifference> fuses(Part first, Part second) {
+        return compare(Scenario.of("A", List.of(first), List.of()), Scenario.of("B", List.of(second), List.of()))
+                .build();
+    }
+
+    /** What the label claims is a difference, though no volt changes by it. */
+    @Test
+    void of_claimOfTheModel_differsFromTheSameCellWithoutIt() {
+        Keys honest = CATALOGUE.models(PartKind.CELL).find("icr18650-1200-4A-rewrapped").orElseThrow().keys();
+        Part plain = Part.of("A", PartKind.CELL, "charge", 1);
+        for (var entry : honest.without("claimed_A", "claimed_mAh").values().entrySet()) {
+            plain = plain.with(entry.getKey(), entry.getValue());
+        }
+        List<BuildDifference> found =
+                fuses(Part.of("A", PartKind.CELL, "charge", 1, "model", "icr18650-1200-4A-rewrapped"), plain);
+
+        assertEquals(
+                List.of("claimed_A", "claimed_mAh"),
+                found.stream()
+                        .map(it -> ((BuildDifference.KeyChanged) it).key())
+                        .toList());
+    }
+
+    /** 115 A²s is what the catalogue says of the fuse of 10 A; unsaid it would be 1.3 s · (10 A)². */
+    @Test
+    void of_meltingIntegral_isThatOfTheModelOrTheUsualOne() {
+        Part model = Part.of("f", PartKind.FUSE, "model", "fuse-10A");
+        Part written = Part.of("f", PartKind.FUSE, "rating_A", 10, "mohm", 7.5, "i2t_A2s", 115);
+        Part unsaid = written.without("i2t_A2s");
+
+        assertEquals(List.of(), fuses(model, written));
+        assertEquals(
+                List.of("i2t_A2s"),
+                fuses(model, unsaid).stream()
+                        .map(it -> ((BuildDifference.KeyChanged) it).key())
+                        .toList());
+        assertEquals(List.of(), fuses(unsaid, unsaid.with("i2t_A2s", 130)));
     }
 
     /** A model and its numbers, a default said and left unsaid, are the same cell and switch. */

@@ -77,7 +77,7 @@ class UiTextsTest {
             kind.keys().forEach(spec -> addKey(keys, spec));
         }
         keys.add("key.label");
-        ScenarioKeys.JUMPER.stream()
+        ScenarioKeys.JUMPER.keys().stream()
                 .filter(spec -> !spec.name().equals("material"))
                 .forEach(spec -> addKey(keys, spec));
         keys.add("key.contact_mohm");

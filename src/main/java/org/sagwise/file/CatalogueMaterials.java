@@ -1,31 +1,47 @@
 package org.sagwise.file;
 
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
 import org.sagwise.file.CatalogueDefect.Problem;
 import org.sagwise.part.Alloy;
+import org.sagwise.part.Band;
 import org.sagwise.part.Card;
-import org.sagwise.part.CoilSpec;
-import org.sagwise.part.CoilWinding;
-import org.sagwise.part.CoilWire;
-import org.sagwise.part.Entries;
+import org.sagwise.part.Chemistry;
+import org.sagwise.part.ChemistryCard;
+import org.sagwise.part.ContactSpec;
 import org.sagwise.part.Gauge;
 import org.sagwise.part.JumperSpec;
 import org.sagwise.part.JumperWire;
 import org.sagwise.part.TemperatureFactor;
 import org.sagwise.part.WireSize;
 
-/** Reads alloys, coils and jumpers from the catalogue. */
-final class CatalogueCoils {
+/** Reads from the catalogue what parts and joints are made of: chemistries, alloys, contacts, wires. */
+final class CatalogueMaterials {
 
     private static final double MILLI = 1e-3;
     private static final double MICRO = 1e-6;
 
+    /** Numbers of a chemistry; they stand in the program, their sources in the file. */
+    private static final Set<String> CHEMISTRY_NUMBERS =
+            new LinkedHashSet<>(
+            List.of("full_V", "nominal_V", "use_cutoff_V", "lowest_V", "rest_curve", "runaway_C"));
+
+    private static final Map<String, Chemistry> CHEMISTRIES = new LinkedHashMap<>();
+
+    static {
+        EnumSet.allOf(Chemistry.class).forEach(each -> CHEMISTRIES.put(each.name(), each));
+    }
+
     private final CatalogueCards cards;
 
-    CatalogueCoils(CatalogueCards cards) {
+    CatalogueMaterials(CatalogueCards cards) {
         this.cards = cards;
     }
 
@@ -51,27 +67,17 @@ final class CatalogueCoils {
                 table.stream().mapToDouble(row -> row[1]).toArray());
     }
 
-    Optional<CoilSpec> coil(CatalogueFields fields, Entries<Alloy> alloys) {
-        Card card = cards.read(fields);
-        OptionalDouble limitW = fields.maybePositive("limit_W");
-        if (fields.has("ohm") == fields.has("wire")) {
-            fields.defect("", Problem.ONE_OF, "ohm, wire");
-        }
-        OptionalDouble ohm = fields.maybePositive("ohm");
-        Optional<CoilWinding> winding = fields.maybeObject("wire").flatMap(wire -> winding(wire, alloys));
-        return fields.build(() -> winding.map(wound -> CoilSpec.wound(card, wound, limitW))
-                .orElseGet(() -> CoilSpec.plain(card, ohm.getAsDouble(), limitW)));
+    Optional<ChemistryCard> chemistry(CatalogueFields fields) {
+        Card card = cards.read(fields, CHEMISTRY_NUMBERS);
+        Optional<Chemistry> chemistry = fields.oneOf("id", CHEMISTRIES);
+        return fields.build(() -> new ChemistryCard(card, chemistry.orElseThrow()));
     }
 
-    private static Optional<CoilWinding> winding(CatalogueFields fields, Entries<Alloy> alloys) {
-        Optional<Alloy> alloy = fields.oneOf("alloy", alloys.byId());
-        WireSize size = size(fields);
-        double wraps = fields.positive("wraps");
-        double innerM = fields.positive("inner_mm") * MILLI;
-        double legsM = fields.maybeNotNegative("legs_mm").orElse(0) * MILLI;
-        int strands = fields.maybeWhole("strands").orElse(1);
-        return fields.build(() ->
-                new CoilWinding(new CoilWire(alloy.orElseThrow(), size.diameterM(), strands), wraps, innerM, legsM));
+    Optional<ContactSpec> contact(CatalogueFields fields) {
+        Card card = cards.read(fields);
+        double ohm = fields.notNegative("contact_mohm") * MILLI;
+        double[] spread = fields.numbers("spread_mohm", 2);
+        return fields.build(() -> new ContactSpec(card, ohm, new Band(spread[0] * MILLI, spread[1] * MILLI)));
     }
 
     Optional<JumperSpec> jumper(CatalogueFields fields) {
