@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.sagwise.part.key.Keys;
+import org.sagwise.text.LocalText;
 
 class EntriesTest {
 

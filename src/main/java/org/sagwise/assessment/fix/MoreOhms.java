@@ -105,10 +105,10 @@ final class MoreOhms implements FixRule {
         return part.with("wire", wire.with("wraps", wraps));
     }
 
-    /** To hundredths of an ohm, from 10 Ω on to three digits. */
+    /** To hundredths of an ohm, one of them at least; from 10 Ω on to three digits. */
     private static double roundedUp(double ohm) {
         double step = ohm < 10 ? 0.01 : Math.pow(10, Math.floor(Math.log10(ohm)) - 2);
-        double steps = Math.ceil(ohm / step - 1e-9);
+        double steps = Math.max(1, Math.ceil(ohm / step - 1e-9));
         return ohm < 10 ? steps / 100 : steps * step;
     }
 }

@@ -7,6 +7,7 @@ import org.sagwise.assessment.Assessment;
 import org.sagwise.hazard.Caution;
 import org.sagwise.part.FuseSpec;
 import org.sagwise.part.PartKind;
+import org.sagwise.part.PartModel;
 import org.sagwise.quantity.Unit;
 import org.sagwise.scenario.Part;
 
@@ -32,26 +33,23 @@ final class SmallerFuse implements FixRule {
                 .part(fuse.id())
                 .map(it -> Math.abs(it.currentA()))
                 .orElse(0.0);
-        double ratingA = fuse.keys()
-                .number("rating_A")
-                .orElseGet(() -> fuse.model()
-                        .flatMap(id -> assessment.bench().catalogue().fuses().find(id))
-                        .map(FuseSpec::ratingA)
-                        .orElse(Double.NaN));
-        return assessment.bench().catalogue().fuses().all().stream()
-                .filter(spec -> spec.ratingA() <= ratingA * share && spec.ratingA() >= carriedA)
-                .max(Comparator.comparingDouble(FuseSpec::ratingA))
-                .map(spec -> new Fix(
+        double ratingA =
+                assessment.bench().spec(fuse.id(), FuseSpec.class).ratingA();
+        return assessment.bench().catalogue().models(PartKind.FUSE).all().stream()
+                .filter(model -> ratingA(model) <= ratingA * share && ratingA(model) >= carriedA)
+                .max(Comparator.comparingDouble(SmallerFuse::ratingA))
+                .map(model -> new Fix(
                         FixKind.SMALLER_FUSE,
-                        List.of(List.of(fuse), new Fix.Quantity(spec.ratingA(), Unit.AMPERE)),
+                        List.of(List.of(fuse), new Fix.Quantity(ratingA(model), Unit.AMPERE)),
                         Set.of(fuse.id()),
                         before -> before.withPart(
                                 fuse.id(),
-                                part -> part.without("rating_A")
-                                        .without("mohm")
-                                        .without("i2t_A2s")
-                                        .with("model", spec.id()))))
+                                part -> part.without("rating_A", "mohm", "i2t_A2s").with("model", model.id()))))
                 .stream()
                 .toList();
+    }
+
+    private static double ratingA(PartModel model) {
+        return model.values().need("rating_A");
     }
 }

@@ -9,6 +9,7 @@ import org.sagwise.assessment.Assessment;
 import org.sagwise.hazard.Caution;
 import org.sagwise.part.CellSpec;
 import org.sagwise.part.PartKind;
+import org.sagwise.part.PartModel;
 import org.sagwise.part.key.Keys;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.ResolvedCell;
@@ -58,22 +59,33 @@ final class SoundCell implements FixRule {
     /** The catalogue's cell of the same size that may give the most, with nothing claimed that is not so. */
     private static Optional<Fix> ordinary(Assessment assessment, Part old) {
         ResolvedCell known = assessment.bench().cells().get(old.id());
-        return assessment.bench().catalogue().cells().all().stream()
-                .filter(cell -> cell.format() == known.spec().format())
-                .filter(cell -> Math.abs(cell.fullV() - known.spec().fullV()) < SAME_FULL_V)
-                .filter(cell -> cell.claim().isEmpty() && cell.guard().isEmpty() && cell.internalOhm() > 0)
-                .max(Comparator.comparingDouble(CellSpec::limitA))
-                .map(cell -> new Fix(
-                        FixKind.NEW_CELL,
-                        List.of(
-                                List.of(old),
-                                new Fix.Quantity(cell.capacityAh(), Unit.AMPERE_HOUR),
-                                new Fix.Quantity(cell.limitA(), Unit.AMPERE)),
-                        Set.of(old.id()),
-                        before -> before.withPart(old.id(), part -> replaced(part, cell))));
+        return assessment.bench().catalogue().models(PartKind.CELL).all().stream()
+                .filter(model -> isSound(CellSpec.of(model.values()), known.spec()))
+                .max(Comparator.comparingDouble(model -> model.values().need("limit_A")))
+                .map(model -> replacement(old, model));
     }
 
-    private static Part replaced(Part old, CellSpec cell) {
+    private static boolean isSound(CellSpec cell, CellSpec known) {
+        return cell.format() == known.format()
+                && Math.abs(cell.fullV() - known.fullV()) < SAME_FULL_V
+                && cell.claim().isEmpty()
+                && cell.guard().isEmpty()
+                && cell.internalOhm() > 0;
+    }
+
+    private static Fix replacement(Part old, PartModel model) {
+        CellSpec cell = CellSpec.of(model.values());
+        return new Fix(
+                FixKind.NEW_CELL,
+                List.of(
+                        List.of(old),
+                        new Fix.Quantity(cell.capacityAh(), Unit.AMPERE_HOUR),
+                        new Fix.Quantity(cell.limitA(), Unit.AMPERE)),
+                Set.of(old.id()),
+                before -> before.withPart(old.id(), part -> replaced(part, model)));
+    }
+
+    private static Part replaced(Part old, PartModel cell) {
         return Part.of(Keys.of("id", old.id(), "kind", PartKind.CELL.word())
                 .with("model", cell.id())
                 .with("charge", 1));

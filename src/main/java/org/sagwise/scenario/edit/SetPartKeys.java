@@ -1,5 +1,6 @@
 package org.sagwise.scenario.edit;
 
+import java.util.List;
 import java.util.Set;
 import org.sagwise.part.PartKind;
 import org.sagwise.part.key.Keys;
