@@ -105,10 +105,10 @@ final class WireHazards {
     private WireHazards() {}
 
     private static double ratingA(PartView fuse) {
-        return fuse.context().fuse(fuse.part().id()).ratingA();
+        return fuse.context().spec(fuse.part().id(), FuseSpec.class).ratingA();
     }
 
     private static double limitW(PartView coil) {
-        return coil.spec().limitW().orElse(Double.POSITIVE_INFINITY);
+        return coil.context().bench().values(coil.part().id()).number("limit_W").orElse(Double.POSITIVE_INFINITY);
     }
 }
