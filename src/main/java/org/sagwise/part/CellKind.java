@@ -1,8 +1,8 @@
 package org.sagwise.part;
 
+import static org.sagwise.part.KeyBounds.LEAST_A;
 import static org.sagwise.part.KeyBounds.MODEL;
 import static org.sagwise.part.KeyBounds.MOST_A;
-import static org.sagwise.part.key.KeySpec.above;
 import static org.sagwise.part.key.KeySpec.choiceElse;
 import static org.sagwise.part.key.KeySpec.from;
 import static org.sagwise.part.key.KeySpec.group;
@@ -39,29 +39,29 @@ final class CellKind {
                     optional("rest_V", from(-1, 6)).ofPiece().usually(CellKind::restV),
                     optional("internal_mohm", from(0, 100_000)),
                     optional("capacity_mAh", from(LEAST_MAH, 1_000_000)),
-                    optional("limit_A", above(0, MOST_A)),
+                    optional("limit_A", from(LEAST_A, MOST_A)),
                     optional("temperature_C", from(-60, 1_000)).ofPiece(),
                     optional("health", from(LEAST_HEALTH, 1, 1)).ofPiece(),
                     optional("wrap", choiceElse("sound", "sound", "torn")).ofPiece(),
                     optional("polarisation_V", from(-5, 5, 0)).ofPiece(),
-                    optional("pulse_A", above(0, MOST_A)),
-                    optional("pulse_s", above(0, 3_600)),
-                    optional("charge_limit_A", above(0, MOST_A)).usually(CellKind::chargeLimitA),
+                    optional("pulse_A", from(LEAST_A, MOST_A)),
+                    optional("pulse_s", from(0.001, 3_600)),
+                    optional("charge_limit_A", from(LEAST_A, MOST_A)).usually(CellKind::chargeLimitA),
                     optional("cutoff_V", from(0, 6)).fallsWith("chemistry").usually(CellKind::cutoffV),
-                    optional("full_V", above(0, 6)).fallsWith("chemistry").usually(CellKind::fullV),
+                    optional("full_V", from(0.1, 6)).fallsWith("chemistry").usually(CellKind::fullV),
                     optional(
                             "guard",
                             group(
                                     List.of(
                                             new KeyRule.Together("under_V", "over_V"),
                                             new KeyRule.Ordered("under_V", "over_V")),
-                                    required("trip_A", above(0, MOST_A)),
+                                    required("trip_A", from(LEAST_A, MOST_A)),
                                     required("trip_s", from(0, 3_600)),
                                     required("mohm", from(0, 100_000)),
                                     limit("under_V"),
                                     limit("over_V"))),
-                    optional("claimed_A", above(0, MOST_A)),
-                    optional("claimed_mAh", above(0, 1_000_000)))
+                    optional("claimed_A", from(LEAST_A, MOST_A)),
+                    optional("claimed_mAh", from(LEAST_MAH, 1_000_000)))
             .with(
                     KeyRule.modelOr("internal_mohm", "capacity_mAh", "limit_A"),
                     KeyRule.exactlyOne("charge", "rest_V"),
@@ -90,7 +90,7 @@ final class CellKind {
 
     /** A voltage at which a guard opens: what is usual for the chemistry unless somebody says it. */
     private static KeySpec limit(String name) {
-        return optional(name, above(0, 6)).usually(cell -> {
+        return optional(name, from(0.1, 6)).usually(cell -> {
             Guard usual = Guard.usual(chemistry(cell), 1, 0, 0);
             return OptionalDouble.of(name.equals("under_V") ? usual.underVoltageV() : usual.overVoltageV());
         });

@@ -1,9 +1,10 @@
 package org.sagwise.part;
 
+import static org.sagwise.part.KeyBounds.LEAST_A;
+import static org.sagwise.part.KeyBounds.LEAST_V;
 import static org.sagwise.part.KeyBounds.MODEL;
 import static org.sagwise.part.KeyBounds.MOST_A;
 import static org.sagwise.part.KeyBounds.MOST_V;
-import static org.sagwise.part.key.KeySpec.above;
 import static org.sagwise.part.key.KeySpec.from;
 import static org.sagwise.part.key.KeySpec.optional;
 
@@ -21,8 +22,8 @@ final class ChargerKind {
 
     private static final KeyTable KEYS = KeyTable.of(
                     MODEL,
-                    optional("current_A", above(0, MOST_A)),
-                    optional("limit_V", above(0, MOST_V, USUAL_LIMIT_V)),
+                    optional("current_A", from(LEAST_A, MOST_A)),
+                    optional("limit_V", from(LEAST_V, MOST_V, USUAL_LIMIT_V)),
                     optional("taper_A", from(0, MOST_A)).usually(charger -> charger.isSaid("current_A")
                             ? OptionalDouble.of(charger.need("current_A") * USUAL_TAPER)
                             : OptionalDouble.empty()))

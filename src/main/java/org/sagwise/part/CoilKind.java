@@ -1,5 +1,7 @@
 package org.sagwise.part;
 
+import static org.sagwise.part.KeyBounds.LEAST_W;
+import static org.sagwise.part.KeyBounds.LEAST_WIRE_MM;
 import static org.sagwise.part.KeyBounds.MOST_W;
 import static org.sagwise.part.key.KeySpec.above;
 import static org.sagwise.part.key.KeySpec.from;
@@ -25,12 +27,12 @@ final class CoilKind {
                                     List.of(KeyRule.exactlyOne("awg", "diameter_mm")),
                                     required("alloy", new CatalogueType(Shelf.ALLOY)),
                                     optional("awg", whole(0, 50)),
-                                    optional("diameter_mm", above(0, 20)),
-                                    required("wraps", above(0, 1_000)),
-                                    required("inner_mm", above(0, 100)),
+                                    optional("diameter_mm", from(LEAST_WIRE_MM, 20)),
+                                    required("wraps", from(0.01, 1_000)),
+                                    required("inner_mm", from(0.01, 100)),
                                     optional("legs_mm", from(0, 1_000, 0)),
                                     optional("strands", whole(1, 1_000, 1)))),
-                    optional("limit_W", above(0, MOST_W)))
+                    optional("limit_W", from(LEAST_W, MOST_W)))
             .with(KeyRule.exactlyOne("ohm", "wire"));
 
     static final KindDescriptor DESCRIPTOR = KindDescriptor.of(Role.LOAD, Ends.ALIKE, KEYS, "1", "2")

@@ -1,9 +1,9 @@
 package org.sagwise.part;
 
+import static org.sagwise.part.KeyBounds.LEAST_A;
 import static org.sagwise.part.KeyBounds.MODEL;
 import static org.sagwise.part.KeyBounds.MOST_A;
 import static org.sagwise.part.KeyBounds.MOST_MOHM;
-import static org.sagwise.part.key.KeySpec.above;
 import static org.sagwise.part.key.KeySpec.from;
 import static org.sagwise.part.key.KeySpec.optional;
 
@@ -21,9 +21,9 @@ final class FuseKind {
 
     private static final KeyTable KEYS = KeyTable.of(
                     MODEL,
-                    optional("rating_A", above(0, MOST_A)),
+                    optional("rating_A", from(LEAST_A, MOST_A)),
                     optional("mohm", from(0, MOST_MOHM, MOHM)),
-                    optional("i2t_A2s", above(0, 1e9)).usually(fuse -> fuse.isSaid("rating_A")
+                    optional("i2t_A2s", from(1e-6, 1e9)).usually(fuse -> fuse.isSaid("rating_A")
                             ? OptionalDouble.of(FuseSpec.usualMeltingA2s(fuse.need("rating_A")))
                             : OptionalDouble.empty()),
                     optional("blown", new FlagType(Optional.of(false))).ofPiece())

@@ -10,6 +10,18 @@ import org.sagwise.part.key.KeySpec;
  */
 final class KeyBounds {
 
+    /**
+     * Least currents, powers and voltages of anything that carries a heating current. Ranges that
+     * begin above nothing end in numbers that the next multiplication rounds to nothing.
+     */
+    static final double LEAST_A = 0.001;
+
+    static final double LEAST_W = 0.001;
+    static final double LEAST_V = 0.001;
+
+    /** A thinner wire breaks when it is looked at; the thinnest gauge has 0.025 mm. */
+    static final double LEAST_WIRE_MM = 0.001;
+
     static final double MOST_MOHM = 1e9;
     static final double MOST_OHM = 1e12;
     static final double MOST_A = 10_000;

@@ -28,9 +28,12 @@ public sealed interface Joint {
      */
     record Jumper(Width width, double lengthMm, double contactsMohm) implements Joint {
 
+        /** A shorter wire counts as none, mm. */
+        private static final double LEAST_LENGTH_MM = 0.001;
+
         /** The wire; empty where it has no length and so is nothing but its contacts. */
         public Optional<JumperWire> wire() {
-            return lengthMm > 0 ? Optional.of(new JumperWire(width.size(), lengthMm / 1000)) : Optional.empty();
+            return lengthMm >= LEAST_LENGTH_MM ? Optional.of(new JumperWire(width.size(), lengthMm / 1000)) : Optional.empty();
         }
 
         /** Resistance of wire and contacts at this temperature (°C), Ω. */

@@ -1,7 +1,6 @@
 package org.sagwise.scenario;
 
 import static org.sagwise.part.key.KeySpec.FOREIGN;
-import static org.sagwise.part.key.KeySpec.above;
 import static org.sagwise.part.key.KeySpec.choiceElse;
 import static org.sagwise.part.key.KeySpec.from;
 import static org.sagwise.part.key.KeySpec.optional;
@@ -64,8 +63,8 @@ public final class ScenarioKeys {
     public static final GroupType JUMPER = KeySpec.group(
             List.of(KeyRule.exactlyOne("awg", "diameter_mm", "area_mm2")),
             optional("awg", whole(0, 50)),
-            optional("diameter_mm", above(0, 50)),
-            optional("area_mm2", above(0, 1_000)),
+            optional("diameter_mm", from(0.001, 50)),
+            optional("area_mm2", from(1e-6, 1_000)),
             required("length_mm", from(0, 1e6)),
             optional("material", choiceElse("copper", "copper")),
             optional("contacts_mohm", from(0, 1e9, 0)));

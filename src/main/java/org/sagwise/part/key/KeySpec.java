@@ -196,11 +196,6 @@ public record KeySpec(
         return new NumberType(least, most, Bound.INCLUDED, Grain.ANY, Optional.of(defaultValue));
     }
 
-    /** A number above {@code least} up to {@code most}, usually {@code defaultValue}. */
-    public static NumberType above(double least, double most, double defaultValue) {
-        return new NumberType(least, most, Bound.EXCLUDED, Grain.ANY, Optional.of(defaultValue));
-    }
-
     public static NumberType whole(double least, double most, double defaultValue) {
         return new NumberType(least, most, Bound.INCLUDED, Grain.WHOLE, Optional.of(defaultValue));
     }
