@@ -2,7 +2,7 @@ package org.sagwise.cli;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.sagwise.part.PartKind;
+import org.sagwise.part.Role;
 import org.sagwise.quantity.Digits;
 import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.quantity.Unit;
@@ -53,6 +53,6 @@ final class LedgerText {
 
     private static boolean hasLoad(Scenario scenario) {
         return scenario.parts().stream()
-                .anyMatch(part -> part.kind() == PartKind.COIL || part.kind() == PartKind.RESISTOR);
+                .anyMatch(part -> part.kind().role() == Role.LOAD);
     }
 }

@@ -1,8 +1,8 @@
 package org.sagwise.cli;
 
-import java.util.Set;
 import org.sagwise.cli.TextTable.Side;
 import org.sagwise.part.PartKind;
+import org.sagwise.part.Role;
 import org.sagwise.quantity.Digits;
 import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.quantity.Unit;
@@ -19,8 +19,6 @@ import org.sagwise.text.Texts;
  * What lies between cells and coils, with what it costs: switches, boards, meters, wires, touches.
  */
 final class PathTable {
-
-    private static final Set<PartKind> ELSEWHERE = Set.of(PartKind.CELL, PartKind.COIL, PartKind.RESISTOR);
 
     private final CallContext call;
     private final Texts texts;
@@ -41,7 +39,7 @@ final class PathTable {
     static TextTable of(CallContext call, Scenario scenario, Readings readings) {
         PathTable path = new PathTable(call, scenario);
         readings.parts().stream()
-                .filter(part -> !ELSEWHERE.contains(part.kind()))
+                .filter(part -> part.kind() != PartKind.CELL && part.kind().role() != Role.LOAD)
                 .forEach(path::part);
         readings.links().forEach(path::link);
         return path.table;

@@ -1,8 +1,9 @@
 package org.sagwise.plan;
 
-import java.util.Arrays;
+import java.util.function.Predicate;
 import java.util.stream.DoubleStream;
 import org.sagwise.part.PartKind;
+import org.sagwise.part.Role;
 import org.sagwise.reading.Bench;
 import org.sagwise.reading.Readings;
 import org.sagwise.scenario.Scenario;
@@ -29,20 +30,20 @@ public enum NextStep {
     /** The next step for whoever builds on a bench, as it is with the button held. */
     public static NextStep of(Bench bench) {
         Scenario scenario = bench.scenario();
-        if (lacks(scenario, PartKind.CELL, PartKind.SUPPLY)) {
+        if (lacks(scenario, kind -> kind.role() == Role.SOURCE && kind != PartKind.CHARGER)) {
             return SOURCE;
         }
         if (flows(bench.fired())) {
             return NONE;
         }
-        if (lacks(scenario, PartKind.COIL, PartKind.RESISTOR, PartKind.CHARGER)) {
+        if (lacks(scenario, kind -> kind.role() == Role.LOAD || kind == PartKind.CHARGER)) {
             return LOAD;
         }
-        return lacks(scenario, PartKind.SWITCH) ? SWITCH : JOINTS;
+        return lacks(scenario, kind -> kind == PartKind.SWITCH) ? SWITCH : JOINTS;
     }
 
-    private static boolean lacks(Scenario scenario, PartKind... kinds) {
-        return Arrays.stream(kinds).allMatch(kind -> scenario.partsOf(kind).isEmpty());
+    private static boolean lacks(Scenario scenario, Predicate<PartKind> wanted) {
+        return scenario.parts().stream().noneMatch(part -> wanted.test(part.kind()));
     }
 
     private static boolean flows(Readings readings) {

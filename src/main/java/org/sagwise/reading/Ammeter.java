@@ -12,7 +12,7 @@ import org.sagwise.network.Element;
 import org.sagwise.network.Network;
 import org.sagwise.network.NetworkSolver;
 import org.sagwise.network.OperatingPoint;
-import org.sagwise.part.PartKind;
+import org.sagwise.part.Role;
 import org.sagwise.reading.MeterDisplay.Refused;
 import org.sagwise.reading.MeterDisplay.Why;
 import org.sagwise.scenario.Part;
@@ -28,9 +28,9 @@ record Ammeter(HandMeter meter) {
     /** What the fuse of the meter bears, A: of a large range of hand meters, from memory. */
     static final double FUSE_A = 20;
 
-    private static final Set<PartKind> LOADS = Set.of(PartKind.COIL, PartKind.RESISTOR, PartKind.BOARD);
+    private static final Set<Role> LOADS = Set.of(Role.LOAD, Role.CONVERTER);
 
-    private static final Set<PartKind> SOURCES = Set.of(PartKind.CELL, PartKind.SUPPLY, PartKind.CHARGER);
+    private static final Set<Role> SOURCES = Set.of(Role.SOURCE);
 
     /** Currents below this count as none, A. */
     private static final double NONE_A = 1e-6;
@@ -150,9 +150,9 @@ record Ammeter(HandMeter meter) {
         return ids(LOADS);
     }
 
-    private Stream<String> ids(Set<PartKind> kinds) {
+    private Stream<String> ids(Set<Role> roles) {
         return meter.bench().scenario().parts().stream()
-                .filter(part -> kinds.contains(part.kind()))
+                .filter(part -> roles.contains(part.kind().role()))
                 .map(Part::id);
     }
 

@@ -1,6 +1,8 @@
 package org.sagwise.reading;
 
 import java.util.List;
+import java.util.Optional;
+import org.sagwise.part.PartKind;
 
 /**
  * The account in which every watt and every volt is booked once, and which balances: what cells
@@ -27,13 +29,28 @@ public record Ledger(List<Row> rows, double loadCurrentA) {
         CHARGING,
         SUPPLY,
         LINKS,
-        SWITCHES,
-        FUSES,
-        METERS,
+        SWITCHES(PartKind.SWITCH),
+        FUSES(PartKind.FUSE),
+        METERS(PartKind.METER),
         BOARDS,
-        COILS,
-        RESISTORS,
-        BALANCE
+        COILS(PartKind.COIL),
+        RESISTORS(PartKind.RESISTOR),
+        BALANCE;
+
+        private final Optional<PartKind> kind;
+
+        Entry() {
+            kind = Optional.empty();
+        }
+
+        Entry(PartKind kind) {
+            this.kind = Optional.of(kind);
+        }
+
+        /** The kind of part whose power it books; empty where it books something else. */
+        public Optional<PartKind> kind() {
+            return kind;
+        }
     }
 
     /**

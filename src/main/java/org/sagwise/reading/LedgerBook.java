@@ -45,12 +45,12 @@ final class LedgerBook {
         bookIf(pack.chargingW() > 0, Ledger.Entry.CHARGING, -pack.chargingW());
         bookIf(pack.supplyHeatW() > 0, Ledger.Entry.SUPPLY, -pack.supplyHeatW());
         bookIf(!readings.links().isEmpty(), Ledger.Entry.LINKS, -linkHeat());
-        bookKind(PartKind.SWITCH, Ledger.Entry.SWITCHES);
-        bookKind(PartKind.FUSE, Ledger.Entry.FUSES);
-        bookKind(PartKind.METER, Ledger.Entry.METERS);
-        bookIf(pack.boardHeatW() > 0, Ledger.Entry.BOARDS, -pack.boardHeatW());
-        bookKind(PartKind.COIL, Ledger.Entry.COILS);
-        bookKind(PartKind.RESISTOR, Ledger.Entry.RESISTORS);
+        for (Ledger.Entry entry : Ledger.Entry.values()) {
+            entry.kind().ifPresent(kind -> bookKind(kind, entry));
+            if (entry == Ledger.Entry.BOARDS) {
+                bookIf(pack.boardHeatW() > 0, entry, -pack.boardHeatW());
+            }
+        }
         double rest = rows.stream().mapToDouble(Ledger.Row::powerW).sum();
         book(Ledger.Entry.BALANCE, rest);
         return new Ledger(rows, pack.loadCurrentA());

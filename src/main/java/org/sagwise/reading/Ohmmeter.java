@@ -5,7 +5,7 @@ import java.util.Set;
 import org.sagwise.network.Element;
 import org.sagwise.network.NetworkSolver;
 import org.sagwise.network.OperatingPoint;
-import org.sagwise.part.PartKind;
+import org.sagwise.part.Role;
 import org.sagwise.scenario.Part;
 
 /**
@@ -15,8 +15,7 @@ import org.sagwise.scenario.Part;
  */
 record Ohmmeter(HandMeter meter) {
 
-    private static final Set<PartKind> SOURCES =
-            Set.of(PartKind.CELL, PartKind.SUPPLY, PartKind.CHARGER, PartKind.BOARD);
+    private static final Set<Role> SOURCES = Set.of(Role.SOURCE, Role.CONVERTER);
 
     /** Voltage and inner resistance of the meter's own source: 1 mA into a short, from memory. */
     private static final double TEST_V = 1;
@@ -57,7 +56,7 @@ record Ohmmeter(HandMeter meter) {
     /** The first source that carries current in the part of the bench where the probes are. */
     private Optional<String> driving(Circuit circuit, OperatingPoint point) {
         return meter.bench().scenario().parts().stream()
-                .filter(part -> SOURCES.contains(part.kind()))
+                .filter(part -> SOURCES.contains(part.kind().role()))
                 .filter(part -> isNear(circuit, point, part))
                 .map(Part::id)
                 .filter(id -> carries(HandMeter.currentA(circuit, point, id)))

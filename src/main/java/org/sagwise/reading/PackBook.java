@@ -4,12 +4,12 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import org.sagwise.part.PartKind;
+import org.sagwise.part.Role;
 
 /** Adds up where the power of a bench comes from and where it goes. */
 final class PackBook {
 
-    private static final Set<PartKind> LOADS = Set.of(PartKind.COIL, PartKind.RESISTOR);
-    private static final Set<PartKind> PATH = Set.of(PartKind.SWITCH, PartKind.FUSE, PartKind.METER);
+    private static final Set<Role> PATH = Set.of(Role.IN_LINE, Role.METER);
 
     private final Bench bench;
     private final List<CellReading> cells;
@@ -44,10 +44,10 @@ final class PackBook {
         cells.forEach(cell -> source(cell.restV() * cell.currentA()));
         parts.forEach(this::source);
         double path = links.stream().mapToDouble(LinkReading::heatW).sum()
-                + sum(part -> PATH.contains(part.kind()) ? part.powerW() : 0);
+                + sum(part -> PATH.contains(part.kind().role()) ? part.powerW() : 0);
         return new PackReading(
                 givenW,
-                sum(part -> LOADS.contains(part.kind()) ? part.powerW() : 0),
+                sum(part -> part.kind().role() == Role.LOAD ? part.powerW() : 0),
                 cells.stream().mapToDouble(CellReading::heatW).sum(),
                 path,
                 chargingW,
@@ -58,7 +58,7 @@ final class PackBook {
 
     private boolean isLoad(PartReading part) {
         boolean anyCoil = parts.stream().anyMatch(other -> other.kind() == PartKind.COIL);
-        return part.kind() == (anyCoil ? PartKind.COIL : PartKind.RESISTOR);
+        return anyCoil ? part.kind() == PartKind.COIL : part.kind().role() == Role.LOAD;
     }
 
     private double sum(ToDoubleFunction<PartReading> power) {

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.sagwise.network.Element;
 import org.sagwise.part.PartKind;
+import org.sagwise.part.Role;
 
 /**
  * Finds the way of the current: one loop through the load that takes most, then every cell and
@@ -84,7 +85,8 @@ final class StairTracer {
     }
 
     private boolean isLoad(Ways.Way way) {
-        return kind(way) == PartKind.COIL || kind(way) == PartKind.RESISTOR;
+        PartKind kind = kind(way);
+        return kind != null && kind.role() == Role.LOAD;
     }
 
     private PartKind kind(Ways.Way way) {

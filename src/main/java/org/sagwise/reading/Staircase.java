@@ -23,24 +23,45 @@ public record Staircase(List<Step> steps, List<Lane> lanes, double lowestV, doub
     /** What a step stands for. */
     public enum Kind {
         /** Rest voltage of a cell: up, or down through a cell that stands the wrong way round. */
-        CELL,
+        CELL(Sort.SOURCE),
         /** The part of a cell's voltage that its own current costs it. */
-        SAG,
-        SUPPLY,
-        CONTACT,
-        WIRE,
-        SWITCH,
+        SAG(Sort.SAG),
+        SUPPLY(Sort.SOURCE),
+        CONTACT(Sort.JOINT),
+        WIRE(Sort.JOINT),
+        SWITCH(Sort.IN_LINE),
         /**
          * A switch that is open, or no part at all where a joint is missing: the whole voltage
          * stands across the gap.
          */
+        GAP(Sort.GAP),
+        FUSE(Sort.IN_LINE),
+        METER(Sort.IN_LINE),
+        BOARD(Sort.SOURCE),
+        CHARGER(Sort.SOURCE),
+        COIL(Sort.LOAD),
+        RESISTOR(Sort.LOAD);
+
+        private final Sort sort;
+
+        Kind(Sort sort) {
+            this.sort = sort;
+        }
+
+        /** What sort of step it is. */
+        public Sort sort() {
+            return sort;
+        }
+    }
+
+    /** Sorts of steps, which look alike. */
+    public enum Sort {
+        SOURCE,
+        SAG,
+        JOINT,
+        IN_LINE,
         GAP,
-        FUSE,
-        METER,
-        BOARD,
-        CHARGER,
-        COIL,
-        RESISTOR
+        LOAD
     }
 
     /**

@@ -99,13 +99,11 @@ final class Wiring {
             return Role.PATH;
         }
         PartKind kind = model.bench.part(owner.part()).kind();
-        return switch (kind) {
-            case CELL -> Role.CELL;
-            case COIL, RESISTOR -> Role.LOAD;
-            case SWITCH, FUSE, METER -> Role.PATH;
-            case SUPPLY -> Role.SUPPLY;
-            case CHARGER -> Role.CHARGER;
-            case BOARD -> Role.BOARD;
+        return switch (kind.role()) {
+            case LOAD -> Role.LOAD;
+            case IN_LINE, METER -> Role.PATH;
+            case CONVERTER -> Role.BOARD;
+            case SOURCE -> kind == PartKind.CELL ? Role.CELL : kind == PartKind.CHARGER ? Role.CHARGER : Role.SUPPLY;
         };
     }
 

@@ -16,11 +16,11 @@ public enum LabelSide {
     /** The sides where the figures of a part may stand, the best first. */
     static List<LabelSide> choices(PartKind kind, int quarters, Drawing drawing) {
         boolean turned = quarters % 2 != 0;
-        return switch (kind) {
-            case CELL, SUPPLY, CHARGER -> turned ? List.of(ABOVE, BELOW) : List.of(LEFT, RIGHT);
-            case COIL, RESISTOR -> turned ? List.of(BELOW, ABOVE) : List.of(RIGHT, LEFT);
-            case SWITCH, FUSE -> turned ? List.of(RIGHT, LEFT) : List.of(BELOW, ABOVE);
-            case BOARD -> List.of(BELOW, ABOVE);
+        return switch (kind.role()) {
+            case SOURCE -> turned ? List.of(ABOVE, BELOW) : List.of(LEFT, RIGHT);
+            case LOAD -> turned ? List.of(BELOW, ABOVE) : List.of(RIGHT, LEFT);
+            case IN_LINE -> turned ? List.of(RIGHT, LEFT) : List.of(BELOW, ABOVE);
+            case CONVERTER -> List.of(BELOW, ABOVE);
             case METER ->
                 drawing == Drawing.SCHEMATIC
                         ? turned ? List.of(RIGHT, LEFT) : List.of(BELOW, ABOVE)

@@ -165,12 +165,12 @@ final class Planner {
     }
 
     private static List<Strand> strands(Part part) {
-        return switch (part.kind()) {
-            case CELL, SUPPLY, CHARGER -> List.of(new Strand(part, "-", "+", Strand.Role.SOURCE));
-            case COIL, RESISTOR -> List.of(new Strand(part, "1", "2", Strand.Role.LOAD));
-            case SWITCH, FUSE -> List.of(new Strand(part, "1", "2", Strand.Role.PATH));
-            case METER -> List.of(new Strand(part, "red", "black", Strand.Role.PATH));
-            case BOARD ->
+        List<String> ends = part.kind().terminals();
+        return switch (part.kind().role()) {
+            case SOURCE -> List.of(new Strand(part, ends.get(1), ends.get(0), Strand.Role.SOURCE));
+            case LOAD -> List.of(new Strand(part, ends.get(0), ends.get(1), Strand.Role.LOAD));
+            case IN_LINE, METER -> List.of(new Strand(part, ends.get(0), ends.get(1), Strand.Role.PATH));
+            case CONVERTER ->
                 List.of(
                         new Strand(part, "in+", "in-", Strand.Role.LOAD),
                         new Strand(part, "out-", "out+", Strand.Role.SOURCE));

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.sagwise.reading.Staircase;
 import org.sagwise.reading.Staircase.Kind;
 import org.sagwise.reading.Staircase.Step;
 
@@ -23,7 +24,6 @@ record Losses(double restV, List<Entry> entries, double leftV) {
     private static final Set<Kind> LOSSES =
             EnumSet.of(Kind.SAG, Kind.CONTACT, Kind.WIRE, Kind.SWITCH, Kind.FUSE, Kind.METER);
     private static final Set<Kind> UNFIT = EnumSet.of(Kind.BOARD, Kind.CHARGER);
-    private static final Set<Kind> LOADS = EnumSet.of(Kind.COIL, Kind.RESISTOR);
     private static final double LEAST_V = 0.5e-3;
 
     /** How far losses were put together. */
@@ -54,7 +54,7 @@ record Losses(double restV, List<Entry> entries, double leftV) {
      */
     static boolean canBeSeen(List<Step> steps) {
         return steps.stream().noneMatch(step -> UNFIT.contains(step.kind()))
-                && steps.stream().anyMatch(step -> LOADS.contains(step.kind()));
+                && steps.stream().anyMatch(step -> step.kind().sort() == Staircase.Sort.LOAD);
     }
 
     /**

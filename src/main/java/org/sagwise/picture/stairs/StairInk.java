@@ -12,22 +12,22 @@ final class StairInk {
 
     /** Colour of a step's words and edges. */
     static Tone ink(Kind kind) {
-        return switch (kind) {
-            case CELL, SUPPLY, CHARGER, BOARD -> Tone.CLIMB;
+        return switch (kind.sort()) {
+            case SOURCE -> Tone.CLIMB;
             case SAG -> Tone.SAG;
-            case CONTACT, WIRE, SWITCH, FUSE, METER -> Tone.DROP;
+            case JOINT, IN_LINE -> Tone.DROP;
             case GAP -> Tone.MUTED;
-            case COIL, RESISTOR -> Tone.LOAD;
+            case LOAD -> Tone.LOAD;
         };
     }
 
     private static Tone ground(Kind kind) {
-        return switch (kind) {
-            case CELL, SUPPLY, CHARGER, BOARD -> Tone.CLIMB_GROUND;
+        return switch (kind.sort()) {
+            case SOURCE -> Tone.CLIMB_GROUND;
             case SAG -> Tone.SAG_GROUND;
-            case CONTACT, WIRE, SWITCH, FUSE, METER -> Tone.DROP_GROUND;
+            case JOINT, IN_LINE -> Tone.DROP_GROUND;
             case GAP -> Tone.PAPER;
-            case COIL, RESISTOR -> Tone.LOAD_GROUND;
+            case LOAD -> Tone.LOAD_GROUND;
         };
     }
 

@@ -62,10 +62,10 @@ final class StairLabels {
     }
 
     private static int rank(Kind kind) {
-        return switch (kind) {
-            case CELL, SUPPLY, CHARGER, COIL, RESISTOR, GAP, BOARD -> 0;
+        return switch (kind.sort()) {
+            case SOURCE, LOAD, GAP -> 0;
             case SAG -> 1;
-            default -> 2;
+            case JOINT, IN_LINE -> 2;
         };
     }
 

@@ -11,14 +11,13 @@ final class Weights {
     private Weights() {}
 
     static double of(Staircase.Kind kind) {
-        return switch (kind) {
-            case CELL, SUPPLY, CHARGER, BOARD -> 1.1;
+        return switch (kind.sort()) {
+            case SOURCE -> 1.1;
             case SAG -> 0.8;
-            case CONTACT -> 0.3;
-            case WIRE, FUSE, METER -> 0.4;
-            case SWITCH, GAP -> 0.6;
-            case COIL -> 1.7;
-            case RESISTOR -> 1.2;
+            case JOINT -> kind == Staircase.Kind.CONTACT ? 0.3 : 0.4;
+            case IN_LINE -> kind == Staircase.Kind.SWITCH ? 0.6 : 0.4;
+            case GAP -> 0.6;
+            case LOAD -> kind == Staircase.Kind.COIL ? 1.7 : 1.2;
         };
     }
 }

@@ -4,8 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import org.sagwise.part.PartKind;
+import org.sagwise.part.Ends;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.TerminalRef;
 
@@ -17,9 +16,6 @@ import org.sagwise.scenario.TerminalRef;
 record Pairing(Map<String, Mate> mates) {
 
     /** Parts that work the same either way round. */
-    private static final Set<PartKind> EITHER_WAY =
-            Set.of(PartKind.COIL, PartKind.SWITCH, PartKind.FUSE, PartKind.RESISTOR);
-
     Pairing {
         mates = Map.copyOf(mates);
     }
@@ -38,7 +34,7 @@ record Pairing(Map<String, Mate> mates) {
 
         /** Whether it makes a difference that it is turned. */
         boolean isReversed() {
-            return turned && !EITHER_WAY.contains(part.kind());
+            return turned && part.kind().descriptor().ends() == Ends.DIFFERENT;
         }
     }
 
