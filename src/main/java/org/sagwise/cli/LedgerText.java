@@ -52,7 +52,6 @@ final class LedgerText {
     }
 
     private static boolean hasLoad(Scenario scenario) {
-        return scenario.parts().stream()
-                .anyMatch(part -> part.kind().role() == Role.LOAD);
+        return scenario.parts().stream().anyMatch(part -> part.kind().role() == Role.LOAD);
     }
 }

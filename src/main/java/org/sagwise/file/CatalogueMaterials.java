@@ -30,8 +30,7 @@ final class CatalogueMaterials {
 
     /** Numbers of a chemistry; they stand in the program, their sources in the file. */
     private static final Set<String> CHEMISTRY_NUMBERS =
-            new LinkedHashSet<>(
-            List.of("full_V", "nominal_V", "use_cutoff_V", "lowest_V", "rest_curve", "runaway_C"));
+            new LinkedHashSet<>(List.of("full_V", "nominal_V", "use_cutoff_V", "lowest_V", "rest_curve", "runaway_C"));
 
     private static final Map<String, Chemistry> CHEMISTRIES = new LinkedHashMap<>();
 

@@ -59,9 +59,7 @@ final class CatalogueModels {
             }
         }
         Map<String, Object> inOrder = new LinkedHashMap<>();
-        fields.keys().stream()
-                .filter(values::containsKey)
-                .forEach(name -> inOrder.put(name, values.get(name)));
+        fields.keys().stream().filter(values::containsKey).forEach(name -> inOrder.put(name, values.get(name)));
         return new Keys(inOrder);
     }
 

@@ -26,8 +26,7 @@ abstract class CatalogueSections {
                 alloys,
                 section("contacts.json", materials::contact),
                 section("jumpers.json", materials::jumper),
-                kind -> section(
-                        kind.descriptor().family().orElseThrow().file(), fields -> models.model(kind, fields)));
+                kind -> section(kind.descriptor().family().orElseThrow().file(), fields -> models.model(kind, fields)));
     }
 
     /** Reads every file at once, so that every defect is found. */

@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import org.sagwise.part.ChargerSpec;
 import org.sagwise.caution.circuit.Branch;
 import org.sagwise.caution.circuit.Circuit;
 import org.sagwise.caution.circuit.Climb;
 import org.sagwise.caution.circuit.Loop;
+import org.sagwise.part.ChargerSpec;
 import org.sagwise.part.PartKind;
 import org.sagwise.scenario.Part;
 

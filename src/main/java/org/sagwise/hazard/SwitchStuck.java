@@ -11,7 +11,11 @@ final class SwitchStuck implements HazardRule {
     @Override
     public List<CautionBuilder> check(HazardContext context) {
         return context.partsOf(PartKind.SWITCH).stream()
-                .filter(part -> context.bench().values(part.id()).word("stuck").orElse("").equals("closed"))
+                .filter(part -> context.bench()
+                        .values(part.id())
+                        .word("stuck")
+                        .orElse("")
+                        .equals("closed"))
                 .map(part -> caution(context, part.id()))
                 .toList();
     }

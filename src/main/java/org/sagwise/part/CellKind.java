@@ -70,10 +70,8 @@ final class CellKind {
                     new KeyRule.OrderedInCatalogue("limit_A", "pulse_A"));
 
     /** Full, as it comes from the charger. */
-    static final KindDescriptor DESCRIPTOR = KindDescriptor.of(
-                    Role.SOURCE, Ends.DIFFERENT, KEYS, "+", "-", "can")
-            .inCatalogue(
-                    "cells", "chemistry", "format", "internal_mohm", "capacity_mAh", "limit_A", "charge_limit_A")
+    static final KindDescriptor DESCRIPTOR = KindDescriptor.of(Role.SOURCE, Ends.DIFFERENT, KEYS, "+", "-", "can")
+            .inCatalogue("cells", "chemistry", "format", "internal_mohm", "capacity_mAh", "limit_A", "charge_limit_A")
             .fresh("charge", 1)
             .called(KindDescriptor.LETTER)
             .computedBy((values, catalogue) -> CellSpec.of(values));

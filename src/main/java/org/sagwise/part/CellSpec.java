@@ -72,9 +72,8 @@ public record CellSpec(
 
     private static Optional<LabelClaim> claim(EffectiveKeys values) {
         boolean claims = values.isSaid("claimed_A") || values.isSaid("claimed_mAh");
-        OptionalDouble capacityAh = values.isSaid("claimed_mAh")
-                ? OptionalDouble.of(values.milli("claimed_mAh"))
-                : OptionalDouble.empty();
+        OptionalDouble capacityAh =
+                values.isSaid("claimed_mAh") ? OptionalDouble.of(values.milli("claimed_mAh")) : OptionalDouble.empty();
         return claims ? Optional.of(new LabelClaim(values.number("claimed_A"), capacityAh)) : Optional.empty();
     }
 

@@ -24,9 +24,10 @@ final class ChargerKind {
                     MODEL,
                     optional("current_A", from(LEAST_A, MOST_A)),
                     optional("limit_V", from(LEAST_V, MOST_V, USUAL_LIMIT_V)),
-                    optional("taper_A", from(0, MOST_A)).usually(charger -> charger.isSaid("current_A")
-                            ? OptionalDouble.of(charger.need("current_A") * USUAL_TAPER)
-                            : OptionalDouble.empty()))
+                    optional("taper_A", from(0, MOST_A))
+                            .usually(charger -> charger.isSaid("current_A")
+                                    ? OptionalDouble.of(charger.need("current_A") * USUAL_TAPER)
+                                    : OptionalDouble.empty()))
             .with(KeyRule.modelOr("current_A"), new KeyRule.OrderedInCatalogue("taper_A", "current_A"));
 
     static final KindDescriptor DESCRIPTOR = KindDescriptor.of(Role.SOURCE, Ends.DIFFERENT, KEYS, "+", "-")

@@ -23,14 +23,16 @@ final class FuseKind {
                     MODEL,
                     optional("rating_A", from(LEAST_A, MOST_A)),
                     optional("mohm", from(0, MOST_MOHM, MOHM)),
-                    optional("i2t_A2s", from(1e-6, 1e9)).usually(fuse -> fuse.isSaid("rating_A")
-                            ? OptionalDouble.of(FuseSpec.usualMeltingA2s(fuse.need("rating_A")))
-                            : OptionalDouble.empty()),
+                    optional("i2t_A2s", from(1e-6, 1e9))
+                            .usually(fuse -> fuse.isSaid("rating_A")
+                                    ? OptionalDouble.of(FuseSpec.usualMeltingA2s(fuse.need("rating_A")))
+                                    : OptionalDouble.empty()),
                     optional("blown", new FlagType(Optional.of(false))).ofPiece())
             .with(KeyRule.modelOr("rating_A"));
 
     static final KindDescriptor DESCRIPTOR = KindDescriptor.of(Role.IN_LINE, Ends.ALIKE, KEYS, "1", "2")
             .inCatalogue("fuses", "rating_A", "mohm", "i2t_A2s")
+            .ratedBy("rating_A")
             .computedBy((values, catalogue) -> FuseSpec.of(values));
 
     private FuseKind() {}

@@ -29,8 +29,8 @@ final class KeyBounds {
     static final double MOST_W = 1e6;
 
     /** Which model a part is of. */
-    static final KeySpec MODEL =
-            optional(KindDescriptor.MODEL_KEY, new KeySpec.CatalogueType(KeySpec.Shelf.MODEL)).ofPiece();
+    static final KeySpec MODEL = optional(KindDescriptor.MODEL_KEY, new KeySpec.CatalogueType(KeySpec.Shelf.MODEL))
+            .ofPiece();
 
     private KeyBounds() {}
 }

@@ -19,6 +19,7 @@ import org.sagwise.part.key.Keys;
  * @param fresh what one from the shelf says at first, besides its model
  * @param idStem what ids of such parts begin with, where that is not the word for the kind; or
  *     {@link #LETTER}
+ * @param ratedBy the key whose value stands beside it in pictures
  * @param spec what its values mean in SI units, for kinds that compute with more than a key or two
  */
 public record KindDescriptor(
@@ -29,6 +30,7 @@ public record KindDescriptor(
         Optional<Family> family,
         Keys fresh,
         Optional<String> idStem,
+        Optional<String> ratedBy,
         Optional<SpecMaker> spec) {
 
     /**
@@ -65,25 +67,29 @@ public record KindDescriptor(
                 Optional.empty(),
                 Keys.NONE,
                 Optional.empty(),
+                Optional.empty(),
                 Optional.empty());
     }
 
     KindDescriptor inCatalogue(String word, String... needs) {
         Family its = new Family(word, List.of(needs));
-        return new KindDescriptor(terminals, keys, role, ends, Optional.of(its), fresh, idStem, spec);
+        return new KindDescriptor(terminals, keys, role, ends, Optional.of(its), fresh, idStem, ratedBy, spec);
     }
 
     KindDescriptor fresh(Object... namesAndValues) {
-        return new KindDescriptor(
-                terminals, keys, role, ends, family, Keys.of(namesAndValues), idStem, spec);
+        return new KindDescriptor(terminals, keys, role, ends, family, Keys.of(namesAndValues), idStem, ratedBy, spec);
     }
 
     KindDescriptor called(String stem) {
-        return new KindDescriptor(terminals, keys, role, ends, family, fresh, Optional.of(stem), spec);
+        return new KindDescriptor(terminals, keys, role, ends, family, fresh, Optional.of(stem), ratedBy, spec);
+    }
+
+    KindDescriptor ratedBy(String key) {
+        return new KindDescriptor(terminals, keys, role, ends, family, fresh, idStem, Optional.of(key), spec);
     }
 
     KindDescriptor computedBy(SpecMaker maker) {
-        return new KindDescriptor(terminals, keys, role, ends, family, fresh, idStem, Optional.of(maker));
+        return new KindDescriptor(terminals, keys, role, ends, family, fresh, idStem, ratedBy, Optional.of(maker));
     }
 
     /** Whether a part names a model of the catalogue, and does not copy an entry's keys. */

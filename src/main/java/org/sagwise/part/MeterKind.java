@@ -13,7 +13,8 @@ final class MeterKind {
     private static final double USUAL_SHUNT_MOHM = 10;
 
     private static final KeyTable KEYS = KeyTable.of(
-            optional(MeterMode.KEY, choiceElse(MeterMode.VOLTS.word(), MeterMode.words())).ofPiece(),
+            optional(MeterMode.KEY, choiceElse(MeterMode.VOLTS.word(), MeterMode.words()))
+                    .ofPiece(),
             optional("shunt_mohm", from(0, MOST_MOHM, USUAL_SHUNT_MOHM)));
 
     static final KindDescriptor DESCRIPTOR = KindDescriptor.of(Role.METER, Ends.DIFFERENT, KEYS, "red", "black")

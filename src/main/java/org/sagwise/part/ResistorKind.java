@@ -11,8 +11,9 @@ final class ResistorKind {
 
     private static final KeyTable KEYS = KeyTable.of(required("ohm", from(0, MOST_OHM)));
 
-    static final KindDescriptor DESCRIPTOR =
-            KindDescriptor.of(Role.LOAD, Ends.ALIKE, KEYS, "1", "2").fresh("ohm", 1);
+    static final KindDescriptor DESCRIPTOR = KindDescriptor.of(Role.LOAD, Ends.ALIKE, KEYS, "1", "2")
+            .fresh("ohm", 1)
+            .ratedBy("ohm");
 
     private ResistorKind() {}
 }

@@ -16,8 +16,8 @@ final class SupplyKind {
     private static final KeyTable KEYS = KeyTable.of(
             required("volts", from(-MOST_V, MOST_V)), optional("internal_ohm", from(0, MOST_OHM, USUAL_OHM)));
 
-    static final KindDescriptor DESCRIPTOR = KindDescriptor.of(Role.SOURCE, Ends.DIFFERENT, KEYS, "+", "-")
-            .fresh("volts", 4.2);
+    static final KindDescriptor DESCRIPTOR =
+            KindDescriptor.of(Role.SOURCE, Ends.DIFFERENT, KEYS, "+", "-").fresh("volts", 4.2);
 
     private SupplyKind() {}
 }

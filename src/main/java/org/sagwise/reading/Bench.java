@@ -46,10 +46,7 @@ public final class Bench {
             parts.put(part.id(), part);
             EffectiveKeys its = part.kind().effective(part.keys(), modelOf(part), around);
             values.put(part.id(), its);
-            part.kind()
-                    .descriptor()
-                    .spec()
-                    .ifPresent(maker -> specs.put(part.id(), maker.make(its, catalogue)));
+            part.kind().descriptor().spec().ifPresent(maker -> specs.put(part.id(), maker.make(its, catalogue)));
             if (part.kind() == PartKind.CELL) {
                 ResolvedCell cell = ResolvedCell.of(part, its, spec(part.id(), CellSpec.class));
                 cells.put(part.id(), cell);
@@ -78,7 +75,8 @@ public final class Bench {
                 .map(id -> catalogue
                         .models(part.kind())
                         .find(id)
-                        .orElseThrow(() -> new IllegalArgumentException("no " + part.kind().word() + " " + id)))
+                        .orElseThrow(() ->
+                                new IllegalArgumentException("no " + part.kind().word() + " " + id)))
                 .map(PartModel::keys)
                 .orElse(Keys.NONE);
     }

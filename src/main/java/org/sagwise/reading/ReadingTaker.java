@@ -125,7 +125,7 @@ final class ReadingTaker {
         return switch (kind) {
             case FUSE, COIL -> PartReading.State.BLOWN;
             case BOARD, CHARGER -> PartReading.State.IDLE;
-            default -> PartReading.State.OPEN;
+            case CELL, SWITCH, SUPPLY, RESISTOR, METER -> PartReading.State.OPEN;
         };
     }
 

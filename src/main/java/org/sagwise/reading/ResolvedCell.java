@@ -16,7 +16,8 @@ import org.sagwise.scenario.Part;
  * @param health share of the new capacity that is left, above 0, at most 1
  * @param isTorn whether its wrap is torn, so that the can may touch something
  */
-public record ResolvedCell(Part part, CellSpec spec, CellResistance resistance, CellState start, double health, boolean isTorn) {
+public record ResolvedCell(
+        Part part, CellSpec spec, CellResistance resistance, CellState start, double health, boolean isTorn) {
 
     /**
      * A cell whose values are known.

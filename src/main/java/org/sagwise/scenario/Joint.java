@@ -33,7 +33,9 @@ public sealed interface Joint {
 
         /** The wire; empty where it has no length and so is nothing but its contacts. */
         public Optional<JumperWire> wire() {
-            return lengthMm >= LEAST_LENGTH_MM ? Optional.of(new JumperWire(width.size(), lengthMm / 1000)) : Optional.empty();
+            return lengthMm >= LEAST_LENGTH_MM
+                    ? Optional.of(new JumperWire(width.size(), lengthMm / 1000))
+                    : Optional.empty();
         }
 
         /** Resistance of wire and contacts at this temperature (°C), Ω. */

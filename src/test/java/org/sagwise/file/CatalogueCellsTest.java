@@ -70,12 +70,10 @@ class CatalogueCellsTest {
     void id_everyCell_saysWhatItIs(String name, CellSpec cell) {
         Matcher id = ID.matcher(name);
         assertTrue(id.matches(), name);
-        double capacityAh = name.endsWith("-worn")
-                ? cell.claim().orElseThrow().capacityAh().getAsDouble()
-                : cell.capacityAh();
-        double limitA = name.endsWith("-worn")
-                ? cell.claim().orElseThrow().limitA().getAsDouble()
-                : cell.limitA();
+        double capacityAh =
+                name.endsWith("-worn") ? cell.claim().orElseThrow().capacityAh().getAsDouble() : cell.capacityAh();
+        double limitA =
+                name.endsWith("-worn") ? cell.claim().orElseThrow().limitA().getAsDouble() : cell.limitA();
 
         assertEquals(cell.chemistry().name().toLowerCase(Locale.ROOT), id.group(1));
         assertEquals(cell.format().trade(), id.group(2));

@@ -220,10 +220,7 @@ class CatalogueLoaderTest {
     private static Stream<CatalogueEntry> entries(Catalogue catalogue) {
         return Stream.concat(
                         Stream.of(
-                                catalogue.chemistries(),
-                                catalogue.alloys(),
-                                catalogue.contacts(),
-                                catalogue.jumpers()),
+                                catalogue.chemistries(), catalogue.alloys(), catalogue.contacts(), catalogue.jumpers()),
                         Stream.of(PartKind.values()).map(catalogue::models))
                 .flatMap(entries -> entries.all().stream());
     }

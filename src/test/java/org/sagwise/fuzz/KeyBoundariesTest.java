@@ -105,7 +105,10 @@ class KeyBoundariesTest {
             return ends(number).stream().map(Object.class::cast).toList();
         }
         if (spec.type() instanceof KeySpec.GroupType group) {
-            Keys whole = part.keys().group(spec.name()).or(() -> usual(spec, part.kind())).orElse(WIRE);
+            Keys whole = part.keys()
+                    .group(spec.name())
+                    .or(() -> usual(spec, part.kind()))
+                    .orElse(WIRE);
             return group.keys().stream()
                     .filter(key -> key.type() instanceof NumberType)
                     .flatMap(key -> ends((NumberType) key.type()).stream()

@@ -25,7 +25,9 @@ class EntriesTest {
 
     private static PartModel entry(String id) {
         return new PartModel(
-                new Card(id, LocalText.same(id), LocalText.same(id), Map.of()), PartKind.SWITCH, Keys.of("closed_mohm", 3));
+                new Card(id, LocalText.same(id), LocalText.same(id), Map.of()),
+                PartKind.SWITCH,
+                Keys.of("closed_mohm", 3));
     }
 
     @Test

@@ -33,8 +33,7 @@ final class SmallerFuse implements FixRule {
                 .part(fuse.id())
                 .map(it -> Math.abs(it.currentA()))
                 .orElse(0.0);
-        double ratingA =
-                assessment.bench().spec(fuse.id(), FuseSpec.class).ratingA();
+        double ratingA = assessment.bench().spec(fuse.id(), FuseSpec.class).ratingA();
         return assessment.bench().catalogue().models(PartKind.FUSE).all().stream()
                 .filter(model -> ratingA(model) <= ratingA * share && ratingA(model) >= carriedA)
                 .max(Comparator.comparingDouble(SmallerFuse::ratingA))
@@ -44,7 +43,8 @@ final class SmallerFuse implements FixRule {
                         Set.of(fuse.id()),
                         before -> before.withPart(
                                 fuse.id(),
-                                part -> part.without("rating_A", "mohm", "i2t_A2s").with("model", model.id()))))
+                                part -> part.without("rating_A", "mohm", "i2t_A2s")
+                                        .with("model", model.id()))))
                 .stream()
                 .toList();
     }

@@ -21,8 +21,7 @@ public final class EffectiveKeys {
     private final Keys around;
 
     /** Nothing said at all, and nothing usual but what a table says. */
-    public static final EffectiveKeys NONE =
-            new EffectiveKeys(KeyTable.of(), Keys.NONE, Keys.NONE, Keys.NONE);
+    public static final EffectiveKeys NONE = new EffectiveKeys(KeyTable.of(), Keys.NONE, Keys.NONE, Keys.NONE);
 
     private EffectiveKeys(KeyTable table, Keys own, Keys model, Keys around) {
         this.table = table;
@@ -84,7 +83,9 @@ public final class EffectiveKeys {
 
     /** The word under a key, or the usual one; empty where there is none. */
     public Optional<String> word(String name) {
-        return said(name) instanceof String word ? Optional.of(word) : table.find(name).flatMap(KeySpec::defaultWord);
+        return said(name) instanceof String word
+                ? Optional.of(word)
+                : table.find(name).flatMap(KeySpec::defaultWord);
     }
 
     /** Whether a key holds {@code true}. */

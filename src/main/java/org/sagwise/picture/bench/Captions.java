@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.sagwise.part.PartKind;
-import org.sagwise.part.key.EffectiveKeys;
 import org.sagwise.picture.layout.PartBox;
 import org.sagwise.picture.look.TextStyle;
 import org.sagwise.picture.look.Tone;
 import org.sagwise.picture.scene.BenchScene;
 import org.sagwise.picture.scene.Figures;
+import org.sagwise.quantity.Measure;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.CoilReading;
 import org.sagwise.reading.PartReading;
@@ -89,18 +89,11 @@ final class Captions {
     }
 
     private Optional<String> rating(PartBox box) {
-        EffectiveKeys keys = scene.bench().values(box.id());
-        return switch (box.part().kind()) {
-            case FUSE ->
-                keys.number("rating_A").stream()
-                        .mapToObj(amps -> figures.print(amps, Unit.AMPERE))
-                        .findFirst();
-            case RESISTOR ->
-                keys.number("ohm").stream()
-                        .mapToObj(ohm -> figures.print(ohm, Unit.OHM))
-                        .findFirst();
-            default -> Optional.empty();
-        };
+        return box.part().kind().descriptor().ratedBy().map(key -> {
+            Measure measure = Measure.ofKey(key).orElseThrow();
+            double value = scene.bench().values(box.id()).need(key);
+            return figures.print(measure.scale().toUnit(value), measure.unit());
+        });
     }
 
     private Optional<Caption.Row> stuck(PartBox box) {
@@ -146,12 +139,11 @@ final class Captions {
     private Caption.Piece working(PartKind kind, PartReading reading) {
         double volts = Math.abs(reading.voltsV());
         String amps = figures.print(Math.abs(reading.currentA()), Unit.AMPERE);
-        return switch (kind) {
-            case SWITCH, FUSE ->
-                new Caption.Piece(figures.say("part.lost", volts, Unit.VOLT), TextStyle.SMALL, Tone.DROP);
-            case RESISTOR ->
+        return switch (kind.role()) {
+            case IN_LINE -> new Caption.Piece(figures.say("part.lost", volts, Unit.VOLT), TextStyle.SMALL, Tone.DROP);
+            case LOAD ->
                 plain(figures.print(volts, Unit.VOLT) + "  " + figures.print(Math.abs(reading.powerW()), Unit.WATT));
-            default -> plain(figures.print(volts, Unit.VOLT) + "  " + amps);
+            case SOURCE, METER, CONVERTER -> plain(figures.print(volts, Unit.VOLT) + "  " + amps);
         };
     }
 

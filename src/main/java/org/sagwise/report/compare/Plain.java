@@ -39,8 +39,10 @@ final class Plain {
     private Part part(Part part) {
         Keys all = bench.values(part.id()).all();
         Map<String, Object> said = new TreeMap<>(all.values());
-        part.kind().keys().forEach(spec -> said.computeIfPresent(
-                spec.name(), (name, value) -> rounded(value, spec, bench.values(part.id()))));
+        part.kind()
+                .keys()
+                .forEach(spec -> said.computeIfPresent(
+                        spec.name(), (name, value) -> rounded(value, spec, bench.values(part.id()))));
         part.keys().text("label").ifPresent(label -> said.put("label", label));
         SAID_OTHERWISE.forEach(said::remove);
         Part plain = Part.of(part.id(), part.kind());

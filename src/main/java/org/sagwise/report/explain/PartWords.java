@@ -50,7 +50,14 @@ final class PartWords {
             case FUSE -> fuse(part, words);
             case METER ->
                 words.add(speech.say("meter." + part.meterMode().orElseThrow().word()));
-            default -> device(part, words);
+            case BOARD -> words.add(speech.say("board", number(part, "power_W", Unit.WATT)));
+            case CHARGER ->
+                words.add(speech.say(
+                        "charger", number(part, "current_A", Unit.AMPERE), number(part, "limit_V", Unit.VOLT)));
+            case SUPPLY ->
+                words.add(
+                        speech.say("supply", number(part, "volts", Unit.VOLT), number(part, "internal_ohm", Unit.OHM)));
+            case RESISTOR -> words.add(speech.say("resistor", number(part, "ohm", Unit.OHM)));
         }
         part.model().ifPresent(model -> words.add(speech.say("part.model", model)));
         return String.join("; ", words);
@@ -129,20 +136,6 @@ final class PartWords {
         if (values(part).flag("blown")) {
             words.add(speech.say("fuse.blown"));
         }
-    }
-
-    private void device(Part part, List<String> words) {
-        words.add(
-                switch (part.kind()) {
-                    case BOARD -> speech.say("board", number(part, "power_W", Unit.WATT));
-                    case CHARGER ->
-                        speech.say(
-                                "charger", number(part, "current_A", Unit.AMPERE), number(part, "limit_V", Unit.VOLT));
-                    case SUPPLY ->
-                        speech.say(
-                                "supply", number(part, "volts", Unit.VOLT), number(part, "internal_ohm", Unit.OHM));
-                    default -> speech.say("resistor", number(part, "ohm", Unit.OHM));
-                });
     }
 
     private EffectiveKeys values(Part part) {

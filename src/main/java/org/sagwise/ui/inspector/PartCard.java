@@ -65,7 +65,8 @@ final class PartCard extends VBox {
                 nodes.add(row);
             });
             if (spec.type() instanceof KeySpec.GroupType type) {
-                GroupRows group = new GroupRows(spec, type, usual(spec, part.kind(), catalogue), change, maker, wording);
+                GroupRows group =
+                        new GroupRows(spec, type, usual(spec, part.kind(), catalogue), change, maker, wording);
                 groups.add(group);
                 nodes.add(group);
             }

@@ -28,10 +28,12 @@ class EffectiveKeysTest {
     /** A charger commonly stops at a tenth of its current (common practice, no source). */
     @Test
     void number_taperOfAChargerWithoutModel_isATenthOfItsCurrent() {
-        assertEquals(0.2, of(PartKind.CHARGER, Keys.of("current_A", 2), Keys.NONE).need("taper_A"), 1e-12);
+        assertEquals(
+                0.2, of(PartKind.CHARGER, Keys.of("current_A", 2), Keys.NONE).need("taper_A"), 1e-12);
         assertEquals(
                 0.05,
-                of(PartKind.CHARGER, Keys.NONE, Keys.of("current_A", 1, "taper_A", 0.05)).need("taper_A"));
+                of(PartKind.CHARGER, Keys.NONE, Keys.of("current_A", 1, "taper_A", 0.05))
+                        .need("taper_A"));
     }
 
     @Test
@@ -45,7 +47,8 @@ class EffectiveKeysTest {
     @Test
     void number_temperatureOfACell_isThatOfItsSurroundings() {
         assertEquals(18, of(PartKind.CELL, Keys.NONE, Keys.NONE).need("temperature_C"));
-        assertEquals(60, of(PartKind.CELL, Keys.of("temperature_C", 60), Keys.NONE).need("temperature_C"));
+        assertEquals(
+                60, of(PartKind.CELL, Keys.of("temperature_C", 60), Keys.NONE).need("temperature_C"));
     }
 
     @Test
@@ -54,12 +57,14 @@ class EffectiveKeysTest {
 
         assertEquals(
                 Optional.of(guard.with("under_V", 2).with("over_V", 3.75)),
-                of(PartKind.CELL, Keys.of("chemistry", "IFR"), Keys.of("guard", guard)).group("guard"));
+                of(PartKind.CELL, Keys.of("chemistry", "IFR"), Keys.of("guard", guard))
+                        .group("guard"));
     }
 
     @Test
     void all_partOfAModel_saysEverythingInTheOrderOfTheTable() {
-        Keys all = of(PartKind.FUSE, Keys.of("x", Keys.NONE, "model", "m"), Keys.of("rating_A", 10)).all();
+        Keys all = of(PartKind.FUSE, Keys.of("x", Keys.NONE, "model", "m"), Keys.of("rating_A", 10))
+                .all();
 
         assertEquals(Keys.of("model", "m", "rating_A", 10, "mohm", 5, "i2t_A2s", 130), all);
         assertEquals("[model, rating_A, mohm, i2t_A2s]", all.names().toString());

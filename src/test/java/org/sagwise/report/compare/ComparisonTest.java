@@ -136,7 +136,11 @@ class ComparisonTest {
     /** What the label claims is a difference, though no volt changes by it. */
     @Test
     void of_claimOfTheModel_differsFromTheSameCellWithoutIt() {
-        Keys honest = CATALOGUE.models(PartKind.CELL).find("icr18650-1200-4A-rewrapped").orElseThrow().keys();
+        Keys honest = CATALOGUE
+                .models(PartKind.CELL)
+                .find("icr18650-1200-4A-rewrapped")
+                .orElseThrow()
+                .keys();
         Part plain = Part.of("A", PartKind.CELL, "charge", 1);
         for (var entry : honest.without("claimed_A", "claimed_mAh").values().entrySet()) {
             plain = plain.with(entry.getKey(), entry.getValue());
