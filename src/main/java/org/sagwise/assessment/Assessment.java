@@ -3,6 +3,7 @@ package org.sagwise.assessment;
 import java.util.List;
 import org.sagwise.hazard.Caution;
 import org.sagwise.hazard.Hazards;
+import org.sagwise.hazard.LookAhead;
 import org.sagwise.part.Catalogue;
 import org.sagwise.reading.Bench;
 import org.sagwise.reading.Instant;
@@ -37,6 +38,11 @@ public record Assessment(Instant instant, Ledger ledger, List<Caution> cautions)
 
     private static Assessment of(Instant instant, List<Caution> cautions) {
         return new Assessment(instant, Ledger.of(instant.readings()), cautions);
+    }
+
+    /** The same with what only time shows; runs the bench, which can take some tenths of a second. */
+    public Assessment lookingAhead() {
+        return saying(LookAhead.added(bench(), cautions));
     }
 
     /** The same moment with the button held or let go; nothing is looked up or checked again. */

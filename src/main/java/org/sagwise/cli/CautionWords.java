@@ -4,8 +4,10 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.sagwise.hazard.Caution;
 import org.sagwise.hazard.CautionTexts;
+import org.sagwise.hazard.LookAhead;
 import org.sagwise.part.PartKind;
 import org.sagwise.quantity.Digits;
+import org.sagwise.quantity.Unit;
 import org.sagwise.scenario.Names;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.text.Texts;
@@ -44,7 +46,11 @@ final class CautionWords {
                 title(caution),
                 where.isEmpty() ? 0 : 1,
                 where);
-        String second = texts.say("caution.when." + Words.of(when(caution)));
+        String second = LookAhead.atS(caution).isPresent()
+                ? texts.say(
+                        "caution.when.ahead",
+                        call.format().print(LookAhead.atS(caution).getAsDouble(), Unit.SECOND))
+                : texts.say("caution.when." + Words.of(when(caution)));
         String numbers = numbers(caution);
         return List.of("  " + first, "    " + second + (numbers.isEmpty() ? "" : ": " + numbers));
     }

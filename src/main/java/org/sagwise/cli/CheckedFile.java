@@ -25,7 +25,7 @@ record CheckedFile(GivenScenario given, List<Caution> cautions, List<Offer> cure
     /** What there is to say about a file; nothing about one that could not be read. */
     static CheckedFile of(GivenScenario given) {
         return given.scenario()
-                .map(it -> Assessment.of(it, CatalogueLoader.builtIn()))
+                .map(it -> Assessment.of(it, CatalogueLoader.builtIn()).lookingAhead())
                 .map(it -> new CheckedFile(given, it.cautions(), Fixes.of(it)))
                 .orElseGet(() -> new CheckedFile(given, List.of(), List.of()));
     }

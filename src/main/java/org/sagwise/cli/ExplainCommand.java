@@ -70,7 +70,8 @@ final class ExplainCommand implements Callable<Integer> {
     }
 
     private String post(Scenario scenario, RunPlan until, PostFormat wanted) {
-        Assessment assessment = Assessment.of(scenario, CatalogueLoader.builtIn());
+        Assessment assessment =
+                Assessment.of(scenario, CatalogueLoader.builtIn()).lookingAhead();
         return ExplainedPost.write(
                 MomentOptions.reached(assessment, until), wanted, ShareText::of, call.locale(), call.signs());
     }

@@ -25,6 +25,15 @@ public final class CautionTexts {
 
     private CautionTexts() {}
 
+    /** The symbol by which cautions name a unit; empty for one that none of them counts in. */
+    static String symbol(Unit unit) {
+        return UNITS.entrySet().stream()
+                .filter(entry -> entry.getValue() == unit)
+                .map(Map.Entry::getKey)
+                .findFirst()
+                .orElse("");
+    }
+
     /** A few words that name the hazard. */
     public static String title(Caution caution, Locale locale) {
         return say(caution, "title", locale);
@@ -63,6 +72,8 @@ public final class CautionTexts {
                         caution.details().containsKey(CautionBuilder.WITHOUT_BUTTON)
                                 ? "JOINED"
                                 : caution.when().name()));
+            case "how" -> Optional.of(
+                    words.bundle().getString("how." + caution.details().get("how")));
             default -> words.say(name, caution.details().get(name));
         };
     }

@@ -1,12 +1,15 @@
 package org.sagwise.run;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.Bench;
 import org.sagwise.run.RunEvent.Kind;
+import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Names;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.TerminalRef;
@@ -74,10 +77,18 @@ public final class RunTexts {
     }
 
     private Optional<String> ends(String wire, Function<TerminalRef, String> name) {
-        return bench.scenario().links().stream()
-                .filter(link -> RunModel.name(link).equals(wire))
-                .findFirst()
+        return link(bench, wire)
+                .map(bench.scenario().links()::get)
                 .map(link -> texts.say("wire.ends", name.apply(link.from()), name.apply(link.to())));
+    }
+
+    /** The place of the link that an event calls by this name; empty for the name of a part. */
+    public static Optional<Integer> link(Bench bench, String part) {
+        List<Link> links = bench.scenario().links();
+        return IntStream.range(0, links.size())
+                .filter(place -> RunModel.name(links.get(place)).equals(part))
+                .boxed()
+                .findFirst();
     }
 
     private static String key(Kind kind) {

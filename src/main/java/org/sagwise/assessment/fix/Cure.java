@@ -73,7 +73,7 @@ public record Cure(List<Fix> steps, Assessment after) {
         }
         Set<String> changed = new HashSet<>();
         steps.forEach(step -> changed.addAll(step.changed()));
-        return new Cure(steps, withoutNotes(after, changed));
+        return new Cure(steps, withoutNotes(after, changed).lookingAhead());
     }
 
     private static Assessment after(Assessment faulty, List<Fix> steps) {

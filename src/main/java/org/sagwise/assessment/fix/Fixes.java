@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.hazard.Caution;
+import org.sagwise.hazard.LookAhead;
 import org.sagwise.hazard.Signal;
 import org.sagwise.scenario.Scenario;
 
@@ -58,6 +59,8 @@ public final class Fixes {
             Map.entry("cell-cold", List.of(PART)),
             Map.entry("charge-over-limit", List.of(PART)),
             Map.entry("charger-too-high", List.of(PART)),
+            Map.entry("ahead-overcharged", List.of(CHARGE)),
+            Map.entry("ahead-reversed", List.of(CHARGE)),
             Map.entry("label-claims", List.of(SOUND)),
             Map.entry("cell-deep-discharged", List.of(SOUND)),
             Map.entry("cell-above-full", List.of(SOUND)),
@@ -135,10 +138,9 @@ public final class Fixes {
     }
 
     private static Offer offer(Assessment before, Caution caution, Fix fix) {
-        return new Offer(
-                caution,
-                fix,
-                Assessment.of(fix.apply(before.scenario()), before.bench().catalogue()));
+        Assessment after = Assessment.of(
+                fix.apply(before.scenario()), before.bench().catalogue());
+        return new Offer(caution, fix, LookAhead.atS(caution).isPresent() ? after.lookingAhead() : after);
     }
 
     /**

@@ -12,7 +12,7 @@ import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.document.BenchModel;
 
 /**
- * Looks for cures of what is wrong on the bench. A cure is tried out before it is offered, which
+ * Looks for what only time shows on the bench, and for cures of what is wrong. A cure is tried out before it is offered, which
  * can take longer than a frame, so it happens behind the scenes; what is found for a document that
  * has changed meanwhile is dropped.
  */
@@ -54,7 +54,9 @@ public final class CureModel {
         cures.set(Cures.NONE);
         behindTheScenes.execute(() -> {
             if (scenario.equals(wanted)) {
-                Cures found = Cures.of(assess.apply(scenario));
+                Assessment ahead = assess.apply(scenario).lookingAhead();
+                Platform.runLater(() -> bench.foresee(scenario, ahead.cautions()));
+                Cures found = Cures.of(ahead);
                 Platform.runLater(() -> show(scenario, found));
             }
         });

@@ -169,6 +169,19 @@ public final class BenchModel {
         return spotlight;
     }
 
+    /**
+     * Takes up what only time shows, which is found out beside the window's thread and comes a moment later.
+     *
+     * @param looked the document that was looked at; nothing happens if another lies on the bench by now
+     * @param all its cautions, those of the first moment included
+     */
+    public void foresee(Scenario looked, List<Caution> all) {
+        if (looked.equals(scenario()) && !all.equals(cautions)) {
+            cautions = all;
+            put(assessment());
+        }
+    }
+
     private void set(History next) {
         if (next.present().equals(scenario())) {
             history.set(next);

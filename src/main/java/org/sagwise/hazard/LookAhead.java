@@ -1,0 +1,234 @@
+package org.sagwise.hazard;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.sagwise.part.PartKind;
+import org.sagwise.reading.Bench;
+import org.sagwise.run.CellMoment;
+import org.sagwise.run.CoilMoment;
+import org.sagwise.run.RunEvent;
+import org.sagwise.run.RunEvent.Kind;
+import org.sagwise.run.RunPlan;
+import org.sagwise.run.RunProgress;
+import org.sagwise.run.RunResult;
+import org.sagwise.run.RunSettings;
+import org.sagwise.run.RunState;
+import org.sagwise.run.RunTexts;
+import org.sagwise.run.Runner;
+
+/**
+ * What only time shows: a row that is charged or emptied unevenly, a cell reversed at the end, a board that gives up
+ * with charge left, a fuse that melts, a guard that opens, a wire or a coil that burns through. The bench is run in the
+ * usual way and with the button held on, for as long as a counted effort allows, and the first of each is told with its
+ * time. What the cautions of the first moment say already is not said twice.
+ */
+public final class LookAhead {
+
+    /** Larger packs take longer to simulate than anyone waits for a caution. */
+    private static final int MOST_CELLS = 16;
+
+    /** Additions and multiplications for each of the courses: some tenths of a second's worth. */
+    private static final double MOST_EFFORT = 2e8;
+
+    /** A jammed button, or one long press, is followed for so long, s. */
+    private static final double HELD_S = 600;
+
+    /** Past the first cut-off a device without a guard is used on for as long again, at most so long, s. */
+    private static final double LONGEST_S = 48 * 3600.0;
+
+    /**
+     * Share of its first watts that a coil must still get for somebody to press on: below it there is no glow that would
+     * keep anybody. This program's choice.
+     */
+    private static final double STILL_USED = 0.1;
+
+    /** Charge that is left in every cell when a board that stops gives up early, share: this program's choice. */
+    private static final double LEFT = 0.2;
+
+    /** The detail that says when, s. */
+    private static final String AHEAD = "aheadS";
+
+    /** How a course is run, as in {@code how.HELD} of the texts. */
+    private enum How {
+        USED,
+        HELD,
+        ALONE
+    }
+
+    /**
+     * An event that is worth a caution.
+     *
+     * @param id of the caution
+     * @param known ids of cautions that say as much about the same part already
+     */
+    private record Rule(Kind kind, String id, Signal signal, Set<String> known) {}
+
+    private static final List<Rule> RULES = List.of(
+            new Rule(
+                    Kind.OVERCHARGED,
+                    "ahead-overcharged",
+                    Signal.WARNING,
+                    Set.of(
+                            "charger-too-high",
+                            "cell-above-full",
+                            "cell-charged-above-full",
+                            "supply-charges-cell",
+                            "unequal-charge-in-parallel",
+                            "reversed-in-series")),
+            new Rule(
+                    Kind.REVERSED,
+                    "ahead-reversed",
+                    Signal.WARNING,
+                    Set.of("cell-driven-backwards", "reversed-in-series", "charger-reversed", "cell-deep-discharged")),
+            new Rule(Kind.WIRE_MELTED, "ahead-wire-melts", Signal.WARNING, Set.of("jumper-over-fusing")),
+            new Rule(Kind.COIL_MELTED, "ahead-coil-melts", Signal.CAUTION, Set.of("coil-over-limit")),
+            new Rule(Kind.FUSE_BLOWN, "ahead-fuse", Signal.NOTICE, Set.of("fuse-will-open")),
+            new Rule(Kind.GUARD_CURRENT, "ahead-guard", Signal.NOTICE, Set.of("guard-trip")),
+            new Rule(Kind.BOARD_CUTOFF, "ahead-board", Signal.NOTICE, Set.of("board-trouble", "cell-empty")),
+            new Rule(Kind.BOARD_INPUT_LIMIT, "ahead-board", Signal.NOTICE, Set.of("board-trouble", "cell-empty")),
+            new Rule(Kind.BOARD_NO_POWER, "ahead-board", Signal.NOTICE, Set.of("board-trouble", "cell-empty")));
+
+    private final Bench bench;
+    private final HazardContext context;
+    private final List<Caution> known;
+    private final List<Caution> found = new ArrayList<>();
+    private final Set<String> told = new HashSet<>();
+
+    private LookAhead(Bench bench, List<Caution> known) {
+        this.bench = bench;
+        this.known = known;
+        context = HazardContext.of(bench);
+    }
+
+    /**
+     * The cautions of a bench with those that only time shows, the gravest first. Nothing is added where something does
+     * harm at once, since nobody would come to see the rest, nor to a bench too large to be followed.
+     *
+     * @param known the cautions of the first moment
+     */
+    public static List<Caution> added(Bench bench, List<Caution> known) {
+        boolean hopeless = known.stream().anyMatch(caution -> caution.signal() == Signal.DANGER);
+        if (hopeless || bench.cells().isEmpty() || bench.cells().size() > MOST_CELLS) {
+            return known;
+        }
+        LookAhead ahead = new LookAhead(bench, known);
+        ahead.look();
+        List<Caution> all = new ArrayList<>(known);
+        all.addAll(ahead.found);
+        all.sort(Comparator.comparing(Caution::signal));
+        return List.copyOf(all);
+    }
+
+    /** How long after the start a caution comes true, s; empty for one of the first moment. */
+    public static OptionalDouble atS(Caution caution) {
+        return caution.details().get(AHEAD) instanceof Double seconds
+                ? OptionalDouble.of(seconds)
+                : OptionalDouble.empty();
+    }
+
+    private void look() {
+        boolean hasButton = !bench.scenario().partsOf(PartKind.SWITCH).isEmpty();
+        if (hasButton) {
+            tell(How.HELD, run(RunPlan.held().until(HELD_S)));
+        }
+        RunResult used = run(RunPlan.USUAL);
+        tell(hasButton ? How.USED : How.ALONE, used);
+        if (isUsedOn(used)) {
+            double untilS = Math.min(LONGEST_S, 2 * used.last().timeS() + HELD_S);
+            tell(hasButton ? How.USED : How.ALONE, run(RunPlan.USUAL.until(untilS)));
+        }
+    }
+
+    private RunResult run(RunPlan plan) {
+        return Runner.run(bench, plan, RunSettings.USUAL, RunProgress.NONE, MOST_EFFORT);
+    }
+
+    /** Whether a first cut-off ended it that nothing but a person would heed, with other cells to push on. */
+    private boolean isUsedOn(RunResult used) {
+        boolean heeded = used.events().stream()
+                .anyMatch(event -> event.kind() == Kind.GUARD_LOW || event.kind() == Kind.BOARD_CUTOFF);
+        return !used.events(Kind.CUTOFF).isEmpty() && !heeded && bench.cells().size() > 1;
+    }
+
+    private void tell(How how, RunResult run) {
+        for (Rule rule : RULES) {
+            for (RunEvent event : run.events(rule.kind())) {
+                if (isNews(rule, event) && matters(run, event) && told.add(rule.id() + " " + event.part())) {
+                    found.add(caution(how, rule, event, run));
+                }
+            }
+        }
+    }
+
+    private boolean isNews(Rule rule, RunEvent event) {
+        return concat(known, found).stream()
+                .filter(caution -> rule.known().contains(caution.id()))
+                .noneMatch(caution -> caution.parts().isEmpty() || concerns(caution, event.part()));
+    }
+
+    private static List<Caution> concat(List<Caution> one, List<Caution> other) {
+        List<Caution> all = new ArrayList<>(one);
+        all.addAll(other);
+        return all;
+    }
+
+    private boolean concerns(Caution caution, String part) {
+        return caution.parts().contains(part)
+                || RunTexts.link(bench, part)
+                        .filter(place -> caution.links().contains(place))
+                        .isPresent();
+    }
+
+    private boolean matters(RunResult run, RunEvent event) {
+        return switch (event.kind()) {
+            case REVERSED -> isStillUsed(run, event.atS());
+            case BOARD_CUTOFF, BOARD_INPUT_LIMIT, BOARD_NO_POWER ->
+                run.trace().stateAt(event.atS()).cells().stream().allMatch(cell -> cell.charge() > LEFT);
+            default -> true;
+        };
+    }
+
+    private boolean isStillUsed(RunResult run, double atS) {
+        double firstW = watts(run.trace().states().stream()
+                .filter(state -> watts(state) > 0)
+                .findFirst()
+                .orElse(run.last()));
+        return firstW == 0 || watts(run.trace().stateAt(atS)) > STILL_USED * firstW;
+    }
+
+    private static double watts(RunState state) {
+        return state.coils().stream().mapToDouble(CoilMoment::powerW).sum();
+    }
+
+    private Caution caution(How how, Rule rule, RunEvent event, RunResult run) {
+        CautionBuilder caution = new CautionBuilder(context, rule.signal())
+                .detail("how", how)
+                .detail(AHEAD, event.atS());
+        if (event.kind() != Kind.REVERSED) {
+            caution.measured(event.measured(), event.limit(), CautionTexts.symbol(RunTexts.unit(event.kind())));
+        }
+        Optional<Integer> link = RunTexts.link(bench, event.part());
+        if (link.isPresent()) {
+            var ends = bench.scenario().links().get(link.get());
+            caution.parts(ends.from().part(), ends.to().part())
+                    .links(List.of(link.get()))
+                    .terminal("from", ends.from())
+                    .terminal("to", ends.to());
+        } else {
+            caution.parts(event.part());
+        }
+        leastCharge(run, event).ifPresent(share -> caution.detail("chargeShare", share));
+        return caution.build(rule.id());
+    }
+
+    private static Optional<Double> leastCharge(RunResult run, RunEvent event) {
+        return run.trace().stateAt(event.atS()).cells().stream()
+                .map(CellMoment::charge)
+                .min(Comparator.naturalOrder());
+    }
+}
