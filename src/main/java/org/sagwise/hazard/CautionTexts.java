@@ -72,8 +72,8 @@ public final class CautionTexts {
                         caution.details().containsKey(CautionBuilder.WITHOUT_BUTTON)
                                 ? "JOINED"
                                 : caution.when().name()));
-            case "how" -> Optional.of(
-                    words.bundle().getString("how." + caution.details().get("how")));
+            case "how" ->
+                Optional.of(words.bundle().getString("how." + caution.details().get("how")));
             default -> words.say(name, caution.details().get(name));
         };
     }

@@ -206,9 +206,8 @@ public final class LookAhead {
     }
 
     private Caution caution(How how, Rule rule, RunEvent event, RunResult run) {
-        CautionBuilder caution = new CautionBuilder(context, rule.signal())
-                .detail("how", how)
-                .detail(AHEAD, event.atS());
+        CautionBuilder caution =
+                new CautionBuilder(context, rule.signal()).detail("how", how).detail(AHEAD, event.atS());
         if (event.kind() != Kind.REVERSED) {
             caution.measured(event.measured(), event.limit(), CautionTexts.symbol(RunTexts.unit(event.kind())));
         }

@@ -223,7 +223,8 @@ class LookAheadTest {
         Caution caution = one(examples().get(id).get(), id);
         assertTrue(LookAhead.atS(caution).orElseThrow() > 0);
         for (Locale locale : List.of(Locale.ENGLISH, Locale.GERMAN)) {
-            String said = CautionTexts.title(caution, locale) + CautionTexts.text(caution, locale)
+            String said = CautionTexts.title(caution, locale)
+                    + CautionTexts.text(caution, locale)
                     + CautionTexts.advice(caution, locale);
             assertFalse(said.contains("{") || said.matches(".*\\b(unknown|unbekannt)\\b.*"), said);
         }

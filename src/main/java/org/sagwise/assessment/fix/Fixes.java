@@ -138,8 +138,8 @@ public final class Fixes {
     }
 
     private static Offer offer(Assessment before, Caution caution, Fix fix) {
-        Assessment after = Assessment.of(
-                fix.apply(before.scenario()), before.bench().catalogue());
+        Assessment after =
+                Assessment.of(fix.apply(before.scenario()), before.bench().catalogue());
         return new Offer(caution, fix, LookAhead.atS(caution).isPresent() ? after.lookingAhead() : after);
     }
 
