@@ -38,10 +38,6 @@ class ArchitectureTest {
                     "a verb of the command line must start fast and without a display"),
             new Library("org.controlsfx..", List.of("ui"), "controls belong to the window alone"),
             new Library(
-                    "org.jfree..",
-                    List.of("ui"),
-                    "the painter knows java.awt.Graphics2D; only the window knows that a" + " canvas stands behind it"),
-            new Library(
                     "java.awt..",
                     List.of("report", "ui"),
                     "the model has no looks, and what is painted must stand on no surface: a browser has no AWT"),

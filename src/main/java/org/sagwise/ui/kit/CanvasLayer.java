@@ -5,8 +5,7 @@ import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.layout.Region;
 
 /**
- * A canvas as large as the room it gets, painted through {@code java.awt.Graphics2D} once a pulse
- * at most. Its size is that of the view and never that of what is looked at: beyond the largest
+ * A canvas as large as the room it gets, painted once a pulse at most. Its size is that of the view and never that of what is looked at: beyond the largest
  * texture, rendering dies.
  */
 public final class CanvasLayer extends Region {
@@ -16,6 +15,7 @@ public final class CanvasLayer extends Region {
 
     private final Canvas canvas = new Canvas();
     private final Painting painting;
+    private final Letters letters = new Letters();
     private boolean stale = true;
 
     public CanvasLayer(Painting painting) {
@@ -39,10 +39,7 @@ public final class CanvasLayer extends Region {
             return;
         }
         context.save();
-        painting.paint(
-                new org.sagwise.report.pen.Java2dPen(new OutlineGraphics(context)),
-                canvas.getWidth(),
-                canvas.getHeight());
+        painting.paint(new CanvasPen(context, letters), canvas.getWidth(), canvas.getHeight());
         context.restore();
     }
 

@@ -17,7 +17,6 @@ public final class AboutDialog {
     private static final List<Work> WORKS = List.of(
             new Work("OpenJFX", "GPL-2.0 with Classpath Exception"),
             new Work("ControlsFX", "BSD-3-Clause"),
-            new Work("FXGraphics2D", "BSD-3-Clause"),
             new Work("Apache Commons Math", "Apache-2.0"),
             new Work("Jackson", "Apache-2.0"),
             new Work("picocli", "Apache-2.0"),
