@@ -27,9 +27,10 @@ public record ResolvedCell(
     static ResolvedCell of(Part part, EffectiveKeys values, CellSpec described) {
         CellSpec spec = described.withOhms(
                 Element.countedOhm(described.internalOhm()), Element.countedOhm(described.guardOhm()));
+        double charge = values.number("charge").orElse(0);
         CellState start = new CellState(
-                values.need("charge"),
-                values.need("rest_V"),
+                charge,
+                values.number("rest_V").orElseGet(() -> spec.restCurve().voltsAt(charge)),
                 values.need("polarisation_V"),
                 values.need("temperature_C"),
                 CellState.Guard.CLOSED);

@@ -29,7 +29,7 @@ public sealed interface Joint {
     record Jumper(Width width, double lengthMm, double contactsMohm) implements Joint {
 
         /** A shorter wire counts as none, mm. */
-        private static final double LEAST_LENGTH_MM = 0.001;
+        private static final double LEAST_LENGTH_MM = 1e-9;
 
         /** The wire; empty where it has no length and so is nothing but its contacts. */
         public Optional<JumperWire> wire() {
