@@ -21,8 +21,8 @@ final class Rooms {
             "part",
             "scenario",
             "network",
+            "circuit",
             "reading",
-            "caution",
             "run",
             "hazard",
             "assessment",
@@ -37,10 +37,10 @@ final class Rooms {
         MAY_USE.put("part", List.of("quantity"));
         MAY_USE.put("scenario", List.of("part"));
         MAY_USE.put("network", List.of());
-        MAY_USE.put("reading", List.of("scenario", "network", "part"));
-        MAY_USE.put("caution", List.of("scenario"));
+        MAY_USE.put("circuit", List.of("scenario", "network"));
+        MAY_USE.put("reading", List.of("circuit"));
         MAY_USE.put("run", List.of("reading"));
-        MAY_USE.put("hazard", List.of("caution", "reading", "run"));
+        MAY_USE.put("hazard", List.of("run"));
         MAY_USE.put("assessment", List.of("hazard"));
         MAY_USE.put("plan", List.of("assessment"));
         MAY_USE.put("lesson", List.of("plan"));

@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import org.sagwise.caution.circuit.Branch;
-import org.sagwise.caution.circuit.Circuit;
-import org.sagwise.caution.circuit.Climb;
-import org.sagwise.caution.circuit.Loop;
+import org.sagwise.circuit.Branch;
+import org.sagwise.circuit.Climb;
+import org.sagwise.circuit.Loop;
+import org.sagwise.circuit.Netlist;
 import org.sagwise.part.ChargerSpec;
 import org.sagwise.part.PartKind;
 import org.sagwise.scenario.Part;
@@ -46,7 +46,7 @@ record ChargerClimb(Part charger, List<Loop.Step> climb) {
 
     private static List<ChargerClimb> all(HazardContext context) {
         List<ChargerClimb> all = new ArrayList<>();
-        Circuit circuit = context.held().circuit();
+        Netlist circuit = context.held().circuit();
         for (Part charger : context.partsOf(PartKind.CHARGER)) {
             Branch branch = circuit.branch(charger.id()).orElseThrow();
             Optional<List<Loop.Step>> climb = Climb.between(circuit, branch.to(), branch.from());

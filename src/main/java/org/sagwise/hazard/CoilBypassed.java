@@ -1,8 +1,8 @@
 package org.sagwise.hazard;
 
 import java.util.List;
-import org.sagwise.caution.circuit.Branch;
-import org.sagwise.caution.circuit.Conflict;
+import org.sagwise.circuit.Branch;
+import org.sagwise.circuit.Conflict;
 
 /**
  * Metal leads round a coil from one end to the other, so that the current does not pass it. Where

@@ -1,8 +1,8 @@
 package org.sagwise.hazard;
 
 import java.util.List;
-import org.sagwise.caution.circuit.Branch;
-import org.sagwise.caution.circuit.Conflict;
+import org.sagwise.circuit.Branch;
+import org.sagwise.circuit.Conflict;
 
 /**
  * A conflict between sources together with what it does in one position of the button.

@@ -9,12 +9,11 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
-import org.sagwise.caution.circuit.Branch;
-import org.sagwise.caution.circuit.Conflict;
-import org.sagwise.caution.circuit.Pack;
-import org.sagwise.caution.circuit.Row;
-import org.sagwise.caution.circuit.Rows;
-import org.sagwise.caution.circuit.Wiring;
+import org.sagwise.circuit.Branch;
+import org.sagwise.circuit.Conflict;
+import org.sagwise.circuit.Pack;
+import org.sagwise.circuit.Row;
+import org.sagwise.circuit.Rows;
 import org.sagwise.part.CellSpec;
 import org.sagwise.part.FuseSpec;
 import org.sagwise.part.JumperWire;
@@ -26,6 +25,7 @@ import org.sagwise.reading.ResolvedCell;
 import org.sagwise.scenario.Joint;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Part;
+import org.sagwise.scenario.net.Nets;
 
 /**
  * What hazard rules look at: the bench with the button let go and held. Both are looked at whatever
@@ -47,9 +47,9 @@ public final class HazardContext {
 
     private HazardContext(Bench bench) {
         this.bench = bench;
-        Wiring wiring = Wiring.of(bench.scenario(), bench::joins);
-        atRest = SwitchView.atRest(bench, wiring);
-        held = SwitchView.held(bench, wiring);
+        Nets byLinks = Nets.of(bench.scenario(), bench::joins);
+        atRest = SwitchView.atRest(bench, byLinks);
+        held = SwitchView.held(bench, byLinks);
         atRest.judge(held, held);
         held.judge(held, atRest);
         packCells = new PackCells(

@@ -6,7 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.sagwise.caution.circuit.Branch;
+import org.sagwise.circuit.Branch;
 
 /**
  * Coils of so few ohms that they are a short: side by side below {@link #LEAST_SENSIBLE_OHM}, and a

@@ -2,10 +2,10 @@ package org.sagwise.hazard;
 
 import java.util.List;
 import java.util.stream.Stream;
-import org.sagwise.caution.circuit.Branch;
-import org.sagwise.caution.circuit.Circuit;
-import org.sagwise.caution.circuit.Conflict;
-import org.sagwise.caution.circuit.Conflicts;
+import org.sagwise.circuit.Branch;
+import org.sagwise.circuit.Conflict;
+import org.sagwise.circuit.Conflicts;
+import org.sagwise.circuit.Netlist;
 import org.sagwise.part.MeterMode;
 import org.sagwise.reading.PartReading;
 
@@ -28,7 +28,7 @@ final class MeterOnAmps implements HazardRule {
 
     /** Whether a short is gone without the meters, and not just because its ring is opened. */
     private static boolean isByMeter(ConflictCurrent current) {
-        Circuit without = current.view().withoutMeters();
+        Netlist without = current.view().withoutMeters();
         return without.loads().stream().noneMatch(Branch::isShorted)
                 && without.packs().stream()
                         .filter(pack -> pack.contains(current.busiest()))

@@ -3,10 +3,10 @@ package org.sagwise.hazard;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import org.sagwise.caution.circuit.Branch;
-import org.sagwise.caution.circuit.Circuit;
-import org.sagwise.caution.circuit.MissingJoint;
-import org.sagwise.caution.circuit.MissingJoints;
+import org.sagwise.circuit.Branch;
+import org.sagwise.circuit.MissingJoint;
+import org.sagwise.circuit.MissingJoints;
+import org.sagwise.circuit.Netlist;
 import org.sagwise.part.PartKind;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.TerminalRef;
@@ -19,7 +19,7 @@ final class OpenCircuit implements HazardRule {
     @Override
     public List<CautionBuilder> check(HazardContext context) {
         SwitchView held = context.held();
-        Circuit circuit = held.circuit();
+        Netlist circuit = held.circuit();
         if (circuit.sources().isEmpty() || circuit.loads().stream().noneMatch(load -> isIdle(held, load))) {
             return List.of();
         }

@@ -2,7 +2,7 @@ package org.sagwise.hazard;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.sagwise.caution.circuit.Conflict;
+import org.sagwise.circuit.Conflict;
 
 /**
  * Metal alone joins plus and minus of a cell or of a row of cells, with no load in the way. DANGER

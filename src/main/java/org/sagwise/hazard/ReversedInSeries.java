@@ -4,9 +4,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import org.sagwise.caution.circuit.Branch;
-import org.sagwise.caution.circuit.Circuit;
-import org.sagwise.caution.circuit.Row;
+import org.sagwise.circuit.Branch;
+import org.sagwise.circuit.Netlist;
+import org.sagwise.circuit.Row;
 
 /**
  * A cell of a row stands the other way round than most. Against as many it leaves about 0 V and
@@ -30,7 +30,7 @@ final class ReversedInSeries implements HazardRule {
      * Whether just two like poles are joined and nothing hangs at one of the others yet. Whoever
      * builds a pair side by side begins so, and has turned nothing round.
      */
-    private static boolean isBegun(Circuit circuit, Row row) {
+    private static boolean isBegun(Netlist circuit, Row row) {
         List<String> own = row.sources().stream().map(Branch::part).toList();
         return row.groups().size() == 2
                 && row.ends().stream()

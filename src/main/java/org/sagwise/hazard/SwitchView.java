@@ -7,12 +7,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.sagwise.caution.circuit.Branch;
-import org.sagwise.caution.circuit.Circuit;
-import org.sagwise.caution.circuit.Conflict;
-import org.sagwise.caution.circuit.Conflicts;
-import org.sagwise.caution.circuit.Pack;
-import org.sagwise.caution.circuit.Wiring;
+import org.sagwise.circuit.Branch;
+import org.sagwise.circuit.Conflict;
+import org.sagwise.circuit.Conflicts;
+import org.sagwise.circuit.Netlist;
+import org.sagwise.circuit.Pack;
 import org.sagwise.part.MeterMode;
 import org.sagwise.part.PartKind;
 import org.sagwise.reading.Bench;
@@ -22,6 +21,7 @@ import org.sagwise.reading.PartReading;
 import org.sagwise.reading.Press;
 import org.sagwise.reading.Readings;
 import org.sagwise.scenario.Part;
+import org.sagwise.scenario.net.Nets;
 
 /** The bench with the button in one position: what can be measured, and how it hangs together. */
 final class SwitchView {
@@ -30,17 +30,19 @@ final class SwitchView {
     static final double NO_CURRENT_A = 1e-3;
 
     private final Caution.When when;
-    private final Wiring wiring;
+    private final Bench bench;
+    private final Nets byLinks;
     private final Readings readings;
     private final Map<String, CellView> cells = new LinkedHashMap<>();
     private final Map<String, PartReading> parts = new HashMap<>();
     private final Map<String, Integer> islands = new HashMap<>();
-    private final Circuit circuit;
+    private final Netlist circuit;
     private final List<Pack> packs;
     private final Map<Pack, Conflict> conflicts = new LinkedHashMap<>();
 
-    private SwitchView(Bench bench, Wiring wiring, Press press, Caution.When when) {
-        this.wiring = wiring;
+    private SwitchView(Bench bench, Nets byLinks, Press press, Caution.When when) {
+        this.bench = bench;
+        this.byLinks = byLinks;
         this.when = when;
         this.readings = press == Press.HELD ? bench.fired() : bench.rest();
         for (CellReading cell : readings.cells()) {
@@ -56,16 +58,16 @@ final class SwitchView {
             islands.put(
                     part.id(), readings.islands().getOrDefault(part.terminals().get(0), -1));
         }
-        this.circuit = Circuit.of(wiring, part -> isClosed(part) || isAmmeter(part));
+        this.circuit = Netlist.of(bench.scenario(), byLinks, part -> isClosed(part) || isAmmeter(part));
         this.packs = circuit.packs();
     }
 
-    static SwitchView atRest(Bench bench, Wiring wiring) {
-        return new SwitchView(bench, wiring, Press.RELEASED, Caution.When.AT_REST);
+    static SwitchView atRest(Bench bench, Nets byLinks) {
+        return new SwitchView(bench, byLinks, Press.RELEASED, Caution.When.AT_REST);
     }
 
-    static SwitchView held(Bench bench, Wiring wiring) {
-        return new SwitchView(bench, wiring, Press.HELD, Caution.When.FIRED);
+    static SwitchView held(Bench bench, Nets byLinks) {
+        return new SwitchView(bench, byLinks, Press.HELD, Caution.When.FIRED);
     }
 
     /**
@@ -92,8 +94,8 @@ final class SwitchView {
     }
 
     /** The same circuit as if every meter were taken out. */
-    Circuit withoutMeters() {
-        return Circuit.of(wiring, this::isClosed);
+    Netlist withoutMeters() {
+        return Netlist.of(bench.scenario(), byLinks, this::isClosed);
     }
 
     Caution.When when() {
@@ -104,7 +106,7 @@ final class SwitchView {
         return readings;
     }
 
-    Circuit circuit() {
+    Netlist circuit() {
         return circuit;
     }
 

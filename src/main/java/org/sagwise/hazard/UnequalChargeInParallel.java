@@ -5,7 +5,7 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.sagwise.caution.circuit.Pack;
+import org.sagwise.circuit.Pack;
 
 /**
  * Cells side by side of unequal charge: the fuller ones charge the emptier ones with nothing but

@@ -2,7 +2,7 @@ package org.sagwise.hazard;
 
 import java.util.Comparator;
 import java.util.List;
-import org.sagwise.caution.circuit.Row;
+import org.sagwise.circuit.Row;
 
 /**
  * Cells in a row of unequal charge: the same current empties all, so the emptiest is driven below

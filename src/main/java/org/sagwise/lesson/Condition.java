@@ -8,6 +8,7 @@ import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Probes;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
+import org.sagwise.scenario.net.Nets;
 
 /** What must be so before a step is done: about the bench as it is, not about how it came so. */
 public sealed interface Condition {
@@ -64,7 +65,7 @@ public sealed interface Condition {
 
         @Override
         public boolean holds(Situation situation) {
-            return Nets.of(situation.scenario()).joined(one, other);
+            return CellLayout.byLinks(situation.scenario()).joined(one, other);
         }
     }
 
@@ -77,7 +78,7 @@ public sealed interface Condition {
 
         @Override
         public boolean holds(Situation situation) {
-            return !Nets.of(situation.scenario()).joined(one, other);
+            return !CellLayout.byLinks(situation.scenario()).joined(one, other);
         }
     }
 
@@ -97,8 +98,8 @@ public sealed interface Condition {
     record Layout(Arrangement arrangement, int cells, int turned) implements Condition {
         @Override
         public boolean holds(Situation situation) {
-            Nets nets = Nets.of(situation.scenario());
-            int found = arrangement == Arrangement.SERIES ? nets.turnedInRow(cells) : nets.turnedSideBySide(cells);
+            CellLayout layout = CellLayout.of(situation.scenario());
+            int found = arrangement == Arrangement.SERIES ? layout.turnedInRow(cells) : layout.turnedSideBySide(cells);
             return found == turned;
         }
     }
@@ -121,7 +122,7 @@ public sealed interface Condition {
         @Override
         public boolean holds(Situation situation) {
             Scenario scenario = situation.scenario();
-            Nets nets = Nets.of(scenario);
+            Nets nets = CellLayout.byLinks(scenario);
             return scenario.probes().filter(probes -> fits(nets, probes)).isPresent();
         }
 

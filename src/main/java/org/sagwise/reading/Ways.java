@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.sagwise.network.Element;
+import org.sagwise.scenario.net.Groups;
 
 /**
  * The ways that current takes through a solved circuit: its nodes with ideal joints merged, and
@@ -16,7 +17,7 @@ final class Ways {
     /** Currents below this are no way of the current: a voltmeter's, or rounding, A. */
     static final double LEAST_A = 1e-4;
 
-    private final int[] group;
+    private final Groups merged;
     private final List<Way> all = new ArrayList<>();
     private final List<List<Way>> at = new ArrayList<>();
 
@@ -47,9 +48,8 @@ final class Ways {
     }
 
     private Ways(int nodeCount) {
-        group = new int[nodeCount];
+        merged = new Groups(nodeCount);
         for (int i = 0; i < nodeCount; i++) {
-            group[i] = i;
             at.add(new ArrayList<>());
         }
     }
@@ -59,7 +59,7 @@ final class Ways {
         Ways ways = new Ways(moment.circuit().network().nodeCount());
         for (int i = 0; i < elements.size(); i++) {
             if (elements.get(i) instanceof Element.Resistance joint && isMerged(joint, i, moment)) {
-                ways.group[ways.merged(joint.a())] = ways.merged(joint.b());
+                ways.merged.join(joint.a(), joint.b());
             }
         }
         for (int i = 0; i < elements.size(); i++) {
@@ -106,12 +106,7 @@ final class Ways {
 
     /** The node that stands for this one and all that are ideally joined to it. */
     int merged(int node) {
-        int root = node;
-        while (group[root] != root) {
-            group[root] = group[group[root]];
-            root = group[root];
-        }
-        return root;
+        return merged.of(node);
     }
 
     /**

@@ -5,9 +5,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.sagwise.scenario.Link;
-import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
+import org.sagwise.scenario.net.Groups;
+import org.sagwise.scenario.net.Terminals;
 
 /**
  * Terminals that links join, whatever the joint's resistance, numbered. A link that would join both
@@ -15,45 +16,42 @@ import org.sagwise.scenario.TerminalRef;
  */
 final class Joints {
 
-    private final Map<TerminalRef, TerminalRef> parents = new HashMap<>();
-    private final Map<TerminalRef, List<TerminalRef>> members = new HashMap<>();
-    private final Map<TerminalRef, Integer> numbers = new HashMap<>();
+    private final Terminals terminals;
+    private final Groups groups;
+    private final Map<Integer, List<TerminalRef>> members = new HashMap<>();
 
-    private Joints() {}
+    private Joints(Terminals terminals) {
+        this.terminals = terminals;
+        groups = new Groups(terminals.size());
+        for (int i = 0; i < terminals.size(); i++) {
+            members.put(i, new ArrayList<>(List.of(terminals.get(i))));
+        }
+    }
 
     static Joints of(Scenario scenario) {
-        Joints joints = new Joints();
-        for (Part part : scenario.parts()) {
-            for (TerminalRef terminal : part.terminals()) {
-                joints.parents.put(terminal, terminal);
-                joints.members.put(terminal, new ArrayList<>(List.of(terminal)));
-            }
-        }
+        Joints joints = new Joints(Terminals.of(scenario));
         scenario.links().forEach(joints::join);
         return joints;
     }
 
     /** Number of the joint that a terminal belongs to. */
     int of(TerminalRef terminal) {
-        return numbers.computeIfAbsent(find(terminal), root -> numbers.size());
+        return groups.of(terminals.number(terminal));
     }
 
     /** Whether both ends of a link belong to one joint. */
     boolean joins(Link link) {
-        return parents.containsKey(link.from())
-                && parents.containsKey(link.to())
-                && find(link.from()).equals(find(link.to()));
+        return of(link.from()) == of(link.to());
     }
 
     private void join(Link link) {
-        if (!parents.containsKey(link.from()) || !parents.containsKey(link.to())) {
-            return;
-        }
-        TerminalRef one = find(link.from());
-        TerminalRef other = find(link.to());
-        if (!one.equals(other) && !wouldShort(one, other) && !onWrap(link)) {
-            parents.put(other, one);
-            members.get(one).addAll(members.remove(other));
+        int one = of(link.from());
+        int other = of(link.to());
+        if (one != other && !wouldShort(one, other) && !onWrap(link)) {
+            List<TerminalRef> both = members.remove(one);
+            both.addAll(members.remove(other));
+            groups.join(one, other);
+            members.put(groups.of(one), both);
         }
     }
 
@@ -61,7 +59,7 @@ final class Joints {
         return link.from().terminal().equals("can") || link.to().terminal().equals("can");
     }
 
-    private boolean wouldShort(TerminalRef one, TerminalRef other) {
+    private boolean wouldShort(int one, int other) {
         List<TerminalRef> fewer = members.get(one);
         List<TerminalRef> more = members.get(other);
         return fewer.stream().anyMatch(a -> more.stream().anyMatch(b -> arePoles(a, b) || arePoles(b, a)));
@@ -74,13 +72,5 @@ final class Joints {
         }
         boolean sides = a.terminal().startsWith("in") != b.terminal().startsWith("in");
         return !sides;
-    }
-
-    private TerminalRef find(TerminalRef terminal) {
-        TerminalRef root = terminal;
-        while (!parents.get(root).equals(root)) {
-            root = parents.get(root);
-        }
-        return root;
     }
 }

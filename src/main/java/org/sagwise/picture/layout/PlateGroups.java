@@ -10,6 +10,8 @@ import java.util.function.Predicate;
 import org.sagwise.scenario.Joint;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.TerminalRef;
+import org.sagwise.scenario.net.Nets;
+import org.sagwise.scenario.net.Terminals;
 
 /**
  * Which links are drawn as one set of plates: touching and ideal joints that meet at terminals. A
@@ -18,32 +20,27 @@ import org.sagwise.scenario.TerminalRef;
 final class PlateGroups {
 
     private final List<Link> links;
-    private final Map<TerminalRef, TerminalRef> plates = new HashMap<>();
-    private final Map<TerminalRef, TerminalRef> all = new HashMap<>();
+    private final Nets plates;
     private final Map<TerminalRef, Integer> drawn = new HashMap<>();
     private final int[] owners;
     private final int[] kin;
 
     PlateGroups(List<Link> links) {
         this.links = links;
-        for (Link link : links) {
-            union(all, link);
-            if (!isWire(link)) {
-                union(plates, link);
-            }
-        }
+        Terminals ends = Terminals.at(links);
+        plates = Nets.of(ends, links, link -> !isWire(link));
         owners = firstOf(plates, PlateGroups::isWire);
-        kin = firstOf(all, link -> false);
+        kin = firstOf(Nets.of(ends, links, link -> true), link -> false);
         countDrawn();
     }
 
     /** For each link the first one of its group, or itself if it stands alone. */
-    private int[] firstOf(Map<TerminalRef, TerminalRef> parents, Predicate<Link> standsAlone) {
-        Map<TerminalRef, Integer> first = new HashMap<>();
+    private int[] firstOf(Nets nets, Predicate<Link> standsAlone) {
+        Map<Integer, Integer> first = new HashMap<>();
         int[] firsts = new int[links.size()];
         for (int i = 0; i < firsts.length; i++) {
             Link link = links.get(i);
-            Integer before = standsAlone.test(link) ? null : first.putIfAbsent(find(parents, link.from()), i);
+            Integer before = standsAlone.test(link) ? null : first.putIfAbsent(nets.of(link.from()), i);
             firsts[i] = before == null ? i : before;
         }
         return firsts;
@@ -72,10 +69,10 @@ final class PlateGroups {
 
     /** Indices of the links of each set of plates. */
     Collection<List<Integer>> plates() {
-        Map<TerminalRef, List<Integer>> groups = new LinkedHashMap<>();
+        Map<Integer, List<Integer>> groups = new LinkedHashMap<>();
         for (int i = 0; i < links.size(); i++) {
             if (!isWire(links.get(i))) {
-                groups.computeIfAbsent(find(plates, links.get(i).from()), key -> new ArrayList<>())
+                groups.computeIfAbsent(plates.of(links.get(i).from()), key -> new ArrayList<>())
                         .add(i);
             }
         }
@@ -98,22 +95,5 @@ final class PlateGroups {
             return 0;
         }
         return kin[owner] == kin[other] ? 1 : 0;
-    }
-
-    private static void union(Map<TerminalRef, TerminalRef> parents, Link link) {
-        parents.put(find(parents, link.to()), find(parents, link.from()));
-    }
-
-    /** The root of a group; on the way, everyone met is led to its parent's parent. */
-    private static TerminalRef find(Map<TerminalRef, TerminalRef> parents, TerminalRef terminal) {
-        TerminalRef at = terminal;
-        TerminalRef parent = parents.getOrDefault(at, at);
-        while (!parent.equals(at)) {
-            TerminalRef grandparent = parents.getOrDefault(parent, parent);
-            parents.put(at, grandparent);
-            at = grandparent;
-            parent = parents.getOrDefault(at, at);
-        }
-        return at;
     }
 }

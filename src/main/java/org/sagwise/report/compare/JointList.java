@@ -9,6 +9,7 @@ import org.sagwise.scenario.Joint;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
+import org.sagwise.scenario.net.Nets;
 
 /**
  * The joints of a scenario under names that another scenario may share. Terminals that ideal joints
@@ -32,10 +33,10 @@ final class JointList {
      * @param names what the other scenario calls a terminal
      */
     JointList(Scenario scenario, Function<TerminalRef, String> names) {
-        for (Link link : scenario.links()) {
-            if (link.joint() instanceof Joint.Ideal) {
-                join(names.apply(link.from()), names.apply(link.to()));
-            }
+        Nets nets = Nets.of(scenario, link -> link.joint() instanceof Joint.Ideal);
+        for (int net = 0; net < nets.size(); net++) {
+            List<String> point = nets.members(net).stream().map(names).sorted().toList();
+            point.forEach(terminal -> pointOf.put(terminal, point.get(0)));
         }
         for (Link link : scenario.links()) {
             if (!(link.joint() instanceof Joint.Ideal)) {
@@ -53,19 +54,6 @@ final class JointList {
 
     /** The point at which a terminal lies: the terminal of it that comes first in the alphabet. */
     String point(String terminal) {
-        String at = terminal;
-        while (pointOf.containsKey(at)) {
-            at = pointOf.get(at);
-        }
-        return at;
-    }
-
-    private void join(String one, String other) {
-        String a = point(one);
-        String b = point(other);
-        if (!a.equals(b)) {
-            boolean first = a.compareTo(b) < 0;
-            pointOf.put(first ? b : a, first ? a : b);
-        }
+        return pointOf.getOrDefault(terminal, terminal);
     }
 }

@@ -1,16 +1,16 @@
 package org.sagwise.report.explain;
 
 import java.util.List;
-import org.sagwise.caution.circuit.Branch;
-import org.sagwise.caution.circuit.Circuit;
-import org.sagwise.caution.circuit.Row;
-import org.sagwise.caution.circuit.Rows;
-import org.sagwise.caution.circuit.Wiring;
+import org.sagwise.circuit.Branch;
+import org.sagwise.circuit.Netlist;
+import org.sagwise.circuit.Row;
+import org.sagwise.circuit.Rows;
 import org.sagwise.part.PartKind;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.Bench;
 import org.sagwise.reading.ResolvedCoil;
 import org.sagwise.scenario.Part;
+import org.sagwise.scenario.net.Nets;
 
 /** The layout of a bench in one line: how many cells, how they are joined, and on which coil. */
 final class Shape {
@@ -32,8 +32,9 @@ final class Shape {
         if (cells.size() < 2) {
             return speech.say(cells.isEmpty() ? "shape.no-cell" : "shape.one-cell");
         }
-        Circuit circuit = Circuit.of(Wiring.of(bench.scenario(), bench::joins), part -> part.kind() != PartKind.METER);
-        List<List<Branch>> groups = Rows.groups(circuit);
+        Netlist circuit = Netlist.of(
+                bench.scenario(), Nets.of(bench.scenario(), bench::joins), part -> part.kind() != PartKind.METER);
+        List<List<Branch>> groups = Rows.groups(circuit.sources());
         List<Row> rows = Rows.of(circuit);
         if (groups.size() == 1 && groups.get(0).size() == cells.size()) {
             return speech.say("shape.parallel", cells.size());

@@ -1,7 +1,6 @@
 package org.sagwise.scenario.edit;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -13,6 +12,7 @@ import org.sagwise.part.key.Keys;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
+import org.sagwise.scenario.net.Nets;
 
 /**
  * How some cells are joined to each other and to the rest of a bench.
@@ -25,21 +25,21 @@ final class PackEnds {
 
     private final Set<String> cells;
     private final Set<Integer> inner = new HashSet<>();
-    private final Map<TerminalRef, TerminalRef> plates = new HashMap<>();
-    private final Map<TerminalRef, Integer> polarity = new LinkedHashMap<>();
+    private final Nets plates;
+    private final Map<Integer, Integer> polarity = new LinkedHashMap<>();
     private final List<Keys> joints = new ArrayList<>();
 
-    private PackEnds(Set<String> cells) {
+    private PackEnds(Scenario scenario, Set<String> cells) {
         this.cells = cells;
+        plates = Nets.of(scenario, this::isInner);
     }
 
     static PackEnds of(Scenario scenario, Set<String> cells) {
-        PackEnds ends = new PackEnds(cells);
+        PackEnds ends = new PackEnds(scenario, cells);
         for (int i = 0; i < scenario.links().size(); i++) {
             Link link = scenario.links().get(i);
             if (ends.isInner(link)) {
                 ends.inner.add(i);
-                ends.plates.put(ends.plate(link.to()), ends.plate(link.from()));
                 ends.joints.add(link.keys());
             }
         }
@@ -47,7 +47,7 @@ final class PackEnds {
                 .filter(link -> !ends.isInner(link))
                 .flatMap(link -> Stream.of(link.from(), link.to()))
                 .filter(ends::isOuter)
-                .forEach(end -> ends.polarity.putIfAbsent(ends.plate(end), 0));
+                .forEach(end -> ends.polarity.putIfAbsent(ends.plates.of(end), 0));
         scenario.parts().stream()
                 .filter(part -> cells.contains(part.id()))
                 .flatMap(part -> part.terminals().stream())
@@ -58,7 +58,7 @@ final class PackEnds {
 
     private void vote(TerminalRef end) {
         int own = end.terminal().equals("+") ? 1 : -1;
-        polarity.computeIfPresent(plate(end), (plate, votes) -> votes + own);
+        polarity.computeIfPresent(plates.of(end), (plate, votes) -> votes + own);
     }
 
     private boolean isInner(Link link) {
@@ -81,23 +81,14 @@ final class PackEnds {
     }
 
     boolean isPlus(TerminalRef end) {
-        TerminalRef own = plate(end);
-        List<TerminalRef> outer = List.copyOf(polarity.keySet());
+        int own = plates.of(end);
+        List<Integer> outer = List.copyOf(polarity.keySet());
         if (outer.size() != 2) {
             int votes = polarity.getOrDefault(own, 0);
             return votes == 0 ? end.terminal().equals("+") : votes > 0;
         }
         int first = polarity.get(outer.get(0));
         int second = polarity.get(outer.get(1));
-        TerminalRef plus = first >= second ? outer.get(0) : outer.get(1);
-        return own.equals(plus);
-    }
-
-    private TerminalRef plate(TerminalRef end) {
-        TerminalRef at = end;
-        while (plates.containsKey(at) && !plates.get(at).equals(at)) {
-            at = plates.get(at);
-        }
-        return at;
+        return own == (first >= second ? outer.get(0) : outer.get(1));
     }
 }

@@ -1,4 +1,4 @@
-package org.sagwise.caution.circuit;
+package org.sagwise.circuit;
 
 import java.util.List;
 
@@ -62,6 +62,11 @@ public record Row(List<Group> groups) {
         Group first = groups.get(0);
         Group last = groups.get(groups.size() - 1);
         return List.of(net(first, -first.up()), net(last, last.up()));
+    }
+
+    /** Whether both its ends are one net. */
+    public boolean isRing() {
+        return ends().get(0).equals(ends().get(1));
     }
 
     /** The net above a group, or the one below it. */

@@ -1,4 +1,4 @@
-package org.sagwise.caution.circuit;
+package org.sagwise.circuit;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -14,7 +14,7 @@ final class Heights {
     private final Map<Integer, Integer> heights = new HashMap<>();
     private final String turned;
 
-    private Heights(Pack pack, Branch turned, Circuit held) {
+    private Heights(Pack pack, Branch turned, Netlist held) {
         this.turned = turned.part();
         for (Branch source : pack.sources()) {
             Branch branch = held.branch(source.part()).orElseThrow();
@@ -29,7 +29,7 @@ final class Heights {
      *
      * @param held the circuit with the button held
      */
-    static int acrossLoads(Pack pack, Branch turned, Circuit held) {
+    static int acrossLoads(Pack pack, Branch turned, Netlist held) {
         Map<Integer, Integer> heights = new Heights(pack, turned, held).heights;
         return held.loads().stream()
                 .filter(load -> heights.containsKey(load.from()))

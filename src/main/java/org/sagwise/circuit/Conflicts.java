@@ -1,4 +1,4 @@
-package org.sagwise.caution.circuit;
+package org.sagwise.circuit;
 
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -16,10 +16,10 @@ import java.util.Set;
 public final class Conflicts {
 
     private final Pack pack;
-    private final Circuit held;
+    private final Netlist held;
     private final List<Loop> wrong;
 
-    private Conflicts(Pack pack, Circuit held) {
+    private Conflicts(Pack pack, Netlist held) {
         this.pack = pack;
         this.held = held;
         this.wrong = pack.loops().stream().filter(loop -> loop.climb() != 0).toList();
@@ -30,7 +30,7 @@ public final class Conflicts {
      *
      * @param held the circuit with the button held, in which loads show where they hang
      */
-    public static Optional<Conflict> in(Pack pack, Circuit held) {
+    public static Optional<Conflict> in(Pack pack, Netlist held) {
         Conflicts conflicts = new Conflicts(pack, held);
         return conflicts.wrong.isEmpty() ? Optional.empty() : Optional.of(conflicts.judge());
     }

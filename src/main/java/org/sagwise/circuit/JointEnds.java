@@ -1,4 +1,4 @@
-package org.sagwise.caution.circuit;
+package org.sagwise.circuit;
 
 import java.util.List;
 import java.util.Optional;
@@ -16,7 +16,7 @@ import org.sagwise.scenario.TerminalRef;
  * @param potentialV potential of a terminal, V; NaN if it hangs in the air
  */
 record JointEnds(
-        Circuit circuit, Clusters clusters, Predicate<TerminalRef> isLinked, ToDoubleFunction<TerminalRef> potentialV) {
+        Netlist circuit, Clusters clusters, Predicate<TerminalRef> isLinked, ToDoubleFunction<TerminalRef> potentialV) {
 
     /** Potentials closer than this count as the same, V. */
     private static final double SAME_V = 1e-3;

@@ -1,8 +1,7 @@
-package org.sagwise.caution.circuit;
+package org.sagwise.circuit;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -10,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
+import org.sagwise.scenario.net.Groups;
 
 /**
  * Nets of a circuit gathered where sources, or loads that carry current, already join them. What
@@ -17,16 +17,15 @@ import java.util.function.Predicate;
  */
 final class Clusters {
 
-    private final Circuit circuit;
-    private final int[] parent;
+    private final Netlist circuit;
+    private final Groups groups;
     private final boolean[] driven;
     private final Map<Integer, List<Branch>> idleAt = new HashMap<>();
 
-    Clusters(Circuit circuit, Predicate<Branch> isIdle) {
+    Clusters(Netlist circuit, Predicate<Branch> isIdle) {
         this.circuit = circuit;
-        parent = new int[circuit.size()];
+        groups = new Groups(circuit.size());
         driven = new boolean[circuit.size()];
-        Arrays.setAll(parent, net -> net);
         circuit.sources().forEach(this::join);
         circuit.outputs().forEach(this::join);
         for (Branch load : circuit.loads()) {
@@ -44,17 +43,12 @@ final class Clusters {
     }
 
     private void join(Branch branch) {
-        parent[of(branch.from())] = of(branch.to());
+        groups.join(branch.from(), branch.to());
     }
 
     /** The cluster of a net: one of its nets stands for it. */
     int of(int net) {
-        int at = net;
-        while (parent[at] != at) {
-            parent[at] = parent[parent[at]];
-            at = parent[at];
-        }
-        return at;
+        return groups.of(net);
     }
 
     /** Whether sources lie in a cluster. */

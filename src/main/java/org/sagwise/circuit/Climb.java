@@ -1,4 +1,4 @@
-package org.sagwise.caution.circuit;
+package org.sagwise.circuit;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -15,7 +15,7 @@ public final class Climb {
     private Climb() {}
 
     /** The sources passed from one net to another; empty where none leads there. */
-    public static Optional<List<Loop.Step>> between(Circuit circuit, int from, int to) {
+    public static Optional<List<Loop.Step>> between(Netlist circuit, int from, int to) {
         Map<Integer, Branch> cameBy = new HashMap<>();
         Deque<Integer> open = new ArrayDeque<>(List.of(from));
         while (!open.isEmpty()) {

@@ -1,17 +1,18 @@
-package org.sagwise.caution.circuit;
+package org.sagwise.circuit;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
-import java.util.stream.IntStream;
 import org.sagwise.part.PartKind;
 import org.sagwise.scenario.Part;
+import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
+import org.sagwise.scenario.net.Groups;
+import org.sagwise.scenario.net.Nets;
 
 /**
  * The circuit at one position of the button, seen as pieces of metal with parts between them.
@@ -21,7 +22,7 @@ import org.sagwise.scenario.TerminalRef;
  * matter for the readings. What is left between the nets are sources (cells and supplies), loads
  * (coils, boards, chargers, other resistors) and gaps (open switches, melted fuses, voltmeters).
  */
-public final class Circuit {
+public final class Netlist {
 
     /**
      * Up to here a resistor stands for a wire or a contact and not for a load, Ω: the resistance
@@ -36,9 +37,7 @@ public final class Circuit {
     private static final int OUT_PLUS = PartKind.BOARD.terminals().indexOf("out+");
     private static final int OUT_MINUS = PartKind.BOARD.terminals().indexOf("out-");
 
-    private final Wiring wiring;
-    private final int[] netOf;
-    private final int size;
+    private final Nets nets;
     private final Map<String, Branch> branches = new HashMap<>();
     private final List<Branch> sources = new ArrayList<>();
     private final List<Branch> loads = new ArrayList<>();
@@ -46,17 +45,14 @@ public final class Circuit {
     private final List<Branch> outputs = new ArrayList<>();
     private final boolean[] loaded;
 
-    /** By net; gathered when first asked for, since most circuits are never asked. */
-    private final List<List<TerminalRef>> terminals = new ArrayList<>();
-
-    private Circuit(Wiring wiring, Predicate<Part> conducts) {
-        this.wiring = wiring;
-        netOf = nets(wiring, conducts);
-        size = Arrays.stream(netOf).max().orElse(-1) + 1;
-        for (int i = 0; i < wiring.parts().size(); i++) {
-            sort(wiring.parts().get(i), wiring.firstOf(i), conducts);
+    private Netlist(Scenario scenario, Nets byLinks, Predicate<Part> conducts) {
+        nets = byLinks.with(groups -> joinInside(scenario.parts(), groups, conducts));
+        int first = 0;
+        for (Part part : scenario.parts()) {
+            sort(part, first, conducts);
+            first += part.kind().terminals().size();
         }
-        loaded = new boolean[size];
+        loaded = new boolean[nets.size()];
         for (Branch load : loads) {
             loaded[load.from()] = true;
             loaded[load.to()] = true;
@@ -69,30 +65,28 @@ public final class Circuit {
     /**
      * Reads the shape of a circuit.
      *
+     * @param byLinks the nets that those links of the scenario make which join their ends
      * @param conducts whether current passes a switch, a fuse or a meter as through metal
      */
-    public static Circuit of(Wiring wiring, Predicate<Part> conducts) {
-        return new Circuit(wiring, conducts);
+    public static Netlist of(Scenario scenario, Nets byLinks, Predicate<Part> conducts) {
+        return new Netlist(scenario, byLinks, conducts);
     }
 
     /** A cell's can is its minus, a board's two minus terminals are one (common practice). */
-    private static int[] nets(Wiring wiring, Predicate<Part> conducts) {
-        Nets nets = new Nets(wiring.size());
-        for (int i = 0; i < wiring.parts().size(); i++) {
-            Part part = wiring.parts().get(i);
-            int first = wiring.firstOf(i);
+    private static void joinInside(List<Part> parts, Groups groups, Predicate<Part> conducts) {
+        int first = 0;
+        for (Part part : parts) {
             switch (part.kind()) {
-                case CELL -> nets.join(first + MINUS, first + CAN);
-                case BOARD -> nets.join(first + IN_MINUS, first + OUT_MINUS);
+                case CELL -> groups.join(first + MINUS, first + CAN);
+                case BOARD -> groups.join(first + IN_MINUS, first + OUT_MINUS);
                 default -> {
                     if (isMetal(part, conducts)) {
-                        nets.join(first, first + 1);
+                        groups.join(first, first + 1);
                     }
                 }
             }
+            first += part.kind().terminals().size();
         }
-        wiring.joints().forEach(joint -> nets.join(joint[0], joint[1]));
-        return nets.numbered();
     }
 
     private static boolean isMetal(Part part, Predicate<Part> conducts) {
@@ -108,7 +102,7 @@ public final class Circuit {
             case CELL, SUPPLY -> put(sources, part, first + MINUS, first);
             case COIL, CHARGER -> put(loads, part, first, first + 1);
             case BOARD -> {
-                outputs.add(new Branch(part.id(), netOf[first + OUT_MINUS], netOf[first + OUT_PLUS]));
+                outputs.add(new Branch(part.id(), nets.of(first + OUT_MINUS), nets.of(first + OUT_PLUS)));
                 put(loads, part, first, first + IN_MINUS);
             }
             case RESISTOR, SWITCH, FUSE, METER -> {
@@ -121,7 +115,7 @@ public final class Circuit {
     }
 
     private void put(List<Branch> list, Part part, int from, int to) {
-        Branch branch = new Branch(part.id(), netOf[from], netOf[to]);
+        Branch branch = new Branch(part.id(), nets.of(from), nets.of(to));
         list.add(branch);
         branches.put(part.id(), branch);
     }
@@ -133,23 +127,17 @@ public final class Circuit {
 
     /** Number of nets. */
     public int size() {
-        return size;
+        return nets.size();
     }
 
     /** The net of a terminal of this circuit. */
     public int net(TerminalRef terminal) {
-        return netOf[wiring.number(terminal)];
+        return nets.of(terminal);
     }
 
     /** The terminals of a net in file order. */
     public List<TerminalRef> terminals(int net) {
-        if (terminals.isEmpty()) {
-            IntStream.range(0, size).forEach(i -> terminals.add(new ArrayList<>(4)));
-            for (int i = 0; i < netOf.length; i++) {
-                terminals.get(netOf[i]).add(wiring.terminal(i));
-            }
-        }
-        return Collections.unmodifiableList(terminals.get(net));
+        return nets.members(net);
     }
 
     /** Cells and supplies in file order. */

@@ -1,4 +1,4 @@
-package org.sagwise.caution.circuit;
+package org.sagwise.circuit;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -11,11 +11,11 @@ import org.sagwise.scenario.TerminalRef;
 /** Finds out which joint is missing where no current flows although it should. */
 public final class MissingJoints {
 
-    private final Circuit circuit;
+    private final Netlist circuit;
     private final Clusters clusters;
     private final JointEnds ends;
 
-    private MissingJoints(Circuit circuit, Clusters clusters, JointEnds ends) {
+    private MissingJoints(Netlist circuit, Clusters clusters, JointEnds ends) {
         this.circuit = circuit;
         this.clusters = clusters;
         this.ends = ends;
@@ -30,7 +30,7 @@ public final class MissingJoints {
      * @param potentialV potential of a terminal, V; NaN if it hangs in the air
      */
     public static List<MissingJoint> in(
-            Circuit circuit,
+            Netlist circuit,
             Predicate<Branch> isIdle,
             Predicate<TerminalRef> isLinked,
             ToDoubleFunction<TerminalRef> potentialV) {

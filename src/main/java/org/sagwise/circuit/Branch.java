@@ -1,4 +1,4 @@
-package org.sagwise.caution.circuit;
+package org.sagwise.circuit;
 
 /**
  * A part that leads from one piece of metal to another.

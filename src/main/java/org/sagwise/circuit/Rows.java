@@ -1,4 +1,4 @@
-package org.sagwise.caution.circuit;
+package org.sagwise.circuit;
 
 import java.util.ArrayList;
 import java.util.Collections;
@@ -7,18 +7,19 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.IntPredicate;
 
 /** Finds the rows (sources in series) of a circuit. */
 public final class Rows {
 
-    private final Circuit circuit;
+    private final IntPredicate isLoaded;
     private final List<List<Branch>> groups;
     private final Map<Integer, List<List<Branch>>> atNet = new LinkedHashMap<>();
     private final Set<List<Branch>> used = Collections.newSetFromMap(new IdentityHashMap<>());
 
-    private Rows(Circuit circuit) {
-        this.circuit = circuit;
-        groups = groups(circuit);
+    private Rows(List<Branch> sources, IntPredicate isLoaded) {
+        this.isLoaded = isLoaded;
+        groups = groups(sources);
         for (List<Branch> group : groups) {
             Branch first = group.get(0);
             atNet.computeIfAbsent(first.from(), net -> new ArrayList<>()).add(group);
@@ -27,14 +28,23 @@ public final class Rows {
     }
 
     /** Every row of two groups or more. */
-    public static List<Row> of(Circuit circuit) {
-        return new Rows(circuit).find();
+    public static List<Row> of(Netlist circuit) {
+        return of(circuit.sources(), circuit::isLoaded);
+    }
+
+    /**
+     * Every row of two groups or more among some sources.
+     *
+     * @param isLoaded whether something hangs at a net, so that no row leads through it
+     */
+    public static List<Row> of(List<Branch> sources, IntPredicate isLoaded) {
+        return new Rows(sources, isLoaded).find();
     }
 
     /** Sources side by side between the same two nets; sources with joined ends are left out. */
-    public static List<List<Branch>> groups(Circuit circuit) {
+    public static List<List<Branch>> groups(List<Branch> sources) {
         Map<List<Integer>, List<Branch>> byNets = new LinkedHashMap<>();
-        for (Branch source : circuit.sources()) {
+        for (Branch source : sources) {
             if (!source.isShorted()) {
                 List<Integer> nets =
                         List.of(Math.min(source.from(), source.to()), Math.max(source.from(), source.to()));
@@ -78,6 +88,6 @@ public final class Rows {
     }
 
     private boolean isJoint(int net) {
-        return atNet.get(net).size() == 2 && !circuit.isLoaded(net);
+        return atNet.get(net).size() == 2 && !isLoaded.test(net);
     }
 }

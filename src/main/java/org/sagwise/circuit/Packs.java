@@ -1,4 +1,4 @@
-package org.sagwise.caution.circuit;
+package org.sagwise.circuit;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -20,7 +20,7 @@ final class Packs {
     private final int[] depth;
     private final boolean[] seen;
 
-    private Packs(Circuit circuit) {
+    private Packs(Netlist circuit) {
         sources = circuit.sources();
         up = new Branch[circuit.size()];
         depth = new int[circuit.size()];
@@ -36,7 +36,7 @@ final class Packs {
         }
     }
 
-    static List<Pack> of(Circuit circuit) {
+    static List<Pack> of(Netlist circuit) {
         Packs packs = new Packs(circuit);
         List<Pack> found = new ArrayList<>();
         for (Branch source : packs.sources) {

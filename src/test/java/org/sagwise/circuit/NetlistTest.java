@@ -1,4 +1,4 @@
-package org.sagwise.caution.circuit;
+package org.sagwise.circuit;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -24,15 +24,16 @@ import org.sagwise.part.PartKind;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
+import org.sagwise.scenario.net.Nets;
 
-class CircuitTest {
+class NetlistTest {
 
-    static Circuit held(Scenario scenario) {
-        return Circuit.of(Wiring.of(scenario, link -> true), part -> part.kind() == PartKind.SWITCH);
+    static Netlist held(Scenario scenario) {
+        return Netlist.of(scenario, Nets.of(scenario, link -> true), part -> part.kind() == PartKind.SWITCH);
     }
 
-    static Circuit atRest(Scenario scenario) {
-        return Circuit.of(Wiring.of(scenario, link -> true), part -> false);
+    static Netlist atRest(Scenario scenario) {
+        return Netlist.of(scenario, Nets.of(scenario, link -> true), part -> false);
     }
 
     private static Part good(String id) {
@@ -56,16 +57,16 @@ class CircuitTest {
     void net_resistor_isMetalUpToATenthOfAnOhm() {
         for (double ohm : List.of(0.0, 0.1, 0.1001)) {
             Scenario scenario = Scenario.of("Lead", List.of(Part.of("lead", PartKind.RESISTOR, "ohm", ohm)), List.of());
-            Circuit circuit = atRest(scenario);
+            Netlist circuit = atRest(scenario);
             boolean metal = circuit.net(terminal("lead.1")) == circuit.net(terminal("lead.2"));
-            assertEquals(ohm <= Circuit.CONDUCTOR_OHM, metal, ohm + " Ω");
+            assertEquals(ohm <= Netlist.CONDUCTOR_OHM, metal, ohm + " Ω");
             assertEquals(metal, circuit.loads().isEmpty());
         }
     }
 
     @Test
     void net_terminalsOfANet_areInFileOrder() {
-        Circuit circuit = held(single(good("A"), 1.0));
+        Netlist circuit = held(single(good("A"), 1.0));
         assertEquals(
                 List.of(terminal("A.+"), terminal("fire.1"), terminal("fire.2"), terminal("coil.1")),
                 circuit.terminals(circuit.net(terminal("A.+"))));
@@ -115,7 +116,7 @@ class CircuitTest {
     }
 
     private static Optional<Conflict> conflict(Scenario scenario) {
-        Circuit circuit = held(scenario);
+        Netlist circuit = held(scenario);
         return Conflicts.in(circuit.packs().get(0), circuit);
     }
 
@@ -202,7 +203,7 @@ class CircuitTest {
 
     @Test
     void rows_turnedCell_isNamed() {
-        Circuit circuit = held(turned(series(1.0, good("A"), good("B"), good("C")), "A"));
+        Netlist circuit = held(turned(series(1.0, good("A"), good("B"), good("C")), "A"));
         Row row = Rows.of(circuit).get(0);
         assertTrue(row.isOpposed());
         assertEquals(List.of("A"), ids(row.turned(circuit.sources()).get(0).sources()));
@@ -219,18 +220,18 @@ class CircuitTest {
 
     @Test
     void climb_upAndDownARow_countsCells() {
-        Circuit circuit = held(series(1.0, good("A"), good("B"), good("C")));
+        Netlist circuit = held(series(1.0, good("A"), good("B"), good("C")));
         int bottom = circuit.net(terminal("A.-"));
         int top = circuit.net(terminal("C.+"));
         assertEquals(3, climb(circuit, bottom, top));
         assertEquals(-3, climb(circuit, top, bottom));
         Scenario apart = Scenario.of("Apart", List.of(good("A"), button(3)), List.of());
-        Circuit nothing = atRest(apart);
+        Netlist nothing = atRest(apart);
         assertTrue(Climb.between(nothing, nothing.net(terminal("A.-")), nothing.net(terminal("fire.1")))
                 .isEmpty());
     }
 
-    private static int climb(Circuit circuit, int from, int to) {
+    private static int climb(Netlist circuit, int from, int to) {
         return Climb.between(circuit, from, to).orElseThrow().stream()
                 .mapToInt(Loop.Step::up)
                 .sum();

@@ -1,4 +1,4 @@
-package org.sagwise.caution.circuit;
+package org.sagwise.circuit;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -14,11 +14,11 @@ import java.util.Set;
  */
 final class Blockers {
 
-    private final Circuit circuit;
+    private final Netlist circuit;
     private final Clusters clusters;
     private final Branch load;
 
-    Blockers(Circuit circuit, Clusters clusters, Branch load) {
+    Blockers(Netlist circuit, Clusters clusters, Branch load) {
         this.circuit = circuit;
         this.clusters = clusters;
         this.load = load;

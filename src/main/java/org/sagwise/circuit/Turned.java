@@ -1,4 +1,4 @@
-package org.sagwise.caution.circuit;
+package org.sagwise.circuit;
 
 import java.util.Comparator;
 import java.util.LinkedHashSet;
@@ -19,7 +19,7 @@ final class Turned {
      *
      * @param held the circuit with the button held, in which loads show where they hang
      */
-    static List<Branch> among(Pack pack, List<Branch> members, Circuit held) {
+    static List<Branch> among(Pack pack, List<Branch> members, Netlist held) {
         return cures(pack).stream()
                 .filter(members::contains)
                 .max(Comparator.<Branch>comparingInt(member -> Heights.acrossLoads(pack, member, held))
