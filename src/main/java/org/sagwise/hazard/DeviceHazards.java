@@ -23,6 +23,17 @@ final class DeviceHazards {
             "Boards, chargers, supplies, meters",
             List.of(
                     Hazard.of(
+                            "board-asks-too-much",
+                            75,
+                            new Listing(
+                                    "WARNING; DANGER from " + Listing.number(Gravity.HEAVY) + " times",
+                                    "a board stops, and its watts over the rest volts of all cells are more amps than"
+                                            + " their limits",
+                                    "the cells' own; 1.5: our choice",
+                                    "fewer watts, not fuller cells"),
+                            new BoardAsksTooMuch(),
+                            parts(WARNING, "board-trouble", "cell-empty")),
+                    Hazard.of(
                             "board-trouble",
                             390,
                             new Listing(

@@ -10,7 +10,12 @@ public final class Hazards {
 
     /** In the order in which docs/hazards.md lists them. */
     static final List<Section> SECTIONS = List.of(
-            ShortHazards.SECTION, CellHazards.SECTION, PackHazards.SECTION, WireHazards.SECTION, DeviceHazards.SECTION);
+            ShortHazards.SECTION,
+            CellHazards.SECTION,
+            PackHazards.SECTION,
+            WireHazards.SECTION,
+            DeviceHazards.SECTION,
+            AheadHazards.SECTION);
 
     /** In the order of their rank, in which cautions of the same gravity are told. */
     static final List<Hazard> ALL = SECTIONS.stream()

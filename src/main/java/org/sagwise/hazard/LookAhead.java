@@ -45,10 +45,10 @@ public final class LookAhead {
      * Share of its first watts that a coil must still get for somebody to press on: below it there is no glow that would
      * keep anybody. This program's choice.
      */
-    private static final double STILL_USED = 0.1;
+    static final double STILL_USED = 0.1;
 
     /** Charge that is left in every cell when a board that stops gives up early, share: this program's choice. */
-    private static final double LEFT = 0.2;
+    static final double LEFT = 0.2;
 
     /** The detail that says when, s. */
     private static final String AHEAD = "aheadS";

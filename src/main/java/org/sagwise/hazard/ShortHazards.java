@@ -29,6 +29,8 @@ final class ShortHazards {
             "supply-charges-cell",
             "jumper-over-ampacity",
             "jumper-over-fusing",
+            "joint-hot",
+            "board-asks-too-much",
             "board-trouble",
             "open-circuit",
             "sources-disagree");

@@ -45,6 +45,21 @@ final class WireHazards {
                                     WARNING),
                             parts(WARNING, "jumper-over-ampacity")),
                     Hazard.of(
+                            "joint-hot",
+                            225,
+                            new Listing(
+                                    "NOTICE for a loose joint; CAUTION for a hot one, WARNING from "
+                                            + Listing.number(HotJoint.BURNING_W) + " W",
+                                    "more than " + Listing.number(HotJoint.HOT_W)
+                                            + " W at one end of a joint of more than "
+                                            + Listing.number(HotJoint.SOUND_OHM) + " Ω, or "
+                                            + Listing.number(HotJoint.HOT_ALL_THE_SAME_W) + " W at any; more than "
+                                            + Listing.number(HotJoint.TOLD_V) + " V across more than "
+                                            + Listing.number(HotJoint.USUAL_OHM) + " Ω",
+                                    "about 15 K/W of a small contact: from memory; the ohms: typical of clips",
+                                    "clean and tighten it"),
+                            new HotJoint()),
+                    Hazard.of(
                             "fuse-too-large",
                             360,
                             new Listing(

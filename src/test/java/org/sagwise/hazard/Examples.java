@@ -197,6 +197,13 @@ final class Examples {
                 "Thin",
                 List.of(good("A"), button(3), coil(0.5)),
                 List.of(jumper("A.+", "fire.1", 24, 60), ideal("fire.2", "coil.1"), ideal("coil.2", "A.-")));
+        all.put(
+                "joint-hot.hot",
+                single(good("A")).withLinks(List.of(touch("A.+", "fire.1", 200), links.get(1), links.get(2))));
+        all.put(
+                "joint-hot.loose",
+                single(good("A")).withLinks(List.of(touch("A.+", "fire.1", 60), links.get(1), links.get(2))));
+        all.put("board-asks-too-much", withBoard(cell("A", 4.2, 90).with("limit_A", 5), 0.3, "power_W", 60));
         all.put("jumper-over-ampacity", thin);
         all.put(
                 "jumper-over-fusing",

@@ -76,6 +76,11 @@ class HazardListTest {
             String listed = hazard(id).listing().signals();
             assertTrue(listed.contains(signal), example + ": " + listed);
         });
+        LookAheadTest.examples().forEach((id, seen) -> {
+            shown.add(id);
+            String signal = LookAheadTest.one(seen.get(), id).signal().name();
+            assertEquals(hazard(id).listing().signals(), signal, id);
+        });
         // no bench that comes to no rest is known
         shown.add("no-steady-state");
         assertEquals(ids(), shown);

@@ -44,7 +44,7 @@ class LookAheadTest {
         return assessment.cautions().stream().map(Caution::id).collect(Collectors.joining(" "));
     }
 
-    private static Caution one(Assessment assessment, String id) {
+    static Caution one(Assessment assessment, String id) {
         List<Caution> found = assessment.cautions().stream()
                 .filter(caution -> caution.id().equals(id))
                 .toList();

@@ -18,7 +18,7 @@ import org.sagwise.scenario.Scenario;
  * @param inSeries cells in each row
  * @param sideBySide rows side by side
  * @param charge charge of every cell
- * @param contactMohm contact at every cell, mΩ
+ * @param contactMohm contact at every cell, mΩ; that of the whole pack has as many of them side by side as rows
  * @param wired whether jumpers join the packs, else contacts
  * @param fused whether a fuse guards the pack
  * @param regulated whether a board feeds the coil
@@ -49,12 +49,17 @@ record SoundCircuits(
         if (fused) {
             double ratingA = Math.min(10 * sideBySide, 30);
             parts.add(Part.of("F1", PartKind.FUSE, "rating_A", ratingA));
-            links.add(touch(plus, "F1.1", contactMohm));
+            links.add(touch(plus, "F1.1", trunkMohm()));
             plus = "F1.2";
         }
-        links.add(wired ? jumper(plus, "fire.1", 12, 60) : touch(plus, "fire.1", contactMohm));
+        links.add(wired ? jumper(plus, "fire.1", 12, 60) : touch(plus, "fire.1", trunkMohm()));
         addLoad("fire.2", minus, parts, links);
         return Scenario.of("Sound", parts, links);
+    }
+
+    /** A joint that carries what all rows give is as much better as its current is larger, or it would get hot. */
+    private double trunkMohm() {
+        return contactMohm / sideBySide;
     }
 
     private void addRow(int row, List<Part> parts, List<Link> links) {

@@ -44,7 +44,7 @@ final class FewerWatts implements FixRule {
     private static boolean isBearable(Bench bench, Scenario scenario) {
         return Hazards.check(Bench.of(scenario, bench.catalogue())).stream()
                 .noneMatch(caution ->
-                        caution.id().equals("board-trouble") || MoreOhms.OF_TOO_MUCH_CURRENT.contains(caution.id()));
+                        caution.id().startsWith("board-") || MoreOhms.OF_TOO_MUCH_CURRENT.contains(caution.id()));
     }
 
     private static Scenario with(Scenario scenario, Part board, double watts) {

@@ -16,6 +16,7 @@ public enum FixKind {
     CHARGE_FULL,
     WARM_UP,
     JOINT_AWAY,
+    SOUND_JOINT,
     JOIN,
     NEW_SWITCH,
     METER_VOLTS,

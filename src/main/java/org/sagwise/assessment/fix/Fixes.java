@@ -25,6 +25,7 @@ public final class Fixes {
     private static final FixRule PART = new PartSetting();
     private static final FixRule WATTS = new FewerWatts();
     private static final FixRule SOUND = new SoundCell();
+    private static final FixRule JOINT = new SoundJoint();
     private static final FixRule FUSE = new SmallerFuse();
 
     private static final Map<String, List<FixRule>> RULES = Map.ofEntries(
@@ -67,6 +68,8 @@ public final class Fixes {
             Map.entry("cell-hot", List.of(SOUND)),
             Map.entry("cell-driven-backwards", List.of(SOUND)),
             Map.entry("cell-below-cutoff", List.of(CHARGE, PART, OHMS, WATTS)),
+            Map.entry("joint-hot", List.of(JOINT)),
+            Map.entry("board-asks-too-much", List.of(WATTS)),
             Map.entry("fuse-too-large", List.of(FUSE)),
             Map.entry("board-trouble", List.of(WATTS, OHMS)));
 
