@@ -1,13 +1,14 @@
 package org.sagwise.ui.bench;
 
+import java.util.Map;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.control.ContextMenu;
 import javafx.scene.input.ContextMenuEvent;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
+import org.sagwise.ui.kit.Commands;
 import org.sagwise.ui.kit.Controls;
-import org.sagwise.ui.workbench.EditCommands;
 import org.sagwise.ui.workbench.Workbench;
 
 /** What can be done with what lies under the mouse, or is in focus, in a menu beside it. */
@@ -32,22 +33,11 @@ final class BenchContextMenu {
             Workbench work,
             BenchMouse mouse,
             BenchKeys keys,
-            EditCommands commands,
+            Commands commands,
             Controls controls) {
         BenchContextMenu bench = new BenchContextMenu(touch, work, mouse, keys);
         bench.menu.setId("bench-menu");
-        bench.menu
-                .getItems()
-                .setAll(
-                        controls.item(commands.card()),
-                        controls.item(commands.note()),
-                        controls.line(),
-                        controls.item(commands.turn()),
-                        controls.item(commands.flip()),
-                        controls.item(commands.move()),
-                        controls.item(commands.duplicate()),
-                        controls.line(),
-                        controls.item(commands.delete()));
+        bench.menu.getItems().setAll(controls.items("on-the-bench", commands, Map.of()));
         surface.addEventHandler(MouseEvent.MOUSE_CLICKED, bench::clicked);
         surface.addEventHandler(ContextMenuEvent.CONTEXT_MENU_REQUESTED, bench::asked);
     }

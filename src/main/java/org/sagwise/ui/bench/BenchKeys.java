@@ -10,7 +10,8 @@ import org.sagwise.interaction.Selection;
 import org.sagwise.interaction.Tool;
 import org.sagwise.scenario.TerminalRef;
 import org.sagwise.ui.kit.Command;
-import org.sagwise.ui.workbench.EditCommands;
+import org.sagwise.part.MeterMode;
+import org.sagwise.ui.kit.Commands;
 import org.sagwise.ui.workbench.MeterCommands;
 import org.sagwise.ui.workbench.Workbench;
 
@@ -22,7 +23,7 @@ final class BenchKeys {
 
     private final TouchLayer touch;
     private final Workbench work;
-    private final EditCommands commands;
+    private final Commands commands;
     private final Runnable editor;
     private final BooleanSupplier refusesMoves;
     private final JointKeys joints;
@@ -32,7 +33,7 @@ final class BenchKeys {
     private BenchKeys(
             TouchLayer touch,
             Workbench work,
-            EditCommands commands,
+            Commands commands,
             Runnable editor,
             BooleanSupplier refusesMoves,
             Node aside) {
@@ -56,7 +57,7 @@ final class BenchKeys {
             Node surface,
             TouchLayer touch,
             Workbench work,
-            EditCommands commands,
+            Commands commands,
             Runnable editor,
             BooleanSupplier refusesMoves,
             Node aside) {
@@ -95,7 +96,7 @@ final class BenchKeys {
     }
 
     private void note() {
-        run(commands.note());
+        run(commands.get("note"));
         noting = true;
     }
 
@@ -156,17 +157,17 @@ final class BenchKeys {
 
     private boolean act(KeyEvent event) {
         switch (event.getCode()) {
-            case R -> run(commands.turn());
-            case F -> run(commands.flip());
-            case M -> run(commands.move());
-            case DELETE, BACK_SPACE -> run(commands.delete());
+            case R -> run(commands.get("turn"));
+            case F -> run(commands.get("flip"));
+            case M -> run(commands.get("move"));
+            case DELETE, BACK_SPACE -> run(commands.get("delete"));
             case J -> pull(event);
             case P ->
-                (event.isShiftDown() ? meter().black() : meter().red()).action().run();
-            case V -> meter().volts().action().run();
-            case A -> meter().amps().action().run();
-            case O -> meter().ohms().action().run();
-            case W -> meter().writeDown().action().run();
+                (event.isShiftDown() ? commands.get("probe-black") : commands.get("probe-red")).action().run();
+            case V -> meter(MeterMode.VOLTS).action().run();
+            case A -> meter(MeterMode.AMPS).action().run();
+            case O -> meter(MeterMode.OHMS).action().run();
+            case W -> commands.get("write-down").action().run();
             case N -> note();
             case L -> joints.choose();
             case ENTER -> {
@@ -176,7 +177,7 @@ final class BenchKeys {
                 } else {
                     (hands().chosen().notes().isEmpty()
                                     ? editor
-                                    : commands.note().action())
+                                    : commands.get("note").action())
                             .run();
                 }
             }
@@ -240,8 +241,8 @@ final class BenchKeys {
         }
     }
 
-    private MeterCommands meter() {
-        return commands.meter();
+    private Command meter(MeterMode mode) {
+        return commands.get(MeterCommands.turning(mode));
     }
 
     private BenchInteraction hands() {

@@ -23,12 +23,12 @@ import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
 import org.sagwise.ui.document.BenchModel;
 import org.sagwise.ui.kit.Beat;
+import org.sagwise.ui.kit.Commands;
 import org.sagwise.ui.kit.Controls;
 import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.settings.LooksModel;
 import org.sagwise.ui.settings.Motion;
 import org.sagwise.ui.text.Wording;
-import org.sagwise.ui.workbench.EditCommands;
 import org.sagwise.ui.workbench.Workbench;
 
 /** The bench: what is painted of it, the nodes to touch over that, and what is in the hand. */
@@ -64,7 +64,7 @@ public final class BenchPane extends Pane implements Workbench.Ground {
      */
     public BenchPane(
             Workbench work,
-            EditCommands commands,
+            Commands commands,
             Function<Scenario, Assessment> assess,
             Runnable editor,
             LooksModel looks,
@@ -82,7 +82,7 @@ public final class BenchPane extends Pane implements Workbench.Ground {
         this.locale = wording.locale();
         work.lieOn(this);
         this.touch = new TouchLayer(work, wording);
-        this.meter = new MeterLayer(work, commands.meter(), wording);
+        this.meter = new MeterLayer(work, commands, wording);
         this.hand =
                 new HandLayer(work, view, new Ghost(assess, () -> looks.get().theme()));
         this.noteEditor = new NoteEditor(work, wording);

@@ -19,6 +19,7 @@ import org.sagwise.reading.ProbeReading;
 import org.sagwise.scenario.Names;
 import org.sagwise.scenario.TerminalRef;
 import org.sagwise.ui.document.BenchModel;
+import org.sagwise.ui.kit.Commands;
 import org.sagwise.ui.text.Wording;
 import org.sagwise.ui.workbench.MeterCommands;
 import org.sagwise.ui.workbench.Workbench;
@@ -32,12 +33,12 @@ final class MeterLayer extends Pane {
     private static final double LETTER = 26;
 
     private final BenchModel bench;
-    private final MeterCommands commands;
+    private final Commands commands;
     private final Wording wording;
     private final MeterTexts texts;
     private final Names names;
 
-    MeterLayer(Workbench work, MeterCommands commands, Wording wording) {
+    MeterLayer(Workbench work, Commands commands, Wording wording) {
         this.bench = work.bench();
         this.commands = commands;
         this.wording = wording;
@@ -69,12 +70,12 @@ final class MeterLayer extends Pane {
                                 "red",
                                 meter.red().ref(),
                                 meter.redHandle(),
-                                commands.red().action()),
+                                commands.get("probe-red").action()),
                         probe(
                                 "black",
                                 meter.black().ref(),
                                 meter.blackHandle(),
-                                commands.black().action()));
+                                commands.get("probe-black").action()));
         for (MeterMode mode : MeterMode.values()) {
             getChildren().add(letter(mode, meter));
         }
@@ -99,7 +100,7 @@ final class MeterLayer extends Pane {
                 new Box(place.x() - side / 2, place.y() - side / 2, side, side),
                 wording.say("meter.dial.kind"),
                 () -> tell(mode),
-                commands.to(mode).action());
+                commands.get(MeterCommands.turning(mode)).action());
         node.addEventHandler(MouseEvent.ANY, event -> turn(node, event));
         return node;
     }

@@ -9,10 +9,10 @@ import org.sagwise.reading.MeterDisplay;
 import org.sagwise.reading.MeterTexts;
 import org.sagwise.reading.ProbeReading;
 import org.sagwise.ui.document.BenchModel;
+import org.sagwise.ui.kit.Commands;
 import org.sagwise.ui.kit.Controls;
 import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.text.Wording;
-import org.sagwise.ui.workbench.MeterCommands;
 
 /** What the meter in the hand means by what it shows, or why it refuses; there only if needed. */
 public final class MeterStrip extends HBox {
@@ -23,7 +23,7 @@ public final class MeterStrip extends HBox {
     private final Button inLine;
 
     public MeterStrip(
-            BenchModel bench, MeterCommands commands, Controls controls, Wording wording, Subscriptions subscriptions) {
+            BenchModel bench, Commands commands, Controls controls, Wording wording, Subscriptions subscriptions) {
         this.bench = bench;
         this.texts = MeterTexts.in(wording.locale());
         setId("meter-strip");
@@ -34,7 +34,7 @@ public final class MeterStrip extends HBox {
         words.setMinHeight(USE_PREF_SIZE);
         setMinHeight(USE_PREF_SIZE);
         setHgrow(words, Priority.ALWAYS);
-        inLine = controls.button(commands.inLine());
+        inLine = controls.button(commands.get("meter-in-line"));
         inLine.setMinWidth(Button.USE_PREF_SIZE);
         getChildren().addAll(words, inLine);
         subscriptions.watch(bench.assessmentProperty(), now -> follow());

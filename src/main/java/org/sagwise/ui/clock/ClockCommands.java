@@ -1,5 +1,6 @@
 package org.sagwise.ui.clock;
 
+import java.util.List;
 import java.util.function.UnaryOperator;
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.BooleanBinding;
@@ -10,24 +11,14 @@ import org.sagwise.ui.settings.PreferencesModel;
 import org.sagwise.ui.settings.Shown;
 
 /** Everything that the clock can be told to do. */
-public record ClockCommands(
-        Command go,
-        Command start,
-        Command stepBack,
-        Command stepOn,
-        Command pressBack,
-        Command pressOn,
-        Command slower,
-        Command faster,
-        Command runDown,
-        Command forget,
-        Command curves,
-        Command save) {
+public final class ClockCommands {
+
+    private ClockCommands() {}
 
     /**
      * @param save writes what was recorded to a file
      */
-    public static ClockCommands of(ClockModel clock, PreferencesModel preferences, Runnable save) {
+    public static List<Command> of(ClockModel clock, PreferencesModel preferences, Runnable save) {
         BooleanBinding over = Bindings.createBooleanBinding(
                 () -> clock.nowProperty().get().isOver()
                         || clock.runDown().progressProperty().get().isPresent(),
@@ -45,8 +36,8 @@ public record ClockCommands(
                 () -> clock.runDown().progressProperty().get().isPresent(),
                 clock.runDown().progressProperty());
         ClockSteps steps = clock.steps();
-        return new ClockCommands(
-                Command.of("time-go", clock::toggle).by("F8").unless(over),
+        return List.of(
+                Command.of("time-go", clock::toggle).by("F8").unless(over).ticked(clock.goingProperty()),
                 Command.of("time-start", steps::toStart).by("Shift+F8").unless(atStart),
                 Command.of("time-step-back", steps::back).by("F6").unless(atStart),
                 Command.of("time-step-on", steps::on).by("F7").unless(overAtTheEnd),
@@ -59,7 +50,8 @@ public record ClockCommands(
                         .unless(running),
                 Command.of("time-forget", clock::reset).unless(nothing),
                 Command.of("time-curves", () -> preferences.change(ClockCommands::turnCurves))
-                        .by("F4"),
+                        .by("F4")
+                        .ticked(preferences.property().map(now -> now.curves() == Shown.SHOWN)),
                 Command.of("time-save", save).unless(nothing));
     }
 

@@ -17,6 +17,7 @@ import org.sagwise.run.playback.Now;
 import org.sagwise.run.playback.Remark;
 import org.sagwise.ui.kit.Beat;
 import org.sagwise.ui.kit.Command;
+import org.sagwise.ui.kit.Commands;
 import org.sagwise.ui.kit.Controls;
 import org.sagwise.ui.kit.Crowding;
 import org.sagwise.ui.kit.Subscriptions;
@@ -45,7 +46,7 @@ public final class ClockStrip extends HBox {
 
     public ClockStrip(
             ClockModel clock,
-            ClockCommands commands,
+            Commands commands,
             PreferencesModel preferences,
             LooksModel looks,
             Controls controls,
@@ -57,14 +58,14 @@ public final class ClockStrip extends HBox {
         setId("clock");
         getStyleClass().add("clock-strip");
         setAlignment(Pos.CENTER_LEFT);
-        Button start = small(commands.start(), "back-to-start", controls);
+        Button start = small(commands.get("time-start"), "back-to-start", controls);
         start.setGraphic(icon("icon-to-start"));
         steps = List.of(
                 start,
-                small(commands.pressBack(), "press-back", controls),
-                small(commands.stepBack(), "step-back", controls),
-                small(commands.stepOn(), "step-on", controls),
-                small(commands.pressOn(), "press-on", controls));
+                small(commands.get("time-press-back"), "press-back", controls),
+                small(commands.get("time-step-back"), "step-back", controls),
+                small(commands.get("time-step-on"), "step-on", controls),
+                small(commands.get("time-press-on"), "press-on", controls));
         time.label().setId("clock-time");
         time.label().getStyleClass().add("clock-time");
         presses.setId("clock-presses");
@@ -84,7 +85,7 @@ public final class ClockStrip extends HBox {
         getChildren()
                 .addAll(
                         new SpeedChoice(clock, texts, subscriptions),
-                        wired(new Button(), commands.runDown(), "run-down", controls),
+                        wired(new Button(), commands.get("time-run-down"), "run-down", controls),
                         curves(commands, preferences, controls, subscriptions));
         subscriptions.watch(clock.nowProperty(), this::show);
         subscriptions.watch(clock.asideProperty(), this::tell);
@@ -96,8 +97,8 @@ public final class ClockStrip extends HBox {
         subscriptions.add(() -> beat.run(false));
     }
 
-    private ButtonBase go(ClockCommands commands, Controls controls, Subscriptions subscriptions) {
-        ToggleButton go = wired(new ToggleButton(), commands.go(), "go", controls);
+    private ButtonBase go(Commands commands, Controls controls, Subscriptions subscriptions) {
+        ToggleButton go = wired(new ToggleButton(), commands.get("time-go"), "go", controls);
         go.getStyleClass().add("go-button");
         Region icon = icon("icon-go");
         go.setGraphic(icon);
@@ -110,8 +111,8 @@ public final class ClockStrip extends HBox {
     }
 
     private ButtonBase curves(
-            ClockCommands commands, PreferencesModel preferences, Controls controls, Subscriptions subscriptions) {
-        ToggleButton curves = wired(new ToggleButton(), commands.curves(), "curves", controls);
+            Commands commands, PreferencesModel preferences, Controls controls, Subscriptions subscriptions) {
+        ToggleButton curves = wired(new ToggleButton(), commands.get("time-curves"), "curves", controls);
         subscriptions.watch(preferences.property(), now -> curves.setSelected(now.curves() == Shown.SHOWN));
         return curves;
     }

@@ -18,6 +18,7 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.sagwise.picture.plot.Chart;
 import org.sagwise.run.Trace;
+import org.sagwise.ui.kit.Commands;
 import org.sagwise.ui.kit.Controls;
 import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.settings.LooksModel;
@@ -43,7 +44,7 @@ public final class CurvesDrawer extends VBox {
 
     public CurvesDrawer(
             ClockModel clock,
-            ClockCommands commands,
+            Commands commands,
             LooksModel looks,
             Controls controls,
             ClockTexts texts,
@@ -81,14 +82,14 @@ public final class CurvesDrawer extends VBox {
         return new QuantityPlot(each, clock, looks, pointed, texts, subscriptions);
     }
 
-    private FlowPane head(ClockCommands commands, Controls controls) {
+    private FlowPane head(Commands commands, Controls controls) {
         Label title = new Label(texts.word("curves"));
         title.getStyleClass().add("section-title");
         title.setMinWidth(USE_PREF_SIZE);
         moment.setId("curves-moment");
         moment.getStyleClass().add("curves-moment");
         moment.setMinWidth(USE_PREF_SIZE);
-        Button save = controls.button(commands.save());
+        Button save = controls.button(commands.get("time-save"));
         save.setText(texts.word("curves.save"));
         save.setMinWidth(USE_PREF_SIZE);
         HBox name = new HBox(title, moment);

@@ -1,7 +1,8 @@
 package org.sagwise.ui.kit;
 
 import java.util.List;
-import javafx.beans.value.ObservableValue;
+import java.util.Map;
+import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
@@ -39,21 +40,46 @@ public final class Controls {
         return menu;
     }
 
+    /** The menu of a row of the table. */
+    public Menu menu(String id, Commands commands, Map<String, Menu> filled) {
+        Menu menu = menu(id);
+        menu.getItems().setAll(items(id, commands, filled));
+        return menu;
+    }
+
+    /**
+     * What stands in a row of the table of menus.
+     *
+     * @param filled the menus that fill themselves
+     */
+    public List<MenuItem> items(String row, Commands commands, Map<String, Menu> filled) {
+        return MenuTable.row(row).stream()
+                .map(entry -> item(entry, commands, filled))
+                .toList();
+    }
+
+    private MenuItem item(String entry, Commands commands, Map<String, Menu> filled) {
+        if (entry.equals(MenuTable.LINE)) {
+            return line();
+        }
+        return MenuTable.menu(entry)
+                .<MenuItem>map(id -> Optional.ofNullable(filled.get(id)).orElseGet(() -> menu(id, commands, filled)))
+                .orElseGet(() -> item(commands.get(entry)));
+    }
+
+    /** An item for a command, with a mark if the command has one. */
     public MenuItem item(Command command) {
-        return wired(new MenuItem(), command);
-    }
-
-    /** An item with a tick that follows a value; the command changes the value. */
-    public MenuItem check(Command command, ObservableValue<Boolean> ticked) {
+        if (command.mark().isEmpty()) {
+            return wired(new MenuItem(), command);
+        }
+        Command.Mark mark = command.mark().get();
+        if (mark.oneOfSeveral()) {
+            RadioMenuItem item = wired(new RadioMenuItem(), command);
+            subscriptions.watch(mark.shown(), item::setSelected);
+            return item;
+        }
         CheckMenuItem item = wired(new CheckMenuItem(), command);
-        subscriptions.watch(ticked, item::setSelected);
-        return item;
-    }
-
-    /** One of several of which one is chosen, as a value says. */
-    public MenuItem choice(Command command, ObservableValue<Boolean> chosen) {
-        RadioMenuItem item = wired(new RadioMenuItem(), command);
-        subscriptions.watch(chosen, item::setSelected);
+        subscriptions.watch(mark.shown(), item::setSelected);
         return item;
     }
 
@@ -114,6 +140,7 @@ public final class Controls {
     private <T extends MenuItem> T wired(T item, Command command) {
         item.setId("item-" + command.id());
         item.setText(wording.say(command.textKey()));
+        command.named().ifPresent(words -> subscriptions.watch(words, item::setText));
         item.getProperties().put(TIP, wording.say(command.tipKey()));
         item.setOnAction(event -> command.action().run());
         item.disableProperty().bind(command.unavailable());

@@ -3,83 +3,64 @@ package org.sagwise.ui.lesson;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.control.Menu;
 import javafx.scene.control.MenuItem;
 import org.sagwise.lesson.Lesson;
-import org.sagwise.ui.kit.Command;
+import org.sagwise.ui.kit.Commands;
 import org.sagwise.ui.kit.Controls;
 import org.sagwise.ui.kit.Subscriptions;
-import org.sagwise.ui.lesson.author.AuthorCommands;
-import org.sagwise.ui.lesson.author.AuthorController;
 import org.sagwise.ui.text.Wording;
 
-/** The menu with all lessons and with what can be done in one. */
+/** The menus that list lessons: all there are, and folders of one's own. */
 public final class LearnMenu {
 
     private final LessonShelf shelf;
     private final LessonSession room;
-    private final AuthorController desk;
-    private final AuthorCommands author;
+    private final Commands commands;
+    private final Consumer<Path> openFolder;
     private final Controls controls;
     private final Wording wording;
-    private final Subscriptions subscriptions;
 
     private LearnMenu(
             LessonShelf shelf,
             LessonSession room,
-            AuthorController desk,
-            AuthorCommands author,
+            Commands commands,
+            Consumer<Path> openFolder,
             Controls controls,
-            Wording wording,
-            Subscriptions subscriptions) {
+            Wording wording) {
         this.shelf = shelf;
         this.room = room;
-        this.desk = desk;
-        this.author = author;
+        this.commands = commands;
+        this.openFolder = openFolder;
         this.controls = controls;
         this.wording = wording;
-        this.subscriptions = subscriptions;
     }
 
     /**
-     * @param shuffled whether the answers of a lesson that begins are shuffled
+     * The menus by their ids in the table of menus.
+     *
+     * @param folders folders that were opened lately
+     * @param openFolder opens one of them
      */
-    public static Menu of(
+    public static Map<String, Menu> of(
             LessonShelf shelf,
             LessonSession room,
-            AuthorController desk,
-            ObservableValue<Boolean> shuffled,
-            LessonCommands commands,
-            AuthorCommands author,
-            Command lead,
+            ObservableValue<List<Path>> folders,
+            Consumer<Path> openFolder,
+            Commands commands,
             Controls controls,
             Wording wording,
             Subscriptions subscriptions) {
-        return new LearnMenu(shelf, room, desk, author, controls, wording, subscriptions)
-                .menu(shuffled, commands, lead);
-    }
-
-    private Menu menu(ObservableValue<Boolean> shuffled, LessonCommands commands, Command lead) {
+        LearnMenu learn = new LearnMenu(shelf, room, commands, openFolder, controls, wording);
         Menu lessons = controls.menu("lessons");
-        subscriptions.watch(shelf.lessonsProperty(), all -> list(lessons));
-        subscriptions.onChange(shelf.ownProperty(), () -> list(lessons));
+        subscriptions.watch(shelf.lessonsProperty(), all -> learn.list(lessons));
+        subscriptions.onChange(shelf.ownProperty(), () -> learn.list(lessons));
         Menu recent = controls.menu("lessons-recent");
-        subscriptions.watch(desk.recent(), now -> recent(recent, now));
-        Menu menu = controls.menu("learn", lessons, controls.line());
-        commands.all().forEach(command -> menu.getItems().add(controls.item(command)));
-        menu.getItems()
-                .addAll(
-                        controls.check(commands.shuffle(), shuffled),
-                        controls.line(),
-                        controls.item(author.open()),
-                        recent,
-                        controls.check(author.author(), desk.authoring()),
-                        controls.item(author.again()),
-                        controls.item(author.putAway()),
-                        controls.line(),
-                        controls.item(lead));
-        return menu;
+        subscriptions.watch(folders, now -> learn.recent(recent, now));
+        return Map.of("lessons", lessons, "lessons-recent", recent);
     }
 
     private void list(Menu lessons) {
@@ -102,11 +83,11 @@ public final class LearnMenu {
             MenuItem item = new MenuItem(
                     wording.say("menu.recent.file", folder.getFileName(), String.valueOf(folder.getParent())));
             item.setMnemonicParsing(false);
-            item.setOnAction(event -> author.openFolder().accept(folder));
+            item.setOnAction(event -> openFolder.accept(folder));
             menu.getItems().add(item);
         }
         menu.setDisable(menu.getItems().isEmpty());
-        menu.getItems().addAll(controls.line(), controls.item(author.forget()));
+        menu.getItems().addAll(controls.line(), controls.item(commands.get("forget-lessons")));
     }
 
     private String title(Lesson lesson) {

@@ -20,6 +20,7 @@ import org.sagwise.lesson.Answers;
 import org.sagwise.lesson.Lesson;
 import org.sagwise.lesson.LessonPlayer;
 import org.sagwise.lesson.Step;
+import org.sagwise.ui.kit.Commands;
 import org.sagwise.ui.kit.Controls;
 import org.sagwise.ui.kit.FocusScroll;
 import org.sagwise.ui.kit.Subscriptions;
@@ -56,7 +57,7 @@ public final class LessonColumn extends BorderPane {
             LessonShelf shelf,
             VoteModel desk,
             ObservableValue<Boolean> inClass,
-            LessonCommands commands,
+            Commands commands,
             Controls controls,
             Wording wording,
             Subscriptions subscriptions) {
@@ -65,10 +66,10 @@ public final class LessonColumn extends BorderPane {
         this.desk = desk;
         this.inClass = inClass;
         this.wording = wording;
-        this.next = controls.button(commands.next());
-        this.leave = controls.button(commands.leave());
+        this.next = controls.button(commands.get("lesson-next"));
+        this.leave = controls.button(commands.get("lesson-leave"));
         this.helps = new FlowPane(
-                controls.button(commands.hint()), controls.button(commands.show()), controls.button(commands.reset()));
+                controls.button(commands.get("lesson-hint")), controls.button(commands.get("lesson-show")), controls.button(commands.get("lesson-reset")));
         setId("lesson");
         getStyleClass().add("lesson");
         setTop(head());
@@ -78,7 +79,7 @@ public final class LessonColumn extends BorderPane {
         scroll.getStyleClass().add("plain-scroll");
         FocusScroll.in(scroll, subscriptions);
         setCenter(scroll);
-        setBottom(foot(controls.button(commands.back()), subscriptions));
+        setBottom(foot(controls.button(commands.get("lesson-back")), subscriptions));
         DigitKeys.choose(this, room, subscriptions);
         subscriptions.watch(room.playerProperty(), now -> update());
         subscriptions.onChange(room.atSummaryProperty(), this::update);

@@ -16,24 +16,17 @@ import org.sagwise.ui.settings.PreferencesModel;
 import org.sagwise.ui.text.Wording;
 
 /** What a learner can do in a running lesson, by button, menu and key alike. */
-public record LessonCommands(
-        Command next,
-        Command back,
-        Command hint,
-        Command show,
-        Command reset,
-        Command leave,
-        Command restart,
-        Command shuffle,
-        Command forget) {
+public final class LessonCommands {
+
+    private LessonCommands() {}
 
     /**
      * @param dialogs asks before progress is forgotten
      */
-    public static LessonCommands of(
+    public static List<Command> of(
             LessonSession room, ProgressBook book, PreferencesModel preferences, Dialogs dialogs) {
         Wording wording = dialogs.wording();
-        return new LessonCommands(
+        return List.of(
                 Command.of("lesson-next", room::next)
                         .by("Alt+Right")
                         .unless(not(room, now -> now.mayGoOn() && !room.atSummary())),
@@ -55,7 +48,8 @@ public record LessonCommands(
                         .unless(not(room, now -> !room.atSummary())),
                 Command.of("lesson-leave", room::leave).by("Shortcut+W").unless(not(room, now -> true)),
                 Command.of("lesson-restart", room::restart).unless(not(room, now -> true)),
-                Command.of("lesson-shuffle", () -> preferences.change(LessonCommands::turnOrder)),
+                Command.of("lesson-shuffle", () -> preferences.change(LessonCommands::turnOrder))
+                        .ticked(preferences.property().map(now -> now.answers() == AnswerOrder.SHUFFLED)),
                 Command.of("lesson-forget", () -> forget(book, dialogs))
                         .unless(Bindings.createBooleanBinding(
                                 () -> book.property().get().places().isEmpty(), book.property())));
@@ -78,10 +72,6 @@ public record LessonCommands(
                         List.of(agree, dialogs.leave("dialog.cancel")))
                 .filter(agree::equals)
                 .ifPresent(agreed -> book.wipe());
-    }
-
-    public List<Command> all() {
-        return List.of(next, back, hint, show, reset, restart, leave, forget);
     }
 
     /** Whether the step asks for something that is not done yet. */

@@ -1,13 +1,15 @@
 package org.sagwise.ui.share;
 
+import java.util.List;
 import org.sagwise.ui.kit.Command;
 
 /** What the window can be told to do about handing benches on. */
-public record ShareCommands(
-        Command paste, Command share, Command post, Command picture, Command measured, Command compare) {
+public final class ShareCommands {
 
-    public static ShareCommands of(ShareDesk desk) {
-        return new ShareCommands(
+    private ShareCommands() {}
+
+    public static List<Command> of(ShareDesk desk) {
+        return List.of(
                 Command.of("paste", desk::paste).by("Shortcut+V"),
                 Command.of("share", desk::copyShareText).by("Shortcut+Shift+C"),
                 Command.of("post", desk::copyPost).by("Shortcut+Shift+E"),

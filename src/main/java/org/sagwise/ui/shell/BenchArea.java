@@ -19,13 +19,13 @@ import org.sagwise.ui.bench.StatusLine;
 import org.sagwise.ui.clock.ClockTexts;
 import org.sagwise.ui.clock.Companion;
 import org.sagwise.ui.clock.TogetherLine;
+import org.sagwise.ui.kit.Commands;
 import org.sagwise.ui.kit.Controls;
 import org.sagwise.ui.kit.Crowding;
 import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.staircase.BesideStairs;
 import org.sagwise.ui.staircase.StaircaseView;
 import org.sagwise.ui.text.Wording;
-import org.sagwise.ui.workbench.EditCommands;
 import org.sagwise.ui.workbench.HandBar;
 
 /** The middle of the window: hands, bench, what its colours mean, and the staircase beneath. */
@@ -49,7 +49,7 @@ final class BenchArea {
      */
     BenchArea(
             Models models,
-            EditCommands edits,
+            Commands commands,
             Runnable showCard,
             Controls controls,
             Wording wording,
@@ -59,7 +59,7 @@ final class BenchArea {
         this.subscriptions = subscriptions;
         pane = new BenchPane(
                 models.work(),
-                edits,
+                commands,
                 models.assess(),
                 showCard,
                 models.looks(),
@@ -71,8 +71,8 @@ final class BenchArea {
         beside = models.companion().seenProperty().map(seen -> seen.map(Companion.Seen::assessment));
         HBox benches = benches();
         VBox.setVgrow(benches, Priority.ALWAYS);
-        HandBar hands = new HandBar(models.work(), edits, controls, wording, subscriptions);
-        MeterStrip meter = new MeterStrip(models.bench(), edits.meter(), controls, wording, subscriptions);
+        HandBar hands = new HandBar(models.work(), commands, controls, wording, subscriptions);
+        MeterStrip meter = new MeterStrip(models.bench(), commands, controls, wording, subscriptions);
         TogetherLine together =
                 new TogetherLine(models.companion(), models.clock(), new ClockTexts(wording.locale()), subscriptions);
         HBox foot = foot();

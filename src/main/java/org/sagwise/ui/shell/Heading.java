@@ -1,6 +1,8 @@
 package org.sagwise.ui.shell;
 
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Consumer;
 import javafx.scene.control.Menu;
 import javafx.scene.control.MenuBar;
@@ -12,8 +14,10 @@ import org.sagwise.ui.bench.OpeningStrip;
 import org.sagwise.ui.clock.ClockStrip;
 import org.sagwise.ui.clock.ClockTexts;
 import org.sagwise.ui.clock.HaltCard;
+import org.sagwise.ui.kit.Commands;
 import org.sagwise.ui.kit.Controls;
 import org.sagwise.ui.kit.Subscriptions;
+import org.sagwise.ui.lesson.LearnMenu;
 import org.sagwise.ui.text.Wording;
 
 /** What lies across the top: header, clock, dangers, and why time has stopped. */
@@ -26,18 +30,28 @@ final class Heading extends VBox {
             Models models,
             Commands commands,
             Consumer<Caution> show,
+            Consumer<Path> openLessons,
             Controls controls,
             ClockTexts clockTexts,
             Wording wording,
             Subscriptions subscriptions) {
         this.models = models;
-        FireView fire = new FireView(models.bench(), commands.latch(), controls, wording, subscriptions);
-        menus = new Menus(commands, models, wording, subscriptions).bar();
+        FireView fire = new FireView(models.bench(), commands.get("latch"), controls, wording, subscriptions);
+        Map<String, Menu> lessons = LearnMenu.of(
+                models.lessons().shelf(),
+                models.lessons().room(),
+                models.lessons().author().recent(),
+                openLessons,
+                commands,
+                controls,
+                wording,
+                subscriptions);
+        menus = new Menus(commands, models, wording, subscriptions).bar(lessons);
         Header header =
                 new Header(fire, menus, models.bench(), models.documents(), models.looks(), wording, subscriptions);
         ClockStrip strip = new ClockStrip(
                 models.clock(),
-                commands.time(),
+                commands,
                 models.preferences(),
                 models.looks(),
                 controls,

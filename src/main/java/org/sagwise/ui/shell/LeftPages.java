@@ -6,6 +6,7 @@ import java.util.Optional;
 import javafx.scene.layout.BorderPane;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.inspector.CardPage;
+import org.sagwise.ui.kit.Commands;
 import org.sagwise.ui.kit.Controls;
 import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.lesson.LessonColumn;
@@ -135,7 +136,7 @@ final class LeftPages {
                 lessons.author(),
                 lessons.room(),
                 lessons.book(),
-                commands.author(),
+                commands,
                 () -> column.show(Page.AUTHOR),
                 controls,
                 wording,
@@ -150,7 +151,7 @@ final class LeftPages {
                 lessons.shelf(),
                 lessons.desk(),
                 models.looks().projectorProperty(),
-                commands.lessons(),
+                commands,
                 controls,
                 wording,
                 subscriptions);

@@ -3,6 +3,7 @@ package org.sagwise.ui.shell;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.Optional;
 import javafx.css.PseudoClass;
 import javafx.scene.Node;
@@ -16,6 +17,7 @@ import org.sagwise.run.playback.Halt;
 import org.sagwise.ui.clock.ClockTexts;
 import org.sagwise.ui.clock.CurvesDrawer;
 import org.sagwise.ui.document.DropTarget;
+import org.sagwise.ui.kit.Commands;
 import org.sagwise.ui.kit.Controls;
 import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.settings.Shown;
@@ -36,7 +38,7 @@ final class MainFrame extends BorderPane {
     private static final PseudoClass ROOMY = PseudoClass.getPseudoClass("roomy");
 
     private final Models models;
-    private final Commands commands;
+    private final Consumer<Path> openLessons;
     private final VBox foot = new VBox();
     private final Heading heading;
     private final BenchArea middle;
@@ -46,18 +48,23 @@ final class MainFrame extends BorderPane {
     private final Turn turn;
     private final TeachingNotice notice;
 
-    MainFrame(Models models, Commands commands, Wording wording, Subscriptions subscriptions) {
+    MainFrame(
+            Models models,
+            Commands commands,
+            Consumer<Path> openLessons,
+            Wording wording,
+            Subscriptions subscriptions) {
         this.models = models;
-        this.commands = commands;
+        this.openLessons = openLessons;
         getStyleClass().add("frame");
         Controls controls = new Controls(wording, subscriptions);
         ClockTexts clockTexts = new ClockTexts(wording.locale());
-        heading = new Heading(models, commands, this::show, controls, clockTexts, wording, subscriptions);
+        heading = new Heading(models, commands, this::show, openLessons, controls, clockTexts, wording, subscriptions);
         setTop(heading);
-        curves = new CurvesDrawer(models.clock(), commands.time(), models.looks(), controls, clockTexts, subscriptions);
+        curves = new CurvesDrawer(models.clock(), commands, models.looks(), controls, clockTexts, subscriptions);
         curves.prefHeightProperty().bind(heightProperty().multiply(CURVES_SHARE));
         setBottom(foot);
-        middle = new BenchArea(models, commands.edits(), this::showCard, controls, wording, subscriptions);
+        middle = new BenchArea(models, commands, this::showCard, controls, wording, subscriptions);
         side = new SideColumn(models.bench(), this::show, models.cures(), wording, subscriptions);
         side.maxWidthProperty().bind(widthProperty().multiply(LARGEST_COLUMN_SHARE));
         setRight(side);
@@ -72,7 +79,7 @@ final class MainFrame extends BorderPane {
     /** Opens what was dropped on the window, or what it was called with. */
     void take(Path given) {
         if (Files.isDirectory(given)) {
-            commands.author().openFolder().accept(given);
+            openLessons.accept(given);
         } else {
             models.documents().open(given);
         }

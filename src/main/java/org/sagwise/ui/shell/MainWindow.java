@@ -1,9 +1,13 @@
 package org.sagwise.ui.shell;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.application.Platform;
+import javafx.beans.binding.Bindings;
+import javafx.beans.binding.BooleanBinding;
 import javafx.scene.Scene;
 import javafx.scene.layout.Region;
 import javafx.stage.Stage;
@@ -12,6 +16,8 @@ import org.sagwise.ui.analysis.SameWattsDialog;
 import org.sagwise.ui.bench.SpaceBar;
 import org.sagwise.ui.clock.ClockCommands;
 import org.sagwise.ui.clock.CourseSaver;
+import org.sagwise.ui.kit.Command;
+import org.sagwise.ui.kit.Commands;
 import org.sagwise.ui.kit.Dialogs;
 import org.sagwise.ui.kit.SideWindows;
 import org.sagwise.ui.kit.StyleSheets;
@@ -25,6 +31,7 @@ import org.sagwise.ui.settings.AppliedLooks;
 import org.sagwise.ui.settings.Preferences;
 import org.sagwise.ui.share.ComparePane;
 import org.sagwise.ui.share.PasteAnywhere;
+import org.sagwise.ui.share.ShareCommands;
 import org.sagwise.ui.share.ShareDesk;
 import org.sagwise.ui.start.AboutDialog;
 import org.sagwise.ui.start.ExampleBenches;
@@ -32,12 +39,14 @@ import org.sagwise.ui.start.NoticeDialogs;
 import org.sagwise.ui.start.RecoveryOffer;
 import org.sagwise.ui.start.StartPage;
 import org.sagwise.ui.text.Wording;
+import org.sagwise.ui.workbench.EditCommands;
+import org.sagwise.ui.workbench.Workbench;
 
 /**
  * The window: its place on the screen, its title, its language, and what happens when it is closed.
  * What is inside is thrown away and built anew when the language changes; the models stay.
  */
-public final class MainWindow implements Commands.WindowActions {
+public final class MainWindow {
 
     private final Stage stage;
     private final Models models;
@@ -48,7 +57,7 @@ public final class MainWindow implements Commands.WindowActions {
     private Subscriptions inside = new Subscriptions();
     private Dialogs dialogs;
     private ReadingsWindow table;
-    private InstructorWindow lead;
+    private InstructorWindow instructor;
     private Commands commands;
 
     /**
@@ -94,7 +103,7 @@ public final class MainWindow implements Commands.WindowActions {
             leftovers.offer(models.documents(), dialogs);
             file.ifPresent(frame()::take);
             if (first && file.isEmpty() && models.bench().history().isSaved()) {
-                showDoors();
+                showStartPage();
             }
         });
     }
@@ -119,7 +128,7 @@ public final class MainWindow implements Commands.WindowActions {
         table = new ReadingsWindow(windows, models.bench(), words);
         inside.add(windows::closeAll);
         inside.add(near::closeAll);
-        lead = lead(near, words);
+        instructor = instructor(near, words);
         ShareDesk desk = new ShareDesk(
                 models.bench(),
                 () -> models.clock().nowProperty().get().timeS(),
@@ -133,25 +142,31 @@ public final class MainWindow implements Commands.WindowActions {
                 models.work().board()::paste,
                 models.work().written()::figures);
         models.lessons().room().speak();
-        commands = Commands.of(
-                models.bench(),
-                models.work(),
-                models.documents(),
-                models.preferences(),
-                models.view(),
-                desk,
-                ClockCommands.of(models.clock(), models.preferences(), this::saveCourse),
-                LessonCommands.of(models.lessons().room(), models.lessons().book(), models.preferences(), dialogs),
-                AuthorCommands.of(
-                        models.lessons().author(), models.preferences(), stage, dialogs, () -> frame().showLessons()),
-                this);
+        Consumer<Path> openLessons = AuthorCommands.opener(
+                models.lessons().author(), dialogs, () -> frame().showLessons());
+        commands = new Commands()
+                .add(WindowCommands.document(models.bench(), models.documents(), words))
+                .add(WindowCommands.looks(models.preferences(), models.view()))
+                .add(EditCommands.of(
+                        models.work(), () -> frame().showCard(), () -> RowsDialog.show(models.work(), dialogs)))
+                .add(ClockCommands.of(models.clock(), models.preferences(), this::saveCourse))
+                .add(ShareCommands.of(desk))
+                .add(LessonCommands.of(
+                        models.lessons().room(), models.lessons().book(), models.preferences(), dialogs))
+                .add(AuthorCommands.of(models.lessons().author(), models.preferences(), stage, words, openLessons))
+                .add(InstructorCommands.of(
+                        models.lessons().room(),
+                        models.lessons().desk(),
+                        models.clock(),
+                        models.bench().button()))
+                .add(own());
         if (scene == null) {
             // First of all that follows the looks: what measures itself then finds the new letters.
             scene = new Scene(new Region());
             lasting.watch(scene.heightProperty(), high -> models.looks().fit(high.doubleValue()));
             StyleSheets.follow(models.looks(), scene.getStylesheets(), lasting);
         }
-        scene.setRoot(new MainFrame(models, commands, words, inside));
+        scene.setRoot(new MainFrame(models, commands, openLessons, words, inside));
         stage.setScene(scene);
         SpaceBar.holds(models.bench().button(), stage, inside);
         PasteAnywhere.in(scene, desk, inside);
@@ -165,8 +180,7 @@ public final class MainWindow implements Commands.WindowActions {
         stage.setTitle(words.say("window.title", mark + Header.titleOf(models.bench(), words)));
     }
 
-    @Override
-    public void close() {
+    private void close() {
         if (models.documents().mayLeave()) {
             WindowPlacer.remember(stage, models.preferences());
             inside.close();
@@ -175,14 +189,37 @@ public final class MainWindow implements Commands.WindowActions {
         }
     }
 
-    @Override
-    public void toggleFullScreen() {
-        stage.setFullScreen(!stage.isFullScreen());
-    }
-
-    @Override
-    public void editTitle() {
-        TitleDialog.show(models.bench(), dialogs);
+    /** What can be done with the window itself. */
+    private List<Command> own() {
+        Workbench work = models.work();
+        BooleanBinding fewCells = Bindings.createBooleanBinding(
+                () -> EditCommands.cells(work).size() < 2,
+                work.movesProperty(),
+                models.bench().historyProperty());
+        return List.of(
+                Command.of("new", () -> frame().enter(StartPage.Door.BUILD)).by("Shortcut+N"),
+                Command.of("quit", this::close).by("Shortcut+Q"),
+                Command.of("same-watts", () -> SameWattsDialog.show(work, dialogs))
+                        .by("Shortcut+4")
+                        .unless(fewCells),
+                Command.of("find-part", () -> frame().findPart()).by("Shortcut+F"),
+                Command.of("title", () -> TitleDialog.show(models.bench(), dialogs))
+                        .by("F2"),
+                Command.of("examples", () -> frame().toggleColumn())
+                        .by("F9")
+                        .ticked(WindowCommands.isColumnWanted(models.preferences())),
+                Command.of("instructor", () -> instructor.show()).by("Shortcut+I"),
+                Command.of("projector", models.looks()::toggleProjector)
+                        .by("F12")
+                        .ticked(models.looks().projectorProperty()),
+                Command.of("full-screen", () -> stage.setFullScreen(!stage.isFullScreen()))
+                        .by("F11"),
+                Command.of("table", () -> table.show()).by("Shortcut+T"),
+                Command.of("doors", this::showStartPage),
+                Command.of("keys", () -> KeysDialog.show(frame().menus(), dialogs))
+                        .by("F1"),
+                Command.of("notice", () -> NoticeDialogs.show(dialogs)),
+                Command.of("about", () -> AboutDialog.show(dialogs)));
     }
 
     private void saveCourse() {
@@ -193,27 +230,7 @@ public final class MainWindow implements Commands.WindowActions {
         return (MainFrame) stage.getScene().getRoot();
     }
 
-    @Override
-    public void newBench() {
-        frame().enter(StartPage.Door.BUILD);
-    }
-
-    @Override
-    public void findPart() {
-        frame().findPart();
-    }
-
-    @Override
-    public void toggleColumn() {
-        frame().toggleColumn();
-    }
-
-    @Override
-    public void showCard() {
-        frame().showCard();
-    }
-
-    private InstructorWindow lead(SideWindows windows, Wording words) {
+    private InstructorWindow instructor(SideWindows windows, Wording words) {
         Models.Lessons lessons = models.lessons();
         return new InstructorWindow(
                 windows,
@@ -223,60 +240,12 @@ public final class MainWindow implements Commands.WindowActions {
                         lessons.shelf(),
                         lessons.desk(),
                         lessons.pace(),
-                        commands.lessons(),
-                        InstructorCommands.of(
-                                lessons.room(),
-                                lessons.desk(),
-                                models.clock(),
-                                models.bench().button(),
-                                commands.projector(),
-                                commands.author().author()),
+                        commands,
                         words,
                         subscriptions));
     }
 
-    @Override
-    public void toggleProjector() {
-        models.looks().toggleProjector();
-    }
-
-    @Override
-    public void showLead() {
-        lead.show();
-    }
-
-    @Override
-    public void askRows() {
-        RowsDialog.show(models.work(), dialogs);
-    }
-
-    @Override
-    public void showSameWatts() {
-        SameWattsDialog.show(models.work(), dialogs);
-    }
-
-    @Override
-    public void showDoors() {
+    private void showStartPage() {
         StartPage.show(models.examples(), models.thumbnails(), dialogs, door -> frame().enter(door));
-    }
-
-    @Override
-    public void showTable() {
-        table.show();
-    }
-
-    @Override
-    public void showKeys() {
-        KeysDialog.show(frame().menus(), dialogs);
-    }
-
-    @Override
-    public void showNotice() {
-        NoticeDialogs.show(dialogs);
-    }
-
-    @Override
-    public void showAbout() {
-        AboutDialog.show(dialogs);
     }
 }

@@ -1,37 +1,32 @@
 package org.sagwise.ui.shell;
 
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Stream;
 import javafx.scene.control.Menu;
 import javafx.scene.control.MenuBar;
 import javafx.scene.control.MenuItem;
-import org.sagwise.picture.layout.Drawing;
+import javafx.scene.control.RadioMenuItem;
+import org.sagwise.interaction.JointChoice;
 import org.sagwise.scenario.Scenario;
-import org.sagwise.scenario.edit.History;
 import org.sagwise.text.Languages;
-import org.sagwise.ui.clock.ClockCommands;
-import org.sagwise.ui.document.BenchModel;
 import org.sagwise.ui.kit.Command;
+import org.sagwise.ui.kit.Commands;
 import org.sagwise.ui.kit.Controls;
 import org.sagwise.ui.kit.Subscriptions;
-import org.sagwise.ui.lesson.LearnMenu;
-import org.sagwise.ui.settings.AnswerOrder;
-import org.sagwise.ui.settings.LooksChoice;
-import org.sagwise.ui.settings.Motion;
 import org.sagwise.ui.settings.PreferencesModel;
-import org.sagwise.ui.settings.Shown;
 import org.sagwise.ui.start.Example;
 import org.sagwise.ui.text.Wording;
-import org.sagwise.ui.workbench.EditCommands;
+import org.sagwise.ui.workbench.Workbench;
 
-/** The menus of the window. */
+/** The menus of the window, as the table of menus has them, and those among them that fill themselves. */
 final class Menus {
 
     private final Commands commands;
     private final Models models;
-    private final PreferencesModel preferences;
     private final Wording wording;
     private final Controls controls;
     private final Subscriptions subscriptions;
@@ -39,40 +34,26 @@ final class Menus {
     Menus(Commands commands, Models models, Wording wording, Subscriptions subscriptions) {
         this.commands = commands;
         this.models = models;
-        this.preferences = models.preferences();
         this.wording = wording;
         this.controls = new Controls(wording, subscriptions);
         this.subscriptions = subscriptions;
     }
 
-    MenuBar bar() {
-        Menu bench = BenchMenu.of(commands, models, controls, wording, subscriptions);
-        MenuBar bar = new MenuBar(file(), edit(models.bench()), bench, time(), learn(), view(), help());
+    /**
+     * @param lessons the menus of lessons, by id
+     */
+    MenuBar bar(Map<String, Menu> lessons) {
+        Map<String, Menu> filled = new HashMap<>(lessons);
+        filled.put("recent", recent());
+        filled.put("examples", examples());
+        filled.put("joints", joints(models.work()));
+        filled.put("language", languages(models.preferences()));
+        MenuBar bar = new MenuBar();
+        controls.items("bar", commands, filled).forEach(menu -> bar.getMenus().add((Menu) menu));
         bar.setId("menus");
         bar.setUseSystemMenuBar(true);
         bar.setMinWidth(MenuBar.USE_PREF_SIZE);
         return bar;
-    }
-
-    private Menu file() {
-        return controls.menu(
-                "file",
-                controls.item(commands.blank()),
-                controls.item(commands.open()),
-                recent(),
-                examples(),
-                controls.item(commands.shares().paste()),
-                controls.item(commands.shares().measured()),
-                controls.item(commands.reread()),
-                controls.line(),
-                controls.item(commands.save()),
-                controls.item(commands.saveAs()),
-                controls.line(),
-                controls.item(commands.shares().share()),
-                controls.item(commands.shares().post()),
-                controls.item(commands.shares().picture()),
-                controls.line(),
-                controls.item(commands.quit()));
     }
 
     private Menu examples() {
@@ -90,7 +71,8 @@ final class Menus {
 
     private Menu recent() {
         Menu menu = controls.menu("recent");
-        subscriptions.watch(preferences.property(), now -> menu.getItems().setAll(recent(now.recent())));
+        subscriptions.watch(
+                models.preferences().property(), now -> menu.getItems().setAll(recent(now.recent())));
         return menu;
     }
 
@@ -100,9 +82,8 @@ final class Menus {
             none.setDisable(true);
             return List.of(none);
         }
-        Command forget = Command.of("forget-recent", () -> preferences.change(now -> now.withRecent(List.of())));
-        return Stream.concat(files.stream().map(this::recent), Stream.of(controls.line(), controls.item(forget)))
-                .toList();
+        Stream<MenuItem> forget = Stream.of(controls.line(), controls.item(commands.get("forget-recent")));
+        return Stream.concat(files.stream().map(this::recent), forget).toList();
     }
 
     private MenuItem recent(Path file) {
@@ -113,144 +94,34 @@ final class Menus {
         return item;
     }
 
-    private Menu edit(BenchModel bench) {
-        MenuItem undo = controls.item(commands.undo());
-        MenuItem redo = controls.item(commands.redo());
-        subscriptions.watch(bench.historyProperty(), now -> name(now, undo, redo));
-        EditCommands edits = commands.edits();
-        return controls.menu(
-                "edit",
-                undo,
-                redo,
-                controls.line(),
-                controls.item(edits.cut()),
-                controls.item(edits.copy()),
-                controls.item(edits.duplicate()),
-                controls.item(edits.delete()),
-                controls.item(edits.selectAll()),
-                controls.item(commands.findPart()),
-                controls.line(),
-                controls.item(edits.card()),
-                controls.item(edits.note()),
-                controls.item(edits.turn()),
-                controls.item(edits.flip()),
-                controls.item(edits.move()),
-                controls.item(edits.alignRow()),
-                controls.item(edits.alignColumn()),
-                controls.line(),
-                controls.item(edits.plate()),
-                controls.item(edits.parallel()),
-                controls.item(edits.series()),
-                controls.item(edits.rows()),
-                controls.item(commands.sameWatts()),
-                controls.line(),
-                controls.item(commands.title()));
+    /** A low bench has no room for the row of hands, which holds these, too. */
+    private Menu joints(Workbench work) {
+        Menu menu = controls.menu("joints");
+        for (JointChoice choice : JointChoice.values()) {
+            String word = choice.name().toLowerCase(Locale.ROOT);
+            RadioMenuItem item = new RadioMenuItem(wording.say("hand.join." + word));
+            item.setId("item-join-" + word);
+            item.setOnAction(event -> work.hands().setJoint(choice));
+            subscriptions.watch(
+                    work.movesProperty(), now -> item.setSelected(work.hands().joint() == choice));
+            menu.getItems().add(item);
+        }
+        return menu;
     }
 
-    private void name(History history, MenuItem undo, MenuItem redo) {
-        undo.setText(history.undoable()
-                .map(edit -> wording.say("command.undo.named", edit))
-                .orElseGet(() -> wording.say("command.undo")));
-        redo.setText(history.redoable()
-                .map(edit -> wording.say("command.redo.named", edit))
-                .orElseGet(() -> wording.say("command.redo")));
-    }
-
-    private Menu time() {
-        ClockCommands time = commands.time();
-        return controls.menu(
-                "time",
-                controls.check(time.go(), models.clock().goingProperty()),
-                controls.item(time.slower()),
-                controls.item(time.faster()),
-                controls.line(),
-                controls.item(time.stepBack()),
-                controls.item(time.stepOn()),
-                controls.item(time.pressBack()),
-                controls.item(time.pressOn()),
-                controls.item(time.start()),
-                controls.line(),
-                controls.item(time.runDown()),
-                controls.check(time.curves(), preferences.property().map(now -> now.curves() == Shown.SHOWN)),
-                controls.item(time.save()),
-                controls.item(time.forget()));
-    }
-
-    private Menu learn() {
-        return LearnMenu.of(
-                models.lessons().shelf(),
-                models.lessons().room(),
-                models.lessons().author(),
-                preferences.property().map(now -> now.answers() == AnswerOrder.SHUFFLED),
-                commands.lessons(),
-                commands.author(),
-                commands.lead(),
-                controls,
-                wording,
-                subscriptions);
-    }
-
-    private Menu view() {
-        return controls.menu(
-                "view",
-                controls.check(
-                        commands.schematic(), preferences.property().map(now -> now.drawing() == Drawing.SCHEMATIC)),
-                controls.check(commands.examples(), preferences.property().map(now -> now.examples() == Shown.SHOWN)),
-                controls.check(commands.projector(), models.looks().projectorProperty()),
-                controls.item(commands.fullScreen()),
-                controls.line(),
-                controls.menu("looks", looks()),
-                controls.item(commands.textLarger()),
-                controls.item(commands.textSmaller()),
-                controls.check(
-                        Command.of("less-motion", this::turnMotion),
-                        preferences.property().map(now -> now.motion() == Motion.REDUCED)),
-                controls.menu("language", languages()));
-    }
-
-    private MenuItem[] looks() {
-        return Stream.of(LooksChoice.values()).map(this::looks).toArray(MenuItem[]::new);
-    }
-
-    private MenuItem looks(LooksChoice choice) {
-        String word = choice.name().toLowerCase(Locale.ROOT).replace('_', '-');
-        return controls.choice(
-                Command.of("looks-" + word, () -> preferences.change(now -> now.withLooks(choice))),
-                preferences.property().map(now -> now.looks() == choice));
-    }
-
-    private void turnMotion() {
-        preferences.change(now -> now.withMotion(now.motion() == Motion.REDUCED ? Motion.FULL : Motion.REDUCED));
-    }
-
-    private MenuItem[] languages() {
-        Stream<MenuItem> named = Languages.locales().stream().map(this::language);
-        return Stream.concat(Stream.of(language("language-system", "")), named).toArray(MenuItem[]::new);
+    private Menu languages(PreferencesModel preferences) {
+        Menu menu = controls.menu("language", controls.item(commands.get("language-system")));
+        Languages.locales().forEach(each -> menu.getItems().add(language(each, preferences)));
+        return menu;
     }
 
     /** A language under the name that its own speakers give it. */
-    private MenuItem language(Locale locale) {
-        MenuItem item = language("language", locale.getLanguage());
-        item.setId(item.getId() + "-" + locale.getLanguage());
+    private MenuItem language(Locale locale, PreferencesModel preferences) {
+        String tag = locale.getLanguage();
+        MenuItem item = controls.item(Command.of("language", () -> preferences.change(now -> now.withLanguage(tag)))
+                .chosen(preferences.property().map(now -> now.language().equals(tag))));
+        item.setId(item.getId() + "-" + tag);
         item.setText(locale.getDisplayLanguage(locale));
         return item;
-    }
-
-    /**
-     * @param tag code of the language; empty for that of the system
-     */
-    private MenuItem language(String id, String tag) {
-        return controls.choice(
-                Command.of(id, () -> preferences.change(now -> now.withLanguage(tag))),
-                preferences.property().map(now -> now.language().equals(tag)));
-    }
-
-    private Menu help() {
-        return controls.menu(
-                "help",
-                controls.item(commands.doors()),
-                controls.item(commands.keys()),
-                controls.item(commands.notice()),
-                controls.item(commands.about()));
     }
 }

@@ -28,30 +28,15 @@ import org.sagwise.scenario.edit.TurnParts;
 import org.sagwise.ui.kit.Command;
 
 /** What can be done with what is chosen on the bench. */
-public record EditCommands(
-        Command turn,
-        Command flip,
-        Command move,
-        Command cut,
-        Command copy,
-        Command duplicate,
-        Command delete,
-        Command selectAll,
-        Command alignRow,
-        Command alignColumn,
-        Command parallel,
-        Command series,
-        Command rows,
-        Command plate,
-        Command card,
-        Command note,
-        MeterCommands meter) {
+public final class EditCommands {
+
+    private EditCommands() {}
 
     /**
      * @param editor shows the card of what is chosen
      * @param askRows asks in how many rows cells shall be joined
      */
-    public static EditCommands of(Workbench work, Runnable editor, Runnable askRows) {
+    public static List<Command> of(Workbench work, Runnable editor, Runnable askRows) {
         BenchInteraction hands = work.hands();
         BooleanBinding noPart = unless(work, chosen -> !chosen.parts().isEmpty());
         BooleanBinding nothing = unless(work, chosen -> !chosen.isNothing());
@@ -63,7 +48,8 @@ public record EditCommands(
         BooleanBinding fewParts = unless(work, chosen -> chosen.parts().size() > 1);
         BooleanBinding fewCells = unless(work, chosen -> cells(work).size() > 1);
         BooleanBinding noRows = unless(work, chosen -> !rows(work).isEmpty());
-        return new EditCommands(
+        return with(
+                MeterCommands.of(work),
                 Command.of("turn", () -> turn(work)).unless(noPart),
                 Command.of("flip", () -> flip(work)).unless(noPart),
                 Command.of("move", () -> lift(work)).unless(nothingToMove),
@@ -83,8 +69,11 @@ public record EditCommands(
                 Command.of("card", editor).unless(notOne),
                 Command.of("note", () -> work.ground().writeNote())
                         .by("Shortcut+Shift+N")
-                        .unless(nothingToNote),
-                MeterCommands.of(work));
+                        .unless(nothingToNote));
+    }
+
+    private static List<Command> with(List<Command> meter, Command... more) {
+        return Stream.concat(Stream.of(more), meter.stream()).toList();
     }
 
     private static BooleanBinding unless(Workbench work, Predicate<Selection> condition) {

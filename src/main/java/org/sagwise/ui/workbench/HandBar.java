@@ -12,6 +12,7 @@ import javafx.scene.control.Tooltip;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Region;
 import org.sagwise.interaction.JointChoice;
+import org.sagwise.ui.kit.Commands;
 import org.sagwise.ui.kit.Controls;
 import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.text.Wording;
@@ -24,7 +25,7 @@ public final class HandBar extends FlowPane {
     private final ToggleGroup joints = new ToggleGroup();
 
     public HandBar(
-            Workbench work, EditCommands commands, Controls controls, Wording wording, Subscriptions subscriptions) {
+            Workbench work, Commands commands, Controls controls, Wording wording, Subscriptions subscriptions) {
         this.work = work;
         this.wording = wording;
         setId("hand-bar");
@@ -32,21 +33,14 @@ public final class HandBar extends FlowPane {
         getChildren().add(quiet(wording.say("hand.join")));
         Stream.of(JointChoice.values()).map(this::joint).forEach(getChildren()::add);
         getChildren().add(new Separator(Orientation.VERTICAL));
-        Stream.of(
-                        commands.card(),
-                        commands.note(),
-                        commands.turn(),
-                        commands.flip(),
-                        commands.move(),
-                        commands.duplicate(),
-                        commands.delete())
+        commands.row("hand-bar").stream()
                 .map(controls::button)
                 .forEach(getChildren()::add);
         getChildren().add(new Separator(Orientation.VERTICAL));
         getChildren()
                 .addAll(
-                        probe(controls.button(commands.meter().red()), "red"),
-                        probe(controls.button(commands.meter().black()), "black"));
+                        probe(controls.button(commands.get("probe-red")), "red"),
+                        probe(controls.button(commands.get("probe-black")), "black"));
         subscriptions.onChange(work.movesProperty(), this::follow);
         follow();
     }

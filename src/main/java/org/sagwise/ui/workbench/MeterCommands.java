@@ -1,5 +1,6 @@
 package org.sagwise.ui.workbench;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -21,24 +22,18 @@ import org.sagwise.ui.kit.Command;
 import org.sagwise.ui.text.Wording;
 
 /** What can be done with the meter in the hand. */
-public record MeterCommands(
-        Command red,
-        Command black,
-        Command volts,
-        Command amps,
-        Command ohms,
-        Command inLine,
-        Command writeDown,
-        Command away) {
+public final class MeterCommands {
 
-    static MeterCommands of(Workbench work) {
+    private MeterCommands() {}
+
+    static List<Command> of(Workbench work) {
         BooleanBinding noStep = Bindings.createBooleanBinding(
                 () -> step(work).isEmpty(), work.bench().assessmentProperty());
         BooleanBinding laidAside = Bindings.createBooleanBinding(
                 () -> work.bench().scenario().probes().isEmpty(), work.bench().historyProperty());
         BooleanBinding atNoJoint = Bindings.createBooleanBinding(
                 () -> joint(work).isEmpty(), work.bench().assessmentProperty());
-        return new MeterCommands(
+        return List.of(
                 Command.of("probe-red", () -> take(work, Tool.Probe.RED)),
                 Command.of("probe-black", () -> take(work, Tool.Probe.BLACK)),
                 turn(work, MeterMode.VOLTS).unless(laidAside),
@@ -49,23 +44,23 @@ public record MeterCommands(
                 Command.of("meter-away", () -> work.hands().putAway()).unless(laidAside));
     }
 
-    /** What turns the meter to a mode. */
-    public Command to(MeterMode mode) {
-        return switch (mode) {
-            case VOLTS -> volts;
-            case AMPS -> amps;
-            case OHMS -> ohms;
-        };
+    /** The id of what turns the meter to a mode. */
+    public static String turning(MeterMode mode) {
+        return "meter-" + word(mode);
     }
 
     private static Command turn(Workbench work, MeterMode mode) {
         return Command.of(
-                "meter-" + word(mode),
+                turning(mode),
                 () -> work.bench()
                         .scenario()
                         .probes()
                         .map(probes -> probes.turnedTo(mode))
-                        .ifPresent(probes -> work.perform(new SetProbes(Optional.of(probes)))));
+                        .ifPresent(probes -> work.perform(new SetProbes(Optional.of(probes)))))
+                .chosen(work.bench().assessmentProperty().map(now -> now.scenario()
+                        .probes()
+                        .filter(probes -> probes.mode() == mode)
+                        .isPresent()));
     }
 
     /** Takes a probe from where it rests, with the focus on that terminal, for the keys. */

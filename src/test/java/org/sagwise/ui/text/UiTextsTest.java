@@ -36,6 +36,7 @@ import org.sagwise.reading.Press;
 import org.sagwise.report.picture.PictureFormat;
 import org.sagwise.report.post.PostFormat;
 import org.sagwise.scenario.ScenarioKeys;
+import org.sagwise.ui.kit.MenuTable;
 
 /** Holds the window's code and its bundle together: no key is missing, none is left over. */
 class UiTextsTest {
@@ -43,7 +44,7 @@ class UiTextsTest {
     private static final Path TEXTS = Path.of("src/main/resources/org/sagwise/texts");
     private static final Path CODE = Path.of("src/main/java/org/sagwise/ui");
     private static final Pattern LITERAL = Pattern.compile("\"([a-z][a-z0-9._-]*)\"");
-    private static final Pattern COMMAND = Pattern.compile("Command\\.of\\(\\s*\"([a-z-]+)\"", Pattern.MULTILINE);
+    private static final Pattern COMMAND = Pattern.compile("(?:Command\\.of|\\bchange|\\balign)\\(\\s*\"([a-z-]+)\"", Pattern.MULTILINE);
     private static final Pattern MENU = Pattern.compile("\\.menu\\(\\s*\"([a-z-]+)\"");
     private static final Pattern LONE_APOSTROPHE = Pattern.compile("(?<!')'(?!')");
 
@@ -115,9 +116,6 @@ class UiTextsTest {
                 .forEach(step -> keys.add("next." + word(step)));
         Stream.of("none", "unfinished", "unjudged").forEach(each -> keys.add("cautions." + each + ".scope"));
         Stream.of(Tally.Advice.values()).forEach(it -> keys.add("instructor.advice." + word(it)));
-        Stream.of("looks-light", "looks-dark", "looks-high-contrast", "looks-system")
-                .forEach(id -> addCommand(keys, id));
-        Stream.of("language-system", "language").forEach(id -> addCommand(keys, id));
         return keys;
     }
 
@@ -145,6 +143,8 @@ class UiTextsTest {
         Set<String> keys = composed();
         found(COMMAND, code).filter(id -> !id.endsWith("-")).forEach(id -> addCommand(keys, id));
         found(MENU, code).forEach(id -> keys.add("menu." + id));
+        MenuTable.menus().forEach(id -> keys.add("menu." + id));
+        MenuTable.commands().forEach(id -> addCommand(keys, id));
         return keys;
     }
 

@@ -16,38 +16,37 @@ import org.sagwise.ui.kit.Dialogs;
 import org.sagwise.ui.settings.PreferencesModel;
 import org.sagwise.ui.text.Wording;
 
-/**
- * What can be done with lessons of one's own.
- *
- * @param open asks for a folder and opens it
- * @param author turns what is to be mended on and off
- * @param again reads the folder once more
- * @param putAway closes the folder
- * @param forget empties the list of folders
- * @param openFolder opens a folder that is known
- */
-public record AuthorCommands(
-        Command open, Command author, Command again, Command putAway, Command forget, Consumer<Path> openFolder) {
+/** What can be done with lessons of one's own. */
+public final class AuthorCommands {
+
+    private AuthorCommands() {}
 
     /**
-     * @param opened told that a folder was opened, to show it
+     * Opens a folder with lessons.
+     *
+     * @param opened told that it was opened, to show it
      */
-    public static AuthorCommands of(
-            AuthorController desk, PreferencesModel preferences, Stage stage, Dialogs dialogs, Runnable opened) {
-        BooleanBinding none =
-                Bindings.createBooleanBinding(() -> desk.folderProperty().get().isEmpty(), desk.folderProperty());
-        Consumer<Path> open = folder -> {
+    public static Consumer<Path> opener(AuthorController desk, Dialogs dialogs, Runnable opened) {
+        return folder -> {
             desk.open(folder, () -> tellNothing(folder, dialogs));
             opened.run();
         };
-        return new AuthorCommands(
-                Command.of("lessons-open", () -> choose(desk, stage, dialogs.wording(), open))
+    }
+
+    /**
+     * @param open opens a folder
+     */
+    public static List<Command> of(
+            AuthorController desk, PreferencesModel preferences, Stage stage, Wording wording, Consumer<Path> open) {
+        BooleanBinding none =
+                Bindings.createBooleanBinding(() -> desk.folderProperty().get().isEmpty(), desk.folderProperty());
+        return List.of(
+                Command.of("lessons-open", () -> choose(desk, stage, wording, open))
                         .by("Shortcut+Shift+O"),
-                Command.of("author", desk::toggleAuthoring).by("Shortcut+Shift+A"),
+                Command.of("author", desk::toggleAuthoring).by("Shortcut+Shift+A").ticked(desk.authoring()),
                 Command.of("lessons-again", desk::readAgain).unless(none),
                 Command.of("lessons-away", desk::putAway).unless(none),
-                Command.of("forget-lessons", () -> preferences.change(now -> now.withRecentLessons(List.of()))),
-                open);
+                Command.of("forget-lessons", () -> preferences.change(now -> now.withRecentLessons(List.of()))));
     }
 
     private static void choose(AuthorController desk, Stage stage, Wording wording, Consumer<Path> chosen) {

@@ -8,6 +8,7 @@ import javafx.scene.control.ToggleButton;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
+import org.sagwise.ui.kit.Commands;
 import org.sagwise.ui.kit.Controls;
 import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.lesson.LessonButton;
@@ -21,7 +22,7 @@ public final class OwnShelf extends VBox {
     private final AuthorController desk;
     private final LessonSession room;
     private final ProgressBook book;
-    private final AuthorCommands commands;
+    private final Commands commands;
     private final Runnable showAll;
     private final Controls controls;
     private final Wording wording;
@@ -33,7 +34,7 @@ public final class OwnShelf extends VBox {
             AuthorController desk,
             LessonSession room,
             ProgressBook book,
-            AuthorCommands commands,
+            Commands commands,
             Runnable showAll,
             Controls controls,
             Wording wording,
@@ -63,18 +64,18 @@ public final class OwnShelf extends VBox {
             desk.lessonsProperty().get().forEach(it -> getChildren().add(button(it)));
             getChildren()
                     .add(new FlowPane(
-                            4, 4, authoring(), controls.button(commands.open()), controls.button(commands.putAway())));
+                            4, 4, authoring(), controls.button(commands.get("lessons-open")), controls.button(commands.get("lessons-away"))));
         } else {
-            getChildren().add(controls.button(commands.open()));
+            getChildren().add(controls.button(commands.get("lessons-open")));
         }
     }
 
     private ToggleButton authoring() {
-        ToggleButton toggle = new ToggleButton(wording.say(commands.author().textKey()));
+        ToggleButton toggle = new ToggleButton(wording.say(commands.get("author").textKey()));
         toggle.setId("button-author");
         toggle.setSelected(desk.authoring().getValue());
-        controls.explain(toggle, commands.author());
-        toggle.setOnAction(event -> commands.author().action().run());
+        controls.explain(toggle, commands.get("author"));
+        toggle.setOnAction(event -> commands.get("author").action().run());
         return toggle;
     }
 

@@ -13,26 +13,18 @@ public final class InstructorCommands {
 
     private InstructorCommands() {}
 
-    /**
-     * @param projector turns the larger window for a class on and off
-     * @param author turns authoring mode on and off
-     */
     public static List<Command> of(
             LessonSession room,
             VoteModel desk,
             ClockModel clock,
-            FireButtonState thumb,
-            Command projector,
-            Command author) {
+            FireButtonState thumb) {
         return List.of(
                 Command.of("instructor-freeze", () -> freeze(clock, thumb)).by("Shortcut+Shift+F"),
                 Command.of("instructor-unlock", thumb::unlock).unless(Bindings.not(thumb.lockedProperty())),
                 Command.of("instructor-reset", () -> {
                     desk.clear();
                     room.restart();
-                }),
-                projector,
-                author);
+                }));
     }
 
     /**

@@ -1,6 +1,5 @@
 package org.sagwise.ui.lesson.instructor;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.Node;
@@ -15,9 +14,9 @@ import org.sagwise.lesson.Lesson;
 import org.sagwise.lesson.LessonPlayer;
 import org.sagwise.lesson.Step;
 import org.sagwise.ui.kit.Command;
+import org.sagwise.ui.kit.Commands;
 import org.sagwise.ui.kit.Controls;
 import org.sagwise.ui.kit.Subscriptions;
-import org.sagwise.ui.lesson.LessonCommands;
 import org.sagwise.ui.lesson.LessonPace;
 import org.sagwise.ui.lesson.LessonSession;
 import org.sagwise.ui.lesson.LessonShelf;
@@ -39,16 +38,12 @@ public final class InstructorView extends BorderPane {
     private Optional<Shown> shown = Optional.empty();
     private Optional<TallyForm> form = Optional.empty();
 
-    /**
-     * @param further commands beside those of the lesson itself
-     */
     public InstructorView(
             LessonSession room,
             LessonShelf shelf,
             VoteModel desk,
             LessonPace pace,
-            LessonCommands commands,
-            List<Command> further,
+            Commands commands,
             Wording wording,
             Subscriptions subscriptions) {
         this.room = room;
@@ -60,7 +55,7 @@ public final class InstructorView extends BorderPane {
         getStyleClass().addAll("frame", "instructor");
         step.getStyleClass().add("column");
         setTop(new VBox(
-                bar(commands, further, new Controls(wording, subscriptions)),
+                bar(commands, new Controls(wording, subscriptions)),
                 new PaceBar(room, pace, wording, subscriptions)));
         setLeft(scroll(order, "instructor-order"));
         setCenter(scroll(step, "instructor-step-scroll"));
@@ -71,17 +66,10 @@ public final class InstructorView extends BorderPane {
                 desk.votesProperty(), () -> form.ifPresent(it -> room.player().ifPresent(it::refresh)));
     }
 
-    private FlowPane bar(LessonCommands commands, List<Command> further, Controls controls) {
+    private FlowPane bar(Commands commands, Controls controls) {
         FlowPane bar = new FlowPane();
         bar.getStyleClass().add("instructor-bar");
-        List<Command> offered = new ArrayList<>();
-        offered.add(commands.back());
-        offered.add(commands.next());
-        offered.add(commands.hint());
-        offered.add(commands.show());
-        offered.add(commands.reset());
-        offered.add(commands.restart());
-        offered.addAll(further);
+        List<Command> offered = commands.row("instructing");
         offered.forEach(command -> bar.getChildren().add(button(command, controls)));
         Controls.listen(this, offered);
         return bar;
