@@ -32,12 +32,12 @@ import org.sagwise.ui.bench.Layouts;
 import org.sagwise.ui.bench.ViewModel;
 import org.sagwise.ui.clock.ClockModel;
 import org.sagwise.ui.clock.Companion;
-import org.sagwise.ui.clock.Threads;
 import org.sagwise.ui.document.BenchModel;
 import org.sagwise.ui.document.DiskScenarios;
 import org.sagwise.ui.document.Documents;
 import org.sagwise.ui.document.Recovery;
 import org.sagwise.ui.document.StageFileDialogs;
+import org.sagwise.ui.kit.Threads;
 import org.sagwise.ui.lesson.HintTimer;
 import org.sagwise.ui.lesson.LessonPace;
 import org.sagwise.ui.lesson.LessonSession;
@@ -115,7 +115,7 @@ public final class SagwiseApp extends Application {
         BenchModel bench =
                 new BenchModel(assess, ExampleBenches.opening(examples).scenario(locale.get()));
         Layouts layouts = new Layouts();
-        LargeBenchOpening opening = new LargeBenchOpening(layouts, looks, onRequest, Platform::runLater);
+        LargeBenchOpening opening = new LargeBenchOpening(layouts, looks, new Threads(onRequest, Platform::runLater));
         Documents documents = new Documents(
                 bench,
                 new DiskScenarios(reader, locale),
@@ -148,23 +148,19 @@ public final class SagwiseApp extends Application {
         Companion companion = new Companion(clock, bench, threads, assess);
         room.playerProperty().subscribe(now -> companion.accompany(now.flatMap(LessonPlayer::beside)));
         Models models = new Models(
-                bench,
-                clock,
-                companion,
-                new Workbench(bench, new ScenarioRules(catalogue), locale),
-                assess,
-                new CureModel(bench, assess, onRequest),
-                new ShelfColumn.Stock(goods, new ShelfPictures(goods, assess, behindTheScenes)),
-                documents,
-                preferences,
-                looks,
-                view,
-                layouts,
-                opening,
-                examples,
-                new Thumbnails(examples, assess, behindTheScenes),
+                new Models.Bench(
+                        bench,
+                        new Workbench(bench, new ScenarioRules(catalogue), locale),
+                        assess,
+                        new CureModel(bench, assess, onRequest)),
+                new Models.Time(clock, companion),
+                new Models.Files(documents, opening),
+                new Models.Offers(
+                        new ShelfColumn.Stock(goods, new ShelfPictures(goods, assess, behindTheScenes)),
+                        examples,
+                        new Thumbnails(examples, assess, behindTheScenes)),
+                new Models.Shown(preferences, looks, view, layouts, painter),
                 lessons,
-                painter,
                 onRequest);
         recovery.follow(bench);
         window = new MainWindow(stage, models, new RecoveryOffer(recovery, reader), () -> Wording.in(locale.get()));

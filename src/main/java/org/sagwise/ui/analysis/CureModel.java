@@ -3,13 +3,13 @@ package org.sagwise.ui.analysis;
 import java.util.Locale;
 import java.util.concurrent.Executor;
 import java.util.function.Function;
-import javafx.application.Platform;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.assessment.fix.Offer;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.document.BenchModel;
+import org.sagwise.ui.kit.LatestTask;
 
 /**
  * Looks for what only time shows on the bench, and for cures of what is wrong. A cure is tried out before it is offered, which
@@ -20,9 +20,9 @@ public final class CureModel {
 
     private final BenchModel bench;
     private final Function<Scenario, Assessment> assess;
-    private final Executor behindTheScenes;
+    private final LatestTask task;
     private final ReadOnlyObjectWrapper<Cures> cures = new ReadOnlyObjectWrapper<>(Cures.NONE);
-    private volatile Scenario wanted;
+    private Scenario wanted;
 
     /**
      * @param assess computes everything about a scenario, on whatever thread
@@ -31,7 +31,7 @@ public final class CureModel {
     public CureModel(BenchModel bench, Function<Scenario, Assessment> assess, Executor behindTheScenes) {
         this.bench = bench;
         this.assess = assess;
-        this.behindTheScenes = behindTheScenes;
+        this.task = LatestTask.in(behindTheScenes);
         bench.assessmentProperty().subscribe(now -> seek(now.scenario()));
     }
 
@@ -52,19 +52,9 @@ public final class CureModel {
         }
         wanted = scenario;
         cures.set(Cures.NONE);
-        behindTheScenes.execute(() -> {
-            if (scenario.equals(wanted)) {
-                Assessment ahead = assess.apply(scenario).lookingAhead();
-                Platform.runLater(() -> bench.foresee(scenario, ahead.cautions()));
-                Cures found = Cures.of(ahead);
-                Platform.runLater(() -> show(scenario, found));
-            }
+        task.ask(() -> assess.apply(scenario).lookingAhead(), ahead -> {
+            bench.foresee(scenario, ahead.cautions());
+            task.ask(() -> Cures.of(ahead), cures::set);
         });
-    }
-
-    private void show(Scenario scenario, Cures found) {
-        if (scenario.equals(wanted)) {
-            cures.set(found);
-        }
     }
 }

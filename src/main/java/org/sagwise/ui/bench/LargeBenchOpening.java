@@ -2,12 +2,13 @@ package org.sagwise.ui.bench;
 
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.Executor;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.document.Preparation;
+import org.sagwise.ui.kit.LatestTask;
+import org.sagwise.ui.kit.Threads;
 import org.sagwise.ui.settings.LooksModel;
 
 /**
@@ -24,20 +25,17 @@ public final class LargeBenchOpening implements Preparation {
 
     private final Layouts layouts;
     private final LooksModel looks;
-    private final Executor behindTheScenes;
-    private final Executor front;
+    private final LatestTask task;
     private final ReadOnlyObjectWrapper<Optional<Scenario>> underWay = new ReadOnlyObjectWrapper<>(Optional.empty());
-    private int edition;
 
     /**
      * @param layouts takes what was set out
-     * @param front the thread of the window, to which all methods belong
+     * @param threads where it is set out, and the thread of the window, to which all methods belong
      */
-    public LargeBenchOpening(Layouts layouts, LooksModel looks, Executor behindTheScenes, Executor front) {
+    public LargeBenchOpening(Layouts layouts, LooksModel looks, Threads threads) {
         this.layouts = layouts;
         this.looks = looks;
-        this.behindTheScenes = behindTheScenes;
-        this.front = front;
+        this.task = new LatestTask(threads);
     }
 
     /** What is being made ready. */
@@ -47,7 +45,7 @@ public final class LargeBenchOpening implements Preparation {
 
     /** Gives it up; the present bench stays. */
     public void callOff() {
-        edition++;
+        task.callOff();
         underWay.set(Optional.empty());
     }
 
@@ -58,22 +56,19 @@ public final class LargeBenchOpening implements Preparation {
             then.run();
             return;
         }
-        int mine = edition;
         Layouts.Asked asked =
                 new Layouts.Asked(scenario, looks.get().textScale(), looks.get().drawing());
         underWay.set(Optional.of(scenario));
-        behindTheScenes.execute(() -> {
-            // A failure is told in front, as any other failure of the window.
+        task.give(() -> {
+            // A failure must not leave it standing there as under way.
             var layout = CompletableFuture.supplyAsync(() -> asked.layout(ANY_SIDE, ANY_SIDE), Runnable::run);
-            front.execute(() -> take(mine, asked, layout, then));
+            return () -> take(asked, layout, then);
         });
     }
 
-    private void take(int given, Layouts.Asked asked, CompletableFuture<BenchLayout> layout, Runnable then) {
-        if (given == edition) {
-            underWay.set(Optional.empty());
-            layouts.keep(asked, layout.join());
-            then.run();
-        }
+    private void take(Layouts.Asked asked, CompletableFuture<BenchLayout> layout, Runnable then) {
+        underWay.set(Optional.empty());
+        layouts.keep(asked, layout.join());
+        then.run();
     }
 }

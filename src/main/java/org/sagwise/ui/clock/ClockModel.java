@@ -25,6 +25,8 @@ import org.sagwise.run.playback.Speed;
 import org.sagwise.run.playback.Timeline;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.document.BenchModel;
+import org.sagwise.ui.kit.LatestTask;
+import org.sagwise.ui.kit.Threads;
 
 /**
  * Time on the bench. It stands at the start until it is set going; then it passes with real time,
@@ -40,7 +42,7 @@ public final class ClockModel {
     private final Timeline timeline = new Timeline();
     private final ClockSteps steps = new ClockSteps(this, timeline);
     private final RealTime real;
-    private final Desk desk;
+    private final LatestTask task;
     private final RunDown runDown;
     private final ReadOnlyBooleanWrapper going = new ReadOnlyBooleanWrapper(false);
     private final ReadOnlyObjectWrapper<Speed> speed = new ReadOnlyObjectWrapper<>(Speed.ONE);
@@ -57,8 +59,8 @@ public final class ClockModel {
      */
     public ClockModel(BenchModel shown, Threads threads, LongSupplier nanoTime) {
         this.shown = shown;
-        desk = new Desk(threads);
-        runDown = new RunDown(desk, threads.front());
+        task = new LatestTask(threads);
+        runDown = new RunDown(task, threads.front());
         bench = shown.assessment().bench();
         opening = shown.openings();
         real = new RealTime(nanoTime, press());
@@ -170,7 +172,7 @@ public final class ClockModel {
         stop();
         Trace course = timeline.trace(bench).orElseThrow();
         Assessment base = shown.assessment();
-        desk.give(() -> {
+        task.give(() -> {
             RunState then = course.stateAt(timeS);
             Assessment moment = base.at(then.states(), then.press());
             return () -> show(then, moment);
@@ -216,14 +218,14 @@ public final class ClockModel {
     }
 
     private void compute() {
-        if (desk.isBusy() || !real.isAnythingOwed()) {
+        if (task.isBusy() || !real.isAnythingOwed()) {
             return;
         }
         Supplier<Slice> more = timeline.more(real.takeOwed());
         RunState from = timeline.state().orElseThrow();
         Assessment base = shown.assessment();
         Along other = along.get();
-        desk.give(() -> {
+        task.give(() -> {
             Slice slice = more.get();
             Assessment moment = base.at(slice.end().states(), slice.end().press());
             Runnable beside = other.go(from, slice);
@@ -290,7 +292,7 @@ public final class ClockModel {
     private void stop() {
         going.set(false);
         real.forgive();
-        desk.callOff();
+        task.callOff();
         halt.set(Optional.empty());
     }
 

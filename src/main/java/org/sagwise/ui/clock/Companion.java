@@ -19,6 +19,8 @@ import org.sagwise.run.playback.Now;
 import org.sagwise.run.playback.Twin;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.document.BenchModel;
+import org.sagwise.ui.kit.LatestTask;
+import org.sagwise.ui.kit.Threads;
 
 /**
  * A second bench on one clock with the first: its button goes down when that of the first does, and
@@ -40,7 +42,7 @@ public final class Companion {
     private final ClockModel clock;
     private final BenchModel first;
     private final Function<Scenario, Assessment> assess;
-    private final Desk desk;
+    private final LatestTask task;
     private final ReadOnlyObjectWrapper<Optional<Seen>> seen = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyObjectWrapper<Optional<Ending>> firstEnding = new ReadOnlyObjectWrapper<>(Optional.empty());
     private Optional<Assessment> start = Optional.empty();
@@ -55,7 +57,7 @@ public final class Companion {
         this.clock = clock;
         this.first = first;
         this.assess = assess;
-        desk = new Desk(threads);
+        task = new LatestTask(threads);
         clock.takeAlong(() -> start.map(this::along).orElse(Along.NOTHING));
         first.assessmentProperty().subscribe((before, now) -> follow());
         clock.nowProperty().subscribe((before, now) -> follow());
@@ -77,7 +79,7 @@ public final class Companion {
         if (beside.equals(start.map(Assessment::scenario))) {
             return;
         }
-        desk.callOff();
+        task.callOff();
         start = beside.map(assess);
         start.ifPresent(it -> twin = new Twin(it.bench()));
         used = false;
@@ -109,7 +111,7 @@ public final class Companion {
         Optional<Halt> ended = end;
         RunPlan plan = clock.runDown().planProperty().get();
         List<Trace.Turn> turns = course.get().turns();
-        desk.give(() -> {
+        task.give(() -> {
             RunState then = mine.at(turns, now.timeS(), now.endS());
             Assessment moment = base.at(then.states(), then.press());
             double held = course.get().stateAt(now.timeS()).firedS();
@@ -144,7 +146,7 @@ public final class Companion {
     }
 
     private void startOver(Assessment base) {
-        desk.callOff();
+        task.callOff();
         if (used) {
             twin = new Twin(base.bench());
             used = false;

@@ -17,18 +17,19 @@ import org.sagwise.run.RunSettings;
 import org.sagwise.run.RunState;
 import org.sagwise.run.Runner;
 import org.sagwise.run.playback.Progress;
+import org.sagwise.ui.kit.LatestTask;
 
 /** Runs a bench down behind the scenes, tells how far it has come, and can be called off. */
 public final class RunDown {
 
-    private final Desk desk;
+    private final LatestTask task;
     private final Executor front;
     private final ReadOnlyObjectWrapper<Optional<Progress>> progress = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ObjectProperty<RunPlan> plan = new SimpleObjectProperty<>(RunPlan.USUAL);
     private AtomicBoolean goesOn = new AtomicBoolean();
 
-    RunDown(Desk desk, Executor front) {
-        this.desk = desk;
+    RunDown(LatestTask task, Executor front) {
+        this.task = task;
         this.front = front;
     }
 
@@ -57,7 +58,7 @@ public final class RunDown {
         goesOn = mine;
         progress.set(Optional.of(Progress.START));
         RunProgress heard = hearing(mine);
-        desk.give(() -> {
+        task.give(() -> {
             RunResult result = Runner.run(from.bench(), by, RunSettings.USUAL, heard);
             Assessment moment = from.at(result.last().states(), result.last().press());
             return () -> {

@@ -1,10 +1,8 @@
 package org.sagwise.ui.kit;
 
-import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
-import javafx.application.Platform;
 import javafx.scene.image.Image;
 import javafx.scene.image.ImageView;
 import javafx.scene.layout.Region;
@@ -23,10 +21,9 @@ public final class PictureLayer<P extends Painting> extends Region {
 
     private final ImageView view = new ImageView();
     private final Supplier<P> subject;
-    private final Executor behindTheScenes;
+    private final LatestTask task;
     private final Consumer<P> shown;
     private boolean stale = true;
-    private boolean busy;
     private double paintedWidth;
     private double paintedHeight;
 
@@ -37,7 +34,7 @@ public final class PictureLayer<P extends Painting> extends Region {
      */
     public PictureLayer(Supplier<P> subject, Executor behindTheScenes, Consumer<P> shown) {
         this.subject = subject;
-        this.behindTheScenes = behindTheScenes;
+        this.task = LatestTask.in(behindTheScenes);
         this.shown = shown;
         setMouseTransparent(true);
         getChildren().add(view);
@@ -54,30 +51,27 @@ public final class PictureLayer<P extends Painting> extends Region {
         double width = Math.floor(getWidth());
         double height = Math.floor(getHeight());
         boolean resized = width != paintedWidth || height != paintedHeight;
-        if ((stale || resized) && !busy && width >= 1 && height >= 1) {
+        if ((stale || resized) && !task.isBusy() && width >= 1 && height >= 1) {
             paint(width, height);
         }
     }
 
     private void paint(double width, double height) {
-        busy = true;
         stale = false;
         paintedWidth = width;
         paintedHeight = height;
         P painting = subject.get();
         double scale = Math.min(pixelsEach(), LONGEST_SIDE / Math.max(width, height));
-        behindTheScenes.execute(() -> {
-            // A failure is told in front, as any other failure of the window.
-            var image = CompletableFuture.supplyAsync(() -> Snapshot.of(painting, width, height, scale), Runnable::run);
-            Platform.runLater(() -> show(painting, image));
+        task.give(() -> {
+            Image image = Snapshot.of(painting, width, height, scale);
+            return () -> show(painting, image);
         });
     }
 
-    private void show(P painting, CompletableFuture<Image> image) {
-        busy = false;
+    private void show(P painting, Image image) {
         view.setFitWidth(paintedWidth);
         view.setFitHeight(paintedHeight);
-        view.setImage(image.join());
+        view.setImage(image);
         shown.accept(painting);
         requestLayout();
     }

@@ -29,7 +29,7 @@ import org.sagwise.ui.document.BenchModel;
 import org.sagwise.ui.document.Documents;
 import org.sagwise.ui.kit.ChoiceDialog;
 import org.sagwise.ui.kit.CopyBoard;
-import org.sagwise.ui.kit.Latest;
+import org.sagwise.ui.kit.LatestTask;
 import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.settings.LooksModel;
 import org.sagwise.ui.start.Example;
@@ -51,7 +51,7 @@ public final class ComparePane extends BorderPane {
 
     private final Models models;
     private final Wording wording;
-    private final Latest latest;
+    private final LatestTask latest;
     private final SideView first;
     private final SideView second;
     private final BlockWords words = new BlockWords();
@@ -62,7 +62,7 @@ public final class ComparePane extends BorderPane {
     private Other other = new Other.Corrected();
     private Optional<Sides> sides = Optional.empty();
 
-    public ComparePane(Models models, Wording wording, Latest latest, Subscriptions subscriptions) {
+    public ComparePane(Models models, Wording wording, LatestTask latest, Subscriptions subscriptions) {
         this.models = models;
         this.wording = wording;
         this.latest = latest;

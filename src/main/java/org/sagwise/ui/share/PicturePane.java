@@ -24,7 +24,7 @@ import org.sagwise.report.picture.BenchPicture;
 import org.sagwise.report.picture.PictureFormat;
 import org.sagwise.report.picture.PictureSize;
 import org.sagwise.ui.kit.ChoiceDialog;
-import org.sagwise.ui.kit.Latest;
+import org.sagwise.ui.kit.LatestTask;
 import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.text.Wording;
 
@@ -36,7 +36,7 @@ final class PicturePane extends BorderPane {
     private final Moments moments;
     private final Wording wording;
     private final Exports exports;
-    private final Latest latest;
+    private final LatestTask latest;
     private final ChoiceDialog<PictureFormat> format;
     private final ChoiceDialog<Press> press;
     private final ChoiceDialog<Drawing> drawing;
@@ -59,7 +59,7 @@ final class PicturePane extends BorderPane {
         }
     }
 
-    PicturePane(Moment clock, Wording wording, Exports exports, Latest latest, Subscriptions subscriptions) {
+    PicturePane(Moment clock, Wording wording, Exports exports, LatestTask latest, Subscriptions subscriptions) {
         this.moments = new Moments("picture", clock, wording);
         this.wording = wording;
         this.exports = exports;

@@ -19,7 +19,7 @@ import org.sagwise.report.post.PostFormat;
 import org.sagwise.text.Signs;
 import org.sagwise.ui.kit.ChoiceDialog;
 import org.sagwise.ui.kit.CopyBoard;
-import org.sagwise.ui.kit.Latest;
+import org.sagwise.ui.kit.LatestTask;
 import org.sagwise.ui.text.Wording;
 
 /** The post that explains the bench: in which format, how it reads, and off with it. */
@@ -34,7 +34,7 @@ final class PostPane extends BorderPane {
     private final Moments moments;
     private final Wording wording;
     private final Exports exports;
-    private final Latest latest;
+    private final LatestTask latest;
     private final ChoiceDialog<PostFormat> format;
     private final CheckBox ascii;
     private final TextArea preview = new TextArea();
@@ -43,7 +43,7 @@ final class PostPane extends BorderPane {
     private final Button save;
     private String post = "";
 
-    PostPane(Moment clock, Wording wording, Exports exports, Latest latest, QrPane code) {
+    PostPane(Moment clock, Wording wording, Exports exports, LatestTask latest, QrPane code) {
         this.moments = new Moments("post", clock, wording);
         this.wording = wording;
         this.exports = exports;

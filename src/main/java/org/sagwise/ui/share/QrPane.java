@@ -18,7 +18,7 @@ import org.sagwise.file.ShareText;
 import org.sagwise.report.picture.PictureFormat;
 import org.sagwise.report.picture.QrPicture;
 import org.sagwise.scenario.Scenario;
-import org.sagwise.ui.kit.Latest;
+import org.sagwise.ui.kit.LatestTask;
 import org.sagwise.ui.text.Wording;
 
 /** The share text as a QR code, for a telephone or a sheet of paper; or why there is none. */
@@ -34,7 +34,7 @@ final class QrPane extends VBox {
     private final FlowPane buttons = new FlowPane();
     private byte[] png = new byte[0];
 
-    QrPane(Scenario scenario, Wording wording, Exports exports, Latest latest) {
+    QrPane(Scenario scenario, Wording wording, Exports exports, LatestTask latest) {
         this.scenario = scenario;
         this.wording = wording;
         this.exports = exports;

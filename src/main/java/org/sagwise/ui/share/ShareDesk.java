@@ -20,7 +20,7 @@ import org.sagwise.ui.document.BenchModel;
 import org.sagwise.ui.document.Documents;
 import org.sagwise.ui.kit.CopyBoard;
 import org.sagwise.ui.kit.Dialogs;
-import org.sagwise.ui.kit.Latest;
+import org.sagwise.ui.kit.LatestTask;
 import org.sagwise.ui.kit.SideWindows;
 import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.text.Wording;
@@ -106,8 +106,8 @@ public final class ShareDesk {
                 now(),
                 wording(),
                 exports(),
-                new Latest(behindTheScenes),
-                new QrPane(bench.scenario(), wording(), exports(), new Latest(behindTheScenes)));
+                LatestTask.in(behindTheScenes),
+                new QrPane(bench.scenario(), wording(), exports(), LatestTask.in(behindTheScenes)));
         windows.open(
                 wording().say("post.title"), pane, POST_WIDTH, POST_HEIGHT, Modality.WINDOW_MODAL, new Subscriptions());
     }
@@ -115,7 +115,7 @@ public final class ShareDesk {
     /** Shows a picture of the bench, to save or copy. */
     public void exportPicture() {
         Subscriptions subscriptions = new Subscriptions();
-        PicturePane pane = new PicturePane(now(), wording(), exports(), new Latest(behindTheScenes), subscriptions);
+        PicturePane pane = new PicturePane(now(), wording(), exports(), LatestTask.in(behindTheScenes), subscriptions);
         windows.open(
                 wording().say("picture.title"),
                 pane,
@@ -146,7 +146,7 @@ public final class ShareDesk {
     /** Shows the bench beside another one. */
     public void compare() {
         Subscriptions subscriptions = new Subscriptions();
-        ComparePane pane = new ComparePane(compared, wording(), new Latest(behindTheScenes), subscriptions);
+        ComparePane pane = new ComparePane(compared, wording(), LatestTask.in(behindTheScenes), subscriptions);
         windows.open(wording().say("compare.title"), pane, COMPARE_WIDTH, COMPARE_HEIGHT, Modality.NONE, subscriptions);
     }
 

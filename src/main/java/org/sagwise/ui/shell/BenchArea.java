@@ -58,23 +58,23 @@ final class BenchArea {
         this.wording = wording;
         this.subscriptions = subscriptions;
         pane = new BenchPane(
-                models.work(),
+                models.bench().work(),
                 commands,
-                models.assess(),
+                models.bench().assess(),
                 showCard,
-                models.looks(),
-                models.view(),
-                models.layouts(),
-                models.painter(),
+                models.shown().looks(),
+                models.shown().view(),
+                models.shown().layouts(),
+                models.shown().painter(),
                 wording,
                 subscriptions);
-        beside = models.companion().seenProperty().map(seen -> seen.map(Companion.Seen::assessment));
+        beside = models.time().companion().seenProperty().map(seen -> seen.map(Companion.Seen::assessment));
         HBox benches = benches();
         VBox.setVgrow(benches, Priority.ALWAYS);
-        HandBar hands = new HandBar(models.work(), commands, controls, wording, subscriptions);
-        MeterStrip meter = new MeterStrip(models.bench(), commands, controls, wording, subscriptions);
+        HandBar hands = new HandBar(models.bench().work(), commands, controls, wording, subscriptions);
+        MeterStrip meter = new MeterStrip(models.bench().model(), commands, controls, wording, subscriptions);
         TogetherLine together =
-                new TogetherLine(models.companion(), models.clock(), new ClockTexts(wording.locale()), subscriptions);
+                new TogetherLine(models.time().companion(), models.time().clock(), new ClockTexts(wording.locale()), subscriptions);
         HBox foot = foot();
         VBox upper = new VBox(hands, benches, meter, together, foot);
         Runnable makeRoom = () -> {
@@ -83,9 +83,9 @@ final class BenchArea {
         };
         subscriptions.onChange(upper.heightProperty(), makeRoom);
         subscriptions.onChange(upper.widthProperty(), makeRoom);
-        subscriptions.onChange(models.looks().property(), makeRoom);
-        subscriptions.onChange(models.looks().projectorProperty(), makeRoom);
-        split = new BenchSplit(upper, stairs(), models.preferences());
+        subscriptions.onChange(models.shown().looks().property(), makeRoom);
+        subscriptions.onChange(models.shown().looks().projectorProperty(), makeRoom);
+        split = new BenchSplit(upper, stairs(), models.shown().preferences());
     }
 
     BenchSplit node() {
@@ -100,22 +100,22 @@ final class BenchArea {
     /** The bench, and the one that a lesson compares it with, each half of the room. */
     private HBox benches() {
         BesidePane besidePane =
-                new BesidePane(beside, models.bench(), models.looks(), models.painter(), wording, subscriptions);
+                new BesidePane(beside, models.bench().model(), models.shown().looks(), models.shown().painter(), wording, subscriptions);
         NextStepHint hint = new NextStepHint(
-                models.bench(),
+                models.bench().model(),
                 models.lessons().room().playerProperty().map(Optional::isPresent),
                 wording,
                 subscriptions);
-        HintedFelt felt = new HintedFelt(pane, hint, models.view(), subscriptions);
+        HintedFelt felt = new HintedFelt(pane, hint, models.shown().view(), subscriptions);
         halves(felt, besidePane);
         return new HBox(felt, besidePane);
     }
 
     private HBox stairs() {
         StaircaseView staircase =
-                new StaircaseView(models.bench(), beside, models.looks(), models.painter(), wording, subscriptions);
+                new StaircaseView(models.bench().model(), beside, models.shown().looks(), models.shown().painter(), wording, subscriptions);
         BesideStairs other =
-                new BesideStairs(beside, models.bench(), models.looks(), models.painter(), wording, subscriptions);
+                new BesideStairs(beside, models.bench().model(), models.shown().looks(), models.shown().painter(), wording, subscriptions);
         halves(staircase, other);
         return new HBox(staircase, other);
     }
@@ -128,22 +128,22 @@ final class BenchArea {
     }
 
     private HBox foot() {
-        StatusLine status = new StatusLine(models.work(), wording, subscriptions);
+        StatusLine status = new StatusLine(models.bench().work(), wording, subscriptions);
         HBox.setHgrow(status, Priority.ALWAYS);
         PotentialLegend legend = new PotentialLegend(
-                models.bench(),
-                models.looks().property().map(now -> now.drawing() == Drawing.BENCH),
+                models.bench().model(),
+                models.shown().looks().property().map(now -> now.drawing() == Drawing.BENCH),
                 wording,
                 subscriptions);
         HBox foot = new HBox(status, legend);
         foot.getStyleClass().add("bench-foot");
         Runnable makeRoom = () -> {
-            status.setMinWidth(LEAST_STATUS * models.looks().get().textScale());
+            status.setMinWidth(LEAST_STATUS * models.shown().looks().get().textScale());
             Crowding.relieve(foot, List.of(List.of(legend.title())));
             status.setMinWidth(0);
         };
         subscriptions.onChange(foot.widthProperty(), makeRoom);
-        subscriptions.onChange(models.looks().property(), makeRoom);
+        subscriptions.onChange(models.shown().looks().property(), makeRoom);
         return foot;
     }
 
@@ -151,15 +151,15 @@ final class BenchArea {
     private boolean isRoomFor(Region hands, Region foot, Region upper) {
         double taken = hands.prefHeight(upper.getWidth()) + foot.prefHeight(upper.getWidth());
         boolean room =
-                upper.getHeight() - taken >= LEAST_BENCH * models.looks().get().textScale();
-        return room && !models.looks().projectorProperty().get();
+                upper.getHeight() - taken >= LEAST_BENCH * models.shown().looks().get().textScale();
+        return room && !models.shown().looks().projectorProperty().get();
     }
 
     /** A class points at nothing; where there is little height it sees more of the bench. */
     private boolean isRoomForFoot(Region foot, Region upper) {
         double left = upper.getHeight() - foot.prefHeight(upper.getWidth());
-        return !models.looks().projectorProperty().get()
-                || left >= 2 * LEAST_BENCH * models.looks().get().textScale();
+        return !models.shown().looks().projectorProperty().get()
+                || left >= 2 * LEAST_BENCH * models.shown().looks().get().textScale();
     }
 
     private static void show(Region piece, boolean shown) {

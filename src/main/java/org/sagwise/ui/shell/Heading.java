@@ -36,7 +36,7 @@ final class Heading extends VBox {
             Wording wording,
             Subscriptions subscriptions) {
         this.models = models;
-        FireView fire = new FireView(models.bench(), commands.get("latch"), controls, wording, subscriptions);
+        FireView fire = new FireView(models.bench().model(), commands.get("latch"), controls, wording, subscriptions);
         Map<String, Menu> lessons = LearnMenu.of(
                 models.lessons().shelf(),
                 models.lessons().room(),
@@ -48,25 +48,25 @@ final class Heading extends VBox {
                 subscriptions);
         menus = new Menus(commands, models, wording, subscriptions).bar(lessons);
         Header header =
-                new Header(fire, menus, models.bench(), models.documents(), models.looks(), wording, subscriptions);
+                new Header(fire, menus, models.bench().model(), models.files().documents(), models.shown().looks(), wording, subscriptions);
         ClockStrip strip = new ClockStrip(
-                models.clock(),
+                models.time().clock(),
                 commands,
-                models.preferences(),
-                models.looks(),
+                models.shown().preferences(),
+                models.shown().looks(),
                 controls,
                 clockTexts,
                 subscriptions);
-        subscriptions.watch(models.looks().projectorProperty(), now -> placeClock(strip));
-        subscriptions.watch(models.clock().goingProperty(), now -> placeClock(strip));
-        subscriptions.watch(models.clock().nowProperty(), now -> placeClock(strip));
+        subscriptions.watch(models.shown().looks().projectorProperty(), now -> placeClock(strip));
+        subscriptions.watch(models.time().clock().goingProperty(), now -> placeClock(strip));
+        subscriptions.watch(models.time().clock().nowProperty(), now -> placeClock(strip));
         getChildren()
                 .addAll(
                         header,
                         strip,
-                        new DangerStrip(models.bench(), show, models.cures(), wording, subscriptions),
-                        new HaltCard(models.clock(), clockTexts, subscriptions),
-                        new OpeningStrip(models.opening(), wording, subscriptions));
+                        new DangerStrip(models.bench().model(), show, models.bench().cures(), wording, subscriptions),
+                        new HaltCard(models.time().clock(), clockTexts, subscriptions),
+                        new OpeningStrip(models.files().opening(), wording, subscriptions));
     }
 
     List<Menu> menus() {
@@ -75,9 +75,9 @@ final class Heading extends VBox {
 
     /** A class that looks on sees the clock once time has begun. */
     private void placeClock(ClockStrip strip) {
-        boolean begun = models.clock().goingProperty().get()
-                || models.clock().nowProperty().get().endS() > 0;
-        boolean shown = begun || !models.looks().projectorProperty().get();
+        boolean begun = models.time().clock().goingProperty().get()
+                || models.time().clock().nowProperty().get().endS() > 0;
+        boolean shown = begun || !models.shown().looks().projectorProperty().get();
         strip.setVisible(shown);
         strip.setManaged(shown);
     }

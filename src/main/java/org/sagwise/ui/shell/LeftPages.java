@@ -39,8 +39,8 @@ final class LeftPages {
         this.wording = wording;
         this.subscriptions = subscriptions;
         column = new LeftColumn(wording);
-        card = new CardPage(models.work(), wording, subscriptions);
-        shelf = new ShelfColumn(models.stock(), models.work(), wording, subscriptions);
+        card = new CardPage(models.bench().work(), wording, subscriptions);
+        shelf = new ShelfColumn(models.offers().stock(), models.bench().work(), wording, subscriptions);
         column.add(Page.SHELF, shelf);
         column.add(Page.CARD, card);
         column.add(Page.EXAMPLES, examples());
@@ -89,18 +89,18 @@ final class LeftPages {
                 lessons.focusFirst();
             }
             case BUILD -> {
-                models.documents().openExample(Scenario.empty());
+                models.files().documents().openExample(Scenario.empty());
                 column.show(Page.SHELF);
-                if (models.bench().scenario().parts().isEmpty()) {
+                if (models.bench().model().scenario().parts().isEmpty()) {
                     shelf.beginAnew();
                 }
             }
             case EXPLAIN -> {
-                models.examples().stream()
+                models.offers().examples().stream()
                         .filter(example -> example.name().equals(door.example()))
                         .findFirst()
                         .map(example -> example.scenario(wording.locale()))
-                        .ifPresent(models.documents()::openExample);
+                        .ifPresent(models.files().documents()::openExample);
                 column.show(Page.EXAMPLES);
             }
         }
@@ -150,7 +150,7 @@ final class LeftPages {
                 lessons.room(),
                 lessons.shelf(),
                 lessons.desk(),
-                models.looks().projectorProperty(),
+                models.shown().looks().projectorProperty(),
                 commands,
                 controls,
                 wording,
@@ -159,6 +159,6 @@ final class LeftPages {
 
     private ExamplesColumn examples() {
         return new ExamplesColumn(
-                models.examples(), models.thumbnails(), models.bench(), models.documents(), wording, subscriptions);
+                models.offers().examples(), models.offers().thumbnails(), models.bench().model(), models.files().documents(), wording, subscriptions);
     }
 }

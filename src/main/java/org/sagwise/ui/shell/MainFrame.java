@@ -61,16 +61,16 @@ final class MainFrame extends BorderPane {
         ClockTexts clockTexts = new ClockTexts(wording.locale());
         heading = new Heading(models, commands, this::show, openLessons, controls, clockTexts, wording, subscriptions);
         setTop(heading);
-        curves = new CurvesDrawer(models.clock(), commands, models.looks(), controls, clockTexts, subscriptions);
+        curves = new CurvesDrawer(models.time().clock(), commands, models.shown().looks(), controls, clockTexts, subscriptions);
         curves.prefHeightProperty().bind(heightProperty().multiply(CURVES_SHARE));
         setBottom(foot);
         middle = new BenchArea(models, commands, this::showCard, controls, wording, subscriptions);
-        side = new SideColumn(models.bench(), this::show, models.cures(), wording, subscriptions);
+        side = new SideColumn(models.bench().model(), this::show, models.bench().cures(), wording, subscriptions);
         side.maxWidthProperty().bind(widthProperty().multiply(LARGEST_COLUMN_SHARE));
         setRight(side);
         left = new LeftPages(models, commands, controls, wording, subscriptions);
         left.column().maxWidthProperty().bind(widthProperty().multiply(LARGEST_COLUMN_SHARE));
-        turn = new Turn(models.bench(), subscriptions);
+        turn = new Turn(models.bench().model(), subscriptions);
         notice = new TeachingNotice(wording.locale());
         arrangeOnChange(subscriptions);
         DropTarget.on(this, this::take);
@@ -81,14 +81,14 @@ final class MainFrame extends BorderPane {
         if (Files.isDirectory(given)) {
             openLessons.accept(given);
         } else {
-            models.documents().open(given);
+            models.files().documents().open(given);
         }
     }
 
     private void arrangeOnChange(Subscriptions subscriptions) {
-        subscriptions.watch(models.preferences().property(), now -> arrange());
+        subscriptions.watch(models.shown().preferences().property(), now -> arrange());
         subscriptions.watch(widthProperty(), now -> arrange());
-        subscriptions.onChange(models.looks().property(), this::arrange);
+        subscriptions.onChange(models.shown().looks().property(), this::arrange);
         subscriptions.watch(models.lessons().room().playerProperty().map(Optional::isPresent), now -> arrange());
         subscriptions.onChange(
                 models.lessons()
@@ -98,15 +98,15 @@ final class MainFrame extends BorderPane {
                 this::arrange);
         subscriptions.watch(heightProperty(), now -> arrange());
         subscriptions.onChange(turn.left(), this::arrange);
-        subscriptions.watch(models.clock().haltProperty(), now -> arrange());
+        subscriptions.watch(models.time().clock().haltProperty(), now -> arrange());
     }
 
     private void arrange() {
         Arrangement.Room room = new Arrangement.Room(
-                getWidth(), getHeight(), models.looks().get().textScale());
+                getWidth(), getHeight(), models.shown().looks().get().textScale());
         Arrangement now = Arrangement.of(wanted(), room);
         setLeft(now.left() ? left.column() : null);
-        left.project(models.looks().projectorProperty().get());
+        left.project(models.shown().looks().projectorProperty().get());
         setRight(now.side() ? side : null);
         pseudoClassStateChanged(ROOMY, now.roomy());
         placeNotice(now.noticeBeside());
@@ -120,13 +120,13 @@ final class MainFrame extends BorderPane {
                 lesson.flatMap(LessonPlayer::beside).isPresent(),
                 isColumnWanted(),
                 turn.left().get(),
-                models.preferences().get().curves() == Shown.SHOWN,
-                models.clock().haltProperty().get().filter(Halt::isGrave).isPresent(),
-                models.looks().projectorProperty().get());
+                models.shown().preferences().get().curves() == Shown.SHOWN,
+                models.time().clock().haltProperty().get().filter(Halt::isGrave).isPresent(),
+                models.shown().looks().projectorProperty().get());
     }
 
     private boolean isColumnWanted() {
-        return models.preferences().get().examples() == Shown.SHOWN;
+        return models.shown().preferences().get().examples() == Shown.SHOWN;
     }
 
     private void placeNotice(boolean beside) {
@@ -187,7 +187,7 @@ final class MainFrame extends BorderPane {
     /** Shows the column at the left, or takes it away. */
     void toggleColumn() {
         if (isColumnWanted() && getLeft() != null) {
-            models.preferences().change(now -> now.withExamples(Shown.HIDDEN));
+            models.shown().preferences().change(now -> now.withExamples(Shown.HIDDEN));
             turn.leave();
         } else {
             showColumn();
@@ -195,13 +195,13 @@ final class MainFrame extends BorderPane {
     }
 
     private void showColumn() {
-        models.preferences().change(now -> now.withExamples(Shown.SHOWN));
+        models.shown().preferences().change(now -> now.withExamples(Shown.SHOWN));
         turn.ask();
     }
 
     private void show(Caution caution) {
-        models.bench().spotlight().show(Selection.of(caution.parts(), caution.links()));
-        models.view().fit();
+        models.bench().model().spotlight().show(Selection.of(caution.parts(), caution.links()));
+        models.shown().view().fit();
         caution.parts().stream().findFirst().map(id -> lookup("#part-" + id)).ifPresent(Node::requestFocus);
     }
 }

@@ -88,21 +88,21 @@ public final class MainWindow {
             request.consume();
             close();
         });
-        lasting.onChange(models.preferences().property().map(Preferences::language), this::translate);
-        lasting.onChange(models.bench().historyProperty(), this::title);
+        lasting.onChange(models.shown().preferences().property().map(Preferences::language), this::translate);
+        lasting.onChange(models.bench().model().historyProperty(), this::title);
         stage.show();
-        WindowPlacer.place(stage, models.preferences().get());
-        lasting.watch(models.looks().property().map(AppliedLooks::theme), theme -> {
-            models.thumbnails().paint(models.examples(), theme);
-            models.stock().pictures().paint(models.stock().goods(), theme);
+        WindowPlacer.place(stage, models.shown().preferences().get());
+        lasting.watch(models.shown().looks().property().map(AppliedLooks::theme), theme -> {
+            models.offers().thumbnails().paint(models.offers().examples(), theme);
+            models.offers().stock().pictures().paint(models.offers().stock().goods(), theme);
         });
         // Questions come up over a window that is there.
         Platform.runLater(() -> {
-            boolean first = models.preferences().get().noticeRead() == 0;
-            NoticeDialogs.showOnce(models.preferences(), dialogs);
-            leftovers.offer(models.documents(), dialogs);
+            boolean first = models.shown().preferences().get().noticeRead() == 0;
+            NoticeDialogs.showOnce(models.shown().preferences(), dialogs);
+            leftovers.offer(models.files().documents(), dialogs);
             file.ifPresent(frame()::take);
-            if (first && file.isEmpty() && models.bench().history().isSaved()) {
+            if (first && file.isEmpty() && models.bench().model().history().isSaved()) {
                 showStartPage();
             }
         });
@@ -110,10 +110,10 @@ public final class MainWindow {
 
     /** An example that nobody changed speaks the window's language; other benches keep theirs. */
     private void translate() {
-        if (models.documents().fileProperty().get().isEmpty()) {
-            ExampleBenches.untouched(models.bench().scenario(), models.examples())
+        if (models.files().documents().fileProperty().get().isEmpty()) {
+            ExampleBenches.untouched(models.bench().model().scenario(), models.offers().examples())
                     .map(example -> example.scenario(wording.get().locale()))
-                    .ifPresent(models.documents()::openExample);
+                    .ifPresent(models.files().documents()::openExample);
         }
         build();
     }
@@ -122,67 +122,67 @@ public final class MainWindow {
         inside.close();
         inside = new Subscriptions();
         Wording words = wording.get();
-        dialogs = new Dialogs(stage, models.looks(), words);
-        SideWindows windows = new SideWindows(stage, models.looks().property());
-        SideWindows near = new SideWindows(stage, models.looks().nearProperty());
-        table = new ReadingsWindow(windows, models.bench(), words);
+        dialogs = new Dialogs(stage, models.shown().looks(), words);
+        SideWindows windows = new SideWindows(stage, models.shown().looks().property());
+        SideWindows near = new SideWindows(stage, models.shown().looks().nearProperty());
+        table = new ReadingsWindow(windows, models.bench().model(), words);
         inside.add(windows::closeAll);
         inside.add(near::closeAll);
         instructor = instructor(near, words);
         ShareDesk desk = new ShareDesk(
-                models.bench(),
-                () -> models.clock().nowProperty().get().timeS(),
-                models.documents(),
+                models.bench().model(),
+                () -> models.time().clock().nowProperty().get().timeS(),
+                models.files().documents(),
                 dialogs,
                 windows,
                 models.behindTheScenes(),
                 new ComparePane.Models(
-                        models.bench(), models.documents(), models.assess(), models.looks(), models.examples()),
-                models.work()::say,
-                models.work().board()::paste,
-                models.work().written()::figures);
+                        models.bench().model(), models.files().documents(), models.bench().assess(), models.shown().looks(), models.offers().examples()),
+                models.bench().work()::say,
+                models.bench().work().board()::paste,
+                models.bench().work().written()::figures);
         models.lessons().room().speak();
         Consumer<Path> openLessons = AuthorCommands.opener(
                 models.lessons().author(), dialogs, () -> frame().showLessons());
         commands = new Commands()
-                .add(WindowCommands.document(models.bench(), models.documents(), words))
-                .add(WindowCommands.looks(models.preferences(), models.view()))
+                .add(WindowCommands.document(models.bench().model(), models.files().documents(), words))
+                .add(WindowCommands.looks(models.shown().preferences(), models.shown().view()))
                 .add(EditCommands.of(
-                        models.work(), () -> frame().showCard(), () -> RowsDialog.show(models.work(), dialogs)))
-                .add(ClockCommands.of(models.clock(), models.preferences(), this::saveCourse))
+                        models.bench().work(), () -> frame().showCard(), () -> RowsDialog.show(models.bench().work(), dialogs)))
+                .add(ClockCommands.of(models.time().clock(), models.shown().preferences(), this::saveCourse))
                 .add(ShareCommands.of(desk))
                 .add(LessonCommands.of(
-                        models.lessons().room(), models.lessons().book(), models.preferences(), dialogs))
-                .add(AuthorCommands.of(models.lessons().author(), models.preferences(), stage, words, openLessons))
+                        models.lessons().room(), models.lessons().book(), models.shown().preferences(), dialogs))
+                .add(AuthorCommands.of(models.lessons().author(), models.shown().preferences(), stage, words, openLessons))
                 .add(InstructorCommands.of(
                         models.lessons().room(),
                         models.lessons().desk(),
-                        models.clock(),
-                        models.bench().button()))
+                        models.time().clock(),
+                        models.bench().model().button()))
                 .add(own());
         if (scene == null) {
             // First of all that follows the looks: what measures itself then finds the new letters.
             scene = new Scene(new Region());
-            lasting.watch(scene.heightProperty(), high -> models.looks().fit(high.doubleValue()));
-            StyleSheets.follow(models.looks(), scene.getStylesheets(), lasting);
+            lasting.watch(scene.heightProperty(), high -> models.shown().looks().fit(high.doubleValue()));
+            StyleSheets.follow(models.shown().looks(), scene.getStylesheets(), lasting);
         }
         scene.setRoot(new MainFrame(models, commands, openLessons, words, inside));
         stage.setScene(scene);
-        SpaceBar.holds(models.bench().button(), stage, inside);
+        SpaceBar.holds(models.bench().model().button(), stage, inside);
         PasteAnywhere.in(scene, desk, inside);
         title();
     }
 
     private void title() {
         Wording words = dialogs.wording();
-        boolean lent = models.documents().lentProperty().getValue();
-        String mark = lent || models.bench().history().isSaved() ? "" : "• ";
-        stage.setTitle(words.say("window.title", mark + Header.titleOf(models.bench(), words)));
+        boolean lent = models.files().documents().lentProperty().getValue();
+        String mark = lent || models.bench().model().history().isSaved() ? "" : "• ";
+        stage.setTitle(words.say("window.title", mark + Header.titleOf(models.bench().model(), words)));
     }
 
     private void close() {
-        if (models.documents().mayLeave()) {
-            WindowPlacer.remember(stage, models.preferences());
+        if (models.files().documents().mayLeave()) {
+            WindowPlacer.remember(stage, models.shown().preferences());
             inside.close();
             lasting.close();
             stage.close();
@@ -191,11 +191,11 @@ public final class MainWindow {
 
     /** What can be done with the window itself. */
     private List<Command> own() {
-        Workbench work = models.work();
+        Workbench work = models.bench().work();
         BooleanBinding fewCells = Bindings.createBooleanBinding(
                 () -> EditCommands.cells(work).size() < 2,
                 work.movesProperty(),
-                models.bench().historyProperty());
+                models.bench().model().historyProperty());
         return List.of(
                 Command.of("new", () -> frame().enter(StartPage.Door.BUILD)).by("Shortcut+N"),
                 Command.of("quit", this::close).by("Shortcut+Q"),
@@ -203,15 +203,15 @@ public final class MainWindow {
                         .by("Shortcut+4")
                         .unless(fewCells),
                 Command.of("find-part", () -> frame().findPart()).by("Shortcut+F"),
-                Command.of("title", () -> TitleDialog.show(models.bench(), dialogs))
+                Command.of("title", () -> TitleDialog.show(models.bench().model(), dialogs))
                         .by("F2"),
                 Command.of("examples", () -> frame().toggleColumn())
                         .by("F9")
-                        .ticked(WindowCommands.isColumnWanted(models.preferences())),
+                        .ticked(WindowCommands.isColumnWanted(models.shown().preferences())),
                 Command.of("instructor", () -> instructor.show()).by("Shortcut+I"),
-                Command.of("projector", models.looks()::toggleProjector)
+                Command.of("projector", models.shown().looks()::toggleProjector)
                         .by("F12")
-                        .ticked(models.looks().projectorProperty()),
+                        .ticked(models.shown().looks().projectorProperty()),
                 Command.of("full-screen", () -> stage.setFullScreen(!stage.isFullScreen()))
                         .by("F11"),
                 Command.of("table", () -> table.show()).by("Shortcut+T"),
@@ -223,7 +223,7 @@ public final class MainWindow {
     }
 
     private void saveCourse() {
-        CourseSaver.save(models.clock(), stage, dialogs);
+        CourseSaver.save(models.time().clock(), stage, dialogs);
     }
 
     private MainFrame frame() {
@@ -246,6 +246,6 @@ public final class MainWindow {
     }
 
     private void showStartPage() {
-        StartPage.show(models.examples(), models.thumbnails(), dialogs, door -> frame().enter(door));
+        StartPage.show(models.offers().examples(), models.offers().thumbnails(), dialogs, door -> frame().enter(door));
     }
 }

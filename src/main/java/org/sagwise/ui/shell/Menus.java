@@ -46,8 +46,8 @@ final class Menus {
         Map<String, Menu> filled = new HashMap<>(lessons);
         filled.put("recent", recent());
         filled.put("examples", examples());
-        filled.put("joints", joints(models.work()));
-        filled.put("language", languages(models.preferences()));
+        filled.put("joints", joints(models.bench().work()));
+        filled.put("language", languages(models.shown().preferences()));
         MenuBar bar = new MenuBar();
         controls.items("bar", commands, filled).forEach(menu -> bar.getMenus().add((Menu) menu));
         bar.setId("menus");
@@ -58,12 +58,12 @@ final class Menus {
 
     private Menu examples() {
         Menu menu = controls.menu("examples");
-        for (Example example : models.examples()) {
+        for (Example example : models.offers().examples()) {
             Scenario scenario = example.scenario(wording.locale());
             MenuItem item = new MenuItem(scenario.title());
             item.setId("item-example-" + example.name());
             item.setMnemonicParsing(false);
-            item.setOnAction(event -> models.documents().openExample(scenario));
+            item.setOnAction(event -> models.files().documents().openExample(scenario));
             menu.getItems().add(item);
         }
         return menu;
@@ -72,7 +72,7 @@ final class Menus {
     private Menu recent() {
         Menu menu = controls.menu("recent");
         subscriptions.watch(
-                models.preferences().property(), now -> menu.getItems().setAll(recent(now.recent())));
+                models.shown().preferences().property(), now -> menu.getItems().setAll(recent(now.recent())));
         return menu;
     }
 
@@ -90,7 +90,7 @@ final class Menus {
         MenuItem item =
                 new MenuItem(wording.say("menu.recent.file", file.getFileName(), String.valueOf(file.getParent())));
         item.setMnemonicParsing(false);
-        item.setOnAction(event -> models.documents().open(file));
+        item.setOnAction(event -> models.files().documents().open(file));
         return item;
     }
 

@@ -29,28 +29,30 @@ import org.sagwise.ui.workbench.Workbench;
 /**
  * What the window shows and works on.
  *
- * @param painter paints large pictures one after the other, and forgets them once the program ends
  * @param behindTheScenes does what takes longer
  */
 public record Models(
-        BenchModel bench,
-        ClockModel clock,
-        Companion companion,
-        Workbench work,
-        Function<Scenario, Assessment> assess,
-        CureModel cures,
-        ShelfColumn.Stock stock,
-        Documents documents,
-        PreferencesModel preferences,
-        LooksModel looks,
-        ViewModel view,
-        Layouts layouts,
-        LargeBenchOpening opening,
-        List<Example> examples,
-        Thumbnails thumbnails,
-        Lessons lessons,
-        Executor painter,
-        Executor behindTheScenes) {
+        Bench bench, Time time, Files files, Offers offers, Shown shown, Lessons lessons, Executor behindTheScenes) {
+
+    /** What lies on the bench, what is done to it, and what is computed of it. */
+    public record Bench(BenchModel model, Workbench work, Function<Scenario, Assessment> assess, CureModel cures) {}
+
+    /** Time on the bench, and on the one beside it. */
+    public record Time(ClockModel clock, Companion companion) {}
+
+    /** What comes from files and goes there. */
+    public record Files(Documents documents, LargeBenchOpening opening) {}
+
+    /** What there is to choose from. */
+    public record Offers(ShelfColumn.Stock stock, List<Example> examples, Thumbnails thumbnails) {}
+
+    /**
+     * How it is shown.
+     *
+     * @param painter paints large pictures one after the other, and forgets them once the program ends
+     */
+    public record Shown(
+            PreferencesModel preferences, LooksModel looks, ViewModel view, Layouts layouts, Executor painter) {}
 
     /** Lessons to choose from, and the one that runs. */
     public record Lessons(

@@ -2,14 +2,10 @@ package org.sagwise.ui.start;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.Executor;
 import java.util.function.Function;
-import java.util.stream.Collectors;
-import javafx.application.Platform;
 import javafx.beans.property.ReadOnlyObjectProperty;
-import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.scene.image.Image;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.picture.layout.BenchLayout;
@@ -17,6 +13,7 @@ import org.sagwise.picture.look.Theme;
 import org.sagwise.picture.scene.BenchScene;
 import org.sagwise.picture.scene.BenchView;
 import org.sagwise.scenario.Scenario;
+import org.sagwise.ui.kit.SmallPictures;
 import org.sagwise.ui.kit.Snapshot;
 
 /** Small pictures of the examples, painted behind the scenes. */
@@ -30,39 +27,31 @@ public final class Thumbnails {
     /** Painted larger, for screens with more pixels. */
     private static final int DENSITY = 2;
 
-    private final Function<Scenario, Assessment> assess;
-    private final Executor behindTheScenes;
-    private final Map<Example, ReadOnlyObjectWrapper<Image>> pictures;
+    private final SmallPictures<Example> pictures;
 
     /**
      * @param assess computes everything about a scenario
      * @param behindTheScenes where pictures are painted
      */
     public Thumbnails(List<Example> examples, Function<Scenario, Assessment> assess, Executor behindTheScenes) {
-        this.assess = assess;
-        this.behindTheScenes = behindTheScenes;
-        this.pictures = examples.stream()
-                .collect(Collectors.toUnmodifiableMap(each -> each, each -> new ReadOnlyObjectWrapper<>()));
+        pictures = new SmallPictures<>(
+                examples,
+                (example, theme) -> painted(assess.apply(example.scenario(Locale.ENGLISH).released()), theme),
+                behindTheScenes);
     }
 
     /** The picture of an example; null until it is painted. */
     public ReadOnlyObjectProperty<Image> of(Example example) {
-        return pictures.get(example).getReadOnlyProperty();
+        return pictures.of(example);
     }
 
     /** Paints all pictures in a theme, those first that stand first. */
     public void paint(List<Example> inOrder, Theme theme) {
-        inOrder.forEach(each -> behindTheScenes.execute(() -> paint(each, theme)));
+        pictures.paint(inOrder, theme);
     }
 
-    private void paint(Example example, Theme theme) {
-        Image painted = painted(example.scenario(Locale.ENGLISH), theme);
-        Platform.runLater(() -> pictures.get(example).set(painted));
-    }
-
-    private Image painted(Scenario scenario, Theme theme) {
-        BenchScene scene = BenchScene.of(
-                        assess.apply(scenario.released()), BenchLayout.of(scenario), theme, Locale.ROOT)
+    private static Image painted(Assessment shown, Theme theme) {
+        BenchScene scene = BenchScene.of(shown, BenchLayout.of(shown.scenario()), theme, Locale.ROOT)
                 .with(Set.of());
         BenchView view = BenchView.fit(scene.layout().bounds(), WIDTH * DENSITY, HEIGHT * DENSITY);
         return Snapshot.of(scene, view);

@@ -6,10 +6,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.Executor;
 import java.util.function.Function;
-import java.util.stream.Collectors;
-import javafx.application.Platform;
 import javafx.beans.property.ReadOnlyObjectProperty;
-import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.scene.image.Image;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.part.PartKind;
@@ -22,6 +19,7 @@ import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Placement;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.edit.ShelfItem;
+import org.sagwise.ui.kit.SmallPictures;
 import org.sagwise.ui.kit.Snapshot;
 
 /** Small pictures of what stands on the shelf, painted behind the scenes by the bench's painter. */
@@ -36,37 +34,28 @@ public final class ShelfPictures {
     private static final int MARGIN = 8;
     private static final double QUARTER = 90;
 
-    private final Function<Scenario, Assessment> assess;
-    private final Executor behindTheScenes;
-    private final Map<String, ReadOnlyObjectWrapper<Image>> pictures;
+    private final SmallPictures<ShelfItem> pictures;
 
     /**
      * @param assess computes everything about a scenario
      * @param behindTheScenes where pictures are painted
      */
-    public ShelfPictures(List<ShelfItem> goods, Function<Scenario, Assessment> assess, Executor behindTheScenes) {
-        this.assess = assess;
-        this.behindTheScenes = behindTheScenes;
-        this.pictures = goods.stream()
-                .collect(Collectors.toUnmodifiableMap(ShelfItem::name, each -> new ReadOnlyObjectWrapper<>()));
+    public ShelfPictures(List<ShelfItem> items, Function<Scenario, Assessment> assess, Executor behindTheScenes) {
+        pictures = new SmallPictures<>(
+                items, (item, theme) -> painted(item.part(), assess, theme), behindTheScenes);
     }
 
-    /** The picture of a good; null until it is painted. */
-    ReadOnlyObjectProperty<Image> of(ShelfItem good) {
-        return pictures.get(good.name()).getReadOnlyProperty();
+    /** The picture of what stands there; null until it is painted. */
+    ReadOnlyObjectProperty<Image> of(ShelfItem item) {
+        return pictures.of(item);
     }
 
     /** Paints all pictures in a theme. */
-    public void paint(List<ShelfItem> goods, Theme theme) {
-        goods.forEach(each -> behindTheScenes.execute(() -> paint(each, theme)));
+    public void paint(List<ShelfItem> items, Theme theme) {
+        pictures.paint(items, theme);
     }
 
-    private void paint(ShelfItem good, Theme theme) {
-        Image painted = painted(good.part(), theme);
-        Platform.runLater(() -> pictures.get(good.name()).set(painted));
-    }
-
-    private Image painted(Part part, Theme theme) {
+    private static Image painted(Part part, Function<Scenario, Assessment> assess, Theme theme) {
         boolean lies = part.kind() == PartKind.CELL || part.kind() == PartKind.COIL || part.kind() == PartKind.RESISTOR;
         Scenario alone = Scenario.of("", List.of(part), List.of())
                 .withPlacement(Map.of(part.id(), new Placement(0, 0, lies ? QUARTER : 0)));

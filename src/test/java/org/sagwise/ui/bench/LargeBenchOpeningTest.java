@@ -14,6 +14,7 @@ import org.sagwise.fixture.Packs;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.picture.layout.Drawing;
 import org.sagwise.scenario.Scenario;
+import org.sagwise.ui.kit.Threads;
 import org.sagwise.ui.settings.LooksModel;
 import org.sagwise.ui.settings.Preferences;
 import org.sagwise.ui.settings.PreferencesModel;
@@ -28,7 +29,7 @@ class LargeBenchOpeningTest {
     private final Deque<Runnable> behind = new ArrayDeque<>();
     private final Layouts layouts = new Layouts();
     private final LargeBenchOpening opening = new LargeBenchOpening(
-            layouts, new LooksModel(new PreferencesModel(new NoSettings())), behind::add, Runnable::run);
+            layouts, new LooksModel(new PreferencesModel(new NoSettings())), new Threads(behind::add, Runnable::run));
     private final List<Scenario> opened = new ArrayList<>();
 
     @Test

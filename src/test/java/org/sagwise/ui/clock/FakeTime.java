@@ -12,6 +12,7 @@ import org.sagwise.run.playback.Now;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.document.BenchModel;
 import org.sagwise.ui.document.FireButtonState;
+import org.sagwise.ui.kit.Threads;
 import org.sagwise.ui.start.Example;
 import org.sagwise.ui.start.ExampleBenches;
 

@@ -17,7 +17,7 @@ import org.sagwise.file.LessonLibrary;
 import org.sagwise.file.LessonSource;
 import org.sagwise.lesson.LessonPlayer;
 import org.sagwise.part.Catalogue;
-import org.sagwise.ui.kit.Latest;
+import org.sagwise.ui.kit.LatestTask;
 import org.sagwise.ui.lesson.LessonSession;
 import org.sagwise.ui.lesson.LessonShelf;
 import org.sagwise.ui.settings.Preferences;
@@ -36,7 +36,7 @@ public final class AuthorController implements AutoCloseable {
     private final PreferencesModel preferences;
     private final ScheduledExecutorService behind;
     private final Consumer<Path> editor;
-    private final Latest latest;
+    private final LatestTask latest;
     private final ReadOnlyObjectWrapper<Optional<Path>> folder = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyObjectWrapper<List<OwnLesson>> lessons = new ReadOnlyObjectWrapper<>(List.of());
     private final ReadOnlyObjectWrapper<Boolean> gone = new ReadOnlyObjectWrapper<>(false);
@@ -59,7 +59,7 @@ public final class AuthorController implements AutoCloseable {
         this.preferences = preferences;
         this.behind = behind;
         this.editor = editor;
-        latest = new Latest(behind);
+        latest = LatestTask.in(behind);
         authoring().subscribe(on -> watchOrNot());
     }
 

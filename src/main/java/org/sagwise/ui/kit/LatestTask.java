@@ -1,31 +1,49 @@
-package org.sagwise.ui.clock;
+package org.sagwise.ui.kit;
 
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.Executor;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
+import javafx.application.Platform;
 
 /**
  * Sends work behind the scenes, one piece at a time, and takes its outcome in front. Of pieces that
- * wait only the newest is kept, and the outcome of what was called off is dropped.
+ * wait only the newest is kept, and the outcome of what was called off is dropped. A failure is told
+ * in front, as any other failure of the window. All methods belong to the thread in front.
  */
-final class Desk {
+public final class LatestTask {
 
     private final Threads threads;
     private Supplier<Runnable> waiting;
     private boolean busy;
     private int edition;
 
-    Desk(Threads threads) {
+    public LatestTask(Threads threads) {
         this.threads = threads;
     }
 
-    boolean isBusy() {
+    /** A task whose outcome comes on the thread of the window. */
+    public static LatestTask in(Executor behind) {
+        return new LatestTask(new Threads(behind, Platform::runLater));
+    }
+
+    public boolean isBusy() {
         return busy;
     }
 
     /** Whatever is under way or waits will not be heard of any more. */
-    void callOff() {
+    public void callOff() {
         edition++;
         waiting = null;
+    }
+
+    /** Asks a question; only the answer to the last one is given. */
+    public <T> void ask(Supplier<T> question, Consumer<? super T> answer) {
+        callOff();
+        give(() -> {
+            T found = question.get();
+            return () -> answer.accept(found);
+        });
     }
 
     /**
@@ -33,7 +51,7 @@ final class Desk {
      *
      * @param work what to do behind the scenes; it gives what to do in front with its outcome
      */
-    void give(Supplier<Runnable> work) {
+    public void give(Supplier<Runnable> work) {
         if (busy) {
             waiting = work;
             return;
@@ -41,7 +59,6 @@ final class Desk {
         busy = true;
         int mine = edition;
         threads.behind().execute(() -> {
-            // A failure is told in front, as any other failure of the window.
             var outcome = CompletableFuture.supplyAsync(work, Runnable::run);
             threads.front().execute(() -> take(mine, outcome));
         });

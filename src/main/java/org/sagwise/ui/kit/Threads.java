@@ -1,4 +1,4 @@
-package org.sagwise.ui.clock;
+package org.sagwise.ui.kit;
 
 import java.util.concurrent.Executor;
 
