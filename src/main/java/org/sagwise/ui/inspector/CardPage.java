@@ -2,16 +2,15 @@ package org.sagwise.ui.inspector;
 
 import java.util.Optional;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.VBox;
 import org.sagwise.interaction.Selection;
-import org.sagwise.ui.kit.FocusScroll;
+import org.sagwise.ui.kit.ColumnScroll;
 import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.text.Wording;
 import org.sagwise.ui.workbench.Workbench;
 
 /** The card of whatever one thing is chosen on the bench. */
-public final class CardPage extends ScrollPane {
+public final class CardPage extends ColumnScroll {
 
     private final Workbench work;
     private final Wording wording;
@@ -21,18 +20,15 @@ public final class CardPage extends ScrollPane {
     private Optional<LinkCard> link = Optional.empty();
 
     public CardPage(Workbench work, Wording wording, Subscriptions subscriptions) {
+        super(subscriptions, "card-page");
         this.work = work;
         this.wording = wording;
         setId("card");
-        getStyleClass().addAll("plain-scroll", "card-page");
-        setFitToWidth(true);
-        setHbarPolicy(ScrollBarPolicy.NEVER);
         none.setText(wording.say("card.none"));
         none.setWrapText(true);
         none.getStyleClass().add("quiet");
         content.getStyleClass().add("column");
         setContent(content);
-        FocusScroll.in(this, subscriptions);
         subscriptions.onChange(work.movesProperty(), this::follow);
         subscriptions.onChange(work.bench().assessmentProperty(), this::follow);
         follow();

@@ -8,7 +8,6 @@ import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
@@ -22,7 +21,7 @@ import org.sagwise.lesson.LessonPlayer;
 import org.sagwise.lesson.Step;
 import org.sagwise.ui.kit.Commands;
 import org.sagwise.ui.kit.Controls;
-import org.sagwise.ui.kit.FocusScroll;
+import org.sagwise.ui.kit.ColumnScroll;
 import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.text.Wording;
 
@@ -41,7 +40,7 @@ public final class LessonColumn extends BorderPane {
     private final Label title = new Label();
     private final Label place = new Label();
     private final Marks marks = new Marks();
-    private final ScrollPane scroll = new ScrollPane();
+    private final ColumnScroll scroll;
     private final Button next;
     private final Button leave;
     private final Button following = new Button();
@@ -73,11 +72,8 @@ public final class LessonColumn extends BorderPane {
         setId("lesson");
         getStyleClass().add("lesson");
         setTop(head());
+        scroll = new ColumnScroll(subscriptions);
         scroll.setId("lesson-scroll");
-        scroll.setFitToWidth(true);
-        scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-        scroll.getStyleClass().add("plain-scroll");
-        FocusScroll.in(scroll, subscriptions);
         setCenter(scroll);
         setBottom(foot(controls.button(commands.get("lesson-back")), subscriptions));
         DigitKeys.choose(this, room, subscriptions);

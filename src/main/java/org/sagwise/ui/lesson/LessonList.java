@@ -3,15 +3,14 @@ package org.sagwise.ui.lesson;
 import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.VBox;
 import org.sagwise.lesson.Lesson;
-import org.sagwise.ui.kit.FocusScroll;
+import org.sagwise.ui.kit.ColumnScroll;
 import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.text.Wording;
 
 /** All lessons, those of one's own first, then evening by evening; pressing one begins it. */
-public final class LessonList extends ScrollPane {
+public final class LessonList extends ColumnScroll {
 
     private final Node own;
     private final LessonSession room;
@@ -29,17 +28,14 @@ public final class LessonList extends ScrollPane {
             ProgressBook book,
             Wording wording,
             Subscriptions subscriptions) {
+        super(subscriptions, "examples");
         this.own = own;
         this.room = room;
         this.book = book;
         this.wording = wording;
         setId("lessons");
-        getStyleClass().addAll("plain-scroll", "examples");
-        setFitToWidth(true);
-        setHbarPolicy(ScrollBarPolicy.NEVER);
         list.getStyleClass().addAll("column", "lesson-list");
         setContent(list);
-        FocusScroll.in(this, subscriptions);
         subscriptions.watch(shelf.lessonsProperty(), this::show);
         subscriptions.onChange(
                 book.property(), () -> show(shelf.lessonsProperty().get()));

@@ -1,7 +1,6 @@
 package org.sagwise.ui.shell;
 
 import java.util.function.Consumer;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.sagwise.hazard.Caution;
@@ -10,7 +9,7 @@ import org.sagwise.ui.analysis.CureModel;
 import org.sagwise.ui.analysis.LedgerView;
 import org.sagwise.ui.analysis.LimitsView;
 import org.sagwise.ui.document.BenchModel;
-import org.sagwise.ui.kit.FocusScroll;
+import org.sagwise.ui.kit.ColumnScroll;
 import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.text.Wording;
 
@@ -26,12 +25,9 @@ final class SideColumn extends VBox {
                 new LimitsView(bench, wording, subscriptions),
                 new CautionsView(bench, show, cures, wording, subscriptions));
         content.getStyleClass().add("column");
-        ScrollPane scroll = new ScrollPane(content);
+        ColumnScroll scroll = new ColumnScroll(subscriptions);
+        scroll.setContent(content);
         scroll.setId("side-scroll");
-        scroll.setFitToWidth(true);
-        scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-        scroll.getStyleClass().add("plain-scroll");
-        FocusScroll.in(scroll, subscriptions);
         setVgrow(scroll, Priority.ALWAYS);
         getChildren().add(scroll);
     }

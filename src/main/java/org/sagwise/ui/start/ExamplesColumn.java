@@ -3,17 +3,16 @@ package org.sagwise.ui.start;
 import java.util.List;
 import javafx.css.PseudoClass;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.VBox;
 import org.sagwise.ui.document.BenchModel;
 import org.sagwise.ui.document.Documents;
-import org.sagwise.ui.kit.FocusScroll;
+import org.sagwise.ui.kit.ColumnScroll;
 import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.text.Markdown;
 import org.sagwise.ui.text.Wording;
 
 /** What is written about the present bench, and other benches to try. */
-public final class ExamplesColumn extends ScrollPane {
+public final class ExamplesColumn extends ColumnScroll {
 
     private static final PseudoClass PRESENT = PseudoClass.getPseudoClass("present");
 
@@ -29,11 +28,9 @@ public final class ExamplesColumn extends ScrollPane {
             Documents documents,
             Wording wording,
             Subscriptions subscriptions) {
+        super(subscriptions, "examples");
         this.bench = bench;
         setId("examples");
-        getStyleClass().addAll("plain-scroll", "examples");
-        setFitToWidth(true);
-        setHbarPolicy(ScrollBarPolicy.NEVER);
         about.setId("about-bench");
         about.getStyleClass().add("about-bench");
         Label title = new Label(wording.say("examples.title"));
@@ -47,7 +44,6 @@ public final class ExamplesColumn extends ScrollPane {
         VBox content = new VBox(about, list);
         content.getStyleClass().add("column");
         setContent(content);
-        FocusScroll.in(this, subscriptions);
         subscriptions.watch(bench.historyProperty(), now -> update());
     }
 

@@ -2,17 +2,16 @@ package org.sagwise.ui.lesson.author;
 
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.VBox;
 import org.sagwise.scenario.Finding;
 import org.sagwise.ui.kit.ContentButton;
-import org.sagwise.ui.kit.FocusScroll;
+import org.sagwise.ui.kit.ColumnScroll;
 import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.text.Wording;
 
 /** Everything that is to be mended in the lessons of one's own; pressing one goes to its step. */
-public final class AuthorPage extends ScrollPane {
+public final class AuthorPage extends ColumnScroll {
 
     private final AuthorController desk;
     private final Runnable showLesson;
@@ -23,16 +22,13 @@ public final class AuthorPage extends ScrollPane {
      * @param showLesson shows the lesson that runs
      */
     public AuthorPage(AuthorController desk, Runnable showLesson, Wording wording, Subscriptions subscriptions) {
+        super(subscriptions, "examples");
         this.desk = desk;
         this.showLesson = showLesson;
         this.wording = wording;
         setId("author-page");
-        getStyleClass().addAll("plain-scroll", "examples");
-        setFitToWidth(true);
-        setHbarPolicy(ScrollBarPolicy.NEVER);
         list.getStyleClass().addAll("column", "lesson-list");
         setContent(list);
-        FocusScroll.in(this, subscriptions);
         subscriptions.watch(desk.lessonsProperty(), now -> show());
     }
 

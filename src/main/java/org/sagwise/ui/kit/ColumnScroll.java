@@ -5,17 +5,22 @@ import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.ScrollPane;
 
-/** Brings what has the focus into view, so that the keyboard alone can walk through a column. */
-public final class FocusScroll {
+/**
+ * A column that scrolls up and down as wide as it is, and follows the focus: what is reached by
+ * keyboard is brought into view.
+ */
+public class ColumnScroll extends ScrollPane {
 
     /** Room left beside what is brought into view, in pixels. */
     private static final double MARGIN = 12;
 
-    private FocusScroll() {}
-
-    public static void in(ScrollPane pane, Subscriptions subscriptions) {
+    public ColumnScroll(Subscriptions subscriptions, String... styles) {
+        setFitToWidth(true);
+        setHbarPolicy(ScrollBarPolicy.NEVER);
+        getStyleClass().add("plain-scroll");
+        getStyleClass().addAll(styles);
         subscriptions.watch(
-                pane.sceneProperty().flatMap(Scene::focusOwnerProperty), focused -> bringIntoView(pane, focused));
+                sceneProperty().flatMap(Scene::focusOwnerProperty), focused -> bringIntoView(this, focused));
     }
 
     private static void bringIntoView(ScrollPane pane, Node focused) {
