@@ -8,9 +8,9 @@ import javafx.scene.input.KeyEvent;
 import org.sagwise.interaction.BenchInteraction;
 import org.sagwise.interaction.Selection;
 import org.sagwise.interaction.Tool;
+import org.sagwise.part.MeterMode;
 import org.sagwise.scenario.TerminalRef;
 import org.sagwise.ui.kit.Command;
-import org.sagwise.part.MeterMode;
 import org.sagwise.ui.kit.Commands;
 import org.sagwise.ui.workbench.MeterCommands;
 import org.sagwise.ui.workbench.Workbench;
@@ -163,7 +163,9 @@ final class BenchKeys {
             case DELETE, BACK_SPACE -> run(commands.get("delete"));
             case J -> pull(event);
             case P ->
-                (event.isShiftDown() ? commands.get("probe-black") : commands.get("probe-red")).action().run();
+                (event.isShiftDown() ? commands.get("probe-black") : commands.get("probe-red"))
+                        .action()
+                        .run();
             case V -> meter(MeterMode.VOLTS).action().run();
             case A -> meter(MeterMode.AMPS).action().run();
             case O -> meter(MeterMode.OHMS).action().run();

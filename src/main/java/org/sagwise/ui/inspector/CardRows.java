@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
-import javafx.scene.control.ComboBox;
+import org.controlsfx.control.PrefixSelectionComboBox;
 import org.controlsfx.control.SearchableComboBox;
 import org.sagwise.part.Catalogue;
 import org.sagwise.part.CatalogueEntry;
@@ -34,8 +34,14 @@ record CardRows(Catalogue catalogue, PartKind kind, Supplier<EffectiveKeys> effe
         } else if (spec.type() instanceof KeySpec.FlagType) {
             return Optional.of(new FlagRow(spec, change, wording));
         } else if (spec.type() instanceof KeySpec.ChoiceType choice) {
-            return Optional.of(
-                    new ChoiceRow(spec, words(spec, choice), new ComboBox<>(), choice.defaultValue(), change, wording));
+            // Without its list open a plain box takes no letters.
+            return Optional.of(new ChoiceRow(
+                    spec,
+                    words(spec, choice),
+                    new PrefixSelectionComboBox<>(),
+                    choice.defaultValue(),
+                    change,
+                    wording));
         } else if (spec.type() instanceof KeySpec.CatalogueType type) {
             return Optional.of(new ChoiceRow(
                     spec, titles(entries(type)), new SearchableComboBox<>(), Optional.empty(), change, wording));

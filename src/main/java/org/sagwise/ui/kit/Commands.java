@@ -39,6 +39,9 @@ public final class Commands {
 
     /** The commands in a row of the table of menus, without its lines and menus. */
     public List<Command> row(String id) {
-        return MenuTable.row(id).stream().filter(byId::containsKey).map(byId::get).toList();
+        return MenuTable.row(id).stream()
+                .filter(byId::containsKey)
+                .map(byId::get)
+                .toList();
     }
 }

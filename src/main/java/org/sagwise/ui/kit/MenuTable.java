@@ -64,8 +64,7 @@ public final class MenuTable {
 
     /** Every command that stands somewhere. */
     public static Set<String> commands() {
-        return entries(
-                entry -> entry.equals(LINE) || entry.startsWith(MENU) ? Optional.empty() : Optional.of(entry));
+        return entries(entry -> entry.equals(LINE) || entry.startsWith(MENU) ? Optional.empty() : Optional.of(entry));
     }
 
     private static Set<String> entries(Function<String, Optional<String>> kind) {

@@ -19,9 +19,9 @@ import org.sagwise.lesson.Answers;
 import org.sagwise.lesson.Lesson;
 import org.sagwise.lesson.LessonPlayer;
 import org.sagwise.lesson.Step;
+import org.sagwise.ui.kit.ColumnScroll;
 import org.sagwise.ui.kit.Commands;
 import org.sagwise.ui.kit.Controls;
-import org.sagwise.ui.kit.ColumnScroll;
 import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.text.Wording;
 
@@ -68,7 +68,9 @@ public final class LessonColumn extends BorderPane {
         this.next = controls.button(commands.get("lesson-next"));
         this.leave = controls.button(commands.get("lesson-leave"));
         this.helps = new FlowPane(
-                controls.button(commands.get("lesson-hint")), controls.button(commands.get("lesson-show")), controls.button(commands.get("lesson-reset")));
+                controls.button(commands.get("lesson-hint")),
+                controls.button(commands.get("lesson-show")),
+                controls.button(commands.get("lesson-reset")));
         setId("lesson");
         getStyleClass().add("lesson");
         setTop(head());

@@ -73,8 +73,8 @@ final class BenchArea {
         VBox.setVgrow(benches, Priority.ALWAYS);
         HandBar hands = new HandBar(models.bench().work(), commands, controls, wording, subscriptions);
         MeterStrip meter = new MeterStrip(models.bench().model(), commands, controls, wording, subscriptions);
-        TogetherLine together =
-                new TogetherLine(models.time().companion(), models.time().clock(), new ClockTexts(wording.locale()), subscriptions);
+        TogetherLine together = new TogetherLine(
+                models.time().companion(), models.time().clock(), new ClockTexts(wording.locale()), subscriptions);
         HBox foot = foot();
         VBox upper = new VBox(hands, benches, meter, together, foot);
         Runnable makeRoom = () -> {
@@ -99,8 +99,13 @@ final class BenchArea {
 
     /** The bench, and the one that a lesson compares it with, each half of the room. */
     private HBox benches() {
-        BesidePane besidePane =
-                new BesidePane(beside, models.bench().model(), models.shown().looks(), models.shown().painter(), wording, subscriptions);
+        BesidePane besidePane = new BesidePane(
+                beside,
+                models.bench().model(),
+                models.shown().looks(),
+                models.shown().painter(),
+                wording,
+                subscriptions);
         NextStepHint hint = new NextStepHint(
                 models.bench().model(),
                 models.lessons().room().playerProperty().map(Optional::isPresent),
@@ -112,10 +117,20 @@ final class BenchArea {
     }
 
     private HBox stairs() {
-        StaircaseView staircase =
-                new StaircaseView(models.bench().model(), beside, models.shown().looks(), models.shown().painter(), wording, subscriptions);
-        BesideStairs other =
-                new BesideStairs(beside, models.bench().model(), models.shown().looks(), models.shown().painter(), wording, subscriptions);
+        StaircaseView staircase = new StaircaseView(
+                models.bench().model(),
+                beside,
+                models.shown().looks(),
+                models.shown().painter(),
+                wording,
+                subscriptions);
+        BesideStairs other = new BesideStairs(
+                beside,
+                models.bench().model(),
+                models.shown().looks(),
+                models.shown().painter(),
+                wording,
+                subscriptions);
         halves(staircase, other);
         return new HBox(staircase, other);
     }
@@ -150,8 +165,8 @@ final class BenchArea {
     /** A class that looks on needs no hands; and the bench comes before them. */
     private boolean isRoomFor(Region hands, Region foot, Region upper) {
         double taken = hands.prefHeight(upper.getWidth()) + foot.prefHeight(upper.getWidth());
-        boolean room =
-                upper.getHeight() - taken >= LEAST_BENCH * models.shown().looks().get().textScale();
+        boolean room = upper.getHeight() - taken
+                >= LEAST_BENCH * models.shown().looks().get().textScale();
         return room && !models.shown().looks().projectorProperty().get();
     }
 

@@ -47,8 +47,14 @@ final class Heading extends VBox {
                 wording,
                 subscriptions);
         menus = new Menus(commands, models, wording, subscriptions).bar(lessons);
-        Header header =
-                new Header(fire, menus, models.bench().model(), models.files().documents(), models.shown().looks(), wording, subscriptions);
+        Header header = new Header(
+                fire,
+                menus,
+                models.bench().model(),
+                models.files().documents(),
+                models.shown().looks(),
+                wording,
+                subscriptions);
         ClockStrip strip = new ClockStrip(
                 models.time().clock(),
                 commands,
@@ -64,7 +70,8 @@ final class Heading extends VBox {
                 .addAll(
                         header,
                         strip,
-                        new DangerStrip(models.bench().model(), show, models.bench().cures(), wording, subscriptions),
+                        new DangerStrip(
+                                models.bench().model(), show, models.bench().cures(), wording, subscriptions),
                         new HaltCard(models.time().clock(), clockTexts, subscriptions),
                         new OpeningStrip(models.files().opening(), wording, subscriptions));
     }

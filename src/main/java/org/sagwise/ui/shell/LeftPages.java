@@ -159,6 +159,11 @@ final class LeftPages {
 
     private ExamplesColumn examples() {
         return new ExamplesColumn(
-                models.offers().examples(), models.offers().thumbnails(), models.bench().model(), models.files().documents(), wording, subscriptions);
+                models.offers().examples(),
+                models.offers().thumbnails(),
+                models.bench().model(),
+                models.files().documents(),
+                wording,
+                subscriptions);
     }
 }

@@ -3,8 +3,8 @@ package org.sagwise.ui.shell;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.function.Consumer;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.css.PseudoClass;
 import javafx.scene.Node;
 import javafx.scene.control.Menu;
@@ -61,7 +61,8 @@ final class MainFrame extends BorderPane {
         ClockTexts clockTexts = new ClockTexts(wording.locale());
         heading = new Heading(models, commands, this::show, openLessons, controls, clockTexts, wording, subscriptions);
         setTop(heading);
-        curves = new CurvesDrawer(models.time().clock(), commands, models.shown().looks(), controls, clockTexts, subscriptions);
+        curves = new CurvesDrawer(
+                models.time().clock(), commands, models.shown().looks(), controls, clockTexts, subscriptions);
         curves.prefHeightProperty().bind(heightProperty().multiply(CURVES_SHARE));
         setBottom(foot);
         middle = new BenchArea(models, commands, this::showCard, controls, wording, subscriptions);

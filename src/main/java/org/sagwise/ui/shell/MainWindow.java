@@ -111,7 +111,8 @@ public final class MainWindow {
     /** An example that nobody changed speaks the window's language; other benches keep theirs. */
     private void translate() {
         if (models.files().documents().fileProperty().get().isEmpty()) {
-            ExampleBenches.untouched(models.bench().model().scenario(), models.offers().examples())
+            ExampleBenches.untouched(
+                            models.bench().model().scenario(), models.offers().examples())
                     .map(example -> example.scenario(wording.get().locale()))
                     .ifPresent(models.files().documents()::openExample);
         }
@@ -137,23 +138,35 @@ public final class MainWindow {
                 windows,
                 models.behindTheScenes(),
                 new ComparePane.Models(
-                        models.bench().model(), models.files().documents(), models.bench().assess(), models.shown().looks(), models.offers().examples()),
+                        models.bench().model(),
+                        models.files().documents(),
+                        models.bench().assess(),
+                        models.shown().looks(),
+                        models.offers().examples()),
                 models.bench().work()::say,
                 models.bench().work().board()::paste,
                 models.bench().work().written()::figures);
         models.lessons().room().speak();
-        Consumer<Path> openLessons = AuthorCommands.opener(
-                models.lessons().author(), dialogs, () -> frame().showLessons());
+        Consumer<Path> openLessons =
+                AuthorCommands.opener(models.lessons().author(), dialogs, () -> frame().showLessons());
         commands = new Commands()
-                .add(WindowCommands.document(models.bench().model(), models.files().documents(), words))
-                .add(WindowCommands.looks(models.shown().preferences(), models.shown().view()))
+                .add(WindowCommands.document(
+                        models.bench().model(), models.files().documents(), words))
+                .add(WindowCommands.looks(
+                        models.shown().preferences(), models.shown().view()))
                 .add(EditCommands.of(
-                        models.bench().work(), () -> frame().showCard(), () -> RowsDialog.show(models.bench().work(), dialogs)))
+                        models.bench().work(),
+                        () -> frame().showCard(),
+                        () -> RowsDialog.show(models.bench().work(), dialogs)))
                 .add(ClockCommands.of(models.time().clock(), models.shown().preferences(), this::saveCourse))
                 .add(ShareCommands.of(desk))
                 .add(LessonCommands.of(
-                        models.lessons().room(), models.lessons().book(), models.shown().preferences(), dialogs))
-                .add(AuthorCommands.of(models.lessons().author(), models.shown().preferences(), stage, words, openLessons))
+                        models.lessons().room(),
+                        models.lessons().book(),
+                        models.shown().preferences(),
+                        dialogs))
+                .add(AuthorCommands.of(
+                        models.lessons().author(), models.shown().preferences(), stage, words, openLessons))
                 .add(InstructorCommands.of(
                         models.lessons().room(),
                         models.lessons().desk(),
@@ -177,7 +190,8 @@ public final class MainWindow {
         Wording words = dialogs.wording();
         boolean lent = models.files().documents().lentProperty().getValue();
         String mark = lent || models.bench().model().history().isSaved() ? "" : "• ";
-        stage.setTitle(words.say("window.title", mark + Header.titleOf(models.bench().model(), words)));
+        stage.setTitle(
+                words.say("window.title", mark + Header.titleOf(models.bench().model(), words)));
     }
 
     private void close() {

@@ -36,7 +36,8 @@ public final class Thumbnails {
     public Thumbnails(List<Example> examples, Function<Scenario, Assessment> assess, Executor behindTheScenes) {
         pictures = new SmallPictures<>(
                 examples,
-                (example, theme) -> painted(assess.apply(example.scenario(Locale.ENGLISH).released()), theme),
+                (example, theme) ->
+                        painted(assess.apply(example.scenario(Locale.ENGLISH).released()), theme),
                 behindTheScenes);
     }
 

@@ -24,8 +24,7 @@ public final class HandBar extends FlowPane {
     private final Wording wording;
     private final ToggleGroup joints = new ToggleGroup();
 
-    public HandBar(
-            Workbench work, Commands commands, Controls controls, Wording wording, Subscriptions subscriptions) {
+    public HandBar(Workbench work, Commands commands, Controls controls, Wording wording, Subscriptions subscriptions) {
         this.work = work;
         this.wording = wording;
         setId("hand-bar");
@@ -33,9 +32,7 @@ public final class HandBar extends FlowPane {
         getChildren().add(quiet(wording.say("hand.join")));
         Stream.of(JointChoice.values()).map(this::joint).forEach(getChildren()::add);
         getChildren().add(new Separator(Orientation.VERTICAL));
-        commands.row("hand-bar").stream()
-                .map(controls::button)
-                .forEach(getChildren()::add);
+        commands.row("hand-bar").stream().map(controls::button).forEach(getChildren()::add);
         getChildren().add(new Separator(Orientation.VERTICAL));
         getChildren()
                 .addAll(

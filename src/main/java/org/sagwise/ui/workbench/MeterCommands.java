@@ -51,16 +51,18 @@ public final class MeterCommands {
 
     private static Command turn(Workbench work, MeterMode mode) {
         return Command.of(
-                turning(mode),
-                () -> work.bench()
-                        .scenario()
-                        .probes()
-                        .map(probes -> probes.turnedTo(mode))
-                        .ifPresent(probes -> work.perform(new SetProbes(Optional.of(probes)))))
-                .chosen(work.bench().assessmentProperty().map(now -> now.scenario()
-                        .probes()
-                        .filter(probes -> probes.mode() == mode)
-                        .isPresent()));
+                        turning(mode),
+                        () -> work.bench()
+                                .scenario()
+                                .probes()
+                                .map(probes -> probes.turnedTo(mode))
+                                .ifPresent(probes -> work.perform(new SetProbes(Optional.of(probes)))))
+                .chosen(work.bench()
+                        .assessmentProperty()
+                        .map(now -> now.scenario()
+                                .probes()
+                                .filter(probes -> probes.mode() == mode)
+                                .isPresent()));
     }
 
     /** Takes a probe from where it rests, with the focus on that terminal, for the keys. */

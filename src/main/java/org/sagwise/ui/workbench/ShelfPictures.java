@@ -41,8 +41,7 @@ public final class ShelfPictures {
      * @param behindTheScenes where pictures are painted
      */
     public ShelfPictures(List<ShelfItem> items, Function<Scenario, Assessment> assess, Executor behindTheScenes) {
-        pictures = new SmallPictures<>(
-                items, (item, theme) -> painted(item.part(), assess, theme), behindTheScenes);
+        pictures = new SmallPictures<>(items, (item, theme) -> painted(item.part(), assess, theme), behindTheScenes);
     }
 
     /** The picture of what stands there; null until it is painted. */

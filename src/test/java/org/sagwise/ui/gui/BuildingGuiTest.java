@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import javafx.scene.control.ComboBox;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
 
@@ -80,5 +81,16 @@ class BuildingGuiTest extends BenchInteractionGuiTest {
         assertTrue(node("terminal-" + other).isFocused());
         robot().push(KeyCode.ENTER);
         settle();
+    }
+
+    @Test
+    void letter_onAClosedListOfTheCard_choosesTheWordThatBeginsWithIt() throws Exception {
+        open();
+        open("A");
+        robot().interact(() -> node("field-wrap").requestFocus());
+        robot().push(KeyCode.T);
+        settle();
+
+        assertEquals("torn", ((ComboBox<?>) node("field-wrap")).getValue());
     }
 }

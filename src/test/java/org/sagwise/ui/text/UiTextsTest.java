@@ -44,7 +44,8 @@ class UiTextsTest {
     private static final Path TEXTS = Path.of("src/main/resources/org/sagwise/texts");
     private static final Path CODE = Path.of("src/main/java/org/sagwise/ui");
     private static final Pattern LITERAL = Pattern.compile("\"([a-z][a-z0-9._-]*)\"");
-    private static final Pattern COMMAND = Pattern.compile("(?:Command\\.of|\\bchange|\\balign)\\(\\s*\"([a-z-]+)\"", Pattern.MULTILINE);
+    private static final Pattern COMMAND =
+            Pattern.compile("(?:Command\\.of|\\bchange|\\balign)\\(\\s*\"([a-z-]+)\"", Pattern.MULTILINE);
     private static final Pattern MENU = Pattern.compile("\\.menu\\(\\s*\"([a-z-]+)\"");
     private static final Pattern LONE_APOSTROPHE = Pattern.compile("(?<!')'(?!')");
 

@@ -43,7 +43,9 @@ public final class AuthorCommands {
         return List.of(
                 Command.of("lessons-open", () -> choose(desk, stage, wording, open))
                         .by("Shortcut+Shift+O"),
-                Command.of("author", desk::toggleAuthoring).by("Shortcut+Shift+A").ticked(desk.authoring()),
+                Command.of("author", desk::toggleAuthoring)
+                        .by("Shortcut+Shift+A")
+                        .ticked(desk.authoring()),
                 Command.of("lessons-again", desk::readAgain).unless(none),
                 Command.of("lessons-away", desk::putAway).unless(none),
                 Command.of("forget-lessons", () -> preferences.change(now -> now.withRecentLessons(List.of()))));

@@ -5,8 +5,8 @@ import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.VBox;
 import org.sagwise.scenario.Finding;
-import org.sagwise.ui.kit.ContentButton;
 import org.sagwise.ui.kit.ColumnScroll;
+import org.sagwise.ui.kit.ContentButton;
 import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.text.Wording;
 

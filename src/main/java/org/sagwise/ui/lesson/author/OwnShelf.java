@@ -64,14 +64,19 @@ public final class OwnShelf extends VBox {
             desk.lessonsProperty().get().forEach(it -> getChildren().add(button(it)));
             getChildren()
                     .add(new FlowPane(
-                            4, 4, authoring(), controls.button(commands.get("lessons-open")), controls.button(commands.get("lessons-away"))));
+                            4,
+                            4,
+                            authoring(),
+                            controls.button(commands.get("lessons-open")),
+                            controls.button(commands.get("lessons-away"))));
         } else {
             getChildren().add(controls.button(commands.get("lessons-open")));
         }
     }
 
     private ToggleButton authoring() {
-        ToggleButton toggle = new ToggleButton(wording.say(commands.get("author").textKey()));
+        ToggleButton toggle =
+                new ToggleButton(wording.say(commands.get("author").textKey()));
         toggle.setId("button-author");
         toggle.setSelected(desk.authoring().getValue());
         controls.explain(toggle, commands.get("author"));

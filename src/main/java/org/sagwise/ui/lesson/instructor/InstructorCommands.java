@@ -13,11 +13,7 @@ public final class InstructorCommands {
 
     private InstructorCommands() {}
 
-    public static List<Command> of(
-            LessonSession room,
-            VoteModel desk,
-            ClockModel clock,
-            FireButtonState thumb) {
+    public static List<Command> of(LessonSession room, VoteModel desk, ClockModel clock, FireButtonState thumb) {
         return List.of(
                 Command.of("instructor-freeze", () -> freeze(clock, thumb)).by("Shortcut+Shift+F"),
                 Command.of("instructor-unlock", thumb::unlock).unless(Bindings.not(thumb.lockedProperty())),

@@ -55,8 +55,7 @@ public final class InstructorView extends BorderPane {
         getStyleClass().addAll("frame", "instructor");
         step.getStyleClass().add("column");
         setTop(new VBox(
-                bar(commands, new Controls(wording, subscriptions)),
-                new PaceBar(room, pace, wording, subscriptions)));
+                bar(commands, new Controls(wording, subscriptions)), new PaceBar(room, pace, wording, subscriptions)));
         setLeft(scroll(order, "instructor-order"));
         setCenter(scroll(step, "instructor-step-scroll"));
         subscriptions.watch(shelf.lessonsProperty(), now -> rebuild());
