@@ -48,7 +48,7 @@ public final class ClockModel {
     private final ReadOnlyObjectWrapper<Speed> speed = new ReadOnlyObjectWrapper<>(Speed.ONE);
     private final ReadOnlyObjectWrapper<Now> now = new ReadOnlyObjectWrapper<>(Now.START);
     private final ReadOnlyObjectWrapper<Optional<Halt>> halt = new ReadOnlyObjectWrapper<>(Optional.empty());
-    private final ReadOnlyObjectWrapper<Remark> aside = new ReadOnlyObjectWrapper<>(Remark.NOTHING);
+    private final ReadOnlyObjectWrapper<Remark> remark = new ReadOnlyObjectWrapper<>(Remark.NOTHING);
     private Supplier<Along> along = () -> Along.NOTHING;
     private Bench bench;
     private int opening;
@@ -93,8 +93,8 @@ public final class ClockModel {
     }
 
     /** What there is to tell in passing. */
-    public ReadOnlyObjectProperty<Remark> asideProperty() {
-        return aside.getReadOnlyProperty();
+    public ReadOnlyObjectProperty<Remark> remarkProperty() {
+        return remark.getReadOnlyProperty();
     }
 
     /** Everything that was recorded; empty before time was set going. */
@@ -182,14 +182,14 @@ public final class ClockModel {
     /** Puts time back to the start and forgets what was recorded. */
     public void reset() {
         forget();
-        aside.set(Remark.NOTHING);
+        remark.set(Remark.NOTHING);
         shown.show(shown.assessment().at(bench.start(), press()));
     }
 
     /** Runs the bench down by the plan, from its start, behind the scenes. */
     public void startRunDown() {
         forget();
-        aside.set(Remark.NOTHING);
+        remark.set(Remark.NOTHING);
         runDown.start(shown.assessment(), this::ranDown);
     }
 
@@ -208,7 +208,7 @@ public final class ClockModel {
     private void begin() {
         timeline.begin(bench);
         halt.set(Optional.empty());
-        aside.set(Remark.NOTHING);
+        remark.set(Remark.NOTHING);
     }
 
     private void collect() {
@@ -249,7 +249,7 @@ public final class ClockModel {
             halt.set(Optional.of(Halt.in(bench, slice)));
             return;
         }
-        Remark.in(bench, slice).ifPresent(aside::set);
+        Remark.in(bench, slice).ifPresent(remark::set);
         if (!going.get()) {
             compute();
         }
@@ -286,7 +286,7 @@ public final class ClockModel {
         }
         boolean hadBegun = now.get().endS() > 0 || runDown.isRunning();
         forget();
-        aside.set(hadBegun && !opened ? Remark.STARTED_OVER : Remark.NOTHING);
+        remark.set(hadBegun && !opened ? Remark.STARTED_OVER : Remark.NOTHING);
     }
 
     private void stop() {

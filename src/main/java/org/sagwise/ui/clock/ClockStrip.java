@@ -88,7 +88,7 @@ public final class ClockStrip extends HBox {
                         wired(new Button(), commands.get("time-run-down"), "run-down", controls),
                         curves(commands, preferences, controls, subscriptions));
         subscriptions.watch(clock.nowProperty(), this::show);
-        subscriptions.watch(clock.asideProperty(), this::tell);
+        subscriptions.watch(clock.remarkProperty(), this::tell);
         subscriptions.watch(clock.runDown().progressProperty(), now -> swap(slider, progress, now.isPresent()));
         subscriptions.watch(widthProperty(), now -> arrange());
         subscriptions.onChange(looks.property(), this::arrange);

@@ -230,7 +230,7 @@ class ClockModelTest {
 
         assertEquals(Now.START, time.now());
         assertFalse(clock.goingProperty().get());
-        assertEquals(Remark.STARTED_OVER, clock.asideProperty().get());
+        assertEquals(Remark.STARTED_OVER, clock.remarkProperty().get());
         assertEquals(1, time.charge());
         assertTrue(clock.course().isEmpty());
     }
@@ -260,7 +260,7 @@ class ClockModelTest {
         assertEquals(5, time.now().timeS(), 1e-6);
         assertEquals(charge, time.charge());
         assertTrue(clock.goingProperty().get());
-        assertEquals(Remark.NOTHING, clock.asideProperty().get());
+        assertEquals(Remark.NOTHING, clock.remarkProperty().get());
     }
 
     @Test
@@ -272,7 +272,7 @@ class ClockModelTest {
 
         assertEquals(Now.START, time.now());
         assertEquals(1, time.charge());
-        assertEquals(Remark.NOTHING, clock.asideProperty().get());
+        assertEquals(Remark.NOTHING, clock.remarkProperty().get());
     }
 
     @Test
@@ -353,7 +353,7 @@ class ClockModelTest {
 
         assertEquals(Now.START, time.now());
         assertTrue(clock.haltProperty().get().isEmpty());
-        assertEquals(Remark.STARTED_OVER, clock.asideProperty().get());
+        assertEquals(Remark.STARTED_OVER, clock.remarkProperty().get());
     }
 
     @Test
@@ -364,7 +364,7 @@ class ClockModelTest {
         few.pass(0.2);
 
         Remark.Event aside =
-                assertInstanceOf(Remark.Event.class, few.clock.asideProperty().get());
+                assertInstanceOf(Remark.Event.class, few.clock.remarkProperty().get());
         assertEquals(RunEvent.Kind.OVER_LIMIT, aside.event().kind());
         assertTrue(few.clock.goingProperty().get());
     }
