@@ -44,7 +44,8 @@ public final class SvgPen implements Pen {
      */
     public String svg(int width, int height, String attributes, String title) {
         return "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 " + width + " " + height + "\"" + attributes
-                + " xml:space=\"preserve\" fill=\"none\" stroke-linecap=\"round\" stroke-linejoin=\"round\""
+                + " xml:space=\"preserve\" text-rendering=\"geometricPrecision\""
+                + " fill=\"none\" stroke-linecap=\"round\" stroke-linejoin=\"round\""
                 + " font-family=\"" + FAMILIES + "\">\n"
                 + (title.isEmpty() ? "" : "<title>" + escaped(title) + "</title>\n")
                 + out
