@@ -2,6 +2,7 @@ package org.sagwise.cli;
 
 import java.util.List;
 import org.sagwise.reading.Press;
+import org.sagwise.run.Basis;
 import org.sagwise.run.CellMoment;
 import org.sagwise.run.CoilMoment;
 import org.sagwise.run.EnergyBook;
@@ -53,7 +54,12 @@ final class RunJson {
         json.number("temperature_C", cell.temperatureC());
         json.number("peak_temperature_C", cell.peakC());
         json.number("peak_current_A", cell.peakA());
+        json.text("peak_current_basis", (isOfAMoment(cell) ? Basis.TEACHING : Basis.TYPICAL).word());
         json.number("minimum_terminal_V", cell.leastV());
+    }
+
+    private boolean isOfAMoment(CellMoment cell) {
+        return cell.isPeakOfAMoment(report.bench().cells().get(cell.id()).spec().capacityAh());
     }
 
     private void coil(CoilMoment coil) {
@@ -68,6 +74,7 @@ final class RunJson {
         json.text("event", event.kind().word());
         json.number("measured", event.measured());
         json.number("limit", event.limit());
+        json.text("basis", event.kind().basis().word());
         json.text("text", call.printable(texts.sentence(event)));
     }
 
@@ -83,6 +90,7 @@ final class RunJson {
         json.number("usual_s", stage.usualS());
         json.number("earliest_s", stage.earliestS());
         json.number("latest_s", stage.latestS());
+        json.text("basis", stage.basis().word());
         json.text("text", call.printable(texts.stage(stage.kind())));
     }
 

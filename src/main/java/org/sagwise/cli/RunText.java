@@ -122,11 +122,18 @@ final class RunText {
                     format.print(cell.charge(), Unit.FRACTION),
                     format.print(cell.restV(), Unit.VOLT),
                     format.print(cell.leastV(), Unit.VOLT),
-                    format.print(cell.peakA(), Unit.AMPERE),
+                    format.print(cell.peakA(), Unit.AMPERE) + (isOfAMoment(cell) ? " *" : ""),
                     format.print(cell.temperatureC(), Unit.CELSIUS),
                     format.print(cell.peakC(), Unit.CELSIUS));
         }
         section(table.lines());
+        if (last.cells().stream().anyMatch(this::isOfAMoment)) {
+            paragraph(texts.say("run.of-a-moment"));
+        }
+    }
+
+    private boolean isOfAMoment(CellMoment cell) {
+        return cell.isPeakOfAMoment(report.bench().cells().get(cell.id()).spec().capacityAh());
     }
 
     private void coils() {

@@ -218,8 +218,8 @@ final class CellHazards {
                             180,
                             new Listing(
                                     "WARNING; DANGER from 110 °C",
-                                    "above 60 °C; where the vent may open",
-                                    "typical of data sheets; both from memory",
+                                    "above 60 °C, high-drain cells above 75 °C; where the vent may open",
+                                    "data sheets; the vent from memory",
                                     "leave it alone"),
                             ofState(
                                     above(

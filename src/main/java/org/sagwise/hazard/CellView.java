@@ -54,7 +54,7 @@ record CellView(CellReading reading, CellSpec spec, CellState state) {
     }
 
     Distress distress() {
-        return spec.chemistry().distress();
+        return spec.distress();
     }
 
     boolean gives() {

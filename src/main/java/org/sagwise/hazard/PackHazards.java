@@ -70,11 +70,11 @@ final class PackHazards {
                             "unequal-charge-in-series",
                             320,
                             new Listing(
-                                    "CAUTION",
+                                    "CAUTION; WARNING on a charger",
                                     "rest voltages in a row more than "
                                             + Listing.number(UnequalChargeInSeries.MOST_APART_V) + " V apart",
                                     "common practice, no source",
-                                    "which is empty first"),
+                                    "which is empty first, or overcharged"),
                             new UnequalChargeInSeries()),
                     Hazard.of(
                             "mixed-chemistry",

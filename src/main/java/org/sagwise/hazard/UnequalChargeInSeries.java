@@ -6,7 +6,8 @@ import org.sagwise.circuit.Row;
 
 /**
  * Cells in a row of unequal charge: the same current empties all, so the emptiest is driven below
- * its cut-off while the others still push.
+ * its cut-off while the others still push; or it fills all, and the fullest is overcharged while
+ * the charger waits for the others.
  */
 final class UnequalChargeInSeries implements HazardRule {
 
@@ -32,6 +33,11 @@ final class UnequalChargeInSeries implements HazardRule {
                 .toList();
     }
 
+    /** Whether something charges the row: then the fullest cell comes to harm. */
+    private static boolean isFilled(HazardContext context, String cell) {
+        return context.atRest().cell(cell).takes() || context.held().cell(cell).takes();
+    }
+
     private static double apartV(List<CellView> cells) {
         return cells.isEmpty()
                 ? 0
@@ -41,6 +47,15 @@ final class UnequalChargeInSeries implements HazardRule {
     private static CautionBuilder caution(HazardContext context, List<CellView> cells) {
         CellView low = cells.get(0);
         CellView high = cells.get(cells.size() - 1);
+        if (isFilled(context, high.id())) {
+            return new CautionBuilder(context, Signal.WARNING)
+                    .variant("filled")
+                    .parts(high.id(), low.id())
+                    .measured(apartV(cells), MOST_APART_V, "V")
+                    .names("low", List.of(low.id()))
+                    .detail("lowV", low.restV())
+                    .detail("highV", high.restV());
+        }
         return new CautionBuilder(context, Signal.CAUTION)
                 .parts(low.id(), high.id())
                 .measured(apartV(cells), MOST_APART_V, "V")

@@ -43,6 +43,8 @@ final class CellKind {
                     optional("temperature_C", from(-60, 1_000)).ofPiece(),
                     optional("health", from(LEAST_HEALTH, 1, 1)).ofPiece(),
                     optional("wrap", choiceElse("sound", "sound", "torn")).ofPiece(),
+                    optional("cooling", choiceElse(Cooling.STILL_AIR.word(), Cooling.words()))
+                            .ofPiece(),
                     optional("polarisation_V", from(-5, 5, 0)).ofPiece(),
                     optional("pulse_A", from(LEAST_A, MOST_A)),
                     optional("pulse_s", from(0.001, 3_600)),

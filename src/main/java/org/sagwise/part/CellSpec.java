@@ -34,6 +34,12 @@ public record CellSpec(
         Optional<Guard> guard,
         Optional<LabelClaim> claim) {
 
+    /**
+     * Continuous limit over capacity (1/h) from which on a cell counts as high-drain: that of the
+     * mildest of the data sheets that {@link Distress#ofHighDrain} rests on, 15 A of 3.0 Ah.
+     */
+    private static final double HIGH_DRAIN_RATE = 5;
+
     public CellSpec {
         Require.notNegative(internalOhm, "internalOhm");
         Require.positive(capacityAh, "capacityAh");
@@ -109,8 +115,18 @@ public record CellSpec(
     }
 
     /** How cells of this size and kind warm and cool. */
-    public CellThermal thermal() {
-        return CellThermal.of(format, chemistry);
+    public CellThermal thermal(Cooling cooling) {
+        return CellThermal.of(format, chemistry, cooling);
+    }
+
+    /**
+     * From where on a cell of this model is in trouble: as its kind, but that a high-drain cell may
+     * be warmer while it discharges.
+     */
+    public Distress distress() {
+        boolean nickel = chemistry == Chemistry.INR || chemistry == Chemistry.NCR;
+        boolean highDrain = nickel && limitA >= HIGH_DRAIN_RATE * capacityAh;
+        return highDrain ? chemistry.distress().ofHighDrain() : chemistry.distress();
     }
 
     /** Resistance that a guard adds in series (Ω); 0 without guard. */

@@ -1,7 +1,7 @@
 package org.sagwise.part;
 
 /**
- * How a cell warms and cools: one lump of mass with one temperature, losing heat to still air.
+ * How a cell warms and cools: one lump of mass with one temperature, losing heat to the air.
  *
  * @param massKg mass (kg), above 0
  * @param specificHeatJPerKgK specific heat (J/(kg·K)), above 0
@@ -10,12 +10,6 @@ package org.sagwise.part;
  */
 public record CellThermal(double massKg, double specificHeatJPerKgK, double areaM2, double heatTransferWPerM2K) {
 
-    /**
-     * 10 W/(m²·K): still air, convection and radiation together; 5–15 is usual. From memory, no
-     * source at hand.
-     */
-    public static final double STILL_AIR_W_PER_M2K = 10;
-
     public CellThermal {
         Require.positive(massKg, "massKg");
         Require.positive(specificHeatJPerKgK, "specificHeatJPerKgK");
@@ -23,9 +17,9 @@ public record CellThermal(double massKg, double specificHeatJPerKgK, double area
         Require.positive(heatTransferWPerM2K, "heatTransferWPerM2K");
     }
 
-    /** A cell of this size and kind, bare in still air. */
-    public static CellThermal of(CellFormat format, Chemistry chemistry) {
-        return new CellThermal(format.massKg(), specificHeat(chemistry), format.areaM2(), STILL_AIR_W_PER_M2K);
+    /** A cell of this size and kind that loses heat in this way. */
+    public static CellThermal of(CellFormat format, Chemistry chemistry, Cooling cooling) {
+        return new CellThermal(format.massKg(), specificHeat(chemistry), format.areaM2(), cooling.wPerM2K());
     }
 
     /**

@@ -7,7 +7,7 @@ import java.util.OptionalDouble;
  * on charge, heating rate and how one defines it, so the later stages are bands, and no promise
  * that a cell stays calm below them.
  *
- * @param dischargeLimitC highest cell temperature that makers usually allow while discharging (°C)
+ * @param dischargeLimitC highest temperature of the surface that makers allow while discharging (°C)
  * @param chargingC cell temperatures at which makers usually allow charging (°C)
  * @param layerBreakdownC where the solid electrolyte interphase begins to break down (°C)
  * @param ventC where the vent of a round cell opens (°C)
@@ -27,8 +27,14 @@ public record Distress(
         double doNotRechargeBelowV,
         Band interrupterCharge) {
 
-    /** 60 °C while discharging: usual on cell data sheets, from memory, no source at hand. */
+    /** 60 °C while discharging: data sheet of a 2.6 Ah ICR 18650. */
     private static final double DISCHARGE_LIMIT_C = 60;
+
+    /**
+     * −20 to 75 °C at the surface while discharging: data sheets of high-drain 18650 of 2.0 Ah and
+     * 22 A, 3.0 Ah and 15 A, 3.0 Ah and 20 A.
+     */
+    private static final double HIGH_DRAIN_LIMIT_C = 75;
 
     /** 0–45 °C while charging: usual on cell data sheets, from memory, no source at hand. */
     private static final Band CHARGING_C = new Band(0, 45);
@@ -65,6 +71,19 @@ public record Distress(
                 overchargeV,
                 DO_NOT_RECHARGE_BELOW_V,
                 INTERRUPTER_CHARGE);
+    }
+
+    /** The same for a high-drain cell, which may be warmer while it discharges. */
+    Distress ofHighDrain() {
+        return new Distress(
+                HIGH_DRAIN_LIMIT_C,
+                chargingC,
+                layerBreakdownC,
+                ventC,
+                runawayC,
+                overchargeV,
+                doNotRechargeBelowV,
+                interrupterCharge);
     }
 
     /**

@@ -131,13 +131,14 @@ final class ReadingTaker {
 
     private CoilReading coil(PartReading coil) {
         double temperatureC = states.coilC().getOrDefault(coil.id(), ResolvedCoil.REFERENCE_C);
+        ResolvedCoil resolved = bench.coils().get(coil.id());
         return new CoilReading(
                 coil.id(),
-                bench.coils().get(coil.id()).ohmAt(temperatureC),
+                resolved.ohmAt(temperatureC),
                 coil.voltsV(),
                 coil.currentA(),
                 coil.powerW(),
-                temperatureC);
+                resolved.winding().isPresent() ? temperatureC : Double.NaN);
     }
 
     private LinkReading link(Link link, int index) {

@@ -3,6 +3,8 @@ package org.sagwise.reading;
 import org.sagwise.network.Element;
 import org.sagwise.part.CellResistance;
 import org.sagwise.part.CellSpec;
+import org.sagwise.part.CellThermal;
+import org.sagwise.part.Cooling;
 import org.sagwise.part.key.EffectiveKeys;
 import org.sagwise.scenario.Part;
 
@@ -15,9 +17,16 @@ import org.sagwise.scenario.Part;
  * @param start its state when the scenario begins
  * @param health share of the new capacity that is left, above 0, at most 1
  * @param isTorn whether its wrap is torn, so that the can may touch something
+ * @param cooling in what it lies
  */
 public record ResolvedCell(
-        Part part, CellSpec spec, CellResistance resistance, CellState start, double health, boolean isTorn) {
+        Part part,
+        CellSpec spec,
+        CellResistance resistance,
+        CellState start,
+        double health,
+        boolean isTorn,
+        Cooling cooling) {
 
     /**
      * A cell whose values are known.
@@ -39,7 +48,8 @@ public record ResolvedCell(
         CellResistance resistance =
                 measured ? CellResistance.measured(spec.internalOhm(), start.charge(), health) : spec.resistance();
         boolean torn = values.word("wrap").orElse("").equals("torn");
-        return new ResolvedCell(part, spec, resistance, start, health, torn);
+        Cooling cooling = values.word("cooling").map(Cooling::of).orElse(Cooling.STILL_AIR);
+        return new ResolvedCell(part, spec, resistance, start, health, torn, cooling);
     }
 
     public String id() {
@@ -49,6 +59,11 @@ public record ResolvedCell(
     /** Resistance between its terminals in a state, guard included, Ω. */
     public double ohmAt(CellState state) {
         return resistance.ohmAt(state.temperatureC(), state.charge(), health) + spec.guardOhm();
+    }
+
+    /** How it warms and cools where it lies. */
+    public CellThermal thermal() {
+        return spec.thermal(cooling);
     }
 
     /** Charge that it can give from full to empty at its age, Ah. */

@@ -25,7 +25,7 @@ final class CellModel {
         curve = cell.spec().restCurve();
         capacityAh = cell.capacityAh();
         capacityAs = capacityAh * S_PER_H;
-        CellThermal thermal = cell.spec().thermal();
+        CellThermal thermal = cell.thermal();
         heatCapacityJPerK = thermal.heatCapacityJPerK() * spread.heatCapacity();
         lossWPerK = thermal.lossWPerK() * spread.heatLoss();
         guardOhm = cell.spec().guardOhm();

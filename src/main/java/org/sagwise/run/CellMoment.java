@@ -22,4 +22,22 @@ public record CellMoment(
         double temperatureC,
         double peakC,
         double peakA,
-        double leastV) {}
+        double leastV) {
+
+    /**
+     * Share of the capacity an hour (1/h) from which on the current of a real cell breaks down
+     * within seconds, because the charge inside cannot move up fast enough: teaching value, above
+     * what any high-drain cell is rated for.
+     */
+    private static final double LASTING_RATE = 15;
+
+    /**
+     * Whether its largest current so far is one that a real cell does not keep up, while this model
+     * does: a moment's value at best.
+     *
+     * @param capacityAh its capacity, Ah
+     */
+    public boolean isPeakOfAMoment(double capacityAh) {
+        return peakA > LASTING_RATE * capacityAh;
+    }
+}

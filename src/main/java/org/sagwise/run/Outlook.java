@@ -37,7 +37,13 @@ public record Outlook(Press press, double lookedS, List<Stage> stages) {
      * @param earliestS earliest time within the spread, s
      * @param latestS latest time within the spread, s; infinite if it may not happen at all
      */
-    public record Stage(String part, Kind kind, double usualS, double earliestS, double latestS) {}
+    public record Stage(String part, Kind kind, double usualS, double earliestS, double latestS) {
+
+        /** On what its times rest: the factors of {@link Spread}, however well its limit is known. */
+        public Basis basis() {
+            return Basis.TEACHING;
+        }
+    }
 
     /** What names a stage. */
     private record Key(String part, Kind kind) {}

@@ -102,6 +102,18 @@ public record RunEvent(double atS, String part, Kind kind, double measured, doub
             return STAGES.contains(this);
         }
 
+        /**
+         * On what the limit rests that it passed. What happens by the circuit alone, or by a number
+         * that the scenario gives, counts as published.
+         */
+        public Basis basis() {
+            return switch (this) {
+                case INTERNAL_SHORT -> Basis.TEACHING;
+                case CUTOFF, OVERCHARGED, INTERRUPTED, LAYER_BREAKDOWN, VENTED, WIRE_HOT, FUSE_BLOWN -> Basis.TYPICAL;
+                default -> Basis.PUBLISHED;
+            };
+        }
+
         /** The word for it in machine-readable output, such as {@code fuse-blown}. */
         public String word() {
             return name().toLowerCase(Locale.ROOT).replace('_', '-');

@@ -85,7 +85,7 @@ final class Watches {
 
     private void charging(int k, CellModel cell) {
         double chargeLimitA = cell.cell.spec().chargeLimitA();
-        Distress distress = cell.cell.spec().chemistry().distress();
+        Distress distress = cell.cell.spec().distress();
         add(Kind.CHARGED_TOO_FAST, cell.id(), k, (x, now, p) -> -now.cellA[k], chargeLimitA, ABOVE);
         add(
                 Kind.OVERCHARGED,
@@ -104,7 +104,7 @@ final class Watches {
     }
 
     private void heat(int k, CellModel cell) {
-        Distress distress = cell.cell.spec().chemistry().distress();
+        Distress distress = cell.cell.spec().distress();
         Watch.Sight warmth = (x, now, p) -> x[slot(k, Slots.CELL_C)];
         add(Kind.TOO_WARM, cell.id(), k, warmth, distress.dischargeLimitC(), ABOVE);
         double layerC = model.spread.within(distress.layerBreakdownC());

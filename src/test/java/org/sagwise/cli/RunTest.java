@@ -60,7 +60,28 @@ class RunTest {
             assertTrue(event.get("part").isTextual());
             assertTrue(event.get("event").isTextual());
             assertTrue(event.get("text").isTextual());
+            assertTrue(List.of("published", "typical", "teaching")
+                    .contains(event.get("basis").asText()));
         }
+    }
+
+    /** Real cells do not keep such a current up; the model does, and says so at the number. */
+    @Test
+    void json_sideBySideOneReversed_saysWhatItsNumbersRestOn() throws IOException {
+        JsonNode run = json("side-by-side-one-reversed");
+
+        assertEquals(
+                "teaching", run.get("cells").get(0).get("peak_current_basis").asText());
+        assertEquals(
+                "teaching",
+                run.get("outlook").get(0).get("stages").get(0).get("basis").asText());
+        assertEquals(
+                "typical",
+                json("two-cells-side-by-side")
+                        .get("cells")
+                        .get(0)
+                        .get("peak_current_basis")
+                        .asText());
     }
 
     @Test

@@ -333,6 +333,18 @@ class CausesTest {
         assertEquals(List.of("charging-temperature"), Found.ids(Examples.all().get("charging-temperature.cold")));
     }
 
+    /** The same current fills both: the full one is driven past its limit, which is a warning. */
+    @Test
+    void chargerOnAnUnequalRow_warnsOfTheFullCell() {
+        List<Caution> found = Found.in(Examples.unequalRowOnCharger());
+
+        assertEquals(
+                List.of("unequal-charge-in-series"),
+                found.stream().map(Caution::id).toList());
+        assertEquals(Signal.WARNING, found.get(0).signal());
+        assertEquals(List.of("A", "B"), found.get(0).parts());
+    }
+
     @Test
     void chargerOnARowOfTwo_mayGoToTwiceTheVolts() {
         Scenario row = Scenario.of(

@@ -150,7 +150,7 @@ final class Examples {
                         good("A").with("pulse_A", 25).with("pulse_s", 5), 0.15));
         all.put("cell-near-limit", org.sagwise.fixture.Circuits.single(good("A"), 0.22));
         all.put("cell-cold", single(good("A").with("temperature_C", -10)));
-        all.put("cell-hot", single(good("A").with("temperature_C", 70)));
+        all.put("cell-hot", single(good("A").with("temperature_C", 78)));
         all.put("cell-above-full", single(cell("A", 4.35, 20)));
         all.put("cell-charged-above-full", supplied(4.6, 0.3, cell("A", 4.2, 80)));
         all.put("cell-empty", single(cell("A", 3.0, 20)));
@@ -222,9 +222,21 @@ final class Examples {
         all.put("fuse-will-open", ring(good("A"), part("F1", PartKind.FUSE, "rating_A", 3), coil(1.0)));
     }
 
+    /** Two cells in a row, one full and one nearly flat, on a charger for the row. */
+    static Scenario unequalRowOnCharger() {
+        return Scenario.of(
+                "Charger",
+                List.of(
+                        cell("A", 4.2, 20),
+                        cell("B", 3.48, 20),
+                        part("charger", PartKind.CHARGER, "current_A", 1, "limit_V", 8.4)),
+                List.of(ideal("A.+", "B.-"), ideal("charger.+", "B.+"), ideal("charger.-", "A.-")));
+    }
+
     private static void others(Map<String, Scenario> all) {
         all.put("coil-over-limit", single(good("A")).withPart("coil", coil -> coil.with("limit_W", 10)));
         all.put("charge-over-limit", charging(cell("A", 3.6, 20), "current_A", 3));
+        all.put("unequal-charge-in-series.filled", unequalRowOnCharger());
         all.put("charger-too-high", charging(cell("A", 3.6, 20), "current_A", 1, "limit_V", 4.4));
         all.put(
                 "charger-reversed",

@@ -174,7 +174,7 @@ class ThresholdTest {
     private static Stream<Arguments> temperatures() {
         return Stream.of(
                 arguments("cell-cold", Signal.NOTICE, at(0), at(-0.1)),
-                arguments("cell-hot", Signal.WARNING, at(60), at(60.1)),
+                arguments("cell-hot", Signal.WARNING, at(75), at(75.1)),
                 arguments("cell-hot", Signal.DANGER, at(109.9), at(110)),
                 arguments("charging-temperature", Signal.WARNING, chargedAt(0), chargedAt(-0.1)),
                 arguments("charging-temperature", Signal.CAUTION, chargedAt(45), chargedAt(45.1)));

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.sagwise.part.key.Keys;
 
@@ -124,5 +125,19 @@ class CellSpecTest {
     @Test
     void meanRestVoltage_publishedDischargePlusItsSag_agrees() {
         assertEquals(10.47 / 2.941 + 3.87 * 0.030, Chemistry.NCR.restCurve().meanV(), 0.06);
+    }
+
+    /**
+     * Surface temperature while discharging: 75 °C on the data sheets of high-drain 18650 of 2.0 Ah
+     * 22 A, 3.0 Ah 15 A and 3.0 Ah 20 A; 60 °C on that of a 2.6 Ah ICR.
+     */
+    @ParameterizedTest
+    @CsvSource({"INR, 2.0, 22, 75", "INR, 3.0, 15, 75", "NCR, 3.0, 20, 75", "ICR, 2.6, 5.2, 60", "NCR, 3.4, 6.8, 60"})
+    void distress_dataSheet_hasItsLimitOfTemperature(Chemistry kind, double ampereHours, double limitA, double limitC) {
+        CellSpec spec = cell(NEW.with("chemistry", kind.name())
+                .with("capacity_mAh", ampereHours * 1000)
+                .with("limit_A", limitA));
+
+        assertEquals(limitC, spec.distress().dischargeLimitC());
     }
 }

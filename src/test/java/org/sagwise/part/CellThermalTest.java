@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 
 class CellThermalTest {
 
-    private static final CellThermal CELL = CellThermal.of(CellFormat.F18650, Chemistry.INR);
+    private static final CellThermal CELL = CellThermal.of(CellFormat.F18650, Chemistry.INR, Cooling.STILL_AIR);
 
     /**
      * 45 g at 1040 J/(kg·K) make 46.8 J/K, within 37–55 J/K for the spread of both (specific heat:

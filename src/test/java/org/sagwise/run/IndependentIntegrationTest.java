@@ -73,7 +73,7 @@ class IndependentIntegrationTest {
         @Override
         public void computeDerivatives(double t, double[] y, double[] dy) {
             double ampere = currentA(y);
-            CellThermal thermal = cell.spec().thermal();
+            CellThermal thermal = cell.thermal();
             double heatW = ampere * (ampere * ohmic(y) + y[1] + y[3]);
             CellPolarisation quick = cell.resistance().quick(y[2], y[0], 1);
             CellPolarisation slow = cell.resistance().slow(y[2], y[0], 1);

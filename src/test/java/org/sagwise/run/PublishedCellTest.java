@@ -66,6 +66,32 @@ class PublishedCellTest {
         assertEquals(mohm, fallV / ampere * 1000, 0.10 * mohm);
     }
 
+    /**
+     * A 3.0 Ah cell rated for 20 A (data sheet of such a cell: to 75 °C at the surface, no more) is
+     * rated in moving air: there it keeps below its vent; in still air its own heat takes it there.
+     */
+    @ParameterizedTest
+    @CsvSource({"moving-air, CUTOFF", "still-air, VENTED", "tube, VENTED"})
+    void run_ratedCurrent_ventsOnlyWhereTheAirStandsStill(String cooling, RunEnd end) {
+        Part rated = cell(4.2).with("internal_mohm", 25).with("cooling", cooling);
+
+        RunResult result =
+                Runner.run(ElectronicLoad.on(rated, 20, 25), RunPlan.held(), RunSettings.USUAL, RunProgress.NONE);
+
+        assertEquals(end, result.end());
+    }
+
+    /** Energy of the same test, same data: Wh at each current, within 2 %. */
+    @ParameterizedTest
+    @CsvSource({"3.87, 10.47", "7.74, 10.05", "11.60, 9.73", "15.47, 9.44", "19.34, 9.15"})
+    void run_constantCurrent_givesThePublishedEnergy(double ampere, double wattHours) {
+        RunResult result =
+                Runner.run(ElectronicLoad.on(cell(4.2), ampere, 25), RunPlan.held(), CHAMBER, RunProgress.NONE);
+        EnergyBook book = result.last().energy();
+
+        assertEquals(wattHours, (book.givenJ() - book.cellHeatJ()) / 3600, 0.02 * wattHours);
+    }
+
     /** Whatever flows out is booked: the load draws exactly its current. */
     @ParameterizedTest
     @CsvSource({"3.0", "9.0"})

@@ -31,8 +31,11 @@ final class CoilPainter implements PartPainter {
 
     @Override
     public void paint(ThemedPen pen, BenchScene scene, PartBox box) {
-        double temperatureC =
-                scene.readings().coil(box.id()).map(CoilReading::temperatureC).orElse(ROOM_C);
+        double temperatureC = scene.readings()
+                .coil(box.id())
+                .map(CoilReading::temperatureC)
+                .filter(Double::isFinite)
+                .orElse(ROOM_C);
         int wraps = scene.bench()
                 .coils()
                 .get(box.id())

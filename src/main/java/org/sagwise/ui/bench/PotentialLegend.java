@@ -66,8 +66,9 @@ public final class PotentialLegend extends HBox {
     private void show(Assessment assessment, boolean coloured) {
         setVisible(coloured && hasPotentials(assessment));
         PotentialScale scale = PotentialScale.of(assessment.readings());
-        low.setText(wording.volts(scale.lowV()));
-        high.setText(wording.volts(scale.highV()));
+        // The zero is that of the staircase, as in pictures: the foot of the bench.
+        low.setText(wording.volts(0));
+        high.setText(wording.volts(scale.highV() - scale.lowV()));
     }
 
     /** Whether there is anything to read off: without a cell nothing has a potential. */

@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.interaction.Selection;
 import org.sagwise.part.PartKind;
+import org.sagwise.picture.scene.PotentialScale;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.CellReading;
 import org.sagwise.reading.CoilReading;
@@ -81,7 +82,10 @@ public final class PartTexts {
         String name = Names.capital(end(assessment, terminal), wording.locale());
         return Double.isNaN(volts)
                 ? wording.say("touch.terminal.air", name)
-                : wording.say("touch.terminal", name, volts(volts));
+                : wording.say(
+                        "touch.terminal",
+                        name,
+                        volts(volts - PotentialScale.of(assessment.readings()).lowV()));
     }
 
     /** The link with its readings; empty if there is none in this place. */
@@ -140,7 +144,7 @@ public final class PartTexts {
 
     private String coil(Part part, CoilReading coil) {
         return wording.say(
-                "touch.coil",
+                Double.isNaN(coil.temperatureC()) ? "touch.coil.plain" : "touch.coil",
                 called(part),
                 wording.quantity(coil.ohm(), Unit.OHM),
                 volts(Math.abs(coil.voltsV())),
