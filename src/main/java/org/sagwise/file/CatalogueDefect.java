@@ -1,28 +1,23 @@
 package org.sagwise.file;
 
-import java.text.MessageFormat;
 import java.util.List;
 import java.util.Locale;
-import java.util.ResourceBundle;
+import java.util.Optional;
+import org.sagwise.scenario.Fault;
+import org.sagwise.scenario.Finding;
 
 /**
  * Something wrong in a catalogue file.
  *
  * @param file name of the file
- * @param place where in it: a path such as {@code [3].internal_mohm}, or line and column where the
- *     file is no JSON; empty for the file as a whole
- * @param problem what is wrong
- * @param details what the message about it names
+ * @param finding what is wrong and where
  */
-public record CatalogueDefect(String file, String place, Problem problem, List<String> details) {
+public record CatalogueDefect(String file, Finding finding) {
 
-    private static final String BUNDLE = "org.sagwise.texts.catalogue";
-
-    /** The kinds of defect; each has a text of its own. */
-    public enum Problem {
+    /** What can be wrong with a catalogue beside what can be wrong with any JSON. */
+    public enum Problem implements Fault {
         NOT_FOUND("missing-file"),
         NOT_READABLE("unreadable-file"),
-        NOT_JSON("not-json"),
         NOT_A_LIST("not-a-list"),
         NOT_AN_OBJECT("not-an-object"),
         MISSING("missing-key"),
@@ -49,20 +44,35 @@ public record CatalogueDefect(String file, String place, Problem problem, List<S
             this.key = key;
         }
 
-        String key() {
+        @Override
+        public String key() {
             return key;
+        }
+
+        @Override
+        public String bundle() {
+            return "catalogue";
         }
     }
 
-    public CatalogueDefect {
-        details = List.copyOf(details);
+    CatalogueDefect(String file, String place, Problem problem, List<String> details) {
+        this(file, new Finding(place, Optional.empty(), problem, details));
+    }
+
+    /** Where in the file: a path such as {@code [3].internal_mohm}; empty for the file as a whole. */
+    public String place() {
+        return finding.place();
+    }
+
+    public Fault problem() {
+        return finding.problem();
     }
 
     /** Where it is, what is wrong and what would be right, in the language of {@code locale}. */
     public String describe(Locale locale) {
-        ResourceBundle texts = ResourceBundle.getBundle(
-                BUNDLE, locale, ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
-        String message = new MessageFormat(texts.getString(problem.key()), locale).format(details.toArray());
-        return place.isEmpty() ? file + ": " + message : file + ", " + place + ": " + message;
+        if (finding.position().isPresent()) {
+            return file + ", " + finding.text(locale);
+        }
+        return file + (place().isEmpty() ? "" : ", " + place()) + ": " + finding.sentence(locale);
     }
 }

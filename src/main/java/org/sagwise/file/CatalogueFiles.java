@@ -6,14 +6,12 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import org.sagwise.file.CatalogueDefect.Problem;
 import org.sagwise.part.CatalogueEntry;
 import org.sagwise.text.LocalText;
-import org.sagwise.text.Position;
 
 /** Opens the files of a catalogue and collects what is wrong with them. */
 final class CatalogueFiles {
@@ -32,34 +30,39 @@ final class CatalogueFiles {
     /** The texts of the sources by their keys: a file with one object. */
     Map<String, LocalText> texts(String file) {
         Map<String, LocalText> texts = new LinkedHashMap<>();
-        Object value = read(file);
-        if (value == null) {
-            return texts;
-        }
-        Optional<Map<String, Object>> object = CatalogueFields.asObject(value);
-        if (object.isEmpty()) {
-            note(file, "", Problem.NOT_AN_OBJECT);
-            return texts;
-        }
-        CatalogueFields fields = new CatalogueFields(file, "", object.get(), defects);
-        for (String key : fields.keys()) {
-            texts.put(key, fields.localText(key));
-        }
+        read(file).ifPresent(document -> {
+            if (plain(document) instanceof Map<?, ?> object) {
+                CatalogueFields fields = new CatalogueFields(file, "", CatalogueFields.asObject(object).orElseThrow(), defects);
+                fields.keys().forEach(key -> texts.put(key, fields.localText(key)));
+            } else {
+                note(file, "", Problem.NOT_AN_OBJECT);
+            }
+            locate(file, document);
+        });
         return texts;
     }
 
     /** The entries of one kind: a file with a list of objects. */
     <T extends CatalogueEntry> List<T> entries(String file, Function<CatalogueFields, Optional<T>> reader) {
         Map<String, T> byId = new LinkedHashMap<>();
-        Object value = read(file);
-        if (value instanceof List<?> list) {
-            for (int i = 0; i < list.size(); i++) {
-                entry(file, "[" + i + "]", list.get(i), reader, byId);
+        read(file).ifPresent(document -> {
+            if (plain(document) instanceof List<?> list) {
+                for (int i = 0; i < list.size(); i++) {
+                    entry(file, "[" + i + "]", list.get(i), reader, byId);
+                }
+            } else {
+                note(file, "", Problem.NOT_A_LIST);
             }
-        } else if (value != null) {
-            note(file, "", Problem.NOT_A_LIST);
-        }
+            locate(file, document);
+        });
         return List.copyOf(byId.values());
+    }
+
+    /** Finds the lines and columns of what is wrong with a file. */
+    private void locate(String file, Document document) {
+        defects.replaceAll(defect -> defect.file().equals(file)
+                ? new CatalogueDefect(file, document.locate(defect.finding()))
+                : defect);
     }
 
     private <T extends CatalogueEntry> void entry(
@@ -79,32 +82,25 @@ final class CatalogueFiles {
         }
     }
 
-    /** The value in the file, null when it could not be read. */
-    private Object read(String file) {
+    /** What the file holds; empty when it could not be read. */
+    private Optional<Document> read(String file) {
         try (InputStream stream = source.open(file).orElse(null)) {
             if (stream == null) {
                 note(file, "", Problem.NOT_FOUND);
-                return null;
+                return Optional.empty();
             }
             Document document = JsonDocument.read(new String(stream.readAllBytes(), StandardCharsets.UTF_8));
-            document.findings()
-                    .forEach(found -> note(
-                            file,
-                            found.position().map(Position::toString).orElse(""),
-                            Problem.NOT_JSON,
-                            "",
-                            found.sentence(Locale.ENGLISH)));
-            return document.findings().isEmpty() ? value(document) : null;
+            document.findings().forEach(found -> defects.add(new CatalogueDefect(file, found)));
+            return Optional.of(document).filter(it -> it.findings().isEmpty());
         } catch (IOException unreadable) {
             note(file, "", Problem.NOT_READABLE, "", String.valueOf(unreadable.getMessage()));
-            return null;
+            return Optional.empty();
         }
     }
 
-    private static Object value(Document document) {
-        return document.root()
-                .orElseThrow()
-                .plain(value -> value instanceof Number n ? (Object) n.doubleValue() : value);
+    private static Object plain(Document document) {
+        Node root = document.root().orElseThrow();
+        return root.plain(value -> value instanceof Number number ? (Object) number.doubleValue() : value);
     }
 
     private void note(String file, String place, Problem problem, String... details) {

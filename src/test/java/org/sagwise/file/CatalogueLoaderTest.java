@@ -25,6 +25,7 @@ import org.sagwise.file.CatalogueDefect.Problem;
 import org.sagwise.part.Catalogue;
 import org.sagwise.part.CatalogueEntry;
 import org.sagwise.part.PartKind;
+import org.sagwise.scenario.Fault;
 
 class CatalogueLoaderTest {
 
@@ -81,8 +82,8 @@ class CatalogueLoaderTest {
     void read_brokenJson_namesLineAndColumn() {
         CatalogueDefect defect = onlyDefect(Map.of("cells.json", "[\n  {\"id\": }]"));
 
-        assertEquals(Problem.NOT_JSON, defect.problem());
-        assertTrue(defect.place().startsWith("2:"), defect.place());
+        assertEquals(org.sagwise.scenario.Problem.NOT_JSON, defect.problem());
+        assertEquals(2, defect.finding().position().orElseThrow().line());
     }
 
     @ParameterizedTest
@@ -106,8 +107,7 @@ class CatalogueLoaderTest {
                 "\"limit_A\": 20          | \"limit_A\": 20, \"cutoff_V\": 5 | REFUSED |" + " [0].cutoff_V",
                 "\"limit_A\": 20          | \"limit_A\": 20, \"pulse_A\": 10, \"pulse_s\": 1 |"
                         + " REFUSED | [0].pulse_A",
-                "\"limit_A\": 20          | \"limit_A\": 20, \"guard\": 8 | NOT_AN_OBJECT |" + " [0].guard",
-                "\"limit_A\": 20          | \"limit_A\": 20, \"limit_A\": 30 | NOT_JSON | 3:"
+                "\"limit_A\": 20          | \"limit_A\": 20, \"guard\": 8 | NOT_AN_OBJECT |" + " [0].guard"
             })
     void read_defectOfACell_namesKeyAndPlace(String sound, String broken, Problem problem, String place) {
         String cell = CELL.replace(sound, broken);
@@ -117,6 +117,16 @@ class CatalogueLoaderTest {
 
         assertEquals(problem, defect.problem());
         assertTrue(defect.place().startsWith(place), defect.place());
+    }
+
+    @Test
+    void read_sameKeyTwice_namesItsLine() {
+        String cell = CELL.replace("\"limit_A\": 20", "\"limit_A\": 20, \"limit_A\": 30");
+
+        CatalogueDefect defect = onlyDefect(Map.of("cells.json", cell));
+
+        assertEquals(org.sagwise.scenario.Problem.DUPLICATE_KEY, defect.problem());
+        assertEquals(3, defect.finding().position().orElseThrow().line());
     }
 
     @Test
@@ -163,7 +173,7 @@ class CatalogueLoaderTest {
                   "source": "typical"}]
                 """;
 
-        List<Problem> problems = defects(Map.of("coils.json", coil)).stream()
+        List<Fault> problems = defects(Map.of("coils.json", coil)).stream()
                 .map(CatalogueDefect::problem)
                 .toList();
 
@@ -175,7 +185,7 @@ class CatalogueLoaderTest {
         CatalogueDefect defect = firstDefect(Map.of("cells.json", CELL.replace("\"18650\"", "\"18560\"")));
 
         assertEquals(
-                "cells.json, [0].format: format has the unknown value 18560. Known are:" + " 18650.",
+                "cells.json, [0].format (line 2, column 66): format has the unknown value 18560. Known are:" + " 18650.",
                 defect.describe(Locale.ENGLISH));
     }
 
