@@ -16,6 +16,7 @@ import org.sagwise.lesson.LessonProblem;
 import org.sagwise.scenario.Fault;
 import org.sagwise.scenario.Finding;
 import org.sagwise.scenario.Places;
+import org.sagwise.scenario.Problem;
 import org.sagwise.scenario.TerminalRef;
 import org.sagwise.text.Languages;
 import org.sagwise.text.LocalText;
@@ -69,10 +70,15 @@ final class Fields {
 
     /** Notes every key that nobody has asked for. */
     void refuseOthers() {
+        List<String> known = asked.stream().sorted().toList();
         group.entries().forEach((key, entry) -> {
             if (!asked.contains(key)) {
-                String known = String.join(", ", asked.stream().sorted().toList());
-                findings.add(Finding.of(Places.key(place, key), LessonProblem.UNKNOWN_KEY, key, known)
+                findings.add(Finding.of(
+                                Places.key(place, key),
+                                Problem.UNKNOWN_KEY,
+                                key,
+                                Places.near(key, known),
+                                String.join(", ", known))
                         .at(Optional.of(entry.position())));
             }
         });
@@ -196,7 +202,13 @@ final class Fields {
         }
         double value = number.getAsDouble();
         if (value != Math.rint(value) || value < least || value > most) {
-            wrong(key, LessonProblem.OUT_OF_RANGE, String.valueOf(least), String.valueOf(most));
+            wrong(
+                    key,
+                    Problem.OUT_OF_RANGE,
+                    Places.plain(value),
+                    String.valueOf(least),
+                    String.valueOf(most),
+                    "from");
             return otherwise;
         }
         return (int) value;

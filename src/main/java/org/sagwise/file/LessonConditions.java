@@ -11,6 +11,8 @@ import org.sagwise.lesson.ReadingRef;
 import org.sagwise.lesson.When;
 import org.sagwise.part.PartKind;
 import org.sagwise.reading.Press;
+import org.sagwise.scenario.Places;
+import org.sagwise.scenario.Problem;
 
 /** Reads what must be so before a step is done. */
 final class LessonConditions {
@@ -127,7 +129,7 @@ final class LessonConditions {
         double low = least.orElse(Double.NEGATIVE_INFINITY);
         double high = most.orElse(Double.POSITIVE_INFINITY);
         if (low > high) {
-            fields.wrong("at_most", LessonProblem.OUT_OF_RANGE, low + "", "∞");
+            fields.wrong("at_most", Problem.OUT_OF_RANGE, Places.plain(high), Places.plain(low), "∞", "from");
             return new Bounds(high, low);
         }
         return new Bounds(low, high);

@@ -9,6 +9,7 @@ import java.util.Set;
 import org.sagwise.lesson.LessonProblem;
 import org.sagwise.scenario.Finding;
 import org.sagwise.scenario.Places;
+import org.sagwise.scenario.Problem;
 import org.sagwise.text.Position;
 import org.yaml.snakeyaml.DumperOptions.ScalarStyle;
 import org.yaml.snakeyaml.LoaderOptions;
@@ -119,7 +120,7 @@ final class YamlDocument {
             Node value = node(parser.getEvent(), inner, depth + 1);
             if (entries.containsKey(name)) {
                 findings.add(
-                        Finding.of(inner, LessonProblem.DUPLICATE_KEY, name).at(at(keyMark)));
+                        Finding.of(inner, Problem.DUPLICATE_KEY, name).at(at(keyMark)));
             }
             entries.putIfAbsent(name, new Node.Entry(keyMark.getLine() + 1, keyMark.getColumn() + 1, value));
         }

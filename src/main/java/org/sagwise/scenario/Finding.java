@@ -48,6 +48,6 @@ public record Finding(String place, Optional<Position> position, Fault problem, 
         String line = String.valueOf(position.get().line());
         String column = String.valueOf(position.get().column());
         String key = place.isEmpty() ? "at-position" : "at-place";
-        return Texts.in(problem.bundle(), locale).say(key, line, column, sentence(locale), ProblemTexts.shown(place));
+        return Texts.in("problems", locale).say(key, line, column, sentence(locale), ProblemTexts.shown(place));
     }
 }

@@ -25,7 +25,7 @@ public final class Places {
     }
 
     /** The known word that was probably meant, or nothing: fills the blank of a problem's text. */
-    static String near(String word, Collection<String> known) {
+    public static String near(String word, Collection<String> known) {
         List<String> first = known.stream().limit(MOST_COMPARED).toList();
         return NearMiss.of(word, first).stream().findFirst().orElse("");
     }

@@ -83,7 +83,7 @@ class LessonReaderTest {
         String all = LessonFixture.texts(reading.faults()).stream().collect(Collectors.joining());
 
         assertTrue(!all.contains("{0}") && !all.contains("{1}"), all);
-        assertTrue(all.contains("line 3, column 10, minutes: ninety is no number."), all);
+        assertTrue(all.contains("minutes (line 3, column 10): ninety is no number."), all);
     }
 
     @ParameterizedTest
