@@ -32,7 +32,8 @@ final class CatalogueFiles {
         Map<String, LocalText> texts = new LinkedHashMap<>();
         read(file).ifPresent(document -> {
             if (plain(document) instanceof Map<?, ?> object) {
-                CatalogueFields fields = new CatalogueFields(file, "", CatalogueFields.asObject(object).orElseThrow(), defects);
+                CatalogueFields fields = new CatalogueFields(
+                        file, "", CatalogueFields.asObject(object).orElseThrow(), defects);
                 fields.keys().forEach(key -> texts.put(key, fields.localText(key)));
             } else {
                 note(file, "", Problem.NOT_AN_OBJECT);
@@ -60,9 +61,8 @@ final class CatalogueFiles {
 
     /** Finds the lines and columns of what is wrong with a file. */
     private void locate(String file, Document document) {
-        defects.replaceAll(defect -> defect.file().equals(file)
-                ? new CatalogueDefect(file, document.locate(defect.finding()))
-                : defect);
+        defects.replaceAll(defect ->
+                defect.file().equals(file) ? new CatalogueDefect(file, document.locate(defect.finding())) : defect);
     }
 
     private <T extends CatalogueEntry> void entry(

@@ -202,13 +202,7 @@ final class Fields {
         }
         double value = number.getAsDouble();
         if (value != Math.rint(value) || value < least || value > most) {
-            wrong(
-                    key,
-                    Problem.OUT_OF_RANGE,
-                    Places.plain(value),
-                    String.valueOf(least),
-                    String.valueOf(most),
-                    "from");
+            wrong(key, Problem.OUT_OF_RANGE, Places.plain(value), String.valueOf(least), String.valueOf(most), "from");
             return otherwise;
         }
         return (int) value;

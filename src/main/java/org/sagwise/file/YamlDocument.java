@@ -119,8 +119,7 @@ final class YamlDocument {
             String inner = Places.key(place, name);
             Node value = node(parser.getEvent(), inner, depth + 1);
             if (entries.containsKey(name)) {
-                findings.add(
-                        Finding.of(inner, Problem.DUPLICATE_KEY, name).at(at(keyMark)));
+                findings.add(Finding.of(inner, Problem.DUPLICATE_KEY, name).at(at(keyMark)));
             }
             entries.putIfAbsent(name, new Node.Entry(keyMark.getLine() + 1, keyMark.getColumn() + 1, value));
         }

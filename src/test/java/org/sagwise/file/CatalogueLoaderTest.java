@@ -185,7 +185,8 @@ class CatalogueLoaderTest {
         CatalogueDefect defect = firstDefect(Map.of("cells.json", CELL.replace("\"18650\"", "\"18560\"")));
 
         assertEquals(
-                "cells.json, [0].format (line 2, column 66): format has the unknown value 18560. Known are:" + " 18650.",
+                "cells.json, [0].format (line 2, column 66): format has the unknown value 18560. Known are:"
+                        + " 18650.",
                 defect.describe(Locale.ENGLISH));
     }
 
