@@ -44,19 +44,4 @@ public record FuseSpec(double ratingA, double ohm, double meltingA2s) {
     public double leastMeltingA() {
         return melting().leastMeltingA();
     }
-
-    /** Time in which 63 % of the stored heat is lost again (s). */
-    public double timeConstantS() {
-        return melting().timeConstantS();
-    }
-
-    /** As {@link FuseMelting#after}. */
-    public double after(double share, double currentA, double durationS) {
-        return melting().after(share, currentA, durationS);
-    }
-
-    /** As {@link FuseMelting#meltingTimeS}. */
-    public double meltingTimeS(double share, double currentA) {
-        return melting().meltingTimeS(share, currentA);
-    }
 }

@@ -1,5 +1,7 @@
 package org.sagwise.run;
 
+import org.sagwise.part.FuseMelting;
+
 /**
  * One step in time.
  *
@@ -173,8 +175,11 @@ final class Integrator {
             next[hotSlot(k, Slots.HOT_C)] = hot(k).warmed(hotC(next, k), hotW[k], seconds);
         }
         for (int k = 0; k < model.fuses.size(); k++) {
-            int slot = slots.fuse(k);
-            next[slot] = model.fuses.get(k).melting().after(next[slot], wiring.fuseA(k), seconds);
+            FuseMelting fuse = model.fuses.get(k).melting();
+            int element = slots.fuse(k, Slots.ELEMENT);
+            int holder = slots.fuse(k, Slots.HOLDER);
+            next[element] = fuse.element(next[element], wiring.fuseA(k), seconds);
+            next[holder] = fuse.holder(next[holder], wiring.fuseA(k), seconds);
         }
     }
 

@@ -68,13 +68,14 @@ final class PartWatches {
     private void fuses() {
         for (int k = 0; k < model.fuses.size(); k++) {
             int place = k;
-            int slot = model.slots.fuse(k);
+            int element = model.slots.fuse(k, Slots.ELEMENT);
+            int holder = model.slots.fuse(k, Slots.HOLDER);
             RunModel.FuseModel fuse = model.fuses.get(k);
             all.add(new Watch(
                     Kind.FUSE_BLOWN,
                     fuse.id(),
                     k,
-                    (x, now, p) -> x[slot],
+                    (x, now, p) -> x[element] + x[holder],
                     1,
                     ABOVE,
                     (x, now, p) -> Math.abs(now.fuseA[place]),

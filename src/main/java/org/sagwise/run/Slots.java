@@ -40,6 +40,12 @@ final class Slots {
     static final int HOT_PEAK_C = 1;
     private static final int PER_HOT = 2;
 
+    /** Shares of the melting heat of one fuse. */
+    static final int ELEMENT = 0;
+
+    static final int HOLDER = 1;
+    private static final int PER_FUSE = 2;
+
     private final int hotBegin;
     private final int wireBegin;
     private final int fuseBegin;
@@ -60,7 +66,7 @@ final class Slots {
         hotBegin = cells * PER_CELL;
         wireBegin = hotBegin + coils * PER_HOT;
         fuseBegin = wireBegin + wires * PER_HOT;
-        givenJ = fuseBegin + fuses;
+        givenJ = fuseBegin + fuses * PER_FUSE;
         deliveredJ = givenJ + 1;
         cellHeatJ = givenJ + 2;
         pathHeatJ = givenJ + 3;
@@ -83,8 +89,8 @@ final class Slots {
         return wireBegin + wire * PER_HOT + quantity;
     }
 
-    int fuse(int fuse) {
-        return fuseBegin + fuse;
+    int fuse(int fuse, int quantity) {
+        return fuseBegin + fuse * PER_FUSE + quantity;
     }
 
     /** All of the sag that builds up and fades with time, of the cell that begins at {@code at}, V. */

@@ -157,10 +157,10 @@ class CatalogueCellsTest {
     void meltingTime_bladeFuse_liesInTheUsualBands(String name, FuseSpec fuse) {
         double rating = fuse.ratingA();
 
-        assertEquals(Double.POSITIVE_INFINITY, fuse.meltingTimeS(0, 1.10 * rating));
-        assertBetween(0.75, 600, fuse.meltingTimeS(0, 1.35 * rating), name);
-        assertBetween(0.15, 5, fuse.meltingTimeS(0, 2.00 * rating), name);
-        assertBetween(0.04, 0.5, fuse.meltingTimeS(0, 3.50 * rating), name);
+        assertEquals(Double.POSITIVE_INFINITY, fuse.melting().meltingTimeS(1.10 * rating));
+        assertBetween(0.75, 600, fuse.melting().meltingTimeS(1.35 * rating), name);
+        assertBetween(0.15, 5, fuse.melting().meltingTimeS(2.00 * rating), name);
+        assertBetween(0.04, 0.5, fuse.melting().meltingTimeS(3.50 * rating), name);
     }
 
     private static void assertBetween(double from, double to, double value, String what) {

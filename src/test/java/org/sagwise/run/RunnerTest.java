@@ -149,7 +149,7 @@ class RunnerTest {
 
         assertEquals(RunEnd.FUSE, result.end());
         // 4.2 V on 125 mΩ is 33.6 A; the slow sag lets it fall a little in the 0.13 s it takes.
-        double expectedS = new FuseMelting(10, 130).meltingTimeS(0, 4.2 / 0.125);
+        double expectedS = new FuseMelting(10, 130).meltingTimeS(4.2 / 0.125);
         assertEquals(expectedS, result.last().timeS(), 0.003);
     }
 
