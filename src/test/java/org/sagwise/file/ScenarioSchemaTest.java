@@ -37,7 +37,6 @@ class ScenarioSchemaTest {
 
     private static final Catalogue CATALOGUE = CatalogueLoader.builtIn();
     private static final Schema SCHEMA = load();
-    private static final Path BROKEN = Path.of("src/test/resources/broken");
 
     /** What no schema can say: it knows neither other parts, nor the catalogue, nor bytes. */
     private static final Set<Problem> BEYOND_A_SCHEMA = EnumSet.of(
@@ -80,14 +79,14 @@ class ScenarioSchemaTest {
         assertEquals(List.of(), SCHEMA.validate(text, InputFormat.JSON));
     }
 
-    static List<String> broken() throws IOException {
-        return BrokenFilesTest.names();
+    static List<Defect> broken() throws IOException {
+        return Defect.all();
     }
 
     @ParameterizedTest
     @MethodSource("broken")
-    void validate_brokenFile_failsWhereASchemaCan(String name) throws IOException {
-        byte[] bytes = Files.readAllBytes(BROKEN.resolve(name + ".json"));
+    void validate_brokenFile_failsWhereASchemaCan(Defect defect) throws IOException {
+        byte[] bytes = defect.file();
         Set<Problem> problems = EnumSet.noneOf(Problem.class);
         new ScenarioReader(CATALOGUE).read(bytes).findings().forEach(found -> problems.add((Problem) found.problem()));
         if (problems.stream().anyMatch(BEFORE_A_SCHEMA::contains)) {
