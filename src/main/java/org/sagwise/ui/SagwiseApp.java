@@ -189,6 +189,9 @@ public final class SagwiseApp extends Application {
 
     @Override
     public void stop() {
+        if (window != null) {
+            window.dispose();
+        }
         behindTheScenes.shutdownNow();
         onRequest.shutdownNow();
         time.shutdownNow();

@@ -108,6 +108,12 @@ public final class MainWindow {
         });
     }
 
+    /** Stops what goes on in it: a clock that beats keeps a window alive, and busy, that is long closed. */
+    public void dispose() {
+        inside.close();
+        lasting.close();
+    }
+
     /** An example that nobody changed speaks the window's language; other benches keep theirs. */
     private void translate() {
         if (models.files().documents().fileProperty().get().isEmpty()) {
