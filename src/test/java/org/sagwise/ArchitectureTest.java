@@ -100,6 +100,49 @@ class ArchitectureTest {
                 .because("two rooms that use each other are one room with a wall in it"));
     }
 
+    @Test
+    void program_itsPackages_haveNoCycles() {
+        check(slices().assignedFrom(PackageSlices.EACH)
+                .should()
+                .beFreeOfCycles()
+                .because("a package is a folder that can be read, and thrown away, by itself"));
+    }
+
+    @Test
+    void window_itsModels_knowNoScreen() {
+        check(noClasses()
+                .that()
+                .resideInAnyPackage("org.sagwise.ui.model..", "org.sagwise.ui.prefs..")
+                .should()
+                .dependOnClassesThat(resideInAnyPackage("javafx.scene..", "javafx.stage.."))
+                .because("what the window knows can be tested without one"));
+    }
+
+    @Test
+    void files_outsideTheWindowAndTheCommandLine_areOpenedByFewAlone() {
+        check(noClasses()
+                .that()
+                .resideOutsideOfPackages(Rooms.patterns(List.of("ui", "cli", "app")))
+                .and(Outside.ARE_NO_OPENERS)
+                .should()
+                .dependOnClassesThat(Outside.FILES)
+                .because("what stands in a document must not name what is read next"));
+    }
+
+    @Test
+    void network_isReachedByNobody() {
+        check(noClasses()
+                .should()
+                .dependOnClassesThat(Outside.NETWORK)
+                .orShould()
+                .callMethod(java.net.URL.class, "openStream")
+                .orShould()
+                .callMethod(java.net.URL.class, "openConnection")
+                .orShould()
+                .callMethod(java.net.URL.class, "getContent")
+                .because("a file from a stranger must not tell anybody that it was opened"));
+    }
+
     @ParameterizedTest
     @FieldSource("LIBRARIES")
     void library_itsUse_staysInItsRooms(Library library) {

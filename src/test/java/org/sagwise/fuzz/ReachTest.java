@@ -1,15 +1,9 @@
 package org.sagwise.fuzz;
 
-import static com.tngtech.archunit.base.DescribedPredicate.describe;
-import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import com.tngtech.archunit.base.DescribedPredicate;
-import com.tngtech.archunit.core.domain.JavaClass;
-import com.tngtech.archunit.core.domain.JavaClasses;
-import com.tngtech.archunit.core.importer.ClassFileImporter;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
@@ -17,7 +11,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -40,89 +33,6 @@ import org.sagwise.text.Signs;
 
 /** No document, whatever stands in it, makes the program read a file or ask the network. */
 class ReachTest {
-
-    private static final JavaClasses PROGRAM = new ClassFileImporter()
-            .withImportOption(location -> !location.contains(testFolder()))
-            .importPackages("org.sagwise");
-
-    /** Who opens files: those that are given a name by a person or by the system, not by a file. */
-    private static final Set<String> OPENERS = Set.of(
-            "AtomicFile",
-            "LessonFolder",
-            "LessonProgress",
-            "LessonSource",
-            "ScenarioFiles",
-            "ScenarioReader",
-            "SettingsFile");
-
-    private static final DescribedPredicate<JavaClass> FILES = describe(
-            "open files",
-            it -> it.isEquivalentTo(java.nio.file.Files.class)
-                    || it.isAssignableTo(java.io.FileInputStream.class)
-                    || it.isAssignableTo(java.io.FileReader.class)
-                    || it.isAssignableTo(java.io.RandomAccessFile.class)
-                    || it.isAssignableTo(java.nio.channels.FileChannel.class));
-
-    private static final DescribedPredicate<JavaClass> NETWORK = describe(
-            "reach the network",
-            it -> it.getPackageName().startsWith("java.net")
-                            && !Set.of("URL", "URI", "URISyntaxException").contains(it.getSimpleName())
-                    || it.getPackageName().startsWith("javax.net")
-                    || it.getPackageName().startsWith("java.rmi")
-                    || it.getPackageName().startsWith("javax.naming"));
-
-    @Test
-    void files_areOpenedByFewAlone() {
-        noClasses()
-                .that()
-                .resideInAnyPackage(
-                        "org.sagwise.quantity..",
-                        "org.sagwise.part..",
-                        "org.sagwise.scenario..",
-                        "org.sagwise.network..",
-                        "org.sagwise.reading..",
-                        "org.sagwise.hazard..",
-                        "org.sagwise.run..",
-                        "org.sagwise.plan..",
-                        "org.sagwise.lesson..",
-                        "org.sagwise.file..",
-                        "org.sagwise.picture..",
-                        "org.sagwise.report..")
-                .and(describe("are none of the openers", it -> !OPENERS.contains(outermost(it))))
-                .should()
-                .dependOnClassesThat(FILES)
-                .because("what stands in a document must not name what is read next")
-                .check(PROGRAM);
-    }
-
-    private static String outermost(JavaClass it) {
-        String name = it.getName().substring(it.getPackageName().length() + 1);
-        return name.contains("$") ? name.substring(0, name.indexOf('$')) : name;
-    }
-
-    /** Where this class was compiled to, whichever tool compiled it. */
-    private static String testFolder() {
-        return ReachTest.class
-                .getProtectionDomain()
-                .getCodeSource()
-                .getLocation()
-                .getPath();
-    }
-
-    @Test
-    void network_isReachedByNobody() {
-        noClasses()
-                .should()
-                .dependOnClassesThat(NETWORK)
-                .orShould()
-                .callMethod(java.net.URL.class, "openStream")
-                .orShould()
-                .callMethod(java.net.URL.class, "openConnection")
-                .orShould()
-                .callMethod(java.net.URL.class, "getContent")
-                .because("a file from a stranger must not tell anybody that it was opened")
-                .check(PROGRAM);
-    }
 
     @Test
     void scenario_fullOfAddresses_makesAPostWithoutAny() {
