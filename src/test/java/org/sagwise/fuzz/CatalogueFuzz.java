@@ -41,7 +41,11 @@ class CatalogueFuzz {
     private static final CatalogueSource SOUND = CatalogueLoader.builtInSource();
 
     static Stream<byte[]> files() {
-        return IntStream.range(0, FILES.size()).mapToObj(CatalogueFuzz::letterAndFile);
+        return FixedInputs.of(
+                IntStream.range(0, FILES.size())
+                        .mapToObj(CatalogueFuzz::letterAndFile)
+                        .toList(),
+                2000);
     }
 
     private static byte[] letterAndFile(int which) {

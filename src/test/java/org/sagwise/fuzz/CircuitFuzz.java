@@ -19,7 +19,8 @@ class CircuitFuzz {
     private static final List<String> DEMOS = DemoScenarios.names();
 
     static Stream<byte[]> choices() {
-        return IntStream.range(0, DEMOS.size()).mapToObj(CircuitFuzz::choice);
+        return FixedInputs.of(
+                IntStream.range(0, DEMOS.size()).mapToObj(CircuitFuzz::choice).toList(), 250);
     }
 
     private static byte[] choice(int demo) {

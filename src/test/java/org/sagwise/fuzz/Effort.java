@@ -38,7 +38,8 @@ final class Effort {
         throw new AssertionError("takes " + quickest / 1_000_000 + " ms of the processor's time");
     }
 
-    private static boolean isCounted() {
+    /** Whether the fuzzer counts what is reached. */
+    static boolean isCounted() {
         return System.getenv("JAZZER_FUZZ") != null;
     }
 

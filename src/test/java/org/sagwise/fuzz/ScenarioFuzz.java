@@ -14,7 +14,8 @@ import org.sagwise.file.ShareText;
 class ScenarioFuzz {
 
     static Stream<byte[]> demos() {
-        return DemoScenarios.names().stream().map(DemoScenarios::bytes);
+        return FixedInputs.of(
+                DemoScenarios.names().stream().map(DemoScenarios::bytes).toList(), 2000);
     }
 
     @MethodSource("demos")

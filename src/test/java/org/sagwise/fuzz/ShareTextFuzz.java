@@ -14,12 +14,13 @@ import org.sagwise.file.ShareText;
 class ShareTextFuzz {
 
     static Stream<byte[]> posts() {
-        return Stream.concat(
+        Stream<byte[]> sound = Stream.concat(
                 DemoScenarios.names().stream()
                         .map(DemoScenarios::bytes)
                         .map(demo -> Sealed.sealed(Sealed.deflated(demo)))
                         .map(text -> ("Look: " + text + "!").getBytes(StandardCharsets.US_ASCII)),
                 DemoScenarios.names().stream().map(DemoScenarios::bytes).map(Sealed::deflated));
+        return FixedInputs.of(sound.toList(), 2000);
     }
 
     @MethodSource("posts")
