@@ -8,10 +8,10 @@ import org.sagwise.part.Catalogue;
 import org.sagwise.reading.Bench;
 import org.sagwise.reading.Instant;
 import org.sagwise.reading.Ledger;
-import org.sagwise.reading.Press;
 import org.sagwise.reading.Readings;
 import org.sagwise.reading.Staircase;
 import org.sagwise.reading.States;
+import org.sagwise.scenario.Press;
 import org.sagwise.scenario.Scenario;
 
 /**
@@ -32,8 +32,7 @@ public record Assessment(Instant instant, Ledger ledger, List<Caution> cautions)
     /** A scenario at the instant at which it begins, with the button as it says. */
     public static Assessment of(Scenario scenario, Catalogue catalogue) {
         Bench bench = Bench.of(scenario, catalogue);
-        Press press = scenario.fired() ? Press.HELD : Press.RELEASED;
-        return of(Instant.start(bench, press), Hazards.check(bench));
+        return of(Instant.start(bench, scenario.press()), Hazards.check(bench));
     }
 
     private static Assessment of(Instant instant, List<Caution> cautions) {

@@ -1,6 +1,6 @@
 package org.sagwise.assessment;
 
-import org.sagwise.reading.Press;
+import org.sagwise.scenario.Press;
 
 /**
  * A moment of a bench, as exports show it.
@@ -18,8 +18,8 @@ public record Moment(Assessment assessment, double atS) {
 
     /** The instant at which a bench begins, whatever moment the assessment is of. */
     public static Moment start(Assessment assessment) {
-        Press press = assessment.readings().fired() ? Press.HELD : Press.RELEASED;
-        return new Moment(assessment.at(assessment.bench().start(), press), 0);
+        return new Moment(
+                assessment.at(assessment.bench().start(), assessment.readings().press()), 0);
     }
 
     public boolean isStart() {

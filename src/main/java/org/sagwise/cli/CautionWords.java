@@ -3,10 +3,11 @@ package org.sagwise.cli;
 import java.util.List;
 import java.util.stream.Stream;
 import org.sagwise.hazard.Caution;
+import org.sagwise.hazard.CautionNumbers;
 import org.sagwise.hazard.CautionTexts;
 import org.sagwise.hazard.LookAhead;
 import org.sagwise.part.PartKind;
-import org.sagwise.quantity.Digits;
+
 import org.sagwise.quantity.Unit;
 import org.sagwise.scenario.Names;
 import org.sagwise.scenario.Scenario;
@@ -79,16 +80,10 @@ final class CautionWords {
     }
 
     private String numbers(Caution caution) {
-        if (Double.isNaN(caution.measured())) {
-            return "";
-        }
-        String measured = number(caution.measured(), caution.unit());
-        return Double.isNaN(caution.limit())
-                ? measured
-                : texts.say("caution.against", measured, number(caution.limit(), caution.unit()));
-    }
-
-    private String number(double value, String unit) {
-        return call.format().number(value, Digits.significant(3)) + (unit.isEmpty() ? "" : " " + unit);
+        return CautionNumbers.of(caution, call.format())
+                .map(numbers -> numbers.limit()
+                        .map(limit -> texts.say("caution.against", numbers.measured(), limit))
+                        .orElse(numbers.measured()))
+                .orElse("");
     }
 }

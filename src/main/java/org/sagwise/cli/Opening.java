@@ -12,7 +12,7 @@ import org.sagwise.file.LessonFolder;
 import org.sagwise.file.LessonSource;
 import org.sagwise.file.ScenarioReader;
 import org.sagwise.part.NearMiss;
-import org.sagwise.reading.Press;
+import org.sagwise.scenario.Press;
 import org.sagwise.scenario.Scenario;
 
 /** Opens the window, or says why there is none and prints the readings instead. */

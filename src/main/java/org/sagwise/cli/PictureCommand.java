@@ -12,10 +12,10 @@ import org.sagwise.assessment.Assessment;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.picture.layout.Drawing;
 import org.sagwise.picture.look.Theme;
-import org.sagwise.reading.Press;
 import org.sagwise.report.picture.BenchPicture;
 import org.sagwise.report.picture.PictureFormat;
 import org.sagwise.report.picture.PictureSize;
+import org.sagwise.scenario.Press;
 import org.sagwise.run.RunPlan;
 import org.sagwise.scenario.Scenario;
 import picocli.CommandLine.ArgGroup;
@@ -98,7 +98,7 @@ final class PictureCommand implements Callable<Integer> {
     }
 
     private byte[] picture(Scenario scenario, RunPlan until, PictureFormat format, Theme colours, PictureSize wanted) {
-        Press press = button != null && button.rest ? Press.RELEASED : Press.HELD;
+        Press press = Press.of(button == null || !button.rest);
         Assessment assessment = Assessment.of(scenario, CatalogueLoader.builtIn());
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try {

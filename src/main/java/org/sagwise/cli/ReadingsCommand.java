@@ -3,7 +3,7 @@ package org.sagwise.cli;
 import java.util.concurrent.Callable;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.file.CatalogueLoader;
-import org.sagwise.reading.Press;
+import org.sagwise.scenario.Press;
 import org.sagwise.scenario.Scenario;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -45,7 +45,7 @@ final class ReadingsCommand implements Callable<Integer> {
             given.complain(call);
             return ExitStatus.WRONG;
         }
-        Press press = moment != null && moment.rest ? Press.RELEASED : Press.HELD;
+        Press press = Press.of(moment == null || !moment.rest);
         Assessment assessment = assess(given.scenario().get()).with(press);
         if (json) {
             AssessmentJson.write(call, assessment);

@@ -7,9 +7,9 @@ import org.sagwise.reading.CoilReading;
 import org.sagwise.reading.Ledger;
 import org.sagwise.reading.LinkReading;
 import org.sagwise.reading.MeterDisplay;
-import org.sagwise.reading.PackReading;
 import org.sagwise.reading.PartReading;
 import org.sagwise.reading.ProbeReading;
+import org.sagwise.reading.ReadingTable;
 import org.sagwise.reading.Readings;
 
 /**
@@ -36,7 +36,7 @@ final class ReadingsJson {
         json.objects("coils", readings.coils(), this::coil);
         json.objects("parts", readings.parts(), this::part);
         json.objects("links", readings.links(), this::link);
-        pack(readings.pack());
+        json.object("pack", () -> numbers(ReadingTable.PACK, readings.pack()));
         probes(readings.probes());
         json.object("nodes", () -> readings.nodes().forEach((node, v) -> json.number(node.toString(), v)));
         balance(readings.balance());
@@ -44,56 +44,29 @@ final class ReadingsJson {
 
     private void cell(CellReading cell) {
         json.text("id", cell.id());
-        json.number("rest_V", cell.restV());
-        json.number("terminal_V", cell.terminalV());
-        json.number("sag_V", cell.sagV());
-        json.number("current_A", cell.currentA());
-        json.number("limit_A", cell.limitA());
-        json.number("load_fraction", cell.loadFraction());
-        json.number("internal_ohm", cell.internalOhm());
-        json.number("heat_W", cell.heatW());
+        numbers(ReadingTable.CELL, cell);
     }
 
     private void coil(CoilReading coil) {
         json.text("id", coil.id());
-        json.number("ohm", coil.ohm());
-        json.number("volts_V", coil.voltsV());
-        json.number("current_A", coil.currentA());
-        json.number("power_W", coil.powerW());
-        json.number("temperature_C", coil.temperatureC());
+        numbers(ReadingTable.COIL, coil);
     }
 
     private void part(PartReading part) {
         json.text("id", part.id());
         json.text("kind", part.kind().word());
-        json.number("current_A", part.currentA());
-        json.number("volts_V", part.voltsV());
-        json.number("power_W", part.powerW());
+        numbers(ReadingTable.PART, part);
         json.text("state", Words.of(part.state()));
     }
 
     private void link(LinkReading link) {
         json.text("from", link.from().toString());
         json.text("to", link.to().toString());
-        json.number("ohm", link.ohm());
-        json.number("current_A", link.currentA());
-        json.number("drop_V", link.dropV());
-        json.number("heat_W", link.heatW());
+        numbers(ReadingTable.LINK, link);
     }
 
-    private void pack(PackReading pack) {
-        json.object("pack", () -> {
-            json.number("given_W", pack.givenW());
-            json.number("delivered_W", pack.deliveredW());
-            json.number("cell_heat_W", pack.cellHeatW());
-            json.number("path_heat_W", pack.pathHeatW());
-            json.number("charging_W", pack.chargingW());
-            json.number("board_heat_W", pack.boardHeatW());
-            json.number("supply_heat_W", pack.supplyHeatW());
-            json.number("load_current_A", pack.loadCurrentA());
-            json.number("drop_V", pack.dropV());
-            json.number("efficiency", pack.efficiency());
-        });
+    private <T> void numbers(ReadingTable<T> table, T read) {
+        table.rows().forEach(row -> json.number(row.name(), row.of(read)));
     }
 
     private void probes(Optional<ProbeReading> probes) {

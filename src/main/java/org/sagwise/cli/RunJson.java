@@ -1,7 +1,7 @@
 package org.sagwise.cli;
 
 import java.util.List;
-import org.sagwise.reading.Press;
+import org.sagwise.scenario.Press;
 import org.sagwise.run.Basis;
 import org.sagwise.run.CellMoment;
 import org.sagwise.run.CoilMoment;
@@ -79,7 +79,7 @@ final class RunJson {
     }
 
     private void outlook(Outlook outlook) {
-        json.flag("fired", outlook.press() == Press.HELD);
+        json.flag("fired", outlook.press().isHeld());
         json.number("looked_s", outlook.lookedS());
         json.objects("stages", outlook.stages(), this::stage);
     }

@@ -3,12 +3,12 @@ package org.sagwise.cli;
 import java.util.List;
 import java.util.stream.Stream;
 import org.sagwise.reading.Bench;
-import org.sagwise.reading.Press;
 import org.sagwise.run.LifeTogether;
 import org.sagwise.run.Outlook;
 import org.sagwise.run.RunPlan;
 import org.sagwise.run.RunResult;
 import org.sagwise.run.RunSettings;
+import org.sagwise.scenario.Press;
 
 /**
  * A run with all that is told about it.

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.quantity.Unit;
-import org.sagwise.reading.Press;
 import org.sagwise.run.CellMoment;
 import org.sagwise.run.CoilMoment;
 import org.sagwise.run.EnergyBook;
@@ -171,7 +170,7 @@ final class RunText {
     private void outlook(Outlook outlook) {
         lines.add("");
         String looked = time(outlook.lookedS());
-        boolean held = outlook.press() == Press.HELD && last.presses() > 0;
+        boolean held = outlook.press().isHeld() && last.presses() > 0;
         lines.addAll(Paragraph.lines(texts.say(held ? "run.if-held" : "run.if-left", looked), ""));
         lines.addAll(
                 Paragraph.hanging(outlook.stages().stream().map(this::stage).toList()));

@@ -10,7 +10,7 @@ import org.sagwise.lesson.LessonProblem;
 import org.sagwise.lesson.ReadingRef;
 import org.sagwise.lesson.When;
 import org.sagwise.part.PartKind;
-import org.sagwise.reading.Press;
+import org.sagwise.scenario.Press;
 import org.sagwise.scenario.Places;
 import org.sagwise.scenario.Problem;
 

@@ -1,12 +1,10 @@
 package org.sagwise.hazard;
 
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.ResourceBundle;
 import java.util.ResourceBundle.Control;
 import org.sagwise.quantity.QuantityFormat;
-import org.sagwise.quantity.Unit;
 
 /** Says cautions in the reader's language, numbers as that language writes them. */
 public final class CautionTexts {
@@ -15,24 +13,7 @@ public final class CautionTexts {
 
     private static final Control NO_FALLBACK = Control.getNoFallbackControl(Control.FORMAT_PROPERTIES);
 
-    private static final Map<String, Unit> UNITS = Map.of(
-            "A", Unit.AMPERE,
-            "V", Unit.VOLT,
-            "W", Unit.WATT,
-            "Ah", Unit.AMPERE_HOUR,
-            "°C", Unit.CELSIUS,
-            "Ω", Unit.OHM);
-
     private CautionTexts() {}
-
-    /** The symbol by which cautions name a unit; empty for one that none of them counts in. */
-    static String symbol(Unit unit) {
-        return UNITS.entrySet().stream()
-                .filter(entry -> entry.getValue() == unit)
-                .map(Map.Entry::getKey)
-                .findFirst()
-                .orElse("");
-    }
 
     /** A few words that name the hazard. */
     public static String title(Caution caution, Locale locale) {
@@ -65,8 +46,8 @@ public final class CautionTexts {
 
     private static Optional<String> value(Caution caution, String name, DetailWords words) {
         return switch (name) {
-            case "measured" -> words.number(caution.measured(), UNITS.get(caution.unit()));
-            case "limit" -> words.number(caution.limit(), UNITS.get(caution.unit()));
+            case "measured" -> words.number(caution.measured(), caution.unit());
+            case "limit" -> words.number(caution.limit(), caution.unit());
             case "when" ->
                 Optional.of(words.when(
                         caution.details().containsKey(CautionBuilder.WITHOUT_BUTTON)

@@ -1,9 +1,8 @@
 package org.sagwise.hazard;
 
-import java.util.LinkedHashMap;
-import java.util.Map;
 import java.util.Optional;
 import java.util.ResourceBundle;
+import org.sagwise.quantity.Measure;
 import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.quantity.Unit;
 import org.sagwise.scenario.Names;
@@ -15,20 +14,6 @@ import org.sagwise.scenario.Names;
  * @param format how it writes numbers
  */
 record DetailWords(ResourceBundle bundle, QuantityFormat format) {
-
-    /** Units by the ending of a detail's name, longer endings before those they end in. */
-    private static final Map<String, Unit> ENDINGS = new LinkedHashMap<>();
-
-    static {
-        ENDINGS.put("Share", Unit.FRACTION);
-        ENDINGS.put("Ohm", Unit.OHM);
-        ENDINGS.put("Mm", Unit.METRE);
-        ENDINGS.put("Ah", Unit.AMPERE_HOUR);
-        ENDINGS.put("A", Unit.AMPERE);
-        ENDINGS.put("V", Unit.VOLT);
-        ENDINGS.put("W", Unit.WATT);
-        ENDINGS.put("S", Unit.SECOND);
-    }
 
     /**
      * A detail in words; empty if its number is not known.
@@ -50,6 +35,11 @@ record DetailWords(ResourceBundle bundle, QuantityFormat format) {
         return Double.isNaN(value) ? Optional.empty() : Optional.of(format.print(value, unit));
     }
 
+    /** A number with the unit of this symbol; empty if it is not known. */
+    Optional<String> number(double value, String symbol) {
+        return Unit.ofSymbol(symbol).flatMap(unit -> number(value, unit));
+    }
+
     /** What is said of a number that is not known, where a sentence has no words of its own. */
     String unknown() {
         return bundle.getString("unknown");
@@ -65,10 +55,8 @@ record DetailWords(ResourceBundle bundle, QuantityFormat format) {
     }
 
     private static Unit unit(String name) {
-        return ENDINGS.entrySet().stream()
-                .filter(entry -> name.endsWith(entry.getKey()))
-                .map(Map.Entry::getValue)
-                .findFirst()
+        return Measure.ofName(name)
+                .map(Measure::unit)
                 .orElseThrow(() -> new IllegalArgumentException("no unit in " + name));
     }
 

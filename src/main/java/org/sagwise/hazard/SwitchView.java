@@ -18,9 +18,9 @@ import org.sagwise.reading.Bench;
 import org.sagwise.reading.CellReading;
 import org.sagwise.reading.LinkReading;
 import org.sagwise.reading.PartReading;
-import org.sagwise.reading.Press;
 import org.sagwise.reading.Readings;
 import org.sagwise.scenario.Part;
+import org.sagwise.scenario.Press;
 import org.sagwise.scenario.net.Nets;
 
 /** The bench with the button in one position: what can be measured, and how it hangs together. */
@@ -44,7 +44,7 @@ final class SwitchView {
         this.bench = bench;
         this.byLinks = byLinks;
         this.when = when;
-        this.readings = press == Press.HELD ? bench.fired() : bench.rest();
+        this.readings = press.isHeld() ? bench.fired() : bench.rest();
         for (CellReading cell : readings.cells()) {
             cells.put(
                     cell.id(),

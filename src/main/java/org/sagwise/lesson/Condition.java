@@ -3,8 +3,8 @@ package org.sagwise.lesson;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.sagwise.part.PartKind;
-import org.sagwise.reading.Press;
 import org.sagwise.scenario.Part;
+import org.sagwise.scenario.Press;
 import org.sagwise.scenario.Probes;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
@@ -108,7 +108,7 @@ public sealed interface Condition {
     record Button(Press press) implements Condition {
         @Override
         public boolean holds(Situation situation) {
-            return situation.scenario().fired() == (press == Press.HELD);
+            return situation.scenario().press() == press;
         }
     }
 

@@ -2,6 +2,7 @@ package org.sagwise.lesson;
 
 import java.util.Optional;
 import org.sagwise.quantity.Unit;
+import org.sagwise.reading.ReadingTable;
 
 /**
  * Names one reading, as in {@code coil.power_W}, {@code rest/A.terminal_V} or {@code
@@ -35,17 +36,7 @@ public record ReadingRef(Optional<String> bench, When when, String part, String 
 
     /** The unit in which the reading is given. */
     public Unit unit() {
-        return switch (quantity.substring(quantity.lastIndexOf('_') + 1)) {
-            case "V" -> Unit.VOLT;
-            case "A" -> Unit.AMPERE;
-            case "W" -> Unit.WATT;
-            case "ohm" -> Unit.OHM;
-            case "s" -> Unit.SECOND;
-            case "Wh" -> Unit.WATT_HOUR;
-            case "Ah" -> Unit.AMPERE_HOUR;
-            case "C" -> Unit.CELSIUS;
-            default -> Unit.FRACTION;
-        };
+        return ReadingTable.unitOf(quantity);
     }
 
     @Override

@@ -1,5 +1,6 @@
 package org.sagwise.quantity;
 
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -26,6 +27,7 @@ public record Measure(Unit unit, Scale scale) {
             Map.entry("mm", Measure.of(Unit.METRE, "mm")),
             Map.entry("mm2", Measure.of(Unit.SQUARE_METRE, "mm²")),
             Map.entry("s", Measure.of(Unit.SECOND)),
+            Map.entry("share", Measure.of(Unit.FRACTION)),
             Map.entry("A2s", Measure.of(Unit.AMPERE_SQUARED_SECOND)));
 
     public Measure {
@@ -57,5 +59,20 @@ public record Measure(Unit unit, Scale scale) {
     public static Optional<Measure> ofKey(String key) {
         int underscore = key.lastIndexOf('_');
         return Optional.ofNullable(BY_ENDING.get(key.substring(underscore + 1)));
+    }
+
+    /**
+     * What the ending of a name in the code says: {@code claimedAh} is in ampere-hours, {@code
+     * loadOhm} in ohms.
+     *
+     * @return empty for a name whose ending names no unit
+     */
+    public static Optional<Measure> ofName(String name) {
+        int start = name.length() - 1;
+        while (start > 0 && !Character.isUpperCase(name.charAt(start))) {
+            start--;
+        }
+        String ending = name.substring(Math.max(start, 0));
+        return Optional.ofNullable(BY_ENDING.getOrDefault(ending, BY_ENDING.get(ending.toLowerCase(Locale.ROOT))));
     }
 }

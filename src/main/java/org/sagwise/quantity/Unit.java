@@ -7,6 +7,7 @@ import java.math.MathContext;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The units in which values are held inside, each with the ways in which a person may write it.
@@ -107,6 +108,13 @@ public enum Unit {
                 .filter(scale -> scale.symbol().equals(symbol))
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException(this + " is not in " + symbol));
+    }
+
+    /** The unit whose own symbol this is, as in {@code A}; empty for any other text. */
+    public static Optional<Unit> ofSymbol(String symbol) {
+        return Stream.of(values())
+                .filter(unit -> !symbol.isEmpty() && unit.base().symbol().equals(symbol))
+                .findFirst();
     }
 
     /**

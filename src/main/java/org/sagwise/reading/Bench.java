@@ -16,6 +16,7 @@ import org.sagwise.part.key.Keys;
 import org.sagwise.scenario.Joint;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Part;
+import org.sagwise.scenario.Press;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
 
@@ -130,7 +131,7 @@ public final class Bench {
 
     /** Readings at the start with the button as the scenario has it. */
     public Readings now() {
-        return scenario.fired() ? fired() : rest();
+        return moment(scenario.press()).readings();
     }
 
     /** Readings at the start with the button let go. */
@@ -149,7 +150,7 @@ public final class Bench {
     }
 
     Moment moment(Press press) {
-        if (press == Press.HELD) {
+        if (press.isHeld()) {
             if (fired == null) {
                 fired = Moment.of(this, start, Press.HELD);
             }
@@ -164,7 +165,7 @@ public final class Bench {
     /** Whether a switch lets current through. */
     public boolean isClosed(Part part, Press press) {
         String stuck = values.get(part.id()).word("stuck").orElse("");
-        return stuck.equals("closed") || (press == Press.HELD && !stuck.equals("open"));
+        return stuck.equals("closed") || (press.isHeld() && !stuck.equals("open"));
     }
 
     /** Whether a link joins its ends: the can of a cell whose wrap is sound touches nothing. */

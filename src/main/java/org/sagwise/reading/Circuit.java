@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
 import org.sagwise.network.Network;
+import org.sagwise.scenario.Press;
 import org.sagwise.scenario.TerminalRef;
 
 /**

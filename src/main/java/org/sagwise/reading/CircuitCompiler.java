@@ -15,6 +15,7 @@ import org.sagwise.part.PartKind;
 import org.sagwise.part.key.EffectiveKeys;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Part;
+import org.sagwise.scenario.Press;
 import org.sagwise.scenario.TerminalRef;
 
 /** Turns a bench at one moment into an electrical network. */

@@ -10,6 +10,7 @@ import org.sagwise.network.Network;
 import org.sagwise.network.NetworkSolver;
 import org.sagwise.network.OperatingPoint;
 import org.sagwise.scenario.Part;
+import org.sagwise.scenario.Press;
 import org.sagwise.scenario.Probes;
 
 /**

@@ -1,5 +1,7 @@
 package org.sagwise.reading;
 
+import org.sagwise.scenario.Press;
+
 /**
  * A bench at one instant: what can be measured, and the staircase. The network is solved once for
  * both.
@@ -28,7 +30,7 @@ public final class Instant {
     /** A bench in any state. The stairs go the way that the current takes with the button held. */
     static Instant of(Bench bench, States states, Press press) {
         Moment shown = Moment.of(bench, states, press);
-        Moment way = press == Press.HELD ? shown : Moment.of(bench, states, Press.HELD);
+        Moment way = press.isHeld() ? shown : Moment.of(bench, states, Press.HELD);
         return new Instant(bench, states, shown, way);
     }
 
@@ -41,7 +43,7 @@ public final class Instant {
         if (later == bench.start()) {
             return start(bench, press);
         }
-        if (press == Press.HELD || !later.isJoinedAs(states)) {
+        if (press.isHeld() || !later.isJoinedAs(states)) {
             return of(bench, later, press);
         }
         return new Instant(bench, later, Moment.of(bench, later, press), way);

@@ -2,6 +2,7 @@ package org.sagwise.reading;
 
 import org.sagwise.network.NetworkSolver;
 import org.sagwise.network.OperatingPoint;
+import org.sagwise.scenario.Press;
 
 /**
  * A bench at one moment, solved.

@@ -12,6 +12,7 @@ import org.sagwise.part.MeterMode;
 import org.sagwise.part.PartKind;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Part;
+import org.sagwise.scenario.Press;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
 
@@ -57,7 +58,7 @@ final class ReadingTaker {
         });
         return new Readings(
                 scenario.title(),
-                press == Press.HELD,
+                press.isHeld(),
                 cells,
                 coils,
                 parts,

@@ -3,6 +3,7 @@ package org.sagwise.reading;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.sagwise.scenario.Press;
 import org.sagwise.scenario.TerminalRef;
 
 /**
@@ -39,6 +40,11 @@ public record Readings(
         Map<TerminalRef, Integer> islands,
         Balance balance,
         List<Notice> notices) {
+
+    /** What the thumb does to the button. */
+    public Press press() {
+        return Press.of(fired);
+    }
 
     public Optional<CellReading> cell(String id) {
         return cells.stream().filter(cell -> cell.id().equals(id)).findFirst();

@@ -2,6 +2,7 @@ package org.sagwise.reading;
 
 import java.util.List;
 import java.util.OptionalInt;
+import org.sagwise.scenario.Press;
 
 /**
  * Potential along the way of the current: up through each cell to its rest voltage, down through
@@ -98,7 +99,7 @@ public record Staircase(List<Step> steps, List<Lane> lanes, double lowestV, doub
 
     /** The stairs of a bench at its start, with the button as the scenario has it. */
     public static Staircase of(Bench bench) {
-        return of(bench, bench.scenario().fired() ? Press.HELD : Press.RELEASED);
+        return of(bench, bench.scenario().press());
     }
 
     /**

@@ -2,7 +2,6 @@ package org.sagwise.report;
 
 import java.util.List;
 import java.util.StringJoiner;
-import org.sagwise.reading.Press;
 import org.sagwise.run.CellMoment;
 import org.sagwise.run.CoilMoment;
 import org.sagwise.run.RunState;
@@ -46,7 +45,7 @@ public final class RunCsv {
 
     private static String row(RunState state) {
         StringJoiner row = new StringJoiner(",");
-        row.add(number(state.timeS())).add(state.press() == Press.HELD ? "1" : "0");
+        row.add(number(state.timeS())).add(state.press().isHeld() ? "1" : "0");
         for (CellMoment cell : state.cells()) {
             row.add(number(cell.restV()))
                     .add(number(cell.terminalV()))

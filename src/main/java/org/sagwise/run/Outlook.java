@@ -5,8 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.sagwise.reading.Bench;
-import org.sagwise.reading.Press;
 import org.sagwise.run.RunEvent.Kind;
+import org.sagwise.scenario.Press;
 
 /**
  * What goes wrong, and how soon, if nobody does anything: the button held, as a jammed one is, or

@@ -1,6 +1,6 @@
 package org.sagwise.run;
 
-import org.sagwise.reading.Press;
+import org.sagwise.scenario.Press;
 
 /**
  * Lengths of steps that are expected to be right: learnt from the steps before, so that few steps
@@ -18,7 +18,7 @@ record Pace(double nextS, double heldFirstS, double releasedFirstS) {
 
     /** The pace after the button has turned. */
     Pace turned(Press press) {
-        double first = press == Press.HELD ? heldFirstS : releasedFirstS;
+        double first = press.isHeld() ? heldFirstS : releasedFirstS;
         return new Pace(first, heldFirstS, releasedFirstS);
     }
 
@@ -28,8 +28,6 @@ record Pace(double nextS, double heldFirstS, double releasedFirstS) {
 
     /** What the first step after a turn has taught. */
     Pace first(Press press, double seconds) {
-        return press == Press.HELD
-                ? new Pace(seconds, seconds, releasedFirstS)
-                : new Pace(seconds, heldFirstS, seconds);
+        return press.isHeld() ? new Pace(seconds, seconds, releasedFirstS) : new Pace(seconds, heldFirstS, seconds);
     }
 }

@@ -9,9 +9,9 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import org.sagwise.reading.Broken;
 import org.sagwise.reading.CellState;
-import org.sagwise.reading.Press;
 import org.sagwise.reading.States;
 import org.sagwise.run.RunEvent.Kind;
+import org.sagwise.scenario.Press;
 
 /**
  * A bench at one moment of a run: everything needed to go on from here. A value: it never changes,

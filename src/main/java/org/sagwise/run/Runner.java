@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.sagwise.reading.Bench;
-import org.sagwise.reading.Press;
 import org.sagwise.run.RunEvent.Kind;
+import org.sagwise.scenario.Press;
 
 /** Runs a plan from beginning to end. */
 public final class Runner {
@@ -118,7 +118,7 @@ public final class Runner {
         if (state.allChargersDone()) {
             return RunEnd.CHARGED;
         }
-        boolean quiet = press == Press.HELD && state.largestCurrentA() < NO_CURRENT_A;
+        boolean quiet = press.isHeld() && state.largestCurrentA() < NO_CURRENT_A;
         return quiet ? RunEnd.NO_CURRENT : null;
     }
 }

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.sagwise.reading.Bench;
-import org.sagwise.reading.Press;
 import org.sagwise.run.RunEvent.Kind;
+import org.sagwise.scenario.Press;
 
 /**
  * Carries a bench through time. {@link #advance} is a function of its arguments alone: the same

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Set;
-import org.sagwise.reading.Press;
 import org.sagwise.run.RunEvent.Kind;
+import org.sagwise.scenario.Press;
 
 /** One stretch of time with the button held or let go, step by step. */
 final class Stretch {
@@ -96,7 +96,7 @@ final class Stretch {
         press = wanted;
         pace = pace.turned(press);
         justTurned = true;
-        if (press == Press.HELD && stepper.hasSwitch()) {
+        if (press.isHeld() && stepper.hasSwitch()) {
             presses++;
         }
         if (press == Press.RELEASED && marks.intersects(stepper.untilReleased())) {
@@ -245,7 +245,7 @@ final class Stretch {
 
     private void take(Trial trial, double untilS, double seconds) {
         x = trial.x();
-        if (press == Press.HELD) {
+        if (press.isHeld()) {
             x[stepper.model().slots.firedS] += seconds;
         }
         now = trial.end();

@@ -2,7 +2,7 @@ package org.sagwise.run;
 
 import java.util.List;
 import org.sagwise.reading.Bench;
-import org.sagwise.reading.Press;
+import org.sagwise.scenario.Press;
 
 /**
  * The course of a run: states in order of time, and every turn of the button. Immutable. Any moment

@@ -5,7 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.sagwise.reading.Bench;
-import org.sagwise.reading.Press;
+import org.sagwise.scenario.Press;
 
 /**
  * Keeps the course of a run without letting it grow for ever: once it holds too many states, every

@@ -1,6 +1,6 @@
 package org.sagwise.run;
 
-import org.sagwise.reading.Press;
+import org.sagwise.scenario.Press;
 
 /**
  * Looks out for one event. It happens once the gap to it is negative.

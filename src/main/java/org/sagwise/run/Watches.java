@@ -10,7 +10,6 @@ import org.sagwise.part.Chemistry;
 import org.sagwise.part.Distress;
 import org.sagwise.part.Guard;
 import org.sagwise.part.Reversal;
-import org.sagwise.reading.Press;
 import org.sagwise.run.RunEvent.Kind;
 
 /** Everything that is looked out for on a bench: at cells here, at other parts elsewhere. */
@@ -69,7 +68,7 @@ final class Watches {
                 Kind.CUTOFF,
                 cell.id(),
                 k,
-                (x, now, press) -> press == Press.HELD ? loaded.of(x, now, press) : Double.NaN,
+                (x, now, press) -> press.isHeld() ? loaded.of(x, now, press) : Double.NaN,
                 cutoffV,
                 BELOW);
         add(Kind.BELOW_LOWEST, cell.id(), k, loaded, chemistry.lowestV(), BELOW);

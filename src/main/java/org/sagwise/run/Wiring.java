@@ -13,8 +13,8 @@ import org.sagwise.network.PreparedNetwork;
 import org.sagwise.network.SolvingEffort;
 import org.sagwise.part.PartKind;
 import org.sagwise.reading.Circuit;
-import org.sagwise.reading.Press;
 import org.sagwise.reading.States;
+import org.sagwise.scenario.Press;
 
 /**
  * The bench as a network while nothing opens or closes: volts and ohms are filled in, currents come

@@ -108,14 +108,24 @@ public record Scenario(
         return copy(title, about, ambientC, parts, links, fired, probes, notes, newPlacement);
     }
 
+    /** What the thumb does to the button. */
+    public Press press() {
+        return Press.of(fired);
+    }
+
+    /** The same bench with the button held or let go. */
+    public Scenario with(Press press) {
+        return copy(title, about, ambientC, parts, links, press.isHeld(), probes, notes, placement);
+    }
+
     /** The same bench with the button held. */
     public Scenario pressed() {
-        return copy(title, about, ambientC, parts, links, true, probes, notes, placement);
+        return with(Press.HELD);
     }
 
     /** The same bench with the button let go. */
     public Scenario released() {
-        return copy(title, about, ambientC, parts, links, false, probes, notes, placement);
+        return with(Press.RELEASED);
     }
 
     /** This scenario with one part changed; the part keeps its place in the list. */

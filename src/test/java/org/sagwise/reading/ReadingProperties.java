@@ -10,6 +10,7 @@ import net.jqwik.api.constraints.IntRange;
 import org.sagwise.fixture.Circuits;
 import org.sagwise.fixture.RandomCircuits;
 import org.sagwise.part.PartKind;
+import org.sagwise.scenario.Press;
 
 /** What must hold on any bench, however foolish. */
 class ReadingProperties {

@@ -11,12 +11,12 @@ import org.sagwise.assessment.Moment;
 import org.sagwise.file.ShareText;
 import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.quantity.Unit;
-import org.sagwise.reading.Press;
 import org.sagwise.report.explain.ExplainedPost;
 import org.sagwise.report.post.PostFormat;
 import org.sagwise.run.RunPlan;
 import org.sagwise.run.RunState;
 import org.sagwise.run.Runner;
+import org.sagwise.scenario.Press;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.text.Signs;
 

@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.sagwise.fixture.Circuits;
 import org.sagwise.fixture.Packs;
 import org.sagwise.reading.Bench;
-import org.sagwise.reading.Press;
+import org.sagwise.scenario.Press;
 
 /** The usual steps against a reference whose steps may make a thousandth of the error. */
 class AccuracyTest {

@@ -9,10 +9,10 @@ import org.junit.jupiter.api.Test;
 import org.sagwise.fixture.Circuits;
 import org.sagwise.part.PartKind;
 import org.sagwise.reading.Bench;
-import org.sagwise.reading.Press;
 import org.sagwise.run.RunEvent.Kind;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Part;
+import org.sagwise.scenario.Press;
 import org.sagwise.scenario.Scenario;
 
 /** A regulated board in time: constant watts, rising amps, where it gives up and starts again. */

@@ -8,9 +8,9 @@ import org.junit.jupiter.api.Test;
 import org.sagwise.fixture.Circuits;
 import org.sagwise.part.PartKind;
 import org.sagwise.reading.Bench;
-import org.sagwise.reading.Press;
 import org.sagwise.run.RunEvent.Kind;
 import org.sagwise.scenario.Part;
+import org.sagwise.scenario.Press;
 import org.sagwise.scenario.Scenario;
 
 /** How mistakes go on with time: stages, in order, with bands that hold what a run shows. */

@@ -12,9 +12,9 @@ import org.sagwise.part.CellPolarisation;
 import org.sagwise.part.CellThermal;
 import org.sagwise.part.Chemistry;
 import org.sagwise.reading.Bench;
-import org.sagwise.reading.Press;
 import org.sagwise.reading.ResolvedCell;
 import org.sagwise.scenario.Part;
+import org.sagwise.scenario.Press;
 
 /**
  * Runs against the same physics written down as ordinary differential equations and solved by

@@ -19,7 +19,7 @@ import org.sagwise.part.FuseMelting;
 import org.sagwise.part.FuseSpec;
 import org.sagwise.part.Gauge;
 import org.sagwise.reading.Bench;
-import org.sagwise.reading.Press;
+import org.sagwise.scenario.Press;
 import org.sagwise.scenario.Part;
 import org.sagwise.part.PartKind;
 import org.sagwise.scenario.Scenario;

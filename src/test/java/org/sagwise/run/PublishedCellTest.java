@@ -7,8 +7,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.sagwise.fixture.Circuits;
 import org.sagwise.part.PartKind;
 import org.sagwise.reading.Bench;
-import org.sagwise.reading.Press;
 import org.sagwise.scenario.Part;
+import org.sagwise.scenario.Press;
 
 /**
  * Runs of a 3.0 Ah NMC 18650 against the open data of the Battery Testing Consortium, Oxford

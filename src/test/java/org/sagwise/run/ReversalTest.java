@@ -14,9 +14,9 @@ import org.sagwise.fixture.Circuits;
 import org.sagwise.part.PartKind;
 import org.sagwise.part.Reversal;
 import org.sagwise.reading.Bench;
-import org.sagwise.reading.Press;
 import org.sagwise.run.RunEvent.Kind;
 import org.sagwise.scenario.Part;
+import org.sagwise.scenario.Press;
 
 /** Cells that have nothing left and are driven on. */
 class ReversalTest {

@@ -12,9 +12,9 @@ import org.sagwise.part.FuseMelting;
 import org.sagwise.part.PartKind;
 import org.sagwise.part.key.Keys;
 import org.sagwise.reading.Bench;
-import org.sagwise.reading.Press;
 import org.sagwise.run.RunEvent.Kind;
 import org.sagwise.scenario.Part;
+import org.sagwise.scenario.Press;
 import org.sagwise.scenario.Scenario;
 
 /** The stories that a run has to tell. */

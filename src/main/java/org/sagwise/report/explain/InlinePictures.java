@@ -8,10 +8,10 @@ import org.sagwise.assessment.Moment;
 import org.sagwise.assessment.fix.Cure;
 import org.sagwise.picture.layout.Drawing;
 import org.sagwise.picture.look.Theme;
-import org.sagwise.reading.Press;
 import org.sagwise.report.picture.BenchPicture;
 import org.sagwise.report.picture.PictureSize;
 import org.sagwise.report.picture.QrPicture;
+import org.sagwise.scenario.Press;
 import org.sagwise.report.post.Block;
 import org.sagwise.text.Texts;
 

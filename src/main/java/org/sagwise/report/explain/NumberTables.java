@@ -11,10 +11,10 @@ import org.sagwise.quantity.Unit;
 import org.sagwise.reading.CellReading;
 import org.sagwise.reading.CoilReading;
 import org.sagwise.reading.Ledger;
-import org.sagwise.reading.Press;
 import org.sagwise.reading.Readings;
 import org.sagwise.report.post.Block;
 import org.sagwise.scenario.Part;
+import org.sagwise.scenario.Press;
 
 /** The numbers of a bench: each cell, each coil, and where volts and watts go. */
 final class NumberTables {

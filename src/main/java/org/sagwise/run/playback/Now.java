@@ -1,7 +1,7 @@
 package org.sagwise.run.playback;
 
-import org.sagwise.reading.Press;
 import org.sagwise.run.RunState;
+import org.sagwise.scenario.Press;
 
 /**
  * What the clock shows.

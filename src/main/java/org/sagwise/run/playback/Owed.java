@@ -2,7 +2,7 @@ package org.sagwise.run.playback;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.sagwise.reading.Press;
+import org.sagwise.scenario.Press;
 
 /**
  * Time that has passed and is not computed yet, with every turn of the button in it, so that a

@@ -2,7 +2,7 @@ package org.sagwise.run.playback;
 
 import java.util.List;
 import java.util.function.LongSupplier;
-import org.sagwise.reading.Press;
+import org.sagwise.scenario.Press;
 
 /**
  * Turns real time into time on the bench that is owed: with the speed, and with the button as it

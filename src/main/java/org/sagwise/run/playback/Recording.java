@@ -8,11 +8,11 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.DoubleStream;
 import org.sagwise.reading.Bench;
-import org.sagwise.reading.Press;
 import org.sagwise.run.Advance;
 import org.sagwise.run.RunSettings;
 import org.sagwise.run.RunState;
 import org.sagwise.run.Trace;
+import org.sagwise.scenario.Press;
 
 /**
  * What the clock has gone through so far. It stays small: when it holds too many states, every
@@ -105,7 +105,7 @@ final class Recording {
     }
 
     private DoubleStream presses() {
-        return turns.stream().filter(turn -> turn.press() == Press.HELD).mapToDouble(Trace.Turn::atS);
+        return turns.stream().filter(turn -> turn.press().isHeld()).mapToDouble(Trace.Turn::atS);
     }
 
     Trace trace(Bench bench) {

@@ -2,12 +2,12 @@ package org.sagwise.run.playback;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.sagwise.reading.Press;
 import org.sagwise.run.Advance;
 import org.sagwise.run.RunEvent;
 import org.sagwise.run.RunState;
 import org.sagwise.run.Stepper;
 import org.sagwise.run.Trace;
+import org.sagwise.scenario.Press;
 
 /**
  * A little time, computed in one go.

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.sagwise.reading.Bench;
-import org.sagwise.reading.Press;
 import org.sagwise.run.Advance;
 import org.sagwise.run.RunEvent.Kind;
 import org.sagwise.run.RunPlan;
@@ -14,6 +13,7 @@ import org.sagwise.run.RunState;
 import org.sagwise.run.Runner;
 import org.sagwise.run.Stepper;
 import org.sagwise.run.Trace;
+import org.sagwise.scenario.Press;
 
 /**
  * A bench that goes through the same presses as another, at the same moments. It stays as it is

@@ -1,5 +1,6 @@
 package org.sagwise.scenario.edit;
 
+import org.sagwise.scenario.Press;
 import org.sagwise.scenario.Scenario;
 
 /**
@@ -11,7 +12,7 @@ public record PressButton(boolean held) implements Edit {
 
     @Override
     public Scenario apply(Scenario before) {
-        return held ? before.pressed() : before.released();
+        return before.with(Press.of(held));
     }
 
     @Override

@@ -10,7 +10,9 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.sagwise.hazard.Caution;
+import org.sagwise.hazard.CautionNumbers;
 import org.sagwise.hazard.CautionTexts;
+import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.ui.text.Wording;
 
 /** One caution: how grave, what, the number against its limit, why, and what to do. */
@@ -52,8 +54,13 @@ final class CautionCard extends VBox {
         return head;
     }
 
-    private static String numbers(Caution caution, Wording wording) {
-        return CautionNumbers.of(caution, wording).orElse("");
+    /** The number of a caution against its limit, as one line; empty for one that is about no number. */
+    static String numbers(Caution caution, Wording wording) {
+        return CautionNumbers.of(caution, QuantityFormat.forPeople(wording.locale()))
+                .map(numbers -> numbers.limit()
+                        .map(limit -> wording.say("caution.against", numbers.measured(), limit))
+                        .orElse(numbers.measured()))
+                .orElse("");
     }
 
     private Label advice(Caution caution, Wording wording) {

@@ -72,9 +72,7 @@ public final class DangerStrip extends HBox {
         }
         Caution first = dangers.get(0);
         title.setText(wording.say(
-                "danger.as-built",
-                CautionTexts.title(first, wording.locale()),
-                CautionNumbers.of(first, wording).orElse("")));
+                "danger.as-built", CautionTexts.title(first, wording.locale()), CautionCard.numbers(first, wording)));
         advice.setText(wording.say("caution.do", CautionTexts.advice(first, wording.locale())));
         more.setText(dangers.size() > 1 ? wording.say("danger.more", dangers.size() - 1) : "");
         showButton.setOnAction(event -> show.accept(first));

@@ -10,7 +10,6 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.part.PartKind;
 import org.sagwise.reading.Bench;
-import org.sagwise.reading.Press;
 import org.sagwise.run.RunResult;
 import org.sagwise.run.RunState;
 import org.sagwise.run.Trace;
@@ -23,6 +22,7 @@ import org.sagwise.run.playback.SameCircuit;
 import org.sagwise.run.playback.Slice;
 import org.sagwise.run.playback.Speed;
 import org.sagwise.run.playback.Timeline;
+import org.sagwise.scenario.Press;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.document.BenchModel;
 import org.sagwise.ui.kit.LatestTask;
@@ -306,6 +306,6 @@ public final class ClockModel {
     /** A circuit without a button is always on, as if it were held. */
     private Press press() {
         boolean switched = !bench.scenario().partsOf(PartKind.SWITCH).isEmpty();
-        return shown.button().isDown() || !switched ? Press.HELD : Press.RELEASED;
+        return Press.of(shown.button().isDown() || !switched);
     }
 }

@@ -12,7 +12,6 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
-import org.sagwise.reading.Press;
 import org.sagwise.run.playback.Now;
 import org.sagwise.run.playback.Remark;
 import org.sagwise.ui.kit.Beat;
@@ -141,7 +140,7 @@ public final class ClockStrip extends HBox {
     private void show(Now now) {
         time.setText(texts.time(now.timeS()));
         String counted = texts.word("presses", now.presses());
-        boolean heldThen = now.isTurnedBack() && now.press() == Press.HELD;
+        boolean heldThen = now.isTurnedBack() && now.press().isHeld();
         presses.setText(heldThen ? texts.word("presses.held-then", counted) : counted);
         setAccessibleText(texts.word("spoken", time.getText(), presses.getText()));
     }

@@ -7,7 +7,6 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.reading.Bench;
-import org.sagwise.reading.Press;
 import org.sagwise.run.RunEvent;
 import org.sagwise.run.RunPlan;
 import org.sagwise.run.RunState;
@@ -17,6 +16,7 @@ import org.sagwise.run.playback.Ending;
 import org.sagwise.run.playback.Halt;
 import org.sagwise.run.playback.Now;
 import org.sagwise.run.playback.Twin;
+import org.sagwise.scenario.Press;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.document.BenchModel;
 import org.sagwise.ui.kit.LatestTask;
@@ -196,6 +196,6 @@ public final class Companion {
 
     /** As the first bench is shown. */
     private Press press() {
-        return first.assessment().readings().fired() ? Press.HELD : Press.RELEASED;
+        return first.assessment().readings().press();
     }
 }

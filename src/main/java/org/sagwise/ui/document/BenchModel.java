@@ -13,7 +13,7 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.hazard.Caution;
 import org.sagwise.plan.NextStep;
-import org.sagwise.reading.Press;
+import org.sagwise.scenario.Press;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.edit.History;
 
@@ -223,6 +223,6 @@ public final class BenchModel {
     }
 
     private Press press() {
-        return thumb.isDown() ? Press.HELD : Press.RELEASED;
+        return thumb.press();
     }
 }

@@ -4,6 +4,7 @@ import java.util.EnumSet;
 import java.util.Set;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
+import org.sagwise.scenario.Press;
 
 /**
  * What holds the fire button down. It is down as long as anything holds it, so that letting go of
@@ -76,6 +77,10 @@ public final class FireButtonState {
 
     public boolean isDown() {
         return down.get();
+    }
+
+    public Press press() {
+        return Press.of(isDown());
     }
 
     public ReadOnlyBooleanProperty downProperty() {

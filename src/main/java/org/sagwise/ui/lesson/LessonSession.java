@@ -273,9 +273,7 @@ public final class LessonSession {
     }
 
     private Scenario present() {
-        return bench.button().isDown()
-                ? bench.scenario().pressed()
-                : bench.scenario().released();
+        return bench.scenario().with(bench.button().press());
     }
 
     private void endUnless(boolean lent) {

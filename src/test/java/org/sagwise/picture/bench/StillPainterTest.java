@@ -24,9 +24,9 @@ import org.sagwise.picture.scene.BenchScene;
 import org.sagwise.picture.scene.BenchView;
 import org.sagwise.picture.scene.Detail;
 import org.sagwise.picture.scene.Emphasis;
-import org.sagwise.reading.Press;
 import org.sagwise.reading.States;
 import org.sagwise.report.pen.Java2dPen;
+import org.sagwise.scenario.Press;
 import org.sagwise.scenario.Scenario;
 
 class StillPainterTest {

@@ -26,12 +26,12 @@ import org.sagwise.picture.look.Theme;
 import org.sagwise.picture.look.ThemedPen;
 import org.sagwise.picture.look.Tone;
 import org.sagwise.picture.scene.Emphasis;
-import org.sagwise.reading.Press;
 import org.sagwise.reading.Staircase;
 import org.sagwise.reading.Staircase.Kind;
 import org.sagwise.reading.Staircase.Lane;
 import org.sagwise.reading.Staircase.Step;
 import org.sagwise.report.pen.Java2dPen;
+import org.sagwise.scenario.Press;
 import org.sagwise.scenario.Scenario;
 
 class StaircasePainterTest {

@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
-import org.sagwise.reading.Press;
 import org.sagwise.run.RunEnd;
 import org.sagwise.run.RunEvent;
 import org.sagwise.run.RunPlan;
@@ -17,6 +16,7 @@ import org.sagwise.run.playback.Halt;
 import org.sagwise.run.playback.Now;
 import org.sagwise.run.playback.Remark;
 import org.sagwise.run.playback.Speed;
+import org.sagwise.scenario.Press;
 
 /** Time on the bench, with real time that passes only when the test says so. */
 class ClockModelTest {

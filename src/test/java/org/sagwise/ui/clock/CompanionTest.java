@@ -9,12 +9,12 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.sagwise.lesson.Lesson;
 import org.sagwise.lesson.LessonFixture;
-import org.sagwise.reading.Press;
 import org.sagwise.run.RunPlan;
 import org.sagwise.run.RunResult;
 import org.sagwise.run.Runner;
 import org.sagwise.run.playback.Ending;
 import org.sagwise.run.playback.Speed;
+import org.sagwise.scenario.Press;
 import org.sagwise.scenario.Scenario;
 
 /** Two benches on one clock: the pair of the lesson on equal watts, all parts of it ideal. */
