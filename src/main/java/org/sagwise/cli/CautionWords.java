@@ -7,7 +7,6 @@ import org.sagwise.hazard.CautionNumbers;
 import org.sagwise.hazard.CautionTexts;
 import org.sagwise.hazard.LookAhead;
 import org.sagwise.part.PartKind;
-
 import org.sagwise.quantity.Unit;
 import org.sagwise.scenario.Names;
 import org.sagwise.scenario.Scenario;

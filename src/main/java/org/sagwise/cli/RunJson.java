@@ -1,7 +1,6 @@
 package org.sagwise.cli;
 
 import java.util.List;
-import org.sagwise.scenario.Press;
 import org.sagwise.run.Basis;
 import org.sagwise.run.CellMoment;
 import org.sagwise.run.CoilMoment;

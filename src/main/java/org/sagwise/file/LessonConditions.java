@@ -10,8 +10,8 @@ import org.sagwise.lesson.LessonProblem;
 import org.sagwise.lesson.ReadingRef;
 import org.sagwise.lesson.When;
 import org.sagwise.part.PartKind;
-import org.sagwise.scenario.Press;
 import org.sagwise.scenario.Places;
+import org.sagwise.scenario.Press;
 import org.sagwise.scenario.Problem;
 
 /** Reads what must be so before a step is done. */

@@ -209,7 +209,10 @@ public final class LookAhead {
         CautionBuilder caution =
                 new CautionBuilder(context, rule.signal()).detail("how", how).detail(AHEAD, event.atS());
         if (event.kind() != Kind.REVERSED) {
-            caution.measured(event.measured(), event.limit(), RunTexts.unit(event.kind()).base().symbol());
+            caution.measured(
+                    event.measured(),
+                    event.limit(),
+                    RunTexts.unit(event.kind()).base().symbol());
         }
         Optional<Integer> link = RunTexts.link(bench, event.part());
         if (link.isPresent()) {

@@ -18,10 +18,10 @@ import org.sagwise.part.CoilWire;
 import org.sagwise.part.FuseMelting;
 import org.sagwise.part.FuseSpec;
 import org.sagwise.part.Gauge;
-import org.sagwise.reading.Bench;
-import org.sagwise.scenario.Press;
-import org.sagwise.scenario.Part;
 import org.sagwise.part.PartKind;
+import org.sagwise.reading.Bench;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.Press;
 import org.sagwise.scenario.Scenario;
 
 /**
@@ -88,7 +88,13 @@ class ModelTableTest {
             Stepper stepper = new Stepper(bench, RunSettings.USUAL);
             RunState end = stepper.advance(stepper.start(), Press.HELD, 10).state();
             double mohm = (3.7 - end.cells().get(0).terminalV()) / 9 * 1000;
-            row("resistance of it in ten seconds at " + (int) pulse[0] + " °C", "" + pulse[1], mohm, "mΩ", pulse[1], OXFORD);
+            row(
+                    "resistance of it in ten seconds at " + (int) pulse[0] + " °C",
+                    "" + pulse[1],
+                    mohm,
+                    "mΩ",
+                    pulse[1],
+                    OXFORD);
         }
     }
 
@@ -96,7 +102,13 @@ class ModelTableTest {
         Part cell = cell("INR", 20, 1500);
         double warm = emptied(cell, 10, 25).last().timeS();
         String source = "specification of cell INR18650-15L, 7.5: at least";
-        row("10 A from a 1.5 Ah cell at 0 °C, share of that at 25 °C", "80", 100 * emptied(cell, 10, 0).last().timeS() / warm, "%", Double.NaN, source);
+        row(
+                "10 A from a 1.5 Ah cell at 0 °C, share of that at 25 °C",
+                "80",
+                100 * emptied(cell, 10, 0).last().timeS() / warm,
+                "%",
+                Double.NaN,
+                source);
         row("the same at −20 °C", "60", 100 * emptied(cell, 10, -20).last().timeS() / warm, "%", Double.NaN, source);
     }
 
@@ -115,7 +127,10 @@ class ModelTableTest {
                 "Charging",
                 List.of(empty, charger),
                 List.of(Circuits.touch("charger.+", "A.+", 10), Circuits.ideal("charger.-", "A.-")));
-        return Runner.run(Bench.of(scenario, Circuits.NOTHING), RunPlan.USUAL).last().timeS() / 60;
+        return Runner.run(Bench.of(scenario, Circuits.NOTHING), RunPlan.USUAL)
+                        .last()
+                        .timeS()
+                / 60;
     }
 
     private void abuse() {
@@ -127,14 +142,24 @@ class ModelTableTest {
                 .last()
                 .cells()
                 .get(0);
-        row("lowest of an 18650 at 1C to 200 % depth of discharge", "−1.3 to −1.5", driven.leastV(), "V", Double.NaN, COPPER);
+        row(
+                "lowest of an 18650 at 1C to 200 % depth of discharge",
+                "−1.3 to −1.5", driven.leastV(), "V", Double.NaN, COPPER);
         row("hottest of it (bridge fitted to this)", "79", driven.peakC(), "°C", 79, COPPER);
         Stepper stepper = new Stepper(
                 Bench.of(Circuits.single(cell("NCR", 22, 3000), 0.001), Circuits.NOTHING), RunSettings.USUAL);
         RunState shorted = stepper.advance(stepper.start(), Press.HELD, 5).state();
-        row("short of 1 mΩ after 5 s (model keeps it up)", "falling from 60 to 200", shorted.cells().get(0).currentA(), "A", Double.NaN, "from memory");
+        row(
+                "short of 1 mΩ after 5 s (model keeps it up)",
+                "falling from 60 to 200",
+                shorted.cells().get(0).currentA(),
+                "A",
+                Double.NaN,
+                "from memory");
         FuseMelting fuse = new FuseMelting(20, FuseSpec.usualMeltingA2s(20));
-        row("blade fuse of 20 A at 135 %", "0.75 to 600", fuse.meltingTimeS(27), "s", Double.NaN, "ISO 8820-3, from memory");
+        row(
+                "blade fuse of 20 A at 135 %",
+                "0.75 to 600", fuse.meltingTimeS(27), "s", Double.NaN, "ISO 8820-3, from memory");
     }
 
     private static CoilWinding wound(double wraps, double legsM) {
@@ -150,10 +175,22 @@ class ModelTableTest {
     private void coils() {
         double[][] published = {{200, 1.61}, {500, 2.90}, {800, 4.65}, {1000, 6.10}};
         for (double[] row : published) {
-            row("straight NiCr 80/20, AWG 26, for " + (int) row[0] + " °C", "" + row[1], ampereFor(wound(1e-6, 1), row[0]), "A", row[1], WIRE);
+            row(
+                    "straight NiCr 80/20, AWG 26, for " + (int) row[0] + " °C",
+                    "" + row[1],
+                    ampereFor(wound(1e-6, 1), row[0]),
+                    "A",
+                    row[1],
+                    WIRE);
         }
         double less = 1 - ampereFor(wound(8, 0), 600) / ampereFor(wound(1e-6, 1), 600);
-        row("less current for a close coil of 8 wraps at 600 °C", "30 to 60", 100 * less, "%", Double.NaN, "wiretron.com, notes on coiled wire");
+        row(
+                "less current for a close coil of 8 wraps at 600 °C",
+                "30 to 60",
+                100 * less,
+                "%",
+                Double.NaN,
+                "wiretron.com, notes on coiled wire");
     }
 
     private String table() {

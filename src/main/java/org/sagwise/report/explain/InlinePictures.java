@@ -11,8 +11,8 @@ import org.sagwise.picture.look.Theme;
 import org.sagwise.report.picture.BenchPicture;
 import org.sagwise.report.picture.PictureSize;
 import org.sagwise.report.picture.QrPicture;
-import org.sagwise.scenario.Press;
 import org.sagwise.report.post.Block;
+import org.sagwise.scenario.Press;
 import org.sagwise.text.Texts;
 
 /** Pictures of a bench as built and corrected, as SVG to stand inside an HTML file. */

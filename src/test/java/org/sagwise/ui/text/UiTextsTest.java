@@ -33,8 +33,8 @@ import org.sagwise.plan.NextStep;
 import org.sagwise.reading.Ledger;
 import org.sagwise.reading.PartReading;
 import org.sagwise.report.picture.PictureFormat;
-import org.sagwise.scenario.Press;
 import org.sagwise.report.post.PostFormat;
+import org.sagwise.scenario.Press;
 import org.sagwise.scenario.ScenarioKeys;
 import org.sagwise.ui.kit.MenuTable;
 
