@@ -102,7 +102,7 @@ final class CellKind {
 
     /** Rest voltage against charge: the chemistry's curve, ending at the cell's own full voltage. */
     static RestVoltageCurve restCurve(EffectiveKeys cell) {
-        return chemistry(cell).restCurve().withFull(cell.need("full_V"));
+        return chemistry(cell).restCurve(cell.need("full_V"));
     }
 
     private static OptionalDouble charge(EffectiveKeys cell) {

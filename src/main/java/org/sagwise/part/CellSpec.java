@@ -99,14 +99,9 @@ public record CellSpec(
                 claim);
     }
 
-    /**
-     * Rest voltage against charge: the chemistry's curve, ending at this model's full voltage. A
-     * kind that rests below the voltage at which its charge ends does so wherever that is.
-     */
+    /** Rest voltage against charge: the chemistry's curve for this model's full voltage. */
     public RestVoltageCurve restCurve() {
-        double restedV = chemistry.restedFullV();
-        boolean restsThere = restedV == chemistry.fullV();
-        return chemistry.restCurve().withFull(restsThere ? fullV : Math.min(restedV, fullV));
+        return chemistry.restCurve(fullV);
     }
 
     /** How the resistance of a cell of this model depends on temperature, charge and health. */

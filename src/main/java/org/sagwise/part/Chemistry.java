@@ -109,6 +109,17 @@ public enum Chemistry {
         return restCurve;
     }
 
+    /**
+     * The same for a cell whose charge ends elsewhere. A kind that rests below the voltage at which
+     * its charge ends does so wherever that is.
+     *
+     * @param fullV voltage at which charging ends (V), above 0
+     */
+    public RestVoltageCurve restCurve(double fullV) {
+        boolean restsThere = restedFullV() == fullV();
+        return restCurve.withFull(restsThere ? fullV : Math.min(restedFullV(), fullV));
+    }
+
     /** From where on a cell of this kind is in trouble. */
     public Distress distress() {
         return distress;

@@ -93,6 +93,19 @@ class ChargingTest {
         assertTrue(result.last().cells().get(0).charge() < 1.05);
     }
 
+    /** A rested LFP cell lies far below the 3.65 V where its charge ends, and can be charged up to there. */
+    @Test
+    void run_fullLfpCell_restsBelowTheVoltageOfItsCharge() {
+        Part full = used().with("chemistry", "IFR").with("charge", 1);
+        Bench bench = on(full, 1.25, 3.65, 0.125);
+
+        assertEquals(3.38, bench.rest().cell("A").orElseThrow().restV(), 1e-9);
+        RunResult result = charge(bench);
+        assertEquals(RunEnd.CHARGED, result.end());
+        assertEquals(1.005, result.last().cells().get(0).charge(), 1e-3);
+        assertEquals(3.65, result.last().cells().get(0).terminalV(), 5e-3);
+    }
+
     @Test
     void run_beyondTheChargingLimit_isTold() {
         RunResult result = charge(on(used(), 5, 4.2, 0.1));
