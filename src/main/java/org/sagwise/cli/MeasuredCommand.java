@@ -67,7 +67,7 @@ final class MeasuredCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         MeterCheck check = check();
-        double limitA = limit == null ? Measured.USUAL_LIMIT_A : positive("--limit", limit, Unit.AMPERE);
+        double limitA = limit == null ? Double.NaN : positive("--limit", limit, Unit.AMPERE);
         double capacityMah = capacity == null ? Measured.USUAL_CAPACITY_MAH : milliampereHours();
         Measurement.Answer answer = Measurement.of(check);
         if (answer instanceof Measurement.Answer.Refused refused) {

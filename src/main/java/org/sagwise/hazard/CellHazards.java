@@ -31,6 +31,9 @@ final class CellHazards {
     /** So that a charger of exactly the limit passes. */
     private static final double ROUNDING = 1 + 1e-6;
 
+    /** Amps from which on a cell of unknown limit is worth a word, A: our choice. */
+    private static final double TOLD_A = 0.5;
+
     private static final String FULL_SOURCE = "± 0.05 V: typical of data sheets, from memory";
 
     static final Section SECTION = new Section(
@@ -63,6 +66,19 @@ final class CellHazards {
                                     above("A", CellView::currentA, cell -> Gravity.NEAR * cell.limitA())
                                             .telling(CellView::limitA)
                                             .where(cell -> cell.currentA() <= cell.limitA()),
+                                    always(CAUTION))),
+                    Hazard.of(
+                            "limit-unknown",
+                            335,
+                            new Listing(
+                                    "CAUTION",
+                                    "gives more than " + Listing.number(TOLD_A) + " A, and no `limit_A` is known",
+                                    "our choice",
+                                    "look it up first"),
+                            ofCurrent(
+                                    above("A", CellView::currentA, (CellView cell) -> TOLD_A)
+                                            .telling(cell -> Double.NaN)
+                                            .where(cell -> Double.isNaN(cell.limitA())),
                                     always(CAUTION))),
                     Hazard.of(
                             "pulse-as-continuous",

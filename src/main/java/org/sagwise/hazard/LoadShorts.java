@@ -65,7 +65,7 @@ final class LoadShorts {
     private static Optional<CellView> overLimit(HazardContext context, SwitchView view, String coil) {
         int island = view.island(coil);
         return view.cells().values().stream()
-                .filter(cell -> cell.currentA() > cell.limitA())
+                .filter(cell -> !(cell.currentA() <= cell.limitA()))
                 .filter(cell -> view.island(cell.id()) == island)
                 .filter(cell -> !context.isInConflict(cell.id()))
                 .max(Comparator.comparingDouble(CellView::loadFraction));

@@ -19,6 +19,7 @@ final class ShortHazards {
             WARNING,
             "cell-over-limit",
             "cell-near-limit",
+            "limit-unknown",
             "pulse-as-continuous",
             "cell-below-cutoff",
             "cell-driven-backwards",

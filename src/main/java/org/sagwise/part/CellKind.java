@@ -65,7 +65,7 @@ final class CellKind {
                     optional("claimed_A", from(LEAST_A, MOST_A)),
                     optional("claimed_mAh", from(LEAST_MAH, 1_000_000)))
             .with(
-                    KeyRule.modelOr("internal_mohm", "capacity_mAh", "limit_A"),
+                    KeyRule.modelOr("internal_mohm", "capacity_mAh"),
                     KeyRule.exactlyOne("charge", "rest_V"),
                     new KeyRule.Together("pulse_A", "pulse_s"),
                     new KeyRule.Ordered("cutoff_V", "full_V"),

@@ -12,7 +12,7 @@ import org.sagwise.part.key.EffectiveKeys;
  * @param internalOhm internal resistance of a new cell at 25 °C above half charge, as it shows
  *     within about two seconds of a load, without guard (Ω), 0 or more; 0 is an ideal cell
  * @param capacityAh charge that a new cell gives from full to empty (Ah), above 0
- * @param limitA continuous discharge limit (A), above 0
+ * @param limitA continuous discharge limit (A), above 0; NaN where nobody knows it
  * @param pulse burst beyond the limit, where the maker allows one
  * @param chargeLimitA highest charging current (A), above 0
  * @param cutoffV terminal voltage under load at which to stop (V), 0 or more; at or above full a
@@ -43,7 +43,9 @@ public record CellSpec(
     public CellSpec {
         Require.notNegative(internalOhm, "internalOhm");
         Require.positive(capacityAh, "capacityAh");
-        Require.positive(limitA, "limitA");
+        if (!Double.isNaN(limitA)) {
+            Require.positive(limitA, "limitA");
+        }
         Require.positive(chargeLimitA, "chargeLimitA");
         Require.notNegative(cutoffV, "cutoffV");
         Require.positive(fullV, "fullV");
@@ -61,7 +63,7 @@ public record CellSpec(
                 CellFormat.ofTrade(values.word("format").orElseThrow()).orElseThrow(),
                 values.milli("internal_mohm"),
                 values.milli("capacity_mAh"),
-                values.need("limit_A"),
+                values.number("limit_A").orElse(Double.NaN),
                 pulse(values),
                 values.need("charge_limit_A"),
                 values.need("cutoff_V"),

@@ -33,7 +33,7 @@ public record Measured(
     /** Capacity of a usual cell, where nobody says which, mAh: typical, from memory. */
     public static final double USUAL_CAPACITY_MAH = 2500;
 
-    /** Continuous limit of a usual cell, A: typical, from memory. */
+    /** An example of a continuous limit, A, for people who fill in a form; never assumed of a cell. */
     public static final double USUAL_LIMIT_A = 20;
 
     private static final double ROOT_12 = Math.sqrt(12);
@@ -124,7 +124,7 @@ public record Measured(
      *
      * @param title its title
      * @param capacityMah capacity of the cell, mAh
-     * @param limitA continuous limit of the cell, A
+     * @param limitA continuous limit of the cell, A; NaN where it is not known, which the bench then says, too
      */
     public Scenario scenario(String title, double capacityMah, double limitA) {
         Part cell = Part.of(
@@ -135,9 +135,10 @@ public record Measured(
                 "internal_mohm",
                 milli(internalOhm.value()),
                 "capacity_mAh",
-                capacityMah,
-                "limit_A",
-                limitA);
+                capacityMah);
+        if (!Double.isNaN(limitA)) {
+            cell = cell.with("limit_A", limitA);
+        }
         Part button = Part.of("fire", PartKind.SWITCH, "closed_mohm", 0);
         Part coil = Part.of("coil", PartKind.COIL, "ohm", check.coilOhm());
         double halfMohm = milli(pathOhm.value() / 2);

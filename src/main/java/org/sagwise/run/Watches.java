@@ -79,7 +79,9 @@ final class Watches {
         Watch.Sight driven = (x, now, press) -> x[slot(k, Slots.DEPTH)];
         add(Kind.INTERNAL_SHORT, cell.id(), k, driven, Reversal.BRIDGE_DEPTH, ABOVE);
         double limitA = cell.cell.spec().limitA();
-        add(Kind.OVER_LIMIT, cell.id(), k, (x, now, p) -> now.cellA[k], limitA, ABOVE);
+        if (!Double.isNaN(limitA)) {
+            add(Kind.OVER_LIMIT, cell.id(), k, (x, now, p) -> now.cellA[k], limitA, ABOVE);
+        }
     }
 
     private void charging(int k, CellModel cell) {

@@ -45,7 +45,7 @@ class LessonCommandTest {
         Cli.Outcome outcome = Cli.call("lesson", "lint", folder.toString());
 
         assertEquals(1, outcome.status());
-        assertTrue(outcome.out().contains("steps[3].until[0]: The solution does not make this true"), outcome.out());
+        assertTrue(outcome.out().contains("steps[3].until[0] (line 66, column 9): The solution does not make this true"), outcome.out());
     }
 
     @Test
@@ -81,7 +81,7 @@ class LessonCommandTest {
         Path key = folder.resolve("key.html");
         Cli.Outcome outcome = Cli.call("lesson", "handout", folder.toString(), "--key", "-o", key.toString());
 
-        String told = "solution[0]: This move cannot be made: ";
+        String told = "steps[3].solution[0] (line 68, column 9): This move cannot be made: ";
         assertEquals(2, outcome.status());
         assertTrue(outcome.err().contains(told), outcome.err());
         assertFalse(Files.exists(key));

@@ -42,6 +42,22 @@ class CausesTest {
         assertEquals(20, caution.limit(), EXACT);
     }
 
+    /** What nobody knows is not judged: neither over a limit nor within one. */
+    @Test
+    void cell_ofUnknownLimit_isToldAsUnknownAndNeverAsOverIt() {
+        Scenario scenario = org.sagwise.fixture.Circuits.single(good("A").without("limit_A"), 0.15);
+        Caution caution = Found.only("limit-unknown", scenario);
+        assertEquals(Signal.CAUTION, caution.signal());
+        assertTrue(Double.isNaN(caution.limit()));
+        assertEquals(4.2 / (0.15 + 0.020), caution.measured(), 1);
+    }
+
+    /** A load so low is a short by the standards, whatever the cell may give. */
+    @Test
+    void load_thatShortsACellOfUnknownLimit_isAShort() {
+        Found.only("pack-shorted", org.sagwise.fixture.Circuits.single(good("A").without("limit_A"), 0.05));
+    }
+
     @Test
     void reversedPair_ofIdealCells_hasNoNumberButIsFound() {
         Scenario scenario = turned(parallel(1.0, cell("A", 4.2, 0), cell("B", 4.2, 0)), "B");

@@ -149,6 +149,7 @@ final class Examples {
                 org.sagwise.fixture.Circuits.single(
                         good("A").with("pulse_A", 25).with("pulse_s", 5), 0.15));
         all.put("cell-near-limit", org.sagwise.fixture.Circuits.single(good("A"), 0.22));
+        all.put("limit-unknown", single(good("A").without("limit_A")));
         all.put("cell-cold", single(good("A").with("temperature_C", -10)));
         all.put("cell-hot", single(good("A").with("temperature_C", 78)));
         all.put("cell-above-full", single(cell("A", 4.35, 20)));

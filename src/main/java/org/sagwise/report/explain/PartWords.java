@@ -87,7 +87,7 @@ final class PartWords {
                 spec.format().trade(),
                 spec.chemistry().name(),
                 speech.print(spec.capacityAh(), Unit.AMPERE_HOUR),
-                speech.print(spec.limitA(), Unit.AMPERE),
+                Double.isNaN(spec.limitA()) ? speech.say("cell.no-limit") : speech.print(spec.limitA(), Unit.AMPERE),
                 speech.print(cell.ohmAt(cell.start()), Unit.OHM)));
         words.add(speech.say("cell.rest", speech.print(cell.start().restV(), Unit.VOLT)));
         if (cell.health() < 1) {

@@ -41,7 +41,7 @@ final class LimitRow {
      */
     void show(String title, CellReading cell) {
         String current = wording.quantity(Math.abs(cell.currentA()), Unit.AMPERE);
-        if (cell.limitA() != limitA) {
+        if (Double.compare(cell.limitA(), limitA) != 0) {
             limitA = cell.limitA();
             limit = wording.limit(limitA, Unit.AMPERE);
         }

@@ -150,7 +150,7 @@ public final class MeasuredPane extends BorderPane {
         } else if (answer instanceof Measurement.Answer.Agreed agreed) {
             result.show(agreed.measured(), limitA.isEmpty() || capacityAh.isEmpty());
             double mah = capacityAh.isPresent() ? 1000 * capacityAh.getAsDouble() : Measured.USUAL_CAPACITY_MAH;
-            found = Optional.of(agreed.measured().scenario(plan("title"), mah, limitA.orElse(Measured.USUAL_LIMIT_A)));
+            found = Optional.of(agreed.measured().scenario(plan("title"), mah, limitA.orElse(Double.NaN)));
         }
     }
 
