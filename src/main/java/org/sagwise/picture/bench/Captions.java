@@ -60,15 +60,24 @@ final class Captions {
                 name(box), new Caption.Piece(figures.print(reading.ohm(), Unit.OHM), TextStyle.NAME, Tone.INK)));
         if (Math.abs(reading.currentA()) >= IDLE_A) {
             rows.add(Caption.Row.of(figures.print(reading.powerW(), Unit.WATT), TextStyle.HEADLINE, Tone.LOAD));
-            rows.add(Caption.Row.of(
+            List<Caption.Piece> pieces = new ArrayList<>(List.of(
                     plain(figures.print(Math.abs(reading.voltsV()), Unit.VOLT)),
-                    plain(figures.print(Math.abs(reading.currentA()), Unit.AMPERE)),
-                    plain(figures.print(reading.temperatureC(), Unit.CELSIUS))));
+                    plain(figures.print(Math.abs(reading.currentA()), Unit.AMPERE))));
+            temperature(reading).ifPresent(words -> pieces.add(plain(words)));
+            rows.add(new Caption.Row(pieces));
         } else {
-            rows.add(Caption.Row.of(
-                    muted(idle(reading.currentA())), muted(figures.print(reading.temperatureC(), Unit.CELSIUS))));
+            List<Caption.Piece> pieces = new ArrayList<>(List.of(muted(idle(reading.currentA()))));
+            temperature(reading).ifPresent(words -> pieces.add(muted(words)));
+            rows.add(new Caption.Row(pieces));
         }
         return new Caption(rows);
+    }
+
+    /** Nothing for a coil known by its ohms alone. */
+    private Optional<String> temperature(CoilReading reading) {
+        return Double.isNaN(reading.temperatureC())
+                ? Optional.empty()
+                : Optional.of(figures.print(reading.temperatureC(), Unit.CELSIUS));
     }
 
     private Caption other(PartBox box, PartReading reading) {

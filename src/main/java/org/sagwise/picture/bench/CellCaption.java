@@ -121,6 +121,9 @@ final class CellCaption {
     }
 
     private Caption.Piece limit(CellReading reading) {
+        if (Double.isNaN(reading.limitA())) {
+            return plain(figures.texts().say("cell.no-limit"));
+        }
         String limit = figures.numbers().print(reading.limitA(), Unit.AMPERE.base(), Digits.atMostSignificant(3));
         return plain(figures.texts().say("cell.of", limit));
     }

@@ -2,6 +2,7 @@ package org.sagwise.ui.kit;
 
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
+import java.util.concurrent.RejectedExecutionException;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.application.Platform;
@@ -58,10 +59,15 @@ public final class LatestTask {
         }
         busy = true;
         int mine = edition;
-        threads.behind().execute(() -> {
-            var outcome = CompletableFuture.supplyAsync(work, Runnable::run);
-            threads.front().execute(() -> take(mine, outcome));
-        });
+        try {
+            threads.behind().execute(() -> {
+                var outcome = CompletableFuture.supplyAsync(work, Runnable::run);
+                threads.front().execute(() -> take(mine, outcome));
+            });
+        } catch (RejectedExecutionException closed) {
+            // The window is closing, and with it whoever asked: nobody waits for an answer any more.
+            busy = false;
+        }
     }
 
     private void take(int given, CompletableFuture<Runnable> outcome) {
