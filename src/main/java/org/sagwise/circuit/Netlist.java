@@ -92,6 +92,7 @@ public final class Netlist {
     private static boolean isMetal(Part part, Predicate<Part> conducts) {
         return switch (part.kind()) {
             case SWITCH, FUSE, METER -> conducts.test(part);
+            case PTC -> true;
             case RESISTOR -> part.numberOrDefault("ohm") <= CONDUCTOR_OHM;
             default -> false;
         };
@@ -105,7 +106,7 @@ public final class Netlist {
                 outputs.add(new Branch(part.id(), nets.of(first + OUT_MINUS), nets.of(first + OUT_PLUS)));
                 put(loads, part, first, first + IN_MINUS);
             }
-            case RESISTOR, SWITCH, FUSE, METER -> {
+            case RESISTOR, SWITCH, FUSE, PTC, METER -> {
                 if (!isMetal(part, conducts)) {
                     boolean load = part.kind() == PartKind.RESISTOR;
                     put(load ? loads : gaps, part, first, first + 1);

@@ -30,6 +30,7 @@ public final class DemoScenarios {
             "two-by-two",
             "regulated-board",
             "thin-wire",
+            "fuse-that-comes-back",
             "too-few-ohms",
             "re-wrapped-cell",
             "protected-pair-asked-too-much",

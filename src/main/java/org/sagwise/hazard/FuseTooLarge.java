@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.sagwise.part.FuseSpec;
 import org.sagwise.part.PartKind;
+import org.sagwise.part.PtcSpec;
 import org.sagwise.part.WireLimits;
 import org.sagwise.reading.LinkReading;
 import org.sagwise.reading.PartReading;
@@ -21,14 +23,25 @@ final class FuseTooLarge implements HazardRule {
         List<CautionBuilder> found = new ArrayList<>();
         for (PartReading fuse : context.fired().parts()) {
             double currentA = Math.abs(fuse.currentA());
-            if (fuse.kind() == PartKind.FUSE && currentA > SwitchView.NO_CURRENT_A) {
-                double scale = context.spec(fuse.id(), FuseSpec.class).ratingA() / currentA;
+            OptionalDouble passesA = passesA(context, fuse);
+            if (passesA.isPresent() && currentA > SwitchView.NO_CURRENT_A) {
+                double scale = passesA.getAsDouble() / currentA;
                 cells(context, fuse, scale)
                         .or(() -> wires(context, fuse, scale))
                         .ifPresent(found::add);
             }
         }
         return found;
+    }
+
+    /** What may pass for ever, A: the rating of a fuse that melts; all that may not trip one that resets. */
+    private static OptionalDouble passesA(HazardContext context, PartReading fuse) {
+        return switch (fuse.kind()) {
+            case FUSE ->
+                OptionalDouble.of(context.spec(fuse.id(), FuseSpec.class).ratingA());
+            case PTC -> OptionalDouble.of(context.spec(fuse.id(), PtcSpec.class).tripA());
+            default -> OptionalDouble.empty();
+        };
     }
 
     private static Optional<CautionBuilder> cells(HazardContext context, PartReading fuse, double scale) {
@@ -61,8 +74,8 @@ final class FuseTooLarge implements HazardRule {
         return new CautionBuilder(context, Signal.CAUTION)
                 .parts(fuse.id())
                 .measured(currentA, limitA, "A")
-                .variant(variant)
-                .detail("ratingA", context.spec(fuse.id(), FuseSpec.class).ratingA());
+                .variant(fuse.kind() == PartKind.PTC ? "ptc-" + variant : variant)
+                .detail("ratingA", passesA(context, fuse).orElseThrow());
     }
 
     /** So that a fuse of exactly the limit passes. */

@@ -11,6 +11,7 @@ import org.sagwise.hazard.Hazard.Listing;
 import org.sagwise.hazard.WireThreshold.Wire;
 import org.sagwise.part.FuseSpec;
 import org.sagwise.part.PartKind;
+import org.sagwise.part.PtcSpec;
 import org.sagwise.part.WireLimits;
 
 /** What can be wrong with the way that a current takes. */
@@ -86,6 +87,22 @@ final class WireHazards {
                                     fuse -> NOTICE,
                                     (caution, fuse) -> {})),
                     Hazard.of(
+                            "ptc-will-trip",
+                            411,
+                            new Listing(
+                                    "NOTICE",
+                                    "above the geometric mean of the currents that a resettable fuse holds and that trip"
+                                            + " it, less in warm air",
+                                    "the part's own; see model notes",
+                                    "it will trip and stays hot"),
+                            new PartThreshold(
+                                    PartKind.PTC,
+                                    above("A", PartView::currentA, WireHazards::leastTripA)
+                                            .telling(ptc -> ptc(ptc).holdA()),
+                                    ptc -> NOTICE,
+                                    (caution, ptc) -> {})),
+                    Hazard.of("ptc-over-voltage", 235, PtcOverVoltage.LISTING, new PtcOverVoltage()),
+                    Hazard.of(
                             "coil-over-limit",
                             340,
                             new Listing(
@@ -121,6 +138,14 @@ final class WireHazards {
 
     private static double ratingA(PartView fuse) {
         return fuse.context().spec(fuse.part().id(), FuseSpec.class).ratingA();
+    }
+
+    private static PtcSpec ptc(PartView ptc) {
+        return ptc.context().spec(ptc.part().id(), PtcSpec.class);
+    }
+
+    private static double leastTripA(PartView ptc) {
+        return ptc(ptc).leastTripA(ptc.context().bench().scenario().ambientC());
     }
 
     private static double limitW(PartView coil) {

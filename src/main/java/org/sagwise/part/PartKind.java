@@ -14,6 +14,7 @@ public enum PartKind {
     COIL(CoilKind.DESCRIPTOR),
     SWITCH(SwitchKind.DESCRIPTOR),
     FUSE(FuseKind.DESCRIPTOR),
+    PTC(PtcKind.DESCRIPTOR),
     BOARD(BoardKind.DESCRIPTOR),
     CHARGER(ChargerKind.DESCRIPTOR),
     SUPPLY(SupplyKind.DESCRIPTOR),

@@ -12,6 +12,7 @@ import org.sagwise.part.BoardSpec;
 import org.sagwise.part.ChargerSpec;
 import org.sagwise.part.FuseSpec;
 import org.sagwise.part.PartKind;
+import org.sagwise.part.PtcSpec;
 import org.sagwise.part.key.EffectiveKeys;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Part;
@@ -96,6 +97,7 @@ final class CircuitCompiler {
                     resistance(part, bench.spec(part.id(), FuseSpec.class).ohm());
                 }
             }
+            case PTC -> resistance(part, bench.spec(part.id(), PtcSpec.class).ohmAt(warmC(part)));
             case RESISTOR -> resistance(part, values(part).need("ohm"));
             case METER -> resistance(part, MeterInput.ohmOf(values(part)));
             case SUPPLY ->
@@ -116,6 +118,11 @@ final class CircuitCompiler {
 
     private EffectiveKeys values(Part part) {
         return bench.values(part.id());
+    }
+
+    /** A resettable fuse at the temperature that time gave it, at first that of the air. */
+    private double warmC(Part part) {
+        return states.coilC().getOrDefault(part.id(), bench.scenario().ambientC());
     }
 
     private double coilC(Part part) {

@@ -31,6 +31,7 @@ public record Ledger(List<Row> rows, double loadCurrentA) {
         LINKS,
         SWITCHES(PartKind.SWITCH),
         FUSES(PartKind.FUSE),
+        PTCS(PartKind.PTC),
         METERS(PartKind.METER),
         BOARDS,
         COILS(PartKind.COIL),

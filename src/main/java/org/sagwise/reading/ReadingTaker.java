@@ -126,7 +126,7 @@ final class ReadingTaker {
         return switch (kind) {
             case FUSE, COIL -> PartReading.State.BLOWN;
             case BOARD, CHARGER -> PartReading.State.IDLE;
-            case CELL, SWITCH, SUPPLY, RESISTOR, METER -> PartReading.State.OPEN;
+            case CELL, SWITCH, PTC, SUPPLY, RESISTOR, METER -> PartReading.State.OPEN;
         };
     }
 

@@ -197,7 +197,7 @@ final class StairBuilder {
         return switch (kind) {
             case SWITCH ->
                 heightMoment.circuit().element(owner.part()).isPresent() ? Staircase.Kind.SWITCH : Staircase.Kind.GAP;
-            case FUSE -> Staircase.Kind.FUSE;
+            case FUSE, PTC -> Staircase.Kind.FUSE;
             case METER -> Staircase.Kind.METER;
             case BOARD -> Staircase.Kind.BOARD;
             case CHARGER -> Staircase.Kind.CHARGER;

@@ -9,7 +9,7 @@ import java.util.Set;
  *
  * @param cells state by cell id, every cell of the scenario
  * @param coilC temperature of a coil by id, °C; absent means 20 °C, the temperature its ohms are
- *     given at
+ *     given at; that of a resettable fuse, absent means ambient
  * @param linkC temperature of a jumper by its place in the scenario, °C; absent means ambient
  * @param blownFuses ids of the fuses that have melted
  * @param broken what else lets nothing through any more

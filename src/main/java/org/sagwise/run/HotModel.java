@@ -3,15 +3,17 @@ package org.sagwise.run;
 import java.util.function.DoubleUnaryOperator;
 
 /**
- * A coil or a jumper that warms: one lump whose resistance follows its temperature.
+ * A coil, a resettable fuse or a jumper that warms: one lump whose resistance follows its temperature.
  *
- * @param index place of the coil among the coils, or of the link among the links
- * @param name id of the coil or name of the link
+ * @param index place of the coil among the coils, or of the link among the links; −1 for a resettable fuse
+ * @param name id of the part or name of the link
  * @param heatCapacityJPerK heat that warms it by one degree, J/K
  * @param loss what it loses to the air
  * @param ohmAt resistance at a temperature (°C), Ω
  * @param elsewhereOhm part of it that lies outside the metal and warms something else, Ω
- * @param meltingC where its metal melts, °C
+ * @param meltingC where its metal melts, °C; infinite where it does not
+ * @param closer how many times closer its temperature must be known than that of metal, whose resistance follows it
+ *     gently; 1 for metal
  */
 record HotModel(
         int index,
@@ -20,7 +22,8 @@ record HotModel(
         LossCurve loss,
         DoubleUnaryOperator ohmAt,
         double elsewhereOhm,
-        double meltingC) {
+        double meltingC,
+        double closer) {
 
     /** Resistance at a temperature (°C), Ω. */
     double ohm(double temperatureC) {
@@ -37,9 +40,9 @@ record HotModel(
         return loss.after(temperatureC, powerW, heatCapacityJPerK, seconds);
     }
 
-    /** By how much a power that is off by this (W) puts it off after some seconds, K. */
+    /** By how much a power that is off by this (W) puts it off after some seconds, as it counts for metal, K. */
     double offK(double powerW, double temperatureC, double seconds) {
         double perS = loss.slopeWPerK(temperatureC) / heatCapacityJPerK;
-        return powerW / heatCapacityJPerK * seconds * LossCurve.share(perS * seconds);
+        return closer * powerW / heatCapacityJPerK * seconds * LossCurve.share(perS * seconds);
     }
 }

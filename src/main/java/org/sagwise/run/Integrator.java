@@ -161,7 +161,7 @@ final class Integrator {
         for (int k = 0; k < middleC.length; k++) {
             double ampere = k < coils ? wiring.hotCoilA(k) : wiring.wireA(k - coils);
             double middle = warmedBy(k, x, ampere, middleC[k], 0.5 * seconds);
-            settled &= Math.abs(middle - middleC[k]) < SETTLED_K;
+            settled &= hot(k).closer() * Math.abs(middle - middleC[k]) < SETTLED_K;
             middleC[k] = middle;
         }
         return settled;

@@ -7,9 +7,11 @@ import java.util.ArrayList;
 import java.util.List;
 import org.sagwise.network.ChargerState;
 import org.sagwise.network.ConverterState;
+import org.sagwise.part.PartKind;
+import org.sagwise.part.PtcSpec;
 import org.sagwise.run.RunEvent.Kind;
 
-/** What is looked out for at coils, wires, fuses, chargers and boards. */
+/** What is looked out for at coils, wires, fuses of both sorts, chargers and boards. */
 final class PartWatches {
 
     /** What common insulation bears (PVC: 70 to 105 °C): from memory, no source at hand. */
@@ -25,6 +27,7 @@ final class PartWatches {
     static List<Watch> of(RunModel model) {
         PartWatches watches = new PartWatches(model);
         watches.coils();
+        watches.ptcs();
         watches.wires();
         watches.fuses();
         watches.chargers();
@@ -53,6 +56,26 @@ final class PartWatches {
             int slot = model.slots.coil(k, Slots.HOT_C);
             HotModel coil = model.hotCoils.get(k);
             add(Kind.COIL_MELTED, coil.name(), k, (x, now, p) -> x[slot], coil.meltingC(), ABOVE);
+        }
+    }
+
+    private void ptcs() {
+        for (int k = 0; k < model.hotCoils.size(); k++) {
+            int place = k;
+            int slot = model.slots.coil(k, Slots.HOT_C);
+            String id = model.hotCoils.get(k).name();
+            if (model.bench.part(id).kind() == PartKind.PTC) {
+                all.add(new Watch(
+                        Kind.PTC_TRIPPED,
+                        id,
+                        k,
+                        (x, now, p) -> x[slot],
+                        PtcSpec.SWITCH_C,
+                        ABOVE,
+                        (x, now, p) -> Math.abs(now.hotCoilA[place]),
+                        model.bench.spec(id, PtcSpec.class).holdA()));
+                add(Kind.PTC_RESET, id, k, (x, now, p) -> x[slot], PtcSpec.resetC(model.ambientC), BELOW);
+            }
         }
     }
 

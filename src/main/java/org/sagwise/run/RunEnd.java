@@ -19,6 +19,8 @@ public enum RunEnd {
     INTERRUPTED,
     /** A fuse melted. */
     FUSE,
+    /** A resettable fuse tripped. */
+    PTC,
     /** The guard of a protected cell opened. */
     PROTECTION,
     /** A coil melted. */
@@ -48,6 +50,7 @@ public enum RunEnd {
         CAUSES.put(Kind.INTERRUPTED, INTERRUPTED);
         CAUSES.put(Kind.CUTOFF, CUTOFF);
         CAUSES.put(Kind.FUSE_BLOWN, FUSE);
+        CAUSES.put(Kind.PTC_TRIPPED, PTC);
         CAUSES.put(Kind.GUARD_CURRENT, PROTECTION);
         CAUSES.put(Kind.GUARD_LOW, PROTECTION);
         CAUSES.put(Kind.GUARD_HIGH, PROTECTION);

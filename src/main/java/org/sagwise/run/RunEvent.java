@@ -2,6 +2,7 @@ package org.sagwise.run;
 
 import java.util.EnumSet;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -51,6 +52,10 @@ public record RunEvent(double atS, String part, Kind kind, double measured, doub
         GUARD_CLOSED,
         /** A fuse melted, A. */
         FUSE_BLOWN,
+        /** A resettable fuse became so warm that it lets hardly anything pass, A. */
+        PTC_TRIPPED,
+        /** A resettable fuse that had tripped has cooled, °C. */
+        PTC_RESET,
         /** A coil took more power than it is meant for, W. */
         COIL_OVER_LIMIT,
         /** A coil reached the melting point of its wire, °C. */
@@ -93,6 +98,15 @@ public record RunEvent(double atS, String part, Kind kind, double measured, doub
         /** What is undone when the button is let go. */
         static final Set<Kind> UNTIL_RELEASED =
                 EnumSet.of(GUARD_CURRENT, BOARD_CUTOFF, BOARD_INPUT_LIMIT, BOARD_NO_POWER, BOARD_SHORTED);
+
+        /** What this undoes: of a part that trips and comes back, one or the other has happened last. */
+        Optional<Kind> undoes() {
+            return switch (this) {
+                case PTC_TRIPPED -> Optional.of(PTC_RESET);
+                case PTC_RESET -> Optional.of(PTC_TRIPPED);
+                default -> Optional.empty();
+            };
+        }
 
         /** What no run goes beyond: nobody should stay near it. */
         static final Set<Kind> FINAL = EnumSet.of(VENTED, INTERRUPTED, UNSOLVABLE);

@@ -10,6 +10,7 @@ import org.sagwise.part.FuseMelting;
 import org.sagwise.part.FuseSpec;
 import org.sagwise.part.JumperWire;
 import org.sagwise.part.PartKind;
+import org.sagwise.part.PtcSpec;
 import org.sagwise.reading.Bench;
 import org.sagwise.reading.ResolvedCoil;
 import org.sagwise.scenario.Joint;
@@ -18,6 +19,9 @@ import org.sagwise.scenario.Part;
 
 /** A bench as time sees it: what stores charge or heat, in file order. Immutable. */
 final class RunModel {
+
+    /** A resettable fuse grows e-fold within a few kelvin: a twentieth of a kelvin is two percent of its ohms. */
+    private static final double PTC_CLOSER = 10;
 
     /** A fuse of the bench. */
     record FuseModel(String id, FuseMelting melting) {}
@@ -30,7 +34,10 @@ final class RunModel {
     final double ambientC;
     final List<CellModel> cells = new ArrayList<>();
     final List<ResolvedCoil> coils;
+
+    /** Coils wound from wire, and after them the resettable fuses: parts whose resistance follows their warmth. */
     final List<HotModel> hotCoils = new ArrayList<>();
+
     final List<HotModel> wires = new ArrayList<>();
     final List<FuseModel> fuses = new ArrayList<>();
     final List<ChargerModel> chargers = new ArrayList<>();
@@ -47,6 +54,7 @@ final class RunModel {
         for (int i = 0; i < coils.size(); i++) {
             addHotCoil(i);
         }
+        bench.scenario().partsOf(PartKind.PTC).forEach(this::addPtc);
         for (int i = 0; i < bench.scenario().links().size(); i++) {
             addWire(i);
         }
@@ -75,7 +83,15 @@ final class RunModel {
                         loss(wound.thermal()),
                         coil::ohmAt,
                         0,
-                        wound.wire().alloy().meltingC())));
+                        wound.wire().alloy().meltingC(),
+                        1)));
+    }
+
+    private void addPtc(Part part) {
+        PtcSpec ptc = bench.spec(part.id(), PtcSpec.class);
+        LossCurve loss = loss(ptc.thermal());
+        double never = Double.POSITIVE_INFINITY;
+        hotCoils.add(new HotModel(-1, part.id(), ptc.heatCapacityJPerK(), loss, ptc::ohmAt, 0, never, PTC_CLOSER));
     }
 
     private void addWire(int index) {
@@ -95,7 +111,8 @@ final class RunModel {
                 loss(wire.thermal()),
                 hotC -> coldOhm * Copper.temperatureFactor(hotC) + contactsOhm,
                 contactsOhm,
-                Copper.MELTING_C);
+                Copper.MELTING_C,
+                1);
     }
 
     /** What events call a wire: its id, or its ends as a file writes them. */

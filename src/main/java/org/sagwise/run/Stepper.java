@@ -51,6 +51,9 @@ public final class Stepper {
     public RunState start() {
         double[] x = Slots.start(model);
         BitSet marks = new BitSet();
+        for (int i = 0; i < watches.size(); i++) {
+            marks.set(i, watches.get(i).kind() == Kind.PTC_RESET);
+        }
         Pace pace = Pace.start(FIRST_STEP_S);
         Instant unknown = null;
         RunState blank = new RunState(model, watches, 0, Press.RELEASED, 0, x, marks, unknown, pace);

@@ -153,10 +153,21 @@ final class Stretch {
         fresh.stream().mapToObj(watches::get).forEach(watch -> events.add(watch.event(timeS, x, now, press)));
         marks = (BitSet) marks.clone();
         marks.or(fresh);
+        fresh.stream().mapToObj(watches::get).forEach(this::undo);
         boolean opens = fresh.stream()
                 .anyMatch(i -> Kind.OPENING.contains(watches.get(i).kind()));
         if (opens) {
             rewire();
+        }
+    }
+
+    private void undo(Watch done) {
+        for (int i = 0; i < watches.size(); i++) {
+            Watch other = watches.get(i);
+            if (done.kind().undoes().filter(other.kind()::equals).isPresent()
+                    && other.part().equals(done.part())) {
+                marks.clear(i);
+            }
         }
     }
 

@@ -243,10 +243,11 @@ class CatalogueLoaderTest {
     /** The least catalogue that is sound: one source, one cell, nothing else. */
     private static Map<String, String> sound() {
         Map<String, String> files = new HashMap<>();
-        for (String kind : List.of(
-                "chemistries", "alloys", "coils", "contacts", "jumpers", "switches", "fuses", "boards", "chargers")) {
-            files.put(kind + ".json", "[]");
-        }
+        List.of("chemistries", "alloys", "contacts", "jumpers")
+                .forEach(material -> files.put(material + ".json", "[]"));
+        Stream.of(PartKind.values())
+                .flatMap(kind -> kind.descriptor().family().stream())
+                .forEach(family -> files.put(family.file(), "[]"));
         files.put("cells.json", CELL);
         files.put("sources.json", "{\"typical\": {\"en\": \"Typical.\", \"de\": \"Üblich.\"}}");
         return files;

@@ -220,6 +220,16 @@ final class Examples {
                         jumper("A.+", "F1.1", 22, 60),
                         fused.links().get(1),
                         fused.links().get(2))));
+        all.put(
+                "fuse-too-large.ptc-cells",
+                ring(good("A"), part("F1", PartKind.PTC, "hold_A", 14, "trip_A", 28), coil(1.0)));
+        Scenario resettable = ring(good("A"), part("F1", PartKind.PTC, "hold_A", 5, "trip_A", 10), coil(1.0));
+        all.put(
+                "fuse-too-large.ptc-wire",
+                resettable.withLinks(List.of(
+                        jumper("A.+", "F1.1", 24, 50),
+                        resettable.links().get(1),
+                        resettable.links().get(2))));
         all.put("fuse-will-open", ring(good("A"), part("F1", PartKind.FUSE, "rating_A", 3), coil(1.0)));
     }
 

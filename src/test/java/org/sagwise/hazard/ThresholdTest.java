@@ -218,7 +218,11 @@ class ThresholdTest {
                 // 25 A is the guide for 14 AWG, beyond the cell's 20 A; 18 A that for 16 AWG
                 arguments("fuse-too-large", Signal.CAUTION, fused(18, 16), fused(18.1, 16)),
                 // 4.2 A through a fuse of 3.5 A is exactly 1.2 times its rating
-                arguments("fuse-will-open", Signal.NOTICE, fused(3.501, 10), fused(3.499, 10)));
+                arguments("fuse-will-open", Signal.NOTICE, fused(3.501, 10), fused(3.499, 10)),
+                arguments("fuse-too-large", Signal.CAUTION, resettable(10, 20), resettable(10, 20.1)),
+                // in air of 23 °C the geometric mean of both currents is 4.2 A, which flow
+                arguments("ptc-will-trip", Signal.NOTICE, resettable(4.2, 4.2 * MORE), resettable(4.2, 4.2 * LESS)),
+                arguments("ptc-over-voltage", Signal.WARNING, bearing(4.2), bearing(4.19)));
     }
 
     /** A ring through a jumper of almost no length, so that its ohms change nothing. */
@@ -235,6 +239,16 @@ class ThresholdTest {
                 jumper("A.+", "F1.1", awg, 1e-6),
                 ring.links().get(1),
                 ring.links().get(2)));
+    }
+
+    /** 4.2 A through a resettable fuse of hardly any ohms. */
+    private static Scenario resettable(double holdA, double tripA) {
+        Part fuse = part("F1", PartKind.PTC, "hold_A", holdA, "trip_A", tripA, "mohm", 0.001);
+        return ring(plain(), fuse, coil(1)).withAmbientC(23);
+    }
+
+    private static Scenario bearing(double mostV) {
+        return ring(plain(), part("F1", PartKind.PTC, "hold_A", 10, "mohm", 10, "max_V", mostV), coil(1));
     }
 
     private static Stream<Arguments> devices() {

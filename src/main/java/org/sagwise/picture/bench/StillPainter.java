@@ -19,16 +19,17 @@ import org.sagwise.picture.schematic.SchematicPainter;
 /** Paints everything on the bench that stands still: all but the chevrons. */
 public final class StillPainter {
 
-    private static final Map<PartKind, PartPainter> PAINTERS = Map.of(
-            PartKind.CELL, new CellPainter(),
-            PartKind.COIL, new CoilPainter(),
-            PartKind.SWITCH, new SwitchPainter(),
-            PartKind.FUSE, new FusePainter(),
-            PartKind.RESISTOR, new ResistorPainter(),
-            PartKind.BOARD, new BoardPainter(),
-            PartKind.SUPPLY, new BoxPainter(),
-            PartKind.CHARGER, new BoxPainter(),
-            PartKind.METER, new MeterPainter());
+    private static final Map<PartKind, PartPainter> PAINTERS = Map.ofEntries(
+            Map.entry(PartKind.CELL, new CellPainter()),
+            Map.entry(PartKind.COIL, new CoilPainter()),
+            Map.entry(PartKind.SWITCH, new SwitchPainter()),
+            Map.entry(PartKind.FUSE, new FusePainter()),
+            Map.entry(PartKind.PTC, new PtcPainter()),
+            Map.entry(PartKind.RESISTOR, new ResistorPainter()),
+            Map.entry(PartKind.BOARD, new BoardPainter()),
+            Map.entry(PartKind.SUPPLY, new BoxPainter()),
+            Map.entry(PartKind.CHARGER, new BoxPainter()),
+            Map.entry(PartKind.METER, new MeterPainter()));
 
     private StillPainter() {}
 
@@ -93,7 +94,7 @@ public final class StillPainter {
     /** What solid bodies cast; a coil and a fuse are too slight to cast any. */
     private static void shadow(ThemedPen pen, PartBox box) {
         double inset = switch (box.part().kind()) {
-            case COIL, FUSE, RESISTOR -> Double.NaN;
+            case COIL, FUSE, PTC, RESISTOR -> Double.NaN;
             case SWITCH, SUPPLY, CHARGER -> 13;
             case CELL, BOARD, METER -> 2;
         };

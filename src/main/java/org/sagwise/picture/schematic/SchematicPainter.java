@@ -26,16 +26,17 @@ public final class SchematicPainter {
 
     private static final double DOT = 4.6;
 
-    private static final Map<PartKind, Symbol> SYMBOLS = Map.of(
-            PartKind.CELL, new CellSymbol(),
-            PartKind.COIL, new ElementSymbol(),
-            PartKind.SWITCH, new SwitchSymbol(),
-            PartKind.FUSE, new FuseSymbol(),
-            PartKind.RESISTOR, new ResistorSymbol(),
-            PartKind.SUPPLY, new SupplySymbol(),
-            PartKind.METER, new MeterSymbol(),
-            PartKind.CHARGER, new BlockSymbol(),
-            PartKind.BOARD, new BlockSymbol());
+    private static final Map<PartKind, Symbol> SYMBOLS = Map.ofEntries(
+            Map.entry(PartKind.CELL, new CellSymbol()),
+            Map.entry(PartKind.COIL, new ElementSymbol()),
+            Map.entry(PartKind.SWITCH, new SwitchSymbol()),
+            Map.entry(PartKind.FUSE, new FuseSymbol()),
+            Map.entry(PartKind.PTC, new PtcSymbol()),
+            Map.entry(PartKind.RESISTOR, new ResistorSymbol()),
+            Map.entry(PartKind.SUPPLY, new SupplySymbol()),
+            Map.entry(PartKind.METER, new MeterSymbol()),
+            Map.entry(PartKind.CHARGER, new BlockSymbol()),
+            Map.entry(PartKind.BOARD, new BlockSymbol()));
 
     private final ThemedPen pen;
     private final BenchScene scene;

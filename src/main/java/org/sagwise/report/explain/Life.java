@@ -32,7 +32,8 @@ public record Life(Bench bench, RunResult result) {
      */
     private static final double MOST_EFFORT = 5e8;
 
-    private static final Set<RunEnd> TELLING = Set.of(RunEnd.CUTOFF, RunEnd.PROTECTION, RunEnd.BOARD, RunEnd.FUSE);
+    private static final Set<RunEnd> TELLING =
+            Set.of(RunEnd.CUTOFF, RunEnd.PROTECTION, RunEnd.BOARD, RunEnd.FUSE, RunEnd.PTC);
 
     /**
      * Runs a bench down; empty where that says nothing: something grave is wrong with it, there is

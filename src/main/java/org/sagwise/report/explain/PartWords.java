@@ -48,6 +48,8 @@ final class PartWords {
             case COIL -> coil(part, words);
             case SWITCH -> button(part, words);
             case FUSE -> fuse(part, words);
+            case PTC ->
+                words.add(speech.say("ptc", number(part, "hold_A", Unit.AMPERE), number(part, "trip_A", Unit.AMPERE)));
             case METER ->
                 words.add(speech.say("meter." + part.meterMode().orElseThrow().word()));
             case BOARD -> words.add(speech.say("board", number(part, "power_W", Unit.WATT)));
