@@ -17,10 +17,10 @@ import org.sagwise.scenario.net.Nets;
 /**
  * The circuit at one position of the button, seen as pieces of metal with parts between them.
  *
- * <p>Links, closed switches, whole fuses, meters set to amps and resistors up to {@link
+ * <p>Links, closed switches, whole fuses, conducting reverse guards, meters set to amps and resistors up to {@link
  * #CONDUCTOR_OHM} are metal, whatever exactly their resistance is: how much current they carry is a
  * matter for the readings. What is left between the nets are sources (cells and supplies), loads
- * (coils, boards, chargers, other resistors) and gaps (open switches, melted fuses, voltmeters).
+ * (coils, boards, chargers, other resistors) and gaps (open switches, melted fuses, blocking guards, voltmeters).
  */
 public final class Netlist {
 
@@ -66,7 +66,7 @@ public final class Netlist {
      * Reads the shape of a circuit.
      *
      * @param byLinks the nets that those links of the scenario make which join their ends
-     * @param conducts whether current passes a switch, a fuse or a meter as through metal
+     * @param conducts whether current passes a switch, a fuse, a reverse guard or a meter as through metal
      */
     public static Netlist of(Scenario scenario, Nets byLinks, Predicate<Part> conducts) {
         return new Netlist(scenario, byLinks, conducts);
@@ -91,7 +91,7 @@ public final class Netlist {
 
     private static boolean isMetal(Part part, Predicate<Part> conducts) {
         return switch (part.kind()) {
-            case SWITCH, FUSE, METER -> conducts.test(part);
+            case SWITCH, FUSE, REVERSE_GUARD, METER -> conducts.test(part);
             case PTC -> true;
             case RESISTOR -> part.numberOrDefault("ohm") <= CONDUCTOR_OHM;
             default -> false;
@@ -106,7 +106,7 @@ public final class Netlist {
                 outputs.add(new Branch(part.id(), nets.of(first + OUT_MINUS), nets.of(first + OUT_PLUS)));
                 put(loads, part, first, first + IN_MINUS);
             }
-            case RESISTOR, SWITCH, FUSE, PTC, METER -> {
+            case RESISTOR, SWITCH, FUSE, PTC, REVERSE_GUARD, METER -> {
                 if (!isMetal(part, conducts)) {
                     boolean load = part.kind() == PartKind.RESISTOR;
                     put(load ? loads : gaps, part, first, first + 1);
@@ -156,7 +156,7 @@ public final class Netlist {
         return Collections.unmodifiableList(loads);
     }
 
-    /** What keeps two nets apart: open switches, melted fuses, meters set to volts or ohms. */
+    /** What keeps two nets apart: open switches, melted fuses, blocking reverse guards, meters set to volts or ohms. */
     public List<Branch> gaps() {
         return Collections.unmodifiableList(gaps);
     }

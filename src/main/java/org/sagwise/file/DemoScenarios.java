@@ -39,6 +39,7 @@ public final class DemoScenarios {
             "row-of-two-one-reversed",
             "row-of-three-one-reversed",
             "side-by-side-one-reversed",
+            "side-by-side-with-reverse-guards",
             "torn-wrap",
             "paper-clip-across-the-coil",
             "meter-left-on-amps");

@@ -12,10 +12,15 @@ import org.sagwise.hazard.WireThreshold.Wire;
 import org.sagwise.part.FuseSpec;
 import org.sagwise.part.PartKind;
 import org.sagwise.part.PtcSpec;
+import org.sagwise.part.ReverseGuardSpec;
 import org.sagwise.part.WireLimits;
+import org.sagwise.reading.PartReading;
 
 /** What can be wrong with the way that a current takes. */
 final class WireHazards {
+
+    /** Cells of one pack that stand alike differ by less, whatever their charge and sag, V. */
+    private static final double TURNED_V = 2;
 
     static final Section SECTION = new Section(
             "Wires, fuses, coil, switch",
@@ -103,6 +108,29 @@ final class WireHazards {
                                     (caution, ptc) -> {})),
                     Hazard.of("ptc-over-voltage", 235, PtcOverVoltage.LISTING, new PtcOverVoltage()),
                     Hazard.of(
+                            "reverse-guard-over-rating",
+                            345,
+                            new Listing("CAUTION", "above `rating_A`", "the guard's own", "amps against rating"),
+                            new PartThreshold(
+                                    PartKind.REVERSE_GUARD,
+                                    above("A", PartView::currentA, WireHazards::guardRatingA),
+                                    guard -> CAUTION,
+                                    (caution, guard) -> caution.detail("powerW", guard.powerW()))),
+                    Hazard.of(
+                            "reverse-guard-blocks",
+                            385,
+                            new Listing(
+                                    "NOTICE",
+                                    "a reverse guard keeps back more than " + Listing.number(TURNED_V) + " V",
+                                    "more than sag or unequal charge: our choice",
+                                    "what stands the wrong way round"),
+                            new PartThreshold(
+                                    PartKind.REVERSE_GUARD,
+                                    above("V", WireHazards::heldBackV, (PartView guard) -> TURNED_V)
+                                            .telling(guard -> Double.NaN),
+                                    guard -> NOTICE,
+                                    (caution, guard) -> {})),
+                    Hazard.of(
                             "coil-over-limit",
                             340,
                             new Listing(
@@ -132,7 +160,8 @@ final class WireHazards {
                                     "no current reaches a load that is joined to something",
                                     "–",
                                     "which joint is missing, or what blocks"),
-                            new OpenCircuit())));
+                            new OpenCircuit(),
+                            parts(NOTICE, "reverse-guard-blocks"))));
 
     private WireHazards() {}
 
@@ -146,6 +175,14 @@ final class WireHazards {
 
     private static double leastTripA(PartView ptc) {
         return ptc(ptc).leastTripA(ptc.context().bench().scenario().ambientC());
+    }
+
+    private static double heldBackV(PartView guard) {
+        return guard.reading().state() == PartReading.State.BLOCKING ? guard.voltsV() : 0;
+    }
+
+    private static double guardRatingA(PartView guard) {
+        return guard.context().spec(guard.part().id(), ReverseGuardSpec.class).ratingA();
     }
 
     private static double limitW(PartView coil) {

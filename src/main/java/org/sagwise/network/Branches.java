@@ -46,7 +46,7 @@ final class Branches {
         return from.length;
     }
 
-    /** The branches of a network whose chargers and converters stand as {@code stance} says. */
+    /** The branches of a network whose chargers, converters and one-way elements stand as {@code stance} says. */
     static Branches of(Network network, Stance stance) {
         int elements = network.elements().size();
         Branches branches = new Branches(
@@ -71,6 +71,8 @@ final class Branches {
             addCharger(i, s, stance.charger(i));
         } else if (element instanceof Element.Converter c) {
             addConverter(i, c, stance.converter(i));
+        } else if (element instanceof Element.OneWay d) {
+            addOneWay(i, d, stance.way(i));
         }
     }
 
@@ -92,6 +94,14 @@ final class Branches {
             put(out, c.outMinus(), c.outPlus(), Kind.DRIVEN, 0, 0);
         }
         feeds[out] = stance.outputOn();
+    }
+
+    private void addOneWay(int i, Element.OneWay d, Stance.Way way) {
+        switch (way) {
+            case CONDUCTS -> put(i, d.from(), d.to(), Kind.RESISTIVE, d.ohm(), -d.dropV());
+            case LEAKS -> put(i, d.from(), d.to(), Kind.RESISTIVE, Stance.LEAK_OHM, -d.dropV());
+            case BLOCKS -> put(i, d.from(), d.to(), Kind.DRIVEN, 0, 0);
+        }
     }
 
     private void put(int i, int fromNode, int toNode, Kind k, double resistanceOhm, double driven) {

@@ -9,8 +9,9 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 
 /**
- * Finds the common state of all chargers and converters: converters are balanced for the present
- * states of the chargers, then chargers whose state does not agree change it, until all agree.
+ * Finds the common state of all chargers, converters and one-way elements: converters are balanced
+ * for the present states of the others, one-way elements settled for that, then chargers whose
+ * state does not agree change it, until all agree.
  */
 final class DeviceSettling {
     /** Rounds in which all chargers that disagree change at once; afterwards one in each round. */
@@ -40,7 +41,7 @@ final class DeviceSettling {
         this.stance = Stance.initial(network);
     }
 
-    /** The common state of a network's chargers and converters. */
+    /** The common state of a network's chargers, converters and one-way elements. */
     static Settled settle(Network network) {
         DeviceSettling settling = new DeviceSettling(network);
         return settling.run();
@@ -53,11 +54,13 @@ final class DeviceSettling {
         for (int round = 0; round < rounds; round++) {
             stance = ConverterSettling.settle(network, stance, latched);
             latch(round);
+            Stance before = stance;
+            stance = OneWaySettling.settle(network, stance);
             disagreeing = disagreeingChargers();
-            if (disagreeing.isEmpty()) {
+            if (disagreeing.isEmpty() && stance == before) {
                 break;
             }
-            change(round < ALL_AT_ONCE ? disagreeing : afterLastChanged(disagreeing));
+            change(round < ALL_AT_ONCE || disagreeing.isEmpty() ? disagreeing : afterLastChanged(disagreeing));
         }
         holdTerminals();
         return new Settled(stance, findings(disagreeing.keySet()));
@@ -140,6 +143,7 @@ final class DeviceSettling {
 
     private List<Finding> findings(Set<Integer> disagreeing) {
         Set<Integer> unsettled = new TreeSet<>(disagreeing);
+        unsettled.addAll(OneWaySettling.disagreeing(network, stance));
         if (!disagreeing.isEmpty() || !stance.converterElements().isEmpty()) {
             // The last change, or holding the terminals, may have moved another one.
             unsettled.addAll(disagreeingChargers().keySet());

@@ -104,6 +104,29 @@ public sealed interface Element {
     }
 
     /**
+     * Lets current through from one end to the other and not back: a diode, or a transistor that
+     * guards against reversal. While it conducts, its first end stands higher by {@code dropV +
+     * ohm · current}; it blocks, and carries nothing, where that would take a current below zero.
+     *
+     * @param from end where the current enters
+     * @param to end where it leaves
+     * @param dropV voltage that it keeps whatever the current is (V), 0 or more
+     * @param ohm resistance (Ω), 0 or more; below {@link #LEAST_OHM} it counts as that
+     */
+    record OneWay(int from, int to, double dropV, double ohm) implements Element {
+        public OneWay {
+            Checks.notNegative("dropV", dropV);
+            Checks.notNegative("ohm", ohm);
+            ohm = Math.max(LEAST_OHM, ohm);
+        }
+
+        @Override
+        public List<Integer> nodes() {
+            return List.of(from, to);
+        }
+    }
+
+    /**
      * A regulated board: brings a wanted power into whatever hangs on its output by choosing its
      * output voltage, and takes that power, divided by its efficiency, from its input. Of the two
      * input voltages at which the power balances it works at the higher. See {@link ConverterState}

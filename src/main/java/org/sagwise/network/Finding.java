@@ -49,11 +49,11 @@ public sealed interface Finding {
     }
 
     /**
-     * Chargers or converters that found no common state within the allowed number of steps. The
-     * converters among them are stopped, the chargers left as they last stood, and the network is
-     * solved so.
+     * Chargers, converters or one-way elements that found no common state within the allowed number
+     * of steps. The converters among them are stopped, the others left as they last stood, and the
+     * network is solved so.
      *
-     * @param elements the chargers and converters
+     * @param elements the chargers, converters and one-way elements
      */
     record Unsettled(List<Integer> elements) implements Finding {
         public Unsettled {

@@ -71,6 +71,9 @@ public final class OperatingPoint {
         if (e instanceof Element.Resistance r && r.ohm() > 0) {
             return r.ohm() * currentA[element];
         }
+        if (e instanceof Element.OneWay d && isKnown(first) && !blocks(element)) {
+            return d.dropV() + d.ohm() * currentA[element];
+        }
         return e instanceof Element.Source s && isKnown(first)
                 ? s.emfV() - s.seriesOhm() * currentA[element]
                 : voltageV(first, second);
@@ -78,14 +81,16 @@ public final class OperatingPoint {
 
     /**
      * Number of the island a node lies in. Islands are numbered from 0 by their lowest node; a
-     * charger that is off, a stopped converter and a current source join nothing.
+     * charger that is off, a stopped converter, a one-way element that blocks and a current source
+     * join nothing.
      */
     public int island(int node) {
         return island[node];
     }
 
     /**
-     * Current of an element (A): of a resistance from {@code a} to {@code b}; of a source or
+     * Current of an element (A): of a resistance from {@code a} to {@code b}, of a
+     * one-way element from {@code from} to {@code to}; of a source or
      * charger out of its plus end, so positive when it delivers; of a converter into its input. NaN
      * in an island without an answer, and for an ideal joint in a loop of ideal joints.
      */
@@ -113,6 +118,11 @@ public final class OperatingPoint {
     /** What a converter is doing; empty if the element is none. */
     public Optional<ConverterState> converterState(int element) {
         return Optional.ofNullable(stance.converter(element)).map(Stance.Converter::state);
+    }
+
+    /** Whether an element is a one-way element that lets nothing through. */
+    public boolean blocks(int element) {
+        return stance.way(element) == Stance.Way.BLOCKS;
     }
 
     /** How well the solution obeys Kirchhoff's laws. */

@@ -15,6 +15,7 @@ public enum PartKind {
     SWITCH(SwitchKind.DESCRIPTOR),
     FUSE(FuseKind.DESCRIPTOR),
     PTC(PtcKind.DESCRIPTOR),
+    REVERSE_GUARD(ReverseGuardKind.DESCRIPTOR),
     BOARD(BoardKind.DESCRIPTOR),
     CHARGER(ChargerKind.DESCRIPTOR),
     SUPPLY(SupplyKind.DESCRIPTOR),
@@ -44,7 +45,7 @@ public enum PartKind {
 
     /** The word for this kind in a scenario file. */
     public String word() {
-        return name().toLowerCase(Locale.ROOT);
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     /** What ids of such parts begin with, where they do not have a letter. */

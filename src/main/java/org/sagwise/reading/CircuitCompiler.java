@@ -13,6 +13,7 @@ import org.sagwise.part.ChargerSpec;
 import org.sagwise.part.FuseSpec;
 import org.sagwise.part.PartKind;
 import org.sagwise.part.PtcSpec;
+import org.sagwise.part.ReverseGuardSpec;
 import org.sagwise.part.key.EffectiveKeys;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Part;
@@ -98,6 +99,10 @@ final class CircuitCompiler {
                 }
             }
             case PTC -> resistance(part, bench.spec(part.id(), PtcSpec.class).ohmAt(warmC(part)));
+            case REVERSE_GUARD -> {
+                ReverseGuardSpec guard = bench.spec(part.id(), ReverseGuardSpec.class);
+                put(part, new Element.OneWay(node(part, "in"), node(part, "out"), guard.dropV(), guard.ohm()));
+            }
             case RESISTOR -> resistance(part, values(part).need("ohm"));
             case METER -> resistance(part, MeterInput.ohmOf(values(part)));
             case SUPPLY ->

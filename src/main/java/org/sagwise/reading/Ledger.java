@@ -32,6 +32,7 @@ public record Ledger(List<Row> rows, double loadCurrentA) {
         SWITCHES(PartKind.SWITCH),
         FUSES(PartKind.FUSE),
         PTCS(PartKind.PTC),
+        GUARDS(PartKind.REVERSE_GUARD),
         METERS(PartKind.METER),
         BOARDS,
         COILS(PartKind.COIL),

@@ -21,6 +21,8 @@ public record PartReading(String id, PartKind kind, double currentA, double volt
         WORKING,
         /** A switch that is not closed. */
         OPEN,
+        /** A reverse guard that keeps a current from flowing backwards. */
+        BLOCKING,
         /** A fuse or a coil that has melted. */
         BLOWN,
         /** A board that gives all the voltage it can and still less power than asked. */

@@ -119,13 +119,14 @@ final class ReadingTaker {
         return point.chargerState(index)
                 .map(ElementStates::of)
                 .or(() -> point.converterState(index).map(ElementStates::of))
-                .orElse(PartReading.State.WORKING);
+                .orElse(point.blocks(index) ? PartReading.State.BLOCKING : PartReading.State.WORKING);
     }
 
     private static PartReading.State withoutElement(PartKind kind) {
         return switch (kind) {
             case FUSE, COIL -> PartReading.State.BLOWN;
             case BOARD, CHARGER -> PartReading.State.IDLE;
+            case REVERSE_GUARD -> PartReading.State.BLOCKING;
             case CELL, SWITCH, PTC, SUPPLY, RESISTOR, METER -> PartReading.State.OPEN;
         };
     }

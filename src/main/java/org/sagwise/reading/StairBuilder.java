@@ -94,8 +94,12 @@ final class StairBuilder {
 
     private boolean isGap(Ways.Way way) {
         Circuit.Owner owner = pathMoment.circuit().owners().get(way.element());
-        return !owner.part().isEmpty()
-                && heightMoment.circuit().element(owner.part()).isEmpty();
+        return !owner.part().isEmpty() && !letsThrough(owner.part());
+    }
+
+    private boolean letsThrough(String part) {
+        OptionalInt element = heightMoment.circuit().element(part);
+        return element.isPresent() && !heightMoment.point().blocks(element.getAsInt());
     }
 
     private double ahead(int[] nodes, int from) {
@@ -195,8 +199,8 @@ final class StairBuilder {
         }
         PartKind kind = bench.part(owner.part()).kind();
         return switch (kind) {
-            case SWITCH ->
-                heightMoment.circuit().element(owner.part()).isPresent() ? Staircase.Kind.SWITCH : Staircase.Kind.GAP;
+            case SWITCH -> letsThrough(owner.part()) ? Staircase.Kind.SWITCH : Staircase.Kind.GAP;
+            case REVERSE_GUARD -> letsThrough(owner.part()) ? Staircase.Kind.GUARD : Staircase.Kind.GAP;
             case FUSE, PTC -> Staircase.Kind.FUSE;
             case METER -> Staircase.Kind.METER;
             case BOARD -> Staircase.Kind.BOARD;

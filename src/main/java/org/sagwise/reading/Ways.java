@@ -87,6 +87,8 @@ final class Ways {
             add(index, charger.minus(), charger.plus(), currentA, true);
         } else if (element instanceof Element.Converter board) {
             add(index, board.inPlus(), board.outPlus(), currentA, false);
+        } else if (element instanceof Element.OneWay guard) {
+            add(index, guard.from(), guard.to(), currentA, false);
         }
     }
 

@@ -91,6 +91,9 @@ final class Wiring {
         } else if (element instanceof Element.Source s) {
             ohm[e] = s.seriesOhm();
             emfV[e] = s.emfV();
+        } else if (element instanceof Element.OneWay d) {
+            ohm[e] = d.ohm();
+            emfV[e] = -d.dropV();
         }
     }
 
@@ -226,7 +229,7 @@ final class Wiring {
             double heatJ = ampere * ampere * ohm[e] * seconds;
             switch (roles[e]) {
                 case LOAD -> x[slots.deliveredJ] += heatJ;
-                case PATH -> x[slots.pathHeatJ] += heatJ;
+                case PATH -> x[slots.pathHeatJ] += heatJ - emfV[e] * ampere * seconds;
                 case SUPPLY -> {
                     give(x, emfV[e] * ampere * seconds);
                     x[slots.supplyHeatJ] += heatJ;

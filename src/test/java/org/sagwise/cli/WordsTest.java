@@ -170,8 +170,8 @@ class WordsTest {
     void parts_json_alwaysHasEveryFamily() {
         var one = Cli.call("parts", "inr18650-3000-8A-protected", "--json").json();
         var all = Cli.call("parts", "--json").json();
-        assertEquals(10, all.size());
-        assertEquals(10, one.size());
+        assertEquals(12, all.size());
+        assertEquals(12, one.size());
         assertEquals(1, one.get("cells").size());
         assertEquals(8, one.get("cells").get(0).get("guard").get("trip_A").doubleValue());
         assertEquals(40, one.get("cells").get(0).get("guard").get("mohm").doubleValue());

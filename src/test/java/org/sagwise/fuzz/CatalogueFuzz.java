@@ -34,6 +34,7 @@ class CatalogueFuzz {
             "coils.json",
             "contacts.json",
             "fuses.json",
+            "reverse-guards.json",
             "jumpers.json",
             TEXTS,
             "switches.json");

@@ -190,6 +190,10 @@ final class Examples {
         all.put("open-circuit.gap", open.withLinks(links.subList(0, 2)).plus(touch("A.+", "A.-", 50_000)));
         all.put("open-circuit.switch", stuck);
         all.put("open-circuit.fuse", ring(good("A"), melted, button(3), coil(1.0)));
+        Part guard = part("G1", PartKind.REVERSE_GUARD, "rating_A", 3);
+        all.put("reverse-guard-over-rating", ring(good("A"), guard, button(3), coil(1.0)));
+        all.put("open-circuit.reverse-guard", turned(ring(good("A"), guard, coil(1.0)), "A"));
+        all.put("reverse-guard-blocks", guardedPair());
         all.put("open-circuit.meter", ring(good("A"), part("M1", PartKind.METER), button(3), coil(1.0)));
         all.put(
                 "open-circuit.blocked",
@@ -242,6 +246,27 @@ final class Examples {
                         cell("B", 3.48, 20),
                         part("charger", PartKind.CHARGER, "current_A", 1, "limit_V", 8.4)),
                 List.of(ideal("A.+", "B.-"), ideal("charger.+", "B.+"), ideal("charger.-", "A.-")));
+    }
+
+    /** Two cells side by side, a reverse guard behind each, the second cell turned round. */
+    private static Scenario guardedPair() {
+        return Scenario.of(
+                "Guarded",
+                List.of(
+                        good("A"),
+                        good("B"),
+                        part("G1", PartKind.REVERSE_GUARD, "rating_A", 30),
+                        part("G2", PartKind.REVERSE_GUARD, "rating_A", 30),
+                        button(3),
+                        coil(1.0)),
+                List.of(
+                        ideal("A.+", "G1.in"),
+                        ideal("B.-", "G2.in"),
+                        ideal("G1.out", "G2.out"),
+                        ideal("G1.out", "fire.1"),
+                        ideal("fire.2", "coil.1"),
+                        ideal("coil.2", "A.-"),
+                        ideal("A.-", "B.+")));
     }
 
     private static void others(Map<String, Scenario> all) {

@@ -218,6 +218,9 @@ class ThresholdTest {
                 // 25 A is the guide for 14 AWG, beyond the cell's 20 A; 18 A that for 16 AWG
                 arguments("fuse-too-large", Signal.CAUTION, fused(18, 16), fused(18.1, 16)),
                 // 4.2 A through a fuse of 3.5 A is exactly 1.2 times its rating
+                // 4.2 A, and a guard that costs nothing
+                arguments("reverse-guard-over-rating", Signal.CAUTION, guarded(4.21), guarded(4.19)),
+                arguments("reverse-guard-blocks", Signal.NOTICE, heldBack(1.99), heldBack(2.01)),
                 arguments("fuse-will-open", Signal.NOTICE, fused(3.501, 10), fused(3.499, 10)),
                 arguments("fuse-too-large", Signal.CAUTION, resettable(10, 20), resettable(10, 20.1)),
                 // in air of 23 °C the geometric mean of both currents is 4.2 A, which flow
@@ -231,6 +234,25 @@ class ThresholdTest {
                 "Wired",
                 List.of(plain(), button(0), coil(4.2 / amps)),
                 List.of(jumper("A.+", "fire.1", awg, 1e-6), ideal("fire.2", "coil.1"), ideal("coil.2", "A.-")));
+    }
+
+    private static Scenario guarded(double ratingA) {
+        return ring(plain(), part("G1", PartKind.REVERSE_GUARD, "rating_A", ratingA, "mohm", 0), button(0), coil(1));
+    }
+
+    /** A guard behind a cell of so many volts less than the one beside it. */
+    private static Scenario heldBack(double volts) {
+        Part guard = part("G1", PartKind.REVERSE_GUARD, "rating_A", 30);
+        Scenario ring = ring(plain(), button(0), coil(1));
+        return ring.withParts(List.of(
+                        ring.parts().get(0),
+                        ring.parts().get(1),
+                        ring.parts().get(2),
+                        guard,
+                        cell("B", 4.2 - volts, 0)))
+                .plus(ideal("B.+", "G1.in"))
+                .plus(ideal("G1.out", "A.+"))
+                .plus(ideal("B.-", "A.-"));
     }
 
     private static Scenario fused(double ratingA, int awg) {

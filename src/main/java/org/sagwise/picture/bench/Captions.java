@@ -117,6 +117,7 @@ final class Captions {
         boolean idle = !(Math.abs(reading.currentA()) >= IDLE_A);
         return switch (reading.state()) {
             case OPEN -> muted(across("switch.open", "switch.gap", reading));
+            case BLOCKING -> muted(across("guard.blocks", "guard.against", reading));
             case BLOWN ->
                 new Caption.Piece(across("fuse.blown", "switch.gap", reading), TextStyle.SMALL_BOLD, Tone.FLAG);
             case STOPPED_CUTOFF,

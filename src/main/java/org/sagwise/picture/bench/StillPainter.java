@@ -25,6 +25,7 @@ public final class StillPainter {
             Map.entry(PartKind.SWITCH, new SwitchPainter()),
             Map.entry(PartKind.FUSE, new FusePainter()),
             Map.entry(PartKind.PTC, new PtcPainter()),
+            Map.entry(PartKind.REVERSE_GUARD, new ReverseGuardPainter()),
             Map.entry(PartKind.RESISTOR, new ResistorPainter()),
             Map.entry(PartKind.BOARD, new BoardPainter()),
             Map.entry(PartKind.SUPPLY, new BoxPainter()),
@@ -94,7 +95,7 @@ public final class StillPainter {
     /** What solid bodies cast; a coil and a fuse are too slight to cast any. */
     private static void shadow(ThemedPen pen, PartBox box) {
         double inset = switch (box.part().kind()) {
-            case COIL, FUSE, PTC, RESISTOR -> Double.NaN;
+            case COIL, FUSE, PTC, REVERSE_GUARD, RESISTOR -> Double.NaN;
             case SWITCH, SUPPLY, CHARGER -> 13;
             case CELL, BOARD, METER -> 2;
         };

@@ -35,6 +35,7 @@ public record PartShape(PartKind kind, int halfWidth, int halfHeight, Bearing ax
         add(PartKind.SWITCH, 60, 40, Bearing.RIGHT, left("1", 60), right("2", 60));
         add(PartKind.FUSE, 60, 20, Bearing.RIGHT, left("1", 60), right("2", 60));
         add(PartKind.PTC, 60, 40, Bearing.RIGHT, left("1", 60), right("2", 60));
+        add(PartKind.REVERSE_GUARD, 60, 40, Bearing.RIGHT, left("in", 60), right("out", 60));
         add(PartKind.RESISTOR, 20, 60, Bearing.DOWN, up("1", 0, 60), down("2", 0, 60));
         add(PartKind.SUPPLY, 60, 60, Bearing.DOWN, up("+", 0, 60), down("-", 0, 60));
         add(PartKind.CHARGER, 60, 60, Bearing.DOWN, up("+", 0, 60), down("-", 0, 60));

@@ -32,6 +32,7 @@ public final class SchematicPainter {
             Map.entry(PartKind.SWITCH, new SwitchSymbol()),
             Map.entry(PartKind.FUSE, new FuseSymbol()),
             Map.entry(PartKind.PTC, new PtcSymbol()),
+            Map.entry(PartKind.REVERSE_GUARD, new ReverseGuardSymbol()),
             Map.entry(PartKind.RESISTOR, new ResistorSymbol()),
             Map.entry(PartKind.SUPPLY, new SupplySymbol()),
             Map.entry(PartKind.METER, new MeterSymbol()),

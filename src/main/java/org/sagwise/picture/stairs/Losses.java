@@ -22,7 +22,7 @@ import org.sagwise.reading.Staircase.Step;
 record Losses(double restV, List<Entry> entries, double leftV) {
 
     private static final Set<Kind> LOSSES =
-            EnumSet.of(Kind.SAG, Kind.CONTACT, Kind.WIRE, Kind.SWITCH, Kind.FUSE, Kind.METER);
+            EnumSet.of(Kind.SAG, Kind.CONTACT, Kind.WIRE, Kind.SWITCH, Kind.FUSE, Kind.GUARD, Kind.METER);
     private static final Set<Kind> UNFIT = EnumSet.of(Kind.BOARD, Kind.CHARGER);
     private static final double LEAST_V = 0.5e-3;
 

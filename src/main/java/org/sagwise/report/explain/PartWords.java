@@ -50,6 +50,12 @@ final class PartWords {
             case FUSE -> fuse(part, words);
             case PTC ->
                 words.add(speech.say("ptc", number(part, "hold_A", Unit.AMPERE), number(part, "trip_A", Unit.AMPERE)));
+            case REVERSE_GUARD ->
+                words.add(speech.say(
+                        "guard." + values(part).word("type").orElseThrow(),
+                        speech.milliohms(values(part).need("mohm")),
+                        number(part, "rating_A", Unit.AMPERE),
+                        number(part, "drop_V", Unit.VOLT)));
             case METER ->
                 words.add(speech.say("meter." + part.meterMode().orElseThrow().word()));
             case BOARD -> words.add(speech.say("board", number(part, "power_W", Unit.WATT)));
