@@ -16,6 +16,7 @@ final class Halts {
             Kind.CHARGED_TOO_FAST,
             Kind.COIL_OVER_LIMIT,
             Kind.GUARD_CLOSED,
+            Kind.PTC_RESET,
             Kind.CHARGER_HOLDS_VOLTAGE,
             Kind.BOARD_AT_MAX);
 

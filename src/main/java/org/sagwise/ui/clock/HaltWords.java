@@ -25,6 +25,7 @@ record HaltWords(String title, List<String> sentences, Optional<String> advice, 
         TOO_EMPTY,
         HOT_WIRE,
         FUSE,
+        PTC,
         GUARD,
         COIL,
         BOARD,
@@ -60,6 +61,7 @@ record HaltWords(String title, List<String> sentences, Optional<String> advice, 
                     case INTERNAL_SHORT, COPPER_DISSOLVES, REVERSED, BELOW_LOWEST -> Topic.TOO_EMPTY;
                     case WIRE_HOT, WIRE_MELTED -> Topic.HOT_WIRE;
                     case FUSE_BLOWN -> Topic.FUSE;
+                    case PTC_TRIPPED -> Topic.PTC;
                     case GUARD_CURRENT, GUARD_HIGH, GUARD_LOW -> Topic.GUARD;
                     case COIL_MELTED -> Topic.COIL;
                     case BOARD_SHORTED, BOARD_CUTOFF, BOARD_INPUT_LIMIT, BOARD_NO_POWER -> Topic.BOARD;
