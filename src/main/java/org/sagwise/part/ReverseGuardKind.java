@@ -42,7 +42,6 @@ final class ReverseGuardKind {
 
     static final KindDescriptor DESCRIPTOR = KindDescriptor.of(Role.IN_LINE, Ends.DIFFERENT, KEYS, "in", "out")
             .inCatalogue("reverse-guards", TYPE, "mohm", "drop_V", "rating_A")
-            .called("guard")
             .ratedBy("rating_A")
             .computedBy((values, catalogue) -> ReverseGuardSpec.of(values));
 

@@ -20,7 +20,7 @@ final class ReverseGuardPainter implements PartPainter {
                 .part(box.id())
                 .map(reading -> reading.state() == PartReading.State.BLOCKING)
                 .orElse(false);
-        pen.within(box.x(), box.y(), box.quarters(), () -> body(pen, blocks ? Tone.FLAG : Tone.EDGE));
+        pen.within(box.x(), box.y(), box.quarters(), () -> body(pen, blocks ? Tone.FLAG : Tone.INK));
     }
 
     private static void body(ThemedPen pen, Tone print) {
