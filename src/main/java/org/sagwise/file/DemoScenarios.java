@@ -30,7 +30,6 @@ public final class DemoScenarios {
             "two-by-two",
             "regulated-board",
             "thin-wire",
-            "fuse-that-comes-back",
             "too-few-ohms",
             "re-wrapped-cell",
             "protected-pair-asked-too-much",
@@ -42,7 +41,8 @@ public final class DemoScenarios {
             "side-by-side-with-reverse-guards",
             "torn-wrap",
             "paper-clip-across-the-coil",
-            "meter-left-on-amps");
+            "meter-left-on-amps",
+            "fuse-that-comes-back");
 
     private DemoScenarios() {}
 
