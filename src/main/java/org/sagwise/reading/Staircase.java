@@ -32,8 +32,8 @@ public record Staircase(List<Step> steps, List<Lane> lanes, double lowestV, doub
         WIRE(Sort.JOINT),
         SWITCH(Sort.IN_LINE),
         /**
-         * A switch that is open, a reverse guard that blocks, or no part at all where a joint is missing: the whole voltage
-         * stands across the gap.
+         * A switch that is open, a reverse guard that blocks, or no part at all where a joint is
+         * missing: the whole voltage stands across the gap.
          */
         GAP(Sort.GAP),
         FUSE(Sort.IN_LINE),
