@@ -17,6 +17,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.sagwise.picture.Awt;
 import org.sagwise.picture.Scenes;
+import org.sagwise.part.key.Keys;
 import org.sagwise.picture.layout.PartBox;
 import org.sagwise.picture.look.Theme;
 import org.sagwise.picture.look.Tone;
@@ -89,7 +90,9 @@ class StillPainterTest {
 
     @Test
     void paint_hotCoil_takesTheColourOfItsHeat() {
-        BenchScene cold = Scenes.of(Scenes.demo("bench-check").pressed(), Theme.LIGHT);
+        Keys wire = Keys.of("alloy", "fecral-25-5", "awg", 26, "wraps", 8, "inner_mm", 3);
+        Scenario wound = Scenes.demo("bench-check").withPart("coil", coil -> coil.without("ohm").with("wire", wire));
+        BenchScene cold = Scenes.of(wound.pressed(), Theme.LIGHT);
         States start = cold.states();
         States hot = new States(start.cells(), Map.of("coil", 260.0), start.linkC(), Set.of());
         BenchScene scene = cold.at(cold.bench().at(hot, Press.HELD), hot);

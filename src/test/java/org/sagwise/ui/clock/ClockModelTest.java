@@ -76,11 +76,14 @@ class ClockModelTest {
         double before = time.charge();
         time.release();
         double atOnceV = time.sagV();
-        time.pass(20);
+        // Two slow sags fade, the quicker with some 33 s: Chen and Rincón-Mora, 2006.
+        time.pass(60);
 
         assertTrue(atOnceV > 0);
         assertTrue(time.sagV() < 0.6 * atOnceV);
-        assertEquals(before, time.charge(), 1e-4);
+        // Nothing is drawn; the cell beside it, which gave less, gives it back a trace.
+        assertTrue(time.charge() >= before);
+        assertEquals(before, time.charge(), 3e-4);
     }
 
     @Test

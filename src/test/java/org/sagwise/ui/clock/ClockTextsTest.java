@@ -23,7 +23,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class ClockTextsTest {
 
     private static final Path TEXTS = Path.of("src/main/resources/org/sagwise/texts");
-    private static final Path CODE = Path.of("src/main/java/org/sagwise/ui");
+    private static final Path CODE = Path.of("src/main/java/org/sagwise");
     private static final Pattern LITERAL = Pattern.compile("\"([a-z][a-z0-9.-]*)\"");
     private static final Pattern ASKED = Pattern.compile("[. ]word\\(\\s*\"([a-z][a-z0-9.-]*)\"");
     private static final Pattern PROMISE = Pattern.compile("\\b(safe|safely|ungefährlich)\\b");
@@ -38,7 +38,7 @@ class ClockTextsTest {
 
     private static Set<String> inCode(Pattern pattern) throws IOException {
         StringBuilder code = new StringBuilder();
-        for (String folder : new String[] {"clock", "plot"}) {
+        for (String folder : new String[] {"ui/clock", "picture/plot"}) {
             try (Stream<Path> files = Files.walk(CODE.resolve(folder))) {
                 for (Path file :
                         files.filter(f -> f.toString().endsWith(".java")).toList()) {
