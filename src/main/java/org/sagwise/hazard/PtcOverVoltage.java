@@ -7,9 +7,9 @@ import java.util.OptionalDouble;
 import org.sagwise.hazard.Hazard.Listing;
 import org.sagwise.part.PartKind;
 import org.sagwise.part.PtcSpec;
-import org.sagwise.scenario.Press;
 import org.sagwise.reading.States;
 import org.sagwise.scenario.Part;
+import org.sagwise.scenario.Press;
 
 /**
  * More volts than a resettable fuse bears, once it has tripped: while it is cool hardly any stand across it, so the

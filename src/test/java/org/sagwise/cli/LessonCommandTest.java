@@ -45,7 +45,9 @@ class LessonCommandTest {
         Cli.Outcome outcome = Cli.call("lesson", "lint", folder.toString());
 
         assertEquals(1, outcome.status());
-        assertTrue(outcome.out().contains("steps[3].until[0] (line 66, column 9): The solution does not make this true"), outcome.out());
+        assertTrue(
+                outcome.out().contains("steps[3].until[0] (line 66, column 9): The solution does not make this true"),
+                outcome.out());
     }
 
     @Test

@@ -16,9 +16,9 @@ import org.sagwise.fixture.Circuits;
 import org.sagwise.part.PartKind;
 import org.sagwise.reading.Bench;
 import org.sagwise.reading.PartReading;
-import org.sagwise.scenario.Press;
 import org.sagwise.run.RunEvent.Kind;
 import org.sagwise.scenario.Part;
+import org.sagwise.scenario.Press;
 import org.sagwise.scenario.Scenario;
 
 /** A resettable fuse holds, trips, stays hot while driven, cools and comes back. */

@@ -15,9 +15,9 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.sagwise.part.key.Keys;
 import org.sagwise.picture.Awt;
 import org.sagwise.picture.Scenes;
-import org.sagwise.part.key.Keys;
 import org.sagwise.picture.layout.PartBox;
 import org.sagwise.picture.look.Theme;
 import org.sagwise.picture.look.Tone;
@@ -91,7 +91,8 @@ class StillPainterTest {
     @Test
     void paint_hotCoil_takesTheColourOfItsHeat() {
         Keys wire = Keys.of("alloy", "fecral-25-5", "awg", 26, "wraps", 8, "inner_mm", 3);
-        Scenario wound = Scenes.demo("bench-check").withPart("coil", coil -> coil.without("ohm").with("wire", wire));
+        Scenario wound = Scenes.demo("bench-check")
+                .withPart("coil", coil -> coil.without("ohm").with("wire", wire));
         BenchScene cold = Scenes.of(wound.pressed(), Theme.LIGHT);
         States start = cold.states();
         States hot = new States(start.cells(), Map.of("coil", 260.0), start.linkC(), Set.of());
