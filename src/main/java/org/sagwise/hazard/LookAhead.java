@@ -32,6 +32,9 @@ public final class LookAhead {
     /** Larger packs take longer to simulate than anyone waits for a caution. */
     private static final int MOST_CELLS = 16;
 
+    /** So are benches of more joints than any that people build. */
+    private static final int MOST_LINKS = 100;
+
     /** Additions and multiplications for each of the courses: some tenths of a second's worth. */
     private static final double MOST_EFFORT = 2e8;
 
@@ -113,7 +116,8 @@ public final class LookAhead {
      */
     public static List<Caution> added(Bench bench, List<Caution> known) {
         boolean hopeless = known.stream().anyMatch(caution -> caution.signal() == Signal.DANGER);
-        if (hopeless || bench.cells().isEmpty() || bench.cells().size() > MOST_CELLS) {
+        boolean large = bench.cells().size() > MOST_CELLS || bench.scenario().links().size() > MOST_LINKS;
+        if (hopeless || large || bench.cells().isEmpty()) {
             return known;
         }
         LookAhead ahead = new LookAhead(bench, known);

@@ -1,6 +1,7 @@
 package org.sagwise.file;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -134,7 +135,11 @@ public final class RandomScenarios {
     /** Makes keys that were drawn one by one agree with the rules that span several. */
     private Map<String, Object> repaired(
             Map<String, Object> keys, List<KeySpec> specs, List<KeyRule> rules, PartKind kind) {
-        for (KeyRule rule : rules) {
+        // What must be there is there before two of them are put in order.
+        List<KeyRule> orderedLast = rules.stream()
+                .sorted(Comparator.comparing(KeyRule.Ordered.class::isInstance))
+                .toList();
+        for (KeyRule rule : orderedLast) {
             if (rule instanceof KeyRule.ExactlyOne one) {
                 String kept = data.one(one.names());
                 one.names().stream().filter(name -> !name.equals(kept)).forEach(keys::remove);
@@ -147,8 +152,12 @@ public final class RandomScenarios {
                     && keys.get(ordered.low()) instanceof Double low
                     && keys.get(ordered.high()) instanceof Double high
                     && low >= high) {
-                keys.remove(ordered.low());
                 keys.remove(ordered.high());
+                boolean needed = rules.stream()
+                        .anyMatch(other -> other instanceof KeyRule.ModelOr or && or.names().contains(ordered.low()));
+                if (!needed) {
+                    keys.remove(ordered.low());
+                }
             } else if (rule instanceof KeyRule.ModelOr needed && !keys.containsKey("model")) {
                 needed.names().forEach(name -> say(keys, name, specs, kind));
             }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.sagwise.assessment.Assessment;
+import org.sagwise.hazard.LookAhead;
 import org.sagwise.part.PartKind;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.Bench;
@@ -36,12 +37,14 @@ public record Life(Bench bench, RunResult result) {
             Set.of(RunEnd.CUTOFF, RunEnd.PROTECTION, RunEnd.BOARD, RunEnd.FUSE, RunEnd.PTC);
 
     /**
-     * Runs a bench down; empty where that says nothing: something grave is wrong with it, there is
+     * Runs a bench down; empty where that says nothing: something grave is wrong with it at once, there is
      * nothing to run, or nothing ends it in good time.
      */
     public static Optional<Life> of(Assessment assessment) {
         Bench bench = assessment.bench();
-        boolean grave = assessment.cautions().stream().anyMatch(c -> c.signal().isGrave());
+        boolean grave = assessment.cautions().stream()
+                .filter(caution -> LookAhead.atS(caution).isEmpty())
+                .anyMatch(caution -> caution.signal().isGrave());
         boolean delivers = bench.fired().pack().deliveredW() > 0;
         if (grave || !delivers || bench.cells().isEmpty() || bench.cells().size() > MOST_CELLS) {
             return Optional.empty();
