@@ -116,7 +116,8 @@ public final class LookAhead {
      */
     public static List<Caution> added(Bench bench, List<Caution> known) {
         boolean hopeless = known.stream().anyMatch(caution -> caution.signal() == Signal.DANGER);
-        boolean large = bench.cells().size() > MOST_CELLS || bench.scenario().links().size() > MOST_LINKS;
+        boolean large =
+                bench.cells().size() > MOST_CELLS || bench.scenario().links().size() > MOST_LINKS;
         if (hopeless || large || bench.cells().isEmpty()) {
             return known;
         }

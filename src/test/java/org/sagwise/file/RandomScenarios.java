@@ -1,8 +1,8 @@
 package org.sagwise.file;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -154,7 +154,8 @@ public final class RandomScenarios {
                     && low >= high) {
                 keys.remove(ordered.high());
                 boolean needed = rules.stream()
-                        .anyMatch(other -> other instanceof KeyRule.ModelOr or && or.names().contains(ordered.low()));
+                        .anyMatch(other -> other instanceof KeyRule.ModelOr or
+                                && or.names().contains(ordered.low()));
                 if (!needed) {
                     keys.remove(ordered.low());
                 }

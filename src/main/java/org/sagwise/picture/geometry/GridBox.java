@@ -34,6 +34,13 @@ public record GridBox(int x, int y, int width, int height) {
                 && Math.max(y, other.y) < Math.min(bottom(), other.bottom());
     }
 
+    /** The area that both have in common; 0 where there is none. */
+    public double commonArea(GridBox other) {
+        int across = Math.min(right(), other.right()) - Math.max(x, other.x);
+        int down = Math.min(bottom(), other.bottom()) - Math.max(y, other.y);
+        return across > 0 && down > 0 ? (double) across * down : 0;
+    }
+
     /** The smallest box that holds both, of which either may be of no size. */
     public GridBox union(GridBox other) {
         int left = Math.min(x, other.x);

@@ -43,8 +43,10 @@ final class LabelPlaces {
     }
 
     private static double covered(GridBox label, List<GridBox> others) {
-        return others.stream()
-                .mapToDouble(other -> label.box().common(other.box()).area())
-                .sum();
+        double covered = 0;
+        for (GridBox other : others) {
+            covered += label.commonArea(other);
+        }
+        return covered;
     }
 }
