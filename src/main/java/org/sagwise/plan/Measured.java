@@ -34,7 +34,7 @@ public record Measured(
     public static final double USUAL_CAPACITY_MAH = 2500;
 
     /** An example of a continuous limit, A, for people who fill in a form; never assumed of a cell. */
-    public static final double USUAL_LIMIT_A = 20;
+    public static final double EXAMPLE_LIMIT_A = 20;
 
     private static final double ROOT_12 = Math.sqrt(12);
     private static final MathContext DIGITS = new MathContext(6);

@@ -51,7 +51,7 @@ public final class MeasuredPane extends BorderPane {
         cell = field("cell", 3.80, Measure.of(Unit.VOLT));
         coil = field("coil", 3.38, Measure.of(Unit.VOLT));
         ohm = field("ohm", 0.30, Measure.of(Unit.OHM));
-        limit = field("limit", Measured.USUAL_LIMIT_A, Measure.of(Unit.AMPERE));
+        limit = field("limit", Measured.EXAMPLE_LIMIT_A, Measure.of(Unit.AMPERE));
         capacity = field("capacity", Measured.USUAL_CAPACITY_MAH / 1000, Measure.of(Unit.AMPERE_HOUR, "mAh"));
         result = new MeasuredResult(wording);
         put = new Button(wording.say("measured.put"));
