@@ -5,8 +5,8 @@ import org.sagwise.run.Basis;
 import org.sagwise.run.CellMoment;
 import org.sagwise.run.CoilMoment;
 import org.sagwise.run.EnergyBook;
+import org.sagwise.run.Forecast;
 import org.sagwise.run.LifeTogether;
-import org.sagwise.run.Outlook;
 import org.sagwise.run.RunEvent;
 import org.sagwise.run.RunState;
 import org.sagwise.run.RunTexts;
@@ -77,13 +77,13 @@ final class RunJson {
         json.text("text", call.printable(texts.sentence(event)));
     }
 
-    private void outlook(Outlook outlook) {
+    private void outlook(Forecast outlook) {
         json.flag("fired", outlook.press().isHeld());
         json.number("looked_s", outlook.lookedS());
         json.objects("stages", outlook.stages(), this::stage);
     }
 
-    private void stage(Outlook.Stage stage) {
+    private void stage(Forecast.Stage stage) {
         json.text("part", stage.part());
         json.text("event", stage.kind().word());
         json.number("usual_s", stage.usualS());

@@ -3,8 +3,8 @@ package org.sagwise.cli;
 import java.util.List;
 import java.util.stream.Stream;
 import org.sagwise.reading.Bench;
+import org.sagwise.run.Forecast;
 import org.sagwise.run.LifeTogether;
-import org.sagwise.run.Outlook;
 import org.sagwise.run.RunPlan;
 import org.sagwise.run.RunResult;
 import org.sagwise.run.RunSettings;
@@ -25,7 +25,7 @@ record RunReport(
         RunPlan plan,
         RunSettings settings,
         RunResult result,
-        List<Outlook> outlooks,
+        List<Forecast> outlooks,
         List<LifeTogether.Age> life) {
 
     /** A life is told in this many blocks at most. */
@@ -37,12 +37,12 @@ record RunReport(
      * @param cycles over how many cycles the life of the pack is told; 0 leaves that out
      */
     static RunReport of(Bench bench, RunPlan plan, RunSettings settings, RunResult result, int cycles) {
-        Outlook letGo = Outlook.of(bench, settings, Press.RELEASED);
-        Outlook held = Outlook.of(bench, settings, Press.HELD);
+        Forecast letGo = Forecast.of(bench, settings, Press.RELEASED);
+        Forecast held = Forecast.of(bench, settings, Press.HELD);
         boolean same = letGo.tellsAllOf(held);
-        List<Outlook> telling = Stream.of(letGo, held)
-                .filter(outlook -> !outlook.stages().isEmpty())
-                .filter(outlook -> !same || outlook == letGo)
+        List<Forecast> telling = Stream.of(letGo, held)
+                .filter(forecast -> !forecast.stages().isEmpty())
+                .filter(forecast -> !same || forecast == letGo)
                 .toList();
         List<LifeTogether.Age> life = cycles == 0
                 ? List.of()

@@ -9,7 +9,7 @@ import org.sagwise.quantity.Unit;
 import org.sagwise.run.CellMoment;
 import org.sagwise.run.CoilMoment;
 import org.sagwise.run.EnergyBook;
-import org.sagwise.run.Outlook;
+import org.sagwise.run.Forecast;
 import org.sagwise.run.RunEnd;
 import org.sagwise.run.RunEvent;
 import org.sagwise.run.RunEvent.Kind;
@@ -167,7 +167,7 @@ final class RunText {
         return new Paragraph.Hung(time(same.get(0).atS()), sentence + again);
     }
 
-    private void outlook(Outlook outlook) {
+    private void outlook(Forecast outlook) {
         lines.add("");
         String looked = time(outlook.lookedS());
         boolean held = outlook.press().isHeld() && last.presses() > 0;
@@ -177,12 +177,12 @@ final class RunText {
         lines.addAll(Paragraph.lines(texts.say("run.spread"), ""));
     }
 
-    private Paragraph.Hung stage(Outlook.Stage stage) {
+    private Paragraph.Hung stage(Forecast.Stage stage) {
         String text = words.name(stage.part()) + ": " + words.stage(stage.kind()) + ".";
         return new Paragraph.Hung(when(stage), text);
     }
 
-    private String when(Outlook.Stage stage) {
+    private String when(Forecast.Stage stage) {
         String earliest = time(stage.earliestS());
         if (Double.isInfinite(stage.latestS())) {
             return texts.say("run.from", earliest);
@@ -192,7 +192,7 @@ final class RunText {
 
     private boolean grave() {
         return report.outlooks().stream()
-                        .flatMap(outlook -> outlook.stages().stream())
+                        .flatMap(forecast -> forecast.stages().stream())
                         .anyMatch(stage -> isGrave(stage.kind()))
                 || report.result().events().stream().anyMatch(event -> isGrave(event.kind()));
     }

@@ -46,32 +46,32 @@ final class CellStep {
 
     /** Puts the cell into the network as it is on the mean if this current (A) flows. */
     void fill(Wiring wiring, int k, double[] x, int at, double ohmNow, double ambientC, double guessA, double seconds) {
-        double charge = x[at + Slots.CHARGE];
+        double charge = x[at + StateLayout.CHARGE];
         double gained = -guessA * seconds / cell.capacityAs;
         double meanV = cell.curve.meanV(charge, charge + gained);
         double bend = Math.abs(gained) > TINY_CHARGE
                 ? (cell.curve.voltsAt(charge + gained) - meanV) / gained
                 : 0.5 * cell.curve.slope(charge);
         double chargeOhm = bend * seconds / cell.capacityAs;
-        double heatW = guessA * (guessA * ohmNow + Slots.slowV(x, at));
-        double meanC = cell.warmed(x[at + Slots.CELL_C], heatW, ambientC, 0.5 * seconds);
+        double heatW = guessA * (guessA * ohmNow + StateLayout.slowV(x, at));
+        double meanC = cell.warmed(x[at + StateLayout.CELL_C], heatW, ambientC, 0.5 * seconds);
         ohmicOhm = cell.ohmicOhm(meanC, charge + 0.5 * gained);
         quick = cell.quick(meanC, charge + 0.5 * gained);
         slow = cell.slow(meanC, charge + 0.5 * gained);
         double quickLeft = quick.meanLeft(seconds);
         double slowLeft = slow.meanLeft(seconds);
-        double slowV = x[at + Slots.QUICK_V] * quickLeft + x[at + Slots.SLOW_V] * slowLeft;
+        double slowV = x[at + StateLayout.QUICK_V] * quickLeft + x[at + StateLayout.SLOW_V] * slowLeft;
         double slowOhm = quick.ohm() * (1 - quickLeft) + slow.ohm() * (1 - slowLeft);
         double volts = meanV + chargeOhm * guessA - slowV;
         double ohms = ohmicOhm + chargeOhm + slowOhm;
-        resist(x[at + Slots.DEPTH], guessA, charge + gained);
+        resist(x[at + StateLayout.DEPTH], guessA, charge + gained);
         if (resisting == Resisting.FULLY) {
             holdWithin(guessA, charge + gained, volts, ohms, slowV, slowOhm);
         }
         double left = reversed(0).meanLeft(seconds);
         wiring.cell(
                 k,
-                volts - x[at + Slots.REVERSED_V] * left - resistingV * (1 - left),
+                volts - x[at + StateLayout.REVERSED_V] * left - resistingV * (1 - left),
                 ohms + cell.guardOhm + resistingOhm * (1 - left));
     }
 
@@ -116,42 +116,42 @@ final class CellStep {
     }
 
     /** Takes the cell through a step of this current (A): its numbers and its energy. */
-    void advance(double[] next, int at, Slots slots, double ampere, double ambientC, double seconds) {
-        double charge = next[at + Slots.CHARGE];
+    void advance(double[] next, int at, StateLayout layout, double ampere, double ambientC, double seconds) {
+        double charge = next[at + StateLayout.CHARGE];
         double chargeAfter = charge - ampere * seconds / cell.capacityAs;
         double targetV = resistingV + resistingOhm * ampere;
         CellPolarisation reversed = reversed(1);
-        double meanSlowV = quick.mean(next[at + Slots.QUICK_V], ampere, seconds)
-                + slow.mean(next[at + Slots.SLOW_V], ampere, seconds)
-                + reversed.mean(next[at + Slots.REVERSED_V], targetV, seconds);
+        double meanSlowV = quick.mean(next[at + StateLayout.QUICK_V], ampere, seconds)
+                + slow.mean(next[at + StateLayout.SLOW_V], ampere, seconds)
+                + reversed.mean(next[at + StateLayout.REVERSED_V], targetV, seconds);
         double heatW = ampere * (ampere * (ohmicOhm + cell.guardOhm) + meanSlowV);
-        next[at + Slots.QUICK_V] = quick.after(next[at + Slots.QUICK_V], ampere, seconds);
-        next[at + Slots.SLOW_V] = slow.after(next[at + Slots.SLOW_V], ampere, seconds);
-        next[at + Slots.REVERSED_V] = reversed.after(next[at + Slots.REVERSED_V], targetV, seconds);
+        next[at + StateLayout.QUICK_V] = quick.after(next[at + StateLayout.QUICK_V], ampere, seconds);
+        next[at + StateLayout.SLOW_V] = slow.after(next[at + StateLayout.SLOW_V], ampere, seconds);
+        next[at + StateLayout.REVERSED_V] = reversed.after(next[at + StateLayout.REVERSED_V], targetV, seconds);
         if (ampere != 0) {
             double meanV = cell.curve.meanV(chargeAfter, charge);
-            next[ampere * meanV > 0 ? slots.givenJ : slots.chargingJ] += Math.abs(ampere * meanV) * seconds;
+            next[ampere * meanV > 0 ? layout.givenJ : layout.chargingJ] += Math.abs(ampere * meanV) * seconds;
         }
         double least = cell.curve.leastCharge();
-        next[at + Slots.DEPTH] += Math.max(0, least - chargeAfter);
-        next[at + Slots.CHARGE] = Math.max(least, chargeAfter);
-        heatW += leakW(next, at, slots, seconds);
-        next[slots.cellHeatJ] += heatW * seconds;
-        next[at + Slots.CELL_C] = cell.warmed(next[at + Slots.CELL_C], heatW, ambientC, seconds);
+        next[at + StateLayout.DEPTH] += Math.max(0, least - chargeAfter);
+        next[at + StateLayout.CHARGE] = Math.max(least, chargeAfter);
+        heatW += leakW(next, at, layout, seconds);
+        next[layout.cellHeatJ] += heatW * seconds;
+        next[at + StateLayout.CELL_C] = cell.warmed(next[at + StateLayout.CELL_C], heatW, ambientC, seconds);
     }
 
     /** What the copper that bridges the electrodes takes from the charge, W. */
-    private double leakW(double[] next, int at, Slots slots, double seconds) {
-        double bridgeOhm = Reversal.bridgeOhm(next[at + Slots.DEPTH], cell.capacityAh);
-        double charge = next[at + Slots.CHARGE];
+    private double leakW(double[] next, int at, StateLayout layout, double seconds) {
+        double bridgeOhm = Reversal.bridgeOhm(next[at + StateLayout.DEPTH], cell.capacityAh);
+        double charge = next[at + StateLayout.CHARGE];
         double volts = cell.curve.voltsAt(charge);
         if (volts <= 0 || Double.isInfinite(bridgeOhm)) {
             return 0;
         }
         double leaked = Math.min(volts / bridgeOhm * seconds / cell.capacityAs, charge - cell.curve.leastCharge());
         double joule = leaked * cell.capacityAs * cell.curve.meanV(charge - leaked, charge);
-        next[at + Slots.CHARGE] = charge - leaked;
-        next[slots.givenJ] += joule;
+        next[at + StateLayout.CHARGE] = charge - leaked;
+        next[layout.givenJ] += joule;
         return joule / seconds;
     }
 }

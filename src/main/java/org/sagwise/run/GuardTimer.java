@@ -18,12 +18,12 @@ final class GuardTimer {
         if (guard == null) {
             return;
         }
-        double charge = x[at + Slots.CHARGE];
-        double ohmic = cell.ohmicOhm(x[at + Slots.CELL_C], charge);
-        double insideV = cell.curve.voltsAt(charge) - Slots.slowV(x, at) - ohmic * ampere;
-        count(x, at + Slots.OVER_CURRENT_S, Math.abs(ampere) > guard.tripA(), seconds);
-        count(x, at + Slots.LOW_S, ampere > 0 && insideV < guard.underVoltageV(), seconds);
-        count(x, at + Slots.HIGH_S, ampere < 0 && insideV > guard.overVoltageV(), seconds);
+        double charge = x[at + StateLayout.CHARGE];
+        double ohmic = cell.ohmicOhm(x[at + StateLayout.CELL_C], charge);
+        double insideV = cell.curve.voltsAt(charge) - StateLayout.slowV(x, at) - ohmic * ampere;
+        count(x, at + StateLayout.OVER_CURRENT_S, Math.abs(ampere) > guard.tripA(), seconds);
+        count(x, at + StateLayout.LOW_S, ampere > 0 && insideV < guard.underVoltageV(), seconds);
+        count(x, at + StateLayout.HIGH_S, ampere < 0 && insideV > guard.overVoltageV(), seconds);
     }
 
     private static void count(double[] x, int slot, boolean outside, double seconds) {

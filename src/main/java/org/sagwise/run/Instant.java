@@ -36,8 +36,8 @@ final class Instant {
         cellV = new double[cellA.length];
         for (int k = 0; k < cellA.length; k++) {
             cellA[k] = wiring.cellA(k);
-            double charge = x[model.slots.cell(k, Slots.CHARGE)];
-            double slowV = Slots.slowV(x, model.slots.cell(k, 0));
+            double charge = x[model.layout.cell(k, StateLayout.CHARGE)];
+            double slowV = StateLayout.slowV(x, model.layout.cell(k, 0));
             cellV[k] = model.cells.get(k).curve.voltsAt(charge) - slowV - cellOhm[k] * cellA[k];
         }
         coilA = new double[model.coils.size()];

@@ -29,7 +29,7 @@ final class Integrator {
     private static final double SETTLED_K = 0.2;
 
     private final RunModel model;
-    private final Slots slots;
+    private final StateLayout layout;
     private final double[] guessA;
     private final CellStep[] steps;
     private final double[] middleC;
@@ -37,7 +37,7 @@ final class Integrator {
 
     Integrator(RunModel model) {
         this.model = model;
-        slots = model.slots;
+        layout = model.layout;
         guessA = new double[model.cells.size()];
         steps = model.cells.stream().map(CellStep::new).toArray(CellStep[]::new);
         middleC = new double[model.hotCoils.size() + model.wires.size()];
@@ -49,15 +49,15 @@ final class Integrator {
         double[] ohms = new double[model.cells.size()];
         for (int k = 0; k < ohms.length; k++) {
             CellModel cell = model.cells.get(k);
-            double charge = x[slots.cell(k, Slots.CHARGE)];
-            ohms[k] = cell.ohmicOhm(x[slots.cell(k, Slots.CELL_C)], charge) + cell.guardOhm;
-            wiring.cell(k, cell.curve.voltsAt(charge) - Slots.slowV(x, slots.cell(k, 0)), ohms[k]);
+            double charge = x[layout.cell(k, StateLayout.CHARGE)];
+            ohms[k] = cell.ohmicOhm(x[layout.cell(k, StateLayout.CELL_C)], charge) + cell.guardOhm;
+            wiring.cell(k, cell.curve.voltsAt(charge) - StateLayout.slowV(x, layout.cell(k, 0)), ohms[k]);
         }
         for (int k = 0; k < model.hotCoils.size(); k++) {
-            wiring.hotCoil(k, model.hotCoils.get(k).ohm(x[slots.coil(k, Slots.HOT_C)]));
+            wiring.hotCoil(k, model.hotCoils.get(k).ohm(x[layout.coil(k, StateLayout.HOT_C)]));
         }
         for (int k = 0; k < model.wires.size(); k++) {
-            wiring.wire(k, model.wires.get(k).ohm(x[slots.wire(k, Slots.HOT_C)]));
+            wiring.wire(k, model.wires.get(k).ohm(x[layout.wire(k, StateLayout.HOT_C)]));
         }
         boolean solved = wiring.solve();
         return new Instant(model, wiring, x, ohms, solved);
@@ -88,15 +88,15 @@ final class Integrator {
         StepError error = new StepError();
         for (int k = 0; k < guessA.length; k++) {
             guessA[k] = wiring.cellA(k);
-            steps[k].advance(next, slots.cell(k, 0), slots, guessA[k], model.ambientC, seconds);
-            GuardTimer.count(model.cells.get(k), next, slots.cell(k, 0), guessA[k], seconds);
+            steps[k].advance(next, layout.cell(k, 0), layout, guessA[k], model.ambientC, seconds);
+            GuardTimer.count(model.cells.get(k), next, layout.cell(k, 0), guessA[k], seconds);
         }
         advanceHot(next, wiring, seconds);
         wiring.book(next, seconds);
         double[] meanA = guessA.clone();
         Instant end = instant(wiring, next);
         for (int k = 0; k < meanA.length; k++) {
-            error.cell(model.cells.get(k), next, slots, k, meanA[k], now, end, seconds, steps[k]);
+            error.cell(model.cells.get(k), next, layout, k, meanA[k], now, end, seconds, steps[k]);
         }
         errorOfHot(error, x, next, now, end, seconds);
         note(next, end);
@@ -121,11 +121,11 @@ final class Integrator {
 
     private int hotSlot(int k, int quantity) {
         int coils = model.hotCoils.size();
-        return k < coils ? slots.coil(k, quantity) : slots.wire(k - coils, quantity);
+        return k < coils ? layout.coil(k, quantity) : layout.wire(k - coils, quantity);
     }
 
     private double hotC(double[] x, int k) {
-        return x[hotSlot(k, Slots.HOT_C)];
+        return x[hotSlot(k, StateLayout.HOT_C)];
     }
 
     /** Temperature after some seconds of a current, its heat taken at the temperature given. */
@@ -136,7 +136,7 @@ final class Integrator {
 
     private void fillMeans(Wiring wiring, double[] x, Instant now, double seconds) {
         for (int k = 0; k < steps.length; k++) {
-            steps[k].fill(wiring, k, x, slots.cell(k, 0), now.cellOhm[k], model.ambientC, guessA[k], seconds);
+            steps[k].fill(wiring, k, x, layout.cell(k, 0), now.cellOhm[k], model.ambientC, guessA[k], seconds);
         }
         int coils = model.hotCoils.size();
         for (int k = 0; k < middleC.length; k++) {
@@ -172,12 +172,12 @@ final class Integrator {
         for (int k = 0; k < middleC.length; k++) {
             double ampere = k < coils ? wiring.hotCoilA(k) : wiring.wireA(k - coils);
             hotW[k] = hot(k).heatW(ampere, middleC[k]);
-            next[hotSlot(k, Slots.HOT_C)] = hot(k).warmed(hotC(next, k), hotW[k], seconds);
+            next[hotSlot(k, StateLayout.HOT_C)] = hot(k).warmed(hotC(next, k), hotW[k], seconds);
         }
         for (int k = 0; k < model.fuses.size(); k++) {
             FuseMelting fuse = model.fuses.get(k).melting();
-            int element = slots.fuse(k, Slots.ELEMENT);
-            int holder = slots.fuse(k, Slots.HOLDER);
+            int element = layout.fuse(k, StateLayout.ELEMENT);
+            int holder = layout.fuse(k, StateLayout.HOLDER);
             next[element] = fuse.element(next[element], wiring.fuseA(k), seconds);
             next[holder] = fuse.holder(next[holder], wiring.fuseA(k), seconds);
         }
@@ -200,13 +200,13 @@ final class Integrator {
     /** Notes the greatest and least of what a moment shows in its own numbers. */
     void note(double[] x, Instant now) {
         for (int k = 0; k < guessA.length; k++) {
-            int at = slots.cell(k, 0);
-            raise(x, at + Slots.PEAK_C, x[at + Slots.CELL_C]);
-            raise(x, at + Slots.PEAK_A, Math.abs(now.cellA[k]));
-            x[at + Slots.LEAST_V] = Math.min(x[at + Slots.LEAST_V], now.cellV[k]);
+            int at = layout.cell(k, 0);
+            raise(x, at + StateLayout.PEAK_C, x[at + StateLayout.CELL_C]);
+            raise(x, at + StateLayout.PEAK_A, Math.abs(now.cellA[k]));
+            x[at + StateLayout.LEAST_V] = Math.min(x[at + StateLayout.LEAST_V], now.cellV[k]);
         }
         for (int k = 0; k < middleC.length; k++) {
-            raise(x, hotSlot(k, Slots.HOT_PEAK_C), hotC(x, k));
+            raise(x, hotSlot(k, StateLayout.HOT_PEAK_C), hotC(x, k));
         }
     }
 

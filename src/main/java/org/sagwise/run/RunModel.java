@@ -43,7 +43,7 @@ final class RunModel {
     final List<ChargerModel> chargers = new ArrayList<>();
     final List<String> boards = new ArrayList<>();
     final boolean hasSwitch;
-    final Slots slots;
+    final StateLayout layout;
 
     RunModel(Bench bench, Spread spread) {
         this.bench = bench;
@@ -65,7 +65,7 @@ final class RunModel {
         bench.scenario().partsOf(PartKind.BOARD).forEach(part -> boards.add(part.id()));
         hasSwitch = bench.scenario().partsOf(PartKind.SWITCH).stream()
                 .anyMatch(part -> bench.values(part.id()).word("stuck").isEmpty());
-        slots = new Slots(cells.size(), hotCoils.size(), wires.size(), fuses.size());
+        layout = new StateLayout(cells.size(), hotCoils.size(), wires.size(), fuses.size());
     }
 
     /** Highest power that a coil is meant for (W), where one is given. */

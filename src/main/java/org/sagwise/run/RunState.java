@@ -21,34 +21,34 @@ import org.sagwise.scenario.Press;
 public final class RunState {
 
     final RunModel model;
-    final List<Watch> watches;
+    final List<EventDetector> detectors;
     final double[] x;
     final BitSet marks;
     final Instant now;
-    final Pace pace;
+    final StepSize stepSize;
     private final double timeS;
     private final Press press;
     private final int presses;
 
     RunState(
             RunModel model,
-            List<Watch> watches,
+            List<EventDetector> detectors,
             double timeS,
             Press press,
             int presses,
             double[] x,
             BitSet marks,
             Instant now,
-            Pace pace) {
+            StepSize stepSize) {
         this.model = model;
-        this.watches = watches;
+        this.detectors = detectors;
         this.timeS = timeS;
         this.press = press;
         this.presses = presses;
         this.x = x;
         this.marks = marks;
         this.now = now;
-        this.pace = pace;
+        this.stepSize = stepSize;
     }
 
     /** Whether this is the very moment with these numbers. */
@@ -73,7 +73,7 @@ public final class RunState {
 
     /** How long the button has been held in all, s. */
     public double firedS() {
-        return x[model.slots.firedS];
+        return x[model.layout.firedS];
     }
 
     /** Whether the run cannot go on: a cell vented, or no currents balance the bench. */
@@ -83,14 +83,15 @@ public final class RunState {
 
     /** Whether something of this kind has happened, and has not been undone since. */
     public boolean has(Kind kind) {
-        return marks.stream().anyMatch(i -> watches.get(i).kind() == kind) || (kind == Kind.UNSOLVABLE && !now.solved);
+        return marks.stream().anyMatch(i -> detectors.get(i).kind() == kind)
+                || (kind == Kind.UNSOLVABLE && !now.solved);
     }
 
     /** Whether this has happened to a part, and has not been undone since. */
     public boolean has(Kind kind, String part) {
         return marks.stream()
-                .mapToObj(watches::get)
-                .anyMatch(watch -> watch.kind() == kind && watch.part().equals(part));
+                .mapToObj(detectors::get)
+                .anyMatch(detector -> detector.kind() == kind && detector.part().equals(part));
     }
 
     /** Whether there are chargers and every one of them has finished. */
@@ -109,18 +110,18 @@ public final class RunState {
     }
 
     private CellMoment cell(int k) {
-        int at = model.slots.cell(k, 0);
+        int at = model.layout.cell(k, 0);
         CellModel cell = model.cells.get(k);
         return new CellMoment(
                 cell.id(),
-                x[at + Slots.CHARGE],
-                cell.curve.voltsAt(x[at + Slots.CHARGE]),
+                x[at + StateLayout.CHARGE],
+                cell.curve.voltsAt(x[at + StateLayout.CHARGE]),
                 now.cellV[k],
                 now.cellA[k],
-                x[at + Slots.CELL_C],
-                x[at + Slots.PEAK_C],
-                x[at + Slots.PEAK_A],
-                x[at + Slots.LEAST_V]);
+                x[at + StateLayout.CELL_C],
+                x[at + StateLayout.PEAK_C],
+                x[at + StateLayout.PEAK_A],
+                x[at + StateLayout.LEAST_V]);
     }
 
     /** All coils at this moment, in file order. */
@@ -134,8 +135,8 @@ public final class RunState {
         double peakC = Double.NaN;
         for (int hot = 0; hot < model.hotCoils.size(); hot++) {
             if (model.hotCoils.get(hot).index() == k) {
-                temperatureC = x[model.slots.coil(hot, Slots.HOT_C)];
-                peakC = x[model.slots.coil(hot, Slots.HOT_PEAK_C)];
+                temperatureC = x[model.layout.coil(hot, StateLayout.HOT_C)];
+                peakC = x[model.layout.coil(hot, StateLayout.HOT_PEAK_C)];
             }
         }
         return new CoilMoment(id, now.coilA[k] * now.coilOhm[k], now.coilA[k], temperatureC, peakC);
@@ -143,39 +144,39 @@ public final class RunState {
 
     /** The account of energy so far. */
     public EnergyBook energy() {
-        Slots slots = model.slots;
+        StateLayout layout = model.layout;
         return new EnergyBook(
-                x[slots.givenJ],
-                x[slots.deliveredJ],
-                x[slots.cellHeatJ],
-                x[slots.pathHeatJ],
-                x[slots.chargingJ],
-                x[slots.boardHeatJ],
-                x[slots.supplyHeatJ]);
+                x[layout.givenJ],
+                x[layout.deliveredJ],
+                x[layout.cellHeatJ],
+                x[layout.pathHeatJ],
+                x[layout.chargingJ],
+                x[layout.boardHeatJ],
+                x[layout.supplyHeatJ]);
     }
 
     /** What {@link org.sagwise.reading.Bench#at} needs to take every reading of this moment. */
     public States states() {
         Map<String, CellState> cells = new HashMap<>();
         for (int k = 0; k < model.cells.size(); k++) {
-            int at = model.slots.cell(k, 0);
+            int at = model.layout.cell(k, 0);
             CellModel cell = model.cells.get(k);
             cells.put(
                     cell.id(),
                     new CellState(
-                            x[at + Slots.CHARGE],
-                            cell.curve.voltsAt(x[at + Slots.CHARGE]),
-                            Slots.slowV(x, at),
-                            x[at + Slots.CELL_C],
+                            x[at + StateLayout.CHARGE],
+                            cell.curve.voltsAt(x[at + StateLayout.CHARGE]),
+                            StateLayout.slowV(x, at),
+                            x[at + StateLayout.CELL_C],
                             isTripped(cell.id()) ? CellState.Guard.TRIPPED : CellState.Guard.CLOSED));
         }
         Map<String, Double> coilC = new HashMap<>();
         for (int k = 0; k < model.hotCoils.size(); k++) {
-            coilC.put(model.hotCoils.get(k).name(), x[model.slots.coil(k, Slots.HOT_C)]);
+            coilC.put(model.hotCoils.get(k).name(), x[model.layout.coil(k, StateLayout.HOT_C)]);
         }
         Map<Integer, Double> linkC = new HashMap<>();
         for (int k = 0; k < model.wires.size(); k++) {
-            linkC.put(model.wires.get(k).index(), x[model.slots.wire(k, Slots.HOT_C)]);
+            linkC.put(model.wires.get(k).index(), x[model.layout.wire(k, StateLayout.HOT_C)]);
         }
         Set<String> blown = new HashSet<>(model.bench.start().blownFuses());
         blown.addAll(marked(Kind.FUSE_BLOWN));
@@ -194,18 +195,18 @@ public final class RunState {
         stopped.addAll(marked(Kind.BOARD_SHORTED));
         Set<Integer> links = new HashSet<>();
         marks.stream()
-                .mapToObj(watches::get)
-                .filter(watch -> watch.kind() == Kind.WIRE_MELTED)
-                .forEach(watch -> links.add(model.wires.get(watch.place()).index()));
+                .mapToObj(detectors::get)
+                .filter(detector -> detector.kind() == Kind.WIRE_MELTED)
+                .forEach(detector -> links.add(model.wires.get(detector.place()).index()));
         return new Broken(marked(Kind.COIL_MELTED), links, stopped);
     }
 
     private Set<String> marked(Kind kind) {
         Set<String> parts = new HashSet<>();
         marks.stream()
-                .mapToObj(watches::get)
-                .filter(watch -> watch.kind() == kind)
-                .forEach(watch -> parts.add(watch.part()));
+                .mapToObj(detectors::get)
+                .filter(detector -> detector.kind() == kind)
+                .forEach(detector -> parts.add(detector.part()));
         return parts;
     }
 }

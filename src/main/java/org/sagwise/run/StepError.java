@@ -41,7 +41,7 @@ final class StepError {
     void cell(
             CellModel cell,
             double[] next,
-            Slots slots,
+            StateLayout layout,
             int k,
             double meanA,
             Instant now,
@@ -53,7 +53,7 @@ final class StepError {
         // The mean of a current that bends lies a third of the way from the middle to the chord.
         double bentA = Math.abs(meanA - 0.5 * (before + after)) / 3;
         add(bentA * seconds / (CURRENT_SHARE * Math.abs(meanA) + SMALL_A) / Math.max(1, seconds));
-        double chargeV = bentA * seconds / cell.capacityAs * cell.curve.slope(next[slots.cell(k, 0)]);
+        double chargeV = bentA * seconds / cell.capacityAs * cell.curve.slope(next[layout.cell(k, 0)]);
         add(Math.abs(chargeV) / VOLT);
         CellPolarisation quick = step.quick;
         CellPolarisation slow = step.slow;

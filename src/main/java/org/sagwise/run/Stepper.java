@@ -27,7 +27,7 @@ public final class Stepper {
     private static final double FIRST_STEP_S = 0.1;
 
     private final RunModel model;
-    private final List<Watch> watches;
+    private final List<EventDetector> detectors;
     private final BitSet opening = new BitSet();
     private final BitSet untilReleased = new BitSet();
     private final Map<Layout, Wiring> wirings = new HashMap<>();
@@ -38,27 +38,27 @@ public final class Stepper {
     /** A stepper for a bench. */
     public Stepper(Bench bench, RunSettings settings) {
         model = new RunModel(bench, settings.spread());
-        watches = Watches.of(model, settings.cutoffV());
+        detectors = EventDetectors.of(model, settings.cutoffV());
         fineness = settings.fineness();
         integrator = new Integrator(model);
-        for (int i = 0; i < watches.size(); i++) {
-            opening.set(i, Kind.OPENING.contains(watches.get(i).kind()));
-            untilReleased.set(i, Kind.UNTIL_RELEASED.contains(watches.get(i).kind()));
+        for (int i = 0; i < detectors.size(); i++) {
+            opening.set(i, Kind.OPENING.contains(detectors.get(i).kind()));
+            untilReleased.set(i, Kind.UNTIL_RELEASED.contains(detectors.get(i).kind()));
         }
     }
 
     /** The bench as the scenario lays it out, with the button let go. */
     public RunState start() {
-        double[] x = Slots.start(model);
+        double[] x = StateLayout.start(model);
         BitSet marks = new BitSet();
-        for (int i = 0; i < watches.size(); i++) {
-            marks.set(i, watches.get(i).kind() == Kind.PTC_RESET);
+        for (int i = 0; i < detectors.size(); i++) {
+            marks.set(i, detectors.get(i).kind() == Kind.PTC_RESET);
         }
-        Pace pace = Pace.start(FIRST_STEP_S);
+        StepSize stepSize = StepSize.start(FIRST_STEP_S);
         Instant unknown = null;
-        RunState blank = new RunState(model, watches, 0, Press.RELEASED, 0, x, marks, unknown, pace);
+        RunState blank = new RunState(model, detectors, 0, Press.RELEASED, 0, x, marks, unknown, stepSize);
         Instant now = integrator.instant(wiring(blank), x);
-        return new RunState(model, watches, 0, Press.RELEASED, 0, x, marks, now, pace);
+        return new RunState(model, detectors, 0, Press.RELEASED, 0, x, marks, now, stepSize);
     }
 
     /** Whether the bench has a button that does anything. */
@@ -87,7 +87,7 @@ public final class Stepper {
         if (!(seconds >= 0) || Double.isInfinite(seconds)) {
             throw new IllegalArgumentException("seconds must be 0 or more but are " + seconds);
         }
-        return new Stretch(this, state, stopAt).go(press, seconds);
+        return new Segment(this, state, stopAt).go(press, seconds);
     }
 
     /** How the bench is wired in a state; only its press, marks and numbers are looked at. */
@@ -112,8 +112,8 @@ public final class Stepper {
         return model;
     }
 
-    List<Watch> watches() {
-        return watches;
+    List<EventDetector> detectors() {
+        return detectors;
     }
 
     BitSet untilReleased() {

@@ -223,19 +223,19 @@ final class Wiring {
 
     /** Books the energy of everything but the cells over a step. */
     void book(double[] x, double seconds) {
-        Slots slots = model.slots;
+        StateLayout layout = model.layout;
         for (int e = 0; e < currentA.length; e++) {
             double ampere = currentA[e];
             double heatJ = ampere * ampere * ohm[e] * seconds;
             switch (roles[e]) {
-                case LOAD -> x[slots.deliveredJ] += heatJ;
-                case PATH -> x[slots.pathHeatJ] += heatJ - emfV[e] * ampere * seconds;
+                case LOAD -> x[layout.deliveredJ] += heatJ;
+                case PATH -> x[layout.pathHeatJ] += heatJ - emfV[e] * ampere * seconds;
                 case SUPPLY -> {
                     give(x, emfV[e] * ampere * seconds);
-                    x[slots.supplyHeatJ] += heatJ;
+                    x[layout.supplyHeatJ] += heatJ;
                 }
                 case CHARGER -> give(x, volts(e) * ampere * seconds);
-                case BOARD -> x[slots.boardHeatJ] += boardHeatW(e) * seconds;
+                case BOARD -> x[layout.boardHeatJ] += boardHeatW(e) * seconds;
                 case CELL -> {}
             }
         }
@@ -243,8 +243,8 @@ final class Wiring {
 
     /** Books what a source gives, or takes where negative. */
     void give(double[] x, double joule) {
-        Slots slots = model.slots;
-        x[joule > 0 ? slots.givenJ : slots.chargingJ] += Math.abs(joule);
+        StateLayout layout = model.layout;
+        x[joule > 0 ? layout.givenJ : layout.chargingJ] += Math.abs(joule);
     }
 
     private double volts(int e) {

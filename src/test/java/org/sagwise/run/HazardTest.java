@@ -24,14 +24,14 @@ class HazardTest {
         return Circuits.cell(id, 4.2, 25);
     }
 
-    private static void assertStagesRise(Outlook outlook, String part) {
-        List<Outlook.Stage> stages = outlook.stages().stream()
+    private static void assertStagesRise(Forecast forecast, String part) {
+        List<Forecast.Stage> stages = forecast.stages().stream()
                 .filter(stage -> stage.part().equals(part))
                 .toList();
         assertEquals(
                 List.of(Kind.TOO_WARM, Kind.LAYER_BREAKDOWN, Kind.VENTED),
-                stages.stream().map(Outlook.Stage::kind).toList());
-        for (Outlook.Stage stage : stages) {
+                stages.stream().map(Forecast.Stage::kind).toList());
+        for (Forecast.Stage stage : stages) {
             assertTrue(stage.earliestS() <= stage.usualS(), stage.toString());
             assertTrue(stage.usualS() <= stage.latestS(), stage.toString());
             assertTrue(stage.earliestS() < stage.latestS(), stage.toString());
@@ -44,16 +44,16 @@ class HazardTest {
     void outlook_reversedSideBySide_heatsWithNobodyPressing() {
         Scenario sound = Circuits.parallel(1, full("A"), full("B"));
 
-        assertStagesRise(Outlook.of(bench(Circuits.turned(sound, "B")), RunSettings.USUAL, Press.RELEASED), "A");
+        assertStagesRise(Forecast.of(bench(Circuits.turned(sound, "B")), RunSettings.USUAL, Press.RELEASED), "A");
     }
 
     @Test
     void outlook_deadShort_heatsOnlyWhilePressed() {
         Bench bench = bench(Circuits.single(full("A"), 0.002));
 
-        assertStagesRise(Outlook.of(bench, RunSettings.USUAL, Press.HELD), "A");
+        assertStagesRise(Forecast.of(bench, RunSettings.USUAL, Press.HELD), "A");
         assertEquals(
-                List.of(), Outlook.of(bench, RunSettings.USUAL, Press.RELEASED).stages());
+                List.of(), Forecast.of(bench, RunSettings.USUAL, Press.RELEASED).stages());
     }
 
     /** Heat that stays inside: i²R over the heat capacity, nothing lost in so short a time. */
@@ -63,10 +63,10 @@ class HazardTest {
         var thermal = bench.cells().get("A").thermal();
         double kelvinPerS = 84 * 84 * 0.025 / thermal.heatCapacityJPerK();
 
-        Outlook outlook = Outlook.of(bench, RunSettings.USUAL, Press.HELD);
+        Forecast forecast = Forecast.of(bench, RunSettings.USUAL, Press.HELD);
 
         // From 25 °C to the 75 °C that high-drain cells may have.
-        assertEquals(50 / kelvinPerS, outlook.stages().get(0).usualS(), 0.2 * 50 / kelvinPerS);
+        assertEquals(50 / kelvinPerS, forecast.stages().get(0).usualS(), 0.2 * 50 / kelvinPerS);
     }
 
     @Test
@@ -74,8 +74,9 @@ class HazardTest {
         Bench bench = bench(Circuits.parallel(1, full("A"), full("B")));
 
         assertEquals(
-                List.of(), Outlook.of(bench, RunSettings.USUAL, Press.RELEASED).stages());
-        assertEquals(List.of(), Outlook.of(bench, RunSettings.USUAL, Press.HELD).stages());
+                List.of(), Forecast.of(bench, RunSettings.USUAL, Press.RELEASED).stages());
+        assertEquals(
+                List.of(), Forecast.of(bench, RunSettings.USUAL, Press.HELD).stages());
     }
 
     @Test

@@ -81,7 +81,7 @@ class ReversalTest {
         RunState state = stepper.advance(stepper.start(), Press.HELD, 2600).state();
 
         assertTrue(state.has(Kind.INTERNAL_SHORT));
-        state.x[Slots.CHARGE] = 0.2;
+        state.x[StateLayout.CHARGE] = 0.2;
         RunState later = stepper.advance(state, Press.HELD, 60).state();
 
         double byLoad = 1.5 * 60 / (2.5 * 3600);

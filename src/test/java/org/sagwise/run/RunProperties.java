@@ -87,7 +87,7 @@ class RunProperties {
             CellMoment last = result.last().cells().get(k);
             double capacityAs = bench.cells().get(last.id()).capacityAh() * 3600;
             double start = bench.cells().get(last.id()).start().charge();
-            double driven = result.last().x[result.last().model.slots.cell(k, Slots.DEPTH)];
+            double driven = result.last().x[result.last().model.layout.cell(k, StateLayout.DEPTH)];
             if (result.last().has(Kind.INTERNAL_SHORT, last.id())) {
                 continue; // what leaks through the copper inside is no current of the cell
             }

@@ -69,7 +69,7 @@ public record BenchLayout(
      * @param textScale size of figures and notes against the usual one, 1 to 2
      */
     public static BenchLayout of(Scenario scenario, double textScale, Drawing drawing) {
-        Scenario drawn = drawing == Drawing.BENCH ? scenario : Netlist.of(scenario);
+        Scenario drawn = drawing == Drawing.BENCH ? scenario : SchematicLinks.of(scenario);
         Sizes sizes = new Sizes(textScale, drawing);
         List<PartBox> parts = LabelPlaces.boxes(drawn, spots(drawn, sizes), sizes);
         Routing routing = Routing.of(drawn.links(), parts);

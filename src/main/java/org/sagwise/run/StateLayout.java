@@ -6,7 +6,7 @@ import java.util.Arrays;
  * Where each quantity of a state stands in its array of numbers. One flat array makes a state cheap
  * to copy and to keep; everybody else asks by name.
  */
-final class Slots {
+final class StateLayout {
 
     /** Quantities of one cell, one after the other. */
     static final int CHARGE = 0;
@@ -62,7 +62,7 @@ final class Slots {
     final int firedS;
     final int size;
 
-    Slots(int cells, int coils, int wires, int fuses) {
+    StateLayout(int cells, int coils, int wires, int fuses) {
         hotBegin = cells * PER_CELL;
         wireBegin = hotBegin + coils * PER_HOT;
         fuseBegin = wireBegin + wires * PER_HOT;
@@ -100,26 +100,26 @@ final class Slots {
 
     /** The numbers of a bench that has just been laid out. */
     static double[] start(RunModel model) {
-        Slots slots = model.slots;
-        double[] x = new double[slots.size];
+        StateLayout layout = model.layout;
+        double[] x = new double[layout.size];
         Arrays.fill(x, 0);
         for (int k = 0; k < model.cells.size(); k++) {
             var start = model.cells.get(k).cell.start();
-            x[slots.cell(k, CHARGE)] = start.charge();
-            x[slots.cell(k, QUICK_V)] = start.polarisationV();
+            x[layout.cell(k, CHARGE)] = start.charge();
+            x[layout.cell(k, QUICK_V)] = start.polarisationV();
             // Below zero no voltage belongs to a charge: it is what fades when nobody drives the cell.
-            x[slots.cell(k, REVERSED_V)] = Math.max(0, -start.restV());
-            x[slots.cell(k, CELL_C)] = start.temperatureC();
-            x[slots.cell(k, PEAK_C)] = start.temperatureC();
-            x[slots.cell(k, LEAST_V)] = start.restV();
+            x[layout.cell(k, REVERSED_V)] = Math.max(0, -start.restV());
+            x[layout.cell(k, CELL_C)] = start.temperatureC();
+            x[layout.cell(k, PEAK_C)] = start.temperatureC();
+            x[layout.cell(k, LEAST_V)] = start.restV();
         }
         for (int k = 0; k < model.hotCoils.size(); k++) {
-            x[slots.coil(k, HOT_C)] = model.ambientC;
-            x[slots.coil(k, HOT_PEAK_C)] = model.ambientC;
+            x[layout.coil(k, HOT_C)] = model.ambientC;
+            x[layout.coil(k, HOT_PEAK_C)] = model.ambientC;
         }
         for (int k = 0; k < model.wires.size(); k++) {
-            x[slots.wire(k, HOT_C)] = model.ambientC;
-            x[slots.wire(k, HOT_PEAK_C)] = model.ambientC;
+            x[layout.wire(k, HOT_C)] = model.ambientC;
+            x[layout.wire(k, HOT_PEAK_C)] = model.ambientC;
         }
         return x;
     }

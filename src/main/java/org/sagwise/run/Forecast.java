@@ -17,7 +17,7 @@ import org.sagwise.scenario.Press;
  * @param lookedS how far it was looked ahead, s
  * @param stages what happens, in order of its usual time
  */
-public record Outlook(Press press, double lookedS, List<Stage> stages) {
+public record Forecast(Press press, double lookedS, List<Stage> stages) {
 
     /** How far is looked ahead, s. */
     public static final double LOOKED_S = 600;
@@ -55,12 +55,12 @@ public record Outlook(Press press, double lookedS, List<Stage> stages) {
      */
     private record Course(Map<Key, Double> times, double lookedS) {}
 
-    public Outlook {
+    public Forecast {
         stages = List.copyOf(stages);
     }
 
-    /** The outlook for a bench with the button held or let go for ten minutes. */
-    public static Outlook of(Bench bench, RunSettings settings, Press press) {
+    /** The forecast for a bench with the button held or let go for ten minutes. */
+    public static Forecast of(Bench bench, RunSettings settings, Press press) {
         List<Course> courses = courses(bench, settings, press);
         List<Map<Key, Double>> all = courses.stream().map(Course::times).toList();
         Map<Key, Double> usual = all.get(0);
@@ -73,7 +73,7 @@ public record Outlook(Press press, double lookedS, List<Stage> stages) {
                 ? Double.compare(a.earliestS(), b.earliestS())
                 : Double.compare(a.usualS(), b.usualS()));
         double lookedS = courses.stream().mapToDouble(Course::lookedS).min().orElse(LOOKED_S);
-        return new Outlook(press, lookedS, sorted);
+        return new Forecast(press, lookedS, sorted);
     }
 
     private static List<Course> courses(Bench bench, RunSettings settings, Press press) {
@@ -87,12 +87,12 @@ public record Outlook(Press press, double lookedS, List<Stage> stages) {
         return courses;
     }
 
-    /** Whether everything that happens in another outlook happens in this one too. */
-    public boolean tellsAllOf(Outlook other) {
+    /** Whether everything that happens in another forecast happens in this one too. */
+    public boolean tellsAllOf(Forecast other) {
         return stages.stream()
-                .map(Outlook::key)
+                .map(Forecast::key)
                 .toList()
-                .containsAll(other.stages().stream().map(Outlook::key).toList());
+                .containsAll(other.stages().stream().map(Forecast::key).toList());
     }
 
     private static Key key(Stage stage) {

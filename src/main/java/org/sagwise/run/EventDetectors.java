@@ -1,7 +1,7 @@
 package org.sagwise.run;
 
-import static org.sagwise.run.Watch.Side.ABOVE;
-import static org.sagwise.run.Watch.Side.BELOW;
+import static org.sagwise.run.EventDetector.Side.ABOVE;
+import static org.sagwise.run.EventDetector.Side.BELOW;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -13,7 +13,7 @@ import org.sagwise.part.Reversal;
 import org.sagwise.run.RunEvent.Kind;
 
 /** Everything that is looked out for on a bench: at cells here, at other parts elsewhere. */
-final class Watches {
+final class EventDetectors {
 
     /**
      * Voltage at which copper of the negative electrode dissolves: a reversed cell's minimum lies
@@ -23,47 +23,47 @@ final class Watches {
     static final double COPPER_V = -1.3;
 
     private final RunModel model;
-    private final List<Watch> all = new ArrayList<>();
+    private final List<EventDetector> all = new ArrayList<>();
 
-    private Watches(RunModel model) {
+    private EventDetectors(RunModel model) {
         this.model = model;
     }
 
     /**
-     * The watches of a bench.
+     * The detectors of a bench.
      *
      * @param cutoffV cut-off for all cells instead of their own, V
      */
-    static List<Watch> of(RunModel model, OptionalDouble cutoffV) {
-        Watches watches = new Watches(model);
+    static List<EventDetector> of(RunModel model, OptionalDouble cutoffV) {
+        EventDetectors detectors = new EventDetectors(model);
         for (int k = 0; k < model.cells.size(); k++) {
             CellModel cell = model.cells.get(k);
-            watches.use(k, cell, cutoffV.orElse(cell.cell.spec().cutoffV()));
-            watches.charging(k, cell);
-            watches.heat(k, cell);
+            detectors.use(k, cell, cutoffV.orElse(cell.cell.spec().cutoffV()));
+            detectors.charging(k, cell);
+            detectors.heat(k, cell);
             if (cell.guard() != null) {
-                watches.guard(k, cell, cell.guard());
+                detectors.guard(k, cell, cell.guard());
             }
         }
-        watches.all.addAll(PartWatches.of(model));
-        return List.copyOf(watches.all);
+        detectors.all.addAll(PartDetectors.of(model));
+        return List.copyOf(detectors.all);
     }
 
-    private void add(Kind kind, String part, int place, Watch.Sight s, double limit, Watch.Side to) {
-        all.add(Watch.on(kind, part, place, s, limit, to));
+    private void add(Kind kind, String part, int place, EventDetector.Sight s, double limit, EventDetector.Side to) {
+        all.add(EventDetector.on(kind, part, place, s, limit, to));
     }
 
     private int slot(int k, int quantity) {
-        return model.slots.cell(k, quantity);
+        return model.layout.cell(k, quantity);
     }
 
-    private static Watch.Sight discharging(int k) {
+    private static EventDetector.Sight discharging(int k) {
         return (x, now, press) -> now.cellA[k] > 0 ? now.cellV[k] : Double.NaN;
     }
 
     private void use(int k, CellModel cell, double cutoffV) {
         Chemistry chemistry = cell.cell.spec().chemistry();
-        Watch.Sight loaded = discharging(k);
+        EventDetector.Sight loaded = discharging(k);
         add(
                 Kind.CUTOFF,
                 cell.id(),
@@ -73,10 +73,11 @@ final class Watches {
                 BELOW);
         add(Kind.BELOW_LOWEST, cell.id(), k, loaded, chemistry.lowestV(), BELOW);
         // A short too can press the terminals below zero; reversed is a cell that is empty as well.
-        Watch.Sight emptied = (x, now, press) -> x[slot(k, Slots.CHARGE)] < 0 ? loaded.of(x, now, press) : Double.NaN;
+        EventDetector.Sight emptied =
+                (x, now, press) -> x[slot(k, StateLayout.CHARGE)] < 0 ? loaded.of(x, now, press) : Double.NaN;
         add(Kind.REVERSED, cell.id(), k, emptied, 0, BELOW);
         add(Kind.COPPER_DISSOLVES, cell.id(), k, emptied, COPPER_V, BELOW);
-        Watch.Sight driven = (x, now, press) -> x[slot(k, Slots.DEPTH)];
+        EventDetector.Sight driven = (x, now, press) -> x[slot(k, StateLayout.DEPTH)];
         add(Kind.INTERNAL_SHORT, cell.id(), k, driven, Reversal.BRIDGE_DEPTH, ABOVE);
         double limitA = cell.cell.spec().limitA();
         if (!Double.isNaN(limitA)) {
@@ -99,14 +100,14 @@ final class Watches {
                 Kind.INTERRUPTED,
                 cell.id(),
                 k,
-                (x, now, p) -> x[slot(k, Slots.CHARGE)],
+                (x, now, p) -> x[slot(k, StateLayout.CHARGE)],
                 model.spread.within(distress.interrupterCharge()),
                 ABOVE);
     }
 
     private void heat(int k, CellModel cell) {
         Distress distress = cell.cell.spec().distress();
-        Watch.Sight warmth = (x, now, p) -> x[slot(k, Slots.CELL_C)];
+        EventDetector.Sight warmth = (x, now, p) -> x[slot(k, StateLayout.CELL_C)];
         add(Kind.TOO_WARM, cell.id(), k, warmth, distress.dischargeLimitC(), ABOVE);
         double layerC = model.spread.within(distress.layerBreakdownC());
         add(Kind.LAYER_BREAKDOWN, cell.id(), k, warmth, layerC, ABOVE);
@@ -114,17 +115,17 @@ final class Watches {
     }
 
     private void guard(int k, CellModel cell, Guard guard) {
-        Watch.Sight ampere = (x, now, p) -> Math.abs(now.cellA[k]);
-        Watch.Sight insideV = (x, now, p) -> now.cellV[k] + cell.guardOhm * now.cellA[k];
-        timer(Kind.GUARD_CURRENT, k, Slots.OVER_CURRENT_S, ampere, guard.tripA());
-        timer(Kind.GUARD_LOW, k, Slots.LOW_S, insideV, guard.underVoltageV());
-        timer(Kind.GUARD_HIGH, k, Slots.HIGH_S, insideV, guard.overVoltageV());
+        EventDetector.Sight ampere = (x, now, p) -> Math.abs(now.cellA[k]);
+        EventDetector.Sight insideV = (x, now, p) -> now.cellV[k] + cell.guardOhm * now.cellA[k];
+        timer(Kind.GUARD_CURRENT, k, StateLayout.OVER_CURRENT_S, ampere, guard.tripA());
+        timer(Kind.GUARD_LOW, k, StateLayout.LOW_S, insideV, guard.underVoltageV());
+        timer(Kind.GUARD_HIGH, k, StateLayout.HIGH_S, insideV, guard.overVoltageV());
     }
 
-    private void timer(Kind kind, int k, int quantity, Watch.Sight shown, double shownLimit) {
+    private void timer(Kind kind, int k, int quantity, EventDetector.Sight shown, double shownLimit) {
         CellModel cell = model.cells.get(k);
-        Watch.Sight waited = (x, now, p) -> x[slot(k, quantity)];
+        EventDetector.Sight waited = (x, now, p) -> x[slot(k, quantity)];
         double tripS = cell.guard().tripS();
-        all.add(new Watch(kind, cell.id(), k, waited, tripS, ABOVE, shown, shownLimit));
+        all.add(new EventDetector(kind, cell.id(), k, waited, tripS, ABOVE, shown, shownLimit));
     }
 }

@@ -7,8 +7,8 @@ import java.util.Set;
 import org.sagwise.run.RunEvent.Kind;
 import org.sagwise.scenario.Press;
 
-/** One stretch of time with the button held or let go, step by step. */
-final class Stretch {
+/** One segment of time with the button held or let go, step by step. */
+final class Segment {
 
     /** How closely events are found, s. */
     static final double EVENT_S = 1e-3;
@@ -27,7 +27,7 @@ final class Stretch {
     private static final double CAUTIOUS = 0.9;
 
     private final Stepper stepper;
-    private final List<Watch> watches;
+    private final List<EventDetector> detectors;
     private final Set<Kind> stopAt;
     private final List<RunEvent> events = new ArrayList<>();
     private final List<RunState> passed = new ArrayList<>();
@@ -37,21 +37,21 @@ final class Stretch {
     private double timeS;
     private Press press;
     private int presses;
-    private Pace pace;
+    private StepSize stepSize;
     private boolean justTurned;
     private Wiring wiring;
 
-    Stretch(Stepper stepper, RunState state, Set<Kind> stopAt) {
+    Segment(Stepper stepper, RunState state, Set<Kind> stopAt) {
         this.stopAt = stopAt;
         this.stepper = stepper;
-        watches = stepper.watches();
+        detectors = stepper.detectors();
         x = state.x;
         marks = state.marks;
         now = state.now;
         timeS = state.timeS();
         press = state.press();
         presses = state.presses();
-        pace = state.pace;
+        stepSize = state.stepSize;
     }
 
     Advance go(Press wanted, double seconds) {
@@ -77,7 +77,7 @@ final class Stretch {
     }
 
     private RunState state() {
-        return new RunState(stepper.model(), watches, timeS, press, presses, x, marks, now, pace);
+        return new RunState(stepper.model(), detectors, timeS, press, presses, x, marks, now, stepSize);
     }
 
     private boolean isOver() {
@@ -85,7 +85,7 @@ final class Stretch {
             return true;
         }
         for (int i = marks.nextSetBit(0); i >= 0; i = marks.nextSetBit(i + 1)) {
-            if (Kind.FINAL.contains(watches.get(i).kind())) {
+            if (Kind.FINAL.contains(detectors.get(i).kind())) {
                 return true;
             }
         }
@@ -94,7 +94,7 @@ final class Stretch {
 
     private void turn(Press wanted) {
         press = wanted;
-        pace = pace.turned(press);
+        stepSize = stepSize.turned(press);
         justTurned = true;
         if (press.isHeld() && stepper.hasSwitch()) {
             presses++;
@@ -112,13 +112,13 @@ final class Stretch {
         marks.andNot(undone);
         x = x.clone();
         undone.stream()
-                .mapToObj(watches::get)
-                .filter(watch -> watch.kind() == Kind.GUARD_CURRENT)
+                .mapToObj(detectors::get)
+                .filter(detector -> detector.kind() == Kind.GUARD_CURRENT)
                 .forEach(this::closeGuard);
     }
 
-    private void closeGuard(Watch guard) {
-        x[stepper.model().slots.cell(guard.place(), Slots.OVER_CURRENT_S)] = 0;
+    private void closeGuard(EventDetector guard) {
+        x[stepper.model().layout.cell(guard.place(), StateLayout.OVER_CURRENT_S)] = 0;
         events.add(new RunEvent(timeS, guard.part(), Kind.GUARD_CLOSED, Double.NaN, Double.NaN));
     }
 
@@ -150,20 +150,20 @@ final class Stretch {
 
     private void happen(BitSet fresh) {
         passed.add(state());
-        fresh.stream().mapToObj(watches::get).forEach(watch -> events.add(watch.event(timeS, x, now, press)));
+        fresh.stream().mapToObj(detectors::get).forEach(detector -> events.add(detector.event(timeS, x, now, press)));
         marks = (BitSet) marks.clone();
         marks.or(fresh);
-        fresh.stream().mapToObj(watches::get).forEach(this::undo);
+        fresh.stream().mapToObj(detectors::get).forEach(this::undo);
         boolean opens = fresh.stream()
-                .anyMatch(i -> Kind.OPENING.contains(watches.get(i).kind()));
+                .anyMatch(i -> Kind.OPENING.contains(detectors.get(i).kind()));
         if (opens) {
             rewire();
         }
     }
 
-    private void undo(Watch done) {
-        for (int i = 0; i < watches.size(); i++) {
-            Watch other = watches.get(i);
+    private void undo(EventDetector done) {
+        for (int i = 0; i < detectors.size(); i++) {
+            EventDetector other = detectors.get(i);
             if (done.kind().undoes().filter(other.kind()::equals).isPresent()
                     && other.part().equals(done.part())) {
                 marks.clear(i);
@@ -173,8 +173,8 @@ final class Stretch {
 
     private BitSet happening(double[] numbers, Instant instant) {
         BitSet happening = new BitSet();
-        for (int i = 0; i < watches.size(); i++) {
-            if (!marks.get(i) && watches.get(i).happens(numbers, instant, press)) {
+        for (int i = 0; i < detectors.size(); i++) {
+            if (!marks.get(i) && detectors.get(i).happens(numbers, instant, press)) {
                 happening.set(i);
             }
         }
@@ -185,8 +185,8 @@ final class Stretch {
         if (!trial.solved()) {
             return true;
         }
-        for (int i = 0; i < watches.size(); i++) {
-            if (!marks.get(i) && watches.get(i).happens(trial.x(), trial.end(), press)) {
+        for (int i = 0; i < detectors.size(); i++) {
+            if (!marks.get(i) && detectors.get(i).happens(trial.x(), trial.end(), press)) {
                 return true;
             }
         }
@@ -195,7 +195,7 @@ final class Stretch {
 
     private void step(double endS) {
         double left = endS - timeS;
-        double seconds = Math.min(left, Math.min(pace.nextS(), LONGEST_S));
+        double seconds = Math.min(left, Math.min(stepSize.nextS(), LONGEST_S));
         if (left - seconds < 0.1 * seconds) {
             seconds = left;
         }
@@ -219,11 +219,11 @@ final class Stretch {
 
     private void learn(double next, boolean goesOn) {
         if (justTurned) {
-            pace = pace.first(press, next);
+            stepSize = stepSize.first(press, next);
             justTurned = false;
-        } else if (goesOn || next > pace.nextS()) {
+        } else if (goesOn || next > stepSize.nextS()) {
             // A step that was cut short by the end says little about how long the next may be.
-            pace = pace.next(next);
+            stepSize = stepSize.next(next);
         }
     }
 
@@ -257,7 +257,7 @@ final class Stretch {
     private void take(Trial trial, double untilS, double seconds) {
         x = trial.x();
         if (press.isHeld()) {
-            x[stepper.model().slots.firedS] += seconds;
+            x[stepper.model().layout.firedS] += seconds;
         }
         now = trial.end();
         timeS = untilS;

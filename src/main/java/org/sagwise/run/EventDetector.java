@@ -14,7 +14,7 @@ import org.sagwise.scenario.Press;
  * @param shown number to tell people
  * @param shownLimit limit to tell people
  */
-record Watch(
+record EventDetector(
         RunEvent.Kind kind,
         String part,
         int place,
@@ -35,9 +35,9 @@ record Watch(
         double of(double[] x, Instant now, Press press);
     }
 
-    /** A watch whose trigger is also what people are told. */
-    static Watch on(RunEvent.Kind kind, String part, int place, Sight trigger, double limit, Side side) {
-        return new Watch(kind, part, place, trigger, limit, side, trigger, limit);
+    /** A detector whose trigger is also what people are told. */
+    static EventDetector on(RunEvent.Kind kind, String part, int place, Sight trigger, double limit, Side side) {
+        return new EventDetector(kind, part, place, trigger, limit, side, trigger, limit);
     }
 
     /** Whether it happens at this moment. */

@@ -9,14 +9,14 @@ import org.sagwise.scenario.Scenario;
  * place yet. What lies across a part, or on a torn wrap, keeps a line of its own, since it would
  * otherwise make one point of two that are to be told apart.
  */
-final class Netlist {
+final class SchematicLinks {
 
     /** Any wire: only that it is one matters. */
     private static final int AWG = 18;
 
     private static final int LENGTH_MM = 50;
 
-    private Netlist() {}
+    private SchematicLinks() {}
 
     /** The same parts and as many links, in the same order. */
     static Scenario of(Scenario scenario) {

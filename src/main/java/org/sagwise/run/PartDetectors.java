@@ -1,7 +1,7 @@
 package org.sagwise.run;
 
-import static org.sagwise.run.Watch.Side.ABOVE;
-import static org.sagwise.run.Watch.Side.BELOW;
+import static org.sagwise.run.EventDetector.Side.ABOVE;
+import static org.sagwise.run.EventDetector.Side.BELOW;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -12,31 +12,31 @@ import org.sagwise.part.PtcSpec;
 import org.sagwise.run.RunEvent.Kind;
 
 /** What is looked out for at coils, wires, fuses of both sorts, chargers and boards. */
-final class PartWatches {
+final class PartDetectors {
 
     /** What common insulation bears (PVC: 70 to 105 °C): from memory, no source at hand. */
     static final double INSULATION_C = 80;
 
     private final RunModel model;
-    private final List<Watch> all = new ArrayList<>();
+    private final List<EventDetector> all = new ArrayList<>();
 
-    private PartWatches(RunModel model) {
+    private PartDetectors(RunModel model) {
         this.model = model;
     }
 
-    static List<Watch> of(RunModel model) {
-        PartWatches watches = new PartWatches(model);
-        watches.coils();
-        watches.ptcs();
-        watches.wires();
-        watches.fuses();
-        watches.chargers();
-        watches.boards();
-        return watches.all;
+    static List<EventDetector> of(RunModel model) {
+        PartDetectors detectors = new PartDetectors(model);
+        detectors.coils();
+        detectors.ptcs();
+        detectors.wires();
+        detectors.fuses();
+        detectors.chargers();
+        detectors.boards();
+        return detectors.all;
     }
 
-    private void add(Kind kind, String part, int place, Watch.Sight s, double limit, Watch.Side to) {
-        all.add(Watch.on(kind, part, place, s, limit, to));
+    private void add(Kind kind, String part, int place, EventDetector.Sight s, double limit, EventDetector.Side to) {
+        all.add(EventDetector.on(kind, part, place, s, limit, to));
     }
 
     private void coils() {
@@ -53,7 +53,7 @@ final class PartWatches {
                             ABOVE));
         }
         for (int k = 0; k < model.hotCoils.size(); k++) {
-            int slot = model.slots.coil(k, Slots.HOT_C);
+            int slot = model.layout.coil(k, StateLayout.HOT_C);
             HotModel coil = model.hotCoils.get(k);
             add(Kind.COIL_MELTED, coil.name(), k, (x, now, p) -> x[slot], coil.meltingC(), ABOVE);
         }
@@ -62,10 +62,10 @@ final class PartWatches {
     private void ptcs() {
         for (int k = 0; k < model.hotCoils.size(); k++) {
             int place = k;
-            int slot = model.slots.coil(k, Slots.HOT_C);
+            int slot = model.layout.coil(k, StateLayout.HOT_C);
             String id = model.hotCoils.get(k).name();
             if (model.bench.part(id).kind() == PartKind.PTC) {
-                all.add(new Watch(
+                all.add(new EventDetector(
                         Kind.PTC_TRIPPED,
                         id,
                         k,
@@ -81,7 +81,7 @@ final class PartWatches {
 
     private void wires() {
         for (int k = 0; k < model.wires.size(); k++) {
-            int slot = model.slots.wire(k, Slots.HOT_C);
+            int slot = model.layout.wire(k, StateLayout.HOT_C);
             HotModel wire = model.wires.get(k);
             add(Kind.WIRE_HOT, wire.name(), k, (x, now, p) -> x[slot], INSULATION_C, ABOVE);
             add(Kind.WIRE_MELTED, wire.name(), k, (x, now, p) -> x[slot], wire.meltingC(), ABOVE);
@@ -91,10 +91,10 @@ final class PartWatches {
     private void fuses() {
         for (int k = 0; k < model.fuses.size(); k++) {
             int place = k;
-            int element = model.slots.fuse(k, Slots.ELEMENT);
-            int holder = model.slots.fuse(k, Slots.HOLDER);
+            int element = model.layout.fuse(k, StateLayout.ELEMENT);
+            int holder = model.layout.fuse(k, StateLayout.HOLDER);
             RunModel.FuseModel fuse = model.fuses.get(k);
-            all.add(new Watch(
+            all.add(new EventDetector(
                     Kind.FUSE_BLOWN,
                     fuse.id(),
                     k,
@@ -110,11 +110,11 @@ final class PartWatches {
         for (int k = 0; k < model.chargers.size(); k++) {
             int place = k;
             RunModel.ChargerModel charger = model.chargers.get(k);
-            Watch.Sight holding =
+            EventDetector.Sight holding =
                     (x, now, p) -> now.chargers[place] == ChargerState.CONSTANT_VOLTAGE && now.chargerA[place] > 0
                             ? now.chargerA[place]
                             : Double.NaN;
-            all.add(new Watch(
+            all.add(new EventDetector(
                     Kind.CHARGER_HOLDS_VOLTAGE,
                     charger.id(),
                     k,
@@ -139,8 +139,8 @@ final class PartWatches {
     }
 
     private void board(Kind kind, int k, ConverterState state) {
-        Watch.Sight stands = (x, now, p) -> now.boards[k] == state ? 1 : 0;
-        Watch.Sight nothing = (x, now, p) -> Double.NaN;
-        all.add(new Watch(kind, model.boards.get(k), k, stands, 0.5, ABOVE, nothing, Double.NaN));
+        EventDetector.Sight stands = (x, now, p) -> now.boards[k] == state ? 1 : 0;
+        EventDetector.Sight nothing = (x, now, p) -> Double.NaN;
+        all.add(new EventDetector(kind, model.boards.get(k), k, stands, 0.5, ABOVE, nothing, Double.NaN));
     }
 }
