@@ -1,8 +1,8 @@
 package org.sagwise.cli;
 
 import java.util.List;
-import org.sagwise.assessment.SpentCells;
 import org.sagwise.hazard.Caution;
+import org.sagwise.hazard.Hazards;
 import org.sagwise.scenario.Names;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Scenario;
@@ -43,7 +43,7 @@ final class CheckText {
 
     /** Cells that no cure makes usable again. */
     private void spent(Scenario scenario, Caution caution) {
-        List<Part> spent = SpentCells.of(scenario, List.of(caution));
+        List<Part> spent = Hazards.spentCells(scenario, List.of(caution));
         if (!spent.isEmpty()) {
             String names = Names.in(call.locale()).parts(spent);
             Paragraph.lines(call.texts().say("caution.spent", names, spent.size()), "    ")

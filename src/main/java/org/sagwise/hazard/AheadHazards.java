@@ -1,7 +1,16 @@
 package org.sagwise.hazard;
 
+import static org.sagwise.hazard.Cures.Way.SAME_CHARGE;
+import static org.sagwise.hazard.Cures.cures;
+import static org.sagwise.hazard.Foretold.on;
+import static org.sagwise.hazard.Signal.CAUTION;
+import static org.sagwise.hazard.Signal.NOTICE;
+import static org.sagwise.hazard.Signal.WARNING;
+
+import java.util.ArrayList;
 import java.util.List;
 import org.sagwise.hazard.Hazard.Listing;
+import org.sagwise.run.RunEvent.Kind;
 
 /** What only time shows. It is found by {@link LookAhead}, which runs the bench, and not at the first moment. */
 final class AheadHazards {
@@ -12,45 +21,73 @@ final class AheadHazards {
                     ahead(
                             "ahead-overcharged",
                             500,
-                            "WARNING",
                             "a cell is charged beyond what it bears without lasting harm",
-                            "which cell, and when"),
+                            "which cell, and when",
+                            on(Kind.OVERCHARGED)
+                                    .as(WARNING)
+                                    .unless(
+                                            "charger-too-high",
+                                            "cell-above-full",
+                                            "cell-charged-above-full",
+                                            "supply-charges-cell",
+                                            "unequal-charge-in-parallel",
+                                            "reversed-in-series"),
+                            cures(SAME_CHARGE)),
                     ahead(
                             "ahead-reversed",
                             510,
-                            "WARNING",
                             "others drive a cell below zero volts while a coil still gets "
                                     + Listing.percent(LookAhead.STILL_USED) + " of its first watts",
-                            "which cell, and when"),
+                            "which cell, and when",
+                            on(Kind.REVERSED)
+                                    .as(WARNING)
+                                    .unless(
+                                            "cell-driven-backwards",
+                                            "reversed-in-series",
+                                            "charger-reversed",
+                                            "cell-deep-discharged"),
+                            cures(SAME_CHARGE)),
                     ahead(
                             "ahead-wire-melts",
                             520,
-                            "WARNING",
                             "a jumper reaches the melting point of copper",
-                            "which wire, and when"),
+                            "which wire, and when",
+                            on(Kind.WIRE_MELTED).as(WARNING).unless("jumper-over-fusing")),
                     ahead(
                             "ahead-coil-melts",
                             530,
-                            "CAUTION",
                             "a dry coil reaches the melting point of its wire",
-                            "which coil, and when"),
-                    ahead("ahead-fuse", 540, "NOTICE", "a fuse melts", "when, and at how many amps"),
-                    ahead("ahead-guard", 550, "NOTICE", "the guard of a cell opens", "when, and at how many amps"),
+                            "which coil, and when",
+                            on(Kind.COIL_MELTED).as(CAUTION).unless("coil-over-limit")),
+                    ahead(
+                            "ahead-fuse",
+                            540,
+                            "a fuse melts",
+                            "when, and at how many amps",
+                            on(Kind.FUSE_BLOWN).as(NOTICE).unless("fuse-will-open")),
+                    ahead(
+                            "ahead-guard",
+                            550,
+                            "the guard of a cell opens",
+                            "when, and at how many amps",
+                            on(Kind.GUARD_CURRENT).as(NOTICE).unless("guard-trip")),
                     ahead(
                             "ahead-board",
                             560,
-                            "NOTICE",
                             "a board stops while every cell has more than " + Listing.percent(LookAhead.LEFT)
                                     + " of its charge",
-                            "when, and how much is left")));
+                            "when, and how much is left",
+                            on(Kind.BOARD_CUTOFF, Kind.BOARD_INPUT_LIMIT, Kind.BOARD_NO_POWER)
+                                    .as(NOTICE)
+                                    .unless("board-trouble", "cell-empty"))));
 
     private AheadHazards() {}
 
-    private static Hazard ahead(String id, int rank, String signal, String begins, String says) {
-        return Hazard.of(
-                id,
-                rank,
-                new Listing(signal, "in a run pressed as usual or with the button held: " + begins, "the run's", says),
-                context -> List.of());
+    private static Hazard ahead(String id, int rank, String begins, String says, Foretold foretold, Bearing... more) {
+        List<Bearing> bearings = new ArrayList<>(List.of(more));
+        bearings.add(foretold);
+        String where = "in a run pressed as usual or with the button held: " + begins;
+        Listing listing = new Listing(foretold.signal().name(), where, "the run's", says);
+        return new Hazard(id, rank, listing, context -> List.of(), bearings);
     }
 }

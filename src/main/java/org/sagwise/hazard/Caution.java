@@ -35,6 +35,11 @@ public record Caution(
         details = Map.copyOf(details);
     }
 
+    /** How many cells stand the wrong way round, which come first among its parts; 1 where it names none. */
+    public int turned() {
+        return details.get("turned") instanceof List<?> names ? names.size() : 1;
+    }
+
     /** In which position of the button a hazard shows. */
     public enum When {
         /** With the button let go: it is there as soon as the last joint is made. */

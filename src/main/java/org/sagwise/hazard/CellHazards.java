@@ -3,11 +3,24 @@ package org.sagwise.hazard;
 import static org.sagwise.hazard.CellThreshold.always;
 import static org.sagwise.hazard.CellThreshold.ofCurrent;
 import static org.sagwise.hazard.CellThreshold.ofState;
+import static org.sagwise.hazard.Cures.Way.FEWER_WATTS;
+import static org.sagwise.hazard.Cures.Way.FULL_CHARGE;
+import static org.sagwise.hazard.Cures.Way.JOINT_AWAY;
+import static org.sagwise.hazard.Cures.Way.MORE_OHMS;
+import static org.sagwise.hazard.Cures.Way.SAME_CHARGE;
+import static org.sagwise.hazard.Cures.Way.SLOWER_CHARGE;
+import static org.sagwise.hazard.Cures.Way.SOUND_CELL;
+import static org.sagwise.hazard.Cures.Way.SOUND_WRAP;
+import static org.sagwise.hazard.Cures.Way.WARM_UP;
+import static org.sagwise.hazard.Cures.cures;
 import static org.sagwise.hazard.Hides.island;
 import static org.sagwise.hazard.Hides.parts;
 import static org.sagwise.hazard.Signal.CAUTION;
+import static org.sagwise.hazard.Signal.DANGER;
 import static org.sagwise.hazard.Signal.NOTICE;
 import static org.sagwise.hazard.Signal.WARNING;
+import static org.sagwise.hazard.Spends.Which.EVERY_PART;
+import static org.sagwise.hazard.Spends.spends;
 import static org.sagwise.hazard.Threshold.above;
 import static org.sagwise.hazard.Threshold.below;
 
@@ -53,7 +66,9 @@ final class CellHazards {
                                             cell -> Gravity.drawn(cell.currentA(), cell.limitA()))
                                     .with((caution, worst) ->
                                             caution.oneOrMany().detail("heatW", worst.heatW())),
-                            island(WARNING, "cell-near-limit")),
+                            island(WARNING, "cell-near-limit"),
+                            spends(DANGER, EVERY_PART),
+                            cures(MORE_OHMS, FEWER_WATTS)),
                     Hazard.of(
                             "cell-near-limit",
                             330,
@@ -66,7 +81,8 @@ final class CellHazards {
                                     above("A", CellView::currentA, cell -> Gravity.NEAR * cell.limitA())
                                             .telling(CellView::limitA)
                                             .where(cell -> cell.currentA() <= cell.limitA()),
-                                    always(CAUTION))),
+                                    always(CAUTION)),
+                            cures(MORE_OHMS, FEWER_WATTS)),
                     Hazard.of(
                             "limit-unknown",
                             335,
@@ -94,7 +110,8 @@ final class CellHazards {
                                             always(WARNING))
                                     .with((caution, worst) ->
                                             pulse(caution, worst.spec().pulse().orElseThrow())),
-                            island(WARNING, "cell-near-limit")),
+                            island(WARNING, "cell-near-limit"),
+                            cures(MORE_OHMS, FEWER_WATTS)),
                     Hazard.of(
                             "guard-trip",
                             400,
@@ -106,7 +123,8 @@ final class CellHazards {
                             ofCurrent(above("A", cell -> Math.abs(cell.currentA()), CellHazards::tripA), always(NOTICE))
                                     .with((caution, worst) -> caution.detail(
                                             "tripS",
-                                            worst.spec().guard().orElseThrow().tripS()))),
+                                            worst.spec().guard().orElseThrow().tripS())),
+                            cures(MORE_OHMS, FEWER_WATTS)),
                     Hazard.of(
                             "label-claims",
                             240,
@@ -118,7 +136,8 @@ final class CellHazards {
                                     "US CPSC, 8 January 2021, on re-wrapped cells; the numbers: common practice,"
                                             + " no source",
                                     "the wrap lies"),
-                            new LabelClaims()),
+                            new LabelClaims(),
+                            cures(SOUND_CELL)),
                     Hazard.of(
                             "charge-over-limit",
                             110,
@@ -134,7 +153,9 @@ final class CellHazards {
                                                     CellView::chargeA,
                                                     cell -> cell.spec().chargeLimitA() * ROUNDING)
                                             .telling(cell -> cell.spec().chargeLimitA()),
-                                    cell -> Gravity.pushedIn(cell.chargeA(), cell.limitA()))),
+                                    cell -> Gravity.pushedIn(cell.chargeA(), cell.limitA())),
+                            spends(WARNING, EVERY_PART),
+                            cures(SLOWER_CHARGE)),
                     Hazard.of(
                             "cell-empty",
                             420,
@@ -150,7 +171,8 @@ final class CellHazards {
                                                     cell -> cell.spec().cutoffV())
                                             .where(cell -> cell.restV() >= deepV(cell)),
                                     always(NOTICE)),
-                            parts(NOTICE, "cell-below-cutoff", "unequal-charge-in-series")),
+                            parts(NOTICE, "cell-below-cutoff", "unequal-charge-in-series"),
+                            cures(FULL_CHARGE)),
                     Hazard.of(
                             "cell-deep-discharged",
                             210,
@@ -161,7 +183,9 @@ final class CellHazards {
                                             + " A1639 (2018)",
                                     "do not charge it"),
                             ofState(below("V", CellView::restV, CellHazards::deepV), always(WARNING)),
-                            parts(NOTICE, "cell-below-cutoff", "unequal-charge-in-series")),
+                            parts(NOTICE, "cell-below-cutoff", "unequal-charge-in-series"),
+                            spends(WARNING, EVERY_PART),
+                            cures(SOUND_CELL)),
                     Hazard.of(
                             "cell-below-cutoff",
                             430,
@@ -177,7 +201,8 @@ final class CellHazards {
                                                             cell -> cell.spec().cutoffV())
                                                     .where(cell -> cell.gives() && cell.terminalV() >= 0),
                                             always(NOTICE))
-                                    .with((caution, worst) -> caution.detail("restV", worst.restV()))),
+                                    .with((caution, worst) -> caution.detail("restV", worst.restV())),
+                            cures(SAME_CHARGE, FULL_CHARGE, MORE_OHMS, FEWER_WATTS)),
                     Hazard.of(
                             "cell-driven-backwards",
                             200,
@@ -192,7 +217,9 @@ final class CellHazards {
                                                     .where(CellView::gives),
                                             always(WARNING))
                                     .with((caution, worst) -> caution.detail("currentA", worst.currentA())),
-                            parts(WARNING, "cell-deep-discharged", "cell-empty", "unequal-charge-in-series")),
+                            parts(WARNING, "cell-deep-discharged", "cell-empty", "unequal-charge-in-series"),
+                            spends(WARNING, EVERY_PART),
+                            cures(SOUND_CELL)),
                     Hazard.of(
                             "cell-above-full",
                             150,
@@ -204,7 +231,9 @@ final class CellHazards {
                             ofState(
                                     above("V", CellView::restV, CellHazards::mostV)
                                             .telling(cell -> cell.spec().fullV()),
-                                    always(WARNING))),
+                                    always(WARNING)),
+                            spends(WARNING, EVERY_PART),
+                            cures(SOUND_CELL)),
                     Hazard.of(
                             "cell-charged-above-full",
                             160,
@@ -217,7 +246,8 @@ final class CellHazards {
                                     above("V", CellView::terminalV, CellHazards::mostV)
                                             .telling(cell -> cell.spec().fullV())
                                             .where(cell -> cell.takes() && cell.restV() <= mostV(cell)),
-                                    always(WARNING))),
+                                    always(WARNING)),
+                            spends(WARNING, EVERY_PART)),
                     Hazard.of(
                             "cell-cold",
                             170,
@@ -228,7 +258,8 @@ final class CellHazards {
                                     "sags more"),
                             ofState(below("°C", CellView::temperatureC, cell -> COLD_C), always(NOTICE))
                                     .with((caution, worst) -> caution.detail(
-                                            "internalOhm", worst.reading().internalOhm()))),
+                                            "internalOhm", worst.reading().internalOhm())),
+                            cures(WARM_UP)),
                     Hazard.of(
                             "cell-hot",
                             180,
@@ -242,7 +273,9 @@ final class CellHazards {
                                             "°C",
                                             CellView::temperatureC,
                                             cell -> cell.distress().dischargeLimitC()),
-                                    cell -> Gravity.temperature(cell.temperatureC(), cell.distress()))),
+                                    cell -> Gravity.temperature(cell.temperatureC(), cell.distress())),
+                            spends(DANGER, EVERY_PART),
+                            cures(SOUND_CELL)),
                     Hazard.of(
                             "charging-temperature",
                             190,
@@ -257,7 +290,8 @@ final class CellHazards {
                             "torn-wrap",
                             370,
                             new Listing("CAUTION", "the wrap is torn", "–", "what a tear can do"),
-                            TornWrapTouching::torn),
+                            TornWrapTouching::torn,
+                            cures(SOUND_WRAP)),
                     Hazard.of(
                             "joint-on-sound-wrap",
                             440,
@@ -266,7 +300,8 @@ final class CellHazards {
                                     "something is joined to the can of a sound wrap",
                                     "–",
                                     "the wrap keeps it apart"),
-                            new JointOnWrap())));
+                            new JointOnWrap(),
+                            cures(JOINT_AWAY))));
 
     private CellHazards() {}
 

@@ -1,10 +1,18 @@
 package org.sagwise.hazard;
 
+import static org.sagwise.hazard.Cures.Way.FEWER_WATTS;
+import static org.sagwise.hazard.Cures.Way.LOWER_CHARGE;
+import static org.sagwise.hazard.Cures.Way.METER_VOLTS;
+import static org.sagwise.hazard.Cures.Way.MORE_OHMS;
+import static org.sagwise.hazard.Cures.Way.TURN_CELLS;
+import static org.sagwise.hazard.Cures.cures;
 import static org.sagwise.hazard.Hides.island;
 import static org.sagwise.hazard.Hides.parts;
 import static org.sagwise.hazard.Signal.CAUTION;
 import static org.sagwise.hazard.Signal.NOTICE;
 import static org.sagwise.hazard.Signal.WARNING;
+import static org.sagwise.hazard.Spends.Which.EVERY_PART;
+import static org.sagwise.hazard.Spends.spends;
 import static org.sagwise.hazard.Threshold.above;
 
 import java.util.List;
@@ -32,7 +40,8 @@ final class DeviceHazards {
                                     "the cells' own; 1.5: our choice",
                                     "fewer watts, not fuller cells"),
                             new BoardAsksTooMuch(),
-                            parts(WARNING, "board-trouble", "cell-empty")),
+                            parts(WARNING, "board-trouble", "cell-empty"),
+                            cures(FEWER_WATTS)),
                     Hazard.of(
                             "board-trouble",
                             390,
@@ -42,7 +51,8 @@ final class DeviceHazards {
                                     "the board's own limits",
                                     "which limit, what to change"),
                             new BoardTrouble(),
-                            island(CAUTION, "coil-bypassed")),
+                            island(CAUTION, "coil-bypassed"),
+                            cures(FEWER_WATTS, MORE_OHMS)),
                     Hazard.of(
                             "no-steady-state",
                             270,
@@ -60,13 +70,15 @@ final class DeviceHazards {
                                     "± 0.05 V: typical, from memory",
                                     "it does not stop in time"),
                             ChargerClimb::tooHigh,
-                            parts(WARNING, "cell-charged-above-full")),
+                            parts(WARNING, "cell-charged-above-full"),
+                            cures(LOWER_CHARGE)),
                     Hazard.of(
                             "charger-reversed",
                             130,
                             new Listing("WARNING", "joined plus to minus", "–", "it empties instead"),
                             ChargerClimb::reversed,
-                            island(WARNING, "cell-below-cutoff", "cell-driven-backwards")),
+                            island(WARNING, "cell-below-cutoff", "cell-driven-backwards"),
+                            cures(TURN_CELLS)),
                     Hazard.of(
                             "supply-charges-cell",
                             140,
@@ -77,7 +89,8 @@ final class DeviceHazards {
                                     "our choice",
                                     "nothing ends it"),
                             new SupplyChargesCell(),
-                            parts(WARNING, "charge-over-limit")),
+                            parts(WARNING, "charge-over-limit"),
+                            spends(WARNING, EVERY_PART)),
                     Hazard.of(
                             "meter-on-live-circuit",
                             450,
@@ -92,7 +105,8 @@ final class DeviceHazards {
                                             .telling(meter -> Double.NaN)
                                             .where(meter -> meter.part().isTurnedTo(MeterMode.OHMS)),
                                     meter -> NOTICE,
-                                    (caution, meter) -> {}))));
+                                    (caution, meter) -> {}),
+                            cures(METER_VOLTS))));
 
     private DeviceHazards() {}
 }

@@ -11,13 +11,13 @@ import java.util.List;
  * @param rank its place among hazards of the same gravity, the lowest first; what it hides is left
  *     out in this order too
  * @param listing its row in docs/hazards.md
- * @param hides what only follows from it
- * @param rule how it is found
+ * @param rule how it is found at the first moment
+ * @param bearings what it hides, what cures it, what it spoils
  */
-record Hazard(String id, int rank, Listing listing, List<Hides> hides, HazardRule rule) {
+record Hazard(String id, int rank, Listing listing, HazardRule rule, List<Bearing> bearings) {
 
     Hazard {
-        hides = List.copyOf(hides);
+        bearings = List.copyOf(bearings);
     }
 
     /**
@@ -41,12 +41,22 @@ record Hazard(String id, int rank, Listing listing, List<Hides> hides, HazardRul
         }
     }
 
-    static Hazard of(String id, int rank, Listing listing, HazardRule rule, Hides... hides) {
-        return new Hazard(id, rank, listing, List.of(hides), rule);
+    static Hazard of(String id, int rank, Listing listing, HazardRule rule, Bearing... bearings) {
+        return new Hazard(id, rank, listing, rule, List.of(bearings));
+    }
+
+    /** What of a kind the row says, in its order. */
+    <B extends Bearing> List<B> all(Class<B> kind) {
+        return bearings.stream().filter(kind::isInstance).map(kind::cast).toList();
+    }
+
+    /** What only follows from it. */
+    List<Hides> hides() {
+        return all(Hides.class);
     }
 
     boolean canHide(Hazard other) {
-        return hides.stream().anyMatch(effect -> effect.effects().contains(other.id));
+        return hides().stream().anyMatch(effect -> effect.effects().contains(other.id));
     }
 
     List<Caution> check(HazardContext context) {

@@ -2,8 +2,15 @@ package org.sagwise.hazard;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.sagwise.part.PartKind;
 import org.sagwise.reading.Bench;
+import org.sagwise.scenario.Part;
+import org.sagwise.scenario.Scenario;
 
 /** All kinds of hazards. */
 public final class Hazards {
@@ -23,7 +30,33 @@ public final class Hazards {
             .sorted(Comparator.comparingInt(Hazard::rank))
             .toList();
 
+    private static final Map<String, Hazard> BY_ID =
+            ALL.stream().collect(Collectors.toUnmodifiableMap(Hazard::id, hazard -> hazard));
+
     private Hazards() {}
+
+    /** What may put a caution right, the most promising first; empty where nothing is known. */
+    public static List<Cures.Way> cures(Caution caution) {
+        return BY_ID.get(caution.id()).all(Cures.class).stream()
+                .flatMap(cures -> cures.ways().stream())
+                .toList();
+    }
+
+    /**
+     * Cells that nobody should use again if a bench was ever joined, or its button pressed, as drawn. Such a cell can
+     * look well and fail later.
+     *
+     * @return in the order of the scenario; empty where nothing of the kind would happen
+     */
+    public static List<Part> spentCells(Scenario scenario, List<Caution> cautions) {
+        Set<String> spent = new HashSet<>();
+        for (Caution caution : cautions) {
+            BY_ID.get(caution.id()).all(Spends.class).forEach(spends -> spent.addAll(spends.parts(caution)));
+        }
+        return scenario.partsOf(PartKind.CELL).stream()
+                .filter(part -> spent.contains(part.id()))
+                .toList();
+    }
 
     /**
      * Every caution about a bench, with the button let go and held, the gravest first. What only

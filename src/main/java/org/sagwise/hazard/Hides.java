@@ -10,7 +10,7 @@ import java.util.Set;
  * @param reach how close a consequence must lie to it
  * @param effects ids of hazards that follow
  */
-record Hides(Signal atLeast, Reach reach, Set<String> effects) {
+record Hides(Signal atLeast, Reach reach, Set<String> effects) implements Bearing {
 
     /** How close a consequence must lie to its cause. */
     enum Reach {

@@ -63,39 +63,6 @@ public final class LookAhead {
         ALONE
     }
 
-    /**
-     * An event that is worth a caution.
-     *
-     * @param id of the caution
-     * @param known ids of cautions that say as much about the same part already
-     */
-    private record Rule(Kind kind, String id, Signal signal, Set<String> known) {}
-
-    private static final List<Rule> RULES = List.of(
-            new Rule(
-                    Kind.OVERCHARGED,
-                    "ahead-overcharged",
-                    Signal.WARNING,
-                    Set.of(
-                            "charger-too-high",
-                            "cell-above-full",
-                            "cell-charged-above-full",
-                            "supply-charges-cell",
-                            "unequal-charge-in-parallel",
-                            "reversed-in-series")),
-            new Rule(
-                    Kind.REVERSED,
-                    "ahead-reversed",
-                    Signal.WARNING,
-                    Set.of("cell-driven-backwards", "reversed-in-series", "charger-reversed", "cell-deep-discharged")),
-            new Rule(Kind.WIRE_MELTED, "ahead-wire-melts", Signal.WARNING, Set.of("jumper-over-fusing")),
-            new Rule(Kind.COIL_MELTED, "ahead-coil-melts", Signal.CAUTION, Set.of("coil-over-limit")),
-            new Rule(Kind.FUSE_BLOWN, "ahead-fuse", Signal.NOTICE, Set.of("fuse-will-open")),
-            new Rule(Kind.GUARD_CURRENT, "ahead-guard", Signal.NOTICE, Set.of("guard-trip")),
-            new Rule(Kind.BOARD_CUTOFF, "ahead-board", Signal.NOTICE, Set.of("board-trouble", "cell-empty")),
-            new Rule(Kind.BOARD_INPUT_LIMIT, "ahead-board", Signal.NOTICE, Set.of("board-trouble", "cell-empty")),
-            new Rule(Kind.BOARD_NO_POWER, "ahead-board", Signal.NOTICE, Set.of("board-trouble", "cell-empty")));
-
     private final Bench bench;
     private final HazardContext context;
     private final List<Caution> known;
@@ -161,18 +128,24 @@ public final class LookAhead {
     }
 
     private void tell(How how, RunResult run) {
-        for (Rule rule : RULES) {
-            for (RunEvent event : run.events(rule.kind())) {
-                if (isNews(rule, event) && matters(run, event) && told.add(rule.id() + " " + event.part())) {
-                    found.add(caution(how, rule, event, run));
+        for (Hazard hazard : AheadHazards.SECTION.hazards()) {
+            hazard.all(Foretold.class).forEach(foretold -> tell(how, hazard.id(), foretold, run));
+        }
+    }
+
+    private void tell(How how, String id, Foretold foretold, RunResult run) {
+        for (Kind kind : foretold.kinds()) {
+            for (RunEvent event : run.events(kind)) {
+                if (isNews(foretold, event) && matters(run, event) && told.add(id + " " + event.part())) {
+                    found.add(caution(how, foretold.signal(), event, run).build(id));
                 }
             }
         }
     }
 
-    private boolean isNews(Rule rule, RunEvent event) {
+    private boolean isNews(Foretold foretold, RunEvent event) {
         return concat(known, found).stream()
-                .filter(caution -> rule.known().contains(caution.id()))
+                .filter(caution -> foretold.known().contains(caution.id()))
                 .noneMatch(caution -> caution.parts().isEmpty() || concerns(caution, event.part()));
     }
 
@@ -210,9 +183,9 @@ public final class LookAhead {
         return state.coils().stream().mapToDouble(CoilMoment::powerW).sum();
     }
 
-    private Caution caution(How how, Rule rule, RunEvent event, RunResult run) {
+    private CautionBuilder caution(How how, Signal signal, RunEvent event, RunResult run) {
         CautionBuilder caution =
-                new CautionBuilder(context, rule.signal()).detail("how", how).detail(AHEAD, event.atS());
+                new CautionBuilder(context, signal).detail("how", how).detail(AHEAD, event.atS());
         if (event.kind() != Kind.REVERSED) {
             caution.measured(
                     event.measured(),
@@ -230,7 +203,7 @@ public final class LookAhead {
             caution.parts(event.part());
         }
         leastCharge(run, event).ifPresent(share -> caution.detail("chargeShare", share));
-        return caution.build(rule.id());
+        return caution;
     }
 
     private static Optional<Double> leastCharge(RunResult run, RunEvent event) {

@@ -1,11 +1,18 @@
 package org.sagwise.hazard;
 
+import static org.sagwise.hazard.Cures.Way.LIKE_CELL;
+import static org.sagwise.hazard.Cures.Way.SAME_CHARGE;
+import static org.sagwise.hazard.Cures.Way.TURN_CELLS;
+import static org.sagwise.hazard.Cures.cures;
 import static org.sagwise.hazard.Hides.island;
 import static org.sagwise.hazard.Hides.moment;
 import static org.sagwise.hazard.Hides.parts;
 import static org.sagwise.hazard.Signal.CAUTION;
 import static org.sagwise.hazard.Signal.NOTICE;
 import static org.sagwise.hazard.Signal.WARNING;
+import static org.sagwise.hazard.Spends.Which.FIRST_PART;
+import static org.sagwise.hazard.Spends.Which.TURNED_PARTS;
+import static org.sagwise.hazard.Spends.spends;
 
 import java.util.List;
 import org.sagwise.hazard.Hazard.Listing;
@@ -54,7 +61,9 @@ final class PackHazards {
                                     "cell-charged-above-full",
                                     "charge-over-limit",
                                     "unequal-charge-in-series"),
-                            island(NOTICE, "board-trouble", "open-circuit")),
+                            island(NOTICE, "board-trouble", "open-circuit"),
+                            spends(WARNING, TURNED_PARTS),
+                            cures(TURN_CELLS)),
                     Hazard.of(
                             "unequal-charge-in-parallel",
                             90,
@@ -65,7 +74,9 @@ final class PackHazards {
                                     "how much flows"),
                             new UnequalChargeInParallel(),
                             parts(WARNING, "charge-over-limit", "cell-charged-above-full", "unequal-charge-in-series"),
-                            moment(WARNING, "cell-over-limit", "cell-near-limit", "pulse-as-continuous")),
+                            moment(WARNING, "cell-over-limit", "cell-near-limit", "pulse-as-continuous"),
+                            spends(WARNING, FIRST_PART),
+                            cures(SAME_CHARGE)),
                     Hazard.of(
                             "unequal-charge-in-series",
                             320,
@@ -75,7 +86,8 @@ final class PackHazards {
                                             + Listing.number(UnequalChargeInSeries.MOST_APART_V) + " V apart",
                                     "common practice, no source",
                                     "which is empty first, or overcharged"),
-                            new UnequalChargeInSeries()),
+                            new UnequalChargeInSeries(),
+                            cures(SAME_CHARGE)),
                     Hazard.of(
                             "mixed-chemistry",
                             250,
@@ -91,7 +103,8 @@ final class PackHazards {
                                     "mixed-capacity",
                                     "mixed-limit",
                                     "mixed-resistance",
-                                    "unequal-charge-in-series")),
+                                    "unequal-charge-in-series"),
+                            cures(LIKE_CELL)),
                     Hazard.of(
                             "mixed-capacity",
                             280,
@@ -102,7 +115,8 @@ final class PackHazards {
                                     "the smaller suffers"),
                             new MixedNumbers(
                                     "Ah", cell -> cell.spec().capacityAh(), cells -> cells.ratio() > ALIKE_CAPACITY),
-                            parts(CAUTION, "mixed-limit", "mixed-resistance")),
+                            parts(CAUTION, "mixed-limit", "mixed-resistance"),
+                            cures(LIKE_CELL)),
                     Hazard.of(
                             "mixed-limit",
                             290,
@@ -112,7 +126,8 @@ final class PackHazards {
                                     "our choice",
                                     "the weakest counts"),
                             new MixedNumbers("A", cell -> cell.spec().limitA(), cells -> cells.ratio() > ALIKE_LIMIT),
-                            parts(CAUTION, "mixed-resistance")),
+                            parts(CAUTION, "mixed-resistance"),
+                            cures(LIKE_CELL)),
                     Hazard.of(
                             "mixed-health",
                             300,
@@ -125,7 +140,8 @@ final class PackHazards {
                                     "Share",
                                     ResolvedCell::health,
                                     cells -> cells.highest() - cells.lowest() > ALIKE_HEALTH + ROUNDING),
-                            parts(CAUTION, "mixed-resistance")),
+                            parts(CAUTION, "mixed-resistance"),
+                            cures(LIKE_CELL)),
                     Hazard.of(
                             "mixed-resistance",
                             310,
@@ -138,7 +154,8 @@ final class PackHazards {
                             new MixedNumbers(
                                     "Ohm",
                                     cell -> cell.spec().internalOhm(),
-                                    cells -> cells.lowest() > 0 && cells.ratio() > ALIKE_RESISTANCE))));
+                                    cells -> cells.lowest() > 0 && cells.ratio() > ALIKE_RESISTANCE),
+                            cures(LIKE_CELL))));
 
     private PackHazards() {}
 }

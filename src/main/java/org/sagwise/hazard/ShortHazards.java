@@ -1,9 +1,17 @@
 package org.sagwise.hazard;
 
+import static org.sagwise.hazard.Cures.Way.JOINT_AWAY;
+import static org.sagwise.hazard.Cures.Way.METER_VOLTS;
+import static org.sagwise.hazard.Cures.Way.MORE_OHMS;
+import static org.sagwise.hazard.Cures.Way.SOUND_WRAP;
+import static org.sagwise.hazard.Cures.Way.TURN_CELLS;
+import static org.sagwise.hazard.Cures.cures;
 import static org.sagwise.hazard.Hides.island;
 import static org.sagwise.hazard.Hides.parts;
 import static org.sagwise.hazard.Signal.DANGER;
 import static org.sagwise.hazard.Signal.WARNING;
+import static org.sagwise.hazard.Spends.Which.EVERY_PART;
+import static org.sagwise.hazard.Spends.spends;
 
 import java.util.List;
 import org.sagwise.hazard.Hazard.Listing;
@@ -64,7 +72,9 @@ final class ShortHazards {
                             new PackShorted(),
                             parts(WARNING, "coil-over-limit"),
                             island(WARNING, "coil-bypassed"),
-                            WHAT_A_SHORT_DOES),
+                            WHAT_A_SHORT_DOES,
+                            spends(WARNING, EVERY_PART),
+                            cures(JOINT_AWAY, MORE_OHMS)),
                     Hazard.of(
                             "coil-bypassed",
                             20,
@@ -76,7 +86,9 @@ final class ShortHazards {
                                     "where the current goes instead"),
                             new CoilBypassed(),
                             parts(WARNING, "pack-shorted"),
-                            WHAT_A_SHORT_DOES),
+                            WHAT_A_SHORT_DOES,
+                            spends(WARNING, EVERY_PART),
+                            cures(JOINT_AWAY)),
                     Hazard.of(
                             "torn-wrap-touching",
                             40,
@@ -93,7 +105,9 @@ final class ShortHazards {
                                     "unequal-rows-in-parallel",
                                     "coil-bypassed"),
                             WHAT_A_SHORT_DOES,
-                            parts(WARNING, "torn-wrap")),
+                            parts(WARNING, "torn-wrap"),
+                            spends(DANGER, EVERY_PART),
+                            cures(SOUND_WRAP)),
                     Hazard.of(
                             "meter-across-cell",
                             50,
@@ -104,7 +118,9 @@ final class ShortHazards {
                                     "a meter on amps is nearly a wire"),
                             new MeterOnAmps(),
                             island(WARNING, "pack-shorted", "coil-bypassed"),
-                            WHAT_A_SHORT_DOES),
+                            WHAT_A_SHORT_DOES,
+                            spends(WARNING, EVERY_PART),
+                            cures(METER_VOLTS)),
                     Hazard.of(
                             "reversed-in-parallel",
                             10,
@@ -115,7 +131,9 @@ final class ShortHazards {
                                     "which cell to turn"),
                             ConflictCurrent::reversed,
                             WHAT_A_SHORT_DOES,
-                            WHAT_FIGHTING_CELLS_DO),
+                            WHAT_FIGHTING_CELLS_DO,
+                            spends(WARNING, EVERY_PART),
+                            cures(TURN_CELLS)),
                     Hazard.of(
                             "unequal-rows-in-parallel",
                             60,
@@ -126,7 +144,8 @@ final class ShortHazards {
                                     "rows of different length"),
                             ConflictCurrent::unequalRows,
                             WHAT_A_SHORT_DOES,
-                            WHAT_FIGHTING_CELLS_DO),
+                            WHAT_FIGHTING_CELLS_DO,
+                            spends(WARNING, EVERY_PART)),
                     Hazard.of(
                             "sources-disagree",
                             260,

@@ -1,5 +1,13 @@
 package org.sagwise.hazard;
 
+import static org.sagwise.hazard.Cures.Way.CLOSED_CIRCUIT;
+import static org.sagwise.hazard.Cures.Way.FEWER_WATTS;
+import static org.sagwise.hazard.Cures.Way.MORE_OHMS;
+import static org.sagwise.hazard.Cures.Way.NEW_SWITCH;
+import static org.sagwise.hazard.Cures.Way.SMALLER_FUSE;
+import static org.sagwise.hazard.Cures.Way.SOUND_JOINT;
+import static org.sagwise.hazard.Cures.Way.THICKER_WIRE;
+import static org.sagwise.hazard.Cures.cures;
 import static org.sagwise.hazard.Hides.parts;
 import static org.sagwise.hazard.Signal.CAUTION;
 import static org.sagwise.hazard.Signal.NOTICE;
@@ -37,7 +45,8 @@ final class WireHazards {
                             new WireThreshold(
                                     above("A", Wire::currentA, (Wire wire) -> WireLimits.steadyCurrentA(wire.size()))
                                             .where(wire -> wire.currentA() <= WireLimits.meltingCurrentA(wire.size())),
-                                    CAUTION)),
+                                    CAUTION),
+                            cures(THICKER_WIRE)),
                     Hazard.of(
                             "jumper-over-fusing",
                             220,
@@ -49,7 +58,8 @@ final class WireHazards {
                             new WireThreshold(
                                     above("A", Wire::currentA, wire -> WireLimits.meltingCurrentA(wire.size())),
                                     WARNING),
-                            parts(WARNING, "jumper-over-ampacity")),
+                            parts(WARNING, "jumper-over-ampacity"),
+                            cures(THICKER_WIRE)),
                     Hazard.of(
                             "joint-hot",
                             225,
@@ -64,7 +74,8 @@ final class WireHazards {
                                             + Listing.number(HotJoint.USUAL_OHM) + " Ω",
                                     "about 15 K/W of a small contact: from memory; the ohms: typical of clips",
                                     "clean and tighten it"),
-                            new HotJoint()),
+                            new HotJoint(),
+                            cures(SOUND_JOINT)),
                     Hazard.of(
                             "fuse-too-large",
                             360,
@@ -73,7 +84,8 @@ final class WireHazards {
                                     "at the fuse's rating a cell would be over its limit, or a wire over its guide",
                                     "as the limits",
                                     "who suffers first"),
-                            new FuseTooLarge()),
+                            new FuseTooLarge(),
+                            cures(SMALLER_FUSE)),
                     Hazard.of(
                             "fuse-will-open",
                             410,
@@ -90,7 +102,8 @@ final class WireHazards {
                                                     (PartView fuse) -> FuseSpec.LEAST_MELTING_RATIO * ratingA(fuse))
                                             .telling(WireHazards::ratingA),
                                     fuse -> NOTICE,
-                                    (caution, fuse) -> {})),
+                                    (caution, fuse) -> {}),
+                            cures(MORE_OHMS, FEWER_WATTS)),
                     Hazard.of(
                             "ptc-will-trip",
                             411,
@@ -142,7 +155,8 @@ final class WireHazards {
                                     PartKind.COIL,
                                     above("W", PartView::powerW, WireHazards::limitW),
                                     coil -> Gravity.coil(coil.powerW(), limitW(coil)),
-                                    (caution, coil) -> caution.detail("coilV", coil.voltsV()))),
+                                    (caution, coil) -> caution.detail("coilV", coil.voltsV())),
+                            cures(MORE_OHMS, FEWER_WATTS)),
                     Hazard.of(
                             "switch-stuck",
                             230,
@@ -151,7 +165,8 @@ final class WireHazards {
                                     "a switch that cannot open",
                                     "–",
                                     "it fires unattended"),
-                            new SwitchStuck()),
+                            new SwitchStuck(),
+                            cures(NEW_SWITCH)),
                     Hazard.of(
                             "open-circuit",
                             380,
@@ -161,7 +176,8 @@ final class WireHazards {
                                     "–",
                                     "which joint is missing, or what blocks"),
                             new OpenCircuit(),
-                            parts(NOTICE, "reverse-guard-blocks"))));
+                            parts(NOTICE, "reverse-guard-blocks"),
+                            cures(CLOSED_CIRCUIT))));
 
     private WireHazards() {}
 

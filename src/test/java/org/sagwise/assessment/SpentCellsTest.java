@@ -14,6 +14,7 @@ import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.DemoScenarios;
 import org.sagwise.file.ScenarioReader;
 import org.sagwise.hazard.CautionTexts;
+import org.sagwise.hazard.Hazards;
 import org.sagwise.part.Catalogue;
 import org.sagwise.scenario.Part;
 
@@ -32,7 +33,7 @@ class SpentCellsTest {
     }
 
     private static String spent(Assessment assessment) {
-        return SpentCells.of(assessment.scenario(), assessment.cautions()).stream()
+        return Hazards.spentCells(assessment.scenario(), assessment.cautions()).stream()
                 .map(Part::id)
                 .collect(Collectors.joining(" "));
     }

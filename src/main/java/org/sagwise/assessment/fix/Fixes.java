@@ -5,73 +5,17 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.hazard.Caution;
+import org.sagwise.hazard.Cures;
+import org.sagwise.hazard.Hazards;
 import org.sagwise.hazard.LookAhead;
 import org.sagwise.hazard.Signal;
 import org.sagwise.scenario.Scenario;
 
 /** Finds cures for the cautions of a bench, and tries each before it is offered. */
 public final class Fixes {
-
-    private static final FixRule TURN = new TurnCells();
-    private static final FixRule OHMS = new MoreOhms();
-    private static final FixRule WIRE = new ThickerWire();
-    private static final FixRule CHARGE = new SameCharge();
-    private static final FixRule LIKE = new LikeCell();
-    private static final FixRule AWAY = new JointAway();
-    private static final FixRule PART = new PartSetting();
-    private static final FixRule WATTS = new FewerWatts();
-    private static final FixRule SOUND = new SoundCell();
-    private static final FixRule JOINT = new SoundJoint();
-    private static final FixRule FUSE = new SmallerFuse();
-
-    private static final Map<String, List<FixRule>> RULES = Map.ofEntries(
-            Map.entry("reversed-in-parallel", List.of(TURN)),
-            Map.entry("reversed-in-series", List.of(TURN)),
-            Map.entry("charger-reversed", List.of(TURN)),
-            Map.entry("cell-over-limit", List.of(OHMS, WATTS)),
-            Map.entry("pulse-as-continuous", List.of(OHMS, WATTS)),
-            Map.entry("cell-near-limit", List.of(OHMS, WATTS)),
-            Map.entry("coil-over-limit", List.of(OHMS, WATTS)),
-            Map.entry("guard-trip", List.of(OHMS, WATTS)),
-            Map.entry("fuse-will-open", List.of(OHMS, WATTS)),
-            Map.entry("pack-shorted", List.of(AWAY, OHMS)),
-            Map.entry("coil-bypassed", List.of(AWAY)),
-            Map.entry("joint-on-sound-wrap", List.of(AWAY)),
-            Map.entry("jumper-over-ampacity", List.of(WIRE)),
-            Map.entry("jumper-over-fusing", List.of(WIRE)),
-            Map.entry("unequal-charge-in-parallel", List.of(CHARGE)),
-            Map.entry("unequal-charge-in-series", List.of(CHARGE)),
-            Map.entry("mixed-chemistry", List.of(LIKE)),
-            Map.entry("mixed-capacity", List.of(LIKE)),
-            Map.entry("mixed-limit", List.of(LIKE)),
-            Map.entry("mixed-health", List.of(LIKE)),
-            Map.entry("mixed-resistance", List.of(LIKE)),
-            Map.entry("torn-wrap-touching", List.of(PART)),
-            Map.entry("torn-wrap", List.of(PART)),
-            Map.entry("meter-across-cell", List.of(PART)),
-            Map.entry("meter-on-live-circuit", List.of(PART)),
-            Map.entry("switch-stuck", List.of(PART)),
-            Map.entry("open-circuit", List.of(PART)),
-            Map.entry("cell-empty", List.of(PART)),
-            Map.entry("cell-cold", List.of(PART)),
-            Map.entry("charge-over-limit", List.of(PART)),
-            Map.entry("charger-too-high", List.of(PART)),
-            Map.entry("ahead-overcharged", List.of(CHARGE)),
-            Map.entry("ahead-reversed", List.of(CHARGE)),
-            Map.entry("label-claims", List.of(SOUND)),
-            Map.entry("cell-deep-discharged", List.of(SOUND)),
-            Map.entry("cell-above-full", List.of(SOUND)),
-            Map.entry("cell-hot", List.of(SOUND)),
-            Map.entry("cell-driven-backwards", List.of(SOUND)),
-            Map.entry("cell-below-cutoff", List.of(CHARGE, PART, OHMS, WATTS)),
-            Map.entry("joint-hot", List.of(JOINT)),
-            Map.entry("board-asks-too-much", List.of(WATTS)),
-            Map.entry("fuse-too-large", List.of(FUSE)),
-            Map.entry("board-trouble", List.of(WATTS, OHMS)));
 
     /** Benches with more parts are not searched for cures: every cure is tried on all of them. */
     private static final int MOST_PARTS = 200;
@@ -135,9 +79,32 @@ public final class Fixes {
         if (scenario.parts().size() > MOST_PARTS || scenario.links().size() > MOST_LINKS) {
             return List.of();
         }
-        return RULES.getOrDefault(caution.id(), List.of()).stream()
-                .flatMap(rule -> rule.fixes(assessment, caution).stream())
+        return Hazards.cures(caution).stream()
+                .flatMap(way -> rule(way).fixes(assessment, caution).stream())
                 .toList();
+    }
+
+    private static FixRule rule(Cures.Way way) {
+        return switch (way) {
+            case TURN_CELLS -> new TurnCells();
+            case MORE_OHMS -> new MoreOhms();
+            case FEWER_WATTS -> new FewerWatts();
+            case JOINT_AWAY -> new JointAway();
+            case THICKER_WIRE -> new ThickerWire();
+            case SAME_CHARGE -> new SameCharge();
+            case LIKE_CELL -> new LikeCell();
+            case SOUND_CELL -> new SoundCell();
+            case SOUND_JOINT -> new SoundJoint();
+            case SMALLER_FUSE -> new SmallerFuse();
+            case FULL_CHARGE -> PartSetting::fullCharge;
+            case SOUND_WRAP -> PartSetting::soundWrap;
+            case WARM_UP -> PartSetting::warmUp;
+            case CLOSED_CIRCUIT -> PartSetting::closedCircuit;
+            case NEW_SWITCH -> PartSetting::newSwitch;
+            case METER_VOLTS -> PartSetting::meterVolts;
+            case SLOWER_CHARGE -> PartSetting::slowerCharge;
+            case LOWER_CHARGE -> PartSetting::lowerCharge;
+        };
     }
 
     private static Offer offer(Assessment before, Caution caution, Fix fix) {

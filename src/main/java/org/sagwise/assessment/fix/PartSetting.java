@@ -18,53 +18,73 @@ import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalName;
 
 /** Cures that replace, set or charge one part, or join what is loose. */
-final class PartSetting implements FixRule {
+final class PartSetting {
 
-    @Override
-    public List<Fix> fixes(Assessment assessment, Caution caution) {
-        Scenario scenario = assessment.scenario();
-        double ambientC = scenario.ambientC();
-        return switch (caution.id()) {
-            case "torn-wrap-touching", "torn-wrap" ->
-                change(FixKind.SOUND_WRAP, torn(scenario), List.of(), part -> part.without("wrap"));
-            case "meter-across-cell", "meter-on-live-circuit" ->
-                change(
-                        FixKind.METER_VOLTS,
-                        concerned(scenario, caution, is(PartKind.METER)),
-                        List.of(),
-                        part -> part.with(MeterMode.KEY, MeterMode.VOLTS.word()));
-            case "switch-stuck" ->
-                change(
-                        FixKind.NEW_SWITCH,
-                        concerned(scenario, caution, is(PartKind.SWITCH)),
-                        List.of(),
-                        part -> part.without("stuck"));
-            case "cell-empty", "cell-below-cutoff" ->
-                change(
-                        FixKind.CHARGE_FULL,
-                        concerned(scenario, caution, is(PartKind.CELL)),
-                        List.of(),
-                        part -> part.without("rest_V").with("charge", 1));
-            case "cell-cold" ->
-                change(
-                        FixKind.WARM_UP,
-                        concerned(scenario, caution, part -> part.keys().has("temperature_C")),
-                        List.of(new Fix.Quantity(ambientC, Unit.CELSIUS)),
-                        part -> part.without("temperature_C"));
-            case "charge-over-limit" ->
-                change(
-                        FixKind.SLOW_CHARGE,
-                        scenario.partsOf(PartKind.CHARGER),
-                        List.of(new Fix.Quantity(caution.limit(), Unit.AMPERE)),
-                        part -> part.with("current_A", caution.limit()));
-            case "charger-too-high" ->
-                change(
-                        FixKind.LOWER_CHARGE,
-                        concerned(scenario, caution, is(PartKind.CHARGER)),
-                        List.of(new Fix.Quantity(caution.limit(), Unit.VOLT)),
-                        part -> part.with("limit_V", caution.limit()));
-            default -> openCircuit(scenario, caution);
-        };
+    private PartSetting() {}
+
+    static List<Fix> soundWrap(Assessment assessment, Caution caution) {
+        return change(FixKind.SOUND_WRAP, torn(assessment.scenario()), List.of(), part -> part.without("wrap"));
+    }
+
+    static List<Fix> meterVolts(Assessment assessment, Caution caution) {
+        return change(
+                FixKind.METER_VOLTS,
+                concerned(assessment, caution, is(PartKind.METER)),
+                List.of(),
+                part -> part.with(MeterMode.KEY, MeterMode.VOLTS.word()));
+    }
+
+    static List<Fix> newSwitch(Assessment assessment, Caution caution) {
+        return change(
+                FixKind.NEW_SWITCH,
+                concerned(assessment, caution, part -> part.keys().has("stuck")),
+                List.of(),
+                part -> part.without("stuck"));
+    }
+
+    static List<Fix> fullCharge(Assessment assessment, Caution caution) {
+        return change(
+                FixKind.CHARGE_FULL,
+                concerned(assessment, caution, is(PartKind.CELL)),
+                List.of(),
+                part -> part.without("rest_V").with("charge", 1));
+    }
+
+    static List<Fix> warmUp(Assessment assessment, Caution caution) {
+        return change(
+                FixKind.WARM_UP,
+                concerned(assessment, caution, part -> part.keys().has("temperature_C")),
+                List.of(new Fix.Quantity(assessment.scenario().ambientC(), Unit.CELSIUS)),
+                part -> part.without("temperature_C"));
+    }
+
+    static List<Fix> slowerCharge(Assessment assessment, Caution caution) {
+        return change(
+                FixKind.SLOW_CHARGE,
+                assessment.scenario().partsOf(PartKind.CHARGER),
+                List.of(new Fix.Quantity(caution.limit(), Unit.AMPERE)),
+                part -> part.with("current_A", caution.limit()));
+    }
+
+    static List<Fix> lowerCharge(Assessment assessment, Caution caution) {
+        return change(
+                FixKind.LOWER_CHARGE,
+                concerned(assessment, caution, is(PartKind.CHARGER)),
+                List.of(new Fix.Quantity(caution.limit(), Unit.VOLT)),
+                part -> part.with("limit_V", caution.limit()));
+    }
+
+    /** Joins what is loose, or else replaces what has melted or is stuck. */
+    static List<Fix> closedCircuit(Assessment assessment, Caution caution) {
+        if (caution.details().get("loose") instanceof TerminalName loose
+                && caution.details().get("target") instanceof TerminalName target) {
+            return List.of(join(loose, target));
+        }
+        List<Part> melted =
+                concerned(assessment, caution, part -> part.keys().flag("blown").orElse(false));
+        return melted.isEmpty()
+                ? newSwitch(assessment, caution)
+                : change(FixKind.NEW_FUSE, melted, List.of(), part -> part.without("blown"));
     }
 
     private static Predicate<Part> is(PartKind kind) {
@@ -77,9 +97,9 @@ final class PartSetting implements FixRule {
                 .toList();
     }
 
-    private static List<Part> concerned(Scenario scenario, Caution caution, Predicate<Part> which) {
+    private static List<Part> concerned(Assessment assessment, Caution caution, Predicate<Part> which) {
         return caution.parts().stream()
-                .flatMap(id -> scenario.part(id).stream())
+                .flatMap(id -> assessment.scenario().part(id).stream())
                 .filter(which)
                 .toList();
     }
@@ -98,22 +118,6 @@ final class PartSetting implements FixRule {
             }
             return changed;
         }));
-    }
-
-    private static List<Fix> openCircuit(Scenario scenario, Caution caution) {
-        if (caution.details().get("loose") instanceof TerminalName loose
-                && caution.details().get("target") instanceof TerminalName target) {
-            return List.of(join(loose, target));
-        }
-        List<Part> melted =
-                concerned(scenario, caution, part -> part.keys().flag("blown").orElse(false));
-        return melted.isEmpty()
-                ? change(
-                        FixKind.NEW_SWITCH,
-                        concerned(scenario, caution, part -> part.keys().has("stuck")),
-                        List.of(),
-                        part -> part.without("stuck"))
-                : change(FixKind.NEW_FUSE, melted, List.of(), part -> part.without("blown"));
     }
 
     private static Fix join(TerminalName loose, TerminalName target) {

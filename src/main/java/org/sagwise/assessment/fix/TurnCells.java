@@ -20,9 +20,9 @@ final class TurnCells implements FixRule {
 
     @Override
     public List<Fix> fixes(Assessment assessment, Caution caution) {
-        int count = caution.details().get("turned") instanceof List<?> turned ? turned.size() : 1;
+
         List<Part> parts = caution.parts().stream()
-                .limit(count)
+                .limit(caution.turned())
                 .map(id -> assessment.scenario().part(id).orElseThrow())
                 .filter(part -> part.kind() == PartKind.CELL || part.kind() == PartKind.CHARGER)
                 .toList();

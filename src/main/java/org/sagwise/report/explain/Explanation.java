@@ -8,10 +8,10 @@ import java.util.Optional;
 import java.util.Set;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.assessment.Moment;
-import org.sagwise.assessment.SpentCells;
 import org.sagwise.assessment.fix.Cure;
 import org.sagwise.hazard.Caution;
 import org.sagwise.hazard.CautionTexts;
+import org.sagwise.hazard.Hazards;
 import org.sagwise.hazard.Notices;
 import org.sagwise.hazard.Signal;
 import org.sagwise.part.PartKind;
@@ -35,6 +35,7 @@ public final class Explanation {
     private final Assessment assessment;
     private final Materials materials;
     private final Optional<Life> life;
+    private final List<Part> spent;
     private final List<Block> post = new ArrayList<>();
 
     private Explanation(Speech speech, Assessment assessment, Materials materials) {
@@ -42,6 +43,7 @@ public final class Explanation {
         this.assessment = assessment;
         this.materials = materials;
         this.life = Life.of(assessment);
+        this.spent = Hazards.spentCells(assessment.scenario(), assessment.cautions());
     }
 
     /**
@@ -130,7 +132,6 @@ public final class Explanation {
         Signal worst = cautions.get(0).signal();
         String key = worst == Signal.DANGER ? "danger" : worst.isGrave() ? "grave" : mild();
         String title = CautionTexts.title(cautions.get(0), speech.locale());
-        List<Part> spent = SpentCells.of(assessment.scenario(), cautions);
         return worst.isGrave() && !spent.isEmpty()
                 ? speech.say("verdict." + key + "-spent", title, speech.names(spent), spent.size())
                 : speech.say("verdict." + key, title);
@@ -205,7 +206,6 @@ public final class Explanation {
 
     /** A corrected layout does not mend cells. */
     private Optional<Block> otherCells() {
-        List<Part> spent = SpentCells.of(assessment.scenario(), assessment.cautions());
         return spent.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new Paragraph(speech.say("corrected.other-cells", speech.names(spent), spent.size())));

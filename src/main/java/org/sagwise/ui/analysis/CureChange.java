@@ -5,10 +5,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.sagwise.assessment.Assessment;
-import org.sagwise.assessment.SpentCells;
 import org.sagwise.assessment.fix.Offer;
 import org.sagwise.hazard.Caution;
 import org.sagwise.hazard.CautionTexts;
+import org.sagwise.hazard.Hazards;
 import org.sagwise.part.PartKind;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.CellReading;
@@ -43,7 +43,7 @@ record CureChange(String what, String was, String is) {
             changes.add(new CureChange(
                     new PartTexts(wording).called(coil), watts(before, coil, wording), watts(after, coil, wording)));
         }
-        List<Part> spent = SpentCells.of(before.scenario(), List.of(offer.caution()));
+        List<Part> spent = Hazards.spentCells(before.scenario(), List.of(offer.caution()));
         if (!spent.isEmpty()) {
             changes.add(new CureChange(
                     wording.say("cure.spent", Names.in(wording.locale()).parts(spent)),
