@@ -12,6 +12,8 @@ import org.sagwise.quantity.Unit;
 import org.sagwise.reading.Bench;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Scenario;
+import org.sagwise.scenario.edit.Edit;
+import org.sagwise.scenario.edit.SetPartKeys;
 
 /** Sets a regulated board to fewer watts: to so many that everything bears the current. */
 final class FewerWatts implements FixRule {
@@ -27,8 +29,8 @@ final class FewerWatts implements FixRule {
         }
         Part board = boards.get(0);
         double powerW = bench.spec(board.id(), BoardSpec.class).powerW();
-        OptionalDouble most =
-                Tuning.nearest(powerW, LEAST_W, watts -> isBearable(bench, with(bench.scenario(), board, watts)));
+        OptionalDouble most = Tuning.nearest(
+                powerW, LEAST_W, watts -> isBearable(bench, with(board, watts).apply(bench.scenario())));
         if (most.isEmpty()) {
             return List.of();
         }
@@ -38,7 +40,7 @@ final class FewerWatts implements FixRule {
                 FixKind.FEWER_WATTS,
                 List.of(List.of(board), new Fix.Quantity(watts, Unit.WATT)),
                 Set.of(board.id()),
-                before -> with(before, board, watts)));
+                with(board, watts)));
     }
 
     private static boolean isBearable(Bench bench, Scenario scenario) {
@@ -47,7 +49,7 @@ final class FewerWatts implements FixRule {
                         caution.id().startsWith("board-") || MoreOhms.OF_TOO_MUCH_CURRENT.contains(caution.id()));
     }
 
-    private static Scenario with(Scenario scenario, Part board, double watts) {
-        return scenario.withPart(board.id(), part -> part.with("power_W", watts));
+    private static Edit with(Part board, double watts) {
+        return SetPartKeys.set(board.id(), "power_W", watts);
     }
 }

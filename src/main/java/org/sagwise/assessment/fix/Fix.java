@@ -3,7 +3,7 @@ package org.sagwise.assessment.fix;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import java.util.function.UnaryOperator;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.sagwise.quantity.QuantityFormat;
@@ -12,6 +12,7 @@ import org.sagwise.scenario.Names;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalName;
+import org.sagwise.scenario.edit.Edit;
 import org.sagwise.text.Texts;
 
 /** An edit that cures something, with a name such as "Turn cell B". */
@@ -20,20 +21,25 @@ public final class Fix {
     private final FixKind kind;
     private final List<Object> words;
     private final Set<String> changed;
-    private final UnaryOperator<Scenario> edit;
+    private final Function<Scenario, Edit> edit;
 
     /**
      * @param kind what kind of cure it is, which has its name
      * @param words what the name says: lists of parts, {@link Quantity}, {@link Joints}, names of
      *     terminals and texts
      * @param changed ids of parts and links that it changes
-     * @param edit what it does
+     * @param edit what it does to a bench; a joint is found by what it is, since other cures may have moved its place
      */
-    Fix(FixKind kind, List<Object> words, Set<String> changed, UnaryOperator<Scenario> edit) {
+    Fix(FixKind kind, List<Object> words, Set<String> changed, Function<Scenario, Edit> edit) {
         this.kind = kind;
         this.words = List.copyOf(words);
         this.changed = Set.copyOf(changed);
         this.edit = edit;
+    }
+
+    /** One that changes parts alone, which keep their names. */
+    Fix(FixKind kind, List<Object> words, Set<String> changed, Edit edit) {
+        this(kind, words, changed, before -> edit);
     }
 
     /**
@@ -76,9 +82,9 @@ public final class Fix {
         return changed;
     }
 
-    /** The scenario with the edit made; the scenario must be the one for which it was offered. */
+    /** The scenario with the edit made: the one for which it was offered, or one that another cure has made of it. */
     public Scenario apply(Scenario scenario) {
-        return edit.apply(scenario);
+        return edit.apply(scenario).apply(scenario);
     }
 
     private static Object said(Object word, Locale locale) {

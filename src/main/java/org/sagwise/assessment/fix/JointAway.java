@@ -11,9 +11,10 @@ import org.sagwise.hazard.Caution;
 import org.sagwise.hazard.Hazards;
 import org.sagwise.reading.Bench;
 import org.sagwise.scenario.Link;
-import org.sagwise.scenario.Note;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalName;
+import org.sagwise.scenario.edit.CutLinks;
+import org.sagwise.scenario.edit.Edit;
 
 /** Takes away the one joint that leads past the coil: the one that leaves the fewest cautions. */
 final class JointAway implements FixRule {
@@ -47,7 +48,7 @@ final class JointAway implements FixRule {
     /** How many cautions are left without a joint; empty if one as grave as any before is. */
     private static Optional<Integer> leftWithout(Assessment assessment, int place) {
         List<Caution> left = Hazards.check(Bench.of(
-                without(assessment.scenario(), place), assessment.bench().catalogue()));
+                away(place).apply(assessment.scenario()), assessment.bench().catalogue()));
         boolean worse = left.stream()
                 .anyMatch(caution ->
                         caution.signal().compareTo(assessment.cautions().get(0).signal()) <= 0);
@@ -60,16 +61,10 @@ final class JointAway implements FixRule {
                 FixKind.JOINT_AWAY,
                 List.of(TerminalName.of(scenario, link.from()), TerminalName.of(scenario, link.to())),
                 Set.of(),
-                before -> without(before, before.links().indexOf(link)));
+                before -> away(before.links().indexOf(link)));
     }
 
-    /** A note on a joint goes with it. */
-    private static Scenario without(Scenario scenario, int place) {
-        List<Link> links = new ArrayList<>(scenario.links());
-        Optional<String> id = links.remove(place).id();
-        List<Note> notes = scenario.notes().stream()
-                .filter(note -> !id.equals(Optional.of(note.on())))
-                .toList();
-        return scenario.withLinks(links).withNotes(notes);
+    private static Edit away(int place) {
+        return new CutLinks(Set.of(place));
     }
 }

@@ -8,6 +8,8 @@ import org.sagwise.part.PartKind;
 import org.sagwise.part.key.Keys;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Scenario;
+import org.sagwise.scenario.edit.Edit;
+import org.sagwise.scenario.edit.SetPartKeys;
 
 /** Puts a cell just like the better one of a mixed pair in place of the other. */
 final class LikeCell implements FixRule {
@@ -32,20 +34,16 @@ final class LikeCell implements FixRule {
     /** A cell just like a model in place of another. */
     static Fix fix(Part old, Part model) {
         return new Fix(
-                FixKind.LIKE_CELL,
-                List.of(List.of(old), List.of(model)),
-                Set.of(old.id()),
-                before -> before.withPart(old.id(), part -> like(part, model)));
+                FixKind.LIKE_CELL, List.of(List.of(old), List.of(model)), Set.of(old.id()), instead(old, like(model)));
+    }
+
+    /** What a cell says of itself, in place of all that an old one did. */
+    static Edit instead(Part old, Keys keys) {
+        return new SetPartKeys(old.id(), keys, old.keys().values().keySet());
     }
 
     /** All keys of the model but what makes it this one part. */
-    private static Part like(Part old, Part model) {
-        Keys keys = Keys.of("id", old.id(), "kind", PartKind.CELL.word());
-        for (var entry : model.keys().values().entrySet()) {
-            if (!Set.of("id", "kind", "label", Keys.FOREIGN).contains(entry.getKey())) {
-                keys = keys.with(entry.getKey(), entry.getValue());
-            }
-        }
-        return Part.of(keys);
+    private static Keys like(Part model) {
+        return model.keys().without("id", "kind", "label", Keys.FOREIGN);
     }
 }

@@ -2,18 +2,22 @@ package org.sagwise.assessment.fix;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.function.UnaryOperator;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.hazard.Caution;
 import org.sagwise.hazard.Hazards;
 import org.sagwise.part.PartKind;
+import org.sagwise.part.key.Keys;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.Bench;
 import org.sagwise.reading.ResolvedCoil;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Scenario;
+import org.sagwise.scenario.edit.Edit;
+import org.sagwise.scenario.edit.SetPartKeys;
+import org.sagwise.scenario.edit.Together;
 
 /** Takes a coil of more ohms: of so many that everything bears the current with room to spare. */
 final class MoreOhms implements FixRule {
@@ -50,21 +54,23 @@ final class MoreOhms implements FixRule {
 
     private static List<Fix> withMoreOhms(Bench bench, List<ResolvedCoil> coils) {
         Scenario scenario = bench.scenario();
-        OptionalDouble least =
-                Tuning.nearest(1, MOST_TIMES, times -> isBearable(bench, withOhms(scenario, coils, times, false)));
+        OptionalDouble least = Tuning.nearest(
+                1,
+                MOST_TIMES,
+                times -> isBearable(bench, withOhms(coils, times, false).apply(scenario)));
         if (least.isEmpty()) {
             return List.of();
         }
         double times = least.getAsDouble();
-        Scenario changed = withOhms(scenario, coils, times, true);
-        Map<String, ResolvedCoil> made = Bench.of(changed, bench.catalogue()).coils();
+        Edit edit = withOhms(coils, times, true);
+        Map<String, ResolvedCoil> made =
+                Bench.of(edit.apply(scenario), bench.catalogue()).coils();
         List<Double> ohms =
                 coils.stream().map(coil -> made.get(coil.part().id()).ohm20()).toList();
         Set<String> ids =
                 Set.copyOf(coils.stream().map(coil -> coil.part().id()).toList());
         Fix.Quantity lowest =
                 new Fix.Quantity(ohms.stream().min(Double::compare).orElseThrow(), Unit.OHM);
-        UnaryOperator<Scenario> edit = before -> withOhms(before, coils, times, true);
         if (coils.size() == 1) {
             return List.of(new Fix(FixKind.MORE_OHMS, List.of(lowest), ids, edit));
         }
@@ -86,23 +92,20 @@ final class MoreOhms implements FixRule {
      *
      * @param rounded whether others get ohms that can be bought
      */
-    private static Scenario withOhms(Scenario scenario, List<ResolvedCoil> coils, double times, boolean rounded) {
-        Scenario changed = scenario;
-        for (ResolvedCoil coil : coils) {
-            double ohm = coil.ohm20() * times;
-            changed = changed.withPart(
-                    coil.part().id(),
-                    part -> part.keys().has("wire")
-                            ? wound(part, times)
-                            : part.with("ohm", rounded ? roundedUp(ohm) : ohm));
-        }
-        return changed;
+    private static Edit withOhms(List<ResolvedCoil> coils, double times, boolean rounded) {
+        return new Together(
+                coils.stream().map(coil -> withOhms(coil, times, rounded)).toList());
     }
 
-    private static Part wound(Part part, double times) {
-        var wire = part.keys().group("wire").orElseThrow();
-        double wraps = Math.ceil(2 * times * wire.number("wraps", 1)) / 2;
-        return part.with("wire", wire.with("wraps", wraps));
+    private static Edit withOhms(ResolvedCoil coil, double times, boolean rounded) {
+        Part part = coil.part();
+        Optional<Keys> wire = part.keys().group("wire");
+        if (wire.isPresent()) {
+            double wraps = Math.ceil(2 * times * wire.get().number("wraps", 1)) / 2;
+            return SetPartKeys.set(part.id(), "wire", wire.get().with("wraps", wraps));
+        }
+        double ohm = coil.ohm20() * times;
+        return SetPartKeys.set(part.id(), "ohm", rounded ? roundedUp(ohm) : ohm);
     }
 
     /** To hundredths of an ohm, one of them at least; from 10 Ω on to three digits. */

@@ -5,17 +5,20 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.function.Predicate;
-import java.util.function.UnaryOperator;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.hazard.Caution;
 import org.sagwise.part.MeterMode;
 import org.sagwise.part.PartKind;
 import org.sagwise.quantity.Unit;
-import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalName;
+import org.sagwise.scenario.edit.Edit;
+import org.sagwise.scenario.edit.JoinTerminals;
+import org.sagwise.scenario.edit.SetPartKeys;
+import org.sagwise.scenario.edit.Together;
 
 /** Cures that replace, set or charge one part, or join what is loose. */
 final class PartSetting {
@@ -23,7 +26,8 @@ final class PartSetting {
     private PartSetting() {}
 
     static List<Fix> soundWrap(Assessment assessment, Caution caution) {
-        return change(FixKind.SOUND_WRAP, torn(assessment.scenario()), List.of(), part -> part.without("wrap"));
+        return change(
+                FixKind.SOUND_WRAP, torn(assessment.scenario()), List.of(), part -> SetPartKeys.clear(part, "wrap"));
     }
 
     static List<Fix> meterVolts(Assessment assessment, Caution caution) {
@@ -31,7 +35,7 @@ final class PartSetting {
                 FixKind.METER_VOLTS,
                 concerned(assessment, caution, is(PartKind.METER)),
                 List.of(),
-                part -> part.with(MeterMode.KEY, MeterMode.VOLTS.word()));
+                part -> SetPartKeys.set(part, MeterMode.KEY, MeterMode.VOLTS.word()));
     }
 
     static List<Fix> newSwitch(Assessment assessment, Caution caution) {
@@ -39,7 +43,7 @@ final class PartSetting {
                 FixKind.NEW_SWITCH,
                 concerned(assessment, caution, part -> part.keys().has("stuck")),
                 List.of(),
-                part -> part.without("stuck"));
+                part -> SetPartKeys.clear(part, "stuck"));
     }
 
     static List<Fix> fullCharge(Assessment assessment, Caution caution) {
@@ -47,7 +51,7 @@ final class PartSetting {
                 FixKind.CHARGE_FULL,
                 concerned(assessment, caution, is(PartKind.CELL)),
                 List.of(),
-                part -> part.without("rest_V").with("charge", 1));
+                part -> SetPartKeys.set(part, "charge", 1));
     }
 
     static List<Fix> warmUp(Assessment assessment, Caution caution) {
@@ -55,7 +59,7 @@ final class PartSetting {
                 FixKind.WARM_UP,
                 concerned(assessment, caution, part -> part.keys().has("temperature_C")),
                 List.of(new Fix.Quantity(assessment.scenario().ambientC(), Unit.CELSIUS)),
-                part -> part.without("temperature_C"));
+                part -> SetPartKeys.clear(part, "temperature_C"));
     }
 
     static List<Fix> slowerCharge(Assessment assessment, Caution caution) {
@@ -63,7 +67,7 @@ final class PartSetting {
                 FixKind.SLOW_CHARGE,
                 assessment.scenario().partsOf(PartKind.CHARGER),
                 List.of(new Fix.Quantity(caution.limit(), Unit.AMPERE)),
-                part -> part.with("current_A", caution.limit()));
+                part -> SetPartKeys.set(part, "current_A", caution.limit()));
     }
 
     static List<Fix> lowerCharge(Assessment assessment, Caution caution) {
@@ -71,7 +75,7 @@ final class PartSetting {
                 FixKind.LOWER_CHARGE,
                 concerned(assessment, caution, is(PartKind.CHARGER)),
                 List.of(new Fix.Quantity(caution.limit(), Unit.VOLT)),
-                part -> part.with("limit_V", caution.limit()));
+                part -> SetPartKeys.set(part, "limit_V", caution.limit()));
     }
 
     /** Joins what is loose, or else replaces what has melted or is stuck. */
@@ -84,7 +88,7 @@ final class PartSetting {
                 concerned(assessment, caution, part -> part.keys().flag("blown").orElse(false));
         return melted.isEmpty()
                 ? newSwitch(assessment, caution)
-                : change(FixKind.NEW_FUSE, melted, List.of(), part -> part.without("blown"));
+                : change(FixKind.NEW_FUSE, melted, List.of(), part -> SetPartKeys.clear(part, "blown"));
     }
 
     private static Predicate<Part> is(PartKind kind) {
@@ -104,27 +108,18 @@ final class PartSetting {
                 .toList();
     }
 
-    private static List<Fix> change(FixKind kind, List<Part> parts, List<Object> more, UnaryOperator<Part> edit) {
+    private static List<Fix> change(FixKind kind, List<Part> parts, List<Object> more, Function<String, Edit> edit) {
         if (parts.isEmpty()) {
             return List.of();
         }
         Set<String> ids = new LinkedHashSet<>(parts.stream().map(Part::id).toList());
         List<Object> words = new ArrayList<>(List.of(parts));
         words.addAll(more);
-        return List.of(new Fix(kind, words, ids, scenario -> {
-            Scenario changed = scenario;
-            for (String id : ids) {
-                changed = changed.withPart(id, edit);
-            }
-            return changed;
-        }));
+        return List.of(
+                new Fix(kind, words, ids, new Together(ids.stream().map(edit).toList())));
     }
 
     private static Fix join(TerminalName loose, TerminalName target) {
-        return new Fix(
-                FixKind.JOIN,
-                List.of(loose, target),
-                Set.of(),
-                scenario -> scenario.plus(Link.ideal(loose.ref(), target.ref())));
+        return new Fix(FixKind.JOIN, List.of(loose, target), Set.of(), JoinTerminals.ideal(loose.ref(), target.ref()));
     }
 }

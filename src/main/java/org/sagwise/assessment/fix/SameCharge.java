@@ -11,7 +11,9 @@ import org.sagwise.part.PartKind;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.ResolvedCell;
 import org.sagwise.scenario.Part;
-import org.sagwise.scenario.Scenario;
+import org.sagwise.scenario.edit.Edit;
+import org.sagwise.scenario.edit.SetPartKeys;
+import org.sagwise.scenario.edit.Together;
 
 /** Charges the emptier cells by themselves until they rest at the volts of the fullest. */
 final class SameCharge implements FixRule {
@@ -45,20 +47,16 @@ final class SameCharge implements FixRule {
                 FixKind.CHARGE,
                 List.of(emptier, new Fix.Quantity(fullestV, Unit.VOLT)),
                 ids,
-                scenario -> charged(scenario, ids, fullestV, cells)));
+                new Together(emptier.stream()
+                        .map(part -> charged(cells.get(part.id()), fullestV))
+                        .toList())));
     }
 
-    private static Scenario charged(Scenario scenario, Set<String> ids, double volts, Map<String, ResolvedCell> cells) {
-        Scenario changed = scenario;
-        for (String id : ids) {
-            changed = changed.withPart(id, part -> charged(part, volts, cells.get(id)));
-        }
-        return changed;
-    }
-
-    private static Part charged(Part part, double volts, ResolvedCell cell) {
+    private static Edit charged(ResolvedCell cell, double volts) {
+        Part part = cell.part();
         return part.keys().has("rest_V")
-                ? part.with("rest_V", volts)
-                : part.with("charge", Math.min(1, cell.spec().restCurve().chargeAt(volts)));
+                ? SetPartKeys.set(part.id(), "rest_V", volts)
+                : SetPartKeys.set(
+                        part.id(), "charge", Math.min(1, cell.spec().restCurve().chargeAt(volts)));
     }
 }

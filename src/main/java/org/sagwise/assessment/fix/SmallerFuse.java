@@ -8,8 +8,10 @@ import org.sagwise.hazard.Caution;
 import org.sagwise.part.FuseSpec;
 import org.sagwise.part.PartKind;
 import org.sagwise.part.PartModel;
+import org.sagwise.part.key.Keys;
 import org.sagwise.quantity.Unit;
 import org.sagwise.scenario.Part;
+import org.sagwise.scenario.edit.SetPartKeys;
 
 /**
  * Fits the largest fuse of the catalogue that opens before cell or wire suffers, and bears what flows in normal use.
@@ -41,10 +43,8 @@ final class SmallerFuse implements FixRule {
                         FixKind.SMALLER_FUSE,
                         List.of(List.of(fuse), new Fix.Quantity(ratingA(model), Unit.AMPERE)),
                         Set.of(fuse.id()),
-                        before -> before.withPart(
-                                fuse.id(),
-                                part -> part.without("rating_A", "mohm", "i2t_A2s")
-                                        .with("model", model.id()))))
+                        new SetPartKeys(
+                                fuse.id(), Keys.of("model", model.id()), Set.of("rating_A", "mohm", "i2t_A2s"))))
                 .stream()
                 .toList();
     }

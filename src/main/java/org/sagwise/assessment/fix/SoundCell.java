@@ -82,12 +82,6 @@ final class SoundCell implements FixRule {
                         new Fix.Quantity(cell.capacityAh(), Unit.AMPERE_HOUR),
                         new Fix.Quantity(cell.limitA(), Unit.AMPERE)),
                 Set.of(old.id()),
-                before -> before.withPart(old.id(), part -> replaced(part, model)));
-    }
-
-    private static Part replaced(Part old, PartModel cell) {
-        return Part.of(Keys.of("id", old.id(), "kind", PartKind.CELL.word())
-                .with("model", cell.id())
-                .with("charge", 1));
+                LikeCell.instead(old, Keys.of("model", model.id()).with("charge", 1)));
     }
 }

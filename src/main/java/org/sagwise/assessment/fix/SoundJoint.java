@@ -1,26 +1,33 @@
 package org.sagwise.assessment.fix;
 
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.hazard.Caution;
+import org.sagwise.part.key.Keys;
 import org.sagwise.quantity.Unit;
-import org.sagwise.scenario.Joint;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalName;
+import org.sagwise.scenario.edit.Edit;
+import org.sagwise.scenario.edit.SetLinkKeys;
+import org.sagwise.scenario.edit.Together;
 
 /** Cleans and tightens joints: they get what a sled clip of the catalogue has. */
 final class SoundJoint implements FixRule {
 
-    /** The catalogue's sled clip, mΩ: typical. */
-    private static final double USUAL_MOHM = 4;
-
     @Override
     public List<Fix> fixes(Assessment assessment, Caution caution) {
         Scenario scenario = assessment.scenario();
+        double ohm = assessment
+                .bench()
+                .catalogue()
+                .contacts()
+                .find("sled-clip")
+                .orElseThrow()
+                .ohm();
         List<Link> joints = caution.links().stream().map(scenario.links()::get).toList();
         Set<String> ids = new LinkedHashSet<>();
         joints.forEach(link -> link.id().ifPresent(ids::add));
@@ -29,23 +36,23 @@ final class SoundJoint implements FixRule {
                 .toList();
         return List.of(new Fix(
                 FixKind.SOUND_JOINT,
-                List.of(new Fix.Joints(ends), new Fix.Quantity(USUAL_MOHM / 1000, Unit.OHM)),
+                List.of(new Fix.Joints(ends), new Fix.Quantity(ohm, Unit.OHM)),
                 ids,
-                before -> tightened(before, joints)));
+                before -> tightened(before, joints, ohm * 1000)));
     }
 
-    private static Scenario tightened(Scenario scenario, List<Link> joints) {
-        List<Link> links = new ArrayList<>(scenario.links());
-        links.replaceAll(link -> joints.contains(link) ? tightened(link) : link);
-        return scenario.withLinks(links);
+    private static Edit tightened(Scenario scenario, List<Link> joints, double mohm) {
+        return new Together(IntStream.range(0, scenario.links().size())
+                .filter(place -> joints.contains(scenario.links().get(place)))
+                .<Edit>mapToObj(place ->
+                        new SetLinkKeys(place, tightened(scenario.links().get(place), mohm)))
+                .toList());
     }
 
-    private static Link tightened(Link link) {
-        return link.joint() instanceof Joint.Jumper
-                ? Link.of(link.keys()
-                        .with(
-                                "jumper",
-                                link.keys().group("jumper").orElseThrow().with("contacts_mohm", USUAL_MOHM)))
-                : Link.of(link.keys().with("contact_mohm", USUAL_MOHM));
+    private static Keys tightened(Link link, double mohm) {
+        return link.keys()
+                .group("jumper")
+                .map(jumper -> Keys.of("jumper", jumper.with("contacts_mohm", mohm)))
+                .orElse(Keys.of("contact_mohm", mohm));
     }
 }

@@ -1,6 +1,5 @@
 package org.sagwise.assessment.fix;
 
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -17,6 +16,9 @@ import org.sagwise.scenario.Joint;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalName;
+import org.sagwise.scenario.edit.Edit;
+import org.sagwise.scenario.edit.SetLinkKeys;
+import org.sagwise.scenario.edit.Together;
 
 /** Takes thicker wire for jumpers: the thinnest usual one that bears the current. */
 final class ThickerWire implements FixRule {
@@ -43,7 +45,7 @@ final class ThickerWire implements FixRule {
                 .allMatch(place -> jumper(scenario.links().get(place)).width() instanceof Joint.Awg);
         for (double size : byGauge ? gauges() : AREAS_MM2) {
             UnaryOperator<Keys> width = byGauge ? gauge((int) size) : area(size);
-            Scenario changed = changed(scenario, places, width);
+            Scenario changed = changed(scenario, places, width).apply(scenario);
             if (isThicker(scenario, changed, places) && isBorne(assessment.bench(), changed, places)) {
                 Object word = byGauge
                         ? String.valueOf((int) size)
@@ -87,14 +89,15 @@ final class ThickerWire implements FixRule {
         return keys -> keys.without("awg", "diameter_mm").with("area_mm2", mm2);
     }
 
-    private static Scenario changed(Scenario scenario, List<Integer> places, UnaryOperator<Keys> width) {
-        List<Link> links = new ArrayList<>(scenario.links());
-        for (int place : places) {
-            Link link = links.get(place);
-            Keys jumper = width.apply(link.keys().group("jumper").orElseThrow());
-            links.set(place, Link.of(link.keys().with("jumper", jumper)));
-        }
-        return scenario.withLinks(links);
+    private static Edit changed(Scenario scenario, List<Integer> places, UnaryOperator<Keys> width) {
+        return new Together(places.stream()
+                .<Edit>map(place -> {
+                    Keys keys = scenario.links().get(place).keys();
+                    return new SetLinkKeys(
+                            place,
+                            Keys.of("jumper", width.apply(keys.group("jumper").orElseThrow())));
+                })
+                .toList());
     }
 
     /** A wire that is replaced by a thinner one would be no cure for it. */
