@@ -42,13 +42,17 @@ final class CellModel {
     }
 
     /** The quicker part of the slow sag. */
-    CellPolarisation quick(double temperatureC, double charge) {
-        return cell.resistance().quick(temperatureC, charge, cell.health()).times(resistanceFactor);
+    CellPolarisation quick(double temperatureC, double charge, double currentA) {
+        return cell.resistance()
+                .quick(temperatureC, charge, cell.health(), currentA)
+                .times(resistanceFactor);
     }
 
     /** The slower part of the slow sag. */
-    CellPolarisation slow(double temperatureC, double charge) {
-        return cell.resistance().slow(temperatureC, charge, cell.health()).times(resistanceFactor);
+    CellPolarisation slow(double temperatureC, double charge, double currentA) {
+        return cell.resistance()
+                .slow(temperatureC, charge, cell.health(), currentA)
+                .times(resistanceFactor);
     }
 
     /** Temperature after constant heat: exact, however long the step. */

@@ -56,8 +56,8 @@ final class CellStep {
         double heatW = guessA * (guessA * ohmNow + StateLayout.slowV(x, at));
         double meanC = cell.warmed(x[at + StateLayout.CELL_C], heatW, ambientC, 0.5 * seconds);
         ohmicOhm = cell.ohmicOhm(meanC, charge + 0.5 * gained);
-        quick = cell.quick(meanC, charge + 0.5 * gained);
-        slow = cell.slow(meanC, charge + 0.5 * gained);
+        quick = cell.quick(meanC, charge + 0.5 * gained, guessA);
+        slow = cell.slow(meanC, charge + 0.5 * gained, guessA);
         double quickLeft = quick.meanLeft(seconds);
         double slowLeft = slow.meanLeft(seconds);
         double slowV = x[at + StateLayout.QUICK_V] * quickLeft + x[at + StateLayout.SLOW_V] * slowLeft;

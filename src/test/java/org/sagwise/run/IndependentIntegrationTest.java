@@ -75,8 +75,8 @@ class IndependentIntegrationTest {
             double ampere = currentA(y);
             CellThermal thermal = cell.thermal();
             double heatW = ampere * (ampere * ohmic(y) + y[1] + y[3]);
-            CellPolarisation quick = cell.resistance().quick(y[2], y[0], 1);
-            CellPolarisation slow = cell.resistance().slow(y[2], y[0], 1);
+            CellPolarisation quick = cell.resistance().quick(y[2], y[0], 1, ampere);
+            CellPolarisation slow = cell.resistance().slow(y[2], y[0], 1, ampere);
             dy[0] = -ampere / (3600 * cell.capacityAh());
             dy[1] = (ampere * quick.ohm() - y[1]) / 33;
             dy[2] = (heatW - thermal.lossWPerK() * (y[2] - 25)) / thermal.heatCapacityJPerK();

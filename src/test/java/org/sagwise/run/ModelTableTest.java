@@ -37,6 +37,11 @@ class ModelTableTest {
     private static final String OXFORD = "open data of the Battery Testing Consortium, Oxford Brookes University";
     private static final String SHEETS = "data sheets; nominal times";
     private static final String COPPER = "J. Electrochem. Soc. 165(9), A1639, 2018, abstract";
+    private static final String PCOE = "open battery data of NASA's Prognostics Center of Excellence";
+
+    /** So chosen that a charge with 1.5 A reaches 4.2 V after 57 min, as cell 5 does. */
+    private static final double LAPTOP_MOHM = 78;
+
     private static final String WIRE = "table of a resistance-wire maker (Alloy 650)";
 
     private final List<String> rows = new ArrayList<>();
@@ -99,7 +104,7 @@ class ModelTableTest {
     }
 
     private void cold() {
-        Part cell = cell("INR", 20, 1500);
+        Part cell = cell("INR", 20, 1500).with("cooling", "moving-air");
         double warm = emptied(cell, 10, 25).last().timeS();
         String source = "specification of cell INR18650-15L, 7.5: at least";
         row(
@@ -110,6 +115,41 @@ class ModelTableTest {
                 Double.NaN,
                 source);
         row("the same at −20 °C", "60", 100 * emptied(cell, 10, -20).last().timeS() / warm, "%", Double.NaN, source);
+        Part gentle = cell("INR", 20, 2500).with("cooling", "moving-air");
+        double gentleWarm = emptied(gentle, 0.5, 25).last().timeS();
+        String gauges = "gauge tables of four phone cells in public kernel sources";
+        row(
+                "a fifth of the capacity an hour at 0 °C, share of that at 25 °C",
+                "87 to 93",
+                100 * emptied(gentle, 0.5, 0).last().timeS() / gentleWarm,
+                "%",
+                Double.NaN,
+                gauges);
+        row(
+                "the same at −10 °C",
+                "68 to 89",
+                100 * emptied(gentle, 0.5, -10).last().timeS() / gentleWarm,
+                "%",
+                Double.NaN,
+                gauges);
+        Part laptop = cell("ICR", LAPTOP_MOHM, 1900).with("cutoff_V", 2.7);
+        Part chamber = laptop.with("cooling", "moving-air");
+        row(
+                "1 A from a 2 Ah 18650 at 4 °C, share of that at 24 °C",
+                "90",
+                100
+                        * emptied(chamber, 1, 4).last().timeS()
+                        / emptied(chamber, 1, 24).last().timeS(),
+                "%",
+                90,
+                PCOE + ", cells 47 and 5");
+        row(
+                "surface of it after 2 A in a room of 24 °C",
+                "39.0",
+                emptied(laptop, 2, 24).last().cells().get(0).temperatureC(),
+                "°C",
+                39.0,
+                PCOE + ", cell 5");
     }
 
     private void charging() {
