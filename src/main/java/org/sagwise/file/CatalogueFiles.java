@@ -17,10 +17,12 @@ import org.sagwise.text.LocalText;
 final class CatalogueFiles {
 
     private final CatalogueSource source;
+    private final JsonText json;
     private final List<CatalogueDefect> defects = new ArrayList<>();
 
-    CatalogueFiles(CatalogueSource source) {
+    CatalogueFiles(CatalogueSource source, JsonText json) {
         this.source = source;
+        this.json = json;
     }
 
     List<CatalogueDefect> defects() {
@@ -89,7 +91,7 @@ final class CatalogueFiles {
                 note(file, "", Problem.NOT_FOUND);
                 return Optional.empty();
             }
-            Document document = JsonDocument.read(new String(stream.readAllBytes(), StandardCharsets.UTF_8));
+            Document document = json.read(new String(stream.readAllBytes(), StandardCharsets.UTF_8));
             document.findings().forEach(found -> defects.add(new CatalogueDefect(file, found)));
             return Optional.of(document).filter(it -> it.findings().isEmpty());
         } catch (IOException unreadable) {

@@ -25,6 +25,12 @@ public final class CatalogueLoader {
         return BuiltIn.CATALOGUE;
     }
 
+    /** The same, read without a library, for a browser. */
+    public static Catalogue bare() {
+        return new CatalogueSections.WhenAsked(builtInSource(), PlainJson::read)
+                .catalogue(new CatalogueCards(() -> texts(PlainJson::read)));
+    }
+
     /** The files of the catalogue that comes with the program. */
     public static CatalogueSource builtInSource() {
         return name -> Optional.ofNullable(CatalogueLoader.class.getResourceAsStream(FOLDER + name));
@@ -32,7 +38,7 @@ public final class CatalogueLoader {
 
     /** Reads a catalogue at once; when anything is wrong, everything that is wrong. */
     public static CatalogueReading read(CatalogueSource source) {
-        CatalogueFiles files = new CatalogueFiles(source);
+        CatalogueFiles files = new CatalogueFiles(source, JsonDocument::read);
         Map<String, LocalText> texts = files.texts(CatalogueSections.SOURCES);
         Catalogue catalogue = new CatalogueSections.AtOnce(files).catalogue(new CatalogueCards(() -> texts));
         return new CatalogueReading(
@@ -54,19 +60,19 @@ public final class CatalogueLoader {
 
     /** Holds the built-in catalogue. */
     private static final class BuiltIn {
-        private static final Catalogue CATALOGUE =
-                new CatalogueSections.WhenAsked(builtInSource()).catalogue(new CatalogueCards(() -> Texts.BY_KEY));
+        private static final Catalogue CATALOGUE = new CatalogueSections.WhenAsked(builtInSource(), JsonDocument::read)
+                .catalogue(new CatalogueCards(() -> Texts.BY_KEY));
     }
 
     /** Holds the texts of the built-in sources, which several kinds of part cite. */
     private static final class Texts {
-        private static final Map<String, LocalText> BY_KEY = read();
+        private static final Map<String, LocalText> BY_KEY = texts(JsonDocument::read);
+    }
 
-        private static Map<String, LocalText> read() {
-            CatalogueFiles files = new CatalogueFiles(builtInSource());
-            Map<String, LocalText> texts = files.texts(CatalogueSections.SOURCES);
-            insistOn(files);
-            return texts;
-        }
+    private static Map<String, LocalText> texts(JsonText json) {
+        CatalogueFiles files = new CatalogueFiles(builtInSource(), json);
+        Map<String, LocalText> texts = files.texts(CatalogueSections.SOURCES);
+        insistOn(files);
+        return texts;
     }
 }

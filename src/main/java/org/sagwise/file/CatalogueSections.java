@@ -46,15 +46,17 @@ abstract class CatalogueSections {
     /** Reads a file when somebody asks for one of its entries; a defect is a programming error. */
     static final class WhenAsked extends CatalogueSections {
         private final CatalogueSource source;
+        private final JsonText json;
 
-        WhenAsked(CatalogueSource source) {
+        WhenAsked(CatalogueSource source, JsonText json) {
             this.source = source;
+            this.json = json;
         }
 
         @Override
         <T extends CatalogueEntry> Entries<T> section(String file, Function<CatalogueFields, Optional<T>> reader) {
             return Entries.whenAsked(() -> {
-                CatalogueFiles files = new CatalogueFiles(source);
+                CatalogueFiles files = new CatalogueFiles(source, json);
                 List<T> entries = files.entries(file, reader);
                 CatalogueLoader.insistOn(files);
                 return entries;

@@ -1,7 +1,7 @@
 package org.sagwise.file;
 
-import com.fasterxml.jackson.core.io.NumberOutput;
 import java.math.BigDecimal;
+import java.math.MathContext;
 
 /** Writes the single values of JSON: text, numbers, {@code true}, {@code false}, {@code null}. */
 final class JsonWords {
@@ -34,9 +34,21 @@ final class JsonWords {
         } else if (value == 0) {
             return 1 / value < 0 ? "-0" : "0";
         }
-        BigDecimal shortest = new BigDecimal(NumberOutput.toString(value, true)).stripTrailingZeros();
+        BigDecimal shortest = shortest(value).stripTrailingZeros();
         boolean handy = shortest.scale() > -MOST_ZEROS && shortest.scale() < 2 * MOST_ZEROS;
         return handy ? shortest.toPlainString() : shortest.toString();
+    }
+
+    /** Any double but the very smallest (below 1e-292, which may get more digits than they need) is had so. */
+    private static BigDecimal shortest(double value) {
+        BigDecimal exact = new BigDecimal(value);
+        for (int digits = 15; digits < 17; digits++) {
+            BigDecimal rounded = exact.round(new MathContext(digits));
+            if (rounded.doubleValue() == value) {
+                return rounded;
+            }
+        }
+        return exact.round(new MathContext(17));
     }
 
     /** Text in double quotes; only what must be escaped is. */

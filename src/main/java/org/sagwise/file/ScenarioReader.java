@@ -23,12 +23,23 @@ import org.sagwise.scenario.ScenarioRules;
 public final class ScenarioReader {
 
     private final ScenarioRules rules;
+    private final JsonText json;
 
     /**
      * @param catalogue where models and alloys are looked up
      */
     public ScenarioReader(Catalogue catalogue) {
+        this(catalogue, JsonDocument::read);
+    }
+
+    private ScenarioReader(Catalogue catalogue, JsonText json) {
         this.rules = new ScenarioRules(catalogue);
+        this.json = json;
+    }
+
+    /** A reader that needs no library, for a browser; it has fewer words for what is broken. */
+    public static ScenarioReader bare(Catalogue catalogue) {
+        return new ScenarioReader(catalogue, PlainJson::read);
     }
 
     /** Opens a file. */
@@ -68,7 +79,7 @@ public final class ScenarioReader {
     }
 
     private Loaded read(String text) {
-        Document document = JsonDocument.read(text).ofObject();
+        Document document = json.read(text).ofObject();
         return document.group()
                 .map(file -> read(file, document))
                 .orElseGet(() -> new Loaded.Refused(document.findings()));

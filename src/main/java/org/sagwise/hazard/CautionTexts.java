@@ -2,16 +2,11 @@ package org.sagwise.hazard;
 
 import java.util.Locale;
 import java.util.Optional;
-import java.util.ResourceBundle;
-import java.util.ResourceBundle.Control;
 import org.sagwise.quantity.QuantityFormat;
+import org.sagwise.text.Texts;
 
 /** Says cautions in the reader's language, numbers as that language writes them. */
 public final class CautionTexts {
-
-    private static final String BUNDLE = "org.sagwise.texts.cautions";
-
-    private static final Control NO_FALLBACK = Control.getNoFallbackControl(Control.FORMAT_PROPERTIES);
 
     private CautionTexts() {}
 
@@ -32,16 +27,16 @@ public final class CautionTexts {
 
     /** The signal word. */
     public static String signal(Signal signal, Locale locale) {
-        return bundle(locale).getString("signal." + signal);
+        return texts(locale).raw("signal." + signal);
     }
 
     private static String say(Caution caution, String what, Locale locale) {
-        ResourceBundle bundle = bundle(locale);
+        Texts texts = texts(locale);
         String variant = caution.id() + "." + caution.details().get(CautionBuilder.VARIANT);
         String own = variant + "." + what;
-        String key = bundle.containsKey(own) ? own : caution.id() + "." + what;
-        DetailWords words = new DetailWords(bundle, QuantityFormat.forPeople(locale));
-        return Template.fill(bundle.getString(key), name -> value(caution, name, words), words.unknown());
+        String key = texts.has(own) ? own : caution.id() + "." + what;
+        DetailWords words = new DetailWords(texts, QuantityFormat.forPeople(locale));
+        return Template.fill(texts.raw(key), name -> value(caution, name, words), words.unknown());
     }
 
     private static Optional<String> value(Caution caution, String name, DetailWords words) {
@@ -54,12 +49,12 @@ public final class CautionTexts {
                                 ? "JOINED"
                                 : caution.when().name()));
             case "how" ->
-                Optional.of(words.bundle().getString("how." + caution.details().get("how")));
+                Optional.of(words.texts().raw("how." + caution.details().get("how")));
             default -> words.say(name, caution.details().get(name));
         };
     }
 
-    private static ResourceBundle bundle(Locale locale) {
-        return ResourceBundle.getBundle(BUNDLE, locale, NO_FALLBACK);
+    private static Texts texts(Locale locale) {
+        return Texts.in("cautions", locale);
     }
 }

@@ -1,19 +1,19 @@
 package org.sagwise.hazard;
 
 import java.util.Optional;
-import java.util.ResourceBundle;
 import org.sagwise.quantity.Measure;
 import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.quantity.Unit;
 import org.sagwise.scenario.Names;
+import org.sagwise.text.Texts;
 
 /**
  * Says the details of a caution.
  *
- * @param bundle words of the language
+ * @param texts words of the language
  * @param format how it writes numbers
  */
-record DetailWords(ResourceBundle bundle, QuantityFormat format) {
+record DetailWords(Texts texts, QuantityFormat format) {
 
     /**
      * A detail in words; empty if its number is not known.
@@ -42,7 +42,7 @@ record DetailWords(ResourceBundle bundle, QuantityFormat format) {
 
     /** What is said of a number that is not known, where a sentence has no words of its own. */
     String unknown() {
-        return bundle.getString("unknown");
+        return texts.raw("unknown");
     }
 
     /**
@@ -51,7 +51,7 @@ record DetailWords(ResourceBundle bundle, QuantityFormat format) {
      * @param when the name of a {@link Caution.When}, or JOINED where there is no button
      */
     String when(String when) {
-        return bundle.getString("when." + when);
+        return texts.raw("when." + when);
     }
 
     private static Unit unit(String name) {

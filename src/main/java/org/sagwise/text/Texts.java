@@ -2,8 +2,6 @@ package org.sagwise.text;
 
 import java.text.MessageFormat;
 import java.util.Locale;
-import java.util.ResourceBundle;
-import java.util.ResourceBundle.Control;
 
 /**
  * The sentences of one bundle in one language.
@@ -14,12 +12,12 @@ import java.util.ResourceBundle.Control;
  */
 public final class Texts {
 
-    private static final Control NO_FALLBACK = Control.getNoFallbackControl(Control.FORMAT_PROPERTIES);
+    private static final String FOLDER = "/org/sagwise/texts/";
 
-    private final ResourceBundle bundle;
+    private final Bundle bundle;
     private final Locale locale;
 
-    private Texts(ResourceBundle bundle, Locale locale) {
+    private Texts(Bundle bundle, Locale locale) {
         this.bundle = bundle;
         this.locale = locale;
     }
@@ -31,8 +29,17 @@ public final class Texts {
      * @throws java.util.MissingResourceException if there is no such bundle at all
      */
     public static Texts in(String name, Locale locale) {
-        String path = "org.sagwise.texts." + name;
-        return new Texts(ResourceBundle.getBundle(path, locale, NO_FALLBACK), locale);
+        return at(FOLDER + name, locale);
+    }
+
+    /**
+     * A bundle that lies elsewhere.
+     *
+     * @param path folder and file name, without language and ending
+     * @throws java.util.MissingResourceException if there is no such bundle at all
+     */
+    public static Texts at(String path, Locale locale) {
+        return new Texts(Bundle.of(path, locale), locale);
     }
 
     /**
@@ -42,12 +49,21 @@ public final class Texts {
      * @throws java.util.MissingResourceException if the bundle has no such key
      */
     public String say(String key, Object... words) {
-        return new MessageFormat(bundle.getString(key), locale).format(words);
+        return new MessageFormat(bundle.pattern(key), locale).format(words);
+    }
+
+    /**
+     * What stands under this key, to the letter: for patterns that are filled in another way.
+     *
+     * @throws java.util.MissingResourceException if the bundle has no such key
+     */
+    public String raw(String key) {
+        return bundle.pattern(key);
     }
 
     /** Whether the bundle has a sentence under this key. */
     public boolean has(String key) {
-        return bundle.containsKey(key);
+        return bundle.has(key);
     }
 
     public Locale locale() {

@@ -204,7 +204,7 @@ class CatalogueLoaderTest {
 
     @Test
     void builtIn_brokenFile_failsWithTheDefect() {
-        CatalogueFiles files = new CatalogueFiles(name -> Optional.empty());
+        CatalogueFiles files = new CatalogueFiles(name -> Optional.empty(), JsonDocument::read);
         files.texts("sources.json");
 
         IllegalStateException failure =

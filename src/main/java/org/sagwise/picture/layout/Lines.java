@@ -1,6 +1,7 @@
 package org.sagwise.picture.layout;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /** Breaks text into lines. */
@@ -13,10 +14,12 @@ final class Lines {
      * longer words are cut.
      */
     static List<String> wrap(String text, int characters) {
-        return text.strip()
-                .lines()
-                .flatMap(line -> wrapLine(line, characters).stream())
-                .toList();
+        String bare = text.strip();
+        return bare.isEmpty()
+                ? List.of()
+                : Arrays.stream(bare.split("\r\n|\r|\n"))
+                        .flatMap(line -> wrapLine(line, characters).stream())
+                        .toList();
     }
 
     private static List<String> wrapLine(String text, int characters) {
