@@ -59,6 +59,19 @@ public record Assessment(Instant instant, Ledger ledger, List<Caution> cautions)
         return new Assessment(instant, ledger, others);
     }
 
+    /**
+     * The same telling only what lies there: no reading, no account, no climb, no caution. For who is to foretell
+     * them.
+     */
+    public Assessment veiled() {
+        return new Assessment(instant.behindVeil(), new Ledger(List.of(), 0), List.of());
+    }
+
+    /** Whether it tells only what lies there. */
+    public boolean isVeiled() {
+        return readings().isVeiled();
+    }
+
     public Bench bench() {
         return instant.bench();
     }

@@ -96,7 +96,8 @@ public record LessonProgress(Map<String, Place> places) {
                         ? OptionalDouble.of(number.doubleValue())
                         : OptionalDouble.empty(),
                 Math.max(0, (int) number(written, "attempts")),
-                Math.max(0, (int) number(written, "hints")));
+                Math.max(0, (int) number(written, "hints")),
+                Boolean.TRUE.equals(written.get("held")));
     }
 
     private static Map<?, ?> object(Object value) {
@@ -148,6 +149,9 @@ public record LessonProgress(Map<String, Place> places) {
         answers.number().ifPresent(number -> one.put("number", number));
         one.put("attempts", answers.attempts());
         one.put("hints", answers.hints());
+        if (answers.held()) {
+            one.put("held", true);
+        }
         return one;
     }
 

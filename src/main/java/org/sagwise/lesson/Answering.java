@@ -2,6 +2,7 @@ package org.sagwise.lesson;
 
 import java.util.OptionalDouble;
 import org.sagwise.lesson.Answers.State;
+import org.sagwise.part.PartKind;
 
 /** What becomes of a step when a learner does something in it. */
 final class Answering {
@@ -33,7 +34,9 @@ final class Answering {
         }
         if (before.isOpen() && step instanceof Step.Measure measure) {
             OptionalDouble real = bench.read(measure.reading());
-            boolean met = real.isPresent() && measure.around(real.getAsDouble()).hold(value);
+            boolean met = !mustHold(measure, before, bench)
+                    && real.isPresent()
+                    && measure.around(real.getAsDouble()).hold(value);
             return before.typed(value, met ? State.DONE : State.OPEN);
         }
         return before;
@@ -41,9 +44,17 @@ final class Answering {
 
     /** After the bench was changed: a step that is solved thereby ticks itself. */
     static Answers edit(Step step, Answers before, Situation bench) {
+        Answers given = bench.scenario().fired() ? before.pressed() : before;
         boolean solved = step instanceof Step.Do task
                 && before.isOpen()
                 && task.until().stream().allMatch(it -> it.holds(bench));
-        return solved ? before.with(State.DONE) : before;
+        return solved ? given.with(State.DONE) : given;
+    }
+
+    /** Whether what is asked can only be read with the button held, and nobody has held it. */
+    static boolean mustHold(Step.Measure measure, Answers given, Situation bench) {
+        return measure.reading().when() == When.HELD
+                && !given.held()
+                && !bench.scenario().partsOf(PartKind.SWITCH).isEmpty();
     }
 }

@@ -11,11 +11,12 @@ import java.util.OptionalInt;
  * @param number the number typed last, in the unit of the reading
  * @param attempts how many numbers were typed
  * @param hints how many hints have been asked for
+ * @param held whether the button was held meanwhile: what has never been there cannot have been read
  */
-public record Answers(State state, OptionalInt choice, OptionalDouble number, int attempts, int hints) {
+public record Answers(State state, OptionalInt choice, OptionalDouble number, int attempts, int hints, boolean held) {
 
     /** Nothing done yet. */
-    static final Answers NONE = new Answers(State.OPEN, OptionalInt.empty(), OptionalDouble.empty(), 0, 0);
+    static final Answers NONE = new Answers(State.OPEN, OptionalInt.empty(), OptionalDouble.empty(), 0, 0, false);
 
     /** How far a step is. */
     public enum State {
@@ -30,18 +31,22 @@ public record Answers(State state, OptionalInt choice, OptionalDouble number, in
     }
 
     Answers with(State other) {
-        return new Answers(other, choice, number, attempts, hints);
+        return new Answers(other, choice, number, attempts, hints, held);
     }
 
     Answers chosen(int place) {
-        return new Answers(State.DONE, OptionalInt.of(place), number, attempts, hints);
+        return new Answers(State.DONE, OptionalInt.of(place), number, attempts, hints, held);
     }
 
     Answers typed(double value, State next) {
-        return new Answers(next, choice, OptionalDouble.of(value), attempts + 1, hints);
+        return new Answers(next, choice, OptionalDouble.of(value), attempts + 1, hints, held);
     }
 
     Answers hinted() {
-        return new Answers(state, choice, number, attempts, hints + 1);
+        return new Answers(state, choice, number, attempts, hints + 1, held);
+    }
+
+    Answers pressed() {
+        return held ? this : new Answers(state, choice, number, attempts, hints, true);
     }
 }

@@ -132,10 +132,14 @@ public final class LessonPlayer {
         return step().head().beside().map(script.named()::get);
     }
 
-    /** Whether the button may be pressed: not before a prediction is in. */
+    /** Whether something is to be done on the bench that is not done yet. */
+    public boolean isAtOpenTask() {
+        return step() instanceof Step.Do && answers().isOpen();
+    }
+
+    /** Whether the button may be pressed and readings be seen: not before what is asked has been answered. */
     public boolean mayTouch() {
-        return script.foretoldAt(at).stream()
-                .noneMatch(place -> answers.get(place).isOpen());
+        return script.askedAt(at).stream().noneMatch(place -> answers.get(place).isOpen());
     }
 
     /** Whether the step is done or shown; steps that only tell something always are. */
@@ -173,6 +177,11 @@ public final class LessonPlayer {
      */
     public LessonPlayer type(double value) {
         return withAnswers(Answering.type(step(), answers(), situation, value));
+    }
+
+    /** Whether the number asked for shows only with the button held, and nobody has held it in this step. */
+    public boolean mustHold() {
+        return step() instanceof Step.Measure measure && Answering.mustHold(measure, answers(), situation);
     }
 
     /** Hints asked for so far, in words. */

@@ -38,17 +38,17 @@ record Script(Lesson lesson, Catalogue catalogue, Locale locale, Map<String, Sce
     }
 
     /**
-     * Place of the prediction that is to be made before this step may be looked at: its own, or the
+     * Place of the question that is to be answered before the bench may be looked at: that of this step, or the
      * one to which what is told about a new bench leads. Empty if there is none.
      */
-    OptionalInt foretoldAt(int at) {
+    OptionalInt askedAt(int at) {
         int place = at;
         if (introduces(at)) {
             while (place < steps() - 1 && step(place) instanceof Step.Say) {
                 place++;
             }
         }
-        return step(place).predicts() ? OptionalInt.of(place) : OptionalInt.empty();
+        return step(place).asks() ? OptionalInt.of(place) : OptionalInt.empty();
     }
 
     /** Whether nothing but telling came since the bench was laid out. */

@@ -34,6 +34,11 @@ public sealed interface Step {
         return this instanceof Estimate || this instanceof Choose choose && choose.role() == Role.PREDICT;
     }
 
+    /** Whether it asks for an answer that the bench would tell. */
+    default boolean asks() {
+        return this instanceof Estimate || this instanceof Choose;
+    }
+
     /** Whether it only tells something. */
     default boolean asksNothing() {
         return this instanceof Say || this instanceof Explain || this instanceof Caution;

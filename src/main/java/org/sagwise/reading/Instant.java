@@ -13,13 +13,24 @@ public final class Instant {
     private final Moment shown;
     private final Moment way;
     private final Staircase staircase;
+    private final boolean veiled;
 
     private Instant(Bench bench, States states, Moment shown, Moment way) {
+        this(bench, states, shown, way, new StairBuilder(bench, way, shown, states).build(), false);
+    }
+
+    private Instant(Bench bench, States states, Moment shown, Moment way, Staircase staircase, boolean veiled) {
         this.bench = bench;
         this.states = states;
         this.shown = shown;
         this.way = way;
-        this.staircase = new StairBuilder(bench, way, shown, states).build();
+        this.staircase = staircase;
+        this.veiled = veiled;
+    }
+
+    /** The same instant, telling only what its parts are: no reading that depends on the circuit, and no stairs. */
+    public Instant behindVeil() {
+        return new Instant(bench, states, shown, way, Staircase.flat(), true);
     }
 
     /** The start of a bench, its cells relaxed and its coils cold. */
@@ -59,7 +70,7 @@ public final class Instant {
     }
 
     public Readings readings() {
-        return shown.readings();
+        return veiled ? shown.readings().veiled() : shown.readings();
     }
 
     public Staircase staircase() {

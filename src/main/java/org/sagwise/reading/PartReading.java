@@ -42,6 +42,11 @@ public record PartReading(String id, PartKind kind, double currentA, double volt
         /** A charger holding its current. */
         CONSTANT_CURRENT,
         /** A charger holding its voltage. */
-        CONSTANT_VOLTAGE
+        CONSTANT_VOLTAGE;
+
+        /** What can be seen of it without a meter. */
+        State seen() {
+            return this == OPEN || this == BLOWN ? this : WORKING;
+        }
     }
 }

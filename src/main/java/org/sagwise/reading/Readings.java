@@ -58,6 +58,43 @@ public record Readings(
         return parts.stream().filter(part -> part.id().equals(id)).findFirst();
     }
 
+    /**
+     * The same with everything left out that depends on what is joined to what and on the button: what a part is
+     * stays, what it does is NaN. For who is to foretell it.
+     */
+    public Readings veiled() {
+        double not = Double.NaN;
+        return new Readings(
+                title,
+                fired,
+                cells.stream()
+                        .map(it ->
+                                new CellReading(it.id(), it.restV(), not, not, not, it.limitA(), it.internalOhm(), not))
+                        .toList(),
+                coils.stream()
+                        .map(it -> new CoilReading(it.id(), it.ohm(), not, not, not, not))
+                        .toList(),
+                parts.stream()
+                        .map(it -> new PartReading(
+                                it.id(), it.kind(), not, not, not, it.state().seen()))
+                        .toList(),
+                links.stream()
+                        .map(it -> new LinkReading(it.index(), it.from(), it.to(), it.ohm(), not, not, not))
+                        .toList(),
+                new PackReading(not, not, not, not, not, not, not, not),
+                Optional.empty(),
+                Map.of(),
+                Map.of(),
+                Map.of(),
+                balance,
+                List.of());
+    }
+
+    /** Whether they tell only what parts are: a bench with parts has potentials otherwise. */
+    public boolean isVeiled() {
+        return nodes.isEmpty() && !(cells.isEmpty() && parts.isEmpty());
+    }
+
     /** Potential of a terminal, V; NaN if it hangs in the air or does not exist. */
     public double potentialV(TerminalRef terminal) {
         return nodes.getOrDefault(terminal, Double.NaN);

@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.sagwise.scenario.Link;
+import org.sagwise.scenario.Press;
 import org.sagwise.scenario.TerminalRef;
 
 class LessonPlayerTest {
@@ -117,11 +118,28 @@ class LessonPlayerTest {
     void type_wrongReading_staysOpenAndCounts() {
         LessonPlayer reading = atDo().skip();
 
-        LessonPlayer typed = reading.type(42).type(4.21);
+        LessonPlayer typed = held(reading).type(42).type(4.21);
 
         assertFalse(reading.type(42).mayGoOn());
         assertTrue(typed.mayGoOn());
         assertEquals(2, typed.answers().attempts());
+    }
+
+    /** A number that shows only while the button is held cannot have been read without. */
+    @Test
+    void type_rightReadingNobodyHasSeen_asksToHoldTheButton() {
+        LessonPlayer reading = atDo().skip();
+
+        LessonPlayer guessed = reading.type(4.2);
+
+        assertFalse(guessed.mayGoOn());
+        assertTrue(guessed.mustHold());
+        assertTrue(held(guessed).type(4.2).mayGoOn());
+    }
+
+    private static LessonPlayer held(LessonPlayer player) {
+        return player.edited(player.bench().with(Press.HELD))
+                .edited(player.bench().with(Press.RELEASED));
     }
 
     @Test
@@ -177,7 +195,7 @@ class LessonPlayerTest {
         LessonPlayer there = start.jump(2);
 
         assertEquals("read", there.step().id());
-        assertTrue(there.type(4.2).mayGoOn());
+        assertTrue(held(there).type(4.2).mayGoOn());
     }
 
     @Test

@@ -1,5 +1,6 @@
 package org.sagwise.lesson;
 
+import org.sagwise.scenario.Press;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.edit.Edit;
 
@@ -17,7 +18,8 @@ final class Pupil {
             return player.type(player.read(estimate.expected()).orElseThrow());
         }
         if (step instanceof Step.Measure measure) {
-            return player.type(player.read(measure.reading()).orElseThrow());
+            return player.edited(player.bench().with(Press.HELD))
+                    .type(player.read(measure.reading()).orElseThrow());
         }
         Scenario bench = player.bench();
         LessonPlayer moved = player;

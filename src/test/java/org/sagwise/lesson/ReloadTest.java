@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.sagwise.scenario.Link;
+import org.sagwise.scenario.Press;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.edit.CutBetween;
 
@@ -33,12 +34,11 @@ class ReloadTest {
     }
 
     private static LessonPlayer atStepFour() {
-        return LessonPlayer.begin(LESSON, LessonFixture.CATALOGUE, Locale.ENGLISH)
+        LessonPlayer reading = LessonPlayer.begin(LESSON, LessonFixture.CATALOGUE, Locale.ENGLISH)
                 .next()
                 .choose(2)
-                .next()
-                .type(0)
                 .next();
+        return reading.edited(reading.bench().with(Press.HELD)).type(0).next();
     }
 
     @Test
@@ -94,13 +94,15 @@ class ReloadTest {
                 .withPart("A", part -> part.with("label", "my cell"))
                 .pressed();
 
-        LessonPlayer german = there.edited(mine).speaking(Locale.GERMAN);
+        LessonPlayer renamed = there.edited(mine);
+
+        LessonPlayer german = renamed.speaking(Locale.GERMAN);
 
         assertEquals("Feuertaster", german.bench().part("fire").orElseThrow().name());
         assertEquals("my cell", german.bench().part("A").orElseThrow().name());
         assertTrue(german.bench().fired());
         assertEquals("Ein Ring mit einer Lücke", german.bench().title());
-        assertEquals(there.allAnswers(), german.allAnswers());
+        assertEquals(renamed.allAnswers(), german.allAnswers());
         assertEquals(
                 "Feuertaster", german.back().bench().part("fire").orElseThrow().name());
         assertNotEquals(

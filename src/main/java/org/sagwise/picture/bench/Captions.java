@@ -132,7 +132,12 @@ final class Captions {
     }
 
     private String idle(double currentA) {
-        return figures.texts().say(Double.isNaN(currentA) ? "part.unknown" : "part.idle");
+        return figures.texts().say(Double.isNaN(currentA) ? unknownKey(scene) : "part.idle");
+    }
+
+    /** Why the amps of a part are not told. */
+    static String unknownKey(BenchScene scene) {
+        return scene.readings().isVeiled() ? "part.asked" : "part.unknown";
     }
 
     private static String word(PartReading reading) {

@@ -93,7 +93,8 @@ final class CellCaption {
     }
 
     private Caption.Piece resting(CellReading reading) {
-        return plain(figures.texts().say(Double.isNaN(reading.currentA()) ? "part.unknown" : "cell.resting"));
+        return plain(
+                figures.texts().say(Double.isNaN(reading.currentA()) ? Captions.unknownKey(scene) : "cell.resting"));
     }
 
     private Caption.Piece rest(CellReading reading) {

@@ -73,7 +73,7 @@ final class LinkTags {
     private String text(LinkRoute route) {
         LinkReading reading = scene.readings().links().get(route.link());
         return Double.isNaN(reading.currentA())
-                ? figures.texts().say("link.unknown")
+                ? figures.texts().say(scene.readings().isVeiled() ? "part.asked" : "link.unknown")
                 : figures.texts()
                         .say(
                                 "link.figures",

@@ -102,8 +102,7 @@ final class LossLens {
         if (gaps.isEmpty()) {
             return "stairs.lens-none";
         }
-        boolean asked = scene.hush() == StairScene.Hush.CAUSE;
-        return asked || gaps.stream().allMatch(this::isButton) ? "stairs.lens-idle" : "stairs.lens-open";
+        return gaps.stream().allMatch(this::isButton) ? "stairs.lens-idle" : "stairs.lens-open";
     }
 
     private boolean isButton(Step gap) {

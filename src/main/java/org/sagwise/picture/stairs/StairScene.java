@@ -29,11 +29,11 @@ public record StairScene(
         double lineScale,
         Hush hush) {
 
-    /** How much the lens may say of a circuit in which nothing flows. */
+    /** Why there may be no steps though there are cells. */
     public enum Hush {
         NONE,
-        /** Not why: somebody is being asked just that. */
-        CAUSE
+        /** They are to be foretold first. */
+        ASKED
     }
 
     /** A scene with its lines as usual. */

@@ -104,6 +104,13 @@ public final class StaircasePainter {
                 .anyMatch(kind -> !scene.scenario().partsOf(kind).isEmpty());
     }
 
+    private String emptyKey() {
+        if (scene.hush() == StairScene.Hush.ASKED) {
+            return "stairs.asked";
+        }
+        return hasSource() ? "stairs.contradiction" : "stairs.empty";
+    }
+
     /** Paints over the whole of a surface of this size. */
     public void paint(Pen surface) {
         ThemedPen pen = new ThemedPen(surface, scene.theme(), scene.textScale(), 1, scene.lineScale());
@@ -111,7 +118,7 @@ public final class StaircasePainter {
         title(pen);
         if (plan.columns().isEmpty()) {
             pen.textWithin(
-                    words.say(hasSource() ? "stairs.contradiction" : "stairs.empty"),
+                    words.say(emptyKey()),
                     width / 2,
                     height / 2,
                     width - 2 * MARGIN,

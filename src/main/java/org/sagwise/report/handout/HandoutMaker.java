@@ -59,8 +59,8 @@ public final class HandoutMaker {
     }
 
     private Handout make() {
-        items.add(Item.text(texts.say("goal", lesson.goal().in(locale)), Frame.NONE));
         if (kind == Kind.KEY) {
+            items.add(goal());
             items.add(Item.text(texts.say("note", lesson.note().in(locale)), Frame.BOX));
         }
         items.add(picture(lesson.benches().get(lesson.first()).title(), situation.scenario()));
@@ -75,6 +75,10 @@ public final class HandoutMaker {
             bench(step, i);
             items.add(item(step, i));
         }
+        if (kind == Kind.SHEET) {
+            // A goal tells what will come out, so who learns reads it afterwards.
+            items.add(goal());
+        }
         items.add(Item.text(texts.say("rules"), Frame.BOX));
         return new Handout(
                 locale,
@@ -82,6 +86,10 @@ public final class HandoutMaker {
                 texts.say(kind == Kind.KEY ? "line.key" : "line.sheet", lesson.evening(), lesson.minutes()),
                 items,
                 Texts.in("notices", locale).say("export.line"));
+    }
+
+    private Item goal() {
+        return Item.text(texts.say("goal", lesson.goal().in(locale)), Frame.NONE);
     }
 
     /** A new bench in the middle of a lesson is shown where it is laid out. */

@@ -22,6 +22,7 @@ public final class CureModel {
     private final Function<Scenario, Assessment> assess;
     private final LatestTask task;
     private final ReadOnlyObjectWrapper<Cures> cures = new ReadOnlyObjectWrapper<>(Cures.NONE);
+    private Cures found = Cures.NONE;
     private Scenario wanted;
 
     /**
@@ -33,6 +34,12 @@ public final class CureModel {
         this.assess = assess;
         this.task = LatestTask.in(behindTheScenes);
         bench.assessmentProperty().subscribe(now -> seek(now.scenario()));
+        bench.exerciseProperty().subscribe(byHand -> offer(found));
+    }
+
+    private void offer(Cures those) {
+        found = those;
+        cures.set(bench.exerciseProperty().get() ? Cures.NONE : those);
     }
 
     ReadOnlyObjectProperty<Cures> property() {
@@ -51,10 +58,10 @@ public final class CureModel {
             return;
         }
         wanted = scenario;
-        cures.set(Cures.NONE);
+        offer(Cures.NONE);
         task.ask(() -> assess.apply(scenario).lookingAhead(), ahead -> {
             bench.foresee(scenario, ahead.cautions());
-            task.ask(() -> Cures.of(ahead), cures::set);
+            task.ask(() -> Cures.of(ahead), this::offer);
         });
     }
 }

@@ -72,6 +72,9 @@ public final class LedgerView extends VBox {
 
     /** What the column of volts means, or why there are none. */
     private static String remarkKey(Assessment assessment) {
+        if (assessment.isVeiled()) {
+            return "ledger.asked";
+        }
         Ledger ledger = assessment.ledger();
         if (ledger.rows().stream().anyMatch(row -> Double.isFinite(row.voltsV()))) {
             return "ledger.flows";

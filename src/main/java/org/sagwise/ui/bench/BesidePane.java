@@ -66,7 +66,6 @@ public final class BesidePane extends BorderPane {
         setCenter(canvas);
         setMinSize(0, 0);
         subscriptions.watch(beside, this::show);
-        subscriptions.onChange(bench.button().lockedProperty(), canvas::repaint);
         subscriptions.onChange(looks.property(), canvas::repaint);
     }
 
@@ -100,9 +99,7 @@ public final class BesidePane extends BorderPane {
         if (shown.isEmpty()) {
             return (surface, width, height) -> {};
         }
-        // What the bench would be warned of must not give a prediction away.
-        boolean due = bench.button().lockedProperty().get();
-        Assessment now = due ? shown.get().saying(List.of()) : shown.get();
+        Assessment now = shown.get();
         AppliedLooks as = looks.get();
         return (surface, width, height) -> {
             Scenery scenery = scenery(now, as, width, height);

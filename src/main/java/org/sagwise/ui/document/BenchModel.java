@@ -31,11 +31,13 @@ public final class BenchModel {
     private final Function<Scenario, Assessment> assess;
     private final FireButtonState thumb = new FireButtonState();
     private final Spotlight spotlight = new Spotlight();
+    private final ReadOnlyBooleanWrapper exercise = new ReadOnlyBooleanWrapper(false);
     private final ReadOnlyObjectWrapper<History> history;
     private final ReadOnlyObjectWrapper<Assessment> assessment;
     private final ReadOnlyBooleanWrapper judged = new ReadOnlyBooleanWrapper(true);
     private final ReadOnlyObjectWrapper<NextStep> nextStep;
     private final Assessment nothing;
+    private Assessment whole;
     private List<Caution> cautions;
     private int openings;
 
@@ -48,11 +50,12 @@ public final class BenchModel {
         history = new ReadOnlyObjectWrapper<>(History.of(first));
         thumb.start(first.fired());
         nothing = assess.apply(Scenario.empty());
-        assessment = new ReadOnlyObjectWrapper<>(assess.apply(first).with(press()));
+        whole = assess.apply(first).with(press());
+        assessment = new ReadOnlyObjectWrapper<>(whole);
         cautions = assessment().cautions();
         nextStep = new ReadOnlyObjectWrapper<>(NextStep.of(assessment().bench()));
         thumb.downProperty().subscribe((before, now) -> turn());
-        thumb.lockedProperty().subscribe((before, now) -> put(assessment()));
+        thumb.lockedProperty().subscribe((before, now) -> put(whole));
     }
 
     /** How many documents have been put on the bench since the first: tells one from another. */
@@ -142,7 +145,10 @@ public final class BenchModel {
         }
     }
 
-    /** Everything computed of the document, with the button as it is held or not. */
+    /**
+     * Everything computed of the document, with the button as it is held or not. While the button is locked, only
+     * what lies there: every view of the window keeps the secret thereby.
+     */
     public Assessment assessment() {
         return assessment.get();
     }
@@ -165,6 +171,15 @@ public final class BenchModel {
         return thumb;
     }
 
+    /** Whether what is wrong here is to be mended by hand: no cure is offered that would do it. */
+    public ReadOnlyBooleanProperty exerciseProperty() {
+        return exercise.getReadOnlyProperty();
+    }
+
+    public void setExercise(boolean byHand) {
+        exercise.set(byHand);
+    }
+
     public Spotlight spotlight() {
         return spotlight;
     }
@@ -178,7 +193,7 @@ public final class BenchModel {
     public void foresee(Scenario looked, List<Caution> all) {
         if (looked.equals(scenario()) && !all.equals(cautions)) {
             cautions = all;
-            put(assessment());
+            put(whole);
         }
     }
 
@@ -217,9 +232,10 @@ public final class BenchModel {
         put(next);
     }
 
-    /** While the button is locked, cautions would tell what is to be predicted. */
+    /** While the button is locked, readings and cautions would tell what is to be predicted. */
     private void put(Assessment next) {
-        assessment.set(next.saying(thumb.lockedProperty().get() ? List.of() : cautions));
+        whole = next;
+        assessment.set(thumb.lockedProperty().get() ? next.veiled() : next.saying(cautions));
     }
 
     private Press press() {

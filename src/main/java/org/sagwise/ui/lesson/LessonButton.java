@@ -32,8 +32,7 @@ public final class LessonButton extends ContentButton {
         boolean done = standing.state() == LessonStatus.State.DONE;
         LessonButton button =
                 new LessonButton(lesson.id(), title, how(lesson, standing, wording), done ? "done" : "quiet", wording);
-        String goal = lesson.goal().in(wording.locale());
-        button.setTooltip(new Tooltip(wording.say("lessons.tip", title, goal)));
+        button.setTooltip(new Tooltip(wording.say("lessons.tip", title)));
         button.setOnAction(event -> room.start(lesson));
         return button;
     }

@@ -70,6 +70,8 @@ public final class LessonSession {
         bench.button().downProperty().subscribe((before, now) -> look());
         documents.lentProperty().subscribe((before, now) -> endUnless(now));
         player.subscribe(now -> now.ifPresent(book::keep));
+        player.subscribe(
+                now -> bench.setExercise(now.filter(LessonPlayer::isAtOpenTask).isPresent()));
     }
 
     /** Who plays which lesson; empty while none runs. */

@@ -116,7 +116,7 @@ final class StepBody extends VBox {
             number(measure.reading(), "lesson.read", now);
             if (answers.number().isPresent()) {
                 String typed = quantity(measure.reading(), answers.number().getAsDouble());
-                note("lesson.not-so", "lesson-trouble", typed);
+                note(now.mustHold() ? "lesson.not-so.held" : "lesson.not-so", "lesson-trouble", typed);
                 if (measure.reading().when() != When.RUN && room.hasTimePassed()) {
                     note("lesson.not-so.time", "lesson-note");
                 }

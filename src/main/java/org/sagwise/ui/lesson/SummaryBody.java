@@ -29,7 +29,13 @@ final class SummaryBody extends VBox {
         meaning.setWrapText(true);
         meaning.setMinHeight(USE_PREF_SIZE);
         meaning.getStyleClass().add("quiet");
-        getChildren().addAll(heading, count, meaning);
+        Label goal =
+                new Label(wording.say("lesson.summary.goal", now.lesson().goal().in(wording.locale())));
+        goal.setId("lesson-summary-goal");
+        goal.setWrapText(true);
+        goal.setMinHeight(USE_PREF_SIZE);
+        goal.getStyleClass().add("lesson-text");
+        getChildren().addAll(heading, count, meaning, goal);
         all.forEach(it -> getChildren().add(VerdictCard.summing(it, wording)));
     }
 }

@@ -2,6 +2,7 @@ package org.sagwise.ui.shell;
 
 import java.util.List;
 import java.util.Optional;
+import javafx.beans.binding.Bindings;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -68,7 +69,7 @@ final class BenchArea {
                 models.shown().painter(),
                 wording,
                 subscriptions);
-        beside = models.time().companion().seenProperty().map(seen -> seen.map(Companion.Seen::assessment));
+        beside = besideBehindVeil(models);
         HBox benches = benches();
         VBox.setVgrow(benches, Priority.ALWAYS);
         HandBar hands = new HandBar(models.bench().work(), commands, controls, wording, subscriptions);
@@ -95,6 +96,16 @@ final class BenchArea {
     /** The bench that a person works on. */
     BenchPane pane() {
         return pane;
+    }
+
+    /** The second bench, which keeps what is asked as secret as the first. */
+    private static ObservableValue<Optional<Assessment>> besideBehindVeil(Models models) {
+        var seen = models.time().companion().seenProperty();
+        var locked = models.bench().model().button().lockedProperty();
+        return Bindings.createObjectBinding(
+                () -> seen.get().map(Companion.Seen::assessment).map(it -> locked.get() ? it.veiled() : it),
+                seen,
+                locked);
     }
 
     /** The bench, and the one that a lesson compares it with, each half of the room. */

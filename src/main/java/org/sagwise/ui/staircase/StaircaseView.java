@@ -86,7 +86,7 @@ public final class StaircaseView extends Pane {
 
     /** What is to be foretold is not told beside the question. */
     static StairScene.Hush hush(BenchModel bench) {
-        return bench.button().lockedProperty().get() ? StairScene.Hush.CAUSE : StairScene.Hush.NONE;
+        return bench.button().lockedProperty().get() ? StairScene.Hush.ASKED : StairScene.Hush.NONE;
     }
 
     /** With room for the higher of two staircases. */

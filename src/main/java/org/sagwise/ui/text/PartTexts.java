@@ -57,6 +57,10 @@ public final class PartTexts {
 
     /** The part with its readings. */
     public String part(Assessment assessment, Part part) {
+        return assessment.isVeiled() ? wording.say("touch.asked", called(part)) : told(assessment, part);
+    }
+
+    private String told(Assessment assessment, Part part) {
         return part.kind() == PartKind.CELL
                 ? assessment
                         .readings()
@@ -80,6 +84,9 @@ public final class PartTexts {
     public String terminal(Assessment assessment, TerminalRef terminal) {
         double volts = assessment.readings().potentialV(terminal);
         String name = Names.capital(end(assessment, terminal), wording.locale());
+        if (assessment.isVeiled()) {
+            return wording.say("touch.asked", name);
+        }
         return Double.isNaN(volts)
                 ? wording.say("touch.terminal.air", name)
                 : wording.say(
@@ -163,6 +170,9 @@ public final class PartTexts {
     }
 
     private String link(Assessment assessment, LinkReading link) {
+        if (assessment.isVeiled()) {
+            return wording.say("touch.asked", ends(assessment, link));
+        }
         return wording.say(
                 "touch.link",
                 ends(assessment, link),

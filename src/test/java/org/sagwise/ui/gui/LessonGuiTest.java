@@ -17,6 +17,7 @@ import javafx.scene.control.Menu;
 import javafx.scene.control.MenuBar;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.TextInputControl;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
 import org.junit.jupiter.api.BeforeEach;
@@ -48,7 +49,15 @@ class LessonGuiTest extends GuiTest {
         return node(id).isDisabled();
     }
 
+    /** A reading of the held button counts only for who has held it. */
+    private void hold() {
+        ToggleButton latch = (ToggleButton) node("latch");
+        robot().interact(latch::fire);
+        robot().interact(latch::fire);
+    }
+
     private void read(String number) {
+        hold();
         robot().clickOn("#lesson-number").write(number);
         click("lesson-number-do");
     }
@@ -130,6 +139,7 @@ class LessonGuiTest extends GuiTest {
     }
 
     private void type(String number) {
+        hold();
         assertTrue(focused() instanceof TextInputControl, String.valueOf(focused()));
         robot().write(number);
         key(KeyCode.ENTER);
@@ -207,8 +217,10 @@ class LessonGuiTest extends GuiTest {
         next();
         assertTrue(node("cautions-waiting").isVisible());
         assertFalse(robot().lookup(".caution-card").tryQuery().isPresent());
+        assertEquals("Coil: what can be measured here is told once you have answered", spoken("part-coil"));
 
         click("choice-1");
+        assertTrue(spoken("part-coil").contains("gets 0"), spoken("part-coil"));
         assertFalse(node("cautions-waiting").isVisible());
         assertTrue(robot().lookup(".caution-card").tryQuery().isPresent());
     }
