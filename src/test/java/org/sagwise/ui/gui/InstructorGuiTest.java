@@ -116,12 +116,14 @@ class InstructorGuiTest extends GuiTest {
     @Test
     void beside_inAStepThatCompares_followsTheButton() {
         assertEquals("Beside: Two in a row", text("beside-title"));
-        String atRest = spokenBeside();
+        String asked = spokenBeside();
         work("instructor-instructor-unlock");
+        String atRest = spokenBeside();
         robot().interact(() -> ((ToggleButton) node("latch")).fire());
         settle();
         String firing = spokenBeside();
 
+        assertFalse(asked.contains(" W"), asked);
         assertTrue(atRest.contains("0.00 W"), atRest);
         assertTrue(firing.contains("17.6 W"), firing);
         work("instructor-lesson-01-close-the-ring");
