@@ -12,6 +12,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
+import org.sagwise.report.course.ClockTexts;
 import org.sagwise.run.playback.Now;
 import org.sagwise.run.playback.Remark;
 import org.sagwise.ui.kit.Beat;

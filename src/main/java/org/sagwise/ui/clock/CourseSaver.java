@@ -11,6 +11,7 @@ import javafx.stage.Stage;
 import org.sagwise.file.Saved;
 import org.sagwise.file.ScenarioFiles;
 import org.sagwise.report.RunCsv;
+import org.sagwise.report.course.ClockTexts;
 import org.sagwise.run.Trace;
 import org.sagwise.ui.kit.Dialogs;
 

@@ -10,6 +10,8 @@ import javafx.scene.layout.VBox;
 import org.sagwise.hazard.CautionTexts;
 import org.sagwise.hazard.Notices;
 import org.sagwise.hazard.Signal;
+import org.sagwise.report.course.ClockTexts;
+import org.sagwise.report.course.HaltWords;
 import org.sagwise.run.RunTexts;
 import org.sagwise.run.playback.Halt;
 import org.sagwise.ui.kit.SafetyMessage;

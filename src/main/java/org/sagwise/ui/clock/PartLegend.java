@@ -14,6 +14,8 @@ import org.sagwise.part.PartKind;
 import org.sagwise.picture.look.Series;
 import org.sagwise.picture.pen.Colour;
 import org.sagwise.reading.Bench;
+import org.sagwise.report.course.ClockTexts;
+import org.sagwise.report.course.CourseCharts;
 import org.sagwise.scenario.Part;
 
 /** Which line is which part; pressing an entry hides its lines or shows them again. */

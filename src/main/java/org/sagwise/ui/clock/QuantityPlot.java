@@ -12,6 +12,8 @@ import org.sagwise.picture.plot.Chart;
 import org.sagwise.picture.plot.Curve;
 import org.sagwise.picture.plot.PlotWords;
 import org.sagwise.quantity.QuantityFormat;
+import org.sagwise.report.course.ClockTexts;
+import org.sagwise.report.course.Quantity;
 import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.settings.LooksModel;
 

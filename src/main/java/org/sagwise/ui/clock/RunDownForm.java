@@ -12,6 +12,7 @@ import org.sagwise.quantity.Digits;
 import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.quantity.QuantityParser;
 import org.sagwise.quantity.Unit;
+import org.sagwise.report.course.ClockTexts;
 import org.sagwise.run.RunPlan;
 
 /** How long each press of a run-down lasts, and the rest after it. */

@@ -7,6 +7,7 @@ import javafx.scene.control.ProgressBar;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import org.sagwise.report.course.ClockTexts;
 import org.sagwise.run.playback.Progress;
 import org.sagwise.ui.kit.Subscriptions;
 

@@ -4,6 +4,7 @@ import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
+import org.sagwise.report.course.ClockTexts;
 import org.sagwise.run.playback.Speed;
 import org.sagwise.ui.kit.Subscriptions;
 

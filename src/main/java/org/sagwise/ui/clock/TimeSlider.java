@@ -2,6 +2,7 @@ package org.sagwise.ui.clock;
 
 import javafx.scene.control.Slider;
 import javafx.scene.control.Tooltip;
+import org.sagwise.report.course.ClockTexts;
 import org.sagwise.run.playback.Now;
 import org.sagwise.ui.kit.Subscriptions;
 

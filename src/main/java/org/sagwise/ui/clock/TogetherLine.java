@@ -6,6 +6,7 @@ import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import org.sagwise.report.course.ClockTexts;
 import org.sagwise.run.playback.Ending;
 import org.sagwise.ui.kit.Subscriptions;
 

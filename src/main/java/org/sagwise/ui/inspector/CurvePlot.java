@@ -9,6 +9,7 @@ import javafx.scene.shape.Circle;
 import javafx.scene.shape.Line;
 import javafx.scene.shape.Polyline;
 import org.sagwise.part.RestVoltageCurve;
+import org.sagwise.quantity.KeyNumbers;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.ResolvedCell;
 import org.sagwise.ui.text.Wording;

@@ -9,6 +9,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.control.Tooltip;
 import org.sagwise.part.key.EffectiveKeys;
 import org.sagwise.part.key.KeySpec;
+import org.sagwise.quantity.KeyNumbers;
 import org.sagwise.quantity.Parsed;
 import org.sagwise.ui.text.Wording;
 

@@ -20,7 +20,7 @@ import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
 import org.sagwise.cli.SagwiseCommand;
 import org.sagwise.file.DemoScenarios;
-import org.sagwise.ui.clock.ClockTexts;
+import org.sagwise.report.course.ClockTexts;
 import org.testfx.util.WaitForAsyncUtils;
 
 /** Time in the window: held until charge falls, and run down as the command line does. */

@@ -1,4 +1,4 @@
-package org.sagwise.ui.clock;
+package org.sagwise.report.course;
 
 import java.util.Comparator;
 import java.util.List;
@@ -16,10 +16,10 @@ import org.sagwise.run.playback.Halt;
  * @param advice what to do in front of the thing; empty where nothing is to be done
  * @param isGrave whether a cell vents, or may: people must leave
  */
-record HaltWords(String title, List<String> sentences, Optional<String> advice, boolean isGrave) {
+public record HaltWords(String title, List<String> sentences, Optional<String> advice, boolean isGrave) {
 
     /** What advice is about, the most urgent first. */
-    enum Topic {
+    public enum Topic {
         HOT_CELL,
         OVERCHARGED,
         TOO_EMPTY,
@@ -36,7 +36,7 @@ record HaltWords(String title, List<String> sentences, Optional<String> advice, 
         }
     }
 
-    static HaltWords of(Halt halt, ClockTexts texts) {
+    public static HaltWords of(Halt halt, ClockTexts texts) {
         RunTexts about = texts.about(halt.bench());
         String at = texts.time(halt.state().timeS());
         String title = halt.end()
@@ -70,7 +70,7 @@ record HaltWords(String title, List<String> sentences, Optional<String> advice, 
                 });
     }
 
-    String spoken() {
+    public String spoken() {
         return title + ". " + String.join(" ", sentences) + " " + advice.orElse("");
     }
 }

@@ -1,4 +1,4 @@
-package org.sagwise.ui.clock;
+package org.sagwise.report.course;
 
 import java.util.Locale;
 import java.util.Optional;
@@ -11,7 +11,7 @@ import org.sagwise.run.CellMoment;
 import org.sagwise.run.CoilMoment;
 
 /** What has curves: of each cell, and of coils what a coil has of it. */
-enum Quantity {
+public enum Quantity {
     /** Of cells only: beside the whole volts of a coil their sag would not be seen. */
     VOLTS(Unit.VOLT, Unit.VOLT.base(), 0.05, CellMoment::terminalV, null),
     AMPS(Unit.AMPERE, Unit.AMPERE.base(), 0.1, CellMoment::currentA, CoilMoment::currentA),
@@ -37,36 +37,36 @@ enum Quantity {
         this.ofCoil = ofCoil;
     }
 
-    String word() {
+    public String word() {
         return name().toLowerCase(Locale.ROOT);
     }
 
     /** What the axis spans at least, in the unit of SI. */
-    double leastSpan() {
+    public double leastSpan() {
         return leastSpan;
     }
 
     /** Share of the drawer's width that its chart takes, percent. */
-    double widthPercent() {
+    public double widthPercent() {
         return this == VOLTS ? 34 : 22;
     }
 
-    double of(CellMoment cell) {
+    public double of(CellMoment cell) {
         return ofCell.applyAsDouble(cell);
     }
 
     /** What is read of a coil; empty where a coil has no such thing. */
-    Optional<ToDoubleFunction<CoilMoment>> ofCoil() {
+    public Optional<ToDoubleFunction<CoilMoment>> ofCoil() {
         return Optional.ofNullable(ofCoil);
     }
 
     /** A value as it is read off. */
-    String print(double value, QuantityFormat format) {
+    public String print(double value, QuantityFormat format) {
         return format.print(value, unit);
     }
 
     /** A round value at an axis. */
-    String tick(double value, QuantityFormat format) {
+    public String tick(double value, QuantityFormat format) {
         return format.print(value, scale, Digits.atMostDecimals(2));
     }
 }

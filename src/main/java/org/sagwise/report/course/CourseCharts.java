@@ -1,4 +1,4 @@
-package org.sagwise.ui.clock;
+package org.sagwise.report.course;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -16,10 +16,10 @@ import org.sagwise.run.Trace;
 import org.sagwise.scenario.Part;
 
 /** Makes charts of what was recorded. */
-final class CourseCharts {
+public final class CourseCharts {
 
     /** More lines than this in one chart are told apart by nobody. */
-    static final int MOST_PARTS = 7;
+    public static final int MOST_PARTS = 7;
 
     private final Bench bench;
     private final List<List<CellMoment>> cellMoments;
@@ -28,7 +28,7 @@ final class CourseCharts {
     private final double endS;
     private final ClockTexts texts;
 
-    CourseCharts(Bench bench, Trace course, ClockTexts texts) {
+    public CourseCharts(Bench bench, Trace course, ClockTexts texts) {
         this.bench = bench;
         this.texts = texts;
         cellMoments = course.states().stream().map(RunState::cells).toList();
@@ -38,13 +38,13 @@ final class CourseCharts {
     }
 
     /** Parts of a bench that have curves, in the order of their lines: cells first. */
-    static List<Part> parts(Bench bench) {
+    public static List<Part> parts(Bench bench) {
         List<Part> parts = new ArrayList<>(bench.scenario().partsOf(PartKind.CELL));
         parts.addAll(bench.scenario().partsOf(PartKind.COIL));
         return parts.subList(0, Math.min(MOST_PARTS, parts.size()));
     }
 
-    static Series series(int place) {
+    public static Series series(int place) {
         return Series.values()[place % Series.values().length];
     }
 
@@ -53,7 +53,7 @@ final class CourseCharts {
      *
      * @param hidden ids of parts that are left out
      */
-    Chart of(Quantity quantity, Set<String> hidden) {
+    public Chart of(Quantity quantity, Set<String> hidden) {
         List<Curve> curves = new ArrayList<>();
         List<Part> parts = parts(bench);
         for (int place = 0; place < parts.size(); place++) {

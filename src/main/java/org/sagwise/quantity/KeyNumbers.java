@@ -1,13 +1,7 @@
-package org.sagwise.ui.inspector;
+package org.sagwise.quantity;
 
 import java.math.BigDecimal;
 import java.util.Locale;
-import org.sagwise.quantity.Digits;
-import org.sagwise.quantity.Measure;
-import org.sagwise.quantity.Parsed;
-import org.sagwise.quantity.QuantityFormat;
-import org.sagwise.quantity.QuantityParser;
-import org.sagwise.quantity.Unit;
 
 /**
  * Numbers of a scenario's keys as people read and write them: {@code 0.3}, {@code 300 mΩ} and
@@ -15,7 +9,7 @@ import org.sagwise.quantity.Unit;
  *
  * @param locale language and number format
  */
-record KeyNumbers(Locale locale) {
+public record KeyNumbers(Locale locale) {
 
     private static final int SHOWN_DIGITS = 4;
 
@@ -25,38 +19,38 @@ record KeyNumbers(Locale locale) {
     private static final int MOST_WRITTEN_DIGITS = 6;
 
     /** What a bare number under this key is in; shares and counts have no unit. */
-    static Measure measure(String key) {
+    public static Measure measure(String key) {
         return Measure.ofKey(key).orElse(Measure.of(Unit.FRACTION));
     }
 
-    static String unit(String key) {
+    public static String unit(String key) {
         return measure(key).scale().symbol();
     }
 
     /** A number as written, every digit of it. */
-    String exact(double value) {
+    public String exact(double value) {
         return QuantityFormat.forPeople(locale).number(value, Digits.all());
     }
 
     /** Whether a number has more digits than anyone would write: a program found it. */
-    boolean isComputed(double value) {
+    public boolean isComputed(double value) {
         return BigDecimal.valueOf(value).stripTrailingZeros().precision() > MOST_WRITTEN_DIGITS;
     }
 
     /** A number as written; of one that was computed, the digits that mean anything. */
-    String shown(double value) {
+    public String shown(double value) {
         return isComputed(value)
                 ? QuantityFormat.forPeople(locale).number(value, Digits.significant(MEANINGFUL_DIGITS))
                 : exact(value);
     }
 
     /** A number that nobody wrote, as a hint. */
-    String roughly(double value) {
+    public String roughly(double value) {
         return QuantityFormat.forPeople(locale).number(value, Digits.atMostSignificant(SHOWN_DIGITS));
     }
 
     /** Reads a text; the value is in the unit of the key. */
-    Parsed read(String key, String text) {
+    public Parsed read(String key, String text) {
         Measure measure = measure(key);
         Parsed parsed = new QuantityParser(locale).parse(text, measure);
         return parsed instanceof Parsed.Value value

@@ -1,4 +1,4 @@
-package org.sagwise.ui.clock;
+package org.sagwise.report.course;
 
 import java.text.DecimalFormatSymbols;
 import java.util.Locale;
@@ -24,12 +24,12 @@ public final class ClockTexts {
         return texts.say(key, words);
     }
 
-    Locale locale() {
+    public Locale locale() {
         return texts.locale();
     }
 
     /** Sentences about what happens on a bench. */
-    RunTexts about(Bench bench) {
+    public RunTexts about(Bench bench) {
         return new RunTexts(bench, QuantityFormat.forPeople(texts.locale()));
     }
 

@@ -1,4 +1,4 @@
-package org.sagwise.ui.clock;
+package org.sagwise.report.course;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -38,7 +38,7 @@ class ClockTextsTest {
 
     private static Set<String> inCode(Pattern pattern) throws IOException {
         StringBuilder code = new StringBuilder();
-        for (String folder : new String[] {"ui/clock", "picture/plot"}) {
+        for (String folder : new String[] {"ui/clock", "report/course", "picture/plot"}) {
             try (Stream<Path> files = Files.walk(CODE.resolve(folder))) {
                 for (Path file :
                         files.filter(f -> f.toString().endsWith(".java")).toList()) {
