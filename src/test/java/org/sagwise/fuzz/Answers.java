@@ -58,11 +58,18 @@ final class Answers {
         }
     }
 
+    private record Judged(Assessment assessment, List<Offer> offers) {
+
+        static Judged of(Assessment assessment) {
+            return new Judged(assessment, Fixes.of(assessment));
+        }
+    }
+
     /** Solves a scenario, judges, cures, explains, compares, lays out and shares it. */
     private static void everything(Scenario scenario) {
-        Effort.bounded(() -> Fixes.of(Assessment.of(scenario, CATALOGUE)));
-        Assessment assessment = Assessment.of(scenario, CATALOGUE);
-        Fixes.of(assessment).forEach(Answers::harmless);
+        Judged judged = Effort.bounded(() -> Judged.of(Assessment.of(scenario, CATALOGUE)));
+        Assessment assessment = judged.assessment();
+        judged.offers().forEach(Answers::harmless);
         Optional<Cure> cure = Cure.of(assessment);
         Effort.bounded(() -> explained(assessment, cure));
         cure.ifPresent(it -> Effort.bounded(() -> Comparison.of(assessment, it.after())));

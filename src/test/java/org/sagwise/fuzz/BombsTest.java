@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.function.Supplier;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -54,8 +55,7 @@ class BombsTest {
     void file_thatIsLarge_isAnsweredWithinTheBounds(Bomb bomb) {
         byte[] file = bomb.bytes();
 
-        Memory.bounded(() -> Answers.words(Answers.READER.read(file)));
-        Effort.bounded(() -> Answers.words(Answers.READER.read(file)));
+        withinTheBounds(() -> Answers.READER.read(file));
     }
 
     @ParameterizedTest
@@ -64,8 +64,11 @@ class BombsTest {
         String text = Sealed.sealed(Sealed.deflated(bomb.bytes()));
         assertTrue(text.length() < ShareText.MOST_CHARACTERS, "sent as one share text");
 
-        Memory.bounded(() -> Answers.words(ShareText.read(text, Answers.READER)));
-        Effort.bounded(() -> Answers.words(ShareText.read(text, Answers.READER)));
+        withinTheBounds(() -> ShareText.read(text, Answers.READER));
+    }
+
+    private static void withinTheBounds(Supplier<Loaded> read) {
+        Effort.bounded(() -> Memory.bounded(() -> Answers.words(read.get())));
     }
 
     @Test

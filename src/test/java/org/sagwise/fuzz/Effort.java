@@ -2,6 +2,7 @@ package org.sagwise.fuzz;
 
 import java.lang.management.ManagementFactory;
 import java.time.Duration;
+import java.util.function.Supplier;
 
 /**
  * Holds the program to its promise that nobody waits longer than two seconds, whatever a stranger
@@ -23,19 +24,28 @@ final class Effort {
     /**
      * Does it, and again only if it took too long.
      *
+     * @return what came of it
      * @throws AssertionError if it takes longer than {@link #MOST} every time
      */
-    static void bounded(Runnable task) {
+    static <T> T bounded(Supplier<T> task) {
         long quickest = Long.MAX_VALUE;
         for (int i = 0; i < GOES; i++) {
             long begin = cpuTimeNs();
-            task.run();
+            T done = task.get();
             quickest = Math.min(quickest, cpuTimeNs() - begin);
             if (quickest <= MOST.toNanos()) {
-                return;
+                return done;
             }
         }
         throw new AssertionError("takes " + quickest / 1_000_000 + " ms of the processor's time");
+    }
+
+    /** As the other one, where nothing comes of it. */
+    static void bounded(Runnable task) {
+        bounded(() -> {
+            task.run();
+            return true;
+        });
     }
 
     /** Whether the fuzzer counts what is reached. */

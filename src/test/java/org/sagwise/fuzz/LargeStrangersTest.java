@@ -36,8 +36,7 @@ class LargeStrangersTest {
     })
     void scenario_largeAndTangled_isAnsweredInGoodTime(int parts, int links) throws IOException {
         byte[] file = MAPPER.writeValueAsBytes(tangle(parts, links, new Random(parts + links)));
-        Effort.bounded(() -> Answers.READER.read(file));
-        Loaded loaded = Answers.READER.read(file);
+        Loaded loaded = Effort.bounded(() -> Answers.READER.read(file));
 
         assertTrue(loaded.scenario().isPresent(), () -> loaded.findings().toString());
         Answers.of(loaded);

@@ -16,7 +16,6 @@ import org.sagwise.ui.SagwiseApp;
 import org.sagwise.ui.settings.ConfigFolder;
 import org.testfx.api.FxRobot;
 import org.testfx.api.FxToolkit;
-import org.testfx.util.WaitForAsyncUtils;
 
 /**
  * A test that works the real window as a person does. It has a settings folder of its own, in
@@ -30,7 +29,7 @@ abstract class GuiTest {
     @TempDir
     private Path folder;
 
-    private final FxRobot robot = new FxRobot();
+    private final FxRobot robot = new QuickRobot();
     private Application application;
 
     @BeforeEach
@@ -90,7 +89,7 @@ abstract class GuiTest {
     }
 
     void settle() {
-        WaitForAsyncUtils.waitForFxEvents();
+        QuickRobot.settle();
     }
 
     Node node(String id) {
