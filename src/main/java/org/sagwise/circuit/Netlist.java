@@ -66,7 +66,7 @@ public final class Netlist {
      * Reads the shape of a circuit.
      *
      * @param byLinks the nets that those links of the scenario make which join their ends
-     * @param conducts whether current passes a switch, a fuse, a reverse guard or a meter as through metal
+     * @param conducts whether current passes what lies in its way, or a meter, as through metal
      */
     public static Netlist of(Scenario scenario, Nets byLinks, Predicate<Part> conducts) {
         return new Netlist(scenario, byLinks, conducts);
@@ -90,28 +90,31 @@ public final class Netlist {
     }
 
     private static boolean isMetal(Part part, Predicate<Part> conducts) {
-        return switch (part.kind()) {
-            case SWITCH, FUSE, REVERSE_GUARD, METER -> conducts.test(part);
-            case PTC -> true;
-            case RESISTOR -> part.numberOrDefault("ohm") <= CONDUCTOR_OHM;
-            default -> false;
+        return switch (part.kind().role()) {
+            case IN_LINE, METER -> conducts.test(part);
+            case LOAD -> part.kind() == PartKind.RESISTOR && part.numberOrDefault("ohm") <= CONDUCTOR_OHM;
+            case SOURCE, CONVERTER -> false;
         };
     }
 
     private void sort(Part part, int first, Predicate<Part> conducts) {
-        switch (part.kind()) {
-            case CELL, SUPPLY -> put(sources, part, first + MINUS, first);
-            case COIL, CHARGER -> put(loads, part, first, first + 1);
-            case BOARD -> {
+        if (isMetal(part, conducts)) {
+            return;
+        }
+        switch (part.kind().role()) {
+            case SOURCE -> {
+                if (part.kind() == PartKind.CHARGER) {
+                    put(loads, part, first, first + 1);
+                } else {
+                    put(sources, part, first + MINUS, first);
+                }
+            }
+            case LOAD -> put(loads, part, first, first + 1);
+            case CONVERTER -> {
                 outputs.add(new Branch(part.id(), nets.of(first + OUT_MINUS), nets.of(first + OUT_PLUS)));
                 put(loads, part, first, first + IN_MINUS);
             }
-            case RESISTOR, SWITCH, FUSE, PTC, REVERSE_GUARD, METER -> {
-                if (!isMetal(part, conducts)) {
-                    boolean load = part.kind() == PartKind.RESISTOR;
-                    put(load ? loads : gaps, part, first, first + 1);
-                }
-            }
+            case IN_LINE, METER -> put(gaps, part, first, first + 1);
         }
     }
 

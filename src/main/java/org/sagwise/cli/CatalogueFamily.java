@@ -12,9 +12,10 @@ import org.sagwise.part.PartKind;
  * The entries of one kind.
  *
  * @param word its name on the command line and in JSON
+ * @param key of its heading, in the bundles
  * @param entries in the order of the catalogue
  */
-record CatalogueFamily(String word, List<CatalogueEntry> entries) {
+record CatalogueFamily(String word, String key, List<CatalogueEntry> entries) {
 
     CatalogueFamily {
         entries = List.copyOf(entries);
@@ -37,17 +38,22 @@ record CatalogueFamily(String word, List<CatalogueEntry> entries) {
     }
 
     private static CatalogueFamily of(Catalogue catalogue, PartKind kind) {
-        return of(kind.descriptor().family().orElseThrow().word(), catalogue.models(kind));
+        String word = kind.descriptor().family().orElseThrow().word();
+        return new CatalogueFamily(
+                word,
+                "family." + kind.word(),
+                List.copyOf(catalogue.models(kind).all()));
     }
 
     private static CatalogueFamily of(String word, Entries<?> entries) {
-        return new CatalogueFamily(word, List.copyOf(entries.all()));
+        return new CatalogueFamily(word, "family." + word, List.copyOf(entries.all()));
     }
 
     /** The same family with those entries alone that have this id. */
     CatalogueFamily only(String id) {
         return new CatalogueFamily(
                 word,
+                key,
                 entries.stream()
                         .filter(entry -> entry.id().equalsIgnoreCase(id))
                         .toList());

@@ -31,7 +31,7 @@ final class PartsText {
 
     void list(List<CatalogueFamily> families) {
         for (CatalogueFamily family : families) {
-            call.result(texts.say("family." + family.word()));
+            call.result(texts.say(family.key()));
             TextTable table = new TextTable(Side.LEFT, Side.LEFT);
             for (CatalogueEntry entry : family.entries()) {
                 table.row("  " + entry.id(), call.printable(entry.card().title().in(call.locale())));

@@ -58,6 +58,11 @@ public enum PartKind {
         return descriptor.keys().specs();
     }
 
+    /** Whether such a part may have a key of this name. */
+    public boolean has(String key) {
+        return descriptor.keys().find(key).isPresent();
+    }
+
     /**
      * What holds for a part of this kind.
      *

@@ -123,11 +123,11 @@ final class ReadingTaker {
     }
 
     private static PartReading.State withoutElement(PartKind kind) {
-        return switch (kind) {
-            case FUSE, COIL -> PartReading.State.BLOWN;
-            case BOARD, CHARGER -> PartReading.State.IDLE;
-            case REVERSE_GUARD -> PartReading.State.BLOCKING;
-            case CELL, SWITCH, PTC, SUPPLY, RESISTOR, METER -> PartReading.State.OPEN;
+        return switch (kind.role()) {
+            case LOAD -> PartReading.State.BLOWN;
+            case CONVERTER -> PartReading.State.IDLE;
+            case SOURCE -> kind == PartKind.CHARGER ? PartReading.State.IDLE : PartReading.State.OPEN;
+            case IN_LINE, METER -> kind.has("blown") ? PartReading.State.BLOWN : PartReading.State.OPEN;
         };
     }
 

@@ -8,17 +8,22 @@ import java.util.Locale;
  *
  * <p>Bundles lie in {@code org/sagwise/texts}, UTF-8, with patterns as {@link MessageFormat} reads
  * them: an apostrophe is written twice. A language that a bundle lacks is answered in English,
- * whatever the machine's own language is.
+ * whatever the machine's own language is. What a bundle leaves out is looked for in {@code kinds}: what kinds of part and
+ * their keys are called, wherever they are spoken of.
  */
 public final class Texts {
 
     private static final String FOLDER = "/org/sagwise/texts/";
 
+    private static final String SHARED = FOLDER + "kinds";
+
     private final Bundle bundle;
+    private final Bundle shared;
     private final Locale locale;
 
-    private Texts(Bundle bundle, Locale locale) {
-        this.bundle = bundle;
+    private Texts(String path, Locale locale) {
+        this.bundle = Bundle.of(path, locale);
+        this.shared = Bundle.of(SHARED, locale);
         this.locale = locale;
     }
 
@@ -39,31 +44,31 @@ public final class Texts {
      * @throws java.util.MissingResourceException if there is no such bundle at all
      */
     public static Texts at(String path, Locale locale) {
-        return new Texts(Bundle.of(path, locale), locale);
+        return new Texts(path, locale);
     }
 
     /**
      * The sentence under this key, filled in.
      *
      * @param words what replaces {@code {0}}, {@code {1}} …; numbers are written by locale
-     * @throws java.util.MissingResourceException if the bundle has no such key
+     * @throws java.util.MissingResourceException if neither the bundle nor that of the kinds has such a key
      */
     public String say(String key, Object... words) {
-        return new MessageFormat(bundle.pattern(key), locale).format(words);
+        return new MessageFormat(raw(key), locale).format(words);
     }
 
     /**
      * What stands under this key, to the letter: for patterns that are filled in another way.
      *
-     * @throws java.util.MissingResourceException if the bundle has no such key
+     * @throws java.util.MissingResourceException if neither the bundle nor that of the kinds has such a key
      */
     public String raw(String key) {
-        return bundle.pattern(key);
+        return (bundle.has(key) ? bundle : shared).pattern(key);
     }
 
-    /** Whether the bundle has a sentence under this key. */
+    /** Whether there is a sentence under this key. */
     public boolean has(String key) {
-        return bundle.has(key);
+        return bundle.has(key) || shared.has(key);
     }
 
     public Locale locale() {

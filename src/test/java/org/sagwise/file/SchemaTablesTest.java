@@ -33,7 +33,7 @@ class SchemaTablesTest {
     private final JsonNode schema;
 
     SchemaTablesTest() throws IOException {
-        schema = new ObjectMapper().readTree(SchemaTablesTest.class.getResourceAsStream(ScenarioSchemaTest.RESOURCE));
+        schema = new ObjectMapper().readTree(ScenarioSchemaTest.FILE.toFile());
     }
 
     @ParameterizedTest

@@ -23,7 +23,7 @@ final class LedgerRow {
     LedgerRow(Ledger.Entry entry, Wording wording) {
         this.wording = wording;
         word = entry.name().toLowerCase(Locale.ROOT);
-        name = new Label(wording.say("ledger." + word));
+        name = new Label(wording.say("ledger.row." + word));
         name.setWrapText(true);
         volts.label().setId("ledger-" + word + "-volts");
         watts.label().setId("ledger-" + word + "-watts");
@@ -47,7 +47,7 @@ final class LedgerRow {
         watts.setText(wording.inColumn(row.powerW(), largestW));
         exact.setText(wording.say(
                 "ledger.exact",
-                wording.say("ledger." + word + ".tip"),
+                wording.say("ledger.row." + word + ".tip"),
                 wording.quantity(row.voltsV(), Unit.VOLT),
                 wording.quantity(row.powerW(), Unit.WATT)));
     }

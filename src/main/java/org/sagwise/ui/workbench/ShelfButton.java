@@ -77,8 +77,7 @@ final class ShelfButton extends ContentButton {
         String kind = good.part().kind().word();
         return hasAll(
                 search,
-                String.join(
-                        " ", title(good, wording), wording.say("kind." + kind), wording.say("shelf.family." + kind)),
+                String.join(" ", title(good, wording), wording.say("kind." + kind), wording.say("family." + kind)),
                 wording.locale());
     }
 

@@ -61,7 +61,7 @@ public final class ShelfColumn extends VBox {
     }
 
     private Label heading(PartKind kind) {
-        Label label = new Label(wording.say("shelf.family." + kind.word()));
+        Label label = new Label(wording.say("family." + kind.word()));
         label.getStyleClass().add("section-title");
         return label;
     }

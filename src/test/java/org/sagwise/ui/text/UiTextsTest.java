@@ -60,8 +60,8 @@ class UiTextsTest {
         Stream.of(PartReading.State.values()).forEach(state -> keys.add("state." + word(state)));
         Stream.of(Caution.When.values()).forEach(when -> keys.add("when." + word(when)));
         for (Ledger.Entry entry : Ledger.Entry.values()) {
-            keys.add("ledger." + word(entry));
-            keys.add("ledger." + word(entry) + ".tip");
+            keys.add("ledger.row." + word(entry));
+            keys.add("ledger.row." + word(entry) + ".tip");
         }
         Stream.of("name", "kind", "volts", "amps", "watts", "remark").forEach(column -> keys.add("table." + column));
         Stream.of("space", "tab", "arrows", "enter", "escape", "pan", "menu", "choose")
@@ -85,7 +85,7 @@ class UiTextsTest {
         keys.add("key.contact_mohm");
         Stream.of("left.shelf", "left.card", "left.examples", "left.lessons", "left.lesson", "left.author")
                 .forEach(key -> keys.addAll(Set.of(key, key + ".tip")));
-        Stream.of(PartKind.values()).forEach(kind -> keys.add("shelf.family." + kind.word()));
+        Stream.of(PartKind.values()).forEach(kind -> keys.add("family." + kind.word()));
         Stream.of("supply", "resistor", "meter")
                 .map(word -> "shelf.plain." + word)
                 .forEach(key -> keys.addAll(Set.of(key, key + ".about")));
@@ -175,6 +175,7 @@ class UiTextsTest {
     void bundle_everyKeyThatTheCodePutsTogether_isThere() throws IOException {
         Set<String> missing = new TreeSet<>(asked());
         missing.removeAll(bundle("ui.properties").stringPropertyNames());
+        missing.removeAll(bundle("kinds.properties").stringPropertyNames());
 
         assertEquals(Set.of(), missing);
     }
@@ -189,17 +190,27 @@ class UiTextsTest {
     }
 
     @Test
+    void kinds_everyKeyOfACardOrTheLedger_isUsed() throws IOException {
+        Set<String> unused = new TreeSet<>(bundle("kinds.properties").stringPropertyNames());
+        unused.removeIf(key -> !key.matches("(key|word|ledger\\.row)\\..*"));
+        unused.removeAll(asked());
+
+        assertEquals(Set.of(), unused);
+    }
+
+    @Test
     void code_everyLiteralThatLooksLikeAKey_isInTheBundle() throws IOException {
         Pattern said = Pattern.compile("(?:(?<!locale\\))\\.say|[^.a-z]say|[^.]text)\\(\\s*\"([a-z][a-z0-9._-]*)\"");
         Set<String> missing = found(said, code()).collect(Collectors.toCollection(TreeSet::new));
         missing.removeIf(key -> key.endsWith("."));
         missing.removeAll(bundle("ui.properties").stringPropertyNames());
+        missing.removeAll(bundle("kinds.properties").stringPropertyNames());
 
         assertEquals(Set.of(), missing);
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"ui.properties", "ui_de.properties"})
+    @ValueSource(strings = {"ui.properties", "ui_de.properties", "kinds.properties", "kinds_de.properties"})
     void bundle_everySentence_isThereAndDoublesItsApostrophes(String name) throws IOException {
         Properties texts = bundle(name);
         for (String key : texts.stringPropertyNames()) {
@@ -211,7 +222,7 @@ class UiTextsTest {
 
     /** Nothing here may promise that a circuit is harmless. */
     @ParameterizedTest
-    @ValueSource(strings = {"ui.properties", "ui_de.properties"})
+    @ValueSource(strings = {"ui.properties", "ui_de.properties", "kinds.properties", "kinds_de.properties"})
     void bundle_everySentence_promisesNoSafety(String name) throws IOException {
         Pattern promise = Pattern.compile("\\b(safe|safely|ungefährlich|gefahrlos)\\b");
         bundle(name)
