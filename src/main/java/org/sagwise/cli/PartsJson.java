@@ -38,6 +38,8 @@ final class PartsJson {
     private void number(String key, Object value) {
         if (value instanceof Double number) {
             json.number(key, number);
+        } else if (value instanceof Boolean flag) {
+            json.flag(key, flag);
         } else if (value instanceof Map<?, ?> group) {
             json.object(key, () -> group.forEach((name, it) -> number((String) name, it)));
         } else {

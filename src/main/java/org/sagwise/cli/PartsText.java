@@ -86,6 +86,9 @@ final class PartsText {
     }
 
     private String shown(String key, Object value) {
+        if (Boolean.TRUE.equals(value)) {
+            return texts.say("part.yes");
+        }
         if (!(value instanceof Double number)) {
             return String.valueOf(value);
         }

@@ -24,6 +24,7 @@ public record CatalogueDefect(String file, Finding finding) {
         UNKNOWN_KEY("unknown-key"),
         NOT_A_TEXT("not-a-text"),
         NOT_A_NUMBER("not-a-number"),
+        NOT_A_FLAG("not-a-flag"),
         NOT_ABOVE_ZERO("not-above-zero"),
         BELOW_ZERO("below-zero"),
         NOT_WHOLE("not-whole"),

@@ -125,6 +125,15 @@ final class CatalogueFields {
         return Optional.empty();
     }
 
+    /** A {@code true} or {@code false} that is there; empty when it is neither. */
+    Optional<Boolean> flag(String key) {
+        if (optional(key) instanceof Boolean flag) {
+            return Optional.of(flag);
+        }
+        defect(key, Problem.NOT_A_FLAG);
+        return Optional.empty();
+    }
+
     private static Problem outside(double number, KeySpec.NumberType type) {
         if (type.grain() == KeySpec.Grain.WHOLE && number != Math.rint(number)) {
             return Problem.NOT_WHOLE;

@@ -67,6 +67,8 @@ final class CatalogueModels {
         KeySpec.Type type = spec.type();
         if (type instanceof KeySpec.NumberType number) {
             return fields.number(spec.name(), number).map(Object.class::cast);
+        } else if (type instanceof KeySpec.FlagType) {
+            return fields.flag(spec.name()).map(Object.class::cast);
         } else if (type instanceof KeySpec.ChoiceType choice) {
             return fields.word(spec.name(), choice.choices()).map(Object.class::cast);
         } else if (type instanceof KeySpec.CatalogueType) {

@@ -1,5 +1,8 @@
 package org.sagwise.hazard;
 
+import static org.sagwise.hazard.Cures.Way.FEWER_WATTS;
+import static org.sagwise.hazard.Cures.Way.LOWER_CHARGE;
+import static org.sagwise.hazard.Cures.Way.MORE_OHMS;
 import static org.sagwise.hazard.Cures.Way.SAME_CHARGE;
 import static org.sagwise.hazard.Cures.cures;
 import static org.sagwise.hazard.Foretold.on;
@@ -10,6 +13,7 @@ import static org.sagwise.hazard.Signal.WARNING;
 import java.util.ArrayList;
 import java.util.List;
 import org.sagwise.hazard.Hazard.Listing;
+import org.sagwise.part.PtcSpec;
 import org.sagwise.run.RunEvent.Kind;
 
 /** What only time shows. It is found by {@link LookAhead}, which runs the bench, and not at the first moment. */
@@ -48,6 +52,22 @@ final class AheadHazards {
                                             "cell-deep-discharged"),
                             cures(SAME_CHARGE)),
                     ahead(
+                            "ahead-cell-ptc-fails",
+                            513,
+                            "the PTC inside a cell trips, and more than "
+                                    + Listing.number(PtcSpec.CELL_MOST_FULL)
+                                    + " times the volts of a full cell come to stand across it",
+                            "which cell, when, and that it guards no row",
+                            on(Kind.CELL_PTC_FAILED).as(WARNING).once(),
+                            cures(MORE_OHMS)),
+                    ahead(
+                            "ahead-cid",
+                            516,
+                            "a cell is charged until its own current interrupter opens it",
+                            "which cell, and when",
+                            on(Kind.CID_OPENED).as(WARNING),
+                            cures(LOWER_CHARGE, SAME_CHARGE)),
+                    ahead(
                             "ahead-wire-melts",
                             520,
                             "a jumper reaches the melting point of copper",
@@ -65,6 +85,20 @@ final class AheadHazards {
                             "a fuse melts",
                             "when, and at how many amps",
                             on(Kind.FUSE_BLOWN).as(NOTICE).unless("fuse-will-open")),
+                    ahead(
+                            "ahead-ptc",
+                            543,
+                            "a resettable fuse trips",
+                            "when, and at how many amps",
+                            on(Kind.PTC_TRIPPED).as(NOTICE).unless("ptc-will-trip"),
+                            cures(MORE_OHMS, FEWER_WATTS)),
+                    ahead(
+                            "ahead-cell-ptc",
+                            546,
+                            "the PTC inside a cell trips",
+                            "which cell, and when",
+                            on(Kind.CELL_PTC_TRIPPED).as(NOTICE),
+                            cures(MORE_OHMS, FEWER_WATTS)),
                     ahead(
                             "ahead-guard",
                             550,

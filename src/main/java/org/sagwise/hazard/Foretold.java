@@ -10,18 +10,23 @@ import org.sagwise.run.RunEvent;
  * @param kinds the events
  * @param signal how grave it is
  * @param known ids of cautions that say as much about the same part already
+ * @param isOnce whether the first is told alone, since it stands for all of a row
  */
-record Foretold(List<RunEvent.Kind> kinds, Signal signal, Set<String> known) implements Bearing {
+record Foretold(List<RunEvent.Kind> kinds, Signal signal, Set<String> known, boolean isOnce) implements Bearing {
 
     static Foretold on(RunEvent.Kind... kinds) {
-        return new Foretold(List.of(kinds), Signal.NOTICE, Set.of());
+        return new Foretold(List.of(kinds), Signal.NOTICE, Set.of(), false);
     }
 
     Foretold as(Signal said) {
-        return new Foretold(kinds, said, known);
+        return new Foretold(kinds, said, known, isOnce);
     }
 
     Foretold unless(String... cautions) {
-        return new Foretold(kinds, signal, Set.of(cautions));
+        return new Foretold(kinds, signal, Set.of(cautions), isOnce);
+    }
+
+    Foretold once() {
+        return new Foretold(kinds, signal, known, true);
     }
 }

@@ -136,7 +136,8 @@ public final class LookAhead {
     private void tell(How how, String id, Foretold foretold, RunResult run) {
         for (Kind kind : foretold.kinds()) {
             for (RunEvent event : run.events(kind)) {
-                if (isNews(foretold, event) && matters(run, event) && told.add(id + " " + event.part())) {
+                String what = foretold.isOnce() ? id : id + " " + event.part();
+                if (isNews(foretold, event) && matters(run, event) && told.add(what)) {
                     found.add(caution(how, foretold.signal(), event, run).build(id));
                 }
             }

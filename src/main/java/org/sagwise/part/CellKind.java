@@ -10,11 +10,13 @@ import static org.sagwise.part.key.KeySpec.optional;
 import static org.sagwise.part.key.KeySpec.required;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.sagwise.part.key.EffectiveKeys;
 import org.sagwise.part.key.KeyRule;
 import org.sagwise.part.key.KeySpec;
+import org.sagwise.part.key.KeySpec.FlagType;
 import org.sagwise.part.key.KeyTable;
 
 /** A round cell. */
@@ -62,6 +64,8 @@ final class CellKind {
                                     required("mohm", from(0, 100_000)),
                                     limit("under_V"),
                                     limit("over_V"))),
+                    optional("ptc", new FlagType(Optional.of(false))),
+                    optional("cid", new FlagType(Optional.of(false))),
                     optional("claimed_A", from(LEAST_A, MOST_A)),
                     optional("claimed_mAh", from(LEAST_MAH, 1_000_000)))
             .with(

@@ -19,6 +19,10 @@ import org.sagwise.part.key.EffectiveKeys;
  *     run stops at once
  * @param fullV voltage at which charging ends (V), above 0; all kinds but LFP rest there when full
  * @param guard circuit board of a protected cell
+ * @param ptc what chokes a current that heats it, in the cap of an ordinary cell; its cold resistance
+ *     is part of {@code internalOhm}
+ * @param hasCid whether a current interrupter opens it for good when overcharge drives up its
+ *     pressure; false where nobody knows
  * @param claim what the label says where it differs
  */
 public record CellSpec(
@@ -32,6 +36,8 @@ public record CellSpec(
         double cutoffV,
         double fullV,
         Optional<Guard> guard,
+        Optional<PtcSpec> ptc,
+        boolean hasCid,
         Optional<LabelClaim> claim) {
 
     /**
@@ -69,7 +75,15 @@ public record CellSpec(
                 values.need("cutoff_V"),
                 values.need("full_V"),
                 values.group("guard").map(Guard::of),
+                ptc(values),
+                values.flag("cid"),
                 claim(values));
+    }
+
+    private static Optional<PtcSpec> ptc(EffectiveKeys values) {
+        double holdA = values.number("limit_A").orElse(PtcSpec.CELL_HOLD_RATE * values.milli("capacity_mAh"));
+        double ohm = PtcSpec.CELL_SHARE * values.milli("internal_mohm");
+        return values.flag("ptc") && ohm > 0 ? Optional.of(PtcSpec.inCell(holdA, ohm)) : Optional.empty();
     }
 
     private static Optional<Pulse> pulse(EffectiveKeys values) {
@@ -98,6 +112,8 @@ public record CellSpec(
                 cutoffV,
                 fullV,
                 guard.map(it -> it.withOhm(guards)),
+                ptc,
+                hasCid,
                 claim);
     }
 

@@ -44,6 +44,20 @@ public record PtcSpec(double holdA, double tripA, double ohm, double tripS) {
     /** Usual time to trip at five times the held current for each ampere of it, s/A: data sheet at 16 V, 0.7 to 1.9. */
     static final double USUAL_S_PER_A = 1.1;
 
+    /** What a cell's own PTC has of the cell's resistance, share: teaching value. */
+    static final double CELL_SHARE = 0.25;
+
+    /** Current over capacity (1/h) that the PTC of a cell without a known limit holds: from memory. */
+    static final double CELL_HOLD_RATE = 2;
+
+    /**
+     * Volts across that of a cell once it has tripped, as a multiple of those of one full cell, from which on it is not
+     * counted on any more. NASA NESC Technical Bulletin 09-02: it guards a single cell in an
+     * external short, and may fail at the voltage of a row. How many volts it bears is left open
+     * there; here none of a row: teaching value.
+     */
+    public static final double CELL_MOST_FULL = 1.5;
+
     /** Temperature from which on the rated least tripping current heats it faster than the air cools it, °C. */
     private static final double KNEE_C = kneeC();
 
@@ -57,6 +71,17 @@ public record PtcSpec(double holdA, double tripA, double ohm, double tripS) {
     /** The resettable fuse that these values describe. */
     public static PtcSpec of(EffectiveKeys values) {
         return new PtcSpec(values.need("hold_A"), values.need("trip_A"), values.milli("mohm"), values.need("trip_s"));
+    }
+
+    /**
+     * The ring in the cap of an ordinary cell: holds the cell's continuous limit, trips like any of
+     * its size.
+     *
+     * @param holdA current that it holds for ever (A), above 0
+     * @param ohm resistance when cold (Ω), above 0
+     */
+    static PtcSpec inCell(double holdA, double ohm) {
+        return new PtcSpec(holdA, USUAL_TRIP_RATIO * holdA, ohm, USUAL_S_PER_A * holdA);
     }
 
     /** Where (T − 23 °C)/R(T) is largest; settles to a millionth of a kelvin within a few rounds. */
@@ -95,6 +120,19 @@ public record PtcSpec(double holdA, double tripA, double ohm, double tripS) {
     public double heatCapacityJPerK() {
         double currentA = TIMED_AT * holdA;
         return currentA * currentA * ohm * tripS / (SWITCH_C - RATED_C);
+    }
+
+    /**
+     * Temperature (°C) after constant heat, for one that loses it to a cell: exact, however long.
+     *
+     * @param temperatureC temperature at the start (°C)
+     * @param heatW heat made in it (W)
+     * @param cellC temperature of the cell (°C)
+     * @param durationS duration (s), 0 or more
+     */
+    public double after(double temperatureC, double heatW, double cellC, double durationS) {
+        double settled = cellC + heatW / lossWPerK();
+        return settled + (temperatureC - settled) * Math.exp(-durationS * lossWPerK() / heatCapacityJPerK());
     }
 
     /** How it warms and cools. */

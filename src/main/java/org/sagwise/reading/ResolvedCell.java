@@ -56,9 +56,9 @@ public record ResolvedCell(
         return part.id();
     }
 
-    /** Resistance between its terminals in a state, guard included, Ω. */
+    /** Resistance between its terminals in a state, guard and PTC included, Ω. */
     public double ohmAt(CellState state) {
-        return resistance.ohmAt(state.temperatureC(), state.charge(), health) + spec.guardOhm();
+        return resistance.ohmAt(state.temperatureC(), state.charge(), health) + spec.guardOhm() + state.ptcOhm();
     }
 
     /** How it warms and cools where it lies. */

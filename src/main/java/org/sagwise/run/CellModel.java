@@ -3,6 +3,7 @@ package org.sagwise.run;
 import org.sagwise.part.CellPolarisation;
 import org.sagwise.part.CellThermal;
 import org.sagwise.part.Guard;
+import org.sagwise.part.PtcSpec;
 import org.sagwise.part.RestVoltageCurve;
 import org.sagwise.reading.ResolvedCell;
 
@@ -18,6 +19,10 @@ final class CellModel {
     final double heatCapacityJPerK;
     final double lossWPerK;
     final double guardOhm;
+
+    /** The cell's own PTC, or null. */
+    final PtcSpec ptc;
+
     private final double resistanceFactor;
 
     CellModel(ResolvedCell cell, Spread spread) {
@@ -29,6 +34,7 @@ final class CellModel {
         heatCapacityJPerK = thermal.heatCapacityJPerK() * spread.heatCapacity();
         lossWPerK = thermal.lossWPerK() * spread.heatLoss();
         guardOhm = cell.spec().guardOhm();
+        ptc = cell.spec().ptc().orElse(null);
         resistanceFactor = spread.resistance();
     }
 
@@ -39,6 +45,11 @@ final class CellModel {
     /** R₀ without guard, Ω. */
     double ohmicOhm(double temperatureC, double charge) {
         return resistanceFactor * cell.resistance().ohmAt(temperatureC, charge, cell.health());
+    }
+
+    /** What the cell's own PTC at this temperature (°C) adds to that, Ω; 0 where there is none. */
+    double ptcOhm(double ptcC) {
+        return ptcC == StateLayout.NO_PTC_C ? 0 : ptc.ohmAt(ptcC) - ptc.ohm();
     }
 
     /** The quicker part of the slow sag. */

@@ -30,6 +30,10 @@ final class CellStep {
 
     CellPolarisation slow;
 
+    /** Temperature of the cell's own PTC in the middle of the step, °C. */
+    private double ptcC;
+
+    private double ptcOhm;
     private Resisting resisting;
     private double depth;
     private double resistingV;
@@ -40,8 +44,44 @@ final class CellStep {
     }
 
     /** A step begins. */
-    void begin(double guessA) {
+    void begin(double[] x, int at, double guessA, double seconds) {
         resisting = guessA > 0 ? Resisting.FULLY : Resisting.NOT;
+        ptcC = x[at + StateLayout.PTC_C];
+        if (hasPtc()) {
+            ptcC = ptcAfter(x, at, guessA, 0.5 * seconds);
+        }
+    }
+
+    private boolean hasPtc() {
+        return ptcC != StateLayout.NO_PTC_C;
+    }
+
+    /** Temperature of the PTC after some seconds of a current, its heat taken at that of the middle. */
+    private double ptcAfter(double[] x, int at, double ampere, double seconds) {
+        double heatW = ampere * ampere * cell.ptc.ohmAt(ptcC);
+        return cell.ptc.after(x[at + StateLayout.PTC_C], heatW, x[at + StateLayout.CELL_C], seconds);
+    }
+
+    /** Takes the PTC to the current just found; how far that moves it, K. */
+    double movedPtcK(double[] x, int at, double ampere, double seconds) {
+        if (!hasPtc()) {
+            return 0;
+        }
+        double before = ptcC;
+        ptcC = ptcAfter(x, at, ampere, 0.5 * seconds);
+        return Math.abs(ptcC - before);
+    }
+
+    /** By how much a step puts the temperature of the PTC off, as it counts for metal, K. */
+    double ptcOffK(double[] x, double[] next, int at, double meanA, double nowA, double endA, double seconds) {
+        if (!hasPtc()) {
+            return 0;
+        }
+        double before = nowA * nowA * cell.ptc.ohmAt(x[at + StateLayout.PTC_C]);
+        double after = endA * endA * cell.ptc.ohmAt(next[at + StateLayout.PTC_C]);
+        double offW = (meanA * meanA * cell.ptc.ohmAt(ptcC) - 0.5 * (before + after)) / 3;
+        double perS = cell.ptc.lossWPerK() / cell.ptc.heatCapacityJPerK();
+        return HotModel.PTC_CLOSER * offW / cell.ptc.heatCapacityJPerK() * seconds * LossCurve.share(perS * seconds);
     }
 
     /** Puts the cell into the network as it is on the mean if this current (A) flows. */
@@ -56,6 +96,7 @@ final class CellStep {
         double heatW = guessA * (guessA * ohmNow + StateLayout.slowV(x, at));
         double meanC = cell.warmed(x[at + StateLayout.CELL_C], heatW, ambientC, 0.5 * seconds);
         ohmicOhm = cell.ohmicOhm(meanC, charge + 0.5 * gained);
+        ptcOhm = cell.ptcOhm(ptcC);
         quick = cell.quick(meanC, charge + 0.5 * gained, guessA);
         slow = cell.slow(meanC, charge + 0.5 * gained, guessA);
         double quickLeft = quick.meanLeft(seconds);
@@ -72,7 +113,7 @@ final class CellStep {
         wiring.cell(
                 k,
                 volts - x[at + StateLayout.REVERSED_V] * left - resistingV * (1 - left),
-                ohms + cell.guardOhm + resistingOhm * (1 - left));
+                ohms + ptcOhm + cell.guardOhm + resistingOhm * (1 - left));
     }
 
     /**
@@ -124,7 +165,10 @@ final class CellStep {
         double meanSlowV = quick.mean(next[at + StateLayout.QUICK_V], ampere, seconds)
                 + slow.mean(next[at + StateLayout.SLOW_V], ampere, seconds)
                 + reversed.mean(next[at + StateLayout.REVERSED_V], targetV, seconds);
-        double heatW = ampere * (ampere * (ohmicOhm + cell.guardOhm) + meanSlowV);
+        double heatW = ampere * (ampere * (ohmicOhm + ptcOhm + cell.guardOhm) + meanSlowV);
+        if (hasPtc()) {
+            next[at + StateLayout.PTC_C] = ptcAfter(next, at, ampere, seconds);
+        }
         next[at + StateLayout.QUICK_V] = quick.after(next[at + StateLayout.QUICK_V], ampere, seconds);
         next[at + StateLayout.SLOW_V] = slow.after(next[at + StateLayout.SLOW_V], ampere, seconds);
         next[at + StateLayout.REVERSED_V] = reversed.after(next[at + StateLayout.REVERSED_V], targetV, seconds);

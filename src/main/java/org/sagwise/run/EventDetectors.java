@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import org.sagwise.part.Chemistry;
 import org.sagwise.part.Distress;
 import org.sagwise.part.Guard;
+import org.sagwise.part.PtcSpec;
 import org.sagwise.part.Reversal;
 import org.sagwise.run.RunEvent.Kind;
 
@@ -41,6 +42,9 @@ final class EventDetectors {
             detectors.use(k, cell, cutoffV.orElse(cell.cell.spec().cutoffV()));
             detectors.charging(k, cell);
             detectors.heat(k, cell);
+            if (cell.ptc != null) {
+                detectors.ptc(k, cell);
+            }
             if (cell.guard() != null) {
                 detectors.guard(k, cell, cell.guard());
             }
@@ -97,7 +101,7 @@ final class EventDetectors {
                 Math.max(distress.overchargeV(), cell.cell.spec().fullV()),
                 ABOVE);
         add(
-                Kind.INTERRUPTED,
+                cell.cell.spec().hasCid() ? Kind.CID_OPENED : Kind.INTERRUPTED,
                 cell.id(),
                 k,
                 (x, now, p) -> x[slot(k, StateLayout.CHARGE)],
@@ -112,6 +116,20 @@ final class EventDetectors {
         double layerC = model.spread.within(distress.layerBreakdownC());
         add(Kind.LAYER_BREAKDOWN, cell.id(), k, warmth, layerC, ABOVE);
         add(Kind.VENTED, cell.id(), k, warmth, model.spread.within(distress.ventC()), ABOVE);
+    }
+
+    private void ptc(int k, CellModel cell) {
+        double oneV = PtcSpec.CELL_MOST_FULL * cell.cell.spec().fullV();
+        double openV = model.ptcOpenV(cell);
+        EventDetector.Sight hot = (x, now, p) -> x[slot(k, StateLayout.PTC_C)];
+        if (openV > oneV) {
+            all.add(new EventDetector(
+                    Kind.CELL_PTC_FAILED, cell.id(), k, hot, PtcSpec.SWITCH_C, ABOVE, (x, now, p) -> openV, oneV));
+        } else {
+            EventDetector.Sight mostA = (x, now, p) -> x[slot(k, StateLayout.PEAK_A)];
+            all.add(new EventDetector(
+                    Kind.CELL_PTC_TRIPPED, cell.id(), k, hot, PtcSpec.SWITCH_C, ABOVE, mostA, cell.ptc.holdA()));
+        }
     }
 
     private void guard(int k, CellModel cell, Guard guard) {

@@ -25,6 +25,9 @@ record HotModel(
         double meltingC,
         double closer) {
 
+    /** A resettable fuse grows e-fold within a few kelvin: a twentieth of a kelvin is two percent of its ohms. */
+    static final double PTC_CLOSER = 10;
+
     /** Resistance at a temperature (°C), Ω. */
     double ohm(double temperatureC) {
         return ohmAt.applyAsDouble(temperatureC);

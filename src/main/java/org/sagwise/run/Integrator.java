@@ -50,7 +50,9 @@ final class Integrator {
         for (int k = 0; k < ohms.length; k++) {
             CellModel cell = model.cells.get(k);
             double charge = x[layout.cell(k, StateLayout.CHARGE)];
-            ohms[k] = cell.ohmicOhm(x[layout.cell(k, StateLayout.CELL_C)], charge) + cell.guardOhm;
+            ohms[k] = cell.ohmicOhm(x[layout.cell(k, StateLayout.CELL_C)], charge)
+                    + cell.guardOhm
+                    + cell.ptcOhm(x[layout.cell(k, StateLayout.PTC_C)]);
             wiring.cell(k, cell.curve.voltsAt(charge) - StateLayout.slowV(x, layout.cell(k, 0)), ohms[k]);
         }
         for (int k = 0; k < model.hotCoils.size(); k++) {
@@ -74,7 +76,7 @@ final class Integrator {
         System.arraycopy(now.cellA, 0, guessA, 0, guessA.length);
         boolean solved = true;
         for (int k = 0; k < steps.length; k++) {
-            steps[k].begin(guessA[k]);
+            steps[k].begin(x, layout.cell(k, 0), guessA[k], seconds);
         }
         guessHeat(x, now, seconds);
         for (int round = 0; round < MOST_ROUNDS; round++) {
@@ -97,6 +99,8 @@ final class Integrator {
         Instant end = instant(wiring, next);
         for (int k = 0; k < meanA.length; k++) {
             error.cell(model.cells.get(k), next, layout, k, meanA[k], now, end, seconds, steps[k]);
+            double ptcK = steps[k].ptcOffK(x, next, layout.cell(k, 0), meanA[k], now.cellA[k], end.cellA[k], seconds);
+            error.hot(ptcK, end.cellA[k]);
         }
         errorOfHot(error, x, next, now, end, seconds);
         note(next, end);
@@ -156,6 +160,8 @@ final class Integrator {
             double moved = Math.abs(ampere - guessA[k]) * seconds / model.cells.get(k).capacityAs;
             settled &= moved < SETTLED_CHARGE;
             guessA[k] = ampere;
+            double ptcK = steps[k].movedPtcK(x, layout.cell(k, 0), ampere, seconds);
+            settled &= HotModel.PTC_CLOSER * ptcK < SETTLED_K;
         }
         int coils = model.hotCoils.size();
         for (int k = 0; k < middleC.length; k++) {

@@ -17,6 +17,10 @@ public enum RunEnd {
     VENTED,
     /** A cell was charged to where its own current interrupter acts. */
     INTERRUPTED,
+    /** An overcharged cell's own current interrupter opened for good. */
+    CID,
+    /** A cell's own PTC tripped. */
+    CELL_PTC,
     /** A fuse melted. */
     FUSE,
     /** A resettable fuse tripped. */
@@ -48,6 +52,8 @@ public enum RunEnd {
         CAUSES.put(Kind.UNSOLVABLE, UNSOLVABLE);
         CAUSES.put(Kind.VENTED, VENTED);
         CAUSES.put(Kind.INTERRUPTED, INTERRUPTED);
+        CAUSES.put(Kind.CID_OPENED, CID);
+        CAUSES.put(Kind.CELL_PTC_TRIPPED, CELL_PTC);
         CAUSES.put(Kind.CUTOFF, CUTOFF);
         CAUSES.put(Kind.FUSE_BLOWN, FUSE);
         CAUSES.put(Kind.PTC_TRIPPED, PTC);

@@ -42,6 +42,12 @@ public record RunEvent(double atS, String part, Kind kind, double measured, doub
         LAYER_BREAKDOWN,
         /** A cell's vent may open: the run ends here, °C. */
         VENTED,
+        /** A cell's own PTC became so hot that it lets hardly anything pass, A. */
+        CELL_PTC_TRIPPED,
+        /** More volts than one cell gives stand across a cell's own PTC: it may burn through, V. */
+        CELL_PTC_FAILED,
+        /** A cell's own current interrupter opened it for good, share of full. */
+        CID_OPENED,
         /** A protected cell opened because of its current, A. */
         GUARD_CURRENT,
         /** A protected cell opened because of a low voltage, V. */
@@ -83,6 +89,7 @@ public record RunEvent(double atS, String part, Kind kind, double measured, doub
 
         /** What opens a part of the circuit. */
         static final Set<Kind> OPENING = EnumSet.of(
+                CID_OPENED,
                 GUARD_CURRENT,
                 GUARD_LOW,
                 GUARD_HIGH,
@@ -122,8 +129,9 @@ public record RunEvent(double atS, String part, Kind kind, double measured, doub
          */
         public Basis basis() {
             return switch (this) {
-                case INTERNAL_SHORT -> Basis.TEACHING;
-                case CUTOFF, OVERCHARGED, INTERRUPTED, LAYER_BREAKDOWN, VENTED, WIRE_HOT, FUSE_BLOWN -> Basis.TYPICAL;
+                case INTERNAL_SHORT, CELL_PTC_TRIPPED, CELL_PTC_FAILED -> Basis.TEACHING;
+                case CUTOFF, OVERCHARGED, INTERRUPTED, CID_OPENED, LAYER_BREAKDOWN, VENTED, WIRE_HOT, FUSE_BLOWN ->
+                    Basis.TYPICAL;
                 default -> Basis.PUBLISHED;
             };
         }
@@ -139,6 +147,9 @@ public record RunEvent(double atS, String part, Kind kind, double measured, doub
                 VENTED,
                 OVERCHARGED,
                 INTERRUPTED,
+                CID_OPENED,
+                CELL_PTC_TRIPPED,
+                CELL_PTC_FAILED,
                 REVERSED,
                 COPPER_DISSOLVES,
                 INTERNAL_SHORT,

@@ -1,7 +1,9 @@
 package org.sagwise.run;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import org.sagwise.part.ChargerSpec;
 import org.sagwise.part.CoilThermal;
@@ -12,16 +14,19 @@ import org.sagwise.part.JumperWire;
 import org.sagwise.part.PartKind;
 import org.sagwise.part.PtcSpec;
 import org.sagwise.reading.Bench;
+import org.sagwise.reading.CellState;
 import org.sagwise.reading.ResolvedCoil;
+import org.sagwise.reading.States;
 import org.sagwise.scenario.Joint;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Part;
+import org.sagwise.scenario.Press;
 
 /** A bench as time sees it: what stores charge or heat, in file order. Immutable. */
 final class RunModel {
 
-    /** A resettable fuse grows e-fold within a few kelvin: a twentieth of a kelvin is two percent of its ohms. */
-    private static final double PTC_CLOSER = 10;
+    /** So much that nothing else counts beside it, Ω. */
+    private static final double OPEN_OHM = 1e5;
 
     /** A fuse of the bench. */
     record FuseModel(String id, FuseMelting melting) {}
@@ -68,6 +73,33 @@ final class RunModel {
         layout = new StateLayout(cells.size(), hotCoils.size(), wires.size(), fuses.size());
     }
 
+    /** Volts that would stand across a cell's own PTC if it alone let nothing pass, whatever the button does, V. */
+    double ptcOpenV(CellModel cell) {
+        double worstV = 0;
+        for (Press press : Press.values()) {
+            Map<String, CellState> cells = new HashMap<>(bench.start().cells());
+            CellState start = cells.get(cell.id());
+            cells.put(
+                    cell.id(),
+                    new CellState(
+                            start.charge(),
+                            start.restV(),
+                            start.polarisationV(),
+                            start.temperatureC(),
+                            OPEN_OHM,
+                            start.guard()));
+            States tripped = new States(
+                    cells,
+                    bench.start().coilC(),
+                    bench.start().linkC(),
+                    bench.start().blownFuses());
+            double ampere =
+                    bench.at(tripped, press).cell(cell.id()).orElseThrow().currentA();
+            worstV = Math.max(worstV, OPEN_OHM * Math.abs(ampere));
+        }
+        return worstV;
+    }
+
     /** Highest power that a coil is meant for (W), where one is given. */
     OptionalDouble limitW(String coil) {
         return bench.coils().get(coil).spec().limitW();
@@ -91,7 +123,8 @@ final class RunModel {
         PtcSpec ptc = bench.spec(part.id(), PtcSpec.class);
         LossCurve loss = loss(ptc.thermal());
         double never = Double.POSITIVE_INFINITY;
-        hotCoils.add(new HotModel(-1, part.id(), ptc.heatCapacityJPerK(), loss, ptc::ohmAt, 0, never, PTC_CLOSER));
+        hotCoils.add(
+                new HotModel(-1, part.id(), ptc.heatCapacityJPerK(), loss, ptc::ohmAt, 0, never, HotModel.PTC_CLOSER));
     }
 
     private void addWire(int index) {

@@ -168,6 +168,7 @@ public final class RunState {
                             cell.curve.voltsAt(x[at + StateLayout.CHARGE]),
                             StateLayout.slowV(x, at),
                             x[at + StateLayout.CELL_C],
+                            cell.ptcOhm(x[at + StateLayout.PTC_C]),
                             isTripped(cell.id()) ? CellState.Guard.TRIPPED : CellState.Guard.CLOSED));
         }
         Map<String, Double> coilC = new HashMap<>();
@@ -184,7 +185,10 @@ public final class RunState {
     }
 
     private boolean isTripped(String cell) {
-        return has(Kind.GUARD_CURRENT, cell) || has(Kind.GUARD_LOW, cell) || has(Kind.GUARD_HIGH, cell);
+        return has(Kind.CID_OPENED, cell)
+                || has(Kind.GUARD_CURRENT, cell)
+                || has(Kind.GUARD_LOW, cell)
+                || has(Kind.GUARD_HIGH, cell);
     }
 
     private Broken broken() {

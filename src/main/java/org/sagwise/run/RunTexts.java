@@ -98,10 +98,11 @@ public final class RunTexts {
     /** The unit in which an event of this kind is measured. */
     public static Unit unit(Kind kind) {
         return switch (kind) {
-            case OVER_LIMIT, CHARGED_TOO_FAST, GUARD_CURRENT, FUSE_BLOWN, PTC_TRIPPED, CHARGER_DONE -> Unit.AMPERE;
+            case OVER_LIMIT, CHARGED_TOO_FAST, GUARD_CURRENT, FUSE_BLOWN, PTC_TRIPPED, CELL_PTC_TRIPPED, CHARGER_DONE ->
+                Unit.AMPERE;
             case TOO_WARM, LAYER_BREAKDOWN, VENTED, COIL_MELTED, WIRE_HOT, WIRE_MELTED, PTC_RESET -> Unit.CELSIUS;
             case COIL_OVER_LIMIT -> Unit.WATT;
-            case INTERRUPTED, INTERNAL_SHORT -> Unit.FRACTION;
+            case INTERRUPTED, CID_OPENED, INTERNAL_SHORT -> Unit.FRACTION;
             default -> Unit.VOLT;
         };
     }

@@ -154,10 +154,20 @@ final class Segment {
         marks = (BitSet) marks.clone();
         marks.or(fresh);
         fresh.stream().mapToObj(detectors::get).forEach(this::undo);
-        boolean opens = fresh.stream()
-                .anyMatch(i -> Kind.OPENING.contains(detectors.get(i).kind()));
-        if (opens) {
+        fresh.stream().mapToObj(detectors::get).forEach(this::loseFailedPtc);
+        boolean changes = fresh.stream()
+                .mapToObj(i -> detectors.get(i).kind())
+                .anyMatch(kind -> kind == Kind.CELL_PTC_FAILED || Kind.OPENING.contains(kind));
+        if (changes) {
             rewire();
+        }
+    }
+
+    /** One that burns through chokes nothing any more. */
+    private void loseFailedPtc(EventDetector done) {
+        if (done.kind() == Kind.CELL_PTC_FAILED) {
+            x = x.clone();
+            x[stepper.model().layout.cell(done.place(), StateLayout.PTC_C)] = StateLayout.NO_PTC_C;
         }
     }
 

@@ -32,7 +32,14 @@ final class StateLayout {
 
     static final int LOW_S = 10;
     static final int HIGH_S = 11;
-    private static final int PER_CELL = 12;
+
+    /** Temperature of a cell's own PTC that is none, or that has failed, °C. */
+    static final double NO_PTC_C = Double.NEGATIVE_INFINITY;
+
+    /** Temperature of a cell's own PTC, °C. */
+    static final int PTC_C = 12;
+
+    private static final int PER_CELL = 13;
 
     /** Quantities of one coil or wire. */
     static final int HOT_C = 0;
@@ -112,6 +119,7 @@ final class StateLayout {
             x[layout.cell(k, CELL_C)] = start.temperatureC();
             x[layout.cell(k, PEAK_C)] = start.temperatureC();
             x[layout.cell(k, LEAST_V)] = start.restV();
+            x[layout.cell(k, PTC_C)] = model.cells.get(k).ptc == null ? NO_PTC_C : start.temperatureC();
         }
         for (int k = 0; k < model.hotCoils.size(); k++) {
             x[layout.coil(k, HOT_C)] = model.ambientC;

@@ -173,6 +173,53 @@ class LookAheadTest {
                         "B.-"));
     }
 
+    /** The same through a resettable fuse that holds 5.8 A: it trips above 8.2 A in the long run. */
+    private static Assessment resettableFuseThatTrips() {
+        return look(
+                String.join(
+                        ", ",
+                        pair(),
+                        board(57, 4.5),
+                        SWITCH,
+                        coil("\"ohm\": 0.3"),
+                        "{\"id\": \"fuse\", \"kind\": \"ptc\", \"hold_A\": 5.8}"),
+                behindBoard(
+                        touch("A.+", "fire.1") + ", " + touch("A.-", "B.+") + ", " + touch("fuse.2", "board.in+"),
+                        "fuse.1",
+                        "B.-"));
+    }
+
+    /** 13 A from a cell for 10 A, whose PTC trips above 14 A while it is cool, and at less as it warms. */
+    private static Assessment cellWhosePtcTrips() {
+        return look(
+                String.join(", ", cell("A", "ncr18650-3500-10A", "\"charge\": 1"), SWITCH, coil("\"ohm\": 0.255")),
+                String.join(", ", touch("A.+", "fire.1"), touch("fire.2", "coil.1"), touch("coil.2", "A.-")));
+    }
+
+    private static Assessment rowWhosePtcTrips() {
+        return look(
+                String.join(
+                        ", ",
+                        cell("A", "ncr18650-3500-10A", "\"charge\": 1"),
+                        cell("B", "ncr18650-3500-10A", "\"charge\": 1"),
+                        SWITCH,
+                        coil("\"ohm\": 0.51")),
+                String.join(
+                        ", ",
+                        touch("A.+", "fire.1"),
+                        touch("A.-", "B.+"),
+                        touch("fire.2", "coil.1"),
+                        touch("coil.2", "B.-")));
+    }
+
+    /** 1 A into 2.6 Ah beyond full: 30 % more within the hour. */
+    private static Assessment cellThatOpensItself() {
+        return look(
+                cell("A", "icr18650-2600-5A", "\"charge\": 1")
+                        + ", {\"id\": \"charger\", \"kind\": \"charger\", \"current_A\": 1, \"limit_V\": 5}",
+                touch("charger.+", "A.+") + ", " + touch("charger.-", "A.-"));
+    }
+
     private static Assessment wireThatMelts() {
         return look(
                 String.join(", ", pair(), board(120, 4.5), SWITCH, coil("\"ohm\": 0.2")),
@@ -205,6 +252,10 @@ class LookAheadTest {
         examples.put("ahead-board", LookAheadTest::boardThatGivesUp);
         examples.put("ahead-guard", LookAheadTest::guardThatOpens);
         examples.put("ahead-fuse", LookAheadTest::fuseThatMelts);
+        examples.put("ahead-ptc", LookAheadTest::resettableFuseThatTrips);
+        examples.put("ahead-cell-ptc", LookAheadTest::cellWhosePtcTrips);
+        examples.put("ahead-cell-ptc-fails", LookAheadTest::rowWhosePtcTrips);
+        examples.put("ahead-cid", LookAheadTest::cellThatOpensItself);
         examples.put("ahead-wire-melts", LookAheadTest::wireThatMelts);
         examples.put("ahead-coil-melts", LookAheadTest::coilThatMelts);
         examples.put("ahead-overcharged", LookAheadTest::unevenRowOnACharger);
