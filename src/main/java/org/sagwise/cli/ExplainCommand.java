@@ -2,6 +2,7 @@ package org.sagwise.cli;
 
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -42,6 +43,12 @@ final class ExplainCommand implements Callable<Integer> {
     @Option(names = "--format", paramLabel = "markdown|bbcode|text|html", descriptionKey = "explain.format")
     private String format;
 
+    @Option(names = "--short", descriptionKey = "explain.short")
+    private boolean brief;
+
+    @Option(names = "--symptom", paramLabel = "WORDS", descriptionKey = "explain.symptom")
+    private String symptom;
+
     @Option(names = "-o", paramLabel = "OUT", descriptionKey = "out")
     private String out;
 
@@ -73,7 +80,13 @@ final class ExplainCommand implements Callable<Integer> {
         Assessment assessment =
                 Assessment.of(scenario, CatalogueLoader.builtIn()).lookingAhead();
         return ExplainedPost.write(
-                MomentOptions.reached(assessment, until), wanted, ShareText::of, call.locale(), call.signs());
+                MomentOptions.reached(assessment, until),
+                wanted,
+                ShareText::of,
+                brief ? ExplainedPost.Size.SHORT : ExplainedPost.Size.LONG,
+                Optional.ofNullable(symptom),
+                call.locale(),
+                call.signs());
     }
 
     /** The format asked for; else that of the file's ending; else Markdown. */

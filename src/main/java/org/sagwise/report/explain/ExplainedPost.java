@@ -7,6 +7,7 @@ import java.util.function.Function;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.assessment.Moment;
 import org.sagwise.assessment.fix.Cure;
+import org.sagwise.report.post.Block;
 import org.sagwise.report.post.PostFormat;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.text.Signs;
@@ -28,6 +29,30 @@ public final class ExplainedPost {
             Function<Scenario, Optional<String>> shareText,
             Locale locale,
             Signs signs) {
+        return write(moment, format, shareText, Size.LONG, Optional.empty(), locale, signs);
+    }
+
+    /** How much a post tells. */
+    public enum Size {
+        /** All there is. */
+        LONG,
+        /** The answer in at most 150 words. */
+        SHORT
+    }
+
+    /**
+     * Writes a post of either size.
+     *
+     * @param asked what somebody wrote that does not work, which the post answers
+     */
+    public static String write(
+            Moment moment,
+            PostFormat format,
+            Function<Scenario, Optional<String>> shareText,
+            Size size,
+            Optional<String> asked,
+            Locale locale,
+            Signs signs) {
         Assessment assessment = Moment.start(moment.assessment()).assessment();
         Optional<Cure> cure = Cure.of(assessment);
         Optional<String> text = shareText.apply(assessment.scenario());
@@ -39,7 +64,11 @@ public final class ExplainedPost {
                 format.hasPictures() ? pictures.of(moment, cure) : List.of(),
                 text.filter(it -> format.hasPictures())
                         .flatMap(it -> pictures.code(it, assessment.scenario().title())),
-                moment);
-        return format.write(Explanation.of(assessment, materials, locale, signs), locale, signs);
+                moment,
+                asked);
+        List<Block> post = size == Size.SHORT
+                ? Explanation.brief(assessment, materials, locale, signs)
+                : Explanation.of(assessment, materials, locale, signs);
+        return format.write(post, locale, signs);
     }
 }

@@ -13,8 +13,6 @@ import org.sagwise.hazard.Caution;
 import org.sagwise.hazard.CautionTexts;
 import org.sagwise.hazard.Hazards;
 import org.sagwise.hazard.Notices;
-import org.sagwise.hazard.Signal;
-import org.sagwise.part.PartKind;
 import org.sagwise.report.post.Block;
 import org.sagwise.report.post.Block.Bullets;
 import org.sagwise.report.post.Block.Heading;
@@ -27,9 +25,6 @@ import org.sagwise.text.Signs;
  * hold. It speaks of the layout and never of whoever built it.
  */
 public final class Explanation {
-
-    /** Less than this warms nothing. */
-    private static final double LEAST_POWER_W = 1e-3;
 
     private final Speech speech;
     private final Assessment assessment;
@@ -55,6 +50,7 @@ public final class Explanation {
      * @param pictures pictures, for a format that can hold them
      * @param code the share text as a QR code, for a format that can hold it and where it fits
      * @param moment whose numbers are told
+     * @param asked what somebody wrote that does not work
      */
     public record Materials(
             Optional<String> shareText,
@@ -62,7 +58,8 @@ public final class Explanation {
             Optional<String> cureShareText,
             List<Block.Picture> pictures,
             Optional<Block.Picture> code,
-            Moment moment) {
+            Moment moment,
+            Optional<String> asked) {
 
         public Materials {
             pictures = List.copyOf(pictures);
@@ -75,7 +72,14 @@ public final class Explanation {
                 Optional<Cure> cure,
                 Optional<String> cureShareText,
                 List<Block.Picture> pictures) {
-            this(shareText, cure, cureShareText, pictures, Optional.empty(), Moment.start(assessment));
+            this(
+                    shareText,
+                    cure,
+                    cureShareText,
+                    pictures,
+                    Optional.empty(),
+                    Moment.start(assessment),
+                    Optional.empty());
         }
     }
 
@@ -87,8 +91,22 @@ public final class Explanation {
         return List.copyOf(explanation.post);
     }
 
+    /** The answer alone, in at most 150 words. */
+    public static List<Block> brief(Assessment assessment, Materials materials, Locale locale, Signs signs) {
+        Explanation explanation =
+                new Explanation(Speech.of(assessment.scenario(), locale, signs), assessment, materials);
+        List<Block> post = new ArrayList<>(explanation.answer(ExplainedPost.Size.SHORT));
+        if (!materials.pictures().isEmpty()) {
+            post.add(0, explanation.title());
+            post.add(2, materials.pictures().get(0));
+        }
+        return List.copyOf(post);
+    }
+
     private void write() {
-        head();
+        post.add(title());
+        post.addAll(answer(ExplainedPost.Size.LONG));
+        materials.pictures().stream().limit(1).forEach(post::add);
         built();
         wrong();
         post.add(heading("head.numbers"));
@@ -102,51 +120,30 @@ public final class Explanation {
         post.add(heading("head.model"));
         post.add(new Paragraph(speech.say("model")));
         post.add(new Block.Notice(Notices.export(speech.locale())));
+        joints();
         share();
     }
 
-    private void head() {
+    private Block title() {
         String title = assessment.scenario().title();
-        post.add(new Block.Title(title.isBlank() ? speech.say("untitled") : title));
-        post.add(new Paragraph(new Shape(speech, assessment.bench()).line() + " " + verdict()));
-        firstAid();
-        materials.pictures().stream().limit(1).forEach(post::add);
+        return new Block.Title(title.isBlank() ? speech.say("untitled") : title);
     }
 
-    /** What cannot wait until the rest is read, for somebody who has it in the hand or the bag. */
-    private void firstAid() {
-        boolean hurts = !assessment.cautions().isEmpty()
-                && assessment.cautions().get(0).signal().isGrave();
-        if (hurts && !assessment.scenario().partsOf(PartKind.CELL).isEmpty()) {
-            boolean charged = !assessment.scenario().partsOf(PartKind.CHARGER).isEmpty();
-            post.add(new Paragraph(speech.say(charged ? "todo.first-charger" : "todo.first")));
+    private List<Block> answer(ExplainedPost.Size size) {
+        return ShortAnswer.of(speech, assessment, materials.cure(), life, materials.asked(), size);
+    }
+
+    private void joints() {
+        List<String> joints = new JointWords(speech).all();
+        if (!joints.isEmpty()) {
+            post.add(heading("head.joints"));
+            post.add(new Bullets(joints));
         }
-    }
-
-    /** The whole of it in a sentence, for those who read no further. */
-    private String verdict() {
-        List<Caution> cautions = assessment.cautions();
-        if (cautions.isEmpty()) {
-            return speech.say("verdict.none");
-        }
-        Signal worst = cautions.get(0).signal();
-        String key = worst == Signal.DANGER ? "danger" : worst.isGrave() ? "grave" : mild();
-        String title = CautionTexts.title(cautions.get(0), speech.locale());
-        return worst.isGrave() && !spent.isEmpty()
-                ? speech.say("verdict." + key + "-spent", title, speech.names(spent), spent.size())
-                : speech.say("verdict." + key, title);
-    }
-
-    /** Nobody gets hurt; but does it do what it is drawn for? */
-    private String mild() {
-        double powerW = assessment.bench().fired().pack().deliveredW();
-        return powerW > LEAST_POWER_W ? "mild" : "dead";
     }
 
     private void built() {
         post.add(heading("head.built"));
-        List<String> items = new ArrayList<>(PartWords.of(speech, assessment.bench()));
-        items.addAll(new JointWords(speech).all());
+        List<String> items = PartWords.of(speech, assessment.bench());
         if (items.isEmpty()) {
             post.add(new Paragraph(speech.say("built.nothing")));
         } else {

@@ -21,8 +21,9 @@ import org.sagwise.run.Runner;
  *
  * @param bench the bench
  * @param result the run
+ * @param isGrave whether something grave is wrong with it, so that nobody should try it
  */
-public record Life(Bench bench, RunResult result) {
+public record Life(Bench bench, RunResult result, boolean isGrave) {
 
     /** Larger packs take longer to simulate than anyone waits for a post. */
     private static final int MOST_CELLS = 8;
@@ -33,24 +34,38 @@ public record Life(Bench bench, RunResult result) {
      */
     private static final double MOST_EFFORT = 5e8;
 
-    private static final Set<RunEnd> TELLING =
-            Set.of(RunEnd.CUTOFF, RunEnd.PROTECTION, RunEnd.BOARD, RunEnd.FUSE, RunEnd.PTC);
+    private static final Set<RunEnd> TELLING = Set.of(
+            RunEnd.CUTOFF,
+            RunEnd.PROTECTION,
+            RunEnd.BOARD,
+            RunEnd.FUSE,
+            RunEnd.PTC,
+            RunEnd.VENTED,
+            RunEnd.INTERRUPTED,
+            RunEnd.COIL_MELTED,
+            RunEnd.WIRE_MELTED);
+
+    /** A short circuit pulls any cell below its cut-off at once: that says nothing of how long it runs, s. */
+    private static final double LEAST_S = 0.1;
 
     /**
-     * Runs a bench down; empty where that says nothing: something grave is wrong with it at once, there is
-     * nothing to run, or nothing ends it in good time.
+     * Runs a bench down; empty where that says nothing: it is too large, there is nothing to run, or nothing ends it in
+     * good time.
      */
     public static Optional<Life> of(Assessment assessment) {
         Bench bench = assessment.bench();
         boolean grave = assessment.cautions().stream()
                 .filter(caution -> LookAhead.atS(caution).isEmpty())
                 .anyMatch(caution -> caution.signal().isGrave());
-        boolean delivers = bench.fired().pack().deliveredW() > 0;
-        if (grave || !delivers || bench.cells().isEmpty() || bench.cells().size() > MOST_CELLS) {
+        boolean gives = bench.fired().pack().givenW() > 0;
+        if (!gives || bench.cells().isEmpty() || bench.cells().size() > MOST_CELLS) {
             return Optional.empty();
         }
         RunResult result = Runner.run(bench, RunPlan.USUAL, RunSettings.USUAL, RunProgress.NONE, MOST_EFFORT);
-        return TELLING.contains(result.end()) ? Optional.of(new Life(bench, result)) : Optional.empty();
+        boolean atOnce = result.end() == RunEnd.CUTOFF && result.last().timeS() < LEAST_S;
+        return TELLING.contains(result.end()) && !atOnce
+                ? Optional.of(new Life(bench, result, grave))
+                : Optional.empty();
     }
 
     /** How long it runs, rests between presses included, s. */
@@ -63,23 +78,51 @@ public record Life(Bench bench, RunResult result) {
     }
 
     String sentence(Speech speech) {
-        RunTexts texts = new RunTexts(bench, speech.format());
         List<String> left = result.last().cells().stream()
                 .map(cell ->
                         speech.say("life.left", speech.name(cell.id()), speech.print(cell.charge(), Unit.FRACTION)))
                 .toList();
-        boolean hasButton = !bench.scenario().partsOf(PartKind.SWITCH).isEmpty();
         return speech.say(
-                hasButton ? "life" : "life.no-button",
+                key(),
                 speech.print(RunPlan.USUAL.onS(), Unit.SECOND),
                 speech.print(RunPlan.USUAL.offS(), Unit.SECOND),
                 duration(speech),
-                String.valueOf(result.last().presses()),
-                result.events().isEmpty()
-                        ? texts.end(result.end())
-                        : stripped(texts.sentence(
-                                result.events().get(result.events().size() - 1))),
-                String.join(", ", left));
+                result.last().presses(),
+                ending(speech),
+                String.join(", ", left),
+                String.valueOf(result.last().presses()));
+    }
+
+    private String key() {
+        if (isGrave) {
+            return "life.grave";
+        }
+        if (!hasButton()) {
+            return "life.no-button";
+        }
+        return result.last().timeS() < RunPlan.USUAL.onS() ? "life.at-once" : "life";
+    }
+
+    /** The same in a few words. */
+    String brief(Speech speech) {
+        String key = isGrave ? "life.brief-grave" : hasButton() ? "life.brief" : "life.brief-no-button";
+        return speech.say(
+                key,
+                speech.print(RunPlan.USUAL.onS(), Unit.SECOND),
+                speech.print(RunPlan.USUAL.onS() + RunPlan.USUAL.offS(), Unit.SECOND),
+                duration(speech),
+                new RunTexts(bench, speech.format()).end(result.end()));
+    }
+
+    private boolean hasButton() {
+        return !bench.scenario().partsOf(PartKind.SWITCH).isEmpty();
+    }
+
+    private String ending(Speech speech) {
+        RunTexts texts = new RunTexts(bench, speech.format());
+        return result.events().isEmpty()
+                ? texts.end(result.end())
+                : stripped(texts.sentence(result.events().get(result.events().size() - 1)));
     }
 
     private static String stripped(String sentence) {

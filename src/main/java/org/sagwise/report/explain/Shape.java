@@ -63,6 +63,11 @@ final class Shape {
             return speech.say(charged ? "shape.charger" : "shape.no-coil");
         }
         String first = speech.print(coils.get(0).ohm20(), Unit.OHM);
-        return coils.size() == 1 ? speech.say("shape.one-coil", first) : speech.say("shape.coils", coils.size());
+        if (coils.size() == 1) {
+            return speech.say("shape.one-coil", first);
+        }
+        boolean alike = coils.stream()
+                .allMatch(coil -> speech.print(coil.ohm20(), Unit.OHM).equals(first));
+        return speech.say(alike ? "shape.coils-alike" : "shape.coils", coils.size(), first);
     }
 }
