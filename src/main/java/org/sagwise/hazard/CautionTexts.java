@@ -3,6 +3,7 @@ package org.sagwise.hazard;
 import java.util.Locale;
 import java.util.Optional;
 import org.sagwise.quantity.QuantityFormat;
+import org.sagwise.text.Template;
 import org.sagwise.text.Texts;
 
 /** Says cautions in the reader's language, numbers as that language writes them. */

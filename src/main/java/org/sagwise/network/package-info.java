@@ -20,6 +20,13 @@
  * what a 10 MΩ meter draws. With a forest of least resistance the condition of the diagonally
  * scaled loop matrix is at most loops × nodes, whatever the values of the resistances.
  *
+ * <h2>One-way elements, chargers, converters</h2>
+ *
+ * An {@link org.sagwise.network.Element.OneWay} conducts from its first node to its second with a drop and a resistance
+ * and not at all back; chargers and converters ({@link org.sagwise.network.Element.Charger}, {@link
+ * org.sagwise.network.Element.Converter}) hold a current, a voltage or a power. Each is in one of a few states, every one of
+ * them a linear network; states are tried until all of them agree with their currents and voltages.
+ *
  * <h2>Accuracy</h2>
  *
  * For resistances from 1e-7 Ω to 1e9 Ω in one network the currents at each node sum to zero within

@@ -79,7 +79,7 @@ class BrokenFilesTest {
     private static Map<String, String> wording() throws IOException {
         Map<String, String> wording = new TreeMap<>();
         String what = "";
-        for (String line : Files.readAllLines(Defect.FOLDER.resolve("wording.txt"))) {
+        for (String line : Defect.lines("wording.txt")) {
             if (line.startsWith("> ")) {
                 wording.put(what, line.substring(2));
             } else if (!line.startsWith("#")) {

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.sagwise.part.PartKind;
 
 /**
  * One defect of the list {@code broken/defects.txt}, which says how it is written down.
@@ -41,7 +42,7 @@ record Defect(String name, List<Edit> edits, List<String> found) {
     /** All of the list. */
     static List<Defect> all() throws IOException {
         List<Defect> defects = new ArrayList<>();
-        for (String line : Files.readAllLines(FOLDER.resolve("defects.txt"))) {
+        for (String line : lines("defects.txt")) {
             String rest = line.length() > 2 ? line.substring(2) : "";
             Defect last = defects.isEmpty() ? null : defects.get(defects.size() - 1);
             switch (line.isEmpty() ? '#' : line.charAt(0)) {
@@ -54,6 +55,15 @@ record Defect(String name, List<Edit> edits, List<String> found) {
             }
         }
         return defects;
+    }
+
+    /** A list beside the bench, where {@code {kinds}} stands for the words of all kinds of part. */
+    static List<String> lines(String file) throws IOException {
+        String kinds = String.join(", ", PartKind.words());
+        return Files.readString(FOLDER.resolve(file))
+                .replace("{kinds}", kinds)
+                .lines()
+                .toList();
     }
 
     /** The file with this defect. */

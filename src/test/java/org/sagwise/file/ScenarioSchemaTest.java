@@ -15,7 +15,6 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Random;
@@ -29,8 +28,6 @@ import org.sagwise.scenario.Problem;
 
 /** The published schema and our own rules agree, as far as a schema can say what we know. */
 class ScenarioSchemaTest {
-
-    static final Path FILE = Path.of("assets/scenario-1.schema.json");
 
     private static final Catalogue CATALOGUE = CatalogueLoader.builtIn();
     private static final Schema SCHEMA = load();
@@ -101,7 +98,7 @@ class ScenarioSchemaTest {
     private static Schema load() {
         try {
             return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
-                    .getSchema(Files.readString(FILE));
+                    .getSchema(Files.readString(ScenarioSchema.FILE));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

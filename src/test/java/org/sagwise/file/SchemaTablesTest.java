@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -33,23 +34,23 @@ class SchemaTablesTest {
     private final JsonNode schema;
 
     SchemaTablesTest() throws IOException {
-        schema = new ObjectMapper().readTree(ScenarioSchemaTest.FILE.toFile());
+        schema = new ObjectMapper().readTree(ScenarioSchema.FILE.toFile());
+    }
+
+    @Test
+    void schema_ofKinds_isWhatTheirTablesMake() throws IOException {
+        if (Boolean.getBoolean("sagwise.write")) {
+            Files.writeString(ScenarioSchema.FILE, ScenarioSchema.made());
+        }
+        assertEquals(ScenarioSchema.made(), Files.readString(ScenarioSchema.FILE), "see ScenarioSchema");
     }
 
     @ParameterizedTest
     @EnumSource(PartKind.class)
-    void part_ofEachKind_hasTheKeysOfItsTable(PartKind kind) {
+    void part_ofEachKind_isDescribedInWords(PartKind kind) {
         JsonNode part = schema.at("/$defs/" + kind.word());
-        List<KeySpec> specs = new ArrayList<>(ScenarioKeys.ANY_PART);
-        specs.addAll(kind.keys());
-        assertObject(specs, part, kind.word());
-        assertEquals(kind.word(), part.at("/properties/kind/const").asText());
-    }
-
-    @Test
-    void part_kinds_areAllThere() {
-        assertEquals(PartKind.words(), texts(schema.at("/$defs/part/properties/kind/enum")));
-        assertEquals(PartKind.words().size(), schema.at("/$defs/part/allOf").size());
+        assertTrue(part.get("title").asText().length() > 2, kind.word());
+        assertTrue(part.findValuesAsText("description").stream().allMatch(words -> words.length() > 5), kind.word());
     }
 
     @Test

@@ -14,6 +14,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.CatalogueSource;
+import org.sagwise.part.KindDescriptor;
+import org.sagwise.part.PartKind;
 
 /**
  * Whatever one file of a catalogue holds, reading the catalogue ends in one or in its defects. The
@@ -25,7 +27,8 @@ class CatalogueFuzz {
     /** What sources say, which all other files cite. */
     private static final String TEXTS = "sources.json";
 
-    private static final List<String> FILES = List.of(
+    /** New ones come last: an input that is kept names its file by its place. */
+    private static final List<String> OLDEST = List.of(
             "alloys.json",
             "boards.json",
             "cells.json",
@@ -38,6 +41,14 @@ class CatalogueFuzz {
             "jumpers.json",
             TEXTS,
             "switches.json");
+
+    private static final List<String> FILES = Stream.concat(
+                    OLDEST.stream(),
+                    Stream.of(PartKind.values())
+                            .flatMap(kind -> kind.descriptor().family().stream())
+                            .map(KindDescriptor.Family::file))
+            .distinct()
+            .toList();
 
     private static final CatalogueSource SOUND = CatalogueLoader.builtInSource();
 

@@ -4,9 +4,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.sagwise.part.CellSpec;
 import org.sagwise.part.CoilSpec;
+import org.sagwise.part.PartKind;
 import org.sagwise.part.key.EffectiveKeys;
+import org.sagwise.part.key.KeySpec;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.Bench;
 import org.sagwise.reading.ResolvedCell;
@@ -43,29 +46,12 @@ final class PartWords {
 
     private String description(Part part) {
         List<String> words = new ArrayList<>();
-        switch (part.kind()) {
-            case CELL -> cell(bench.cells().get(part.id()), words);
-            case COIL -> coil(part, words);
-            case SWITCH -> button(part, words);
-            case FUSE -> fuse(part, words);
-            case PTC ->
-                words.add(speech.say("ptc", number(part, "hold_A", Unit.AMPERE), number(part, "trip_A", Unit.AMPERE)));
-            case REVERSE_GUARD ->
-                words.add(speech.say(
-                        "guard." + values(part).word("type").orElseThrow(),
-                        speech.milliohms(values(part).need("mohm")),
-                        number(part, "rating_A", Unit.AMPERE),
-                        number(part, "drop_V", Unit.VOLT)));
-            case METER ->
-                words.add(speech.say("meter." + part.meterMode().orElseThrow().word()));
-            case BOARD -> words.add(speech.say("board", number(part, "power_W", Unit.WATT)));
-            case CHARGER ->
-                words.add(speech.say(
-                        "charger", number(part, "current_A", Unit.AMPERE), number(part, "limit_V", Unit.VOLT)));
-            case SUPPLY ->
-                words.add(
-                        speech.say("supply", number(part, "volts", Unit.VOLT), number(part, "internal_ohm", Unit.OHM)));
-            case RESISTOR -> words.add(speech.say("resistor", number(part, "ohm", Unit.OHM)));
+        if (part.kind() == PartKind.CELL) {
+            cell(bench.cells().get(part.id()), words);
+        } else if (part.kind() == PartKind.COIL) {
+            coil(part, words);
+        } else {
+            told(part, words);
         }
         part.model().ifPresent(model -> words.add(speech.say("part.model", model)));
         return String.join("; ", words);
@@ -132,25 +118,25 @@ final class PartWords {
         coil.limitW().ifPresent(watts -> words.add(speech.say("coil.limit", speech.print(watts, Unit.WATT))));
     }
 
-    private void button(Part part, List<String> words) {
-        EffectiveKeys button = values(part);
-        words.add(speech.say(
-                "switch." + button.word("type").orElseThrow(), speech.milliohms(button.need("closed_mohm"))));
-        button.word("stuck").ifPresent(how -> words.add(speech.say("switch.stuck-" + how)));
+    /** The sentence of its kind, and those of the words and flags that it has, as far as there are any. */
+    private void told(Part part, List<String> words) {
+        EffectiveKeys values = values(part);
+        String kind = "told." + part.kind().word();
+        Stream<String> further = part.kind().keys().stream().map(spec -> kind + "." + spec.name() + said(spec, values));
+        Stream.concat(Stream.of(kind), further)
+                .filter(speech::has)
+                .map(key -> speech.told(key, values))
+                .forEach(words::add);
     }
 
-    private void fuse(Part part, List<String> words) {
-        words.add(speech.say("fuse", number(part, "rating_A", Unit.AMPERE)));
-        if (values(part).flag("blown")) {
-            words.add(speech.say("fuse.blown"));
+    private static String said(KeySpec spec, EffectiveKeys values) {
+        if (spec.type() instanceof KeySpec.ChoiceType) {
+            return "-" + values.word(spec.name()).orElse("");
         }
+        return spec.type() instanceof KeySpec.FlagType && values.flag(spec.name()) ? "" : "-";
     }
 
     private EffectiveKeys values(Part part) {
         return bench.values(part.id());
-    }
-
-    private String number(Part part, String key, Unit unit) {
-        return speech.print(values(part).need(key), unit);
     }
 }

@@ -2,7 +2,11 @@ package org.sagwise.report.explain;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import org.sagwise.part.key.EffectiveKeys;
 import org.sagwise.quantity.Digits;
+import org.sagwise.quantity.KeyNumbers;
+import org.sagwise.quantity.Measure;
 import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.quantity.Unit;
 import org.sagwise.scenario.Names;
@@ -10,6 +14,7 @@ import org.sagwise.scenario.Note;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.text.Signs;
+import org.sagwise.text.Template;
 import org.sagwise.text.Texts;
 
 /**
@@ -36,6 +41,20 @@ record Speech(Texts texts, QuantityFormat format, Scenario scenario) {
 
     String say(String key, Object... words) {
         return texts.say(key, words);
+    }
+
+    boolean has(String key) {
+        return texts.has(key);
+    }
+
+    /** What stands under a key, with the values of a part under the names of its keys. */
+    String told(String key, EffectiveKeys values) {
+        return Template.fill(texts.raw(key), name -> Optional.of(print(name, values.need(name))), "");
+    }
+
+    private String print(String key, double written) {
+        Measure measure = KeyNumbers.measure(key);
+        return format.print(measure.scale().toUnit(written), measure.unit());
     }
 
     String print(double value, Unit unit) {

@@ -1,4 +1,4 @@
-package org.sagwise.hazard;
+package org.sagwise.text;
 
 import java.util.Optional;
 import java.util.function.Function;
@@ -6,9 +6,9 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** A sentence with named places: {@code {name}}, or {@code {name|words if it is not known}}. */
-final class Template {
+public final class Template {
 
-    private static final Pattern PLACE = Pattern.compile("\\{([A-Za-z0-9]+)(?:\\|([^}]*))?}");
+    private static final Pattern PLACE = Pattern.compile("\\{(\\w+)(?:\\|([^}]*))?}");
 
     private Template() {}
 
@@ -18,7 +18,7 @@ final class Template {
      * @param value what stands for a name; empty where it is not known
      * @param unknown what to say then, if the sentence has no words for it
      */
-    static String fill(String template, Function<String, Optional<String>> value, String unknown) {
+    public static String fill(String template, Function<String, Optional<String>> value, String unknown) {
         StringBuilder text = new StringBuilder();
         Matcher place = PLACE.matcher(template);
         int end = 0;
