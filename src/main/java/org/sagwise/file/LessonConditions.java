@@ -4,6 +4,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import org.sagwise.lesson.Bounds;
 import org.sagwise.lesson.Condition;
 import org.sagwise.lesson.LessonProblem;
@@ -13,14 +16,106 @@ import org.sagwise.part.PartKind;
 import org.sagwise.scenario.Places;
 import org.sagwise.scenario.Press;
 import org.sagwise.scenario.Problem;
+import org.sagwise.scenario.TerminalRef;
 
-/** Reads what must be so before a step is done. */
+/** Reads what must be so before a step is done, each check by its row. */
 final class LessonConditions {
 
-    private static final List<String> HEADS = List.of(
-            "part", "every", "joined", "apart", "layout", "button", "probes", "caution", "no_caution", "cautions");
+    /**
+     * A key of a check.
+     *
+     * @param name as lessons write it
+     * @param isNeeded whether the check asks for it
+     * @param schema what it may hold, as the JSON Schema of lessons says it
+     */
+    record Key(String name, boolean isNeeded, String schema) {
+
+        private static Key needed(String name, String schema) {
+            return new Key(name, true, schema);
+        }
+
+        private static Key optional(String name, String schema) {
+            return new Key(name, false, schema);
+        }
+    }
+
+    /**
+     * A check.
+     *
+     * @param keys the one that it is known by first
+     * @param reader makes the condition of its keys, or says what is wrong with them
+     */
+    record Check(List<Key> keys, Function<Fields, Optional<Condition>> reader) {
+
+        String head() {
+            return keys.get(0).name();
+        }
+    }
+
+    private static final String TEXT = "{'type': 'string'}";
+    private static final String NUMBER = "{'type': 'number'}";
+    private static final String TERMINALS =
+            "{'type': 'array', 'items': {'$ref': '#/$defs/terminal'}, 'minItems': 2, 'maxItems': 2}";
+
+    private static final List<Key> READING = List.of(
+            Key.needed("quantity", TEXT),
+            Key.optional(
+                    "when",
+                    "{'enum': ['rest', 'held', 'run'], 'default': 'held', 'description': 'Button let go, the instant"
+                            + " of pressing, or the end of a run with the button held until a cell is at its"
+                            + " cut-off.'}"),
+            Key.optional("is", NUMBER),
+            Key.optional(
+                    "within",
+                    "{'type': ['string', 'number'], 'description':"
+                            + " 'A share such as 2%, or a number in the unit of the reading.'}"),
+            Key.optional("at_least", NUMBER),
+            Key.optional("at_most", NUMBER));
+
+    /** All checks; {@code LessonSchemaTest} makes of them what the JSON Schema says of conditions. */
+    static final List<Check> CHECKS = List.of(
+            check(LessonConditions::reading, Key.needed("part", TEXT), READING),
+            check(
+                    LessonConditions::every,
+                    Key.needed("every", "{'type': 'string', 'description': 'Kind of part.'}"),
+                    List.of(Key.optional("count", whole(1))),
+                    READING),
+            ofTerminals("joined", Condition.Joined::new),
+            ofTerminals("apart", Condition.Apart::new),
+            ofTerminals("probes", Condition.ProbesOn::new),
+            check(
+                    LessonConditions::layout,
+                    Key.needed("layout", "{'enum': ['series', 'parallel']}"),
+                    List.of(Key.optional("cells", whole(2)), Key.optional("turned", whole(0)))),
+            check(LessonConditions::button, Key.needed("button", "{'enum': ['held', 'released']}")),
+            ofWord("caution", Condition.CautionShown::new),
+            ofWord("no_caution", Condition.CautionGone::new),
+            check(LessonConditions::cautions, Key.needed("cautions", "{'const': 'none'}")));
+
+    private static final List<String> HEADS = CHECKS.stream().map(Check::head).toList();
 
     private LessonConditions() {}
+
+    @SafeVarargs
+    private static Check check(Function<Fields, Optional<Condition>> reader, Key head, List<Key>... more) {
+        return new Check(
+                Stream.concat(Stream.of(head), Stream.of(more).flatMap(List::stream))
+                        .toList(),
+                reader);
+    }
+
+    private static Check ofTerminals(String head, BiFunction<TerminalRef, TerminalRef, Condition> maker) {
+        return check(
+                fields -> fields.pair(head).map(it -> maker.apply(it.get(0), it.get(1))), Key.needed(head, TERMINALS));
+    }
+
+    private static Check ofWord(String head, Function<String, Condition> maker) {
+        return check(fields -> fields.word(head).map(maker), Key.needed(head, TEXT));
+    }
+
+    private static String whole(int least) {
+        return "{'type': 'integer', 'minimum': " + least + "}";
+    }
 
     static List<Condition> read(Fields step, String key) {
         return step.items(key).stream().flatMap(fields -> one(fields).stream()).toList();
@@ -32,31 +127,18 @@ final class LessonConditions {
             fields.wrong(LessonProblem.ONE_OF, String.join(", ", HEADS));
             return Optional.empty();
         }
-        Optional<Condition> condition = of(heads.get(0), fields);
+        Optional<Condition> condition =
+                CHECKS.get(HEADS.indexOf(heads.get(0))).reader().apply(fields);
         fields.refuseOthers();
         return condition;
     }
 
-    private static Optional<Condition> of(String head, Fields fields) {
-        return switch (head) {
-            case "part" -> Optional.of(reading(fields));
-            case "every" -> every(fields);
-            case "joined" -> fields.pair(head).map(it -> new Condition.Joined(it.get(0), it.get(1)));
-            case "apart" -> fields.pair(head).map(it -> new Condition.Apart(it.get(0), it.get(1)));
-            case "probes" -> fields.pair(head).map(it -> new Condition.ProbesOn(it.get(0), it.get(1)));
-            case "layout" -> layout(fields);
-            case "button" -> button(fields);
-            case "caution" -> fields.word(head).map(Condition.CautionShown::new);
-            case "no_caution" -> fields.word(head).map(Condition.CautionGone::new);
-            default -> cautions(fields);
-        };
-    }
-
-    private static Condition reading(Fields fields) {
+    private static Optional<Condition> reading(Fields fields) {
         When when = when(fields);
         String part = fields.neededWord("part");
         String quantity = fields.neededWord("quantity");
-        return new Condition.ReadingIs(new ReadingRef(Optional.empty(), when, part, quantity), bounds(fields));
+        ReadingRef reading = new ReadingRef(Optional.empty(), when, part, quantity);
+        return Optional.of(new Condition.ReadingIs(reading, bounds(fields)));
     }
 
     private static Optional<Condition> every(Fields fields) {

@@ -53,7 +53,7 @@ final class ScenarioSchema {
         }
         ((ObjectNode) part.at("/properties/kind")).set("enum", kinds);
         part.set("allOf", each);
-        return SchemaLayout.print(schema);
+        return SchemaLayout.print(schema, 100);
     }
 
     private static ObjectNode kind(PartKind kind, JsonNode old) {

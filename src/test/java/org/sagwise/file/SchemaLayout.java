@@ -9,17 +9,19 @@ import java.util.stream.Collectors;
 /** Prints JSON as the schemas are laid out: whatever fits into a line stands in one. */
 final class SchemaLayout {
 
-    private static final int WIDTH = 100;
+    private final int width;
 
-    private SchemaLayout() {}
-
-    static String print(JsonNode node) {
-        return text(node, "", 0) + "\n";
+    private SchemaLayout(int width) {
+        this.width = width;
     }
 
-    private static String text(JsonNode node, String indent, int used) {
+    static String print(JsonNode node, int width) {
+        return new SchemaLayout(width).text(node, "", 0) + "\n";
+    }
+
+    private String text(JsonNode node, String indent, int used) {
         String line = line(node);
-        if (!node.isContainerNode() || used + line.length() <= WIDTH) {
+        if (!node.isContainerNode() || used + line.length() <= width) {
             return line;
         }
         String deeper = indent + "  ";

@@ -240,8 +240,8 @@ final class ShortAnswer {
                 .limit(MOST_STEPS)
                 .map(fix -> fix.name(speech.locale()))
                 .collect(Collectors.joining(". "));
-        boolean otherCells =
-                !Hazards.spentCells(assessment.scenario(), assessment.cautions()).isEmpty();
+        boolean otherCells = !Hazards.spentCells(assessment.scenario(), assessment.cautions())
+                .isEmpty();
         String key = otherCells ? "short.layout-other-cells" : "short.layout";
         add(Place.LAYOUT, 2, speech.say(steps.size() > MOST_STEPS ? key + "-and-more" : key, told));
         Assessment after = cure.get().after();
