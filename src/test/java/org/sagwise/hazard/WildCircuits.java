@@ -60,7 +60,7 @@ final class WildCircuits {
     }
 
     private static Part extra(String id, Random random) {
-        return switch (random.nextInt(5)) {
+        return switch (random.nextInt(7)) {
             case 0 ->
                 Part.of(
                         id,
@@ -78,6 +78,9 @@ final class WildCircuits {
             case 1 -> Part.of(id, PartKind.CHARGER, "current_A", 2, "limit_V", 4.2);
             case 2 -> Part.of(id, PartKind.RESISTOR, "ohm", random.nextBoolean() ? 0 : 2);
             case 3 -> Part.of(id, PartKind.METER, "mode", "ohms");
+            case 4 -> Part.of(id, PartKind.PTC, "hold_A", 1 + 9 * random.nextDouble());
+            case 5 ->
+                Part.of(id, PartKind.REVERSE_GUARD, "rating_A", 10, "type", random.nextBoolean() ? "mosfet" : "diode");
             default -> Part.of(id, PartKind.FUSE, "rating_A", 10, "blown", random.nextBoolean());
         };
     }

@@ -13,7 +13,7 @@ import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
 
-/** Random benches with everything that time has a say in: guards, boards, chargers, wound coils. */
+/** Random benches with everything that time has a say in: guards, boards, chargers, fuses, wound coils. */
 final class DeviceBenches {
 
     private DeviceBenches() {}
@@ -48,7 +48,7 @@ final class DeviceBenches {
     }
 
     private static Part part(String id, Random random) {
-        return switch (random.nextInt(9)) {
+        return switch (random.nextInt(11)) {
             case 0, 1, 2 -> cell(id, random);
             case 3 -> cell(id, random).with("guard", Keys.of("trip_A", 8, "trip_s", 0.02, "mohm", 20));
             case 4 ->
@@ -73,6 +73,9 @@ final class DeviceBenches {
                         random.nextInt(4) == 0 ? 0 : 0.1);
             case 6 -> Part.of(id, PartKind.SWITCH, "closed_mohm", 20 * random.nextDouble());
             case 7 -> Part.of(id, PartKind.FUSE, "rating_A", 10, "mohm", 4);
+            case 8 -> Part.of(id, PartKind.PTC, "hold_A", 1 + 4 * random.nextDouble());
+            case 9 ->
+                Part.of(id, PartKind.REVERSE_GUARD, "rating_A", 10, "type", random.nextBoolean() ? "mosfet" : "diode");
             default ->
                 Part.of(
                         id,
