@@ -32,7 +32,7 @@ final class AssessmentText {
         }
         CautionWords words = new CautionWords(call, assessment.scenario());
         call.result(texts.say("cautions.head"));
-        cautions.forEach(caution -> words.head(caution).forEach(call::result));
+        cautions.forEach(caution -> words.head(caution).forEach(line -> call.result(caution.signal(), line)));
         call.result(texts.say("cautions.more"));
     }
 }

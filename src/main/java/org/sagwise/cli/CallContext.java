@@ -4,6 +4,8 @@ import java.io.InputStream;
 import java.io.PrintWriter;
 import java.util.Locale;
 import java.util.Optional;
+import org.sagwise.hazard.CautionTexts;
+import org.sagwise.hazard.Signal;
 import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.text.Printable;
 import org.sagwise.text.Signs;
@@ -19,6 +21,7 @@ import org.sagwise.text.Texts;
  * @param asked language and decimal mark that the call names, if it names them
  * @param locale language and decimal mark of what people read
  * @param signs whether the terminal knows more than ASCII
+ * @param ink whether the terminal shows colours
  */
 record CallContext(
         PrintWriter out,
@@ -27,7 +30,8 @@ record CallContext(
         WindowOpener opener,
         Optional<Locale> asked,
         Locale locale,
-        Signs signs) {
+        Signs signs,
+        Ink ink) {
 
     /** The sentences of the command line in this call's language. */
     Texts texts() {
@@ -46,6 +50,11 @@ record CallContext(
     /** Prints a line of the result. */
     void result(String line) {
         out.println(printable(line));
+    }
+
+    /** Prints a line of the result that begins with how grave something is. */
+    void result(Signal signal, String line) {
+        out.println(ink.paint(signal, printable(CautionTexts.signal(signal, locale)), printable(line)));
     }
 
     /** Prints a line about something that is wrong. */

@@ -28,7 +28,7 @@ final class CheckText {
         CautionWords words = new CautionWords(call, scenario);
         for (Caution caution : checked.cautions()) {
             call.result("");
-            words.head(caution).forEach(call::result);
+            words.head(caution).forEach(line -> call.result(caution.signal(), line));
             words.body(caution).forEach(call::result);
             checked.curesOf(caution, call.locale()).stream()
                     .map(cure -> call.texts().say("caution.cure", cure))

@@ -17,6 +17,7 @@ import org.sagwise.report.picture.StairsPicture;
 import org.sagwise.report.post.PostFormat;
 import org.sagwise.scenario.Press;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -37,6 +38,9 @@ final class CompareCommand implements Callable<Integer> {
 
     @Option(names = "--json", descriptionKey = "json")
     private boolean json;
+
+    @Mixin
+    private Overwriting overwriting;
 
     CompareCommand(CallContext call) {
         this.call = call;
@@ -89,7 +93,7 @@ final class CompareCommand implements Callable<Integer> {
         } catch (IOException impossible) {
             throw new UncheckedIOException(impossible);
         }
-        return new OutputFile(call, out).write(bytes.toByteArray());
+        return new OutputFile(call, out, overwriting, List.of(first, second)).write(bytes.toByteArray());
     }
 
     private GivenScenario read(String name) {

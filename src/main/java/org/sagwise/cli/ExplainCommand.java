@@ -1,10 +1,9 @@
 package org.sagwise.cli;
 
-import java.util.Locale;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.file.CatalogueLoader;
@@ -55,6 +54,9 @@ final class ExplainCommand implements Callable<Integer> {
     @Mixin
     private MomentOptions moment;
 
+    @Mixin
+    private Overwriting overwriting;
+
     ExplainCommand(CallContext call) {
         this.call = call;
     }
@@ -62,6 +64,11 @@ final class ExplainCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         PostFormat wanted = wanted();
+        OutputFile target = new OutputFile(call, out == null ? "-" : out, overwriting, List.of(file));
+        if (out != null && !OutputFile.isStandardOutput(out) && target.wrong().isPresent()) {
+            call.problem(target.wrong().get());
+            return ExitStatus.WRONG;
+        }
         RunPlan until = moment.plan(call, spec.commandLine());
         GivenScenario given = new ScenarioInput(call).read(file);
         if (given.scenario().isEmpty()) {
@@ -73,7 +80,7 @@ final class ExplainCommand implements Callable<Integer> {
             call.out().print(post);
             return ExitStatus.DONE;
         }
-        return new OutputFile(call, out).write(post);
+        return target.write(post);
     }
 
     private String post(Scenario scenario, RunPlan until, PostFormat wanted) {
@@ -94,13 +101,24 @@ final class ExplainCommand implements Callable<Integer> {
         if (format != null) {
             return PostFormat.ofWord(format)
                     .orElseThrow(() -> new ParameterException(
-                            spec.commandLine(), call.texts().say("wrong.value", "--format", format, words())));
+                            spec.commandLine(), WrongValue.words(call.texts(), "--format", format, words())));
         }
-        String ending = out == null ? "" : out.substring(out.lastIndexOf('.') + 1);
-        return ENDINGS.getOrDefault(ending.toLowerCase(Locale.ROOT), PostFormat.MARKDOWN);
+        String ending = out == null ? "" : OutputFile.ending(out);
+        if (!ending.isEmpty() && !ENDINGS.containsKey(ending)) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    call.texts()
+                            .say(
+                                    "out.ending",
+                                    out,
+                                    String.join(
+                                            ", ",
+                                            ENDINGS.keySet().stream().sorted().toList())));
+        }
+        return ENDINGS.getOrDefault(ending, PostFormat.MARKDOWN);
     }
 
-    private static String words() {
-        return Stream.of(PostFormat.values()).map(PostFormat::word).collect(Collectors.joining(", "));
+    private static List<String> words() {
+        return Stream.of(PostFormat.values()).map(PostFormat::word).toList();
     }
 }

@@ -15,8 +15,8 @@ final class Failure implements IExecutionExceptionHandler {
         this.depth = depth;
     }
 
-    @Override
-    public int handleExecutionException(Exception failure, CommandLine line, ParseResult parsed) {
+    /** Owns up to trouble that no exception tells. */
+    int own(Throwable failure) {
         call.problem(call.texts().say("failed", failure.toString()));
         if (depth == OutputOptions.Depth.TRACE) {
             failure.printStackTrace(call.err());
@@ -24,5 +24,10 @@ final class Failure implements IExecutionExceptionHandler {
             call.problem(call.texts().say("failed.report"));
         }
         return ExitStatus.FAILED;
+    }
+
+    @Override
+    public int handleExecutionException(Exception failure, CommandLine line, ParseResult parsed) {
+        return own(failure);
     }
 }

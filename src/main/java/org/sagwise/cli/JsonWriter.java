@@ -4,10 +4,13 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.json.JsonWriteFeature;
 import java.io.IOException;
+import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.io.Writer;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Consumer;
+import org.sagwise.text.Printable;
 import org.sagwise.text.Signs;
 
 /**
@@ -29,15 +32,35 @@ final class JsonWriter {
      * @param signs whether characters beyond ASCII are written as they are or escaped
      */
     static void write(Writer target, Signs signs, Consumer<JsonWriter> content) {
+        StringWriter text = new StringWriter();
         run(() -> {
-            JsonGenerator generator = new JsonFactory().createGenerator(target);
+            JsonGenerator generator = new JsonFactory().createGenerator(text);
             generator.configure(JsonGenerator.Feature.AUTO_CLOSE_TARGET, false);
             generator.configure(JsonWriteFeature.ESCAPE_NON_ASCII.mappedFeature(), signs == Signs.ASCII);
             generator.setPrettyPrinter(new JsonLayout());
             content.accept(new JsonWriter(generator));
             generator.writeRaw('\n');
             generator.close();
+            target.write(unsteered(text.toString()));
         });
+    }
+
+    /**
+     * A JSON text in which nothing steers a terminal: what would is written as an escape, which means the same. Such
+     * signs stand in strings alone.
+     */
+    static String unsteered(String json) {
+        StringBuilder shown = new StringBuilder(json.length());
+        json.codePoints().forEach(sign -> {
+            if (Printable.steers(sign) && sign != '\n' && sign != '\t') {
+                for (char half : Character.toChars(sign)) {
+                    shown.append(String.format(Locale.ROOT, "\\u%04x", (int) half));
+                }
+            } else {
+                shown.appendCodePoint(sign);
+            }
+        });
+        return shown.toString();
     }
 
     /** An object without a name: the whole text, or an item of a list. */

@@ -22,6 +22,7 @@ import org.sagwise.report.handout.HandoutPdf;
 import org.sagwise.scenario.Finding;
 import org.sagwise.text.Texts;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -46,6 +47,9 @@ final class LessonHandoutCommand implements Callable<Integer> {
     @Option(names = "-o", paramLabel = "OUT", required = true, descriptionKey = "lesson.out")
     private String out;
 
+    @Mixin
+    private Overwriting overwriting;
+
     LessonHandoutCommand(CallContext call) {
         this.call = call;
     }
@@ -61,7 +65,7 @@ final class LessonHandoutCommand implements Callable<Integer> {
         if (handouts.isEmpty() || handouts.size() < sources.size()) {
             return ExitStatus.WRONG;
         }
-        return new OutputFile(call, out).write(bytes(handouts, ending));
+        return new OutputFile(call, out, overwriting, List.of()).write(bytes(handouts, ending));
     }
 
     private List<Handout> handouts(List<LessonSource> sources) {

@@ -80,6 +80,9 @@ public final class ManPage {
                 entry(names(option), option);
             }
         }
+        for (String example : spec.usageMessage().footer()) {
+            roff.code(example.strip());
+        }
         for (Map.Entry<String, CommandLine> inner : spec.subcommands().entrySet()) {
             verb(name + " " + inner.getKey(), inner.getValue());
         }
@@ -91,7 +94,13 @@ public final class ManPage {
 
     private void synopsis(CommandSpec spec) {
         String words = new Help(spec, Help.defaultColorScheme(Help.Ansi.OFF)).synopsis(0);
-        roff.line(String.join(" ", words.strip().split("\\s+")));
+        if (spec.usageMessage().customSynopsis().length == 0) {
+            roff.line(String.join(" ", words.strip().split("\\s+")));
+            return;
+        }
+        for (String line : spec.usageMessage().customSynopsis()) {
+            roff.paragraph(line.strip());
+        }
     }
 
     private void entry(String term, ArgSpec arg) {

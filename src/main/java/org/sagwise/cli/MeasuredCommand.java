@@ -1,10 +1,12 @@
 package org.sagwise.cli;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.sagwise.file.Saved;
 import org.sagwise.file.ScenarioFiles;
+import org.sagwise.file.ScenarioWriter;
 import org.sagwise.plan.Measured;
 import org.sagwise.plan.Measurement;
 import org.sagwise.plan.MeterCheck;
@@ -16,6 +18,7 @@ import org.sagwise.quantity.Unit;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.text.Texts;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -60,6 +63,9 @@ final class MeasuredCommand implements Callable<Integer> {
     @Option(names = "--json", descriptionKey = "json")
     private boolean json;
 
+    @Mixin
+    private Overwriting overwriting;
+
     MeasuredCommand(CallContext call) {
         this.call = call;
     }
@@ -76,6 +82,13 @@ final class MeasuredCommand implements Callable<Integer> {
         }
         Measured measured = ((Measurement.Answer.Agreed) answer).measured();
         Scenario scenario = measured.scenario(plan().say("title"), capacityMah, limitA);
+        if (out != null && OutputFile.isStandardOutput(out)) {
+            if (json) {
+                throw wrong(call.texts().say("wrong.one-of", "-o -, --json"));
+            }
+            call.out().print(JsonWriter.unsteered(ScenarioWriter.write(scenario)));
+            return ExitStatus.DONE;
+        }
         if (out != null && !isSaved(scenario)) {
             return ExitStatus.WRONG;
         }
@@ -146,7 +159,7 @@ final class MeasuredCommand implements Callable<Integer> {
     }
 
     private boolean isSaved(Scenario scenario) {
-        Optional<String> wrong = new OutputFile(call, out).wrong();
+        Optional<String> wrong = new OutputFile(call, out, overwriting, List.of()).wrong();
         wrong.ifPresent(call::problem);
         if (wrong.isEmpty() && ScenarioFiles.save(Path.of(out), scenario) instanceof Saved.Failed failed) {
             call.problem(failed.problem().text(call.locale()));

@@ -5,6 +5,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.sagwise.file.Saved;
 import org.sagwise.file.ScenarioFiles;
@@ -16,13 +18,28 @@ final class OutputFile {
 
     private final CallContext call;
     private final String name;
+    private final Overwriting overwriting;
+    private final List<String> inputs;
 
     /**
+     * A file that must not be there yet.
+     *
      * @param name as the call named it
      */
     OutputFile(CallContext call, String name) {
+        this(call, name, new Overwriting(), List.of());
+    }
+
+    /**
+     * @param name as the call named it
+     * @param overwriting whether it may replace a file
+     * @param inputs what the call reads: never replaced
+     */
+    OutputFile(CallContext call, String name, Overwriting overwriting, List<String> inputs) {
         this.call = call;
         this.name = name;
+        this.overwriting = overwriting;
+        this.inputs = inputs;
     }
 
     /** Writes a text, as UTF-8 if to a file, and gives the exit status. */
@@ -88,9 +105,32 @@ final class OutputFile {
             return Optional.of(call.texts().say("out.folder", name));
         }
         Path folder = path.toAbsolutePath().getParent();
-        return folder == null || Files.isDirectory(folder)
-                ? Optional.empty()
-                : Optional.of(call.texts().say("out.no-folder", folder.toString()));
+        if (folder != null && !Files.isDirectory(folder)) {
+            return Optional.of(call.texts().say("out.no-folder", folder.toString()));
+        }
+        if (Files.isRegularFile(path) && inputs.stream().anyMatch(input -> isSame(path, input))) {
+            return Optional.of(call.texts().say("out.input", name));
+        }
+        return Files.isRegularFile(path) && !overwriting.isWanted()
+                ? Optional.of(call.texts().say("out.exists", name))
+                : Optional.empty();
+    }
+
+    /** Whether a name that the call reads is this very file, whatever it is called there. */
+    private static boolean isSame(Path path, String input) {
+        try {
+            Path read = Path.of(input);
+            return Files.exists(read) && Files.isSameFile(path, read);
+        } catch (InvalidPathException | IOException odd) {
+            return false;
+        }
+    }
+
+    /** What stands behind the last point of a name, in small letters; empty if there is none. */
+    static String ending(String name) {
+        String last = name.substring(Math.max(name.lastIndexOf('/'), name.lastIndexOf('\\')) + 1);
+        int point = last.lastIndexOf('.');
+        return point < 0 ? "" : last.substring(point + 1).toLowerCase(Locale.ROOT);
     }
 
     /** The system's own words where it has any; the name of the file, which some give, is none. */

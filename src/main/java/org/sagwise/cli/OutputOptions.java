@@ -16,12 +16,14 @@ import org.sagwise.text.Signs;
  *     machine
  * @param signs whether more than ASCII may be printed
  * @param depth how much is told about a failure of the program itself
+ * @param ink whether grave things are coloured
  */
-record OutputOptions(Optional<Locale> asked, Signs signs, Depth depth) {
+record OutputOptions(Optional<Locale> asked, Signs signs, Depth depth, Ink ink) {
 
     static final String LANG = "--lang";
     static final String ASCII = "--ascii";
     static final String TRACE = "--trace";
+    static final String NO_COLOR = "--no-color";
 
     private static final String NEEDED_SIGNS = "Ω−›°µ≈";
 
@@ -36,7 +38,12 @@ record OutputOptions(Optional<Locale> asked, Signs signs, Depth depth) {
         List<String> words = Arrays.asList(args);
         boolean ascii = words.contains(ASCII) || !terminalKnowsSigns();
         return new OutputOptions(
-                asked(words), ascii ? Signs.ASCII : Signs.PRINT, words.contains(TRACE) ? Depth.TRACE : Depth.MESSAGE);
+                asked(words),
+                ascii ? Signs.ASCII : Signs.PRINT,
+                words.contains(TRACE) ? Depth.TRACE : Depth.MESSAGE,
+                words.contains(NO_COLOR)
+                        ? Ink.PLAIN
+                        : Ink.of(System.getenv("NO_COLOR"), System.getenv("TERM"), System.console() != null));
     }
 
     /** Language and decimal mark of what people read. */

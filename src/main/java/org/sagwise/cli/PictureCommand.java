@@ -3,6 +3,8 @@ package org.sagwise.cli;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -75,18 +77,29 @@ final class PictureCommand implements Callable<Integer> {
         private boolean rest;
     }
 
+    @Mixin
+    private Overwriting overwriting;
+
     PictureCommand(CallContext call) {
         this.call = call;
     }
 
     @Override
     public Integer call() {
-        PictureFormat format =
-                PictureFormat.ofFileName(out).orElseThrow(() -> wrong("picture.ending", out, "png, svg, pdf"));
+        PictureFormat format = OutputFile.isStandardOutput(out)
+                ? PictureFormat.SVG
+                : PictureFormat.ofFileName(out).orElseThrow(() -> wrong("picture.ending", out, "png, svg, pdf"));
+        OutputFile target = new OutputFile(call, out, overwriting, List.of(file));
+        if (!OutputFile.isStandardOutput(out) && target.wrong().isPresent()) {
+            call.problem(target.wrong().get());
+            return ExitStatus.WRONG;
+        }
         PictureSize wanted = size == null ? PictureSize.FORUM : wantedSize();
         Optional<Theme> colours = Optional.ofNullable(THEMES.get(theme));
         if (colours.isEmpty()) {
-            throw wrong("wrong.value", "--theme", theme, "light, dark, contrast");
+            throw new ParameterException(
+                    spec.commandLine(),
+                    WrongValue.words(call.texts(), "--theme", theme, List.of("light", "dark", "contrast")));
         }
         RunPlan until = moment.plan(call, spec.commandLine());
         GivenScenario given = new ScenarioInput(call).read(file);
@@ -94,7 +107,10 @@ final class PictureCommand implements Callable<Integer> {
             given.complain(call);
             return ExitStatus.WRONG;
         }
-        return new OutputFile(call, out).write(picture(given.scenario().get(), until, format, colours.get(), wanted));
+        byte[] picture = picture(given.scenario().get(), until, format, colours.get(), wanted);
+        return OutputFile.isStandardOutput(out)
+                ? target.write(new String(picture, StandardCharsets.UTF_8))
+                : target.write(picture);
     }
 
     private byte[] picture(Scenario scenario, RunPlan until, PictureFormat format, Theme colours, PictureSize wanted) {

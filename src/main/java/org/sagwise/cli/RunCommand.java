@@ -1,6 +1,8 @@
 package org.sagwise.cli;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.reading.Bench;
@@ -10,6 +12,7 @@ import org.sagwise.run.RunResult;
 import org.sagwise.run.RunSettings;
 import org.sagwise.run.Runner;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -19,6 +22,8 @@ import picocli.CommandLine.Spec;
 /** Simulates a scenario in time and tells what came of it. */
 @Command(name = "run", mixinStandardHelpOptions = true, versionProvider = Version.class)
 final class RunCommand implements Callable<Integer> {
+
+    private static final Set<String> CSV_ENDINGS = Set.of("csv", "txt", "");
 
     private final CallContext call;
 
@@ -51,6 +56,9 @@ final class RunCommand implements Callable<Integer> {
 
     @Option(names = "--json", descriptionKey = "json")
     private boolean json;
+
+    @Mixin
+    private Overwriting overwriting;
 
     RunCommand(CallContext call) {
         this.call = call;
@@ -94,7 +102,10 @@ final class RunCommand implements Callable<Integer> {
         if (csv == null) {
             return Optional.empty();
         }
-        OutputFile out = new OutputFile(call, csv);
+        OutputFile out = new OutputFile(call, csv, overwriting, List.of(file));
+        if (!CSV_ENDINGS.contains(OutputFile.ending(csv))) {
+            throw wrong(call.texts().say("out.ending", csv, "csv"));
+        }
         if (isCourseInPlaceOfReport()) {
             if (json) {
                 throw wrong(call.texts().say("wrong.one-of", "--csv -, --json"));

@@ -21,7 +21,7 @@ import picocli.CommandLine.Spec;
 /** The command line: what stands behind {@code sagwise}, with its verbs as sub-commands. */
 @Command(
         name = "sagwise",
-        synopsisSubcommandLabel = "[VERB]",
+        customSynopsis = {"sagwise [FILE]", "       sagwise VERB [ARGUMENT...]"},
         mixinStandardHelpOptions = true,
         versionProvider = Version.class)
 public final class SagwiseCommand implements Callable<Integer> {
@@ -37,6 +37,9 @@ public final class SagwiseCommand implements Callable<Integer> {
     /** For the help alone, like {@code --trace}: {@link OutputOptions} has read both ahead. */
     @Option(names = "--ascii", scope = ScopeType.INHERIT, descriptionKey = "ascii")
     private boolean ascii;
+
+    @Option(names = "--no-color", scope = ScopeType.INHERIT, descriptionKey = "no-color")
+    private boolean colourless;
 
     @Option(names = "--trace", scope = ScopeType.INHERIT, descriptionKey = "trace")
     private boolean trace;
@@ -65,14 +68,27 @@ public final class SagwiseCommand implements Callable<Integer> {
                 opener,
                 manner.asked(),
                 manner.locale(),
-                manner.signs());
-        int status = line(call, manner).execute(args);
+                manner.signs(),
+                manner.ink());
+        int status = executed(line(call, manner), args, call, manner);
         boolean lost = call.out().checkError();
         if (lost) {
             call.problem(call.texts().say("wrong.lost"));
         }
         call.err().flush();
         return lost ? ExitStatus.FAILED : status;
+    }
+
+    /** Trouble of the machine itself, such as a full temporary folder in which no library can be unpacked. */
+    private static int executed(CommandLine line, String[] args, CallContext call, OutputOptions manner) {
+        try {
+            return line.execute(args);
+        } catch (LinkageError | InternalError failure) {
+            return new Failure(call, manner.depth()).own(failure);
+        } catch (OutOfMemoryError failure) {
+            call.problem(call.texts().say("failed.memory"));
+            return ExitStatus.FAILED;
+        }
     }
 
     private static PrintWriter fit(PrintWriter target, Signs signs) {
@@ -92,7 +108,10 @@ public final class SagwiseCommand implements Callable<Integer> {
                 .addSubcommand(new UnshareCommand(call))
                 .addSubcommand(new MeasuredCommand(call))
                 .addSubcommand(new PartsCommand(call))
-                .addSubcommand(LessonCommand.line(call));
+                .addSubcommand(LessonCommand.line(call))
+                .addSubcommand(new CompletionCommand(call))
+                .addSubcommand(new HelpCommand(call))
+                .addSubcommand(new VersionCommand(call));
         return line.setResourceBundle(help(call.locale()))
                 .setOut(call.out())
                 .setErr(call.err())
@@ -110,8 +129,9 @@ public final class SagwiseCommand implements Callable<Integer> {
                 new NoWindow(),
                 Optional.of(locale),
                 locale,
-                Signs.PRINT);
-        return line(call, new OutputOptions(Optional.of(locale), Signs.PRINT, OutputOptions.Depth.MESSAGE))
+                Signs.PRINT,
+                Ink.PLAIN);
+        return line(call, new OutputOptions(Optional.of(locale), Signs.PRINT, OutputOptions.Depth.MESSAGE, Ink.PLAIN))
                 .getCommandSpec();
     }
 

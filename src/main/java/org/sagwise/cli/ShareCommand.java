@@ -3,12 +3,14 @@ package org.sagwise.cli;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.sagwise.file.ShareText;
 import org.sagwise.report.picture.PictureFormat;
 import org.sagwise.report.picture.QrPicture;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -29,6 +31,9 @@ final class ShareCommand implements Callable<Integer> {
 
     @Option(names = "--qr", paramLabel = "OUT", descriptionKey = "share.qr")
     private String qr;
+
+    @Mixin
+    private Overwriting overwriting;
 
     ShareCommand(CallContext call) {
         this.call = call;
@@ -73,6 +78,6 @@ final class ShareCommand implements Callable<Integer> {
         } catch (IOException impossible) {
             throw new UncheckedIOException(impossible);
         }
-        return new OutputFile(call, qr).write(bytes.toByteArray());
+        return new OutputFile(call, qr, overwriting, List.of(file)).write(bytes.toByteArray());
     }
 }

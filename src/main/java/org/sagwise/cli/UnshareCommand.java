@@ -9,6 +9,7 @@ import org.sagwise.file.ScenarioFiles;
 import org.sagwise.file.ScenarioWriter;
 import org.sagwise.scenario.Scenario;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -24,6 +25,9 @@ final class UnshareCommand implements Callable<Integer> {
     @Option(names = "-o", paramLabel = "FILE", descriptionKey = "out")
     private String out;
 
+    @Mixin
+    private Overwriting overwriting;
+
     UnshareCommand(CallContext call) {
         this.call = call;
     }
@@ -37,14 +41,14 @@ final class UnshareCommand implements Callable<Integer> {
         }
         Scenario scenario = given.scenario().get();
         if (out == null || OutputFile.isStandardOutput(out)) {
-            call.out().print(ScenarioWriter.write(scenario));
+            call.out().print(JsonWriter.unsteered(ScenarioWriter.write(scenario)));
             return ExitStatus.DONE;
         }
         return save(scenario);
     }
 
     private int save(Scenario scenario) {
-        Optional<String> wrong = new OutputFile(call, out).wrong();
+        Optional<String> wrong = new OutputFile(call, out, overwriting, List.of()).wrong();
         if (wrong.isPresent()) {
             call.problem(wrong.get());
             return ExitStatus.WRONG;

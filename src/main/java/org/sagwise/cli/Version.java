@@ -8,7 +8,11 @@ final class Version implements IVersionProvider {
 
     @Override
     public String[] getVersion() {
+        return new String[] {"Sagwise " + number()};
+    }
+
+    static String number() {
         String version = Version.class.getPackage().getImplementationVersion();
-        return new String[] {"Sagwise " + Optional.ofNullable(version).orElse("(not packaged)")};
+        return Optional.ofNullable(version).orElse("(not packaged)");
     }
 }

@@ -1,6 +1,8 @@
 package org.sagwise.cli;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.sagwise.part.NearMiss;
@@ -52,15 +54,35 @@ final class WrongCall implements IParameterExceptionHandler {
     private String unmatched(UnmatchedArgumentException wrong) {
         String first = wrong.getUnmatched().get(0);
         if (first.startsWith("-")) {
-            return texts.say("wrong.unknown-option", first);
+            return texts.say("wrong.unknown-option", first)
+                    + meantOption(first, wrong.getCommandLine())
+                            .map(option -> " " + texts.say("wrong.meant-option", option))
+                            .orElse("");
         }
         return meantVerb(wrong.getCommandLine()).orElseGet(() -> texts.say("wrong.too-much", first));
+    }
+
+    private static Optional<String> meantOption(String word, CommandLine line) {
+        String name = word.replaceFirst("=.*", "").replaceFirst("^-+", "");
+        Map<String, String> known = new LinkedHashMap<>();
+        line.getCommandSpec().optionsMap().keySet().stream()
+                .filter(option -> option.startsWith("--"))
+                .forEach(option -> known.put(option.substring(2), option));
+        return NearMiss.of(name, known.keySet()).stream().findFirst().map(known::get);
     }
 
     /** A slip in a verb makes the verb a file name, and the file name one word too many. */
     private Optional<String> meantVerb(CommandLine line) {
         List<String> given = line.getParseResult().originalArgs();
-        return given.isEmpty() ? Optional.empty() : suggestion(given.get(0), line);
+        return given.stream()
+                .findFirst()
+                .flatMap(word -> suggestion(word, line))
+                .or(() -> given.stream()
+                        .filter(word -> !word.startsWith("-"))
+                        .skip(1)
+                        .findFirst()
+                        .filter(word -> !line.getSubcommands().isEmpty() && line.getParent() != null)
+                        .flatMap(word -> suggestion(word, line)));
     }
 
     private Optional<String> suggestion(String word, CommandLine line) {

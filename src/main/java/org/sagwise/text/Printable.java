@@ -60,7 +60,7 @@ public final class Printable {
         if (sign == '\t' || sign == '\n') {
             return Character.toString(sign);
         }
-        if (steersTheTerminal(sign) || isNoCharacter(sign)) {
+        if (steers(sign) || isNoCharacter(sign)) {
             return "?";
         }
         return signs == Signs.PRINT || sign <= LAST_ASCII
@@ -68,8 +68,8 @@ public final class Printable {
                 : IN_LETTERS.getOrDefault(sign, withoutMarks(sign));
     }
 
-    /** Escape sequences, and marks that make text run the other way or overlap. */
-    private static boolean steersTheTerminal(int sign) {
+    /** Whether a sign is (part of) an escape sequence, or one of the marks that make text run the other way or overlap. */
+    public static boolean steers(int sign) {
         return switch (Character.getType(sign)) {
             case Character.CONTROL,
                     Character.FORMAT,
