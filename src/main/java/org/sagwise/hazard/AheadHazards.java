@@ -1,9 +1,10 @@
 package org.sagwise.hazard;
 
 import static org.sagwise.hazard.Cures.Way.FEWER_WATTS;
-import static org.sagwise.hazard.Cures.Way.LOWER_CHARGE;
+import static org.sagwise.hazard.Cures.Way.LIKE_CELL;
 import static org.sagwise.hazard.Cures.Way.MORE_OHMS;
 import static org.sagwise.hazard.Cures.Way.SAME_CHARGE;
+import static org.sagwise.hazard.Cures.Way.THICKER_WIRE;
 import static org.sagwise.hazard.Cures.cures;
 import static org.sagwise.hazard.Foretold.on;
 import static org.sagwise.hazard.Signal.CAUTION;
@@ -50,7 +51,7 @@ final class AheadHazards {
                                             "reversed-in-series",
                                             "charger-reversed",
                                             "cell-deep-discharged"),
-                            cures(SAME_CHARGE)),
+                            cures(SAME_CHARGE, LIKE_CELL)),
                     ahead(
                             "ahead-cell-ptc-fails",
                             513,
@@ -66,25 +67,28 @@ final class AheadHazards {
                             "a cell is charged until its own current interrupter opens it",
                             "which cell, and when",
                             on(Kind.CID_OPENED).as(WARNING),
-                            cures(LOWER_CHARGE, SAME_CHARGE)),
+                            cures(SAME_CHARGE)),
                     ahead(
                             "ahead-wire-melts",
                             520,
                             "a jumper reaches the melting point of copper",
                             "which wire, and when",
-                            on(Kind.WIRE_MELTED).as(WARNING).unless("jumper-over-fusing")),
+                            on(Kind.WIRE_MELTED).as(WARNING).unless("jumper-over-fusing"),
+                            cures(THICKER_WIRE)),
                     ahead(
                             "ahead-coil-melts",
                             530,
                             "a dry coil reaches the melting point of its wire",
                             "which coil, and when",
-                            on(Kind.COIL_MELTED).as(CAUTION).unless("coil-over-limit")),
+                            on(Kind.COIL_MELTED).as(CAUTION).unless("coil-over-limit"),
+                            cures(MORE_OHMS, FEWER_WATTS)),
                     ahead(
                             "ahead-fuse",
                             540,
                             "a fuse melts",
                             "when, and at how many amps",
-                            on(Kind.FUSE_BLOWN).as(NOTICE).unless("fuse-will-open")),
+                            on(Kind.FUSE_BLOWN).as(NOTICE).unless("fuse-will-open"),
+                            cures(MORE_OHMS, FEWER_WATTS)),
                     ahead(
                             "ahead-ptc",
                             543,
@@ -104,7 +108,8 @@ final class AheadHazards {
                             550,
                             "the guard of a cell opens",
                             "when, and at how many amps",
-                            on(Kind.GUARD_CURRENT).as(NOTICE).unless("guard-trip")),
+                            on(Kind.GUARD_CURRENT).as(NOTICE).unless("guard-trip"),
+                            cures(MORE_OHMS, FEWER_WATTS)),
                     ahead(
                             "ahead-board",
                             560,
@@ -113,7 +118,8 @@ final class AheadHazards {
                             "when, and how much is left",
                             on(Kind.BOARD_CUTOFF, Kind.BOARD_INPUT_LIMIT, Kind.BOARD_NO_POWER)
                                     .as(NOTICE)
-                                    .unless("board-trouble", "cell-empty"))));
+                                    .unless("board-trouble", "cell-empty"),
+                            cures(FEWER_WATTS))));
 
     private AheadHazards() {}
 

@@ -285,7 +285,8 @@ final class CellHazards {
                                     "typical of data sheets, from memory",
                                     "when to charge"),
                             new ChargingTemperature(),
-                            parts(WARNING, "cell-cold")),
+                            parts(WARNING, "cell-cold"),
+                            cures(WARM_UP)),
                     Hazard.of(
                             "torn-wrap",
                             370,

@@ -12,6 +12,7 @@ public record Cures(List<Way> ways) implements Bearing {
     /** A way of putting something right. */
     public enum Way {
         TURN_CELLS,
+        TURN_AT_GUARD,
         MORE_OHMS,
         FEWER_WATTS,
         JOINT_AWAY,

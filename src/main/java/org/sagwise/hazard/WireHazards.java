@@ -7,6 +7,7 @@ import static org.sagwise.hazard.Cures.Way.NEW_SWITCH;
 import static org.sagwise.hazard.Cures.Way.SMALLER_FUSE;
 import static org.sagwise.hazard.Cures.Way.SOUND_JOINT;
 import static org.sagwise.hazard.Cures.Way.THICKER_WIRE;
+import static org.sagwise.hazard.Cures.Way.TURN_AT_GUARD;
 import static org.sagwise.hazard.Cures.cures;
 import static org.sagwise.hazard.Hides.parts;
 import static org.sagwise.hazard.Signal.CAUTION;
@@ -85,7 +86,7 @@ final class WireHazards {
                                     "as the limits",
                                     "who suffers first"),
                             new FuseTooLarge(),
-                            cures(SMALLER_FUSE)),
+                            cures(SMALLER_FUSE, THICKER_WIRE)),
                     Hazard.of(
                             "fuse-will-open",
                             410,
@@ -118,7 +119,8 @@ final class WireHazards {
                                     above("A", PartView::currentA, WireHazards::leastTripA)
                                             .telling(ptc -> ptc(ptc).holdA()),
                                     ptc -> NOTICE,
-                                    (caution, ptc) -> {})),
+                                    (caution, ptc) -> {}),
+                            cures(MORE_OHMS, FEWER_WATTS)),
                     Hazard.of("ptc-over-voltage", 235, PtcOverVoltage.LISTING, new PtcOverVoltage()),
                     Hazard.of(
                             "reverse-guard-over-rating",
@@ -128,7 +130,8 @@ final class WireHazards {
                                     PartKind.REVERSE_GUARD,
                                     above("A", PartView::currentA, WireHazards::guardRatingA),
                                     guard -> CAUTION,
-                                    (caution, guard) -> caution.detail("powerW", guard.powerW()))),
+                                    (caution, guard) -> caution.detail("powerW", guard.powerW())),
+                            cures(MORE_OHMS, FEWER_WATTS)),
                     Hazard.of(
                             "reverse-guard-blocks",
                             385,
@@ -142,7 +145,8 @@ final class WireHazards {
                                     above("V", WireHazards::heldBackV, (PartView guard) -> TURNED_V)
                                             .telling(guard -> Double.NaN),
                                     guard -> NOTICE,
-                                    (caution, guard) -> {})),
+                                    (caution, guard) -> {}),
+                            cures(TURN_AT_GUARD)),
                     Hazard.of(
                             "coil-over-limit",
                             340,
@@ -177,7 +181,7 @@ final class WireHazards {
                                     "which joint is missing, or what blocks"),
                             new OpenCircuit(),
                             parts(NOTICE, "reverse-guard-blocks"),
-                            cures(CLOSED_CIRCUIT))));
+                            cures(CLOSED_CIRCUIT, TURN_AT_GUARD))));
 
     private WireHazards() {}
 

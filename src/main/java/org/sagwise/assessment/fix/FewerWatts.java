@@ -6,6 +6,7 @@ import java.util.Set;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.hazard.Caution;
 import org.sagwise.hazard.Hazards;
+import org.sagwise.hazard.LookAhead;
 import org.sagwise.part.BoardSpec;
 import org.sagwise.part.PartKind;
 import org.sagwise.quantity.Unit;
@@ -20,6 +21,9 @@ final class FewerWatts implements FixRule {
 
     private static final double LEAST_W = 0.1;
 
+    /** What only time shows takes too long to search: this share of the watts is tried. */
+    private static final double AHEAD_SHARE = 0.5;
+
     @Override
     public List<Fix> fixes(Assessment assessment, Caution caution) {
         Bench bench = assessment.bench();
@@ -29,8 +33,12 @@ final class FewerWatts implements FixRule {
         }
         Part board = boards.get(0);
         double powerW = bench.spec(board.id(), BoardSpec.class).powerW();
-        OptionalDouble most = Tuning.nearest(
-                powerW, LEAST_W, watts -> isBearable(bench, with(board, watts).apply(bench.scenario())));
+        OptionalDouble most = LookAhead.atS(caution).isPresent()
+                ? OptionalDouble.of(AHEAD_SHARE * powerW)
+                : Tuning.nearest(
+                        powerW,
+                        LEAST_W,
+                        watts -> isBearable(bench, with(board, watts).apply(bench.scenario()), caution.id()));
         if (most.isEmpty()) {
             return List.of();
         }
@@ -43,10 +51,11 @@ final class FewerWatts implements FixRule {
                 with(board, watts)));
     }
 
-    private static boolean isBearable(Bench bench, Scenario scenario) {
+    private static boolean isBearable(Bench bench, Scenario scenario, String cured) {
         return Hazards.check(Bench.of(scenario, bench.catalogue())).stream()
-                .noneMatch(caution ->
-                        caution.id().startsWith("board-") || MoreOhms.OF_TOO_MUCH_CURRENT.contains(caution.id()));
+                .map(Caution::id)
+                .noneMatch(
+                        id -> id.startsWith("board-") || MoreOhms.OF_TOO_MUCH_CURRENT.contains(id) || id.equals(cured));
     }
 
     private static Edit with(Part board, double watts) {

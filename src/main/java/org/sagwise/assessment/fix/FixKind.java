@@ -22,6 +22,7 @@ public enum FixKind {
     METER_VOLTS,
     NEW_FUSE,
     SMALLER_FUSE,
+    SMALLER_PTC,
     SLOW_CHARGE,
     LOWER_CHARGE,
     FEWER_WATTS,

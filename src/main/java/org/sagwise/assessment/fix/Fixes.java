@@ -87,6 +87,7 @@ public final class Fixes {
     private static FixRule rule(Cures.Way way) {
         return switch (way) {
             case TURN_CELLS -> new TurnCells();
+            case TURN_AT_GUARD -> new TurnAtGuard();
             case MORE_OHMS -> new MoreOhms();
             case FEWER_WATTS -> new FewerWatts();
             case JOINT_AWAY -> new JointAway();

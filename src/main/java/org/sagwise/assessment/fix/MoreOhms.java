@@ -8,6 +8,7 @@ import java.util.Set;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.hazard.Caution;
 import org.sagwise.hazard.Hazards;
+import org.sagwise.hazard.LookAhead;
 import org.sagwise.part.PartKind;
 import org.sagwise.part.key.Keys;
 import org.sagwise.quantity.Unit;
@@ -34,6 +35,9 @@ final class MoreOhms implements FixRule {
 
     private static final double MOST_TIMES = 1000;
 
+    /** What only time shows takes too long to search: so many times the ohms are tried. */
+    private static final double AHEAD_TIMES = 3;
+
     /**
      * Several coils keep their proportions: all get as many times their ohms. Behind a regulated board more ohms do not
      * change what the cells give, as long as its volts suffice; there the watts are the cure.
@@ -49,15 +53,17 @@ final class MoreOhms implements FixRule {
                 .filter(coil -> caution.parts().contains(coil.part().id()))
                 .toList();
         List<ResolvedCoil> coils = named.isEmpty() ? List.copyOf(bench.coils().values()) : named;
-        return coils.isEmpty() ? List.of() : withMoreOhms(bench, coils);
+        return coils.isEmpty() ? List.of() : withMoreOhms(bench, coils, caution);
     }
 
-    private static List<Fix> withMoreOhms(Bench bench, List<ResolvedCoil> coils) {
+    private static List<Fix> withMoreOhms(Bench bench, List<ResolvedCoil> coils, Caution caution) {
         Scenario scenario = bench.scenario();
-        OptionalDouble least = Tuning.nearest(
-                1,
-                MOST_TIMES,
-                times -> isBearable(bench, withOhms(coils, times, false).apply(scenario)));
+        OptionalDouble least = LookAhead.atS(caution).isPresent()
+                ? OptionalDouble.of(AHEAD_TIMES)
+                : Tuning.nearest(
+                        1,
+                        MOST_TIMES,
+                        times -> isBearable(bench, withOhms(coils, times, false).apply(scenario), caution.id()));
         if (least.isEmpty()) {
             return List.of();
         }
@@ -82,9 +88,10 @@ final class MoreOhms implements FixRule {
                         : new Fix(FixKind.MORE_OHMS_SINGLY, List.of(new Fix.Each(parts, ohms, Unit.OHM)), ids, edit));
     }
 
-    private static boolean isBearable(Bench bench, Scenario scenario) {
+    private static boolean isBearable(Bench bench, Scenario scenario, String cured) {
         return Hazards.check(Bench.of(scenario, bench.catalogue())).stream()
-                .noneMatch(caution -> OF_TOO_MUCH_CURRENT.contains(caution.id()));
+                .map(Caution::id)
+                .noneMatch(id -> OF_TOO_MUCH_CURRENT.contains(id) || id.equals(cured));
     }
 
     /**

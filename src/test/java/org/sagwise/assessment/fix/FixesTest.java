@@ -18,9 +18,12 @@ import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.DemoScenarios;
 import org.sagwise.file.ScenarioReader;
 import org.sagwise.file.ScenarioWriter;
+import org.sagwise.fixture.Circuits;
 import org.sagwise.hazard.Caution;
 import org.sagwise.hazard.Signal;
 import org.sagwise.part.Catalogue;
+import org.sagwise.part.PartKind;
+import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Scenario;
 
 /** Cures of the demos that go wrong, and what an offer promises. */
@@ -66,6 +69,7 @@ class FixesTest {
                 "paper-clip-across-the-coil | Take away the joint from the coil's first end to the"
                         + " coil's second end",
                 "meter-left-on-amps | Set the meter to volts",
+                "side-by-side-with-reverse-guards | Turn cell B",
             })
     void of_faultyDemo_offersTheCure(String name, String expected) {
         List<Offer> offers = Fixes.of(assess(demo(name)));
@@ -196,6 +200,46 @@ class FixesTest {
         String parts = cell("A", "\"charge\": 1") + ", " + cell("B", "\"rest_V\": 1.0");
         String links = touch("A.+", "B.+") + ", " + touch("A.-", "B.-");
         assertEquals("In place of cell B, take a cell just like cell A", cure(parts, links));
+    }
+
+    /** One that may let 28 A pass, for a cell of 20 A: of those on the shelf the one for 9 A passes at most 18 A. */
+    @Test
+    void cure_ofAResettableFuseTooLarge_isASmallerOneOfItsSort() {
+        Scenario scenario = Scenario.of(
+                "Ring",
+                List.of(
+                        Circuits.cell("A", 4.2, 20),
+                        Part.of("F1", PartKind.PTC, "hold_A", 14, "trip_A", 28),
+                        Circuits.coil(1.0)),
+                List.of(
+                        Circuits.ideal("A.+", "F1.1"),
+                        Circuits.ideal("F1.2", "coil.1"),
+                        Circuits.ideal("coil.2", "A.-")));
+        List<Offer> offers = Fixes.of(assess(scenario));
+
+        assertEquals(
+                List.of("In place of resettable fuse F1, fit a resettable fuse that holds 9.00 A"),
+                offers.stream().map(offer -> offer.fix().name(Locale.ENGLISH)).toList());
+    }
+
+    /** A guard turned round in a sound ring: one may turn it, or the cell. */
+    @Test
+    void cure_ofAGuardTheWrongWayRound_turnsIt() {
+        Scenario scenario = Scenario.of(
+                "Ring",
+                List.of(
+                        Circuits.cell("A", 4.2, 20),
+                        Part.of("G1", PartKind.REVERSE_GUARD, "rating_A", 30),
+                        Circuits.coil(1.0)),
+                List.of(
+                        Circuits.ideal("A.+", "G1.out"),
+                        Circuits.ideal("G1.in", "coil.1"),
+                        Circuits.ideal("coil.2", "A.-")));
+        List<Offer> offers = Fixes.of(assess(scenario));
+
+        assertEquals(
+                List.of("Turn cell A", "Turn reverse guard G1"),
+                offers.stream().map(offer -> offer.fix().name(Locale.ENGLISH)).toList());
     }
 
     @Test
