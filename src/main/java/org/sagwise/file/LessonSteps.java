@@ -54,7 +54,8 @@ final class LessonSteps {
                 fields.word("bench"),
                 fields.word("beside"),
                 fields.words("look"),
-                fields.textIfAny("note"));
+                fields.textIfAny("note"),
+                fields.flag("skip"));
     }
 
     private Optional<Step> step(String kind, Step.Head head, Fields fields) {

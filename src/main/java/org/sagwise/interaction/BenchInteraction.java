@@ -14,6 +14,7 @@ import org.sagwise.scenario.TerminalRef;
 import org.sagwise.scenario.edit.Edit;
 import org.sagwise.scenario.edit.FreshIds;
 import org.sagwise.scenario.edit.JoinTerminals;
+import org.sagwise.scenario.edit.JointChoice;
 import org.sagwise.scenario.edit.SetProbes;
 
 /**

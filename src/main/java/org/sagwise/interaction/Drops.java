@@ -14,6 +14,7 @@ import org.sagwise.scenario.edit.AddPart;
 import org.sagwise.scenario.edit.ChangeNote;
 import org.sagwise.scenario.edit.Edit;
 import org.sagwise.scenario.edit.JoinTerminals;
+import org.sagwise.scenario.edit.JointChoice;
 import org.sagwise.scenario.edit.PlaceParts;
 import org.sagwise.scenario.edit.SetProbes;
 import org.sagwise.scenario.edit.Together;

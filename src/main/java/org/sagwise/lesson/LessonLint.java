@@ -38,6 +38,9 @@ public final class LessonLint {
 
     private List<Finding> check() {
         report.addAll(TeachingRules.check(lesson));
+        report.addAll(OptionRules.check(lesson));
+        report.addAll(Pacing.check(lesson));
+        report.addAll(PredictionLint.check(lesson, track, named));
         report.addAll(MoveLint.check(lesson, track, rules));
         play();
         return report.findings();
@@ -58,6 +61,7 @@ public final class LessonLint {
             blanks(place, step, i, before, situation);
             if (step instanceof Step.Do task) {
                 tasks.check(place, task, before, after);
+                JointLint.check(place, task, before, rules, report);
             } else if (step instanceof Step.Measure measure) {
                 measure(place, measure, before);
             } else if (step instanceof Step.Estimate estimate) {

@@ -65,6 +65,7 @@ public sealed interface Step {
      * @param beside a bench shown beside it to compare with
      * @param look ids of parts and links to point out
      * @param note what only the instructor reads
+     * @param skippable whether a class that is short of time may leave it out
      */
     record Head(
             String id,
@@ -72,10 +73,22 @@ public sealed interface Step {
             Optional<String> bench,
             Optional<String> beside,
             List<String> look,
-            Optional<LocalText> note) {
+            Optional<LocalText> note,
+            boolean skippable) {
 
         public Head {
             look = List.copyOf(look);
+        }
+
+        /** A step that belongs to what nobody may skip. */
+        public Head(
+                String id,
+                LocalText text,
+                Optional<String> bench,
+                Optional<String> beside,
+                List<String> look,
+                Optional<LocalText> note) {
+            this(id, text, bench, beside, look, note, false);
         }
     }
 

@@ -2,6 +2,7 @@ package org.sagwise.lesson;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.sagwise.part.PartKind;
@@ -17,6 +18,11 @@ final class TeachingRules {
     private static final int FEWEST_CHECKS = 3;
     private static final int MOST_IN_SAME_PLACE = 3;
 
+    /** Of a reading and of a guess, as a share to either side. */
+    private static final double WIDEST = 0.2;
+
+    private static final double WIDEST_GUESS = 0.5;
+
     /** A number with a unit: a reading, which the engine should say. */
     private static final Pattern NUMBER =
             Pattern.compile("\\d+(?:[.,]\\d+)?[ \u00a0]?(?:mΩ|Ω|mV|V|mA|A|W|Wh|mAh|Ah)(?![\\p{L}\\d])");
@@ -24,8 +30,16 @@ final class TeachingRules {
     private static final Pattern SENTENCE_END = Pattern.compile("[.!?:](?=\\s|$)|\\n");
 
     /** Nobody clears a circuit by a lesson. */
-    private static final Pattern FORBIDDEN =
-            Pattern.compile("\\b(?:safe|safely|ungefährlich|gefahrlos)\\b", Pattern.CASE_INSENSITIVE);
+    private static final Pattern FORBIDDEN = Pattern.compile(
+            "\\b(?:safe|safely|harmless|ungefährlich\\w*|gefahrlos\\w*|harmlos\\w*)\\b",
+            Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CHARACTER_CLASS);
+
+    /** Words by which a title or a goal tells what will come out. */
+    private static final Pattern TELLING = Pattern.compile(
+            "\\b(?:same|equal(?:ly)?|half|twice|double|more|less|larger|smaller|first|never|always"
+                    + "|dasselbe|dieselben?|gleich(?:e|en|er|viel)?|halbe?|doppelte?|mehr|weniger|größer|kleiner"
+                    + "|kleinste|zuerst|nie|immer)\\b",
+            Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CHARACTER_CLASS);
 
     private final List<Finding> findings = new ArrayList<>();
     private final Lesson lesson;
@@ -39,6 +53,7 @@ final class TeachingRules {
         rules.order();
         rules.places();
         rules.names();
+        rules.tolerances();
         rules.texts();
         return rules.findings;
     }
@@ -96,6 +111,26 @@ final class TeachingRules {
         }
     }
 
+    /** A tolerance that takes in nothing as well as the reading checks nothing. */
+    private void tolerances() {
+        for (int i = 0; i < lesson.steps().size(); i++) {
+            Step step = lesson.steps().get(i);
+            String place = "steps[" + i + "]";
+            if (step instanceof Step.Measure measure && measure.expected() != 0) {
+                Bounds range = measure.around(measure.expected());
+                if (range.most() - range.least() > WIDEST * 2 * Math.abs(measure.expected())) {
+                    add(place + ".within", LessonProblem.WIDE_TOLERANCE, rounded(range.least()), rounded(range.most()));
+                }
+            } else if (step instanceof Step.Estimate estimate && estimate.share() > WIDEST_GUESS) {
+                add(place + ".within", LessonProblem.WIDE_TOLERANCE, "0", "2");
+            }
+        }
+    }
+
+    private static String rounded(double value) {
+        return LintReport.rounded(value);
+    }
+
     private void names() {
         lesson.benches().forEach((name, bench) -> {
             for (Part part : bench.scenario().parts()) {
@@ -109,12 +144,24 @@ final class TeachingRules {
     private void texts() {
         text("title", lesson.title(), true);
         text("goal", lesson.goal(), true);
+        telling("title", lesson.title());
+        telling("goal", lesson.goal());
         text("note", lesson.note(), true);
         for (int i = 0; i < lesson.steps().size(); i++) {
             for (StepTexts.Said said : StepTexts.of(lesson.steps().get(i))) {
                 text("steps[" + i + "]." + said.key(), said.text(), said.invented());
             }
         }
+    }
+
+    /** Whoever reads title and goal before the questions must not read the answers. */
+    private void telling(String place, LocalText text) {
+        text.byLanguage().forEach((code, words) -> {
+            Matcher telling = TELLING.matcher(words);
+            if (telling.find()) {
+                add(place + "." + code, LessonProblem.TELLING_HEAD, telling.group());
+            }
+        });
     }
 
     private void text(String place, LocalText text, boolean invented) {
@@ -135,8 +182,12 @@ final class TeachingRules {
             add(place, LessonProblem.BARE_NUMBER, number.group());
         }
         Matcher forbidden = FORBIDDEN.matcher(bare);
-        if (forbidden.find()) {
+        if (!invented && forbidden.find()) {
             add(place, LessonProblem.FORBIDDEN_WORD, forbidden.group());
+        }
+        Locale locale = Locale.forLanguageTag(place.substring(place.lastIndexOf('.') + 1));
+        for (String name : ControlWords.unknown(bare, locale)) {
+            add(place, LessonProblem.NO_SUCH_CONTROL, name, ControlWords.nearest(name, locale));
         }
         int words = words(bare);
         if (words > MOST_WORDS) {

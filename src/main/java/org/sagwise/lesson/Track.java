@@ -44,10 +44,14 @@ public record Track(List<Scenario> before, List<Scenario> after) {
 
     /**
      * Place of the step at which a prediction is answered: when what it leads to has been done and
-     * measured. A further change of the bench would make the answer speak of something else.
+     * measured. A further change of the bench would make the answer speak of something else. Two predictions in a
+     * row are answered together.
      */
     public static int replyAt(Lesson lesson, int prediction) {
         int at = prediction + 1;
+        while (at < lesson.steps().size() && lesson.steps().get(at).predicts()) {
+            at++;
+        }
         while (at < lesson.steps().size() && lesson.steps().get(at) instanceof Step.Do) {
             at++;
         }

@@ -22,6 +22,7 @@ import org.sagwise.scenario.Probes;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
 import org.sagwise.scenario.edit.Edit;
+import org.sagwise.scenario.edit.JointChoice;
 
 /** The machine behind mouse, clicks and keys, without any of them. */
 class BenchInteractionTest {

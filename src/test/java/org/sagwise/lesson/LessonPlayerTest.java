@@ -148,11 +148,11 @@ class LessonPlayerTest {
 
         Verdict verdict = seen.verdicts().get(0);
 
-        assertEquals(Optional.of("4,2 A"), verdict.said());
+        assertEquals(Optional.of("4,20 A"), verdict.said());
         assertEquals("Nichts", verdict.right());
         assertFalse(verdict.met());
         assertEquals(Optional.of(Idea.ONE_WIRE_IS_ENOUGH), verdict.idea());
-        assertEquals("Nein: 4,20\u00a0A.", verdict.reply());
+        assertEquals("Nein: 4,20\u00a0A fließen erst dann.", verdict.reply());
     }
 
     @Test

@@ -52,8 +52,8 @@ class ReloadTest {
 
         LessonPlayer now = there.reloaded(with(more));
 
-        assertEquals("close", there.step().id());
-        assertEquals("close", now.step().id());
+        assertEquals("open-button", there.step().id());
+        assertEquals("open-button", now.step().id());
         assertEquals(there.at() + 1, now.at());
         assertEquals(2, now.allAnswers().get(2).choice().orElseThrow());
     }

@@ -9,7 +9,6 @@ import javafx.beans.binding.Bindings;
 import javafx.beans.binding.BooleanBinding;
 import org.sagwise.interaction.BenchInteraction;
 import org.sagwise.interaction.CopyPlace;
-import org.sagwise.interaction.JointChoice;
 import org.sagwise.interaction.Selection;
 import org.sagwise.interaction.Tool;
 import org.sagwise.picture.geometry.Point;
@@ -24,6 +23,7 @@ import org.sagwise.scenario.edit.DeleteParts;
 import org.sagwise.scenario.edit.DuplicateParts;
 import org.sagwise.scenario.edit.Edit;
 import org.sagwise.scenario.edit.FlipParts;
+import org.sagwise.scenario.edit.JointChoice;
 import org.sagwise.scenario.edit.TurnParts;
 import org.sagwise.ui.kit.Command;
 

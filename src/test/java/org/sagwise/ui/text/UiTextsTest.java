@@ -22,7 +22,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.sagwise.hazard.Caution;
-import org.sagwise.interaction.JointChoice;
 import org.sagwise.lesson.Tally;
 import org.sagwise.part.MeterMode;
 import org.sagwise.part.PartKind;
@@ -36,6 +35,7 @@ import org.sagwise.report.picture.PictureFormat;
 import org.sagwise.report.post.PostFormat;
 import org.sagwise.scenario.Press;
 import org.sagwise.scenario.ScenarioKeys;
+import org.sagwise.scenario.edit.JointChoice;
 import org.sagwise.ui.kit.MenuTable;
 
 /** Holds the window's code and its bundle together: no key is missing, none is left over. */

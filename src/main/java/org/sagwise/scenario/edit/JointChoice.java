@@ -1,4 +1,4 @@
-package org.sagwise.interaction;
+package org.sagwise.scenario.edit;
 
 import org.sagwise.part.key.Keys;
 

@@ -1,0 +1,53 @@
+package org.sagwise.lesson;
+
+import java.util.List;
+import org.sagwise.scenario.Finding;
+
+/**
+ * How long a class takes for a lesson, worked out from its steps. The minutes for each kind of step are common
+ * practice of evening classes, without a source; what counts is that the same count is made for every lesson.
+ */
+public final class Pacing {
+
+    /** Between what the steps take and what a lesson says of itself, as a share. */
+    private static final double NEAR = 0.25;
+
+    private static final double RUN = 3;
+
+    private Pacing() {}
+
+    /** Minutes that a step takes in class, talk included. */
+    public static double minutes(Step step) {
+        if (step instanceof Step.Choose choose) {
+            return choose.role() == Step.Role.PREDICT ? 3 : 1;
+        }
+        if (step instanceof Step.Do) {
+            return 2.5;
+        }
+        if (step instanceof Step.Measure measure) {
+            return measure.reading().when() == When.RUN ? RUN : 1;
+        }
+        return step instanceof Step.Estimate ? 3 : step instanceof Step.Explain ? 1.5 : 1;
+    }
+
+    /** Minutes for all steps of a lesson, or only for those that nobody may skip. */
+    public static double minutes(Lesson lesson, boolean coreOnly) {
+        return lesson.steps().stream()
+                .filter(step -> !coreOnly || !step.head().skippable())
+                .mapToDouble(Pacing::minutes)
+                .sum();
+    }
+
+    /** What a lesson says of its minutes is about what its steps take. */
+    static List<Finding> check(Lesson lesson) {
+        double needed = minutes(lesson, false);
+        boolean near = Math.abs(needed - lesson.minutes()) <= NEAR * lesson.minutes();
+        return near
+                ? List.of()
+                : List.of(Finding.of(
+                        "minutes",
+                        LessonProblem.MINUTES,
+                        String.valueOf(Math.round(needed)),
+                        String.valueOf(lesson.minutes())));
+    }
+}
