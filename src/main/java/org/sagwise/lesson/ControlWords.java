@@ -14,7 +14,7 @@ import org.sagwise.part.NearMiss;
 /** The words that stand on controls of the window, and where a lesson names one. */
 final class ControlWords {
 
-    private static final List<String> BUNDLES = List.of("ui", "window", "picture");
+    private static final List<String> BUNDLES = List.of("ui", "kinds", "window", "picture");
 
     /** What stands in italics behind a word that tells somebody to use a control. */
     private static final Pattern NAMED = Pattern.compile(
