@@ -48,8 +48,9 @@ final class Rooms {
         MAY_USE.put("picture", List.of("assessment"));
         MAY_USE.put("interaction", List.of("picture"));
         MAY_USE.put("report", List.of("picture", "run", "lesson"));
+        MAY_USE.put("web", List.of("plan", "file", "lesson", "interaction", "report"));
         MAY_USE.put("ui", List.of("plan", "file", "lesson", "interaction", "report"));
-        MAY_USE.put("cli", List.of("plan", "file", "lesson", "picture", "report"));
+        MAY_USE.put("cli", List.of("plan", "file", "lesson", "picture", "report", "web"));
         MAY_USE.put("app", List.of("cli", "ui"));
     }
 

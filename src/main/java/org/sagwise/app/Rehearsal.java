@@ -34,6 +34,7 @@ public final class Rehearsal {
             List.of("help"),
             List.of("completion", "bash"),
             List.of("explain", FILE, "--format=html"),
+            List.of("page", FILE, "-o", "-"),
             List.of("share", FILE),
             List.of("parts"),
             List.of("lesson", "list"));

@@ -104,6 +104,7 @@ public final class SagwiseCommand implements Callable<Integer> {
                 .addSubcommand(new CompareCommand(call))
                 .addSubcommand(new PictureCommand(call))
                 .addSubcommand(new ExplainCommand(call))
+                .addSubcommand(new PageCommand(call))
                 .addSubcommand(new ShareCommand(call))
                 .addSubcommand(new UnshareCommand(call))
                 .addSubcommand(new MeasuredCommand(call))

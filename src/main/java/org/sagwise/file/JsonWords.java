@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 
 /** Writes the single values of JSON: text, numbers, {@code true}, {@code false}, {@code null}. */
-final class JsonWords {
+public final class JsonWords {
 
     /** Numbers with more zeros than this are written with an exponent. */
     private static final int MOST_ZEROS = 12;
@@ -28,7 +28,7 @@ final class JsonWords {
      *
      * @throws IllegalArgumentException for NaN and infinities, which JSON cannot hold
      */
-    static String number(double value) {
+    public static String number(double value) {
         if (!Double.isFinite(value)) {
             throw new IllegalArgumentException("JSON cannot hold " + value);
         } else if (value == 0) {
@@ -52,7 +52,7 @@ final class JsonWords {
     }
 
     /** Text in double quotes; only what must be escaped is. */
-    static String text(String text) {
+    public static String text(String text) {
         StringBuilder out = new StringBuilder(text.length() + 2).append('"');
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);

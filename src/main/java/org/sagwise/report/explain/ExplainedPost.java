@@ -53,6 +53,33 @@ public final class ExplainedPost {
             Optional<String> asked,
             Locale locale,
             Signs signs) {
+        return format.write(blocks(moment, format, shareText, size, asked, locale, signs, Code.DRAWN), locale, signs);
+    }
+
+    /** Whether the share text is drawn as a code that a camera reads, too. */
+    private enum Code {
+        DRAWN,
+        /** Who reads a page has it on a screen already, and it would be the largest picture. */
+        LEFT_OUT
+    }
+
+    /** A long post as HTML to stand in another page, without the code for a camera. */
+    public static String htmlBody(
+            Moment moment, Function<Scenario, Optional<String>> shareText, Locale locale, Signs signs) {
+        List<Block> post =
+                blocks(moment, PostFormat.HTML, shareText, Size.LONG, Optional.empty(), locale, signs, Code.LEFT_OUT);
+        return PostFormat.htmlBody(post, locale, signs);
+    }
+
+    private static List<Block> blocks(
+            Moment moment,
+            PostFormat format,
+            Function<Scenario, Optional<String>> shareText,
+            Size size,
+            Optional<String> asked,
+            Locale locale,
+            Signs signs,
+            Code code) {
         Assessment assessment = Moment.start(moment.assessment()).assessment();
         Optional<Cure> cure = Cure.of(assessment);
         Optional<String> text = shareText.apply(assessment.scenario());
@@ -62,13 +89,12 @@ public final class ExplainedPost {
                 cure,
                 cure.flatMap(it -> shareText.apply(it.after().scenario())),
                 format.hasPictures() ? pictures.of(moment, cure) : List.of(),
-                text.filter(it -> format.hasPictures())
+                text.filter(it -> format.hasPictures() && code == Code.DRAWN)
                         .flatMap(it -> pictures.code(it, assessment.scenario().title())),
                 moment,
                 asked);
-        List<Block> post = size == Size.SHORT
+        return size == Size.SHORT
                 ? Explanation.brief(assessment, materials, locale, signs)
                 : Explanation.of(assessment, materials, locale, signs);
-        return format.write(post, locale, signs);
     }
 }

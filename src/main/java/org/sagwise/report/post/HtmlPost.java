@@ -43,8 +43,12 @@ final class HtmlPost {
     private final StringBuilder out = new StringBuilder();
 
     HtmlPost(Locale locale, Signs signs) {
+        this(locale, new Lines(signs));
+    }
+
+    private HtmlPost(Locale locale, Lines lines) {
         this.locale = locale;
-        this.lines = new Lines(signs);
+        this.lines = lines;
     }
 
     String write(List<Block> post) {
@@ -61,8 +65,18 @@ final class HtmlPost {
                 .append("<meta name=\"viewport\" content=\"width=device-width\">\n");
         element("title", title);
         out.append("<style>\n").append(STYLE).append("</style>\n</head>\n<body>\n<main>\n");
-        post.forEach(this::block);
-        return out.append("</main>\n</body>\n</html>\n").toString();
+        return out.append(body(post)).append("</main>\n</body>\n</html>\n").toString();
+    }
+
+    /** The blocks alone, to stand in another page. */
+    static String body(List<Block> post, Locale locale, Signs signs) {
+        return new HtmlPost(locale, signs).body(post);
+    }
+
+    private String body(List<Block> post) {
+        HtmlPost body = new HtmlPost(locale, lines);
+        post.forEach(body::block);
+        return body.out.toString();
     }
 
     private void block(Block block) {

@@ -29,6 +29,11 @@ public enum PostFormat {
         return this == HTML;
     }
 
+    /** The blocks of a post as HTML to stand in another page. */
+    public static String htmlBody(List<Block> post, Locale locale, Signs signs) {
+        return HtmlPost.body(post, locale, signs);
+    }
+
     /**
      * Writes a post, its last line with a line break.
      *

@@ -1,0 +1,55 @@
+package org.sagwise.web;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.teavm.classlib.ResourceSupplier;
+import org.teavm.classlib.ResourceSupplierContext;
+
+/** The files of the program that the page's script takes along: read by the compiler of the script, and by nobody else. */
+@SuppressWarnings("deprecation")
+public final class PageResources implements ResourceSupplier {
+
+    private static final List<String> CATALOGUE = List.of(
+            "alloys",
+            "boards",
+            "cells",
+            "chargers",
+            "chemistries",
+            "coils",
+            "contacts",
+            "fuses",
+            "jumpers",
+            "ptcs",
+            "reverse-guards",
+            "sources");
+
+    private static final List<String> TEXTS = List.of(
+            "catalogue",
+            "cautions",
+            "clock",
+            "edits",
+            "fixes",
+            "names",
+            "notices",
+            "page",
+            "picture",
+            "problems",
+            "quantity",
+            "run",
+            "ui");
+
+    @Override
+    public String[] supplyResources(ResourceSupplierContext context) {
+        List<String> files = new ArrayList<>();
+        CATALOGUE.forEach(name -> files.add("org/sagwise/catalogue/" + name + ".json"));
+        files.add("org/sagwise/catalogue/switches.json");
+        for (String name : TEXTS) {
+            files.add("org/sagwise/texts/" + name + ".properties");
+            files.add("org/sagwise/texts/" + name + "_de.properties");
+        }
+        files.add("org/sagwise/texts/languages.txt");
+        files.add("org/sagwise/fonts/SourceSans3-Regular.widths");
+        files.add("org/sagwise/fonts/SourceSans3-Bold.widths");
+        return files.toArray(String[]::new);
+    }
+}

@@ -1,0 +1,56 @@
+package org.sagwise.web.engine;
+
+import java.util.Locale;
+import org.sagwise.assessment.Assessment;
+import org.sagwise.picture.bench.StillPainter;
+import org.sagwise.picture.layout.BenchLayout;
+import org.sagwise.picture.layout.Drawing;
+import org.sagwise.picture.look.Theme;
+import org.sagwise.picture.scene.BenchScene;
+import org.sagwise.picture.scene.BenchView;
+import org.sagwise.picture.scene.Emphasis;
+import org.sagwise.picture.stairs.StairScene;
+import org.sagwise.picture.stairs.StaircasePainter;
+import org.sagwise.report.pen.SvgPen;
+
+/** The pictures of the live page as text of SVG: what the window paints, by the same painters. */
+public final class Pictures {
+
+    private static final int DECIMALS = 2;
+
+    private Pictures() {}
+
+    /** Where everything lies, for a page of a width: on a narrow one words are larger against the parts. */
+    public static BenchLayout layout(Assessment bench, Drawing drawing, double width) {
+        return BenchLayout.of(bench.scenario(), width < 500 ? 1.5 : 1, drawing);
+    }
+
+    public static BenchScene scene(
+            Assessment bench, BenchLayout layout, Theme theme, Locale locale, Emphasis emphasis) {
+        return BenchScene.of(bench, layout, theme, locale).with(emphasis);
+    }
+
+    /** How high a bench is drawn in a column of this width. */
+    public static double height(BenchLayout layout, double width, double most) {
+        double wanted = width * layout.bounds().height() / layout.bounds().width();
+        return Math.round(Math.max(0.5 * most, Math.min(most, wanted)));
+    }
+
+    public static String bench(BenchScene scene, BenchView view) {
+        SvgPen pen = new SvgPen(DECIMALS);
+        StillPainter.paint(pen, scene, view);
+        return svg(pen, view.width(), view.height());
+    }
+
+    public static String stairs(
+            Assessment bench, Theme theme, Locale locale, Emphasis emphasis, double width, double height) {
+        SvgPen pen = new SvgPen(DECIMALS);
+        StaircasePainter.of(StairScene.of(bench, theme, locale).with(emphasis), width, height)
+                .paint(pen);
+        return svg(pen, width, height);
+    }
+
+    private static String svg(SvgPen pen, double width, double height) {
+        return pen.svg((int) width, (int) height, " aria-hidden=\"true\"", "");
+    }
+}

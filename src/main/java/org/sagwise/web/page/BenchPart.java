@@ -1,0 +1,118 @@
+package org.sagwise.web.page;
+
+import org.sagwise.picture.bench.ChevronPainter;
+import org.sagwise.picture.geometry.Box;
+import org.sagwise.picture.layout.BenchLayout;
+import org.sagwise.picture.layout.PartBox;
+import org.sagwise.picture.scene.BenchScene;
+import org.sagwise.picture.scene.BenchView;
+import org.sagwise.reading.Readings;
+import org.sagwise.web.engine.Pictures;
+
+/** The bench itself: the picture, the marks of current that drift over it, and a button over each part. */
+final class BenchPart implements PagePart {
+
+    private static final double MOST_HEIGHT = 460;
+
+    /** A finger needs this much, in CSS pixels. */
+    private static final double LEAST_TOUCH = 44;
+
+    private final Tag room = Tag.byId("bench");
+    private final Tag touch = Tag.byId("touch");
+    private final Tag canvas = Tag.byId("marks");
+    private final MarksPen marks = new MarksPen(canvas);
+    private final Hand hand;
+    private Tag picture;
+    private BenchLayout layout;
+    private BenchScene scene;
+    private BenchView view;
+    private ChevronPainter chevrons;
+    private double lastMs;
+    private boolean still;
+
+    BenchPart(Hand hand) {
+        this.hand = hand;
+    }
+
+    @Override
+    public void lay(View shown) {
+        double width = Math.max(280, room.getClientWidth());
+        layout = Pictures.layout(shown.now(), shown.drawing(), width);
+        double height = Pictures.height(layout, width, MOST_HEIGHT);
+        view = BenchView.fit(layout.bounds(), width, height);
+        scene = scene(shown);
+        chevrons = new ChevronPainter(scene);
+        canvas.setWidth((int) (width * Dom.pixelRatio()));
+        canvas.setHeight((int) (height * Dom.pixelRatio()));
+        still = Dom.matches("(prefers-reduced-motion: reduce)");
+        touchables(shown);
+        show(shown);
+    }
+
+    private BenchScene scene(View shown) {
+        return Pictures.scene(shown.now(), layout, shown.theme(), shown.locale(), shown.emphasis());
+    }
+
+    private void touchables(View shown) {
+        String focused = Dom.focused();
+        Dom.clear(touch);
+        for (PartBox box : layout.parts()) {
+            Box place = view.toWindow(box.body().box());
+            double width = Math.max(LEAST_TOUCH, place.width());
+            double height = Math.max(LEAST_TOUCH, place.height());
+            Tag button = Dom.button("part", "", () -> hand.choose(View.Choice.of(box.id())));
+            button.setId("part-" + box.id());
+            Dom.style(button, "left", place.middleX() - width / 2 + "px");
+            Dom.style(button, "top", place.middleY() - height / 2 + "px");
+            Dom.style(button, "width", width + "px");
+            Dom.style(button, "height", height + "px");
+            button.setAttribute(
+                    "aria-label", shown.words().say("part.open", shown.facts().called(box.part())));
+            button.setAttribute(
+                    "aria-pressed", String.valueOf(shown.chosen().part().equals(box.id())));
+            touch.appendChild(button);
+        }
+        if (focused.startsWith("part-") && Tag.byId(focused) != null) {
+            Tag.byId(focused).focus();
+        }
+    }
+
+    @Override
+    public void show(View shown) {
+        scene = scene(shown);
+        Tag next = Dom.svg(Pictures.bench(scene, view));
+        if (picture == null) {
+            Dom.clear(room);
+            room.appendChild(next);
+        } else {
+            picture.replaceWith(next);
+        }
+        picture = next;
+        if (still) {
+            drift(0);
+        }
+    }
+
+    /** Lets the marks drift on to this moment; called once a frame. */
+    void frame(double timeMs) {
+        double seconds = Math.min(0.1, Math.max(0, (timeMs - lastMs) / 1000));
+        lastMs = timeMs;
+        if (!still && chevrons != null) {
+            drift(seconds);
+        }
+    }
+
+    private void drift(double seconds) {
+        Readings readings = scene.readings();
+        marks.begin(Dom.pixelRatio(), view.width(), view.height());
+        if (chevrons.isMoving(readings)) {
+            chevrons.advance(readings, seconds);
+            chevrons.paint(marks, scene, view);
+        }
+    }
+
+    /** Whether anything moves. */
+    boolean isMoving() {
+        return !still && chevrons != null && chevrons.isMoving(scene.readings());
+    }
+}

@@ -1,0 +1,168 @@
+package org.sagwise.web.page;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.sagwise.picture.look.ThemedPen;
+import org.sagwise.picture.plot.Chart;
+import org.sagwise.picture.plot.Curve;
+import org.sagwise.picture.plot.PlotPainter;
+import org.sagwise.picture.plot.PlotWords;
+import org.sagwise.report.course.ClockTexts;
+import org.sagwise.report.course.CourseCharts;
+import org.sagwise.report.course.HaltWords;
+import org.sagwise.report.course.Quantity;
+import org.sagwise.report.pen.SvgPen;
+import org.sagwise.run.Trace;
+import org.sagwise.run.playback.Now;
+import org.sagwise.run.playback.Speed;
+import org.sagwise.scenario.Press;
+
+/** Time on the bench: let it run, press and rest, run down, turn back, and the curves of it all. */
+final class ClockPart implements PagePart {
+
+    private static final int HEIGHT = 130;
+
+    /** Curves are drawn anew no more often than this while time runs, ms. */
+    private static final double LEAST_MS = 250;
+
+    private final Tag time = Tag.byId("time");
+    private final Tag go = Tag.byId("go");
+    private final Tag speeds = Tag.byId("speeds");
+    private final Tag slider = Tag.byId("moment");
+    private final Tag halt = Tag.byId("halt");
+    private final Tag curves = Tag.byId("curves");
+    private final Hand hand;
+    private View view;
+    private double drawnMs;
+    private double drawnS = -1;
+    private String told = "";
+
+    ClockPart(Hand hand) {
+        this.hand = hand;
+        go.addEventListener(
+                "click",
+                event -> hand.time(() -> {
+                    if (view.bench().isGoing()) {
+                        view.bench().pause();
+                    } else {
+                        view.bench().go();
+                    }
+                }));
+        on("press-3", () -> {
+            view.bench().goOn(Press.HELD, 3);
+            view.bench().goOn(Press.RELEASED, 27);
+        });
+        on("run-down", () -> view.bench().runDown());
+        on("start-over", () -> view.bench().startOver());
+        slider.addEventListener(
+                "input",
+                event -> hand.time(() -> view.bench()
+                        .turnTo(Double.parseDouble(slider.getValue())
+                                / 1000
+                                * view.bench().now().endS())));
+        for (Speed speed : Speed.values()) {
+            Tag.byId("speed-" + speed.factor())
+                    .addEventListener(
+                            "change", event -> hand.time(() -> view.bench().setSpeed(speed)));
+        }
+    }
+
+    private void on(String id, Runnable deed) {
+        Tag.byId(id).addEventListener("click", event -> hand.time(deed));
+    }
+
+    @Override
+    public void lay(View shown) {
+        drawnS = -1;
+        told = "";
+        speeds.setAttribute("aria-label", shown.words().say("speed"));
+        show(shown);
+    }
+
+    @Override
+    public void show(View shown) {
+        view = shown;
+        ClockTexts words = shown.words().clock();
+        Now now = shown.bench().now();
+        time.setTextContent(
+                shown.words().say("clock.now", words.time(now.timeS()), words.word("presses", now.presses())));
+        go.setTextContent(words.word(shown.bench().isGoing() ? "go.pause" : "go"));
+        slider.setDisabled(now.endS() == 0);
+        if (!Dom.focused().equals("moment")) {
+            slider.setValue(String.valueOf(now.endS() > 0 ? Math.round(1000 * now.timeS() / now.endS()) : 0));
+        }
+        slider.setAttribute("aria-valuetext", words.time(now.timeS()));
+        halt(words);
+        double ms = Dom.now();
+        if (now.timeS() != drawnS && (!shown.bench().isGoing() || ms - drawnMs > LEAST_MS)) {
+            drawnMs = ms;
+            drawnS = now.timeS();
+            draw(words);
+        }
+    }
+
+    private void halt(ClockTexts words) {
+        Optional<HaltWords> said = view.bench().halt().map(it -> HaltWords.of(it, words));
+        String spoken = said.map(HaltWords::spoken).orElse("");
+        if (spoken.equals(told)) {
+            return;
+        }
+        told = spoken;
+        Dom.clear(halt);
+        said.ifPresent(it -> {
+            halt.appendChild(Dom.tag("h3", "", it.title()));
+            it.sentences().forEach(sentence -> halt.appendChild(Dom.tag("p", "", sentence)));
+            it.advice().ifPresent(advice -> halt.appendChild(Dom.tag("p", "advice", advice)));
+            if (it.isGrave()) {
+                halt.appendChild(
+                        Dom.tag("p", "advice", words.about(view.now().bench()).standBack()));
+            }
+            halt.appendChild(Dom.tag("p", "small", words.word("halt.estimate")));
+        });
+    }
+
+    private void draw(ClockTexts words) {
+        Dom.clear(curves);
+        Optional<Trace> course = view.bench().course();
+        if (course.isEmpty() || course.get().endS() == 0) {
+            curves.appendChild(Dom.tag("p", "small", words.word("curves.none")));
+            return;
+        }
+        CourseCharts charts = new CourseCharts(view.now().bench(), course.get(), words);
+        double width = Math.max(260, curves.getClientWidth());
+        for (Quantity quantity : Quantity.values()) {
+            Chart chart = charts.of(quantity, Set.of());
+            PlotWords axes =
+                    new PlotWords(value -> quantity.tick(value, view.words().numbers()), words::shortTime);
+            SvgPen pen = new SvgPen(2);
+            new PlotPainter(chart, axes, 1, width, HEIGHT)
+                    .paint(
+                            new ThemedPen(pen, view.theme(), 1),
+                            view.bench().now().timeS(),
+                            OptionalDouble.empty());
+            String title = words.word("curves." + quantity.name().toLowerCase(java.util.Locale.ROOT));
+            Tag figure = Dom.tag(
+                    "figure",
+                    "",
+                    Dom.tag("figcaption", "", title + "  " + values(chart, quantity)),
+                    Dom.svg(pen.svg((int) width, HEIGHT, " aria-hidden=\"true\"", "")));
+            curves.appendChild(figure);
+        }
+    }
+
+    private String values(Chart chart, Quantity quantity) {
+        StringBuilder values = new StringBuilder();
+        for (Curve curve : chart.curves()) {
+            if (curve.weight() == Curve.Weight.MAIN) {
+                values.append(curve.name())
+                        .append(' ')
+                        .append(quantity.print(
+                                curve.at(view.bench().now().timeS()),
+                                view.words().numbers()))
+                        .append("   ");
+            }
+        }
+        return values.toString().strip();
+    }
+}

@@ -1,0 +1,146 @@
+package org.sagwise.web.page;
+
+import org.teavm.jso.JSBody;
+import org.teavm.jso.JSFunctor;
+import org.teavm.jso.JSObject;
+
+/** The browser around the page: the few calls that the page makes of it. None of them asks anything of a network. */
+final class Dom {
+
+    private Dom() {}
+
+    /** Something to be done later. */
+    @JSFunctor
+    interface Later extends JSObject {
+        void run(double timeMs);
+    }
+
+    /** An element with a class and a text. */
+    static Tag tag(String name, String className, String text) {
+        Tag tag = create(name);
+        if (!className.isEmpty()) {
+            tag.setClassName(className);
+        }
+        if (!text.isEmpty()) {
+            tag.setTextContent(text);
+        }
+        return tag;
+    }
+
+    /** An element around others. */
+    static Tag tag(String name, String className, Tag... children) {
+        Tag tag = tag(name, className, "");
+        for (Tag child : children) {
+            tag.appendChild(child);
+        }
+        return tag;
+    }
+
+    /** A button that does something. */
+    static Tag button(String className, String text, Runnable deed) {
+        Tag button = tag("button", className, text);
+        button.setAttribute("type", "button");
+        button.addEventListener("click", event -> deed.run());
+        return button;
+    }
+
+    @JSBody(params = "name", script = "return document.createElement(name);")
+    private static native Tag create(String name);
+
+    @JSBody(params = "tag", script = "tag.replaceChildren();")
+    static native void clear(Tag tag);
+
+    /** A picture from its SVG text, which our own pen wrote with every text escaped. */
+    @JSBody(
+            params = "text",
+            script = "return document.importNode("
+                    + "new DOMParser().parseFromString(text, 'image/svg+xml').documentElement, true);")
+    static native Tag svg(String text);
+
+    @JSBody(params = "id", script = "var tag = document.getElementById(id); return tag ? tag.textContent : '';")
+    static native String textOf(String id);
+
+    @JSBody(params = "deed", script = "requestAnimationFrame(deed);")
+    static native void nextFrame(Later deed);
+
+    /** As soon as the page has been drawn and nobody is waiting. */
+    @JSBody(
+            params = {"deed", "ms"},
+            script = "setTimeout(deed, ms);")
+    static native void later(Later deed, int ms);
+
+    @JSBody(script = "return performance.now();")
+    static native double now();
+
+    @JSBody(params = "query", script = "return window.matchMedia(query).matches;")
+    static native boolean matches(String query);
+
+    @JSBody(
+            params = {"query", "deed"},
+            script = "window.matchMedia(query).addEventListener('change', function() { deed(0); });")
+    static native void onChange(String query, Later deed);
+
+    @JSBody(
+            params = {"event", "deed"},
+            script = "document.addEventListener(event, deed);")
+    static native void onDocument(String event, Tag.Deed deed);
+
+    @JSBody(
+            params = {"event", "deed"},
+            script = "window.addEventListener(event, deed);")
+    static native void onWindow(String event, Tag.Deed deed);
+
+    @JSBody(params = "language", script = "document.documentElement.lang = language;")
+    static native void speak(String language);
+
+    @JSBody(params = "title", script = "document.title = title;")
+    static native void title(String title);
+
+    @JSBody(params = "state", script = "document.documentElement.className = state;")
+    static native void state(String state);
+
+    @JSBody(script = "return document.documentElement.lang;")
+    static native String language();
+
+    /** How far to scroll: no farther than needed. */
+    @JSBody(script = "return { block: 'nearest' };")
+    static native JSObject nearest();
+
+    @JSBody(script = "return location.hash;")
+    static native String fragment();
+
+    @JSBody(script = "return window.devicePixelRatio || 1;")
+    static native double pixelRatio();
+
+    /** Whether it was put on the clipboard cannot be waited for; the text stands selected beside, too. */
+    @JSBody(params = "text", script = "if (navigator.clipboard) { navigator.clipboard.writeText(text); }")
+    static native void copy(String text);
+
+    @JSBody(params = "field", script = "field.focus(); field.select();")
+    static native void select(Tag field);
+
+    @JSBody(script = "window.print();")
+    static native void print();
+
+    @JSBody(script = "return document.activeElement && document.activeElement.id || '';")
+    static native String focused();
+
+    @JSBody(
+            params = {"key", "value"},
+            script = "document.body.style.setProperty(key, value);")
+    static native void style(String key, String value);
+
+    @JSBody(
+            params = {"tag", "key", "value"},
+            script = "tag.style.setProperty(key, value);")
+    static native void style(Tag tag, String key, String value);
+
+    @JSBody(params = "deed", script = "document.querySelectorAll('[data-say]').forEach(deed);")
+    static native void eachSaid(Each deed);
+
+    /** Done to each of several elements. */
+    @JSFunctor
+    interface Each extends JSObject {
+        void take(Tag tag);
+    }
+}

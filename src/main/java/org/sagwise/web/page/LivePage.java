@@ -1,0 +1,273 @@
+package org.sagwise.web.page;
+
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.sagwise.assessment.fix.Offer;
+import org.sagwise.file.CatalogueLoader;
+import org.sagwise.file.Loaded;
+import org.sagwise.file.ScenarioReader;
+import org.sagwise.file.ShareText;
+import org.sagwise.part.Catalogue;
+import org.sagwise.picture.layout.Drawing;
+import org.sagwise.picture.look.Theme;
+import org.sagwise.scenario.Finding;
+import org.sagwise.scenario.Scenario;
+import org.sagwise.scenario.edit.Edit;
+import org.sagwise.web.engine.LiveBench;
+import org.sagwise.web.engine.Words;
+
+/** What runs in the browser: reads the scenario that the page holds and shows the bench to whoever opens it. */
+public final class LivePage implements Hand {
+
+    private static final String DARK = "(prefers-color-scheme: dark)";
+    private static final String CONTRAST = "(prefers-contrast: more)";
+
+    private final List<PagePart> parts;
+    private final BenchPart benchPart;
+    private final Catalogue catalogue = CatalogueLoader.bare();
+    private LiveBench bench;
+    private Words words;
+    private Theme theme = theme();
+    private Drawing drawing = Drawing.BENCH;
+    private View.Choice chosen = View.Choice.NOTHING;
+    private boolean framing;
+
+    private LivePage(Scenario scenario, Locale locale) {
+        bench = open(scenario);
+        words = Words.in(locale);
+        benchPart = new BenchPart(this);
+        parts = List.of(
+                new FirePart(this),
+                benchPart,
+                new CautionsPart(this),
+                new StairsPart(),
+                new NumbersPart(this),
+                new CardPart(this),
+                new JointsPart(this),
+                new ClockPart(this),
+                new SharePart());
+    }
+
+    /** Started by the page's script, when the page has been read. */
+    public static void main(String[] args) {
+        ScenarioReader reader = ScenarioReader.bare(CatalogueLoader.bare());
+        Locale locale = Dom.language().equals("de") ? Locale.GERMAN : Locale.ENGLISH;
+        String shared = Dom.fragment();
+        Loaded loaded = ShareText.isIn(shared)
+                ? ShareText.read(shared, reader)
+                : reader.read(Dom.textOf("scenario").getBytes(StandardCharsets.UTF_8));
+        Optional<Scenario> scenario = loaded.scenario();
+        if (scenario.isPresent()) {
+            new LivePage(scenario.get(), locale).begin();
+        } else {
+            refuse(loaded.findings(), locale);
+        }
+    }
+
+    private static void refuse(List<Finding> findings, Locale locale) {
+        Tag failed = Tag.byId("failed");
+        for (Finding finding : findings.subList(0, Math.min(5, findings.size()))) {
+            failed.appendChild(Dom.tag("p", "", finding.text(locale)));
+        }
+        failed.setHidden(false);
+        Dom.state("");
+    }
+
+    private LiveBench open(Scenario scenario) {
+        return LiveBench.of(scenario, catalogue, () -> (long) (Dom.now() * 1e6));
+    }
+
+    private void begin() {
+        commands();
+        lay();
+        Dom.state("live alive");
+        foresee();
+        Dom.later(time -> relay(), 400);
+    }
+
+    /** The typeface may come in late, and with it the width of the page's columns. */
+    private void relay() {
+        lay();
+    }
+
+    private void commands() {
+        click("undo", () -> change(bench::undo));
+        click("redo", () -> change(bench::redo));
+        click("came", () -> change(() -> bench.asItCame(words.say("came"))));
+        click("language", () -> change(() -> words = Words.in(other())));
+        click("as-bench", () -> change(() -> drawing = Drawing.BENCH));
+        click("as-schematic", () -> change(() -> drawing = Drawing.SCHEMATIC));
+        click("print", Dom::print);
+        for (String query : List.of(DARK, CONTRAST, "(forced-colors: active)")) {
+            Dom.onChange(query, time -> change(() -> theme = theme()));
+        }
+        Dom.onWindow("resize", event -> lay());
+        Dom.onWindow("hashchange", event -> follow());
+        Dom.onDocument("keydown", this::shortcut);
+    }
+
+    private static void click(String id, Runnable deed) {
+        Tag.byId(id).addEventListener("click", event -> deed.run());
+    }
+
+    private void shortcut(Tag.Happening event) {
+        boolean command = event.isCtrlKey() || event.isMetaKey();
+        boolean field = event.getTarget().getTagName().equals("INPUT")
+                || event.getTarget().getTagName().equals("TEXTAREA");
+        if (command && !field && event.getKey().equals("z")) {
+            event.preventDefault();
+            change(event.isShiftKey() ? bench::redo : bench::undo);
+        } else if (command && !field && event.getKey().equals("y")) {
+            event.preventDefault();
+            change(bench::redo);
+        } else if (event.getKey().equals("Escape") && !chosen.equals(View.Choice.NOTHING)) {
+            choose(View.Choice.NOTHING);
+        }
+    }
+
+    /** Another bench came by the address. */
+    private void follow() {
+        if (ShareText.isIn(Dom.fragment())) {
+            ShareText.read(Dom.fragment(), ScenarioReader.bare(catalogue))
+                    .scenario()
+                    .ifPresent(scenario -> change(() -> bench = open(scenario)));
+            foresee();
+        }
+    }
+
+    private Locale other() {
+        return words.locale().getLanguage().equals("de") ? Locale.ENGLISH : Locale.GERMAN;
+    }
+
+    private static Theme theme() {
+        if (Dom.matches(CONTRAST) || Dom.matches("(forced-colors: active)")) {
+            return Theme.HIGH_CONTRAST;
+        }
+        return Dom.matches(DARK) ? Theme.DARK : Theme.LIGHT;
+    }
+
+    private View view() {
+        return new View(bench, words, theme, drawing, chosen);
+    }
+
+    private void change(Runnable deed) {
+        Scenario before = bench.scenario();
+        deed.run();
+        lay();
+        if (!before.equals(bench.scenario())) {
+            foresee();
+        }
+    }
+
+    /** Cautions that only time shows come a moment later, so that the bench answers at once. */
+    private void foresee() {
+        LiveBench then = bench;
+        Scenario of = bench.scenario();
+        Dom.later(
+                time -> {
+                    if (then == bench && of == bench.scenario()) {
+                        bench.lookAhead();
+                        show();
+                    }
+                },
+                30);
+    }
+
+    private void lay() {
+        if (bench.scenario().part(chosen.part()).isEmpty()) {
+            chosen = View.Choice.NOTHING;
+        }
+        Dom.speak(words.locale().getLanguage());
+        Dom.eachSaid(tag -> tag.setTextContent(words.say(tag.getAttribute("data-say"))));
+        String title = bench.scenario().title().isBlank()
+                ? words.say("untitled")
+                : bench.scenario().title();
+        Tag.byId("title").setTextContent(title);
+        Dom.title(title);
+        name("undo", bench.undoable());
+        name("redo", bench.redoable());
+        Tag.byId("came").setDisabled(bench.isAsItCame());
+        Tag.byId("as-bench").setAttribute("aria-pressed", String.valueOf(drawing == Drawing.BENCH));
+        Tag.byId("as-schematic").setAttribute("aria-pressed", String.valueOf(drawing == Drawing.SCHEMATIC));
+        View view = view();
+        parts.forEach(part -> part.lay(view));
+        frame();
+    }
+
+    private void name(String id, Optional<String> edit) {
+        Tag button = Tag.byId(id);
+        button.setDisabled(edit.isEmpty());
+        String name = edit.map(it -> words.say(id + ".named", it)).orElse(words.say(id));
+        button.setAttribute("aria-label", name);
+        button.setAttribute("title", name);
+    }
+
+    private void show() {
+        View view = view();
+        parts.forEach(part -> part.show(view));
+        frame();
+    }
+
+    /** Goes on as long as something moves or time runs. */
+    private void frame() {
+        if (!framing) {
+            framing = true;
+            Dom.nextFrame(this::framed);
+        }
+    }
+
+    private void framed(double timeMs) {
+        framing = false;
+        if (bench.isGoing()) {
+            bench.tick();
+            View view = view();
+            parts.forEach(part -> part.show(view));
+        }
+        benchPart.frame(timeMs);
+        if (bench.isGoing() || benchPart.isMoving()) {
+            frame();
+        }
+    }
+
+    @Override
+    public void hold(boolean down) {
+        if (bench.isHeld() != down) {
+            bench.hold(down);
+            show();
+        }
+    }
+
+    @Override
+    public void choose(View.Choice choice) {
+        chosen = choice.equals(chosen) ? View.Choice.NOTHING : choice;
+        lay();
+        if (!chosen.part().isEmpty()) {
+            Tag.byId("card-part").scrollIntoView(Dom.nearest());
+            Tag.byId("card-title").focus();
+        }
+    }
+
+    @Override
+    public String edit(Edit edit) {
+        List<Finding> against = bench.edit(edit, words.locale());
+        if (against.isEmpty()) {
+            lay();
+            foresee();
+            return "";
+        }
+        return against.get(0).sentence(words.locale());
+    }
+
+    @Override
+    public void cure(Offer offer) {
+        change(() -> bench.cure(offer, words.locale()));
+    }
+
+    @Override
+    public void time(Runnable deed) {
+        deed.run();
+        show();
+    }
+}

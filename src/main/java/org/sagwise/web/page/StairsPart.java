@@ -1,0 +1,30 @@
+package org.sagwise.web.page;
+
+import org.sagwise.web.engine.Pictures;
+
+/** The climb and fall of potential along the way of the current. */
+final class StairsPart implements PagePart {
+
+    private static final double HEIGHT = 230;
+
+    private final Tag room = Tag.byId("stairs");
+    private Tag picture;
+
+    @Override
+    public void lay(View view) {
+        show(view);
+    }
+
+    @Override
+    public void show(View view) {
+        double width = Math.max(280, room.getClientWidth());
+        Tag next = Dom.svg(Pictures.stairs(view.now(), view.theme(), view.locale(), view.emphasis(), width, HEIGHT));
+        if (picture == null) {
+            Dom.clear(room);
+            room.appendChild(next);
+        } else {
+            picture.replaceWith(next);
+        }
+        picture = next;
+    }
+}

@@ -1,0 +1,122 @@
+package org.sagwise.web.page;
+
+import org.teavm.jso.JSBody;
+import org.teavm.jso.JSFunctor;
+import org.teavm.jso.JSObject;
+import org.teavm.jso.JSProperty;
+
+/** An element of the page, as far as it is needed here. What it says is set as text, never as markup. */
+interface Tag extends JSObject {
+
+    /** What is done when something happens. */
+    @JSFunctor
+    interface Deed extends JSObject {
+        void on(Happening event);
+    }
+
+    /** Something that happened to an element. */
+    interface Happening extends JSObject {
+        @JSProperty
+        String getKey();
+
+        @JSProperty
+        boolean isRepeat();
+
+        @JSProperty
+        boolean isCtrlKey();
+
+        @JSProperty
+        boolean isMetaKey();
+
+        @JSProperty
+        boolean isShiftKey();
+
+        @JSProperty
+        int getPointerId();
+
+        @JSProperty
+        int getButton();
+
+        @JSProperty
+        double getClientX();
+
+        @JSProperty
+        Tag getTarget();
+
+        void preventDefault();
+    }
+
+    @JSProperty
+    void setId(String id);
+
+    @JSProperty
+    String getId();
+
+    @JSProperty
+    void setTextContent(String text);
+
+    @JSProperty
+    String getTextContent();
+
+    @JSProperty
+    void setClassName(String name);
+
+    @JSProperty
+    void setHidden(boolean hidden);
+
+    @JSProperty
+    boolean isHidden();
+
+    @JSProperty
+    void setDisabled(boolean disabled);
+
+    @JSProperty
+    String getValue();
+
+    @JSProperty
+    void setValue(String value);
+
+    @JSProperty
+    boolean isChecked();
+
+    @JSProperty
+    void setChecked(boolean checked);
+
+    @JSProperty
+    int getClientWidth();
+
+    @JSProperty
+    int getClientHeight();
+
+    @JSProperty
+    void setWidth(int width);
+
+    @JSProperty
+    void setHeight(int height);
+
+    @JSProperty
+    String getTagName();
+
+    String getAttribute(String name);
+
+    void setAttribute(String name, String value);
+
+    void removeAttribute(String name);
+
+    void appendChild(Tag child);
+
+    void replaceWith(Tag other);
+
+    void addEventListener(String event, Deed deed);
+
+    void setPointerCapture(int pointer);
+
+    void focus();
+
+    void scrollIntoView(JSObject how);
+
+    @JSBody(params = "id", script = "return document.getElementById(id);")
+    static Tag byId(String id) {
+        throw new UnsupportedOperationException(id);
+    }
+}

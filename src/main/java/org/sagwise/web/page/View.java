@@ -1,0 +1,59 @@
+package org.sagwise.web.page;
+
+import java.util.Locale;
+import java.util.Set;
+import org.sagwise.assessment.Assessment;
+import org.sagwise.picture.layout.Drawing;
+import org.sagwise.picture.look.Theme;
+import org.sagwise.picture.scene.Emphasis;
+import org.sagwise.web.engine.Facts;
+import org.sagwise.web.engine.LiveBench;
+import org.sagwise.web.engine.Words;
+
+/**
+ * What the page shows now.
+ *
+ * @param bench the bench
+ * @param words the language
+ * @param theme the looks that the system asks for
+ * @param drawing things or symbols
+ * @param chosen the part or joint whose card is open
+ */
+record View(LiveBench bench, Words words, Theme theme, Drawing drawing, Choice chosen) {
+
+    /**
+     * What is chosen.
+     *
+     * @param part id of a part; empty for none
+     * @param link place of a joint; −1 for none
+     */
+    record Choice(String part, int link) {
+        static final Choice NOTHING = new Choice("", -1);
+
+        static Choice of(String part) {
+            return new Choice(part, -1);
+        }
+
+        static Choice of(int link) {
+            return new Choice("", link);
+        }
+    }
+
+    Assessment now() {
+        return bench.shown();
+    }
+
+    Locale locale() {
+        return words.locale();
+    }
+
+    Facts facts() {
+        return new Facts(now(), words);
+    }
+
+    Emphasis emphasis() {
+        Set<String> parts = chosen.part().isEmpty() ? Set.of() : Set.of(chosen.part());
+        Set<Integer> links = chosen.link() < 0 ? Set.of() : Set.of(chosen.link());
+        return new Emphasis(parts, Set.of(), links, Set.of(), java.util.Optional.empty());
+    }
+}

@@ -1,0 +1,129 @@
+package org.sagwise.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Locale;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.sagwise.assessment.Assessment;
+import org.sagwise.file.CatalogueLoader;
+import org.sagwise.file.DemoScenarios;
+import org.sagwise.file.ScenarioReader;
+import org.sagwise.run.playback.Speed;
+import org.sagwise.scenario.Press;
+import org.sagwise.scenario.Scenario;
+import org.sagwise.scenario.edit.FlipParts;
+import org.sagwise.scenario.edit.SetPartKeys;
+import org.sagwise.web.engine.LiveBench;
+
+class LiveBenchTest {
+
+    private long nanos;
+
+    private LiveBench open(String demo) {
+        Scenario scenario = new ScenarioReader(CatalogueLoader.builtIn())
+                .read(DemoScenarios.bytes(demo, Locale.ENGLISH))
+                .scenario()
+                .orElseThrow();
+        return LiveBench.of(scenario, CatalogueLoader.builtIn(), () -> nanos);
+    }
+
+    private static double watts(LiveBench bench) {
+        return bench.shown().readings().pack().deliveredW();
+    }
+
+    @Test
+    void hold_theButton_givesTheWattsOfTheWindow() {
+        LiveBench bench = open("two-cells-side-by-side");
+        Assessment window = Assessment.of(bench.scenario(), CatalogueLoader.builtIn());
+
+        assertEquals(0, watts(bench), 1e-3);
+        bench.hold(true);
+        assertEquals(window.with(Press.HELD).readings(), bench.shown().readings());
+        bench.hold(false);
+        assertEquals(0, watts(bench), 1e-3);
+    }
+
+    @Test
+    void edit_turnTheReversedCell_curesAndCanBeTakenBack() {
+        LiveBench bench = open("side-by-side-one-reversed");
+        Scenario came = bench.scenario();
+        assertEquals("reversed-in-parallel", bench.shown().cautions().get(0).id());
+
+        assertTrue(bench.edit(new FlipParts(Set.of("B")), Locale.ENGLISH).isEmpty());
+        assertTrue(bench.shown().cautions().stream().noneMatch(it -> it.id().equals("reversed-in-parallel")));
+        assertFalse(bench.isAsItCame());
+        bench.undo();
+        assertEquals(came, bench.scenario());
+        bench.redo();
+        bench.asItCame("back");
+        assertEquals(came, bench.scenario());
+        assertTrue(bench.undoable().isPresent());
+    }
+
+    @Test
+    void cure_theOneThatIsOffered_takesItsCautionAway() {
+        LiveBench bench = open("side-by-side-one-reversed");
+        var caution = bench.shown().cautions().get(0);
+
+        bench.cure(bench.cures(caution).get(0), Locale.GERMAN);
+
+        assertTrue(bench.shown().cautions().stream().noneMatch(it -> it.id().equals(caution.id())));
+    }
+
+    @Test
+    void edit_anAbsurdValue_isRefusedInWordsAndChangesNothing() {
+        LiveBench bench = open("two-cells-side-by-side");
+        Scenario before = bench.scenario();
+
+        var against = bench.edit(SetPartKeys.set("coil", "ohm", -1.0), Locale.ENGLISH);
+
+        assertFalse(against.isEmpty());
+        assertEquals(before, bench.scenario());
+    }
+
+    @Test
+    void time_atSixtyTimes_passesWithTheButtonAsItIs() {
+        LiveBench bench = open("two-cells-side-by-side");
+        bench.setSpeed(Speed.SIXTY);
+        bench.hold(true);
+        bench.go();
+        for (int i = 0; i < 10; i++) {
+            nanos += 100_000_000;
+            bench.tick();
+        }
+        bench.pause();
+
+        assertEquals(60, bench.now().timeS(), 1e-6);
+        assertEquals(1, bench.now().presses());
+        double warm = bench.shown().readings().cells().get(0).restV();
+        bench.turnTo(0);
+        assertTrue(bench.shown().readings().cells().get(0).restV() > warm);
+        bench.startOver();
+        assertTrue(bench.course().isEmpty());
+    }
+
+    @Test
+    void runDown_endsAtACutOff() {
+        LiveBench bench = open("two-cells-side-by-side");
+
+        bench.runDown();
+
+        assertTrue(bench.halt().isPresent());
+        assertTrue(bench.now().timeS() > 600);
+        assertTrue(bench.course().isPresent());
+    }
+
+    @Test
+    void lookAhead_addsWhatOnlyTimeShows() {
+        LiveBench bench = open("side-by-side-one-reversed");
+        Assessment window =
+                Assessment.of(bench.scenario(), CatalogueLoader.builtIn()).lookingAhead();
+
+        bench.lookAhead();
+
+        assertEquals(window.cautions(), bench.shown().cautions());
+    }
+}

@@ -1,0 +1,140 @@
+package org.sagwise.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.util.Base64;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.StreamSupport;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.sagwise.file.CatalogueLoader;
+import org.sagwise.file.DemoScenarios;
+import org.sagwise.file.ScenarioReader;
+import org.sagwise.report.HtmlCheck;
+import org.sagwise.scenario.Scenario;
+
+/** What the writer puts into a page, with a stand-in for the engine; browsers open real ones in the tests under {@code -Ppage}. */
+class PageWriterTest {
+
+    private static final byte[] ENGINE =
+            "var main=function(){var r={\"org/sagwise/texts/languages.txt\":\"YQ==\"\n+\"YQ==\"};return r};"
+                    .getBytes(StandardCharsets.UTF_8);
+
+    private static final String HOSTILE =
+            "</script><script>window.ran=1</script><!--<img src=x onerror='window.ran=1'>{{engine}}${x}\\u003c";
+
+    static Scenario read(String json) {
+        return ScenarioReader.bare(CatalogueLoader.builtIn())
+                .read(json.getBytes(StandardCharsets.UTF_8))
+                .scenario()
+                .orElseThrow();
+    }
+
+    private static Scenario demo(String name) {
+        return new ScenarioReader(CatalogueLoader.builtIn())
+                .read(DemoScenarios.bytes(name, Locale.ENGLISH))
+                .scenario()
+                .orElseThrow();
+    }
+
+    private static String page(Scenario scenario, Locale locale) {
+        return new PageWriter(ENGINE, locale).write(scenario);
+    }
+
+    /** The checker takes blocks of data for scripts that the policy forbids; they are none, and never run. */
+    private static List<String> findings(String page) {
+        List<String> lines = page.lines().toList();
+        return HtmlCheck.findings(page).stream()
+                .filter(it -> !it.contains("Inline script violates")
+                        || !lines.get(Integer.parseInt(it.replaceFirst("^:(\\d+)\\..*$", "$1")) - 1)
+                                .startsWith("<script type=\""))
+                .toList();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"en", "de"})
+    void write_aDemo_passesTheHtmlChecker(String language) {
+        String page = page(demo("side-by-side-one-reversed"), Locale.forLanguageTag(language));
+
+        assertEquals(List.of(), findings(page));
+    }
+
+    @Test
+    void pages_theSitesIndex_passesTheHtmlChecker() {
+        Map.Entry<String, String> index =
+                SiteWriter.pages(ENGINE, Locale.ENGLISH).iterator().next();
+
+        assertEquals("index.html", index.getKey());
+        assertEquals(List.of(), findings(index.getValue()));
+    }
+
+    @Test
+    void write_hostileTexts_standAsTextAlone() {
+        String hostile = HOSTILE.replace("\\", "\\\\");
+        String page = page(
+                read("{\"sagwise\":1,\"title\":\"T" + hostile + "\",\"about\":\"" + hostile
+                        + "\",\"parts\":[{\"id\":\"A\",\"kind\":\"cell\",\"label\":\"" + hostile.substring(0, 50)
+                        + "\",\"model\":\"inr18650-2500-20A\",\"charge\":1}],\"links\":[],\"notes\":[{\"on\":\"A\",\"text\":\""
+                        + hostile + "\"}],\"x\":{\"" + hostile + "\":\"" + hostile + "\"}}"),
+                Locale.ENGLISH);
+
+        assertFalse(page.contains("<script>window"));
+        assertFalse(page.contains("<img"));
+        assertEquals(3, page.split("</script>", -1).length - 1);
+        assertEquals(1, page.split("<!--|<!DOCTYPE", -1).length - 1);
+        assertEquals(List.of(), findings(page));
+        Matcher json = Pattern.compile("id=\"scenario\">(.*?)</script>", Pattern.DOTALL)
+                .matcher(page);
+        assertTrue(json.find());
+        assertTrue(read(json.group(1)).title().endsWith(HOSTILE));
+    }
+
+    @Test
+    void write_itsPolicy_allowsNothingButItsOwnScriptsAndStyle() throws Exception {
+        String page = page(demo("two-in-a-row"), Locale.ENGLISH);
+        String policy = page.replaceFirst("(?s).*Content-Security-Policy\" content=\"(.*?)\">.*", "$1");
+
+        assertTrue(policy.startsWith("default-src 'none';"), policy);
+        assertFalse(policy.contains("unsafe"), policy);
+        assertFalse(policy.contains("http"), policy);
+        assertTrue(policy.contains(hash(between(page, "<style>", "</style>"))), policy);
+        assertTrue(policy.contains(hash(between(page, "<script>", "</script>"))), policy);
+    }
+
+    private static String between(String page, String begin, String end) {
+        int from = page.indexOf(begin) + begin.length();
+        return page.substring(from, page.indexOf(end, from));
+    }
+
+    private static String hash(String text) throws Exception {
+        byte[] digest = MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
+        return "'sha256-" + Base64.getEncoder().encodeToString(digest) + "'";
+    }
+
+    @Test
+    void of_aScriptWithoutFiles_isRefused() {
+        assertThrows(
+                IllegalArgumentException.class, () -> EngineScript.of("var main".getBytes(StandardCharsets.UTF_8)));
+    }
+
+    @Test
+    void pages_ofASite_areAllDemosAndAnIndex() {
+        long pages = StreamSupport.stream(
+                        SiteWriter.pages(ENGINE, Locale.GERMAN).spliterator(), false)
+                .limit(3)
+                .filter(page -> page.getValue().contains("<html lang=\"de\">"))
+                .count();
+
+        assertEquals(3, pages);
+    }
+}
