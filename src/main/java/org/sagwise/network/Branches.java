@@ -89,7 +89,7 @@ final class Branches {
         put(i, c.inPlus(), c.inMinus(), Kind.DRIVEN, 0, stance.inputA());
         int out = stance.outputBranch();
         if (stance.outputOn()) {
-            put(out, c.outMinus(), c.outPlus(), Kind.RESISTIVE, Stance.OUTPUT_OHM, stance.emfV());
+            put(out, c.outMinus(), c.outPlus(), Kind.RESISTIVE, Stance.BOARD_OHM, stance.emfV());
         } else {
             put(out, c.outMinus(), c.outPlus(), Kind.DRIVEN, 0, 0);
         }

@@ -64,7 +64,7 @@ final class ConverterBalance {
     }
 
     double outputV(int j) {
-        return emfV[j] - Stance.OUTPUT_OHM * outputA(j);
+        return emfV[j] - Stance.BOARD_OHM * outputA(j);
     }
 
     /** Input voltage if this converter alone drew nothing (V). */
@@ -106,10 +106,10 @@ final class ConverterBalance {
     private double chooseEmfV(int j) {
         double behind = ports.loadSiemens(j);
         double openA = outputA(j) - behind * emfV[j];
-        double beyond = 1 / (1 - behind * Stance.OUTPUT_OHM);
+        double beyond = 1 / (1 - behind * Stance.BOARD_OHM);
         double volt = ConverterRule.outputV(ports.converter(j), openA * beyond, behind * beyond);
         chosenV[j] = volt;
-        return volt + Stance.OUTPUT_OHM * (openA + behind * volt) * beyond;
+        return volt + Stance.BOARD_OHM * (openA + behind * volt) * beyond;
     }
 
     private double chooseInputA(int j) {

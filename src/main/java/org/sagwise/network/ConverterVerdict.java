@@ -28,7 +28,7 @@ final class ConverterVerdict {
     }
 
     private boolean shorted(int j) {
-        return ports.commonSiemens(j) > 1 / (SHORT_OHM + Stance.OUTPUT_OHM);
+        return ports.commonSiemens(j) > 1 / (SHORT_OHM + Stance.BOARD_OHM);
     }
 
     /** Whether a source could not feed all converters on it together. */

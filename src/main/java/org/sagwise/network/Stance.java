@@ -11,11 +11,17 @@ import java.util.stream.IntStream;
 final class Stance {
 
     /**
-     * Resistance (Ω) behind the regulated terminals of a charger or converter. It lets two of them
+     * Resistance (Ω) behind the regulated terminals of a charger. It lets two of them
      * stand side by side, or against an ideal source, without contradiction; the emf behind it is
      * raised by its drop, so that the terminals themselves stand at the regulated voltage.
      */
     static final double OUTPUT_OHM = 1e-9;
+
+    /**
+     * The same behind the output of a converter. Of two side by side the small current of one follows from a difference
+     * of emfs: a thousand times more, and its last bit is half a nanoampere and not half a microampere.
+     */
+    static final double BOARD_OHM = 1e-6;
 
     /**
      * Resistance (Ω) through which a blocking one-way element leaks while its state is sought, so

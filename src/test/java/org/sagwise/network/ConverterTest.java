@@ -56,7 +56,8 @@ class ConverterTest {
         assertEquals(40 / inputV, point.currentA(2), CLOSE);
         assertEquals(40 / inputV, point.currentA(0), CLOSE);
         assertEquals(0, point.residual().powerRelative(), CLOSE);
-        assertEquals(36 + 8.4 * 40 / inputV, point.residual().suppliedW(), 100 * CLOSE);
+        double behindTerminalsW = 6 * 6 * Stance.BOARD_OHM;
+        assertEquals(36 + behindTerminalsW + 8.4 * 40 / inputV, point.residual().suppliedW(), 100 * CLOSE);
     }
 
     @Test

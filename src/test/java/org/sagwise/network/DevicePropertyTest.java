@@ -116,6 +116,7 @@ class DevicePropertyTest {
     @ParameterizedTest
     @CsvSource({
         "2850, 23, 3",
+        "2186, 16, 3",
         "-1907439938577086820, 22, 2",
         "4143, 18, 4",
         "4416, 14, 4",
