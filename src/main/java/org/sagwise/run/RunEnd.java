@@ -35,6 +35,8 @@ public enum RunEnd {
     BOARD,
     /** Every charger has finished. */
     CHARGED,
+    /** Every charger has finished, and a cell was overcharged meanwhile. */
+    OVERCHARGED,
     /** No current flows anywhere. */
     NO_CURRENT,
     /** Current flows, but no cell's charge changes any more to speak of. */

@@ -116,7 +116,7 @@ public final class Runner {
             return null;
         }
         if (state.allChargersDone()) {
-            return RunEnd.CHARGED;
+            return state.has(Kind.OVERCHARGED) ? RunEnd.OVERCHARGED : RunEnd.CHARGED;
         }
         boolean quiet = press.isHeld() && state.largestCurrentA() < NO_CURRENT_A;
         return quiet ? RunEnd.NO_CURRENT : null;

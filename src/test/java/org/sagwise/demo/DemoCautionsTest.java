@@ -15,9 +15,13 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.DemoScenarios;
 import org.sagwise.file.ScenarioReader;
+import org.sagwise.fixture.Circuits;
 import org.sagwise.hazard.Caution;
 import org.sagwise.hazard.Hazards;
 import org.sagwise.reading.Bench;
+import org.sagwise.run.RunEvent.Kind;
+import org.sagwise.run.RunPlan;
+import org.sagwise.run.Runner;
 import org.sagwise.scenario.Scenario;
 
 /** Sound demos are sound, and each of the others teaches the mistake it is there for. */
@@ -83,6 +87,29 @@ class DemoCautionsTest {
                 .distinct()
                 .collect(Collectors.joining(", "));
         assertEquals(expected, found);
+    }
+
+    /** "Across the coil a thick wire draws 57 A, and the fuse still takes 0.7 s": the same bench, so joined. */
+    @Test
+    void fuseThatComesBack_theNumbersItTells_areTheModels() {
+        Scenario told = demo("fuse-that-comes-back");
+        assertTrue(told.about().contains("57 A") && told.about().contains("0.7 s"), told.about());
+        assertTrue(told.about().contains("quarter of a minute"), told.about());
+        Bench asDrawn = Bench.of(told, CatalogueLoader.builtIn());
+        double slowS = Runner.run(asDrawn, RunPlan.held().until(60))
+                .events(Kind.PTC_TRIPPED)
+                .get(0)
+                .atS();
+        assertEquals(15, slowS, 2.5);
+
+        Scenario shorted = told.plus(Circuits.jumper("coil.1", "coil.2", 10, 40));
+        Bench bench = Bench.of(shorted, CatalogueLoader.builtIn());
+        assertEquals(57, bench.fired().cell("A").orElseThrow().currentA(), 0.6);
+        double quickS = Runner.run(bench, RunPlan.held().until(60))
+                .events(Kind.PTC_TRIPPED)
+                .get(0)
+                .atS();
+        assertEquals(0.7, quickS, 0.05);
     }
 
     @Test

@@ -61,6 +61,24 @@ class ChargingTest {
         assertEquals(0, book.missingJ() / book.givenJ(), 1e-6);
     }
 
+    /** A full cell and one at a fifth in a row: the charger is done when the row has 8.4 V, one cell is overfilled. */
+    @Test
+    void run_unevenRow_endsOverchargedAndNotJustFinished() {
+        Part charger = Part.of("charger", PartKind.CHARGER, "current_A", 1, "limit_V", 8.4);
+        Scenario row = Scenario.of(
+                "Row",
+                List.of(Circuits.cell("A", 4.2, 22), Circuits.cell("B", 3.45, 22), charger),
+                List.of(
+                        Circuits.ideal("A.-", "B.+"),
+                        Circuits.ideal("charger.+", "A.+"),
+                        Circuits.ideal("charger.-", "B.-")));
+        RunResult result = Runner.run(Bench.of(row, Circuits.NOTHING), RunPlan.USUAL);
+
+        assertEquals(RunEnd.OVERCHARGED, result.end());
+        assertEquals("overcharged", result.end().word());
+        assertTrue(result.last().cells().get(0).charge() > 1.1);
+    }
+
     @Test
     void run_slowAndFast_fastIsQuickerAndWarmer() {
         RunResult slow = charge(on(used(), 0.5, 4.2, 0.05));

@@ -40,6 +40,7 @@ public record Life(Bench bench, RunResult result, boolean isGrave) {
             RunEnd.BOARD,
             RunEnd.FUSE,
             RunEnd.PTC,
+            RunEnd.CELL_PTC,
             RunEnd.VENTED,
             RunEnd.INTERRUPTED,
             RunEnd.COIL_MELTED,

@@ -11,6 +11,7 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -27,6 +28,10 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.sagwise.fixture.Circuits;
 import org.sagwise.picture.Scenes;
 import org.sagwise.picture.look.Theme;
+import org.sagwise.report.RunCsv;
+import org.sagwise.run.RunPlan;
+import org.sagwise.run.RunResult;
+import org.sagwise.run.Runner;
 import org.sagwise.scenario.Scenario;
 import org.w3c.dom.Document;
 
@@ -86,6 +91,35 @@ class BenchPictureTest {
         }
         String words = svg(shorted, Locale.ENGLISH).getDocumentElement().getTextContent();
         assertTrue(words.contains("amps not known"), words);
+    }
+
+    /** Cells lie crosswise here: their lowest place is 4 V below the minus of the first. */
+    @Test
+    void write_stairsAndColours_countFromOneZero() throws Exception {
+        Document svg = svg(Scenes.demo("two-by-two").pressed(), Locale.ENGLISH);
+        List<String> volts = new ArrayList<>();
+        var texts = svg.getElementsByTagNameNS("*", "text");
+        for (int i = 0; i < texts.getLength(); i++) {
+            if (texts.item(i).getTextContent().matches("[-−]?[0-9.]+ V")) {
+                volts.add(texts.item(i).getTextContent());
+            }
+        }
+        assertTrue(volts.containsAll(List.of("0 V", "2 V", "4 V", "6 V", "8 V")), "the stairs: " + volts);
+        assertTrue(volts.containsAll(List.of("0.0 V", "8.0 V")), "the colours: " + volts);
+        assertTrue(volts.stream().noneMatch(it -> it.matches("[-−].*")), "none below zero: " + volts);
+    }
+
+    /** What it weighs and how it cools is not known. */
+    @Test
+    void write_coilKnownByItsOhms_showsNoTemperature() throws Exception {
+        Scenario scenario = Scenes.demo("one-cell-on-half-an-ohm").pressed();
+        String text = svg(scenario, Locale.ENGLISH).getDocumentElement().getTextContent();
+        assertTrue(text.contains("0.50 Ω"), text);
+        assertFalse(text.contains("°C"), text);
+        RunResult run =
+                Runner.run(Scenes.assess(scenario).bench(), RunPlan.held().until(10));
+        assertTrue(Double.isNaN(run.last().coils().get(0).temperatureC()));
+        assertTrue(RunCsv.of(run.trace()).strip().endsWith(","), "its column stays empty");
     }
 
     @Test
