@@ -20,6 +20,7 @@ final class Rooms {
             "quantity",
             "part",
             "scenario",
+            "words",
             "network",
             "circuit",
             "reading",
@@ -36,6 +37,7 @@ final class Rooms {
         MAY_USE.put("quantity", List.of("text"));
         MAY_USE.put("part", List.of("quantity"));
         MAY_USE.put("scenario", List.of("part"));
+        MAY_USE.put("words", List.of("scenario"));
         MAY_USE.put("network", List.of());
         MAY_USE.put("circuit", List.of("scenario", "network"));
         MAY_USE.put("reading", List.of("circuit"));
@@ -49,8 +51,8 @@ final class Rooms {
         MAY_USE.put("interaction", List.of("picture"));
         MAY_USE.put("report", List.of("picture", "run", "lesson"));
         MAY_USE.put("web", List.of("plan", "file", "lesson", "interaction", "report"));
-        MAY_USE.put("ui", List.of("plan", "file", "lesson", "interaction", "report"));
-        MAY_USE.put("cli", List.of("plan", "file", "lesson", "picture", "report", "web"));
+        MAY_USE.put("ui", List.of("plan", "words", "file", "lesson", "interaction", "report"));
+        MAY_USE.put("cli", List.of("plan", "words", "file", "lesson", "picture", "report", "web"));
         MAY_USE.put("app", List.of("cli", "ui"));
     }
 

@@ -107,6 +107,8 @@ public final class SagwiseCommand implements Callable<Integer> {
                 .addSubcommand(new PageCommand(call))
                 .addSubcommand(new ShareCommand(call))
                 .addSubcommand(new UnshareCommand(call))
+                .addSubcommand(new NewCommand(call))
+                .addSubcommand(new WordsCommand(call))
                 .addSubcommand(new MeasuredCommand(call))
                 .addSubcommand(new PartsCommand(call))
                 .addSubcommand(LessonCommand.line(call))

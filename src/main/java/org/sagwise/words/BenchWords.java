@@ -1,0 +1,405 @@
+package org.sagwise.words;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import org.sagwise.part.Catalogue;
+import org.sagwise.part.PartKind;
+import org.sagwise.part.key.KeySpec;
+import org.sagwise.part.key.Keys;
+import org.sagwise.scenario.Joint;
+import org.sagwise.scenario.Link;
+import org.sagwise.scenario.Names;
+import org.sagwise.scenario.Part;
+
+import org.sagwise.scenario.Scenario;
+import org.sagwise.scenario.ScenarioKeys;
+import org.sagwise.scenario.TerminalRef;
+import org.sagwise.scenario.net.Nets;
+import org.sagwise.text.Texts;
+
+/**
+ * Finds the recipe of a bench: what its parts are by what they are joined to, then its joints by the places that a
+ * bench of that recipe has. A recipe counts only where the bench built by it is the same circuit.
+ */
+final class BenchWords {
+
+    private static final String CAN = "can";
+
+    private final Scenario bench;
+    private final Catalogue catalogue;
+    private final Locale locale;
+    private final Nets nets;
+    private final Recipe recipe = new Recipe();
+    private final Set<String> reasons = new TreeSet<>();
+
+    /** Terminals of the bench, by those of a bench that is built of the recipe. */
+    private final Map<TerminalRef, TerminalRef> own = new LinkedHashMap<>();
+
+    private BenchWords(Scenario bench, Catalogue catalogue, Locale locale) {
+        this.bench = bench;
+        this.catalogue = catalogue;
+        this.locale = locale;
+        this.nets = Nets.of(bench, link -> true);
+    }
+
+    static SaidBench say(Scenario bench, Catalogue catalogue, Locale locale) {
+        BenchWords words = new BenchWords(bench, catalogue, locale);
+        Optional<Recipe> recipe = words.recipe();
+        if (recipe.isEmpty()) {
+            return new SaidBench.Unsaid(List.copyOf(words.reasons));
+        }
+        String line = new LineWriter(locale).write(recipe.get());
+        return line.length() <= TradeWords.LONGEST
+                        && words.isSame(TradeWords.read(line, catalogue, locale).scenario())
+                ? new SaidBench.Line(line)
+                : new SaidBench.Unsaid(List.of(words.sentence("whole")));
+    }
+
+    private String sentence(String key, Object... words) {
+        return Texts.in("words", locale).say("unsaid." + key, words);
+    }
+
+    private void cannot(String key, Object... words) {
+        reasons.add(sentence(key, words));
+    }
+
+    private String name(Part part) {
+        return Names.in(locale).part(part);
+    }
+
+    private Optional<Recipe> recipe() {
+        strangers();
+        Optional<PackShape> pack = bench.partsOf(PartKind.CELL).isEmpty()
+                        || bench.partsOf(PartKind.CELL).size() > Recipe.MOST_CELLS
+                ? Optional.empty()
+                : PackShape.of(bench, nets);
+        if (pack.isEmpty()) {
+            cannot("layout");
+        }
+        if (!reasons.isEmpty()) {
+            return Optional.empty();
+        }
+        pack(pack.get());
+        parts(pack.get());
+        if (reasons.isEmpty()) {
+            surroundings();
+            joints();
+        }
+        return reasons.isEmpty() ? Optional.of(recipe) : Optional.empty();
+    }
+
+    /** What no line has words for, whatever it is joined to. */
+    private void strangers() {
+        for (Part part : bench.parts()) {
+            if (part.kind() == PartKind.SUPPLY || part.kind() == PartKind.METER) {
+                cannot("kind", name(part));
+                continue;
+            }
+            Clause.of(part.kind())
+                    .flatMap(clause -> LineWriter.unsayable(clause, keys(part)))
+                    .ifPresent(key -> cannot("key", name(part), key));
+        }
+        for (Link link : bench.links()) {
+            if (link.from().terminal().equals(CAN) || link.to().terminal().equals(CAN)) {
+                cannot("link", link.from(), link.to());
+            }
+        }
+    }
+
+    /** What a part says, without what goes without saying. */
+    static Keys keys(Part part) {
+        Keys keys = part.keys().without("id", "kind", "label", Keys.FOREIGN);
+        if (keys.has("model")) {
+            return keys;
+        }
+        for (KeySpec spec : part.kind().keys()) {
+            Object value = keys.values().get(spec.name());
+            boolean usual = value != null
+                    && (value.equals(spec.defaultNumber().stream().boxed().findFirst().orElse(null))
+                            || value.equals(spec.defaultWord().orElse(null))
+                            || value.equals(spec.defaultFlag().orElse(null)));
+            keys = usual ? keys.without(spec.name()) : keys;
+        }
+        return keys;
+    }
+
+    private void pack(PackShape pack) {
+        recipe.arrange(new Item.Arranged(new Span(0, 0), pack.rows().size(), pack.side()));
+        List<String> ids = pack.cells();
+        List<Keys> all =
+                ids.stream().map(id -> keys(bench.part(id).orElseThrow())).toList();
+        Keys most = JointWords.commonest(all).orElseThrow();
+        boolean shared = all.stream().allMatch(keys -> difference(most, keys).isPresent());
+        recipe.sayOfCells(shared ? most : Keys.NONE);
+        for (int cell = 0; cell < ids.size(); cell++) {
+            Keys said = shared ? difference(most, all.get(cell)).orElseThrow() : all.get(cell);
+            if (!said.values().isEmpty()) {
+                recipe.own().put(cell, said);
+            }
+            if (pack.turned().contains(ids.get(cell))) {
+                recipe.reversed().add(cell);
+            }
+            for (String end : List.of("+", "-")) {
+                own.put(new TerminalRef(BenchBuilder.letter(cell), end), new TerminalRef(ids.get(cell), end));
+            }
+            String guard = pack.guards().get(ids.get(cell));
+            if (guard != null) {
+                straight(BenchBuilder.guardId(cell), guard, List.of("in", "out"));
+            }
+        }
+        pack.guards().values().stream().findFirst().ifPresent(guard -> {
+            recipe.guard(Recipe.Guards.BEHIND_EACH_CELL);
+            recipe.single().put(PartKind.REVERSE_GUARD, keys(bench.part(guard).orElseThrow()));
+        });
+    }
+
+    private void straight(String id, String there, List<String> terminals) {
+        terminals.forEach(end -> own.put(new TerminalRef(id, end), new TerminalRef(there, end)));
+    }
+
+    /** What one cell has to say besides what all say; empty if that cannot be. */
+    private static Optional<Keys> difference(Keys all, Keys one) {
+        Keys own = Keys.NONE;
+        for (var entry : one.values().entrySet()) {
+            if (!entry.getValue().equals(all.values().get(entry.getKey()))) {
+                own = own.with(entry.getKey(), entry.getValue());
+            }
+        }
+        if (CellMaker.over(all, own).values().equals(one.values())) {
+            return Optional.of(own);
+        }
+        return CellMaker.over(all, one).values().equals(one.values()) ? Optional.of(one) : Optional.empty();
+    }
+
+    /** Everything but cells, each with the end that looks to the pack's plus. */
+    private void parts(PackShape pack) {
+        int plus = nets.of(top(pack));
+        int minus = nets.of(bottom(pack));
+        int at = plus;
+        for (PartKind kind : List.of(PartKind.FUSE, PartKind.PTC, PartKind.REVERSE_GUARD, PartKind.SWITCH)) {
+            List<Part> those = bench.partsOf(kind).stream()
+                    .filter(part -> !pack.guards().containsValue(part.id()))
+                    .toList();
+            those.stream().skip(1).forEach(part -> cannot("part", name(part)));
+            if (!those.isEmpty()) {
+                Part part = those.get(0);
+                recipe.single().put(kind, keys(part));
+                at = across(part, kind.idStem(), at);
+            } else if (kind == PartKind.SWITCH) {
+                recipe.leaveButtonOut();
+            }
+        }
+        only(PartKind.CHARGER, List.of("+", "-"));
+        only(PartKind.BOARD, PartKind.BOARD.terminals());
+        if (recipe.single().containsKey(PartKind.CHARGER)
+                && bench.partsOf(PartKind.COIL).isEmpty()
+                && bench.partsOf(PartKind.BOARD).isEmpty()
+                && recipe.single().size() == 1) {
+            recipe.leaveButtonOut();
+        }
+        coils(bench.partsOf(PartKind.BOARD).stream()
+                .findFirst()
+                .map(board -> nets.of(board.terminal("out+")))
+                .orElse(at));
+        shorts(plus, minus);
+    }
+
+    private TerminalRef top(PackShape pack) {
+        String cell = pack.rows().get(0).get(0);
+        String guard = pack.guards().get(cell);
+        return guard != null
+                ? new TerminalRef(guard, "out")
+                : new TerminalRef(cell, pack.turned().contains(cell) ? "-" : "+");
+    }
+
+    private static TerminalRef bottom(PackShape pack) {
+        String cell = pack.rows().get(pack.rows().size() - 1).get(0);
+        return new TerminalRef(cell, pack.turned().contains(cell) ? "+" : "-");
+    }
+
+    /** Notes which way round a part lies, and gives the net behind it. */
+    private int across(Part part, String id, int at) {
+        List<TerminalRef> ends = part.terminals();
+        boolean round = nets.of(ends.get(0)) != at && nets.of(ends.get(1)) == at;
+        boolean turns = round && part.kind() != PartKind.REVERSE_GUARD;
+        own.put(new TerminalRef(id, ends.get(0).terminal()), ends.get(turns ? 1 : 0));
+        own.put(new TerminalRef(id, ends.get(1).terminal()), ends.get(turns ? 0 : 1));
+        return nets.of(ends.get(turns ? 0 : 1));
+    }
+
+    private void only(PartKind kind, List<String> terminals) {
+        List<Part> those = bench.partsOf(kind);
+        those.stream().skip(1).forEach(part -> cannot("part", name(part)));
+        if (!those.isEmpty()) {
+            recipe.single().put(kind, keys(those.get(0)));
+            straight(kind.idStem(), those.get(0).id(), terminals);
+        }
+    }
+
+    private void coils(int from) {
+        List<Part> coils = new ArrayList<>(bench.partsOf(PartKind.COIL));
+        boolean row = coils.size() > 1
+                && coils.stream().map(coil -> ends(coil)).distinct().count() > 1;
+        int at = from;
+        for (int i = 0; i < bench.partsOf(PartKind.COIL).size(); i++) {
+            int here = at;
+            Part next = coils.stream()
+                    .filter(coil -> ends(coil).contains(here))
+                    .findFirst()
+                    .orElse(coils.get(0));
+            coils.remove(next);
+            recipe.coils().add(keys(next));
+            String id = i == 0 ? "coil" : "coil-" + (i + 1);
+            int behind = across(next, id, here);
+            at = row ? behind : at;
+        }
+        if (recipe.coils().size() > 1) {
+            recipe.layCoils(row ? Recipe.Coils.IN_A_ROW : Recipe.Coils.SIDE_BY_SIDE);
+        }
+    }
+
+    private Set<Integer> ends(Part part) {
+        return new TreeSet<>(part.terminals().stream().map(nets::of).toList());
+    }
+
+    /** A resistor that lies across coil or pack is a short. */
+    private void shorts(int plus, int minus) {
+        for (Part part : bench.partsOf(PartKind.RESISTOR)) {
+            Set<Integer> ends = ends(part);
+            boolean pack = ends.equals(new TreeSet<>(List.of(plus, minus)));
+            TerminalRef coil = own.get(new TerminalRef("coil", "1"));
+            boolean atCoil = !pack && coil != null && bench.part(coil.part()).map(this::ends).equals(Optional.of(ends));
+            String place = pack ? WirePlace.PACK : WirePlace.COIL;
+            if (!pack && !atCoil || recipe.shorts().containsKey(place)) {
+                cannot("part", name(part));
+                return;
+            }
+            recipe.shorts().put(place, Optional.of(part.keys().number("ohm", 0)));
+            across(part, "short-" + place, pack ? plus : nets.of(coil));
+        }
+    }
+
+    private void surroundings() {
+        if (bench.ambientC() != ScenarioKeys.AMBIENT_C) {
+            recipe.surround(bench.ambientC());
+        }
+        if (bench.fired()) {
+            recipe.hold();
+        }
+    }
+
+    /** Reads each joint at the place where a bench of the recipe has one. */
+    private void joints() {
+        if (!bench.links().isEmpty()
+                && bench.links().stream().allMatch(link -> link.joint() instanceof Joint.Ideal)) {
+            recipe.idealise();
+        }
+        hubs();
+        BenchBuilder builder = new BenchBuilder(recipe, catalogue);
+        List<Link> places = builder.build().links();
+        List<Link> found = new ArrayList<>();
+        List<Link> left = new ArrayList<>(bench.links());
+        for (Link place : places) {
+            TerminalRef from = own.get(place.from());
+            TerminalRef to = own.get(place.to());
+            Optional<Link> link = left.stream()
+                    .filter(it -> from != null && to != null && it.joins(from, to))
+                    .findFirst();
+            if (link.isEmpty()) {
+                cannot("whole");
+                return;
+            }
+            left.remove(link.get());
+            found.add(link.get());
+        }
+        left.forEach(link -> cannot("link", link.from(), link.to()));
+        if (left.isEmpty() && !recipe.isIdeal()) {
+            new JointWords(recipe, builder.slots(), found.stream().map(Link::joint).toList()).read();
+        }
+    }
+
+    /** A cell of a plate before the one to which all are joined has a joint of its own, and so has a coil. */
+    private void hubs() {
+        for (int row = 0; row < recipe.rows() && recipe.side() > 1; row++) {
+            int first = row * recipe.side();
+            List<TerminalRef> ends = new ArrayList<>();
+            for (int cell = first; cell < first + recipe.side(); cell++) {
+                boolean guarded = recipe.guards() == Recipe.Guards.BEHIND_EACH_CELL;
+                boolean turned = recipe.reversed().contains(cell);
+                TerminalRef end = guarded
+                        ? new TerminalRef(BenchBuilder.guardId(cell), "out")
+                        : new TerminalRef(BenchBuilder.letter(cell), turned ? "-" : "+");
+                ends.add(own.get(end));
+            }
+            for (int i = 0; i < busiest(ends); i++) {
+                recipe.cellJoints().put(first + i, 0.0);
+            }
+        }
+        if (recipe.coilsLie().equals(Optional.of(Recipe.Coils.SIDE_BY_SIDE))) {
+            List<TerminalRef> ends = new ArrayList<>();
+            for (int i = 0; i < recipe.coils().size(); i++) {
+                ends.add(own.get(new TerminalRef(i == 0 ? "coil" : "coil-" + (i + 1), "1")));
+            }
+            for (int i = 0; i < busiest(ends); i++) {
+                recipe.coilJoints().put(i, 0.0);
+            }
+        }
+    }
+
+    private int busiest(List<TerminalRef> ends) {
+        int best = 0;
+        for (int i = 1; i < ends.size(); i++) {
+            best = joints(ends.get(i)) > joints(ends.get(best)) ? i : best;
+        }
+        return best;
+    }
+
+    private long joints(TerminalRef end) {
+        return bench.links().stream()
+                .filter(link -> link.from().equals(end) || link.to().equals(end))
+                .count();
+    }
+
+    /** Whether a bench made of the line is this circuit. */
+    private boolean isSame(Optional<Scenario> made) {
+        return made.isPresent()
+                && made.get().fired() == bench.fired()
+                && made.get().ambientC() == bench.ambientC()
+                && sameParts(made.get())
+                && sameJoints(made.get());
+    }
+
+    private boolean sameParts(Scenario made) {
+        return made.parts().size() == bench.parts().size()
+                && made.parts().stream()
+                        .allMatch(part -> Optional.ofNullable(own.get(part.terminals().get(0)))
+                                .flatMap(there -> bench.part(there.part()))
+                                .filter(there -> keys(there).values().equals(keys(part).values()))
+                                .isPresent());
+    }
+
+    private boolean sameJoints(Scenario made) {
+        List<Link> left = new ArrayList<>(bench.links());
+        for (Link link : made.links()) {
+            TerminalRef from = own.get(link.from());
+            TerminalRef to = own.get(link.to());
+            boolean taken = from != null
+                    && to != null
+                    && left.stream()
+                            .filter(it -> it.joins(from, to) && JointWords.same(it.joint(), link.joint()))
+                            .findFirst()
+                            .map(left::remove)
+                            .orElse(false);
+            if (!taken) {
+                return false;
+            }
+        }
+        return left.isEmpty();
+    }
+}
