@@ -34,7 +34,8 @@ final class FxWindow implements WindowOpener {
         Stream<String> language =
                 request.language().stream().map(tag -> "--" + SagwiseApp.LANGUAGE + "=" + tag.toLanguageTag());
         Stream<String> file = request.file().stream().map(Path::toAbsolutePath).map(Path::toString);
-        return Stream.concat(language, file).toArray(String[]::new);
+        Stream<String> words = request.words().stream().map(line -> "--" + SagwiseApp.WORDS + "=" + line);
+        return Stream.concat(Stream.concat(language, words), file).toArray(String[]::new);
     }
 
     /** The surest test is the attempt: a display may be named that nobody serves. */

@@ -36,6 +36,8 @@ public final class Rehearsal {
             List.of("explain", FILE, "--format=html"),
             List.of("page", FILE, "-o", "-"),
             List.of("share", FILE),
+            List.of("new", "2p 2500 mAh 20 A; B reversed; coil 0.5"),
+            List.of("words", FILE),
             List.of("parts"),
             List.of("lesson", "list"));
 

@@ -2,9 +2,13 @@ package org.sagwise.cli;
 
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** Prints the cautions of one or several scenarios. */
 @Command(name = "check", mixinStandardHelpOptions = true, versionProvider = Version.class)
@@ -12,8 +16,14 @@ final class CheckCommand implements Callable<Integer> {
 
     private final CallContext call;
 
-    @Parameters(arity = "1..*", paramLabel = "FILE", descriptionKey = "files")
-    private List<String> files;
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(arity = "0..*", paramLabel = "FILE", descriptionKey = "files")
+    private List<String> files = List.of();
+
+    @Option(names = GivenFile.OF, paramLabel = "WORDS", descriptionKey = "of")
+    private List<String> words = List.of();
 
     @Option(names = "--json", descriptionKey = "json")
     private boolean json;
@@ -24,7 +34,15 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        List<CheckedFile> checked = files.stream().map(this::check).toList();
+        if (files.isEmpty() && words.isEmpty()) {
+            String missing = call.texts().say("wrong.no-scenario");
+            throw new ParameterException(spec.commandLine(), missing);
+        }
+        ScenarioInput input = new ScenarioInput(call);
+        List<CheckedFile> checked = Stream.concat(
+                        files.stream().map(input::read), words.stream().map(input::readWords))
+                .map(this::check)
+                .toList();
         if (json) {
             CheckJson.write(call, checked);
         } else {
@@ -34,8 +52,7 @@ final class CheckCommand implements Callable<Integer> {
         return checked.stream().mapToInt(CheckCommand::status).max().orElse(ExitStatus.DONE);
     }
 
-    private CheckedFile check(String name) {
-        GivenScenario given = new ScenarioInput(call).read(name);
+    private CheckedFile check(GivenScenario given) {
         given.complain(call);
         return CheckedFile.of(given);
     }

@@ -3,9 +3,12 @@ package org.sagwise.cli;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.IntStream;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.picture.look.Theme;
@@ -18,8 +21,11 @@ import org.sagwise.report.post.PostFormat;
 import org.sagwise.scenario.Press;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** Puts two scenarios side by side: what differs in build and in outcome. */
 @Command(name = "compare", mixinStandardHelpOptions = true, versionProvider = Version.class)
@@ -27,11 +33,14 @@ final class CompareCommand implements Callable<Integer> {
 
     private final CallContext call;
 
-    @Parameters(index = "0", paramLabel = "FILE", descriptionKey = "compare.first")
-    private String first;
+    @Spec
+    private CommandSpec spec;
 
-    @Parameters(index = "1", paramLabel = "FILE", descriptionKey = "compare.second")
-    private String second;
+    @Parameters(arity = "0..2", paramLabel = "FILE", descriptionKey = "compare.files")
+    private List<String> files = List.of();
+
+    @Option(names = GivenFile.OF, paramLabel = "WORDS", descriptionKey = "of")
+    private List<String> words = List.of();
 
     @Option(names = "-o", paramLabel = "OUT", descriptionKey = "compare.out")
     private String out;
@@ -48,11 +57,15 @@ final class CompareCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (first.equals(second) && first.equals(ScenarioInput.STANDARD_INPUT)) {
+        if (files.size() + words.size() != 2) {
+            String missing = call.texts().say("compare.two");
+            throw new ParameterException(spec.commandLine(), missing);
+        }
+        if (Collections.frequency(files, ScenarioInput.STANDARD_INPUT) > 1) {
             call.problem(call.texts().say("wrong.standard-input-twice"));
             return ExitStatus.WRONG;
         }
-        List<GivenScenario> given = List.of(read(first), read(second));
+        List<GivenScenario> given = given();
         given.forEach(each -> each.complain(call));
         if (given.stream().anyMatch(each -> each.scenario().isEmpty())) {
             return ExitStatus.WRONG;
@@ -93,11 +106,27 @@ final class CompareCommand implements Callable<Integer> {
         } catch (IOException impossible) {
             throw new UncheckedIOException(impossible);
         }
-        return new OutputFile(call, out, overwriting, List.of(first, second)).write(bytes.toByteArray());
+        return new OutputFile(call, out, overwriting, files).write(bytes.toByteArray());
     }
 
-    private GivenScenario read(String name) {
-        return new ScenarioInput(call).read(name);
+    /** Both, in the order in which the call names them. */
+    private List<GivenScenario> given() {
+        ScenarioInput input = new ScenarioInput(call);
+        List<GivenScenario> given = new ArrayList<>();
+        files.forEach(file -> given.add(input.read(file)));
+        words.forEach(line -> given.add(input.readWords(line)));
+        List<String> said = spec.commandLine().getParseResult().originalArgs();
+        if (files.size() == 1 && firstWords(said) < said.indexOf(files.get(0))) {
+            Collections.reverse(given);
+        }
+        return given;
+    }
+
+    private static int firstWords(List<String> said) {
+        return IntStream.range(0, said.size())
+                .filter(i -> said.get(i).startsWith(GivenFile.OF))
+                .findFirst()
+                .orElse(-1);
     }
 
     private static Assessment assess(GivenScenario given) {

@@ -17,7 +17,6 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Writes a post that explains a scenario to somebody who has never seen it. */
@@ -36,8 +35,8 @@ final class ExplainCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(paramLabel = "FILE", descriptionKey = "file")
-    private String file;
+    @Mixin
+    private GivenFile source;
 
     @Option(names = "--format", paramLabel = "markdown|bbcode|text|html", descriptionKey = "explain.format")
     private String format;
@@ -70,7 +69,7 @@ final class ExplainCommand implements Callable<Integer> {
             return ExitStatus.WRONG;
         }
         RunPlan until = moment.plan(call, spec.commandLine());
-        GivenScenario given = new ScenarioInput(call).read(file);
+        GivenScenario given = source.read(call);
         if (given.scenario().isEmpty()) {
             given.complain(call);
             return ExitStatus.WRONG;

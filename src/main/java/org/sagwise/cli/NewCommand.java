@@ -9,7 +9,6 @@ import org.sagwise.file.Saved;
 import org.sagwise.file.ScenarioFiles;
 import org.sagwise.file.ScenarioWriter;
 import org.sagwise.scenario.Scenario;
-import org.sagwise.words.Assumed;
 import org.sagwise.words.TradeWords;
 import org.sagwise.words.WordsBench;
 import picocli.CommandLine.Command;
@@ -37,7 +36,7 @@ final class NewCommand implements Callable<Integer> {
         String line = String.join(" ", words);
         WordsBench answer = TradeWords.read(line, CatalogueLoader.builtIn(), call.locale());
         if (!(answer instanceof WordsBench.Built built)) {
-            new WordsComplaints(call).print(line, ((WordsBench.Refused) answer).complaints());
+            new WordsAnswer(call).complain(line, ((WordsBench.Refused) answer).complaints());
             return ExitStatus.WRONG;
         }
         return out == null || OutputFile.isStandardOutput(out) ? printed(built) : saved(built);
@@ -45,7 +44,7 @@ final class NewCommand implements Callable<Integer> {
 
     /** The file alone goes to standard output, so that another call can read it. */
     private int printed(WordsBench.Built built) {
-        built.assumed().forEach(it -> call.problem(assumed(it)));
+        WordsAnswer.assumed(call, built).ifPresent(call::problem);
         call.out().print(ScenarioWriter.write(built.bench()));
         return ExitStatus.DONE;
     }
@@ -54,13 +53,9 @@ final class NewCommand implements Callable<Integer> {
         int status = save(built.bench());
         if (status == ExitStatus.DONE) {
             call.result(call.texts().say("out.written", out));
-            built.assumed().forEach(it -> call.result(assumed(it)));
+            WordsAnswer.assumed(call, built).ifPresent(call::result);
         }
         return status;
-    }
-
-    private String assumed(Assumed it) {
-        return call.texts().say("new.assumed", it.text(call.locale()));
     }
 
     private int save(Scenario scenario) {

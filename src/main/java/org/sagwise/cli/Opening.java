@@ -48,7 +48,24 @@ final class Opening {
             call.problem(call.texts().say("wrong.standard-input-window"));
             return ExitStatus.WRONG;
         }
-        return call.opener().open(new WindowRequest(named.map(Path::of), call.asked()));
+        return call.opener().open(new WindowRequest(named.map(Path::of), Optional.empty(), call.asked()));
+    }
+
+    /** Opens the bench that a line of words says. */
+    int openWords(String line) {
+        GivenScenario given = new ScenarioInput(call).readWords(line);
+        if (given.scenario().isEmpty()) {
+            given.complain(call);
+            return ExitStatus.WRONG;
+        }
+        Optional<WindowObstacle> obstacle = call.opener().obstacle();
+        if (obstacle.isPresent()) {
+            call.problem(obstacle.get().text(call.locale()));
+            call.problem(call.texts().say("no-window.file", GivenFile.OF));
+            print(given.scenario().get());
+            return ExitStatus.DONE;
+        }
+        return call.opener().open(new WindowRequest(Optional.empty(), Optional.of(line), call.asked()));
     }
 
     /** A folder with lessons, if the call names one. */

@@ -26,7 +26,6 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Writes a picture of the bench: exactly what the window shows, without a display. */
@@ -43,8 +42,8 @@ final class PictureCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(paramLabel = "FILE", descriptionKey = "file")
-    private String file;
+    @Mixin
+    private GivenFile source;
 
     @Option(names = "-o", paramLabel = "OUT", required = true, descriptionKey = "picture.out")
     private String out;
@@ -102,7 +101,7 @@ final class PictureCommand implements Callable<Integer> {
                     WrongValue.words(call.texts(), "--theme", theme, List.of("light", "dark", "contrast")));
         }
         RunPlan until = moment.plan(call, spec.commandLine());
-        GivenScenario given = new ScenarioInput(call).read(file);
+        GivenScenario given = source.read(call);
         if (given.scenario().isEmpty()) {
             given.complain(call);
             return ExitStatus.WRONG;

@@ -7,8 +7,8 @@ import org.sagwise.scenario.Press;
 import org.sagwise.scenario.Scenario;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Prints what can be measured at the instant of firing, and the ledger. */
 @Command(name = "readings", mixinStandardHelpOptions = true, versionProvider = Version.class)
@@ -16,8 +16,8 @@ final class ReadingsCommand implements Callable<Integer> {
 
     private final CallContext call;
 
-    @Parameters(paramLabel = "FILE", descriptionKey = "file")
-    private String file;
+    @Mixin
+    private GivenFile source;
 
     @ArgGroup
     private Moment moment;
@@ -40,7 +40,7 @@ final class ReadingsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        GivenScenario given = new ScenarioInput(call).read(file);
+        GivenScenario given = source.read(call);
         if (given.scenario().isEmpty()) {
             given.complain(call);
             return ExitStatus.WRONG;

@@ -16,7 +16,6 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Simulates a scenario in time and tells what came of it. */
@@ -30,8 +29,8 @@ final class RunCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(paramLabel = "FILE", descriptionKey = "file")
-    private String file;
+    @Mixin
+    private GivenFile source;
 
     @Option(names = "--on", paramLabel = "TIME", descriptionKey = "run.on")
     private String on;
@@ -71,7 +70,7 @@ final class RunCommand implements Callable<Integer> {
         RunSettings settings = request.settings(cutoff);
         request.checkCycles(cycles, plan);
         Optional<OutputFile> course = course();
-        GivenScenario given = new ScenarioInput(call).read(file);
+        GivenScenario given = source.read(call);
         if (given.scenario().isEmpty()) {
             given.complain(call);
             return ExitStatus.WRONG;

@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.DemoScenarios;
@@ -13,6 +14,9 @@ import org.sagwise.file.Loaded;
 import org.sagwise.file.ScenarioReader;
 import org.sagwise.file.ShareText;
 import org.sagwise.scenario.Finding;
+import org.sagwise.words.Complaint;
+import org.sagwise.words.TradeWords;
+import org.sagwise.words.WordsBench;
 
 /**
  * Reads the scenario that a call names: a file, {@code -} for standard input, a share text, or a
@@ -85,6 +89,22 @@ final class ScenarioInput {
         } catch (IOException failure) {
             return unreadable(name, failure);
         }
+    }
+
+    /** Builds what a line of words says. */
+    GivenScenario readWords(String line) {
+        WordsBench answer = TradeWords.read(line, CatalogueLoader.builtIn(), call.locale());
+        if (answer instanceof WordsBench.Built built) {
+            WordsAnswer.assumed(call, built).ifPresent(call::problem);
+            return GivenScenario.of(GivenFile.OF, built.bench());
+        }
+        List<Complaint> complaints = ((WordsBench.Refused) answer).complaints();
+        return GivenScenario.refused(
+                GivenFile.OF, complaints.stream().map(this::problem).toList());
+    }
+
+    private GivenScenario.FileProblem problem(Complaint found) {
+        return new GivenScenario.FileProblem(String.valueOf(found.span().column()), found.text(call.locale()));
     }
 
     /** Opens a share text, or the one on standard input; a scenario file is none. */

@@ -14,7 +14,6 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Prints the share text of a scenario. */
@@ -23,8 +22,8 @@ final class ShareCommand implements Callable<Integer> {
 
     private final CallContext call;
 
-    @Parameters(paramLabel = "FILE", descriptionKey = "file")
-    private String file;
+    @Mixin
+    private GivenFile source;
 
     @Spec
     private CommandSpec spec;
@@ -42,7 +41,7 @@ final class ShareCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         ScenarioInput input = new ScenarioInput(call);
-        GivenScenario given = input.read(file);
+        GivenScenario given = source.read(call);
         if (given.scenario().isEmpty()) {
             given.complain(call);
             return ExitStatus.WRONG;
@@ -50,7 +49,7 @@ final class ShareCommand implements Callable<Integer> {
         Optional<String> text = ShareText.of(given.scenario().get());
         if (text.isEmpty()) {
             int most = ShareText.MOST_CHARACTERS / 1024;
-            call.problem(call.texts().say("share.too-large", input.shown(file), most));
+            call.problem(call.texts().say("share.too-large", input.shown(source.name()), most));
             return ExitStatus.WRONG;
         }
         if (qr != null) {

@@ -8,7 +8,8 @@ import java.util.Optional;
  * What a call wants to see in the window.
  *
  * @param file the scenario to show; empty for the opening page
+ * @param words a line of words to build instead; empty for none
  * @param language language and decimal mark that the call asked for, for this once; empty for the
  *     one the window was last set to
  */
-public record WindowRequest(Optional<Path> file, Optional<Locale> language) {}
+public record WindowRequest(Optional<Path> file, Optional<String> words, Optional<Locale> language) {}

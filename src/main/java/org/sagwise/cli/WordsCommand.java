@@ -5,7 +5,7 @@ import org.sagwise.file.CatalogueLoader;
 import org.sagwise.words.SaidBench;
 import org.sagwise.words.TradeWords;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Mixin;
 
 /** Prints a bench as one line of trade words, or says what cannot be said so. */
 @Command(name = "words", mixinStandardHelpOptions = true, versionProvider = Version.class)
@@ -13,8 +13,8 @@ final class WordsCommand implements Callable<Integer> {
 
     private final CallContext call;
 
-    @Parameters(paramLabel = "FILE", descriptionKey = "file")
-    private String file;
+    @Mixin
+    private GivenFile source;
 
     WordsCommand(CallContext call) {
         this.call = call;
@@ -22,14 +22,14 @@ final class WordsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        GivenScenario given = new ScenarioInput(call).read(file);
+        GivenScenario given = source.read(call);
         if (given.scenario().isEmpty()) {
             given.complain(call);
             return ExitStatus.WRONG;
         }
         SaidBench said = TradeWords.write(given.scenario().get(), CatalogueLoader.builtIn(), call.locale());
         if (said instanceof SaidBench.Unsaid unsaid) {
-            call.problem(call.texts().say("words.unsaid", new ScenarioInput(call).shown(file)));
+            call.problem(call.texts().say("words.unsaid", new ScenarioInput(call).shown(source.name())));
             unsaid.reasons().forEach(reason -> call.problem("  " + reason));
             return ExitStatus.WRONG;
         }

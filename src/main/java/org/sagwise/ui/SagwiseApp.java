@@ -3,6 +3,8 @@ package org.sagwise.ui;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -10,6 +12,7 @@ import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import javafx.application.Application;
@@ -65,12 +68,16 @@ import org.sagwise.ui.text.Wording;
 import org.sagwise.ui.workbench.ShelfColumn;
 import org.sagwise.ui.workbench.ShelfPictures;
 import org.sagwise.ui.workbench.Workbench;
+import org.sagwise.words.TradeWords;
 
 /** The window of the program: makes every part of it and joins them. */
 public final class SagwiseApp extends Application {
 
     /** Name of the parameter that holds a language tag for this one start. */
     public static final String LANGUAGE = "language";
+
+    /** Name of the parameter that holds a line of words to build. */
+    public static final String WORDS = "words";
 
     private final CompletableFuture<SystemLooks> systemLooks =
             CompletableFuture.supplyAsync(() -> SystemLooks.of(System.getProperty("os.name"), SystemShell::ask));
@@ -90,10 +97,13 @@ public final class SagwiseApp extends Application {
             new ThreadPoolExecutor.DiscardPolicy());
     private final Recovery recovery = new Recovery(ConfigFolder.here());
     private MainWindow window;
+    private Consumer<String> builder;
 
     @Override
     public void start(Stage stage) {
-        open(stage, getParameters().getUnnamed(), getParameters().getNamed().getOrDefault(LANGUAGE, ""));
+        Map<String, String> asked = getParameters().getNamed();
+        open(stage, getParameters().getUnnamed(), asked.getOrDefault(LANGUAGE, ""));
+        Optional.ofNullable(asked.get(WORDS)).ifPresent(this::build);
     }
 
     /**
@@ -166,7 +176,14 @@ public final class SagwiseApp extends Application {
         window = new MainWindow(stage, models, new RecoveryOffer(recovery, reader), () -> Wording.in(locale.get()));
         Thread.currentThread().setUncaughtExceptionHandler(new FailureReport(() -> window.dialogs()));
         lessons.author().openLast();
+        builder = line ->
+                TradeWords.read(line, catalogue, locale.get()).scenario().ifPresent(documents::openUnsaved);
         window.open(files.stream().findFirst().map(Path::of));
+    }
+
+    /** Builds a line of words, once the window is there. */
+    private void build(String line) {
+        Platform.runLater(() -> builder.accept(line));
     }
 
     /** The language asked for at the start holds until another is chosen in the window. */

@@ -85,7 +85,9 @@ final class BenchBuilder {
         loop();
         shorts();
         Scenario bench = Scenario.of("", parts, links);
-        bench = recipe.ambientC().isPresent() ? bench.withAmbientC(recipe.ambientC().get()) : bench;
+        bench = recipe.ambientC().isPresent()
+                ? bench.withAmbientC(recipe.ambientC().get())
+                : bench;
         return recipe.isHeld() ? bench.pressed() : bench;
     }
 
@@ -102,8 +104,7 @@ final class BenchBuilder {
     }
 
     private boolean guardsEach() {
-        return recipe.single().containsKey(PartKind.REVERSE_GUARD)
-                && recipe.guards() == Recipe.Guards.BEHIND_EACH_CELL;
+        return recipe.single().containsKey(PartKind.REVERSE_GUARD) && recipe.guards() == Recipe.Guards.BEHIND_EACH_CELL;
     }
 
     private Keys guard() {
@@ -184,9 +185,7 @@ final class BenchBuilder {
     }
 
     private double jointOf(int cell) {
-        return recipe.cellJoints().containsKey(cell)
-                ? recipe.cellJoints().get(cell)
-                : contactMohm();
+        return recipe.cellJoints().containsKey(cell) ? recipe.cellJoints().get(cell) : contactMohm();
     }
 
     private TerminalRef packPlus() {
@@ -294,8 +293,7 @@ final class BenchBuilder {
     private void coils(TerminalRef from, String there, TerminalRef to, String back) {
         List<Part> coils = new ArrayList<>();
         for (int i = 0; i < recipe.coils().size(); i++) {
-            String id = i == 0 ? PartKind.COIL.idStem() : PartKind.COIL.idStem() + "-" + (i + 1);
-            coils.add(part(id, PartKind.COIL, wound(recipe.coils().get(i))));
+            coils.add(part(coilId(i), PartKind.COIL, wound(recipe.coils().get(i))));
         }
         parts.addAll(coils);
         if (coils.size() > 1 && recipe.coilsLie().isEmpty()) {
@@ -309,10 +307,7 @@ final class BenchBuilder {
             wire(coils.get(coils.size() - 1).terminal("2"), to, back);
             return;
         }
-        int hub = 0;
-        while (hub < coils.size() - 1 && recipe.coilJoints().containsKey(hub)) {
-            hub++;
-        }
+        int hub = coilHub();
         wire(from, coils.get(hub).terminal("1"), there);
         for (int i = 0; i < coils.size(); i++) {
             if (i != hub) {
@@ -325,10 +320,22 @@ final class BenchBuilder {
         wire(coils.get(hub).terminal("2"), to, back);
     }
 
+    /** The coil to which the others are joined: the first without a joint of its own, in a row the first. */
+    private int coilHub() {
+        boolean row = recipe.coilsLie().equals(Optional.of(Recipe.Coils.IN_A_ROW));
+        int hub = 0;
+        while (!row && hub < recipe.coils().size() - 1 && recipe.coilJoints().containsKey(hub)) {
+            hub++;
+        }
+        return hub;
+    }
+
+    static String coilId(int coil) {
+        return coil == 0 ? PartKind.COIL.idStem() : PartKind.COIL.idStem() + "-" + (coil + 1);
+    }
+
     private double legOf(int coil) {
-        return recipe.coilJoints().containsKey(coil)
-                ? recipe.coilJoints().get(coil)
-                : Usual.postMohm(catalogue);
+        return recipe.coilJoints().containsKey(coil) ? recipe.coilJoints().get(coil) : Usual.postMohm(catalogue);
     }
 
     private Keys wound(Keys coil) {
@@ -345,10 +352,10 @@ final class BenchBuilder {
             if (ohm.isEmpty()) {
                 assumed.add(Assumed.of("short", Assumed.Detail.of(Usual.SHORT_OHM, Unit.OHM)));
             }
-            boolean coil = place.equals(WirePlace.COIL) && !recipe.coils().isEmpty();
+            boolean coil = place.equals(WirePlace.COIL);
             Part clip = Part.of("short-" + place, PartKind.RESISTOR, "ohm", ohm.orElse(Usual.SHORT_OHM));
             parts.add(clip);
-            String id = PartKind.COIL.idStem();
+            String id = coilId(coilHub());
             Slot slot = new Slot(Role.CLIP, place, -1);
             add(Link.ideal(coil ? new TerminalRef(id, "1") : packPlus(), clip.terminal("1")), slot);
             add(Link.ideal(clip.terminal("2"), coil ? new TerminalRef(id, "2") : packMinus()), slot);
@@ -396,7 +403,9 @@ final class BenchBuilder {
             return Optional.of(recipe.joints().get(place));
         }
         int hub = hub(0);
-        return place.equals(WirePlace.PLUS) ? Optional.ofNullable(recipe.cellJoints().get(hub)) : Optional.empty();
+        return place.equals(WirePlace.PLUS)
+                ? Optional.ofNullable(recipe.cellJoints().get(hub))
+                : Optional.empty();
     }
 
     private void tell(Keys wire) {

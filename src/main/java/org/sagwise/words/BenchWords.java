@@ -5,9 +5,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.sagwise.part.Catalogue;
 import org.sagwise.part.PartKind;
 import org.sagwise.part.key.KeySpec;
@@ -16,7 +18,6 @@ import org.sagwise.scenario.Joint;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Names;
 import org.sagwise.scenario.Part;
-
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.ScenarioKeys;
 import org.sagwise.scenario.TerminalRef;
@@ -49,16 +50,33 @@ final class BenchWords {
     }
 
     static SaidBench say(Scenario bench, Catalogue catalogue, Locale locale) {
-        BenchWords words = new BenchWords(bench, catalogue, locale);
-        Optional<Recipe> recipe = words.recipe();
-        if (recipe.isEmpty()) {
-            return new SaidBench.Unsaid(List.copyOf(words.reasons));
+        int cells = bench.partsOf(PartKind.CELL).size();
+        List<PackShape> packs =
+                cells == 0 || cells > Recipe.MOST_CELLS ? List.of() : PackShape.of(bench, Nets.of(bench, link -> true));
+        Set<String> reasons = new TreeSet<>();
+        for (int i = 0; i < Math.max(1, packs.size()); i++) {
+            BenchWords words = new BenchWords(bench, catalogue, locale);
+            Optional<String> line = words.line(i < packs.size() ? Optional.of(packs.get(i)) : Optional.empty());
+            if (line.isPresent()) {
+                return new SaidBench.Line(line.get());
+            }
+            if (i == 0) {
+                reasons.addAll(words.reasons);
+            }
         }
-        String line = new LineWriter(locale).write(recipe.get());
-        return line.length() <= TradeWords.LONGEST
-                        && words.isSame(TradeWords.read(line, catalogue, locale).scenario())
-                ? new SaidBench.Line(line)
-                : new SaidBench.Unsaid(List.of(words.sentence("whole")));
+        return new SaidBench.Unsaid(List.copyOf(reasons));
+    }
+
+    /** The line, if one can be found that makes the same circuit. */
+    private Optional<String> line(Optional<PackShape> pack) {
+        Optional<String> line = recipe(pack).map(new LineWriter(locale)::write);
+        boolean same = line.isPresent()
+                && line.get().length() <= TradeWords.LONGEST
+                && isSame(TradeWords.read(line.get(), catalogue, locale).scenario());
+        if (line.isPresent() && !same) {
+            cannot("whole");
+        }
+        return line.filter(it -> same);
     }
 
     private String sentence(String key, Object... words) {
@@ -73,12 +91,8 @@ final class BenchWords {
         return Names.in(locale).part(part);
     }
 
-    private Optional<Recipe> recipe() {
+    private Optional<Recipe> recipe(Optional<PackShape> pack) {
         strangers();
-        Optional<PackShape> pack = bench.partsOf(PartKind.CELL).isEmpty()
-                        || bench.partsOf(PartKind.CELL).size() > Recipe.MOST_CELLS
-                ? Optional.empty()
-                : PackShape.of(bench, nets);
         if (pack.isEmpty()) {
             cannot("layout");
         }
@@ -121,7 +135,10 @@ final class BenchWords {
         for (KeySpec spec : part.kind().keys()) {
             Object value = keys.values().get(spec.name());
             boolean usual = value != null
-                    && (value.equals(spec.defaultNumber().stream().boxed().findFirst().orElse(null))
+                    && (value.equals(spec.defaultNumber().stream()
+                                    .boxed()
+                                    .findFirst()
+                                    .orElse(null))
                             || value.equals(spec.defaultWord().orElse(null))
                             || value.equals(spec.defaultFlag().orElse(null)));
             keys = usual ? keys.without(spec.name()) : keys;
@@ -255,8 +272,7 @@ final class BenchWords {
                     .orElse(coils.get(0));
             coils.remove(next);
             recipe.coils().add(keys(next));
-            String id = i == 0 ? "coil" : "coil-" + (i + 1);
-            int behind = across(next, id, here);
+            int behind = across(next, BenchBuilder.coilId(i), here);
             at = row ? behind : at;
         }
         if (recipe.coils().size() > 1) {
@@ -272,9 +288,11 @@ final class BenchWords {
     private void shorts(int plus, int minus) {
         for (Part part : bench.partsOf(PartKind.RESISTOR)) {
             Set<Integer> ends = ends(part);
-            boolean pack = ends.equals(new TreeSet<>(List.of(plus, minus)));
+            boolean touchesCoil = touches(part, PartKind.COIL);
+            boolean pack = !touchesCoil && ends.equals(new TreeSet<>(List.of(plus, minus)));
             TerminalRef coil = own.get(new TerminalRef("coil", "1"));
-            boolean atCoil = !pack && coil != null && bench.part(coil.part()).map(this::ends).equals(Optional.of(ends));
+            boolean atCoil =
+                    touchesCoil && bench.part(coil.part()).map(this::ends).equals(Optional.of(ends));
             String place = pack ? WirePlace.PACK : WirePlace.COIL;
             if (!pack && !atCoil || recipe.shorts().containsKey(place)) {
                 cannot("part", name(part));
@@ -283,6 +301,14 @@ final class BenchWords {
             recipe.shorts().put(place, Optional.of(part.keys().number("ohm", 0)));
             across(part, "short-" + place, pack ? plus : nets.of(coil));
         }
+    }
+
+    /** Whether a part is joined to one of a kind by a link of its own. */
+    private boolean touches(Part part, PartKind kind) {
+        return bench.links().stream()
+                .filter(link -> link.touches(part.id()))
+                .flatMap(link -> Stream.of(link.from(), link.to()))
+                .anyMatch(end -> bench.part(end.part()).orElseThrow().kind() == kind);
     }
 
     private void surroundings() {
@@ -296,8 +322,7 @@ final class BenchWords {
 
     /** Reads each joint at the place where a bench of the recipe has one. */
     private void joints() {
-        if (!bench.links().isEmpty()
-                && bench.links().stream().allMatch(link -> link.joint() instanceof Joint.Ideal)) {
+        if (!bench.links().isEmpty() && bench.links().stream().allMatch(link -> link.joint() instanceof Joint.Ideal)) {
             recipe.idealise();
         }
         hubs();
@@ -320,7 +345,11 @@ final class BenchWords {
         }
         left.forEach(link -> cannot("link", link.from(), link.to()));
         if (left.isEmpty() && !recipe.isIdeal()) {
-            new JointWords(recipe, builder.slots(), found.stream().map(Link::joint).toList()).read();
+            new JointWords(
+                            recipe,
+                            builder.slots(),
+                            found.stream().map(Link::joint).toList())
+                    .read();
         }
     }
 
@@ -328,23 +357,25 @@ final class BenchWords {
     private void hubs() {
         for (int row = 0; row < recipe.rows() && recipe.side() > 1; row++) {
             int first = row * recipe.side();
-            List<TerminalRef> ends = new ArrayList<>();
+            List<List<TerminalRef>> ends = new ArrayList<>();
             for (int cell = first; cell < first + recipe.side(); cell++) {
-                boolean guarded = recipe.guards() == Recipe.Guards.BEHIND_EACH_CELL;
-                boolean turned = recipe.reversed().contains(cell);
-                TerminalRef end = guarded
-                        ? new TerminalRef(BenchBuilder.guardId(cell), "out")
-                        : new TerminalRef(BenchBuilder.letter(cell), turned ? "-" : "+");
-                ends.add(own.get(end));
+                String letter = BenchBuilder.letter(cell);
+                ends.add(Stream.of(
+                                new TerminalRef(letter, "+"),
+                                new TerminalRef(letter, "-"),
+                                new TerminalRef(BenchBuilder.guardId(cell), "out"))
+                        .map(own::get)
+                        .filter(Objects::nonNull)
+                        .toList());
             }
             for (int i = 0; i < busiest(ends); i++) {
                 recipe.cellJoints().put(first + i, 0.0);
             }
         }
         if (recipe.coilsLie().equals(Optional.of(Recipe.Coils.SIDE_BY_SIDE))) {
-            List<TerminalRef> ends = new ArrayList<>();
+            List<List<TerminalRef>> ends = new ArrayList<>();
             for (int i = 0; i < recipe.coils().size(); i++) {
-                ends.add(own.get(new TerminalRef(i == 0 ? "coil" : "coil-" + (i + 1), "1")));
+                ends.add(List.of(own.get(new TerminalRef(BenchBuilder.coilId(i), "1"))));
             }
             for (int i = 0; i < busiest(ends); i++) {
                 recipe.coilJoints().put(i, 0.0);
@@ -352,7 +383,7 @@ final class BenchWords {
         }
     }
 
-    private int busiest(List<TerminalRef> ends) {
+    private int busiest(List<List<TerminalRef>> ends) {
         int best = 0;
         for (int i = 1; i < ends.size(); i++) {
             best = joints(ends.get(i)) > joints(ends.get(best)) ? i : best;
@@ -360,9 +391,9 @@ final class BenchWords {
         return best;
     }
 
-    private long joints(TerminalRef end) {
+    private long joints(List<TerminalRef> ends) {
         return bench.links().stream()
-                .filter(link -> link.from().equals(end) || link.to().equals(end))
+                .filter(link -> ends.contains(link.from()) || ends.contains(link.to()))
                 .count();
     }
 
@@ -378,9 +409,11 @@ final class BenchWords {
     private boolean sameParts(Scenario made) {
         return made.parts().size() == bench.parts().size()
                 && made.parts().stream()
-                        .allMatch(part -> Optional.ofNullable(own.get(part.terminals().get(0)))
+                        .allMatch(part -> Optional.ofNullable(
+                                        own.get(part.terminals().get(0)))
                                 .flatMap(there -> bench.part(there.part()))
-                                .filter(there -> keys(there).values().equals(keys(part).values()))
+                                .filter(there ->
+                                        keys(there).values().equals(keys(part).values()))
                                 .isPresent());
     }
 

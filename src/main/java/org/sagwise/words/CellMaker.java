@@ -84,7 +84,8 @@ final class CellMaker {
 
     private Keys numbers(Keys said) {
         if (said.has(CAPACITY) && said.has(LIMIT) && !said.has(INTERNAL)) {
-            List<PartModel> fitting = plain().filter(model -> fits(model.keys(), said)).toList();
+            List<PartModel> fitting =
+                    plain().filter(model -> fits(model.keys(), said)).toList();
             if (fitting.size() == 1) {
                 String id = fitting.get(0).id();
                 assumed.add(Assumed.of("model", Assumed.Detail.of(id)));
@@ -146,8 +147,6 @@ final class CellMaker {
     }
 
     private static double apart(Keys model, Keys said, String key) {
-        return said.number(key).isPresent()
-                ? Math.abs(Math.log(model.number(key, 1) / said.number(key, 1)))
-                : 0;
+        return said.number(key).isPresent() ? Math.abs(Math.log(model.number(key, 1) / said.number(key, 1))) : 0;
     }
 }

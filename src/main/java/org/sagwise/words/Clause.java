@@ -144,7 +144,6 @@ enum Clause {
         private Worn() {}
     }
 
-
     private final String word;
     private final PartKind kind;
     private final List<Term> terms;

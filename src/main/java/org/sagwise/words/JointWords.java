@@ -74,20 +74,26 @@ final class JointWords {
         }
     }
 
-    /** What most touches of the pack have; else the ends of its wires, mΩ. */
+    /** What most touches of the pack have that cannot be said one by one; else its joints, else its wires' ends, mΩ. */
     private double contact() {
-        List<Double> touches = new ArrayList<>();
+        List<Double> contacts = new ArrayList<>();
+        List<Double> joints = new ArrayList<>();
         List<Double> ends = new ArrayList<>();
         for (int i = 0; i < slots.size(); i++) {
             Role role = slots.get(i).role();
-            Optional<Double> mohm = mohm(joints.get(i));
-            if (mohm.isPresent() && (role == Role.CONTACT || role == Role.CELL || role == Role.CHARGER)) {
-                touches.add(mohm.get());
-            } else if (joints.get(i) instanceof Joint.Jumper jumper && isAtCell(slots.get(i))) {
+            Optional<Double> mohm = mohm(this.joints.get(i));
+            if (mohm.isPresent() && role == Role.CONTACT) {
+                contacts.add(mohm.get());
+            } else if (mohm.isPresent() && (role == Role.CELL || role == Role.CHARGER)) {
+                joints.add(mohm.get());
+            } else if (this.joints.get(i) instanceof Joint.Jumper jumper && isAtCell(slots.get(i))) {
                 ends.add(jumper.contactsMohm());
             }
         }
-        return commonest(touches).or(() -> commonest(ends)).orElse(0.0);
+        return commonest(contacts)
+                .or(() -> commonest(joints))
+                .or(() -> commonest(ends))
+                .orElse(0.0);
     }
 
     private static boolean isAtCell(Slot slot) {

@@ -119,7 +119,9 @@ final class Lexer {
         if (arranged(first, items) || gauge(first, items) || named(first, items)) {
             return 1;
         }
-        if (first.text().matches("[x×]") && !items.isEmpty() && items.get(items.size() - 1) instanceof Item.Bare before) {
+        if (first.text().matches("[x×]")
+                && !items.isEmpty()
+                && items.get(items.size() - 1) instanceof Item.Bare before) {
             if (before.text().matches("\\d{1,3}")) {
                 items.set(items.size() - 1, new Item.Times(before.span(), (int) before.value()));
                 return 1;
@@ -147,7 +149,8 @@ final class Lexer {
     private int phrase(List<Word> words, List<Item> items) {
         for (int count = Math.min(vocabulary.longest(), words.size()); count > 0; count--) {
             String text = String.join(
-                            " ", words.subList(0, count).stream().map(Word::text).toList())
+                            " ",
+                            words.subList(0, count).stream().map(Word::text).toList())
                     .toLowerCase(Locale.ROOT);
             Set<String> ids = vocabulary.meanings(text);
             if (!ids.isEmpty() && !isSignOfNumber(words, count)) {
@@ -202,8 +205,7 @@ final class Lexer {
     /** A chemistry, a format or a name of the catalogue. */
     private boolean named(Word word, List<Item> items) {
         String text = word.text();
-        Optional<String> entry =
-                entries.stream().filter(text::equalsIgnoreCase).findFirst();
+        Optional<String> entry = entries.stream().filter(text::equalsIgnoreCase).findFirst();
         if (entry.isPresent()) {
             items.add(new Item.Entry(word.span(), entry.get()));
             return true;
@@ -241,7 +243,8 @@ final class Lexer {
         }
         for (int more = Math.min(2, words.size() - taken); more > 0; more--) {
             String unit = String.join(
-                    " ", words.subList(taken, taken + more).stream().map(Word::text).toList());
+                    " ",
+                    words.subList(taken, taken + more).stream().map(Word::text).toList());
             Span both = span.to(words.get(taken + more - 1).span());
             if (unit.equalsIgnoreCase("awg") && digits.matches("\\d{1,2}")) {
                 items.add(new Item.Gauge(both, Integer.parseInt(digits)));

@@ -27,6 +27,7 @@ final class LineReader {
     private final Map<Integer, Span> letters = new LinkedHashMap<>();
     private final Map<Integer, Span> coilNumbers = new LinkedHashMap<>();
     private final Recipe recipe = new Recipe();
+    private Span shortPlace = new Span(0, 0);
 
     LineReader(Catalogue catalogue) {
         this.catalogue = catalogue;
@@ -46,6 +47,9 @@ final class LineReader {
         List<List<Item>> clauses = new Lexer(entries(catalogue), locale).clauses(line);
         clauses.forEach(this::clause);
         letters.forEach(this::lettered);
+        if (recipe.shorts().containsKey(WirePlace.COIL) && recipe.coils().isEmpty()) {
+            complaints.add(Complaint.of(shortPlace, WordsFault.NO_COIL_TO_SHORT));
+        }
         coilNumbers.forEach((coil, span) -> {
             if (coil >= recipe.coils().size()) {
                 complaints.add(Complaint.of(span, WordsFault.NO_SUCH_COIL, String.valueOf(coil + 1)));
@@ -63,8 +67,7 @@ final class LineReader {
         complaints.add(
                 recipe.layout().isEmpty()
                         ? Complaint.of(span, WordsFault.NO_LAYOUT, letter)
-                        : Complaint.of(
-                                span, WordsFault.NO_SUCH_CELL, letter, BenchBuilder.letter(recipe.count() - 1)));
+                        : Complaint.of(span, WordsFault.NO_SUCH_CELL, letter, BenchBuilder.letter(recipe.count() - 1)));
     }
 
     List<Complaint> complaints() {
@@ -100,7 +103,9 @@ final class LineReader {
     }
 
     private boolean isAboutJoint(Item item) {
-        return means(item, Clause.JOINT.word()) || means(item, Clause.CONTACTS.word()) || contact(item).isPresent();
+        return means(item, Clause.JOINT.word())
+                || means(item, Clause.CONTACTS.word())
+                || contact(item).isPresent();
     }
 
     private static boolean means(Item item, String id) {
@@ -126,7 +131,8 @@ final class LineReader {
                 .flatMap(item -> Stream.of(Clause.values()).filter(clause -> means(item, clause.word())))
                 .filter(clause -> clause != Clause.CELLS)
                 .findFirst()
-                .or(() -> items.stream().flatMap(item -> byContent(item).stream()).findFirst())
+                .or(() ->
+                        items.stream().flatMap(item -> byContent(item).stream()).findFirst())
                 .orElse(Clause.CELLS);
     }
 
@@ -137,7 +143,8 @@ final class LineReader {
             }
             return Stream.of(Clause.values())
                     .filter(clause -> clause.kind()
-                            .filter(kind -> catalogue.models(kind).find(entry.id()).isPresent())
+                            .filter(kind ->
+                                    catalogue.models(kind).find(entry.id()).isPresent())
                             .isPresent())
                     .findFirst();
         }
@@ -181,15 +188,15 @@ final class LineReader {
             Stream.of(side, row)
                     .flatMap(Optional::stream)
                     .filter(phrase -> recipe.layout().isEmpty())
-                    .forEach(phrase -> complaints.add(
-                            Complaint.of(phrase.span(), WordsFault.NO_VALUE, phrase.text())));
+                    .forEach(phrase -> complaints.add(Complaint.of(phrase.span(), WordsFault.NO_VALUE, phrase.text())));
             return;
         }
         items.remove(count.get());
         int cells = count(count.get());
         if (cells > 1 && side.isEmpty() && row.isEmpty()) {
             String number = String.valueOf(cells);
-            complaints.add(Complaint.of(count.get().span(), WordsFault.WHICH_LAYOUT, number, number + "p", number + "s"));
+            complaints.add(
+                    Complaint.of(count.get().span(), WordsFault.WHICH_LAYOUT, number, number + "p", number + "s"));
             return;
         }
         arrange(new Item.Arranged(count.get().span(), row.isPresent() ? cells : 1, row.isPresent() ? 1 : cells));
@@ -198,9 +205,10 @@ final class LineReader {
     private void arrange(Item.Arranged arranged) {
         if (recipe.layout().isPresent()) {
             complaints.add(Complaint.of(arranged.span(), WordsFault.TWICE));
-        } else if (arranged.rows() < 1 || arranged.side() < 1 || arranged.rows() * arranged.side() > Recipe.MOST_CELLS) {
-            complaints.add(Complaint.of(
-                    arranged.span(), WordsFault.TOO_MANY_CELLS, String.valueOf(Recipe.MOST_CELLS)));
+        } else if (arranged.rows() < 1
+                || arranged.side() < 1
+                || arranged.rows() * arranged.side() > Recipe.MOST_CELLS) {
+            complaints.add(Complaint.of(arranged.span(), WordsFault.TOO_MANY_CELLS, String.valueOf(Recipe.MOST_CELLS)));
         } else {
             recipe.arrange(arranged);
         }
@@ -241,7 +249,8 @@ final class LineReader {
         TermReader reader = new TermReader(clause, before, catalogue, complaints);
         Keys keys = reader.read(items);
         reader.places().forEach((key, span) -> {
-            if (places.putIfAbsent(where + "." + key, span) != null && before.names().contains(key)) {
+            if (places.putIfAbsent(where + "." + key, span) != null
+                    && before.names().contains(key)) {
                 complaints.add(Complaint.of(span, WordsFault.TWICE));
             }
         });
@@ -312,8 +321,8 @@ final class LineReader {
     private static List<List<Item>> byOhms(List<Item> items) {
         List<Item> ohms = new ArrayList<>();
         for (int i = 0; i < items.size(); i++) {
-            boolean counts = i + 1 < items.size()
-                    && (means(items.get(i + 1), "wraps") || means(items.get(i + 1), "strands"));
+            boolean counts =
+                    i + 1 < items.size() && (means(items.get(i + 1), "wraps") || means(items.get(i + 1), "strands"));
             boolean counted = i > 0 && (means(items.get(i - 1), "wraps") || means(items.get(i - 1), "strands"));
             boolean bare = items.get(i) instanceof Item.Bare && !counts && !counted;
             if (bare || items.get(i) instanceof Item.Amount amount && amount.unit() == Unit.OHM) {
@@ -375,15 +384,19 @@ final class LineReader {
         Keys keys = read(clause, before, items, kind.idStem());
         recipe.single().put(kind, keys);
         if (clause != Clause.BUTTON && clause != Clause.GUARD && lacksRating(kind, keys)) {
-            complaints.add(Complaint.of(
-                    given.get(0).span(), WordsFault.NO_VALUE, ((Item.Phrase) given.get(0)).text()));
+            given.stream()
+                    .filter(item -> means(item, clause.word()))
+                    .map(Item.Phrase.class::cast)
+                    .findFirst()
+                    .ifPresent(word -> complaints.add(Complaint.of(word.span(), WordsFault.NO_VALUE, word.text())));
         }
     }
 
     private static boolean lacksRating(PartKind kind, Keys keys) {
         return !keys.has("model")
                 && Stream.of("rating_A", "hold_A", "power_W", "current_A")
-                        .filter(key -> kind.keys().stream().anyMatch(spec -> spec.name().equals(key)))
+                        .filter(key -> kind.keys().stream()
+                                .anyMatch(spec -> spec.name().equals(key)))
                         .noneMatch(keys::has);
     }
 
@@ -391,7 +404,8 @@ final class LineReader {
         List<Item> items = new ArrayList<>(clause);
         Optional<String> place = place(items);
         take(items, Clause.WIRE.word());
-        Keys before = place.map(it -> recipe.wires().getOrDefault(it, Keys.NONE)).orElse(recipe.wire());
+        Keys before =
+                place.map(it -> recipe.wires().getOrDefault(it, Keys.NONE)).orElse(recipe.wire());
         Keys keys = read(Clause.WIRE, before, items, "wire");
         place.ifPresentOrElse(it -> recipe.wires().put(it, keys), () -> recipe.sayOfWires(keys));
     }
@@ -474,6 +488,7 @@ final class LineReader {
         take(items, WirePlace.PACK);
         take(items, Clause.CELLS.word());
         Keys keys = read(Clause.SHORT, Keys.NONE, items, "short");
+        shortPlace = place.equals(WirePlace.COIL) ? clause.get(0).span() : shortPlace;
         recipe.shorts().put(place, keys.number("ohm").stream().boxed().findFirst());
     }
 
@@ -484,8 +499,7 @@ final class LineReader {
         keys.number("ambient_C")
                 .ifPresentOrElse(
                         recipe::surround,
-                        () -> complaints.add(
-                                Complaint.of(clause.get(0).span(), WordsFault.NO_TEMPERATURE)));
+                        () -> complaints.add(Complaint.of(clause.get(0).span(), WordsFault.NO_TEMPERATURE)));
     }
 
     private void only(Clause clause, List<Item> given, Runnable effect) {

@@ -122,7 +122,8 @@ final class LineWriter {
                 || clause == Clause.CELLS && (key.equals("chemistry") || key.equals("format"));
         return named
                 || flag(clause, key, value).isPresent()
-                || value instanceof Double && clause.terms().stream().anyMatch(term -> term.key().equals(key));
+                || value instanceof Double
+                        && clause.terms().stream().anyMatch(term -> term.key().equals(key));
     }
 
     private static Optional<Clause.Flag> flag(Clause clause, String key, Object value) {
@@ -150,7 +151,9 @@ final class LineWriter {
         Map<String, List<String>> worded = new LinkedHashMap<>();
         flat(keys).forEach((key, value) -> {
             Optional<Clause.Flag> flag = flag(clause, key, value);
-            if (flag.isPresent() && clause.terms().stream().noneMatch(it -> it.word().equals(flag.get().word()))) {
+            if (flag.isPresent()
+                    && clause.terms().stream()
+                            .noneMatch(it -> it.word().equals(flag.get().word()))) {
                 plain.add(word(flag.get().word()));
             } else if (value instanceof String name) {
                 plain.add(0, name);
@@ -183,7 +186,8 @@ final class LineWriter {
         if (unit == Unit.FRACTION) {
             return number(unit.scale("%").fromUnit(number)) + " %";
         }
-        String symbol = Clause.measure(key).map(Measure::scale).map(Scale::symbol).orElse("");
+        String symbol =
+                Clause.measure(key).map(Measure::scale).map(Scale::symbol).orElse("");
         return number(number) + " " + symbol;
     }
 

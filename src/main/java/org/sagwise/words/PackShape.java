@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.sagwise.part.PartKind;
 import org.sagwise.scenario.Joint;
+import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
@@ -44,7 +45,8 @@ record PackShape(List<List<String>> rows, Set<String> turned, Map<String, String
         return rows.stream().flatMap(List::stream).toList();
     }
 
-    static Optional<PackShape> of(Scenario bench, Nets nets) {
+    /** Every way of seeing the cells so, the likeliest first: a row can be read from either end. */
+    static List<PackShape> of(Scenario bench, Nets nets) {
         Map<String, String> guards = guards(bench, nets);
         List<Ends> cells = new ArrayList<>();
         for (Part cell : bench.partsOf(PartKind.CELL)) {
@@ -63,8 +65,10 @@ record PackShape(List<List<String>> rows, Set<String> turned, Map<String, String
             walked(cells, start, guards).ifPresent(found::add);
         }
         return found.stream()
-                .filter(shape -> shape.cells().size() == bench.partsOf(PartKind.CELL).size())
-                .min(Comparator.comparingInt(shape -> turnedness(shape, bench)));
+                .filter(shape ->
+                        shape.cells().size() == bench.partsOf(PartKind.CELL).size())
+                .sorted(Comparator.comparingInt(shape -> turnedness(shape, bench)))
+                .toList();
     }
 
     /** Fewer turned cells are likelier meant; of as many the first one stands upright. */
@@ -95,10 +99,13 @@ record PackShape(List<List<String>> rows, Set<String> turned, Map<String, String
         return each ? guards : Map.of();
     }
 
-    /** A guard at a wire lies in line with the whole pack. */
+    /** A guard at a wire lies in line with the whole pack; so does one without any joint, at a single cell. */
     private static boolean touches(Scenario bench, TerminalRef one, TerminalRef other) {
+        boolean several = bench.partsOf(PartKind.CELL).size() > 1;
         return bench.links().stream()
-                .anyMatch(link -> link.joins(one, other) && link.joint() instanceof Joint.Touch);
+                .filter(link -> link.joins(one, other))
+                .map(Link::joint)
+                .anyMatch(joint -> joint instanceof Joint.Touch || several && joint instanceof Joint.Ideal);
     }
 
     /** The net of a cell's end, behind its guard if that sits there. */

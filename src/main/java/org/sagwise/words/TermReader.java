@@ -55,11 +55,13 @@ final class TermReader {
         } else if (first instanceof Item.Bare bare) {
             return amount(items, Optional.empty(), bare.value());
         } else if (first instanceof Item.Gauge gauge) {
-            word("awg", Optional.empty()).ifPresentOrElse(
-                    term -> put(term.key(), (double) gauge.awg(), gauge.span()), () -> outOfPlace(gauge));
+            word("awg", Optional.empty())
+                    .ifPresentOrElse(
+                            term -> put(term.key(), (double) gauge.awg(), gauge.span()), () -> outOfPlace(gauge));
         } else if (first instanceof Item.Times times) {
-            word("strands", Optional.empty()).ifPresentOrElse(
-                    term -> put(term.key(), (double) times.count(), times.span()), () -> outOfPlace(times));
+            word("strands", Optional.empty())
+                    .ifPresentOrElse(
+                            term -> put(term.key(), (double) times.count(), times.span()), () -> outOfPlace(times));
         } else if (first instanceof Item.Phrase phrase) {
             phrase(phrase);
         } else if (first instanceof Item.Entry entry) {
@@ -88,8 +90,9 @@ final class TermReader {
             put(behind.get().key(), behind.get().keyed(value), span);
             return 2;
         }
-        word("", unit).ifPresentOrElse(
-                term -> put(term.key(), term.keyed(value), span), () -> complaints.add(notHere(items.get(0))));
+        word("", unit)
+                .ifPresentOrElse(
+                        term -> put(term.key(), term.keyed(value), span), () -> complaints.add(notHere(items.get(0))));
         return 1;
     }
 
@@ -145,9 +148,8 @@ final class TermReader {
     }
 
     private boolean flag(Item.Phrase phrase) {
-        Optional<Clause.Flag> flag = clause.flags().stream()
-                .filter(it -> phrase.means(it.word()))
-                .findFirst();
+        Optional<Clause.Flag> flag =
+                clause.flags().stream().filter(it -> phrase.means(it.word())).findFirst();
         flag.ifPresent(it -> put(it.key(), it.value(), phrase.span()));
         return flag.isPresent();
     }
@@ -155,13 +157,13 @@ final class TermReader {
     /** A word that got no amount says something by itself, or lacks it. */
     private void settle() {
         waiting.filter(phrase -> !answered && !flag(phrase))
-                .ifPresent(phrase ->
-                        complaints.add(Complaint.of(phrase.span(), WordsFault.NO_VALUE, phrase.text())));
+                .ifPresent(phrase -> complaints.add(Complaint.of(phrase.span(), WordsFault.NO_VALUE, phrase.text())));
         waiting = Optional.empty();
     }
 
     private void entry(String id, Span span) {
-        Optional<PartModel> model = clause.kind().flatMap(kind -> catalogue.models(kind).find(id));
+        Optional<PartModel> model =
+                clause.kind().flatMap(kind -> catalogue.models(kind).find(id));
         if (model.isPresent()) {
             take(clause.kind().get(), model.get(), span);
         } else if (clause == Clause.COIL && catalogue.alloys().find(id).isPresent()) {

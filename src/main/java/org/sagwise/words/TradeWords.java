@@ -34,8 +34,8 @@ public final class TradeWords {
             return refused(Complaint.of(new Span(0, 0), WordsFault.EMPTY));
         }
         if (line.length() > LONGEST) {
-            return refused(Complaint.of(
-                    new Span(LONGEST, line.length()), WordsFault.TOO_LONG, String.valueOf(LONGEST)));
+            return refused(
+                    Complaint.of(new Span(LONGEST, line.length()), WordsFault.TOO_LONG, String.valueOf(LONGEST)));
         }
         LineReader reader = new LineReader(catalogue);
         Recipe recipe = reader.read(line, locale);
@@ -85,8 +85,8 @@ public final class TradeWords {
         for (String name : names) {
             for (Map.Entry<String, Span> known : places.entrySet()) {
                 boolean same = known.getKey().equals(name + "." + key);
-                boolean near = known.getKey().startsWith(name + ".")
-                        && known.getKey().endsWith("." + ending);
+                boolean near =
+                        known.getKey().startsWith(name + ".") && known.getKey().endsWith("." + ending);
                 if (!ending.isEmpty() && (same || near)) {
                     return known.getValue();
                 }
@@ -95,11 +95,21 @@ public final class TradeWords {
         return new Span(0, line.length());
     }
 
+    private static List<String> keys(Recipe recipe) {
+        List<String> keys = new ArrayList<>(List.of("sagwise", "title", "about"));
+        recipe.ambientC().ifPresent(celsius -> keys.add("ambient_C"));
+        keys.addAll(List.of("parts", "links"));
+        if (recipe.isHeld()) {
+            keys.add("fired");
+        }
+        return keys;
+    }
+
     /** The bench with a title, and with the line and what was assumed in its text. */
-    private static Scenario told(
-            Scenario bench, String line, List<Assumed> assumed, Recipe recipe, Locale locale) {
+    private static Scenario told(Scenario bench, String line, List<Assumed> assumed, Recipe recipe, Locale locale) {
         Texts texts = Texts.in("words", locale);
-        String about = texts.say("about.line") + "\n\n`" + line.replace('`', '\'').replaceAll("\\s+", " ").strip() + "`";
+        String about = texts.say("about.line") + "\n\n`"
+                + line.replace('`', '\'').replaceAll("\\s+", " ").strip() + "`";
         if (!assumed.isEmpty()) {
             about += "\n\n" + texts.say("about.assumed") + "\n\n"
                     + assumed.stream().map(it -> "- " + it.text(locale)).collect(Collectors.joining("\n"));
@@ -115,6 +125,6 @@ public final class TradeWords {
                 bench.notes(),
                 bench.placement(),
                 bench.foreign(),
-                List.of("sagwise", "title", "about", "parts", "links"));
+                keys(recipe));
     }
 }

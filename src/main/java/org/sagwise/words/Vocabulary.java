@@ -50,9 +50,7 @@ final class Vocabulary {
 
     private static ResourceBundle bundle(Locale locale) {
         return ResourceBundle.getBundle(
-                BUNDLE,
-                locale,
-                ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
+                BUNDLE, locale, ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
     }
 
     private static List<String> spellings(ResourceBundle bundle, String id) {

@@ -25,7 +25,8 @@ enum WordsFault implements Fault {
     WHICH_LAYOUT,
     WOUND_LACKS,
     NO_TEMPERATURE,
-    WHICH_JOINT;
+    WHICH_JOINT,
+    NO_COIL_TO_SHORT;
 
     /** Before the name of a clause, which is said differently in each language. */
     private static final String CLAUSE = "clause.";

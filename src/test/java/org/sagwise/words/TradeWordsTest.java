@@ -45,7 +45,9 @@ class TradeWordsTest {
     }
 
     private static List<String> assumed(String line) {
-        return assertInstanceOf(WordsBench.Built.class, TradeWords.read(line, CATALOGUE, Locale.ENGLISH)).assumed().stream()
+        return assertInstanceOf(WordsBench.Built.class, TradeWords.read(line, CATALOGUE, Locale.ENGLISH))
+                .assumed()
+                .stream()
                 .map(Assumed::key)
                 .toList();
     }
@@ -82,8 +84,7 @@ class TradeWordsTest {
         for (Locale locale : List.of(Locale.ENGLISH, Locale.GERMAN)) {
             String said = TradeWords.write(bench, CATALOGUE, locale).line().orElseThrow();
             Scenario again = TradeWords.read(said, CATALOGUE, locale).scenario().orElseThrow();
-            assertEquals(
-                    said, TradeWords.write(again, CATALOGUE, locale).line().orElseThrow(), line);
+            assertEquals(said, TradeWords.write(again, CATALOGUE, locale).line().orElseThrow(), line);
             assertEquals(bench.parts().size(), again.parts().size(), said);
         }
     }
@@ -119,8 +120,7 @@ class TradeWordsTest {
 
     @Test
     void joint_ofACell_isBetweenItAndThePlate() {
-        assertEquals(
-                new Joint.Touch(150), joint(built("3p inr18650-2500-20A; C joint loose 150 mohm"), "A.+", "C.+"));
+        assertEquals(new Joint.Touch(150), joint(built("3p inr18650-2500-20A; C joint loose 150 mohm"), "A.+", "C.+"));
         assertEquals(new Joint.Touch(60), joint(built("2p inr18650-2500-20A; A joint loose"), "A.+", "B.+"));
         assertEquals(new Joint.Touch(60), joint(built("2s inr18650-2500-20A; B joint loose"), "A.-", "B.+"));
     }
@@ -177,7 +177,9 @@ class TradeWordsTest {
     void mistake_isToldWithItsPlace(String line, int column, String fault) {
         WordsBench answer = TradeWords.read(line.strip(), CATALOGUE, Locale.ENGLISH);
 
-        Complaint first = assertInstanceOf(WordsBench.Refused.class, answer, line).complaints().get(0);
+        Complaint first = assertInstanceOf(WordsBench.Refused.class, answer, line)
+                .complaints()
+                .get(0);
         assertEquals(fault, first.finding().problem().name(), first.text(Locale.ENGLISH));
         assertEquals(column, first.span().column(), first.text(Locale.ENGLISH));
         assertTrue(!first.text(Locale.GERMAN).isBlank());

@@ -1,22 +1,31 @@
 package org.sagwise.cli;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import org.sagwise.words.Complaint;
 import org.sagwise.words.Span;
+import org.sagwise.words.WordsBench;
 
-/** Tells what is wrong with a line of words, under the place where it is. */
-final class WordsComplaints {
+/** What there is to say about a line of words: what was assumed, or what is wrong, under the place where it is. */
+final class WordsAnswer {
 
     /** So much of a line is shown around a place. */
     private static final int AROUND = 30;
 
     private final CallContext call;
 
-    WordsComplaints(CallContext call) {
+    WordsAnswer(CallContext call) {
         this.call = call;
     }
 
-    void print(String line, List<Complaint> complaints) {
+    /** What was assumed, in one paragraph; nothing where all was said. */
+    static Optional<String> assumed(CallContext call, WordsBench.Built built) {
+        String all = built.assumed().stream().map(it -> it.text(call.locale())).collect(Collectors.joining(" "));
+        return all.isEmpty() ? Optional.empty() : Optional.of(call.texts().say("new.assumed", all));
+    }
+
+    void complain(String line, List<Complaint> complaints) {
         String shown = line.replaceAll("\\s", " ");
         for (Complaint complaint : complaints) {
             call.problem(complaint.text(call.locale()));
@@ -34,6 +43,7 @@ final class WordsComplaints {
                 line.substring(Math.min(span.start(), line.length()), Math.min(span.end(), line.length())));
         String behind = call.printable(line.substring(Math.min(span.end(), to), to));
         call.problem("  " + before + marked + behind);
-        call.problem("  " + " ".repeat(before.length()) + "^".repeat(Math.max(1, Math.min(marked.length(), 2 * AROUND))));
+        call.problem("  " + " ".repeat(before.length())
+                + "^".repeat(Math.max(1, Math.min(marked.length(), 2 * AROUND))));
     }
 }
