@@ -63,7 +63,7 @@ final class ExplainCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         PostFormat wanted = wanted();
-        OutputFile target = new OutputFile(call, out == null ? "-" : out, overwriting, List.of(file));
+        OutputFile target = new OutputFile(call, out == null ? "-" : out, overwriting, List.of(source.name()));
         if (out != null && !OutputFile.isStandardOutput(out) && target.wrong().isPresent()) {
             call.problem(target.wrong().get());
             return ExitStatus.WRONG;

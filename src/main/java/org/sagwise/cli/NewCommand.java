@@ -1,17 +1,12 @@
 package org.sagwise.cli;
 
-import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.sagwise.file.CatalogueLoader;
-import org.sagwise.file.Saved;
-import org.sagwise.file.ScenarioFiles;
-import org.sagwise.file.ScenarioWriter;
-import org.sagwise.scenario.Scenario;
 import org.sagwise.words.TradeWords;
 import org.sagwise.words.WordsBench;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -27,6 +22,9 @@ final class NewCommand implements Callable<Integer> {
     @Option(names = "-o", paramLabel = "FILE", descriptionKey = "out")
     private String out;
 
+    @Mixin
+    private Overwriting overwriting;
+
     NewCommand(CallContext call) {
         this.call = call;
     }
@@ -39,35 +37,11 @@ final class NewCommand implements Callable<Integer> {
             new WordsAnswer(call).complain(line, ((WordsBench.Refused) answer).complaints());
             return ExitStatus.WRONG;
         }
-        return out == null || OutputFile.isStandardOutput(out) ? printed(built) : saved(built);
-    }
-
-    /** The file alone goes to standard output, so that another call can read it. */
-    private int printed(WordsBench.Built built) {
-        WordsAnswer.assumed(call, built).ifPresent(call::problem);
-        call.out().print(ScenarioWriter.write(built.bench()));
-        return ExitStatus.DONE;
-    }
-
-    private int saved(WordsBench.Built built) {
-        int status = save(built.bench());
+        ScenarioOutput output = new ScenarioOutput(call, out, overwriting);
+        int status = output.write(built.bench());
         if (status == ExitStatus.DONE) {
-            call.result(call.texts().say("out.written", out));
-            WordsAnswer.assumed(call, built).ifPresent(call::result);
+            WordsAnswer.assumed(call, built).ifPresent(output.isPrinted() ? call::problem : call::result);
         }
         return status;
-    }
-
-    private int save(Scenario scenario) {
-        Optional<String> wrong = new OutputFile(call, out).wrong();
-        if (wrong.isPresent()) {
-            call.problem(wrong.get());
-            return ExitStatus.WRONG;
-        }
-        if (ScenarioFiles.save(Path.of(out), scenario) instanceof Saved.Failed failed) {
-            call.problem(failed.problem().text(call.locale()));
-            return ExitStatus.WRONG;
-        }
-        return ExitStatus.DONE;
     }
 }

@@ -88,7 +88,7 @@ final class PictureCommand implements Callable<Integer> {
         PictureFormat format = OutputFile.isStandardOutput(out)
                 ? PictureFormat.SVG
                 : PictureFormat.ofFileName(out).orElseThrow(() -> wrong("picture.ending", out, "png, svg, pdf"));
-        OutputFile target = new OutputFile(call, out, overwriting, List.of(file));
+        OutputFile target = new OutputFile(call, out, overwriting, List.of(source.name()));
         if (!OutputFile.isStandardOutput(out) && target.wrong().isPresent()) {
             call.problem(target.wrong().get());
             return ExitStatus.WRONG;

@@ -101,7 +101,7 @@ final class RunCommand implements Callable<Integer> {
         if (csv == null) {
             return Optional.empty();
         }
-        OutputFile out = new OutputFile(call, csv, overwriting, List.of(file));
+        OutputFile out = new OutputFile(call, csv, overwriting, List.of(source.name()));
         if (!CSV_ENDINGS.contains(OutputFile.ending(csv))) {
             throw wrong(call.texts().say("out.ending", csv, "csv"));
         }

@@ -77,6 +77,6 @@ final class ShareCommand implements Callable<Integer> {
         } catch (IOException impossible) {
             throw new UncheckedIOException(impossible);
         }
-        return new OutputFile(call, qr, overwriting, List.of(file)).write(bytes.toByteArray());
+        return new OutputFile(call, qr, overwriting, List.of(source.name())).write(bytes.toByteArray());
     }
 }
