@@ -30,6 +30,11 @@ final class GivenFile {
         return file == null ? input.readWords(words) : input.read(file);
     }
 
+    /** Whether the call names one at all. */
+    boolean isNamed() {
+        return file != null || words != null;
+    }
+
     /** As the call names it. */
     String name() {
         return file == null ? OF : file;

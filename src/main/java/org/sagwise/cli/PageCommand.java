@@ -10,10 +10,10 @@ import java.util.concurrent.Callable;
 import org.sagwise.web.PageWriter;
 import org.sagwise.web.SiteWriter;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Writes a live page: one file in which whoever opens it can try the bench; or a whole site of them. */
@@ -25,8 +25,8 @@ final class PageCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(paramLabel = "FILE", arity = "0..1", descriptionKey = "file")
-    private String file;
+    @Mixin
+    private GivenFile source;
 
     @Option(names = "-o", paramLabel = "OUT", descriptionKey = "page.out")
     private String out;
@@ -40,10 +40,10 @@ final class PageCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if ((file == null) == (site == null) || (site == null) == (out == null)) {
+        if (source.isNamed() == (site != null) || (site == null) == (out == null)) {
             throw new ParameterException(spec.commandLine(), call.texts().say("page.either"));
         }
-        Optional<GivenScenario> given = Optional.ofNullable(file).map(name -> new ScenarioInput(call).read(name));
+        Optional<GivenScenario> given = source.isNamed() ? Optional.of(source.read(call)) : Optional.empty();
         if (given.isPresent() && given.get().scenario().isEmpty()) {
             given.get().complain(call);
             return ExitStatus.WRONG;
