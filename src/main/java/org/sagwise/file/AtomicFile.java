@@ -7,6 +7,8 @@ import static java.nio.file.StandardOpenOption.WRITE;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
+import java.nio.file.DirectoryIteratorException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemLoopException;
 import java.nio.file.Files;
@@ -15,6 +17,8 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.PosixFileAttributeView;
 import java.nio.file.attribute.PosixFilePermission;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Replaces a file in one step: whoever reads it sees the old or the new one, never half of one. */
 final class AtomicFile {
@@ -31,6 +35,9 @@ final class AtomicFile {
         }
         file.force(true);
     };
+
+    /** How the name of a new file ends: number of the process, then one for each file. */
+    private static final Pattern LEFT = Pattern.compile("([0-9]{1,9})-[0-9]{1,4}\\.tmp");
 
     private static final int MOST_LINKS = 40;
     private static final int MOST_NAMES = 1_000;
@@ -85,7 +92,9 @@ final class AtomicFile {
 
     /** A new empty file in the same folder, so that moving it is one step on one disk. */
     private static Path createBeside(Path target) throws IOException {
-        String name = "." + target.getFileName() + "." + ProcessHandle.current().pid() + "-";
+        String stem = "." + target.getFileName() + ".";
+        sweep(folder(target), stem);
+        String name = stem + ProcessHandle.current().pid() + "-";
         for (int i = 0; i < MOST_NAMES; i++) {
             Path fresh = folder(target).resolve(name + i + ".tmp");
             try {
@@ -97,6 +106,27 @@ final class AtomicFile {
             }
         }
         throw new FileAlreadyExistsException(folder(target).resolve(name).toString());
+    }
+
+    /** Takes away what a process left that was killed while it wrote the same file. */
+    private static void sweep(Path folder, String stem) {
+        try (DirectoryStream<Path> left = Files.newDirectoryStream(folder, file -> isLeft(file, stem))) {
+            for (Path file : left) {
+                Files.deleteIfExists(file);
+            }
+        } catch (IOException | DirectoryIteratorException notOurs) {
+            // Only tidiness: whoever may not list the folder can write to it all the same.
+            return;
+        }
+    }
+
+    private static boolean isLeft(Path file, String stem) {
+        String name = file.getFileName().toString();
+        if (!name.startsWith(stem)) {
+            return false;
+        }
+        Matcher ours = LEFT.matcher(name.substring(stem.length()));
+        return ours.matches() && ProcessHandle.of(Long.parseLong(ours.group(1))).isEmpty();
     }
 
     private static void keepPermissions(Path old, Path fresh) throws IOException {

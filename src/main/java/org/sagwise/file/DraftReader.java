@@ -27,8 +27,8 @@ final class DraftReader {
     private static final Set<String> STRUCTURE = Set.of("sagwise", "parts", "links", "probes", "notes", "placement");
 
     /** Longer lists are refused as a whole and need not be read. */
-    private static final Map<String, Integer> MOST =
-            Map.of("parts", ScenarioKeys.MOST_PARTS, "links", ScenarioKeys.MOST_LINKS);
+    private static final Map<String, Integer> MOST = Map.of(
+            "parts", ScenarioKeys.MOST_PARTS, "links", ScenarioKeys.MOST_LINKS, "notes", ScenarioKeys.MOST_NOTES);
 
     /** What looks wrong about links and notes only because the parts could not be read. */
     private static final Set<Problem> FOR_WANT_OF_PARTS =

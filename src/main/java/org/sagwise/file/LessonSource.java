@@ -20,6 +20,11 @@ public interface LessonSource {
      */
     Optional<byte[]> file(String name) throws IOException;
 
+    /** Whether a file lies in a folder also where symbolic links lead: a lesson shows nothing from elsewhere. */
+    private static boolean isWithin(Path file, Path folder) throws IOException {
+        return file.toRealPath().startsWith(folder.toRealPath());
+    }
+
     /** A lesson in a folder on disk. */
     static LessonSource ofFolder(Path folder) {
         return new LessonSource() {
@@ -31,7 +36,7 @@ public interface LessonSource {
             @Override
             public Optional<byte[]> file(String name) throws IOException {
                 Path file = folder.resolve(name);
-                if (!Files.isRegularFile(file)) {
+                if (!Files.isRegularFile(file) || !isWithin(file, folder)) {
                     return Optional.empty();
                 }
                 try (InputStream stream = Files.newInputStream(file)) {

@@ -58,6 +58,7 @@ final class DraftCheck {
     private void sizes() {
         size("parts", draft.parts().size(), ScenarioKeys.MOST_PARTS, Problem.TOO_MANY_PARTS);
         size("links", draft.links().size(), ScenarioKeys.MOST_LINKS, Problem.TOO_MANY_LINKS);
+        size("notes", draft.notes().size(), ScenarioKeys.MOST_NOTES, Problem.TOO_MANY_NOTES);
     }
 
     private void size(String place, int count, int most, Problem problem) {

@@ -33,6 +33,9 @@ public final class ScenarioKeys {
     /** Most links a scenario may have. */
     public static final int MOST_LINKS = 4_000;
 
+    /** More notes than anybody reads on one bench; each is laid beside all others. */
+    public static final int MOST_NOTES = 200;
+
     /** What an id may look like: letters, digits, {@code -}, {@code _}; 1 to 32 of them. */
     public static final String ID_PATTERN = "[A-Za-z0-9_-]{1,32}";
 

@@ -38,6 +38,7 @@ import org.sagwise.ui.clock.Companion;
 import org.sagwise.ui.document.BenchModel;
 import org.sagwise.ui.document.DiskScenarios;
 import org.sagwise.ui.document.Documents;
+import org.sagwise.ui.document.FileWitness;
 import org.sagwise.ui.document.Recovery;
 import org.sagwise.ui.document.StageFileDialogs;
 import org.sagwise.ui.kit.Threads;
@@ -96,6 +97,7 @@ public final class SagwiseApp extends Application {
             // The last frame of a window that closes may still ask for a picture.
             new ThreadPoolExecutor.DiscardPolicy());
     private final Recovery recovery = new Recovery(ConfigFolder.here());
+    private final FileWitness witness = new FileWitness(ConfigFolder.here().resolve("open"));
     private MainWindow window;
     private Consumer<String> builder;
 
@@ -131,7 +133,8 @@ public final class SagwiseApp extends Application {
                 new DiskScenarios(reader, locale),
                 new StageFileDialogs(stage, () -> window.dialogs()),
                 preferences,
-                opening);
+                opening,
+                witness);
         ViewModel view = new ViewModel();
         ProgressBook book = new ProgressBook(ConfigFolder.here());
         LessonShelf shelf = new LessonShelf(new LessonReader(catalogue), behindTheScenes, Platform::runLater);
@@ -215,6 +218,7 @@ public final class SagwiseApp extends Application {
         writing.shutdownNow();
         painter.shutdownNow();
         recovery.close();
+        witness.close();
     }
 
     private static Thread timeThread(Runnable work) {

@@ -80,12 +80,15 @@ class ScenarioReaderTest {
     }
 
     @Test
-    void read_tooManyPartsAndLinks_saysHowMany() {
+    void read_tooManyPartsLinksAndNotes_saysHowMany() {
         String parts = "{\"id\": \"A\", \"kind\": \"coil\", \"ohm\": 1},".repeat(2_000) + "1";
         String links = "{\"from\": \"A.1\", \"to\": \"A.2\", \"ideal\": true},".repeat(4_000) + "1";
-        Loaded loaded = read("{\"sagwise\": 1, \"parts\": [" + parts + "], \"links\": [" + links + "]}");
+        String notes = "{\"on\": \"A\", \"text\": \"x\"},".repeat(200) + "1";
+        Loaded loaded = read(
+                "{\"sagwise\": 1, \"parts\": [" + parts + "], \"links\": [" + links + "], \"notes\": [" + notes + "]}");
         assertTrue(problems(loaded).contains(Problem.TOO_MANY_PARTS));
         assertTrue(problems(loaded).contains(Problem.TOO_MANY_LINKS));
+        assertTrue(problems(loaded).contains(Problem.TOO_MANY_NOTES));
     }
 
     /** The worst of findings must cost neither minutes nor gigabytes. */
@@ -121,8 +124,9 @@ class ScenarioReaderTest {
     void read_floodOfOneMistake_isCutOff() {
         String start = "{\"sagwise\": 1, ";
         assertCutOff(start + "\"a\": 1,".repeat(500_000) + "\"b\": 1}");
-        assertCutOff(start + "\"notes\": [" + "1,".repeat(1_000_000) + "1]}");
-        assertCutOff(start + "\"notes\": [" + "{},".repeat(1_000_000) + "{}]}");
+        String notes = start + "\"notes\": [";
+        assertEquals(List.of(Problem.TOO_MANY_NOTES), problems(read(notes + "1,".repeat(1_000_000) + "1]}")));
+        assertEquals(List.of(Problem.TOO_MANY_NOTES), problems(read(notes + "{},".repeat(1_000_000) + "{}]}")));
     }
 
     private void assertCutOff(String text) {

@@ -69,6 +69,7 @@ class SchemaTablesTest {
         assertEquals(ScenarioKeys.FORMAT, top.at("/sagwise/const").asInt());
         assertEquals(ScenarioKeys.MOST_PARTS, top.at("/parts/maxItems").asInt());
         assertEquals(ScenarioKeys.MOST_LINKS, top.at("/links/maxItems").asInt());
+        assertEquals(ScenarioKeys.MOST_NOTES, top.at("/notes/maxItems").asInt());
         assertEquals(ScenarioKeys.TITLE.longest(), top.at("/title/maxLength").asInt());
         assertEquals(ScenarioKeys.ABOUT.longest(), top.at("/about/maxLength").asInt());
         assertNumber(ScenarioKeys.AMBIENT, top.at("/ambient_C"), "ambient_C");

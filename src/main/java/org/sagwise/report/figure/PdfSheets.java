@@ -14,7 +14,9 @@ import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 import org.apache.pdfbox.util.Matrix;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.picture.look.WordWrap;
+import org.sagwise.picture.pen.Plain;
 import org.sagwise.picture.pen.Typeface.Weight;
+import org.sagwise.report.pen.Fonts;
 import org.sagwise.report.pen.PdfPen;
 
 /** Sheets of A4 paper with a pen that moves down them; lengths in points, 72 to the inch. */
@@ -88,7 +90,7 @@ public final class PdfSheets implements AutoCloseable {
         pen.beginText();
         pen.setFont(drawer.font(weight), size);
         pen.newLineAtOffset(x, y);
-        pen.showText(text);
+        pen.showText(Fonts.printable(text));
         pen.endText();
     }
 
@@ -155,14 +157,14 @@ public final class PdfSheets implements AutoCloseable {
 
     /** How wide a line of text is. */
     public float width(String text, Weight weight, float size) throws IOException {
-        return drawer.font(weight).getStringWidth(text) / 1000 * size;
+        return drawer.font(weight).getStringWidth(Fonts.printable(text)) / 1000 * size;
     }
 
     /** Writes all sheets; nothing can be added after that. The stream is not closed. */
     public void save(String title, OutputStream out) throws IOException {
         finish();
         PDDocumentInformation about = new PDDocumentInformation();
-        about.setTitle(title);
+        about.setTitle(Plain.text(title));
         about.setCreator("Sagwise");
         document.setDocumentInformation(about);
         document.save(out);

@@ -21,7 +21,7 @@ public record AddNote(NoteTarget target, String text) implements Edit {
 
     @Override
     public Scenario apply(Scenario before) {
-        if (text.isEmpty() || !target.isIn(before)) {
+        if (text.isEmpty() || !target.isIn(before) || before.notes().size() >= ScenarioKeys.MOST_NOTES) {
             return before;
         }
         return target instanceof NoteTarget.OnJoint joint

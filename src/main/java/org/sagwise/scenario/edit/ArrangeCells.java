@@ -14,7 +14,7 @@ import org.sagwise.scenario.TerminalRef;
 /**
  * Joins cells anew as one pack: rows of cells side by side, the rows in series. Whatever was joined
  * to the plus and minus of the old pack is joined to those of the new one, coil and switch
- * included. All parts are laid out anew.
+ * included; where they lie loose on the bench, they are joined as well. All parts are laid out anew.
  *
  * @param cells ids of the cells, in the order in which they come
  * @param rows how many rows stand in series; 1 puts all cells in parallel, as many as there are
@@ -54,7 +54,8 @@ public record ArrangeCells(List<String> cells, int rows, double touchMohm) imple
                 joined = new JoinTerminals(step, joint).apply(joined);
             }
         }
-        return withoutDoubles(joined).withPlacement(Map.of());
+        Scenario closed = LoopCloser.close(joined, end(0, "+"), end(rows - 1, "-"), cells::contains, joint);
+        return withoutDoubles(closed).withPlacement(Map.of());
     }
 
     private Scenario plate(Scenario scenario, int row, String pole, Keys joint) {

@@ -26,7 +26,8 @@ public record PasteParts(Scenario fragment, double dx, double dy) implements Edi
     @Override
     public Scenario apply(Scenario before) {
         if (before.parts().size() + fragment.parts().size() > ScenarioKeys.MOST_PARTS
-                || before.links().size() + fragment.links().size() > ScenarioKeys.MOST_LINKS) {
+                || before.links().size() + fragment.links().size() > ScenarioKeys.MOST_LINKS
+                || before.notes().size() + fragment.notes().size() > ScenarioKeys.MOST_NOTES) {
             return before;
         }
         FreshIds fresh = new FreshIds(before);

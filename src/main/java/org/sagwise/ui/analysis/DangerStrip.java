@@ -6,6 +6,7 @@ import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -19,8 +20,14 @@ import org.sagwise.ui.document.BenchModel;
 import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.text.Wording;
 
-/** A strip across the window for a circuit that would hurt whoever built it. */
-public final class DangerStrip extends HBox {
+/**
+ * A strip across the bench for a circuit that would hurt whoever built it. What to do against it
+ * stands under its title, unless the readings beside the bench say the same; it folds away on demand.
+ */
+public final class DangerStrip extends VBox {
+
+    /** Between the pieces of its row, and on its edges, in pixels. */
+    private static final double ROOM_BETWEEN = 60;
 
     private final Wording wording;
     private final Label title = new Label();
@@ -29,6 +36,11 @@ public final class DangerStrip extends HBox {
     private final Button showButton;
     private final CureModel cures;
     private final HBox cure = new HBox();
+    private final ToggleButton unfold;
+    private final HBox line;
+    private final HBox buttons = new HBox();
+    private boolean saidBeside;
+    private double room = Double.MAX_VALUE;
 
     /**
      * @param show picks a caution out on the bench
@@ -40,7 +52,6 @@ public final class DangerStrip extends HBox {
         this.cures = cures;
         setId("danger-strip");
         getStyleClass().add("danger-strip");
-        setAlignment(Pos.CENTER_LEFT);
         String word = CautionTexts.signal(Signal.DANGER, wording.locale());
         Label signal = new Label(word);
         signal.getStyleClass().add("danger-word");
@@ -49,9 +60,18 @@ public final class DangerStrip extends HBox {
         title.getStyleClass().add("danger-title");
         title.setWrapText(true);
         advice.setWrapText(true);
-        VBox words = new VBox(title, advice);
-        words.setMinWidth(0);
-        HBox.setHgrow(words, Priority.ALWAYS);
+        title.setMinWidth(0);
+        title.setMaxWidth(Double.MAX_VALUE);
+        HBox.setHgrow(title, Priority.ALWAYS);
+        title.setMinHeight(USE_PREF_SIZE);
+        advice.setMinHeight(USE_PREF_SIZE);
+        unfold = new ToggleButton(wording.say("danger.unfold"));
+        unfold.setId("danger-unfold");
+        unfold.setMinWidth(USE_PREF_SIZE);
+        unfold.setTooltip(new Tooltip(wording.say("danger.unfold.tip")));
+        advice.visibleProperty().bind(unfold.selectedProperty());
+        advice.managedProperty().bind(unfold.selectedProperty());
+        unfold.setSelected(true);
         more.setMinWidth(USE_PREF_SIZE);
         showButton = new Button(wording.say("caution.show"));
         showButton.setTooltip(new Tooltip(wording.say("caution.show.tip")));
@@ -59,9 +79,47 @@ public final class DangerStrip extends HBox {
         setAccessibleRole(AccessibleRole.TEXT);
         cure.setMinWidth(USE_PREF_SIZE);
         cure.setAlignment(Pos.CENTER);
-        getChildren().addAll(new Flag(Signal.DANGER, word), signal, words, more, cure, showButton);
+        line = new HBox(new Flag(Signal.DANGER, word), signal, title);
+        line.getStyleClass().add("danger-line");
+        line.setAlignment(Pos.CENTER_LEFT);
+        buttons.getStyleClass().add("danger-line");
+        buttons.setAlignment(Pos.CENTER_RIGHT);
+        buttons.setMinWidth(0);
+        buttons.getChildren().setAll(more, cure, showButton, unfold);
+        getChildren().addAll(line, buttons, advice);
         subscriptions.watch(bench.assessmentProperty(), now -> show(dangers(now), show));
         subscriptions.watch(cures.property(), now -> offer(dangers(bench.assessment()), now));
+    }
+
+    /** Takes one row where that is wide enough for its title, otherwise two with fewer buttons. */
+    public void fitInto(double width) {
+        room = width;
+        fit();
+    }
+
+    private void fit() {
+        if (!isVisible()) {
+            return;
+        }
+        applyCss();
+        line.getChildren().remove(buttons);
+        getChildren().remove(buttons);
+        boolean roomy = line.prefWidth(-1) + buttons.prefWidth(-1) + ROOM_BETWEEN <= room;
+        if (roomy) {
+            line.getChildren().add(buttons);
+        } else {
+            getChildren().add(1, buttons);
+        }
+        showButton.setVisible(roomy);
+        showButton.setManaged(roomy);
+    }
+
+    /** Whether the readings, which say all of it, stand beside the bench. */
+    public void setSaidBeside(boolean said) {
+        if (said != saidBeside) {
+            saidBeside = said;
+            unfold.setSelected(!said);
+        }
     }
 
     private void show(List<Caution> dangers, Consumer<Caution> show) {
@@ -78,6 +136,7 @@ public final class DangerStrip extends HBox {
         showButton.setOnAction(event -> show.accept(first));
         setAccessibleText(
                 CautionTexts.signal(Signal.DANGER, wording.locale()) + ". " + title.getText() + " " + advice.getText());
+        fit();
     }
 
     private void offer(List<Caution> dangers, Cures found) {
@@ -85,6 +144,7 @@ public final class DangerStrip extends HBox {
         cure.getChildren()
                 .setAll(offers.stream().limit(1).map(o -> button(o, found)).toList());
         cure.setManaged(!offers.isEmpty());
+        fit();
     }
 
     private Button button(Offer offer, Cures found) {

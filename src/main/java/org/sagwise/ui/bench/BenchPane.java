@@ -51,6 +51,7 @@ public final class BenchPane extends Pane implements Workbench.Ground {
     private final MeterLayer meter;
     private final HandLayer hand;
     private final NoteEditor noteEditor;
+    private final ChosenTools tools;
     private final Layouts layouts;
     private final BenchLayers layers;
     private final Beat drift = Beat.eachFrame(this::frame);
@@ -92,7 +93,9 @@ public final class BenchPane extends Pane implements Workbench.Ground {
         getStyleClass().add("bench");
         setAccessibleRole(AccessibleRole.PARENT);
         getChildren().addAll(layers.nodes());
-        getChildren().addAll(touch, meter, hand, noteEditor);
+        Controls controls = new Controls(wording, subscriptions);
+        this.tools = new ChosenTools(work, commands, controls);
+        getChildren().addAll(touch, meter, hand, tools, noteEditor);
         Rectangle clip = new Rectangle();
         clip.widthProperty().bind(widthProperty());
         clip.heightProperty().bind(heightProperty());
@@ -101,7 +104,6 @@ public final class BenchPane extends Pane implements Workbench.Ground {
         LinkPointer.on(this, bench, this::linkAt);
         BenchMouse mouse = BenchMouse.on(this, work, view, this::linkAt, editor, this::writeNote);
         BenchKeys keys = BenchKeys.on(this, touch, work, commands, editor, this::refuses, noteEditor);
-        Controls controls = new Controls(wording, subscriptions);
         BenchContextMenu.on(this, touch, work, mouse, keys, commands, controls);
         listen(subscriptions);
     }
@@ -112,6 +114,7 @@ public final class BenchPane extends Pane implements Workbench.Ground {
         subscriptions.onChange(bench.spotlight().litProperty(), this::standOut);
         subscriptions.onChange(work.movesProperty(), this::follow);
         subscriptions.onChange(view.property(), this::reposition);
+        subscriptions.onChange(noteEditor.visibleProperty(), this::placeTools);
         ObservableValue<Window> window = sceneProperty().flatMap(s -> s.windowProperty());
         subscriptions.onChange(window.flatMap(Window::showingProperty), this::move);
         subscriptions.add(() -> drift.run(false));
@@ -151,7 +154,7 @@ public final class BenchPane extends Pane implements Workbench.Ground {
 
     private BenchLayout layout(Drawing drawing) {
         return layouts.of(
-                new Layouts.Asked(bench.assessment().scenario(), looks.get().textScale(), drawing),
+                Layouts.Asked.of(bench.assessment().scenario(), looks.get(), drawing),
                 Math.max(LEAST_SIDE, getWidth()),
                 Math.max(LEAST_SIDE, getHeight()));
     }
@@ -166,6 +169,7 @@ public final class BenchPane extends Pane implements Workbench.Ground {
         meter.lift(work.hands().tool());
         layers.setMore(besides(work.hands().tool()));
         standOut();
+        placeTools();
     }
 
     /** A grid to lay things by; and a probe in the hand is not painted where it rested. */
@@ -226,6 +230,7 @@ public final class BenchPane extends Pane implements Workbench.Ground {
         if (chosen.isOne() && !work.hands().isBusy()) {
             noteEditor.open(chosen);
             placeEditor();
+            placeTools();
         }
     }
 
@@ -265,7 +270,18 @@ public final class BenchPane extends Pane implements Workbench.Ground {
         meter.place(view.get());
         hand.update();
         placeEditor();
+        placeTools();
         layers.repaint();
+    }
+
+    /** A class that looks on needs no tools, and nobody needs them under a note that is written. */
+    private void placeTools() {
+        tools.place(
+                !looks.projectorProperty().get() && !noteEditor.isOpen(),
+                scenery.seen(view.get(), work.hands().chosen()),
+                new Box(0, 0, getWidth(), getHeight()),
+                scenery.layout(),
+                view.get());
     }
 
     private void move() {

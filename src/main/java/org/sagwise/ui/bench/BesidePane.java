@@ -123,7 +123,7 @@ public final class BesidePane extends BorderPane {
     }
 
     private Scenery fresh(Assessment now, AppliedLooks as, double width, double height) {
-        BenchLayout layout = SettingOut.of(now.scenario(), as.textScale(), as.drawing(), width, height);
+        BenchLayout layout = Layouts.Asked.of(now.scenario(), as, as.drawing()).layout(width, height);
         return Scenery.of(now, layout, as, wording.locale());
     }
 }

@@ -27,6 +27,7 @@ public final class FireView extends HBox {
     private final Label state = new Label();
     private final Label hint = new Label();
     private final VBox words = new VBox(state, hint);
+    private final ToggleButton latchButton;
 
     public FireView(BenchModel bench, Command latch, Controls controls, Wording wording, Subscriptions subscriptions) {
         this.bench = bench;
@@ -34,7 +35,7 @@ public final class FireView extends HBox {
         this.button = new FireButton(bench.button(), wording.say("fire.button"));
         state.setMinWidth(USE_PREF_SIZE);
         button.explain(wording.say("fire.tip"));
-        ToggleButton latchButton = latchButton(latch, controls);
+        latchButton = latchButton(latch, controls);
         getStyleClass().add("fire-view");
         setAlignment(Pos.CENTER_LEFT);
         state.setId("fire-state");
@@ -54,6 +55,11 @@ public final class FireView extends HBox {
     /** What it says beside the button; its spoken text says the same. */
     public Node words() {
         return words;
+    }
+
+    /** What keeps the button held; a menu and keys do the same. */
+    public Node latch() {
+        return latchButton;
     }
 
     private ToggleButton latchButton(Command latch, Controls controls) {

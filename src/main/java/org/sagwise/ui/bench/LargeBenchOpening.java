@@ -20,6 +20,9 @@ public final class LargeBenchOpening implements Preparation {
     /** Up to so many parts a bench is set out in less time than the eye notices. */
     static final int QUICK_PARTS = 120;
 
+    /** The same for notes: each looks for a free place among all others. */
+    private static final int QUICK_NOTES = 40;
+
     /** Layouts of large benches fit any room. */
     private static final double ANY_SIDE = 1000;
 
@@ -52,12 +55,12 @@ public final class LargeBenchOpening implements Preparation {
     @Override
     public void whenReady(Scenario scenario, Runnable then) {
         callOff();
-        if (scenario.parts().size() <= QUICK_PARTS) {
+        if (scenario.parts().size() <= QUICK_PARTS && scenario.notes().size() <= QUICK_NOTES) {
             then.run();
             return;
         }
         Layouts.Asked asked =
-                new Layouts.Asked(scenario, looks.get().textScale(), looks.get().drawing());
+                Layouts.Asked.of(scenario, looks.get(), looks.get().drawing());
         underWay.set(Optional.of(scenario));
         task.give(() -> {
             // A failure must not leave it standing there as under way.

@@ -5,6 +5,7 @@ import java.util.Map;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.picture.layout.Drawing;
 import org.sagwise.scenario.Scenario;
+import org.sagwise.ui.settings.AppliedLooks;
 
 /**
  * Where everything lies. The last layouts of benches that are large are kept: they take long, and
@@ -20,14 +21,21 @@ public final class Layouts {
     /**
      * What a layout of a large bench depends on.
      *
-     * @param textScale wanted size of figures on the screen against the usual one
+     * @param figureScale wanted size of figures on the screen against the usual one
+     * @param projected whether a class looks on, for whom figures matter more than parts
      * @param drawing things on the bench, or a schematic
      */
-    record Asked(Scenario scenario, double textScale, Drawing drawing) {
+    record Asked(Scenario scenario, double figureScale, boolean projected, Drawing drawing) {
+
+        static Asked of(Scenario scenario, AppliedLooks looks, Drawing drawing) {
+            return new Asked(scenario, looks.figureScale(), looks.isProjected(), drawing);
+        }
 
         /** Works it out, on whatever thread. */
         BenchLayout layout(double width, double height) {
-            return SettingOut.of(scenario, textScale, drawing, width, height);
+            return projected
+                    ? SettingOut.projected(scenario, figureScale, drawing, width, height)
+                    : SettingOut.of(scenario, figureScale, drawing, width, height);
         }
     }
 

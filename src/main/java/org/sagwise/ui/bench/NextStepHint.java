@@ -1,50 +1,54 @@
 package org.sagwise.ui.bench;
 
 import java.util.Locale;
+import java.util.function.Consumer;
 import javafx.beans.value.ObservableValue;
-import javafx.css.PseudoClass;
-import javafx.scene.control.Label;
+import javafx.scene.control.Button;
+import javafx.scene.control.Tooltip;
 import org.sagwise.plan.NextStep;
 import org.sagwise.ui.document.BenchModel;
 import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.text.Wording;
 
-/** On the felt, while a circuit is being built: what it needs next; or that it could not be judged. */
-public final class NextStepHint extends Label {
-
-    private static final PseudoClass LOW = PseudoClass.getPseudoClass("low");
+/**
+ * On the felt, while a circuit is being built: what it needs next, and the way to it; or that it
+ * could not be judged.
+ */
+public final class NextStepHint extends Button {
 
     private final BenchModel bench;
     private final Wording wording;
 
     /**
      * @param taught whether a lesson runs, which says itself what to do
+     * @param lead leads to what the circuit needs
      */
     public NextStepHint(
-            BenchModel bench, ObservableValue<Boolean> taught, Wording wording, Subscriptions subscriptions) {
+            BenchModel bench,
+            ObservableValue<Boolean> taught,
+            Consumer<NextStep> lead,
+            Wording wording,
+            Subscriptions subscriptions) {
         this.bench = bench;
         this.wording = wording;
         setId("next-step");
         getStyleClass().add("next-step");
         setWrapText(true);
         setMaxWidth(USE_PREF_SIZE);
-        setMouseTransparent(true);
+        setMinHeight(USE_PREF_SIZE);
+        setTooltip(new Tooltip(wording.say("next.tip")));
+        setOnAction(event -> {
+            if (bench.judgedProperty().get()) {
+                lead.accept(bench.nextStepProperty().get());
+            }
+        });
         Runnable tell = () -> setText(words(taught.getValue()));
         visibleProperty().bind(textProperty().isNotEmpty());
+        managedProperty().bind(visibleProperty());
         subscriptions.onChange(bench.assessmentProperty(), tell);
         subscriptions.onChange(bench.judgedProperty(), tell);
         subscriptions.onChange(taught, tell);
         tell.run();
-    }
-
-    /** Stands at the foot of the bench, or at its top. */
-    void standLow(boolean low) {
-        pseudoClassStateChanged(LOW, low);
-    }
-
-    /** Between the edge of the bench and the hint, in pixels. */
-    double gap() {
-        return Math.abs(getTranslateY());
     }
 
     private String words(boolean taught) {

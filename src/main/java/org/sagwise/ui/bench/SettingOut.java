@@ -23,13 +23,19 @@ public final class SettingOut {
     /** Where there is little room, figures may be set larger still. */
     private static final List<Double> SMALL_STRETCHES = List.of(1.0, 1.25, 1.5, 1.75, 2.0);
 
-    /** Largest size of figures that the layout takes. */
+    /** A class that looks on reads figures first; parts may be as small against them as they must. */
+    private static final List<Double> PROJECTED_STRETCHES = List.of(0.6, 0.8, 1.0, 1.25, 1.5, 1.75, 2.0, 2.5);
+
+    /** Largest size of figures against the parts. */
     private static final double LARGEST_TEXT = 2;
+
+    /** The same where a class looks on. */
+    private static final double LARGEST_PROJECTED = 4;
 
     /** Share of their wanted size at which figures are large enough. */
     private static final double ENOUGH = 0.95;
 
-    /** With more parts than this, only one layout is tried. */
+    /** With more parts or notes than this, only one layout is tried. */
     private static final int MOST_PARTS = 40;
 
     private SettingOut() {}
@@ -41,12 +47,33 @@ public final class SettingOut {
      * @param drawing things on the bench, or a schematic
      */
     static BenchLayout of(Scenario scenario, double textScale, Drawing drawing, double width, double height) {
-        return of(scenario, textScale, drawing, STRETCHES, Framing::roomy, width, height);
+        return of(scenario, textScale, drawing, STRETCHES, LARGEST_TEXT, Framing::roomy, width, height);
+    }
+
+    /** The same for a class that looks on. */
+    static BenchLayout projected(Scenario scenario, double textScale, Drawing drawing, double width, double height) {
+        return of(
+                scenario,
+                textScale / ENOUGH,
+                drawing,
+                PROJECTED_STRETCHES,
+                LARGEST_PROJECTED,
+                Framing::roomy,
+                width,
+                height);
     }
 
     /** The same in a small picture, where parts may be smaller against their figures. */
     public static BenchLayout small(Scenario scenario, double textScale, double width, double height) {
-        return of(scenario, textScale, Drawing.BENCH, SMALL_STRETCHES, UnaryOperator.identity(), width, height);
+        return of(
+                scenario,
+                textScale,
+                Drawing.BENCH,
+                SMALL_STRETCHES,
+                LARGEST_TEXT,
+                UnaryOperator.identity(),
+                width,
+                height);
     }
 
     /**
@@ -57,13 +84,14 @@ public final class SettingOut {
             double textScale,
             Drawing drawing,
             List<Double> stretches,
+            double largest,
             UnaryOperator<Box> shown,
             double width,
             double height) {
         ToDoubleFunction<BenchLayout> seen = layout -> layout.textScale()
                 * BenchView.fit(shown.apply(layout.bounds()), width, height).scale();
         List<BenchLayout> layouts = tried(scenario, stretches)
-                .map(stretch -> Math.min(LARGEST_TEXT, textScale * stretch))
+                .map(stretch -> Math.min(largest, Math.max(1, textScale * stretch)))
                 .distinct()
                 .map(scale -> BenchLayout.of(scenario, scale, drawing))
                 .toList();
@@ -80,6 +108,6 @@ public final class SettingOut {
 
     /** Whether the layout of a scenario does not depend on the room there is. */
     static boolean fitsAnyRoom(Scenario scenario) {
-        return scenario.parts().size() > MOST_PARTS;
+        return scenario.parts().size() > MOST_PARTS || scenario.notes().size() > MOST_PARTS;
     }
 }

@@ -27,31 +27,60 @@ public final class Documents {
     private final FileDialogs dialogs;
     private final PreferencesModel preferences;
     private final Preparation preparation;
+    private final FileWitness witness;
     private final ReadOnlyObjectWrapper<Optional<Path>> file = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<Rival> rival = new ReadOnlyObjectWrapper<>(Rival.NONE);
     private final ReadOnlyObjectWrapper<Optional<Aside>> aside = new ReadOnlyObjectWrapper<>(Optional.empty());
+
+    /** Who else works on the file of the document. */
+    public enum Rival {
+        NONE,
+        /** Another window has it open. */
+        WINDOW,
+        /** Another program, or another window, has written it since it was read or written here. */
+        WRITER
+    }
 
     /** A document laid aside while the bench is lent to a lesson. */
     private record Aside(History history, Optional<Path> file) {}
 
     /**
      * @param preparation what has to be done before a bench can be shown
+     * @param witness knows what others did to the file
      */
     public Documents(
             BenchModel bench,
             ScenarioStore store,
             FileDialogs dialogs,
             PreferencesModel preferences,
-            Preparation preparation) {
+            Preparation preparation,
+            FileWitness witness) {
         this.bench = bench;
         this.store = store;
         this.dialogs = dialogs;
         this.preferences = preferences;
         this.preparation = preparation;
+        this.witness = witness;
     }
 
     /** The file of the present document; empty for an example and for one never saved. */
     public ReadOnlyObjectProperty<Optional<Path>> fileProperty() {
         return file.getReadOnlyProperty();
+    }
+
+    /** Who else works on the file, as far as was seen when it was looked at last. */
+    public ReadOnlyObjectProperty<Rival> rivalProperty() {
+        return rival.getReadOnlyProperty();
+    }
+
+    /** Looks whether somebody else has changed the file meanwhile. */
+    public void lookAround() {
+        Optional<Path> path = file.get();
+        if (path.filter(witness::isChanged).isPresent()) {
+            rival.set(Rival.WRITER);
+        } else {
+            rival.set(path.isPresent() && !witness.isAlone() ? Rival.WINDOW : Rival.NONE);
+        }
     }
 
     /** Asks for a file and opens it. */
@@ -72,7 +101,7 @@ public final class Documents {
     public void openExample(Scenario scenario) {
         if (mayLeave()) {
             whenReady(scenario, () -> {
-                file.set(Optional.empty());
+                belongToNone();
                 bench.open(scenario);
             });
         }
@@ -91,7 +120,7 @@ public final class Documents {
     public void openUnsaved(Scenario scenario, Runnable opened) {
         if (mayLeave()) {
             whenReady(scenario, () -> {
-                file.set(Optional.empty());
+                belongToNone();
                 bench.openUnsaved(scenario);
                 opened.run();
             });
@@ -141,6 +170,7 @@ public final class Documents {
         }
         file.set(Optional.empty());
         bench.open(scenario);
+        lookAround();
     }
 
     /** Puts the document back that was laid aside; nothing happens if none was. */
@@ -150,6 +180,7 @@ public final class Documents {
         kept.ifPresent(it -> {
             file.set(it.file());
             bench.resume(it.history());
+            lookAround();
         });
     }
 
@@ -229,6 +260,13 @@ public final class Documents {
 
     private boolean write(Path path) {
         Path whole = path.toAbsolutePath().normalize();
+        if (witness.isChanged(whole)) {
+            return switch (dialogs.askAboutChanged(whole)) {
+                case KEEP_COPY -> writeBeside(whole);
+                case SAVE_ELSEWHERE -> saveAs();
+                case STAY -> false;
+            };
+        }
         Optional<String> failure = store.write(whole, bench.scenario());
         failure.ifPresent(why -> dialogs.showNotWritten(whole, why));
         if (failure.isEmpty()) {
@@ -238,9 +276,27 @@ public final class Documents {
         return failure.isEmpty();
     }
 
+    /** Writes a file once what it holds is kept; not at all if that cannot be done. */
+    private boolean writeBeside(Path whole) {
+        if (store.keepCopy(whole).isEmpty()) {
+            dialogs.showNoCopy(whole);
+            return false;
+        }
+        witness.accept(whole);
+        return write(whole);
+    }
+
     private void belongTo(Path path) {
+        witness.belongTo(path);
         file.set(Optional.of(path));
+        lookAround();
         preferences.change(now -> now.withOpened(path));
+    }
+
+    private void belongToNone() {
+        witness.leave();
+        file.set(Optional.empty());
+        lookAround();
     }
 
     private Optional<Path> folder() {

@@ -25,8 +25,22 @@ public interface FileDialogs {
     /** Shows everything that is wrong with a text that was pasted. */
     void showTextTroubles(List<ScenarioStore.Trouble> troubles);
 
+    /** Asks what to do about a file that another program has written since it was opened. */
+    Overwrite askAboutChanged(Path file);
+
     /** Says why a file was not written. */
     void showNotWritten(Path file, String why);
+
+    /** Says that a file was not written because what it holds could not be kept. */
+    void showNoCopy(Path file);
+
+    /** What to do before a file is written that holds somebody else's work. */
+    enum Overwrite {
+        /** What it holds is kept in a copy beside it, then it is written. */
+        KEEP_COPY,
+        SAVE_ELSEWHERE,
+        STAY
+    }
 
     /** What to do with unsaved changes. */
     enum Unsaved {

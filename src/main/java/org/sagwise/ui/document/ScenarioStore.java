@@ -21,6 +21,13 @@ public interface ScenarioStore {
      */
     Optional<String> write(Path file, Scenario scenario);
 
+    /**
+     * Keeps what a file holds in a new file beside it.
+     *
+     * @return the new file; empty if it could not be made
+     */
+    Optional<Path> keepCopy(Path file);
+
     /** What came of reading a file. */
     sealed interface Outcome {}
 

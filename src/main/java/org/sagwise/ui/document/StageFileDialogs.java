@@ -73,6 +73,22 @@ public final class StageFileDialogs implements FileDialogs {
     }
 
     @Override
+    public Overwrite askAboutChanged(Path file) {
+        ButtonType keep = dialogs().agree("files.changed.keep");
+        ButtonType elsewhere = dialogs().other("files.changed.elsewhere");
+        Optional<ButtonType> answer = dialogs()
+                .ask(
+                        "changed",
+                        say("files.changed.title", file.getFileName()),
+                        text("files.changed.text"),
+                        List.of(keep, elsewhere, dialogs().leave("dialog.cancel")));
+        if (answer.filter(keep::equals).isPresent()) {
+            return Overwrite.KEEP_COPY;
+        }
+        return answer.filter(elsewhere::equals).isPresent() ? Overwrite.SAVE_ELSEWHERE : Overwrite.STAY;
+    }
+
+    @Override
     public NextStep showTroubles(Path file, List<ScenarioStore.Trouble> troubles) {
         ButtonType again = dialogs().agree("files.troubles.again");
         return dialogs()
@@ -92,6 +108,11 @@ public final class StageFileDialogs implements FileDialogs {
         VBox content = new VBox(text("files.paste.troubles"), rows(troubles));
         content.getStyleClass().addAll("dialog-words", "text-troubles");
         dialogs().tell("paste-troubles", say("files.paste.title"), content);
+    }
+
+    @Override
+    public void showNoCopy(Path file) {
+        dialogs().tell("no-copy", say("files.not-written.title", file.getFileName()), text("files.no-copy.text"));
     }
 
     @Override

@@ -28,13 +28,13 @@ public final class MenuTable {
                           - plate parallel series rows same-watts - title
             bench         latch >joints >meter - fit zoom-in zoom-out - table compare
             meter         probe-red probe-black - meter-volts meter-amps meter-ohms - meter-in-line write-down meter-away
-            time          time-go time-slower time-faster \
+            time          clock - time-go time-slower time-faster \
                           - time-step-back time-step-on time-press-back time-press-on time-start \
                           - time-run-down time-curves time-save time-forget
             learn         >lessons - lesson-next lesson-back lesson-hint lesson-show lesson-reset lesson-restart \
                           lesson-leave lesson-forget lesson-shuffle \
                           - lessons-open >lessons-recent author lessons-again lessons-away - instructor
-            view          schematic examples projector full-screen - >looks text-larger text-smaller less-motion >language
+            view          schematic examples readings projector full-screen - >looks text-larger text-smaller less-motion >language
             looks         looks-system looks-light looks-dark looks-high-contrast
             help          doors keys notice about
             on-the-bench  card note - turn flip move duplicate - delete

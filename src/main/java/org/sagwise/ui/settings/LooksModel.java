@@ -4,6 +4,7 @@ import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
+import org.sagwise.picture.look.TextStyle;
 
 /** The looks that follow from what a person chose and what the system has. */
 public final class LooksModel {
@@ -17,12 +18,22 @@ public final class LooksModel {
     /** Height below which a window is low, in pixels. */
     private static final double LOW_WINDOW = 800;
 
+    /**
+     * Share of the height of the picture that a figure on the bench has at least when a class looks
+     * on, so that it is read from the back of the room: common practice, no source.
+     */
+    private static final double LEAST_FIGURE_SHARE = 1 / 45.0;
+
+    /** Height of the digits of volts, amps and watts at their usual size, in pixels: 0.66 of the letters' body. */
+    private static final double USUAL_FIGURE = TextStyle.FIGURE.size() * 0.66;
+
     private final PreferencesModel preferences;
     private final ReadOnlyBooleanWrapper projector = new ReadOnlyBooleanWrapper(false);
     private final ReadOnlyObjectWrapper<AppliedLooks> applied;
     private final ReadOnlyObjectWrapper<AppliedLooks> near;
     private SystemLooks system = SystemLooks.UNKNOWN;
     private boolean low;
+    private double height = LOW_WINDOW;
 
     public LooksModel(PreferencesModel preferences) {
         this.preferences = preferences;
@@ -57,7 +68,11 @@ public final class LooksModel {
      * @param heightPx in pixels, 0 or more
      */
     public void fit(double heightPx) {
+        if (heightPx <= 0) {
+            return;
+        }
         low = heightPx < LOW_WINDOW;
+        height = heightPx;
         update();
     }
 
@@ -77,7 +92,9 @@ public final class LooksModel {
     }
 
     private AppliedLooks compute() {
-        return projector.get() ? computeNear().projected(low ? LOW_TEXT : USUAL_TEXT) : computeNear();
+        return projector.get()
+                ? computeNear().projected(low ? LOW_TEXT : USUAL_TEXT, height * LEAST_FIGURE_SHARE / USUAL_FIGURE)
+                : computeNear();
     }
 
     private AppliedLooks computeNear() {
@@ -87,6 +104,7 @@ public final class LooksModel {
                 chosen.textPercent(),
                 chosen.motion().on(system.motion()),
                 chosen.drawing(),
-                1);
+                1,
+                chosen.textPercent() / 100.0);
     }
 }

@@ -27,12 +27,13 @@ public record Preferences(Map<String, Object> values) {
     private static final Setting<LooksChoice> LOOKS = Setting.choice("looks", LooksChoice.SYSTEM);
     private static final Setting<Motion> MOTION = Setting.choice("motion", Motion.SYSTEM);
     private static final Setting<Drawing> DRAWING = Setting.choice("drawing", Drawing.BENCH);
-    private static final Setting<Shown> EXAMPLES = Setting.choice("examples", Shown.SHOWN);
+    private static final Setting<Shown> EXAMPLES = Setting.choice("examples", Shown.HIDDEN);
+    private static final Setting<Shown> READINGS = Setting.choice("readings", Shown.SHOWN);
     private static final Setting<Shown> CURVES = Setting.choice("curves", Shown.HIDDEN);
     private static final Setting<String> LANGUAGE = Setting.text("language", "");
     private static final Setting<Double> TEXT = Setting.number("text_percent", LEAST_TEXT, LEAST_TEXT, LARGEST_TEXT);
     private static final Setting<Double> NOTICE = Setting.number("notice_read", 0, 0, 1000);
-    private static final Setting<Double> BENCH_SHARE = Setting.number("bench_share", 0.62, 0.2, 0.9);
+    private static final Setting<Double> BENCH_SHARE = Setting.number("bench_share", 0.64, 0.2, 0.9);
     private static final Setting<List<Path>> RECENT =
             new Setting<>("recent", List.of(), Preferences::readPaths, Preferences::writePaths);
     private static final Setting<List<Path>> RECENT_LESSONS =
@@ -81,13 +82,22 @@ public record Preferences(Map<String, Object> values) {
         return with(DRAWING, drawing);
     }
 
-    /** Whether the column of examples is shown. */
+    /** Whether the column at the left is open. */
     public Shown examples() {
         return get(EXAMPLES);
     }
 
     public Preferences withExamples(Shown shown) {
         return with(EXAMPLES, shown);
+    }
+
+    /** Whether the column with the readings is wanted. */
+    public Shown readings() {
+        return get(READINGS);
+    }
+
+    public Preferences withReadings(Shown shown) {
+        return with(READINGS, shown);
     }
 
     /** Whether the drawer with the curves of a run is open. */

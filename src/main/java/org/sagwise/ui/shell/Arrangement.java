@@ -3,18 +3,26 @@ package org.sagwise.ui.shell;
 /**
  * Where the pieces of the window go in the room there is.
  *
- * <p>Where there is little room for the size of text, the column at the left and the readings take
- * turns, the notice lies across the foot of the window, and the curves wait until word of a cell
- * that vents has been read. A lesson needs its column, and the readings give way to it. On a
- * projector there is only what a class can read.
+ * <p>The bench comes first: unless the window is very wide or somebody asks for both, the column at
+ * the left and the readings take turns. Where there is little room for the size of text, the notice
+ * lies across the foot of the window, and the curves wait until word of a cell that vents has been
+ * read. A lesson needs its column, and the readings give way to it. On a projector there is only
+ * what a class can read.
  *
  * @param left whether the column at the left is there
  * @param side whether the column with the readings is there
- * @param noticeBeside whether the notice stands under the readings, and not at the foot
+ * @param notice where the notice stands
  * @param curves where the curves are drawn
  * @param roomy whether the column at the left may be wider than it must
  */
-record Arrangement(boolean left, boolean side, boolean noticeBeside, CurvesPlace curves, boolean roomy) {
+record Arrangement(boolean left, boolean side, NoticePlace notice, CurvesPlace curves, boolean roomy) {
+
+    /** Where it says that this is a teaching model. */
+    enum NoticePlace {
+        FOOT,
+        UNDER_READINGS,
+        UNDER_LEFT
+    }
 
     /** Where the curves are drawn. */
     enum CurvesPlace {
@@ -31,6 +39,8 @@ record Arrangement(boolean left, boolean side, boolean noticeBeside, CurvesPlace
      * @param twoBenches whether the lesson compares two benches
      * @param left whether the column at the left is wanted
      * @param leftFirst whether that column goes before the readings where there is no room for both
+     * @param side whether the readings are wanted
+     * @param both whether both columns are wanted at the expense of the bench
      * @param curves whether the curves are wanted
      * @param graveHalt whether there is word of a cell that vents
      * @param projected whether a class looks on
@@ -40,6 +50,8 @@ record Arrangement(boolean left, boolean side, boolean noticeBeside, CurvesPlace
             boolean twoBenches,
             boolean left,
             boolean leftFirst,
+            boolean side,
+            boolean both,
             boolean curves,
             boolean graveHalt,
             boolean projected) {}
@@ -65,6 +77,9 @@ record Arrangement(boolean left, boolean side, boolean noticeBeside, CurvesPlace
     /** Width that two benches and two columns need at the usual size of text, in pixels. */
     private static final double LEAST_FOR_TWO_BENCHES = 1500;
 
+    /** Width from which three columns leave the bench most of it at the usual size of text, in pixels. */
+    private static final double ENOUGH_FOR_THREE_COLUMNS = 1500;
+
     /** Width that three columns need at the usual size of text, in pixels. */
     private static final double LEAST_FOR_THREE_COLUMNS = 960;
 
@@ -83,12 +98,21 @@ record Arrangement(boolean left, boolean side, boolean noticeBeside, CurvesPlace
         boolean alone = wanted.projected() || crowded;
         boolean chosen = wanted.left() && !wanted.projected() && (wide || wanted.leftFirst());
         boolean left = wanted.lesson() || chosen;
+        boolean three = room.isWide(ENOUGH_FOR_THREE_COLUMNS) || wide && wanted.both();
+        boolean side = wanted.side() && !alone && (three || !left);
         return new Arrangement(
                 left,
-                !alone && (wide || !left),
-                !alone && wide,
+                side,
+                notice(left, side, wide && !alone),
                 curves(wanted, room),
                 room.isWide(LEAST_FOR_WIDE_COLUMNS));
+    }
+
+    private static NoticePlace notice(boolean left, boolean side, boolean roomy) {
+        if (!roomy || !left && !side) {
+            return NoticePlace.FOOT;
+        }
+        return side ? NoticePlace.UNDER_READINGS : NoticePlace.UNDER_LEFT;
     }
 
     private static CurvesPlace curves(Wanted wanted, Room room) {

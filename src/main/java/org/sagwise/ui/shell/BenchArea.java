@@ -2,24 +2,33 @@ package org.sagwise.ui.shell;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.beans.binding.Bindings;
 import javafx.beans.value.ObservableValue;
+import javafx.scene.Node;
+import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.sagwise.assessment.Assessment;
+import org.sagwise.hazard.Caution;
 import org.sagwise.picture.layout.Drawing;
+import org.sagwise.plan.NextStep;
 import org.sagwise.report.course.ClockTexts;
+import org.sagwise.ui.analysis.DangerStrip;
 import org.sagwise.ui.bench.BenchPane;
 import org.sagwise.ui.bench.BesidePane;
 import org.sagwise.ui.bench.HintedFelt;
 import org.sagwise.ui.bench.MeterStrip;
 import org.sagwise.ui.bench.NextStepHint;
+import org.sagwise.ui.bench.OpeningStrip;
 import org.sagwise.ui.bench.PotentialLegend;
 import org.sagwise.ui.bench.StatusLine;
 import org.sagwise.ui.clock.Companion;
+import org.sagwise.ui.clock.HaltCard;
 import org.sagwise.ui.clock.TogetherLine;
+import org.sagwise.ui.document.RivalStrip;
 import org.sagwise.ui.kit.Commands;
 import org.sagwise.ui.kit.Controls;
 import org.sagwise.ui.kit.Crowding;
@@ -32,37 +41,47 @@ import org.sagwise.ui.workbench.HandBar;
 /** The middle of the window: hands, bench, what its colours mean, and the staircase beneath. */
 final class BenchArea {
 
-    /** Least height of a bench that still can be worked at, in pixels at the usual size of text. */
-    private static final double LEAST_BENCH = 150;
+    /** Height at which a class sees enough of the bench for a line under it, in pixels at the usual size of text. */
+    private static final double ENOUGH_BENCH = 300;
 
     /** Width that words about a part need, in pixels at the usual size of text. */
-    private static final double LEAST_STATUS = 560;
+    private static final double LEAST_STATUS = 320;
+
+    /**
+     * Where hints and messages on the felt lead.
+     *
+     * @param toCard brings up the card of what is chosen
+     * @param toCaution picks out what a caution is about
+     * @param toStep leads to what a circuit needs next
+     */
+    record Leads(Runnable toCard, Consumer<Caution> toCaution, Consumer<NextStep> toStep) {}
 
     private final Models models;
     private final Wording wording;
     private final Subscriptions subscriptions;
+    private final Leads leads;
     private final BenchPane pane;
     private final ObservableValue<Optional<Assessment>> beside;
+    private final DangerStrip danger;
     private final BenchSplit split;
 
-    /**
-     * @param showCard brings up the card of what is chosen
-     */
     BenchArea(
             Models models,
             Commands commands,
-            Runnable showCard,
+            Leads leads,
             Controls controls,
+            ClockTexts clockTexts,
             Wording wording,
             Subscriptions subscriptions) {
         this.models = models;
+        this.leads = leads;
         this.wording = wording;
         this.subscriptions = subscriptions;
         pane = new BenchPane(
                 models.bench().work(),
                 commands,
                 models.bench().assess(),
-                showCard,
+                leads.toCard(),
                 models.shown().looks(),
                 models.shown().view(),
                 models.shown().layouts(),
@@ -70,18 +89,27 @@ final class BenchArea {
                 wording,
                 subscriptions);
         beside = besideBehindVeil(models);
-        HBox benches = benches();
-        VBox.setVgrow(benches, Priority.ALWAYS);
-        HandBar hands = new HandBar(models.bench().work(), commands, controls, wording, subscriptions);
+        danger = new DangerStrip(
+                models.bench().model(), leads.toCaution(), models.bench().cures(), wording, subscriptions);
         MeterStrip meter = new MeterStrip(models.bench().model(), commands, controls, wording, subscriptions);
-        TogetherLine together = new TogetherLine(
-                models.time().companion(), models.time().clock(), new ClockTexts(wording.locale()), subscriptions);
-        HBox foot = foot();
-        VBox upper = new VBox(hands, benches, meter, together, foot);
-        Runnable makeRoom = () -> {
-            show(foot, isRoomForFoot(foot, upper));
-            show(hands, isRoomFor(hands, foot, upper));
-        };
+        TogetherLine together =
+                new TogetherLine(models.time().companion(), models.time().clock(), clockTexts, subscriptions);
+        HBox foot = foot(new HandBar(models.bench().work(), commands, controls, wording, subscriptions));
+        HintedFelt felt = new HintedFelt(
+                benches(),
+                pane,
+                messages(meter, clockTexts),
+                models.shown().view(),
+                models.bench().model().historyProperty(),
+                subscriptions);
+        Runnable fitDanger = () -> danger.fitInto(felt.getWidth());
+        subscriptions.onChange(felt.widthProperty(), fitDanger);
+        subscriptions.onChange(models.shown().looks().property(), fitDanger);
+        BorderPane upper = new BorderPane();
+        // First in the order of the keys, and last to be seen: from the bench they lead to the staircase.
+        upper.setBottom(new VBox(together, foot));
+        upper.setCenter(felt);
+        Runnable makeRoom = () -> show(foot, isRoomForFoot(foot, upper));
         subscriptions.onChange(upper.heightProperty(), makeRoom);
         subscriptions.onChange(upper.widthProperty(), makeRoom);
         subscriptions.onChange(models.shown().looks().property(), makeRoom);
@@ -89,8 +117,29 @@ final class BenchArea {
         split = new BenchSplit(upper, stairs(), models.shown().preferences());
     }
 
+    /** What lies on the felt when there is reason to say it, the gravest first. */
+    private List<Region> messages(MeterStrip meter, ClockTexts clockTexts) {
+        return List.of(
+                danger,
+                new HaltCard(models.time().clock(), clockTexts, subscriptions),
+                new RivalStrip(models.files().documents(), wording, subscriptions),
+                new OpeningStrip(models.files().opening(), wording, subscriptions),
+                meter,
+                new NextStepHint(
+                        models.bench().model(),
+                        models.lessons().room().playerProperty().map(Optional::isPresent),
+                        leads.toStep(),
+                        wording,
+                        subscriptions));
+    }
+
     BenchSplit node() {
         return split;
+    }
+
+    /** The readings stand beside the bench, or not. */
+    void tellReadings(boolean beside) {
+        danger.setSaidBeside(beside);
     }
 
     /** The bench that a person works on. */
@@ -117,14 +166,8 @@ final class BenchArea {
                 models.shown().painter(),
                 wording,
                 subscriptions);
-        NextStepHint hint = new NextStepHint(
-                models.bench().model(),
-                models.lessons().room().playerProperty().map(Optional::isPresent),
-                wording,
-                subscriptions);
-        HintedFelt felt = new HintedFelt(pane, hint, models.shown().view(), subscriptions);
-        halves(felt, besidePane);
-        return new HBox(felt, besidePane);
+        halves(pane, besidePane);
+        return new HBox(pane, besidePane);
     }
 
     private HBox stairs() {
@@ -153,7 +196,7 @@ final class BenchArea {
         }
     }
 
-    private HBox foot() {
+    private HBox foot(HandBar hands) {
         StatusLine status = new StatusLine(models.bench().work(), wording, subscriptions);
         HBox.setHgrow(status, Priority.ALWAYS);
         PotentialLegend legend = new PotentialLegend(
@@ -161,31 +204,27 @@ final class BenchArea {
                 models.shown().looks().property().map(now -> now.drawing() == Drawing.BENCH),
                 wording,
                 subscriptions);
-        HBox foot = new HBox(status, legend);
+        HBox foot = new HBox(hands, status, legend);
         foot.getStyleClass().add("bench-foot");
         Runnable makeRoom = () -> {
             status.setMinWidth(LEAST_STATUS * models.shown().looks().get().textScale());
-            Crowding.relieve(foot, List.of(List.of(legend.title())));
+            boolean projected = models.shown().looks().projectorProperty().get();
+            show(hands, !projected);
+            List<Node> joining = projected ? List.of() : List.of(hands);
+            Crowding.relieve(foot, List.of(List.of(legend.title(), hands.title()), joining));
             status.setMinWidth(0);
         };
         subscriptions.onChange(foot.widthProperty(), makeRoom);
         subscriptions.onChange(models.shown().looks().property(), makeRoom);
+        subscriptions.onChange(models.shown().looks().projectorProperty(), makeRoom);
         return foot;
-    }
-
-    /** A class that looks on needs no hands; and the bench comes before them. */
-    private boolean isRoomFor(Region hands, Region foot, Region upper) {
-        double taken = hands.prefHeight(upper.getWidth()) + foot.prefHeight(upper.getWidth());
-        boolean room = upper.getHeight() - taken
-                >= LEAST_BENCH * models.shown().looks().get().textScale();
-        return room && !models.shown().looks().projectorProperty().get();
     }
 
     /** A class points at nothing; where there is little height it sees more of the bench. */
     private boolean isRoomForFoot(Region foot, Region upper) {
         double left = upper.getHeight() - foot.prefHeight(upper.getWidth());
         return !models.shown().looks().projectorProperty().get()
-                || left >= 2 * LEAST_BENCH * models.shown().looks().get().textScale();
+                || left >= ENOUGH_BENCH * models.shown().looks().get().textScale();
     }
 
     private static void show(Region piece, boolean shown) {

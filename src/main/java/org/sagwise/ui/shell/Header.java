@@ -7,10 +7,11 @@ import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuBar;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.VBox;
+import org.sagwise.ui.analysis.ReadingsButton;
 import org.sagwise.ui.bench.FireView;
 import org.sagwise.ui.document.BenchModel;
 import org.sagwise.ui.document.Documents;
@@ -19,7 +20,7 @@ import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.settings.LooksModel;
 import org.sagwise.ui.text.Wording;
 
-/** The strip across the top: fire button, title, menus. */
+/** The strip across the top: menus, title, fire button, and what opens clock and readings. */
 final class Header extends HBox {
 
     private final BenchModel bench;
@@ -30,7 +31,8 @@ final class Header extends HBox {
     private static final double LEAST_TITLE = 90;
 
     private final LooksModel looks;
-    private final VBox middle;
+    private final ReadingsButton readings;
+    private final HBox middle;
     private final List<List<Node>> crowded;
     private final Label title = new Label();
     private final Label file = new Label();
@@ -38,6 +40,8 @@ final class Header extends HBox {
     Header(
             FireView fire,
             MenuBar menus,
+            ToggleButton clock,
+            ReadingsButton readings,
             BenchModel bench,
             Documents documents,
             LooksModel looks,
@@ -46,6 +50,7 @@ final class Header extends HBox {
         this.bench = bench;
         this.documents = documents;
         this.looks = looks;
+        this.readings = readings;
         this.wording = wording;
         getStyleClass().add("header");
         setAlignment(Pos.CENTER_LEFT);
@@ -53,17 +58,24 @@ final class Header extends HBox {
         file.setId("bench-file");
         title.getStyleClass().add("bench-title");
         file.getStyleClass().add("quiet");
-        middle = new VBox(title, file);
+        middle = new HBox(title, file);
+        middle.getStyleClass().add("bench-names");
         middle.setAlignment(Pos.CENTER);
         HBox.setHgrow(middle, Priority.ALWAYS);
         title.setMinWidth(0);
+        file.setMinWidth(0);
         menus.setMinWidth(USE_PREF_SIZE);
-        crowded = List.of(List.of(middle), List.of(fire.words()));
-        getChildren().addAll(fire, middle, menus);
+        crowded = List.of(List.of(middle), List.of(fire.words()), List.of(clock), List.of(fire.latch()));
+        getChildren().addAll(menus, middle, fire, clock, readings);
         subscriptions.onChange(bench.historyProperty(), this::update);
         subscriptions.onChange(widthProperty(), this::arrange);
         subscriptions.onChange(looks.property(), this::arrange);
         subscriptions.watch(documents.fileProperty(), now -> update());
+    }
+
+    /** The column with the readings is open, or closed. */
+    void tellReadings(boolean open) {
+        readings.setOpen(open);
     }
 
     /** The title stands on the window's edge too. */

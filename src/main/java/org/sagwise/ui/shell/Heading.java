@@ -6,30 +6,30 @@ import java.util.Map;
 import java.util.function.Consumer;
 import javafx.scene.control.Menu;
 import javafx.scene.control.MenuBar;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.VBox;
-import org.sagwise.hazard.Caution;
 import org.sagwise.report.course.ClockTexts;
-import org.sagwise.ui.analysis.DangerStrip;
+import org.sagwise.ui.analysis.ReadingsButton;
 import org.sagwise.ui.bench.FireView;
-import org.sagwise.ui.bench.OpeningStrip;
 import org.sagwise.ui.clock.ClockStrip;
-import org.sagwise.ui.clock.HaltCard;
+import org.sagwise.ui.kit.Command;
 import org.sagwise.ui.kit.Commands;
 import org.sagwise.ui.kit.Controls;
 import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.lesson.LearnMenu;
 import org.sagwise.ui.text.Wording;
 
-/** What lies across the top: header, clock, dangers, and why time has stopped. */
+/** What lies across the top: header, and the clock once somebody wants time to go. */
 final class Heading extends VBox {
 
     private final Models models;
     private final MenuBar menus;
+    private final Header header;
+    private final ClockStrip strip;
 
     Heading(
             Models models,
             Commands commands,
-            Consumer<Caution> show,
             Consumer<Path> openLessons,
             Controls controls,
             ClockTexts clockTexts,
@@ -47,15 +47,19 @@ final class Heading extends VBox {
                 wording,
                 subscriptions);
         menus = new Menus(commands, models, wording, subscriptions).bar(lessons);
-        Header header = new Header(
+        ReadingsButton readings =
+                new ReadingsButton(models.bench().model(), commands.get("readings"), controls, wording, subscriptions);
+        header = new Header(
                 fire,
                 menus,
+                clockButton(commands.get("clock"), controls, wording, subscriptions),
+                readings,
                 models.bench().model(),
                 models.files().documents(),
                 models.shown().looks(),
                 wording,
                 subscriptions);
-        ClockStrip strip = new ClockStrip(
+        strip = new ClockStrip(
                 models.time().clock(),
                 commands,
                 models.shown().preferences(),
@@ -63,28 +67,31 @@ final class Heading extends VBox {
                 controls,
                 clockTexts,
                 subscriptions);
-        subscriptions.watch(models.shown().looks().projectorProperty(), now -> placeClock(strip));
-        subscriptions.watch(models.time().clock().goingProperty(), now -> placeClock(strip));
-        subscriptions.watch(models.time().clock().nowProperty(), now -> placeClock(strip));
-        getChildren()
-                .addAll(
-                        header,
-                        strip,
-                        new DangerStrip(
-                                models.bench().model(), show, models.bench().cures(), wording, subscriptions),
-                        new HaltCard(models.time().clock(), clockTexts, subscriptions),
-                        new OpeningStrip(models.files().opening(), wording, subscriptions));
+        commands.get("clock").mark().ifPresent(mark -> subscriptions.watch(mark.shown(), this::placeClock));
+        getChildren().addAll(header, strip);
+    }
+
+    private static ToggleButton clockButton(
+            Command clock, Controls controls, Wording wording, Subscriptions subscriptions) {
+        ToggleButton button = new ToggleButton(wording.say("clock.button"));
+        button.setId("clock-toggle");
+        button.getStyleClass().add("clock-toggle");
+        button.setMinWidth(USE_PREF_SIZE);
+        controls.wire(button, clock);
+        clock.mark().ifPresent(mark -> subscriptions.watch(mark.shown(), button::setSelected));
+        return button;
+    }
+
+    /** The column with the readings is open, or closed. */
+    void tellReadings(boolean open) {
+        header.tellReadings(open);
     }
 
     List<Menu> menus() {
         return menus.getMenus();
     }
 
-    /** A class that looks on sees the clock once time has begun. */
-    private void placeClock(ClockStrip strip) {
-        boolean begun = models.time().clock().goingProperty().get()
-                || models.time().clock().nowProperty().get().endS() > 0;
-        boolean shown = begun || !models.shown().looks().projectorProperty().get();
+    private void placeClock(boolean shown) {
         strip.setVisible(shown);
         strip.setManaged(shown);
     }

@@ -5,17 +5,19 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
 import javafx.css.PseudoClass;
+import javafx.scene.Group;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.ToggleButton;
-import javafx.scene.control.ToggleGroup;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.BorderPane;
-import javafx.scene.layout.ColumnConstraints;
-import javafx.scene.layout.GridPane;
+import javafx.scene.layout.VBox;
 import org.sagwise.ui.text.Wording;
 
-/** The column at the left of the bench: one of several pages, chosen at its top. */
+/** The column at the left of the bench: one of several pages, called up by tabs on the window's edge. */
 final class LeftColumn extends BorderPane {
 
     /** What the column can show. */
@@ -33,70 +35,91 @@ final class LeftColumn extends BorderPane {
     /** A lesson is read from further away, in larger type, and needs more room. */
     private static final PseudoClass TEACHING = PseudoClass.getPseudoClass("teaching");
 
-    private static final int TABS_IN_A_ROW = 2;
-
-    /** So many fit in one row as well. */
-    private static final int ODD_TABS = 3;
+    /** The words of a tab are read from the foot of the window to its top. */
+    private static final double UPWARDS = -90;
 
     private final Map<Page, Node> pages = new EnumMap<>(Page.class);
     private final Map<Page, ToggleButton> tabs = new EnumMap<>(Page.class);
-    private final ToggleGroup group = new ToggleGroup();
-    private final GridPane bar = new GridPane();
+    private final VBox edge = new VBox();
+    private final Button close = new Button();
     private final Wording wording;
+    private Optional<Page> page = Optional.empty();
+    private boolean open;
+    private Consumer<Page> asked = this::show;
 
-    LeftColumn(Wording wording) {
+    /**
+     * @param leave closes the column
+     */
+    LeftColumn(Runnable leave, Wording wording) {
         this.wording = wording;
+        close.setText("\u2039");
+        close.setId("left-close");
+        close.getStyleClass().add("left-close");
+        close.setAccessibleText(wording.say("left.close"));
+        close.setTooltip(new Tooltip(wording.say("left.close")));
+        close.setOnAction(event -> leave.run());
         setId("left");
         getStyleClass().add("left-column");
-        bar.getStyleClass().add("left-tabs");
-        setTop(bar);
+        edge.setId("left-edge");
+        edge.setMinHeight(0);
+        edge.getStyleClass().add("left-edge");
     }
 
-    void add(Page page, Node content) {
-        String word = page.name().toLowerCase(Locale.ROOT);
+    /** The tabs; they stay while the column is closed. */
+    Node edge() {
+        return edge;
+    }
+
+    /**
+     * @param ask is told the page whose tab somebody pressed
+     */
+    void onAsked(Consumer<Page> ask) {
+        asked = ask;
+    }
+
+    void add(Page added, Node content) {
+        String word = added.name().toLowerCase(Locale.ROOT);
         ToggleButton tab = new ToggleButton(wording.say("left." + word));
         tab.setId("tab-" + word);
         tab.setTooltip(new Tooltip(wording.say("left." + word + ".tip")));
-        tab.setToggleGroup(group);
-        tab.setMaxWidth(Double.MAX_VALUE);
+        tab.setRotate(UPWARDS);
         tab.setMinWidth(USE_PREF_SIZE);
-        tab.setOnAction(event -> show(page));
-        tabs.put(page, tab);
-        pages.put(page, content);
+        tab.setOnAction(event -> {
+            mark();
+            asked.accept(added);
+        });
+        tabs.put(added, tab);
+        pages.put(added, content);
     }
 
-    /** Takes the tabs away while a class looks on, and brings them back. */
-    void project(boolean projected) {
-        setTop(projected ? null : bar);
-    }
-
-    /** Offers these pages and shows one of them; so many beside each other that words fit. */
+    /** Offers these pages and makes one of them the page that is shown. */
     void offer(Page shown, List<Page> offered) {
-        int inARow = offered.size() == ODD_TABS ? ODD_TABS : TABS_IN_A_ROW;
-        bar.getChildren().clear();
-        bar.getColumnConstraints().clear();
-        for (int i = 0; i < inARow; i++) {
-            ColumnConstraints share = new ColumnConstraints();
-            share.setPercentWidth(100.0 / inARow);
-            bar.getColumnConstraints().add(share);
-        }
-        for (int i = 0; i < offered.size(); i++) {
-            bar.add(tabs.get(offered.get(i)), i % inARow, i / inARow);
-        }
+        Stream<Node> turned = offered.stream().map(tabs::get).map(Group::new);
+        edge.getChildren().setAll(Stream.concat(turned, Stream.of(close)).toList());
         show(shown);
     }
 
     /** The page that is shown; empty before the first. */
     Optional<Page> page() {
-        return tabs.entrySet().stream()
-                .filter(each -> each.getValue().isSelected())
-                .map(Map.Entry::getKey)
-                .findFirst();
+        return page;
     }
 
-    void show(Page page) {
-        tabs.get(page).setSelected(true);
-        setCenter(pages.get(page));
-        pseudoClassStateChanged(TEACHING, page == Page.LESSON);
+    void show(Page shown) {
+        page = Optional.of(shown);
+        setCenter(pages.get(shown));
+        pseudoClassStateChanged(TEACHING, shown == Page.LESSON);
+        mark();
+    }
+
+    /** Whether the column is in the window; its tabs tell. */
+    void setOpen(boolean now) {
+        open = now;
+        mark();
+    }
+
+    private void mark() {
+        tabs.forEach(
+                (each, tab) -> tab.setSelected(open && page.filter(each::equals).isPresent()));
+        close.setVisible(open && page.filter(Page.LESSON::equals).isEmpty());
     }
 }

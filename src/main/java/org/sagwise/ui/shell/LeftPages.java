@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.layout.BorderPane;
+import org.sagwise.part.PartKind;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.inspector.CardPage;
 import org.sagwise.ui.kit.Commands;
@@ -34,11 +35,20 @@ final class LeftPages {
     private final Subscriptions subscriptions;
     private final ShelfColumn shelf;
 
-    LeftPages(Models models, Commands commands, Controls controls, Wording wording, Subscriptions subscriptions) {
+    /**
+     * @param leave closes the column
+     */
+    LeftPages(
+            Models models,
+            Commands commands,
+            Runnable leave,
+            Controls controls,
+            Wording wording,
+            Subscriptions subscriptions) {
         this.models = models;
         this.wording = wording;
         this.subscriptions = subscriptions;
-        column = new LeftColumn(wording);
+        column = new LeftColumn(leave, wording);
         card = new CardPage(models.bench().work(), wording, subscriptions);
         shelf = new ShelfColumn(models.offers().stock(), models.bench().work(), wording, subscriptions);
         column.add(Page.SHELF, shelf);
@@ -62,7 +72,6 @@ final class LeftPages {
 
     /** Leaves only what is for a class while one looks on. */
     void project(boolean projected) {
-        column.project(projected);
         lesson.setBottom(projected ? null : strip);
         if (projected && column.page().filter(Page.AUTHOR::equals).isPresent()) {
             column.show(models.lessons().room().player().isPresent() ? Page.LESSON : Page.LESSONS);
@@ -79,6 +88,12 @@ final class LeftPages {
     void findPart() {
         column.show(Page.SHELF);
         shelf.focusSearch();
+    }
+
+    /** Shows the shelf, at the first part of a kind. */
+    void lead(PartKind kind) {
+        column.show(Page.SHELF);
+        shelf.lead(kind);
     }
 
     /** Goes where a door of the opening page leads. */

@@ -5,14 +5,18 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import javafx.css.PseudoClass;
 import javafx.scene.Node;
 import javafx.scene.control.Menu;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import org.sagwise.hazard.Caution;
 import org.sagwise.interaction.Selection;
 import org.sagwise.lesson.LessonPlayer;
+import org.sagwise.part.PartKind;
+import org.sagwise.plan.NextStep;
 import org.sagwise.report.course.ClockTexts;
 import org.sagwise.run.playback.Halt;
 import org.sagwise.ui.clock.CurvesDrawer;
@@ -40,6 +44,7 @@ final class MainFrame extends BorderPane {
     private final Models models;
     private final Consumer<Path> openLessons;
     private final VBox foot = new VBox();
+    private final HBox leftSide = new HBox();
     private final Heading heading;
     private final BenchArea middle;
     private final CurvesDrawer curves;
@@ -47,6 +52,7 @@ final class MainFrame extends BorderPane {
     private final LeftPages left;
     private final Turn turn;
     private final TeachingNotice notice;
+    private Arrangement.NoticePlace noticed;
 
     MainFrame(
             Models models,
@@ -59,18 +65,27 @@ final class MainFrame extends BorderPane {
         getStyleClass().add("frame");
         Controls controls = new Controls(wording, subscriptions);
         ClockTexts clockTexts = new ClockTexts(wording.locale());
-        heading = new Heading(models, commands, this::show, openLessons, controls, clockTexts, wording, subscriptions);
+        heading = new Heading(models, commands, openLessons, controls, clockTexts, wording, subscriptions);
         setTop(heading);
         curves = new CurvesDrawer(
                 models.time().clock(), commands, models.shown().looks(), controls, clockTexts, subscriptions);
         curves.prefHeightProperty().bind(heightProperty().multiply(CURVES_SHARE));
         setBottom(foot);
-        middle = new BenchArea(models, commands, this::showCard, controls, wording, subscriptions);
+        middle = new BenchArea(
+                models,
+                commands,
+                new BenchArea.Leads(this::showCard, this::show, this::leadTo),
+                controls,
+                clockTexts,
+                wording,
+                subscriptions);
         side = new SideColumn(models.bench().model(), this::show, models.bench().cures(), wording, subscriptions);
         side.maxWidthProperty().bind(widthProperty().multiply(LARGEST_COLUMN_SHARE));
         setRight(side);
-        left = new LeftPages(models, commands, controls, wording, subscriptions);
+        left = new LeftPages(models, commands, this::closeColumn, controls, wording, subscriptions);
         left.column().maxWidthProperty().bind(widthProperty().multiply(LARGEST_COLUMN_SHARE));
+        left.column().onAsked(this::turnPage);
+        setLeft(leftSide);
         turn = new Turn(models.bench().model(), subscriptions);
         notice = new TeachingNotice(wording.locale());
         arrangeOnChange(subscriptions);
@@ -99,6 +114,7 @@ final class MainFrame extends BorderPane {
                 this::arrange);
         subscriptions.watch(heightProperty(), now -> arrange());
         subscriptions.onChange(turn.left(), this::arrange);
+        subscriptions.onChange(turn.both(), this::arrange);
         subscriptions.watch(models.time().clock().haltProperty(), now -> arrange());
     }
 
@@ -106,12 +122,26 @@ final class MainFrame extends BorderPane {
         Arrangement.Room room = new Arrangement.Room(
                 getWidth(), getHeight(), models.shown().looks().get().textScale());
         Arrangement now = Arrangement.of(wanted(), room);
-        setLeft(now.left() ? left.column() : null);
-        left.project(models.shown().looks().projectorProperty().get());
+        boolean projected = models.shown().looks().projectorProperty().get();
+        placeLeft(now.left(), !projected);
+        left.project(projected);
         setRight(now.side() ? side : null);
+        heading.tellReadings(now.side());
+        middle.tellReadings(now.side());
         pseudoClassStateChanged(ROOMY, now.roomy());
-        placeNotice(now.noticeBeside());
+        placeNotice(now.notice());
         placeCurves(now.curves());
+    }
+
+    private void placeLeft(boolean open, boolean tabs) {
+        List<Node> pieces = Stream.concat(
+                        Stream.of(left.column().edge()).filter(it -> tabs),
+                        Stream.<Node>of(left.column()).filter(it -> open))
+                .toList();
+        if (!leftSide.getChildren().equals(pieces)) {
+            leftSide.getChildren().setAll(pieces);
+        }
+        left.column().setOpen(open);
     }
 
     private Arrangement.Wanted wanted() {
@@ -121,6 +151,8 @@ final class MainFrame extends BorderPane {
                 lesson.flatMap(LessonPlayer::beside).isPresent(),
                 isColumnWanted(),
                 turn.left().get(),
+                models.shown().preferences().get().readings() == Shown.SHOWN,
+                turn.both().get(),
                 models.shown().preferences().get().curves() == Shown.SHOWN,
                 models.time().clock().haltProperty().get().filter(Halt::isGrave).isPresent(),
                 models.shown().looks().projectorProperty().get());
@@ -130,17 +162,18 @@ final class MainFrame extends BorderPane {
         return models.shown().preferences().get().examples() == Shown.SHOWN;
     }
 
-    private void placeNotice(boolean beside) {
-        boolean atFoot = foot.getChildren().contains(notice);
-        if (beside && atFoot || notice.getParent() == null) {
-            foot.getChildren().remove(notice);
-            notice.asCard();
-            side.getChildren().add(notice);
+    private void placeNotice(Arrangement.NoticePlace place) {
+        if (place == noticed) {
+            return;
         }
-        if (!beside && !atFoot) {
-            side.getChildren().remove(notice);
-            notice.asFoot();
-            foot.getChildren().add(notice);
+        noticed = place;
+        foot.getChildren().remove(notice);
+        side.getChildren().remove(notice);
+        left.column().setBottom(null);
+        switch (place) {
+            case FOOT -> foot.getChildren().add(notice.asFoot());
+            case UNDER_READINGS -> side.getChildren().add(notice.asCard());
+            case UNDER_LEFT -> left.column().setBottom(notice.asCard());
         }
     }
 
@@ -159,13 +192,13 @@ final class MainFrame extends BorderPane {
 
     /** Goes where a door of the opening page leads. */
     void enter(StartPage.Door door) {
+        showColumn();
         left.enter(door);
-        turn.ask();
     }
 
     /** Shows the lessons to choose from. */
     void showLessons() {
-        turn.ask();
+        showColumn();
         left.column().show(LeftColumn.Page.LESSONS);
     }
 
@@ -175,7 +208,7 @@ final class MainFrame extends BorderPane {
 
     /** Shows the card of what is chosen, ready to be filled in. */
     void showCard() {
-        turn.ask();
+        showColumn();
         left.showCard();
     }
 
@@ -187,17 +220,58 @@ final class MainFrame extends BorderPane {
 
     /** Shows the column at the left, or takes it away. */
     void toggleColumn() {
-        if (isColumnWanted() && getLeft() != null) {
-            models.shown().preferences().change(now -> now.withExamples(Shown.HIDDEN));
-            turn.leave();
+        if (isLeftOpen()) {
+            closeColumn();
         } else {
             showColumn();
         }
     }
 
+    /** Shows the readings, or takes them away. */
+    void toggleReadings() {
+        boolean shown = getRight() != null;
+        if (shown) {
+            turn.leave();
+        } else {
+            turn.askReadings(isLeftOpen());
+        }
+        models.shown().preferences().change(now -> now.withReadings(shown ? Shown.HIDDEN : Shown.SHOWN));
+    }
+
+    /** A tab calls up its page. */
+    private void turnPage(LeftColumn.Page page) {
+        left.column().show(page);
+        showColumn();
+    }
+
+    private boolean isLeftOpen() {
+        return leftSide.getChildren().contains(left.column());
+    }
+
+    private void closeColumn() {
+        turn.leave();
+        models.shown().preferences().change(now -> now.withExamples(Shown.HIDDEN));
+    }
+
     private void showColumn() {
         models.shown().preferences().change(now -> now.withExamples(Shown.SHOWN));
         turn.ask();
+    }
+
+    /** Leads whoever builds to what the circuit needs next. */
+    private void leadTo(NextStep step) {
+        switch (step) {
+            case SOURCE -> lead(PartKind.CELL);
+            case LOAD -> lead(PartKind.COIL);
+            case SWITCH -> lead(PartKind.SWITCH);
+            case JOINTS -> models.bench().work().focusFreeTerminal();
+            case NONE -> middle.pane().takeFocus();
+        }
+    }
+
+    private void lead(PartKind kind) {
+        showColumn();
+        left.lead(kind);
     }
 
     private void show(Caution caution) {

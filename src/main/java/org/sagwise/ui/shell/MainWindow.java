@@ -29,6 +29,7 @@ import org.sagwise.ui.lesson.instructor.InstructorView;
 import org.sagwise.ui.lesson.instructor.InstructorWindow;
 import org.sagwise.ui.settings.AppliedLooks;
 import org.sagwise.ui.settings.Preferences;
+import org.sagwise.ui.settings.Shown;
 import org.sagwise.ui.share.ComparePane;
 import org.sagwise.ui.share.PasteAnywhere;
 import org.sagwise.ui.share.ShareCommands;
@@ -53,6 +54,7 @@ public final class MainWindow {
     private final RecoveryOffer leftovers;
     private final Supplier<Wording> wording;
     private final Subscriptions lasting = new Subscriptions();
+    private final ClockRow clockRow;
     private Scene scene;
     private Subscriptions inside = new Subscriptions();
     private Dialogs dialogs;
@@ -69,6 +71,7 @@ public final class MainWindow {
         this.models = models;
         this.leftovers = leftovers;
         this.wording = wording;
+        this.clockRow = new ClockRow(models.time().clock(), models.lessons(), lasting);
     }
 
     /** Dialogs of this window in the present language. */
@@ -90,6 +93,12 @@ public final class MainWindow {
         });
         lasting.onChange(models.shown().preferences().property().map(Preferences::language), this::translate);
         lasting.onChange(models.bench().model().historyProperty(), this::title);
+        // Whoever comes back from another program learns what it did to the file.
+        lasting.watch(stage.focusedProperty(), here -> {
+            if (here) {
+                models.files().documents().lookAround();
+            }
+        });
         stage.show();
         WindowPlacer.place(stage, models.shown().preferences().get());
         lasting.watch(models.shown().looks().property().map(AppliedLooks::theme), theme -> {
@@ -228,6 +237,10 @@ public final class MainWindow {
                 Command.of("examples", () -> frame().toggleColumn())
                         .by("F9")
                         .ticked(WindowCommands.isColumnWanted(models.shown().preferences())),
+                Command.of("readings", () -> frame().toggleReadings())
+                        .by("Shortcut+F9")
+                        .ticked(models.shown().preferences().property().map(it -> it.readings() == Shown.SHOWN)),
+                Command.of("clock", clockRow::toggle).by("Shortcut+F8").ticked(clockRow.shownProperty()),
                 Command.of("instructor", () -> instructor.show()).by("Shortcut+I"),
                 Command.of("projector", models.shown().looks()::toggleProjector)
                         .by("F12")

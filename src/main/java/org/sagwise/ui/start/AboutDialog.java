@@ -11,18 +11,28 @@ import org.sagwise.ui.text.Wording;
 /** Says what program this is, in which version, under which licence, and whose work is in it. */
 public final class AboutDialog {
 
-    /** Somebody else's work that comes with the program. */
-    private record Work(String name, String licence) {}
+    /**
+     * Somebody else's work that comes with the program.
+     *
+     * @param artifact how the names of its libraries begin; empty for what is no library
+     */
+    record Work(String name, String licence, String artifact) {}
 
-    private static final List<Work> WORKS = List.of(
-            new Work("OpenJFX", "GPL-2.0 with Classpath Exception"),
-            new Work("ControlsFX", "BSD-3-Clause"),
-            new Work("Apache Commons Math", "Apache-2.0"),
-            new Work("Jackson", "Apache-2.0"),
-            new Work("picocli", "Apache-2.0"),
-            new Work("PDFBox Graphics2D", "Apache-2.0"),
-            new Work("commonmark-java", "BSD-2-Clause"),
-            new Work("Source Sans 3", "OFL-1.1"));
+    /** Everything that is shipped; a test compares it with what the build bundles. */
+    static final List<Work> WORKS = List.of(
+            new Work("OpenJFX", "GPL-2.0 with Classpath Exception", "javafx"),
+            new Work("ControlsFX", "BSD-3-Clause", "controlsfx"),
+            new Work("Apache Commons Math", "Apache-2.0", "commons-math3"),
+            new Work("Apache Commons Logging", "Apache-2.0", "commons-logging"),
+            new Work("Apache PDFBox", "Apache-2.0", "pdfbox"),
+            new Work("Apache FontBox", "Apache-2.0", "fontbox"),
+            new Work("PDFBox Graphics2D", "Apache-2.0", "graphics2d"),
+            new Work("Jackson", "Apache-2.0", "jackson"),
+            new Work("SnakeYAML", "Apache-2.0", "snakeyaml"),
+            new Work("picocli", "Apache-2.0", "picocli"),
+            new Work("ZXing", "Apache-2.0", "core"),
+            new Work("commonmark-java", "BSD-2-Clause", "commonmark"),
+            new Work("Source Sans 3", "OFL-1.1", ""));
 
     private AboutDialog() {}
 

@@ -29,12 +29,14 @@ public final class TeachingNotice extends StackPane {
     }
 
     /** As a card at the end of a column. */
-    public void asCard() {
+    public TeachingNotice asCard() {
         pseudoClassStateChanged(FOOT, false);
+        return this;
     }
 
     /** As a line across the foot of the window. */
-    public void asFoot() {
+    public TeachingNotice asFoot() {
         pseudoClassStateChanged(FOOT, true);
+        return this;
     }
 }

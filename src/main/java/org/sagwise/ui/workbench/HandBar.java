@@ -2,14 +2,14 @@ package org.sagwise.ui.workbench;
 
 import java.util.Locale;
 import java.util.stream.Stream;
-import javafx.geometry.Orientation;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.Separator;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.control.Tooltip;
-import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import org.sagwise.scenario.edit.JointChoice;
 import org.sagwise.ui.kit.Commands;
@@ -17,29 +17,34 @@ import org.sagwise.ui.kit.Controls;
 import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.text.Wording;
 
-/** What hands can do at the bench, for people who do not know the keys, one click each. */
-public final class HandBar extends FlowPane {
+/** What hands reach for at the foot of the bench: the kind of joint that they pull, and the probes. */
+public final class HandBar extends HBox {
 
     private final Workbench work;
     private final Wording wording;
+    private final Label title;
     private final ToggleGroup joints = new ToggleGroup();
 
     public HandBar(Workbench work, Commands commands, Controls controls, Wording wording, Subscriptions subscriptions) {
         this.work = work;
         this.wording = wording;
+        title = quiet(wording.say("hand.join"));
         setId("hand-bar");
         getStyleClass().add("hand-bar");
-        getChildren().add(quiet(wording.say("hand.join")));
+        setAlignment(Pos.CENTER_LEFT);
+        getChildren().add(title);
         Stream.of(JointChoice.values()).map(this::joint).forEach(getChildren()::add);
-        getChildren().add(new Separator(Orientation.VERTICAL));
-        commands.row("hand-bar").stream().map(controls::button).forEach(getChildren()::add);
-        getChildren().add(new Separator(Orientation.VERTICAL));
         getChildren()
                 .addAll(
                         probe(controls.button(commands.get("probe-red")), "red"),
                         probe(controls.button(commands.get("probe-black")), "black"));
         subscriptions.onChange(work.movesProperty(), this::follow);
         follow();
+    }
+
+    /** What the kinds of joint are for; their tooltips say the same. */
+    public Node title() {
+        return title;
     }
 
     /** A probe that is not in use rests here; it can be dragged onto the bench. */
@@ -49,6 +54,7 @@ public final class HandBar extends FlowPane {
         button.setGraphic(tip);
         button.setAccessibleText(button.getText());
         button.setText(wording.say("hand.probe." + colour));
+        button.setMinWidth(USE_PREF_SIZE);
         DragOut.of(button, work);
         return button;
     }
@@ -56,6 +62,7 @@ public final class HandBar extends FlowPane {
     private static Label quiet(String words) {
         Label label = new Label(words);
         label.getStyleClass().add("quiet");
+        label.setMinWidth(USE_PREF_SIZE);
         return label;
     }
 
@@ -65,6 +72,7 @@ public final class HandBar extends FlowPane {
         button.setId("join-" + word);
         button.setUserData(choice);
         button.setToggleGroup(joints);
+        button.setMinWidth(USE_PREF_SIZE);
         button.setTooltip(new Tooltip(wording.say("hand.join." + word + ".tip")));
         button.setOnAction(event -> {
             work.hands().setJoint(choice);

@@ -60,6 +60,11 @@ final class ShelfButton extends ContentButton {
         return words.replaceAll("(?<=\\d) (?=[\\p{L}Ω])", "\u00a0");
     }
 
+    /** Names it among all goods. */
+    String name() {
+        return good.name();
+    }
+
     static String title(ShelfItem good, Wording wording) {
         return good.card()
                 .map(card -> card.title().in(wording.locale()))

@@ -5,8 +5,10 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
@@ -14,6 +16,7 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.sagwise.part.PartKind;
+import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.edit.ShelfItem;
 import org.sagwise.ui.kit.ColumnScroll;
 import org.sagwise.ui.kit.Subscriptions;
@@ -22,10 +25,18 @@ import org.sagwise.ui.text.Wording;
 /** Where parts are taken from: by family, each with its picture, with a search above. */
 public final class ShelfColumn extends VBox {
 
+    /** What nobody builds a circuit without, in the order in which it is built. */
+    private static final List<PartKind> FIRST = List.of(PartKind.CELL, PartKind.COIL, PartKind.SWITCH);
+
+    /** With these a first circuit stays well within its limits; without them in the catalogue, the first of a kind. */
+    private static final Set<String> GENTLE = Set.of("inr18650-2500-20A", "coil-1ohm-40W");
+
     /** What stands on the shelf. */
     public record Stock(List<ShelfItem> goods, ShelfPictures pictures) {}
 
+    private final Workbench work;
     private final Wording wording;
+    private final Label begin;
     private final TextField search = new TextField();
     private final Label none = new Label();
     private final VBox list = new VBox();
@@ -33,7 +44,9 @@ public final class ShelfColumn extends VBox {
     private final Map<PartKind, List<ShelfButton>> families = new EnumMap<>(PartKind.class);
 
     public ShelfColumn(Stock stock, Workbench work, Wording wording, Subscriptions subscriptions) {
+        this.work = work;
         this.wording = wording;
+        begin = title(wording.say("shelf.begin"));
         setId("shelf");
         getStyleClass().add("shelf");
         for (ShelfItem good : stock.goods()) {
@@ -45,6 +58,7 @@ public final class ShelfColumn extends VBox {
         search.setPromptText(wording.say("shelf.search"));
         search.setAccessibleText(wording.say("shelf.search"));
         search.textProperty().subscribe(text -> arrange());
+        subscriptions.onChange(work.bench().historyProperty().map(now -> needed(now.present())), this::arrange);
         search.addEventHandler(KeyEvent.KEY_PRESSED, this::key);
         none.setWrapText(true);
         none.getStyleClass().add("quiet");
@@ -61,14 +75,18 @@ public final class ShelfColumn extends VBox {
     }
 
     private Label heading(PartKind kind) {
-        Label label = new Label(wording.say("family." + kind.word()));
+        return title(wording.say("family." + kind.word()));
+    }
+
+    private static Label title(String words) {
+        Label label = new Label(words);
         label.getStyleClass().add("section-title");
         return label;
     }
 
     private void arrange() {
         String wanted = search.getText().strip();
-        List<Node> shown = shown(item -> item.isCalled(wanted, wording));
+        List<Node> shown = wanted.isEmpty() ? all() : shown(item -> item.isCalled(wanted, wording));
         if (shown.isEmpty()) {
             shown = shown(item -> item.answers(wanted, wording));
         }
@@ -77,6 +95,51 @@ public final class ShelfColumn extends VBox {
             shown.add(none);
         }
         list.getChildren().setAll(shown);
+    }
+
+    /**
+     * Everything there is. One each of what every circuit needs stands first, for as long as the
+     * bench has none: nobody has to scroll past all cells to find a coil.
+     */
+    private List<Node> all() {
+        List<Node> shown = new ArrayList<>();
+        List<ShelfButton> needed = FIRST.stream()
+                .filter(needed(work.bench().scenario())::contains)
+                .flatMap(kind -> beginners(kind).stream())
+                .toList();
+        if (!needed.isEmpty()) {
+            shown.add(begin);
+            shown.addAll(needed);
+        }
+        families.forEach((kind, items) -> {
+            List<ShelfButton> rest =
+                    items.stream().filter(item -> !needed.contains(item)).toList();
+            if (!rest.isEmpty()) {
+                shown.add(headings.get(kind));
+                shown.addAll(rest);
+            }
+        });
+        return shown;
+    }
+
+    private static Set<PartKind> needed(Scenario bench) {
+        return FIRST.stream().filter(kind -> bench.partsOf(kind).isEmpty()).collect(Collectors.toSet());
+    }
+
+    /** Stands at the first part of a kind. */
+    public void lead(PartKind kind) {
+        search.clear();
+        applyCss();
+        beginners(kind).ifPresent(Node::requestFocus);
+    }
+
+    /** Which of a kind one begins with. */
+    private Optional<ShelfButton> beginners(PartKind kind) {
+        List<ShelfButton> all = families.getOrDefault(kind, List.of());
+        return all.stream()
+                .filter(each -> GENTLE.contains(each.name()))
+                .findFirst()
+                .or(() -> all.stream().findFirst());
     }
 
     private List<Node> shown(Predicate<ShelfButton> wanted) {

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javafx.beans.property.ReadOnlyIntegerProperty;
 import javafx.beans.property.ReadOnlyIntegerWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
@@ -178,6 +180,18 @@ public final class Workbench {
     /** The document with every part where it is seen: what is moved must not move the rest. */
     private Scenario settled() {
         return bench.scenario().withPlacement(ground.lying().placements());
+    }
+
+    /** Gives the focus to a terminal that is not joined to anything, if there is one. */
+    public void focusFreeTerminal() {
+        Set<TerminalRef> joined = bench.scenario().links().stream()
+                .flatMap(link -> Stream.of(link.from(), link.to()))
+                .collect(Collectors.toSet());
+        bench.scenario().parts().stream()
+                .flatMap(part -> part.kind().terminals().stream().map(name -> new TerminalRef(part.id(), name)))
+                .filter(terminal -> !joined.contains(terminal))
+                .findFirst()
+                .ifPresent(ground::focusTerminal);
     }
 
     private Surface surface() {

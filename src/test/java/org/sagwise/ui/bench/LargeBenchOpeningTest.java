@@ -79,7 +79,7 @@ class LargeBenchOpeningTest {
     }
 
     private static Layouts.Asked asked(Scenario scenario) {
-        return new Layouts.Asked(scenario, 1, Drawing.BENCH);
+        return new Layouts.Asked(scenario, 1, false, Drawing.BENCH);
     }
 
     private static final class NoSettings implements SettingsStore {

@@ -38,7 +38,10 @@ class DocumentsTest {
             new DiskScenarios(new ScenarioReader(CatalogueLoader.builtIn()), () -> Locale.ENGLISH),
             answers,
             preferences,
-            (scenario, then) -> prepared(then));
+            (scenario, then) -> prepared(then),
+            new FileWitness(Path.of(
+                    System.getProperty("java.io.tmpdir"),
+                    "sagwise-open-" + ProcessHandle.current().pid())));
     private Optional<Runnable> beforeReady = Optional.empty();
 
     /** Something may happen while a bench is made ready. */
@@ -210,11 +213,72 @@ class DocumentsTest {
     }
 
     /** A person who knows in advance what to answer. */
+    @Test
+    void save_overAnotherProgramsChange_asksAndKeepsACopy() throws IOException {
+        Path path = file("Mine");
+        documents.open(path);
+        change();
+        String theirs = ScenarioWriter.write(Scenario.empty().withTitle("Theirs"));
+        Files.writeString(path, theirs);
+
+        assertFalse(documents.save(), "stays unless told otherwise");
+        assertEquals(1, answers.changes);
+        assertEquals(theirs, Files.readString(path));
+        documents.lookAround();
+        assertEquals(Documents.Rival.WRITER, documents.rivalProperty().get());
+
+        answers.overwrite = FileDialogs.Overwrite.KEEP_COPY;
+        assertTrue(documents.save());
+        assertTrue(Files.readString(path).contains("Changed"));
+        assertEquals(theirs, Files.readString(folder.resolve("Mine-other-1.sagwise.json")));
+        assertEquals(Documents.Rival.NONE, documents.rivalProperty().get());
+        change2();
+        assertTrue(documents.save(), "its own writing is no change");
+        assertEquals(2, answers.changes);
+    }
+
+    private void change2() {
+        bench.edit("rename", now -> now.withTitle("Again"));
+    }
+
+    @Test
+    void save_overAnotherProgramsChange_canGoElsewhere() throws IOException {
+        Path path = file("Mine");
+        documents.open(path);
+        change();
+        Files.writeString(path, "not even a scenario");
+        answers.overwrite = FileDialogs.Overwrite.SAVE_ELSEWHERE;
+        answers.toSave = Optional.of(folder.resolve("elsewhere.sagwise.json"));
+
+        assertTrue(documents.save());
+        assertEquals("not even a scenario", Files.readString(path));
+        assertTrue(Files.exists(folder.resolve("elsewhere.sagwise.json")));
+    }
+
+    @Test
+    void open_inTwoWindows_isNoticed() throws IOException {
+        Path path = file("Shared");
+        FileWitness other = new FileWitness(folder.resolve("open"));
+        FileWitness own = new FileWitness(folder.resolve("open"));
+        other.belongTo(path);
+        own.belongTo(path);
+        assertTrue(other.isAlone());
+        assertFalse(own.isAlone());
+
+        own.leave();
+        other.close();
+        own.belongTo(path);
+        assertTrue(own.isAlone());
+        own.close();
+    }
+
     private static final class Answers implements FileDialogs {
         private List<ScenarioStore.Trouble> textTroubles = List.of();
 
         private Optional<Path> toSave = Optional.empty();
         private Unsaved unsaved = Unsaved.STAY;
+        private Overwrite overwrite = Overwrite.STAY;
+        private int changes;
         private boolean mayReplace = true;
         private Runnable onTroubles;
         private String suggested;
@@ -240,6 +304,17 @@ class DocumentsTest {
         @Override
         public Unsaved askAboutUnsaved(String title) {
             return unsaved;
+        }
+
+        @Override
+        public Overwrite askAboutChanged(Path file) {
+            changes++;
+            return overwrite;
+        }
+
+        @Override
+        public void showNoCopy(Path file) {
+            notWritten.add("no copy");
         }
 
         @Override

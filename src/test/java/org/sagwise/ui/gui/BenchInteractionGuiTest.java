@@ -69,6 +69,7 @@ abstract class BenchInteractionGuiTest extends GuiTest {
 
     /** Space fires from anywhere but a field in which one types. */
     String firedWatts() {
+        openReadings();
         robot().interact(() -> node("bench").requestFocus());
         robot().press(KeyCode.SPACE);
         settle();

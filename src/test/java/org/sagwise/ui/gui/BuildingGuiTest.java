@@ -56,6 +56,7 @@ class BuildingGuiTest extends BenchInteractionGuiTest {
         joinByKeys("A-plus", KeyCode.UP, "coil-1");
         joinByKeys("A-minus", KeyCode.DOWN, "coil-2");
 
+        openReadings();
         // 4.2 V on 1 Ω through 22 mΩ.
         assertEquals("−16.89", text("ledger-coils-watts"));
     }

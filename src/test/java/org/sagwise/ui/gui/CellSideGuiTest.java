@@ -28,6 +28,7 @@ class CellSideGuiTest extends BenchInteractionGuiTest {
     void click_onTheSideWithAJointInHand_joinsIt() {
         twoCells();
         join("B-plus", "A-can");
+        openReadings();
 
         assertTrue(isThere("caution-joint-on-sound-wrap"));
     }

@@ -46,6 +46,7 @@ class ClockGuiTest extends GuiTest {
         settle();
         double full = given();
         robot().release(KeyCode.SPACE);
+        openClock();
         work("speed-600");
         work("clock-go");
         robot().press(KeyCode.SPACE);
@@ -71,6 +72,7 @@ class ClockGuiTest extends GuiTest {
         Files.write(file, DemoScenarios.bytes(PAIR));
         open(file.toString());
         settle();
+        openClock();
         work("clock-run-down");
         await(() -> isThere("halt-title") && !text("clock-time").equals("0:00.0"));
         JsonNode run = runJson(file);

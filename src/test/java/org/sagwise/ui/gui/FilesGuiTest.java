@@ -104,6 +104,7 @@ class FilesGuiTest extends GuiTest {
         settle();
         robot().interact(() -> ((TextField) node("title-field")).setText("Mine"));
         work("title-dialog-ok_done");
+        openExamples();
         work("example-one-cell-on-half-an-ohm");
         assertTrue(isThere("unsaved"));
 
@@ -111,6 +112,7 @@ class FilesGuiTest extends GuiTest {
         settle();
         assertEquals("Mine", text("bench-title"));
 
+        openExamples();
         work("example-one-cell-on-half-an-ohm");
         work("unsaved-no");
         assertEquals("One cell on half an ohm", text("bench-title"));

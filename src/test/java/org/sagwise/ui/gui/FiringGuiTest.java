@@ -92,6 +92,7 @@ class FiringGuiTest extends GuiTest {
 
     @Test
     void space_afterWorkingAnotherButton_stillFires() {
+        openExamples();
         work("example-two-in-a-row");
         robot().press(KeyCode.SPACE);
         settle();

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.concurrent.TimeoutException;
 import javafx.application.Application;
 import javafx.scene.Node;
+import javafx.scene.control.ButtonBase;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.AfterEach;
@@ -86,6 +87,28 @@ abstract class GuiTest {
         robot.interact(() -> node(id).requestFocus());
         robot.push(KeyCode.ENTER);
         settle();
+    }
+
+    /** Opens the column with the readings beside whatever else is open. */
+    void openReadings() {
+        if (!isThere("side")) {
+            robot.push(KeyCode.CONTROL, KeyCode.F9);
+            settle();
+        }
+    }
+
+    /** Opens the examples in the column at the left. */
+    void openExamples() {
+        robot.interact(() -> ((ButtonBase) node("tab-examples")).fire());
+        settle();
+    }
+
+    /** Opens the row with the clock. */
+    void openClock() {
+        if (!node("clock").isVisible()) {
+            robot.interact(() -> ((ButtonBase) node("clock-toggle")).fire());
+            settle();
+        }
     }
 
     void settle() {

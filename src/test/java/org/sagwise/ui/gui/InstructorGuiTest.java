@@ -173,6 +173,9 @@ class InstructorGuiTest extends GuiTest {
     void projector_turnedOn_leavesBenchStairsAndLesson() {
         work("instructor-lesson-01-close-the-ring");
         robot().interact(() -> node("fire").getScene().getWindow().requestFocus());
+        assertFalse(isThere("side"), "the lesson and the bench come first");
+        openReadings();
+        assertTrue(isThere("side"));
         robot().push(KeyCode.F12);
         settle();
 

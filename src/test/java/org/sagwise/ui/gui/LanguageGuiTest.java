@@ -54,6 +54,9 @@ class LanguageGuiTest extends GuiTest {
     @Test
     void window_inAMadeUpLanguage_hasNoWordsOutsideOfBrackets() throws Exception {
         openIn(MadeUpLanguage.CODE, MadeUpLanguage.program(language));
+        openExamples();
+        openReadings();
+        openClock();
         assertEquals(Set.of(), words());
 
         robot().interact(() -> ((Button) node("example-side-by-side-one-reversed")).fire());

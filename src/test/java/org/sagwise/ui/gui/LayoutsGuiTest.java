@@ -57,6 +57,24 @@ class LayoutsGuiTest extends GuiTest {
                         .orElseThrow();
     }
 
+    /**
+     * By hand: three contacts, button and coil are 1.015 Ω, the cells with B's two contacts 22 and
+     * 30 mΩ side by side: 4.2 V / 1.0277 Ω = 4.087 A, of which A gives 30 in 52.
+     */
+    @Test
+    void parallel_withLooseCoilAndButton_becomesACircuit() throws Exception {
+        Scenario loose =
+                Scenario.of("Loose", List.of(cell("A", 4.2, 22), cell("B", 4.2, 22), button(3), coil(1)), List.of());
+        open(saved(loose));
+        key(KeyCode.CONTROL, KeyCode.DIGIT1);
+        robot().press(KeyCode.SPACE);
+        settle();
+        String firing = text("limit-A");
+        robot().release(KeyCode.SPACE);
+
+        assertTrue(firing.startsWith("2.36 A"), firing);
+    }
+
     @Test
     void rows_ofSixCellsByMouse_areTheOnesThatAreChosen() throws Exception {
         openSix();

@@ -214,6 +214,7 @@ class LessonGuiTest extends GuiTest {
     void prediction_due_hidesCautionsUntilItIsIn() {
         click(FIRST);
         next();
+        openReadings();
         assertTrue(node("cautions-waiting").isVisible());
         assertFalse(robot().lookup(".caution-card").tryQuery().isPresent());
         assertEquals("Coil: what can be measured here is told once you have answered", spoken("part-coil"));

@@ -85,7 +85,7 @@ class NewBenchGuiTest extends GuiTest {
         takeAndLay();
         assertTrue(hint().getMaxY() < benchMiddle());
         robot().push(KeyCode.M);
-        for (int i = 0; i < 3; i++) {
+        for (int i = 0; i < 5; i++) {
             robot().push(KeyCode.UP);
         }
         robot().push(KeyCode.ENTER);

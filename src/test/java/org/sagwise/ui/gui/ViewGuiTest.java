@@ -92,8 +92,12 @@ class ViewGuiTest extends GuiTest {
     }
 
     @Test
-    void examples_hidden_giveTheBenchTheirRoom() throws Exception {
+    void examples_openedAndHidden_giveTheBenchTheirRoom() throws Exception {
         open();
+        assertFalse(isThere("examples"), "closed until somebody asks");
+        robot().push(KeyCode.CONTROL, KeyCode.F9).push(KeyCode.F9);
+        settle();
+        assertTrue(isThere("examples"));
         double before = ((Region) node("bench")).getWidth();
         robot().push(KeyCode.F9);
         settle();

@@ -6,86 +6,117 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
 import org.sagwise.ui.shell.Arrangement.CurvesPlace;
+import org.sagwise.ui.shell.Arrangement.NoticePlace;
 import org.sagwise.ui.shell.Arrangement.Room;
 import org.sagwise.ui.shell.Arrangement.Wanted;
 
 class ArrangementTest {
 
-    private static final Room WIDE = new Room(1280, 720, 1);
+    private static final Room LAPTOP = new Room(1280, 720, 1);
+    private static final Room LARGE = new Room(1920, 1080, 1);
+
+    /** A bench of one's own, with both columns and the curves. */
+    private static final Wanted BENCH = new Wanted(false, false, true, false, true, false, true, false, false);
+
+    private static Wanted lesson(boolean twoBenches) {
+        return new Wanted(true, twoBenches, true, false, true, false, false, false, false);
+    }
 
     @Test
-    void of_wideWindow_showsBothColumns() {
-        Arrangement arrangement = Arrangement.of(bench(), WIDE);
+    void of_laptop_showsOneColumnAndTheNoticeInIt() {
+        assertEquals(
+                new Arrangement(true, false, NoticePlace.UNDER_LEFT, CurvesPlace.FOOT, false),
+                Arrangement.of(BENCH, LAPTOP));
+        Wanted closed = new Wanted(false, false, false, false, true, false, true, false, false);
+        assertEquals(
+                new Arrangement(false, true, NoticePlace.UNDER_READINGS, CurvesPlace.FOOT, false),
+                Arrangement.of(closed, LAPTOP));
+    }
 
-        assertEquals(new Arrangement(true, true, true, CurvesPlace.FOOT, false), arrangement);
+    @Test
+    void of_laptopWhereBothAreAskedFor_showsBoth() {
+        Wanted both = new Wanted(false, false, true, false, true, true, true, false, false);
+
+        assertTrue(Arrangement.of(both, LAPTOP).left());
+        assertTrue(Arrangement.of(both, LAPTOP).side());
+        assertFalse(Arrangement.of(both, new Room(1280, 720, 1.5)).left());
+    }
+
+    @Test
+    void of_largeWindow_showsBothColumns() {
+        assertEquals(
+                new Arrangement(true, true, NoticePlace.UNDER_READINGS, CurvesPlace.FOOT, true),
+                Arrangement.of(BENCH, LARGE));
+    }
+
+    @Test
+    void of_noColumnWanted_leavesTheBenchAlone() {
+        Wanted none = new Wanted(false, false, false, false, false, false, false, false, false);
+
+        assertEquals(
+                new Arrangement(false, false, NoticePlace.FOOT, CurvesPlace.NOWHERE, false),
+                Arrangement.of(none, LAPTOP));
     }
 
     @Test
     void of_largeText_leavesOutTheLeftColumnAndMovesTheNotice() {
-        Arrangement arrangement = Arrangement.of(bench(), new Room(1280, 720, 1.5));
+        Arrangement arrangement = Arrangement.of(BENCH, new Room(1280, 720, 1.5));
 
         assertFalse(arrangement.left());
         assertTrue(arrangement.side());
-        assertFalse(arrangement.noticeBeside());
+        assertEquals(NoticePlace.FOOT, arrangement.notice());
     }
 
     @Test
     void of_largeTextAndTurnOfTheLeftColumn_leavesOutTheReadings() {
-        Wanted building = new Wanted(false, false, true, true, false, false, false);
+        Wanted building = new Wanted(false, false, true, true, true, false, false, false, false);
 
         assertTrue(Arrangement.of(building, new Room(1280, 720, 1.5)).left());
         assertFalse(Arrangement.of(building, new Room(1280, 720, 1.5)).side());
-        assertTrue(Arrangement.of(building, WIDE).side());
+        assertTrue(Arrangement.of(building, LARGE).side());
     }
 
     @Test
     void of_lessonInNarrowWindow_keepsItsColumnAndLeavesOutTheReadings() {
-        Wanted lesson = new Wanted(true, false, false, false, false, false, false);
-        Arrangement arrangement = Arrangement.of(lesson, new Room(900, 720, 1));
+        Arrangement arrangement = Arrangement.of(lesson(false), new Room(900, 720, 1));
 
         assertTrue(arrangement.left());
         assertFalse(arrangement.side());
     }
 
     @Test
-    void of_twoBenches_needMoreWidthThanThreeColumns() {
-        Wanted comparing = new Wanted(true, true, true, false, false, false, false);
-
-        assertFalse(Arrangement.of(comparing, WIDE).side());
-        assertTrue(Arrangement.of(comparing, new Room(1920, 1080, 1)).side());
+    void of_twoBenches_needMoreWidthThanOneColumn() {
+        assertFalse(Arrangement.of(lesson(true), LAPTOP).side());
+        assertTrue(Arrangement.of(lesson(true), LARGE).side());
     }
 
     @Test
     void of_projected_showsTheBenchAlone() {
-        Wanted projected = new Wanted(false, false, true, false, false, false, true);
+        Wanted projected = new Wanted(false, false, true, false, true, true, false, false, true);
 
-        assertEquals(new Arrangement(false, false, false, CurvesPlace.NOWHERE, false), Arrangement.of(projected, WIDE));
+        assertEquals(
+                new Arrangement(false, false, NoticePlace.FOOT, CurvesPlace.NOWHERE, false),
+                Arrangement.of(projected, LAPTOP));
     }
 
     @Test
     void of_largeWindow_givesNamesOnTheShelfOneLine() {
-        assertTrue(Arrangement.of(bench(), new Room(1920, 1080, 1)).roomy());
-        assertFalse(Arrangement.of(bench(), new Room(1920, 1080, 1.5)).roomy());
+        assertTrue(Arrangement.of(BENCH, LARGE).roomy());
+        assertFalse(Arrangement.of(BENCH, new Room(1920, 1080, 1.5)).roomy());
     }
 
     @Test
     void of_lowWindow_drawsCurvesInsteadOfTheBench() {
         assertEquals(
                 CurvesPlace.INSTEAD_OF_BENCH,
-                Arrangement.of(bench(), new Room(1280, 500, 1)).curves());
+                Arrangement.of(BENCH, new Room(1280, 500, 1)).curves());
     }
 
     @Test
     void of_graveHalt_letsCurvesWaitUnlessThereIsHeightForBoth() {
-        Wanted grave = new Wanted(false, false, true, false, true, true, false);
+        Wanted grave = new Wanted(false, false, true, false, true, false, true, true, false);
 
-        assertEquals(CurvesPlace.NOWHERE, Arrangement.of(grave, WIDE).curves());
-        assertEquals(
-                CurvesPlace.FOOT, Arrangement.of(grave, new Room(1920, 1080, 1)).curves());
-    }
-
-    /** A bench of one's own, with both columns and the curves. */
-    private static Wanted bench() {
-        return new Wanted(false, false, true, false, true, false, false);
+        assertEquals(CurvesPlace.NOWHERE, Arrangement.of(grave, LAPTOP).curves());
+        assertEquals(CurvesPlace.FOOT, Arrangement.of(grave, LARGE).curves());
     }
 }
