@@ -32,6 +32,7 @@ public final class AboutDialog {
             new Work("picocli", "Apache-2.0", "picocli"),
             new Work("ZXing", "Apache-2.0", "core"),
             new Work("commonmark-java", "BSD-2-Clause", "commonmark"),
+            new Work("TeaVM", "Apache-2.0", "teavm"),
             new Work("Source Sans 3", "OFL-1.1", ""));
 
     private AboutDialog() {}
