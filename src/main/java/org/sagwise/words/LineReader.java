@@ -50,8 +50,9 @@ final class LineReader {
         if (recipe.shorts().containsKey(WirePlace.COIL) && recipe.coils().isEmpty()) {
             complaints.add(Complaint.of(shortPlace, WordsFault.NO_COIL_TO_SHORT));
         }
+        boolean unclear = !complaints.isEmpty();
         coilNumbers.forEach((coil, span) -> {
-            if (coil >= recipe.coils().size()) {
+            if (coil >= recipe.coils().size() && !unclear) {
                 complaints.add(Complaint.of(span, WordsFault.NO_SUCH_COIL, String.valueOf(coil + 1)));
             }
         });
@@ -59,7 +60,7 @@ final class LineReader {
     }
 
     private void lettered(int cell, Span span) {
-        boolean unclear = complaints.stream().anyMatch(it -> it.finding().problem() == WordsFault.WHICH_LAYOUT);
+        boolean unclear = recipe.layout().isEmpty() && !complaints.isEmpty();
         if (cell < recipe.count() || unclear) {
             return;
         }
@@ -80,6 +81,18 @@ final class LineReader {
     }
 
     private void clause(List<Item> items) {
+        List<Item> unread = items.stream()
+                .filter(item -> item instanceof Item.Strange || item instanceof Item.Odd)
+                .toList();
+        if (!unread.isEmpty()) {
+            // What else such a clause would be blamed for is but an echo; how the cells lie is still wanted.
+            unread.forEach(item -> complaints.add(TermReader.strange(item, catalogue)));
+            items.stream()
+                    .filter(Item.Arranged.class::isInstance)
+                    .map(Item.Arranged.class::cast)
+                    .forEach(this::arrange);
+            return;
+        }
         if (items.get(0) instanceof Item.Letter) {
             if (items.stream().anyMatch(this::isAboutJoint)) {
                 joint(items);

@@ -13,6 +13,7 @@ import javafx.scene.layout.Region;
 import javafx.stage.Modality;
 import javafx.stage.Stage;
 import org.sagwise.assessment.Moment;
+import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.ShareText;
 import org.sagwise.plan.CheckStep;
 import org.sagwise.scenario.Scenario;
@@ -36,6 +37,8 @@ public final class ShareDesk {
     private static final double COMPARE_HEIGHT = 800;
     private static final double MEASURED_WIDTH = 860;
     private static final double MEASURED_HEIGHT = 620;
+    private static final double WORDS_WIDTH = 1100;
+    private static final double WORDS_HEIGHT = 680;
 
     private final BenchModel bench;
     private final DoubleSupplier clockS;
@@ -136,6 +139,22 @@ public final class ShareDesk {
                 MEASURED_HEIGHT,
                 Modality.WINDOW_MODAL,
                 new Subscriptions()));
+    }
+
+    /** Asks for a bench in one line of words, and makes it. */
+    public void fromWords() {
+        AtomicReference<Stage> window = new AtomicReference<>();
+        Subscriptions subscriptions = new Subscriptions();
+        WordsPane pane = new WordsPane(
+                CatalogueLoader.builtIn(),
+                compared.assess(),
+                compared.looks(),
+                wording(),
+                LatestTask.in(behindTheScenes),
+                found -> leave(window.get(), found),
+                subscriptions);
+        window.set(windows.open(
+                wording().say("words.title"), pane, WORDS_WIDTH, WORDS_HEIGHT, Modality.WINDOW_MODAL, subscriptions));
     }
 
     private void leave(Stage window, Scenario found) {

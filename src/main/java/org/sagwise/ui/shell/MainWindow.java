@@ -279,6 +279,11 @@ public final class MainWindow {
     }
 
     private void showStartPage() {
-        StartPage.show(models.offers().examples(), models.offers().thumbnails(), dialogs, door -> frame().enter(door));
+        StartPage.show(
+                models.offers().examples(),
+                models.offers().thumbnails(),
+                dialogs,
+                door -> frame().enter(door),
+                commands.get("new-words").action());
     }
 }

@@ -40,7 +40,10 @@ public final class StartPage {
 
     private StartPage() {}
 
-    public static void show(List<Example> examples, Thumbnails pictures, Dialogs dialogs, Way way) {
+    /**
+     * @param inWords asks for a bench in one line of words
+     */
+    public static void show(List<Example> examples, Thumbnails pictures, Dialogs dialogs, Way way, Runnable inWords) {
         HBox doors = new HBox();
         doors.getStyleClass().add("doors");
         Runnable[] chosen = {() -> {}};
@@ -52,7 +55,15 @@ public final class StartPage {
             });
             doors.getChildren().add(button);
         }
-        dialogs.ask("doors-dialog", dialogs.wording().say("doors.title"), doors, List.of(dialogs.leave("doors.look")));
+        Button words = new Button(dialogs.wording().say("doors.words"));
+        words.setId("door-words");
+        words.setOnAction(event -> {
+            chosen[0] = inWords;
+            words.getScene().getWindow().hide();
+        });
+        VBox page = new VBox(doors, words);
+        page.getStyleClass().add("doors-page");
+        dialogs.ask("doors-dialog", dialogs.wording().say("doors.title"), page, List.of(dialogs.leave("doors.look")));
         chosen[0].run();
     }
 
