@@ -50,6 +50,11 @@ final class LessonConditions {
         String head() {
             return keys.get(0).name();
         }
+
+        /** Also with the keys that say which reading, when, and how much it shall be. */
+        private Check ofReading() {
+            return new Check(Stream.concat(keys.stream(), READING.stream()).toList(), reader);
+        }
     }
 
     private static final String TEXT = "{'type': 'string'}";
@@ -74,19 +79,20 @@ final class LessonConditions {
 
     /** All checks; {@code LessonSchemaTest} makes of them what the JSON Schema says of conditions. */
     static final List<Check> CHECKS = List.of(
-            check(LessonConditions::reading, Key.needed("part", TEXT), READING),
+            check(LessonConditions::reading, Key.needed("part", TEXT)).ofReading(),
             check(
-                    LessonConditions::every,
-                    Key.needed("every", "{'type': 'string', 'description': 'Kind of part.'}"),
-                    List.of(Key.optional("count", whole(1))),
-                    READING),
+                            LessonConditions::every,
+                            Key.needed("every", "{'type': 'string', 'description': 'Kind of part.'}"),
+                            Key.optional("count", whole(1)))
+                    .ofReading(),
             ofTerminals("joined", Condition.Joined::new),
             ofTerminals("apart", Condition.Apart::new),
             ofTerminals("probes", Condition.ProbesOn::new),
             check(
                     LessonConditions::layout,
                     Key.needed("layout", "{'enum': ['series', 'parallel']}"),
-                    List.of(Key.optional("cells", whole(2)), Key.optional("turned", whole(0)))),
+                    Key.optional("cells", whole(2)),
+                    Key.optional("turned", whole(0))),
             check(LessonConditions::button, Key.needed("button", "{'enum': ['held', 'released']}")),
             ofWord("caution", Condition.CautionShown::new),
             ofWord("no_caution", Condition.CautionGone::new),
@@ -96,12 +102,8 @@ final class LessonConditions {
 
     private LessonConditions() {}
 
-    @SafeVarargs
-    private static Check check(Function<Fields, Optional<Condition>> reader, Key head, List<Key>... more) {
-        return new Check(
-                Stream.concat(Stream.of(head), Stream.of(more).flatMap(List::stream))
-                        .toList(),
-                reader);
+    private static Check check(Function<Fields, Optional<Condition>> reader, Key... keys) {
+        return new Check(List.of(keys), reader);
     }
 
     private static Check ofTerminals(String head, BiFunction<TerminalRef, TerminalRef, Condition> maker) {
