@@ -132,23 +132,12 @@ final class ConductorPainter {
     /** A small lens of metal where two parts touch. */
     private void lens(LinkRoute route) {
         GridPoint middle = route.middle();
-        boolean level = isLevelAt(route, middle);
+        boolean level = route.isLevelAt(middle);
         double along = 5.5;
         double across = 13;
         Oval lens = level
                 ? new Oval(middle.x(), middle.y(), along, across)
                 : new Oval(middle.x(), middle.y(), across, along);
         pen.shape(lens, Tone.METAL_LIGHT, Tone.CONDUCTOR_EDGE, 1.8);
-    }
-
-    private static boolean isLevelAt(LinkRoute route, GridPoint middle) {
-        for (int i = 1; i < route.points().size(); i++) {
-            GridPoint one = route.points().get(i - 1);
-            GridPoint other = route.points().get(i);
-            if (Line.between(one.point(), other.point()).distance(middle.x(), middle.y()) < 1) {
-                return one.y() == other.y();
-            }
-        }
-        return true;
     }
 }

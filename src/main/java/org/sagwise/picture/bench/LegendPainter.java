@@ -16,6 +16,7 @@ import org.sagwise.picture.look.Tone;
 import org.sagwise.picture.pen.Align;
 import org.sagwise.picture.scene.BenchScene;
 import org.sagwise.picture.scene.BenchView;
+import org.sagwise.picture.scene.Detail;
 import org.sagwise.picture.scene.Figures;
 import org.sagwise.picture.scene.PotentialScale;
 import org.sagwise.quantity.Digits;
@@ -25,7 +26,7 @@ import org.sagwise.quantity.Unit;
  * The colour scale of potential above its lowest place, in the corner of the window where it covers
  * least.
  */
-final class LegendPainter {
+public final class LegendPainter {
 
     private static final int STEPS = 33;
     private static final double WIDTH = 136;
@@ -44,6 +45,40 @@ final class LegendPainter {
         this.figures = Figures.of(scene);
     }
 
+    /** A view of all of a bench in which its legend covers nothing: the bench gives way to it where it must. */
+    public static BenchView fit(BenchScene scene, double width, double height) {
+        Box bounds = scene.layout().bounds();
+        BenchView whole = BenchView.fit(bounds, width, height);
+        if (!scene.shows(Detail.LEGEND) || scene.isSchematic() || isClear(scene, whole)) {
+            return whole;
+        }
+        Box place = place(scene, whole);
+        double aside = place.width() + EDGE;
+        double above = place.height() + EDGE;
+        BenchView right = moved(BenchView.fit(bounds, width - aside, height), width, height, aside);
+        BenchView up = moved(BenchView.fit(bounds, width, height - above), width, height, 0);
+        return right.scale() >= up.scale() ? right : up;
+    }
+
+    /** A view in a larger window, its own one so far from the left. */
+    private static BenchView moved(BenchView view, double width, double height, double aside) {
+        return new BenchView(width, height, view.scale(), view.left() - aside / view.scale(), view.top());
+    }
+
+    private static boolean isClear(BenchScene scene, BenchView view) {
+        return covered(scene, view, place(scene, view)) == 0;
+    }
+
+    private static Box place(BenchScene scene, BenchView view) {
+        double line = TextStyle.SMALL.lineHeight(scene.layout().textScale());
+        int bars = isHot(scene) ? 2 : 1;
+        return corner(scene, view, bars * (2 * line + BAR + 8) - 2);
+    }
+
+    private static boolean isHot(BenchScene scene) {
+        return scene.readings().coils().stream().anyMatch(coil -> coil.temperatureC() >= CoilPainter.WARM_C);
+    }
+
     void paint(PotentialScale scale) {
         List<Bar> bars = new ArrayList<>();
         bars.add(new Bar(
@@ -51,8 +86,7 @@ final class LegendPainter {
                 ColourScale.CIVIDIS,
                 volts(0),
                 volts(scale.highV() - scale.lowV())));
-        boolean hot = scene.readings().coils().stream().anyMatch(coil -> coil.temperatureC() >= CoilPainter.WARM_C);
-        if (hot) {
+        if (isHot(scene)) {
             bars.add(new Bar(
                     figures.texts().say("legend.heat"),
                     ColourScale.INFERNO,
@@ -61,8 +95,8 @@ final class LegendPainter {
         }
         double line = TextStyle.SMALL.lineHeight(pen.textScale());
         double each = 2 * line + BAR + 8;
-        Box place = corner(WIDTH, bars.size() * each - 2);
-        if (covered(place) > 0) {
+        Box place = place(scene, view);
+        if (covered(scene, view, place) > 0) {
             pen.fill(Round.between(place.x() - 7, place.y() - 5, place.right() + 7, place.bottom() + 3, 8), Tone.FELT);
         }
         double y = place.y();
@@ -102,14 +136,14 @@ final class LegendPainter {
         pen.text(text, x, y, TextStyle.SMALL, Tone.MUTED, align);
     }
 
-    private Box corner(double width, double height) {
-        double right = view.width() - EDGE - width;
+    private static Box corner(BenchScene scene, BenchView view, double height) {
+        double right = view.width() - EDGE - WIDTH;
         double low = view.height() - EDGE - height;
         Box best = null;
         double least = Double.MAX_VALUE;
         for (double[] at : new double[][] {{EDGE, low}, {right, low}, {EDGE, EDGE}, {right, EDGE}}) {
-            Box place = new Box(at[0], at[1], width, height);
-            double covered = covered(place);
+            Box place = new Box(at[0], at[1], WIDTH, height);
+            double covered = covered(scene, view, place);
             if (covered < least) {
                 least = covered;
                 best = place;
@@ -119,7 +153,7 @@ final class LegendPainter {
     }
 
     /** How much of the bench lies under a place: areas of parts and figures, lengths of links. */
-    private double covered(Box place) {
+    private static double covered(BenchScene scene, BenchView view, Box place) {
         double covered = 0;
         for (PartBox box : scene.layout().parts()) {
             covered += common(place, view.toWindow(box.body().box()));
@@ -131,11 +165,11 @@ final class LegendPainter {
         if (scene.layout().probes().isPresent()) {
             covered += common(
                     place, view.toWindow(scene.layout().probes().get().card().box()));
-            covered += crossed(place, scene.layout().probes().get().redLead());
-            covered += crossed(place, scene.layout().probes().get().blackLead());
+            covered += crossed(view, place, scene.layout().probes().get().redLead());
+            covered += crossed(view, place, scene.layout().probes().get().blackLead());
         }
         for (LinkRoute route : scene.layout().routes()) {
-            covered += crossed(place, route.points());
+            covered += crossed(view, place, route.points());
         }
         return covered;
     }
@@ -144,7 +178,7 @@ final class LegendPainter {
         return one.common(other).area();
     }
 
-    private double crossed(Box place, List<GridPoint> way) {
+    private static double crossed(BenchView view, Box place, List<GridPoint> way) {
         double crossed = 0;
         for (int i = 1; i < way.size(); i++) {
             Line stretch = Line.between(

@@ -131,14 +131,6 @@ public final class StillPainter {
     }
 
     private static void flags(ThemedPen pen, BenchScene scene) {
-        for (PartBox box : scene.layout().parts()) {
-            scene.signalOf(box.id()).ifPresent(signal -> {
-                if (scene.isSchematic()) {
-                    FlagPainter.plantBySymbol(pen, box, signal);
-                } else {
-                    FlagPainter.plant(pen, box, signal);
-                }
-            });
-        }
+        FlagPlaces.of(scene).forEach(place -> FlagPainter.plant(pen, place));
     }
 }

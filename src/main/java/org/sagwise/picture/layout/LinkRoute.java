@@ -2,6 +2,7 @@ package org.sagwise.picture.layout;
 
 import java.util.List;
 import org.sagwise.picture.geometry.GridPoint;
+import org.sagwise.picture.geometry.Line;
 
 /**
  * The way of a link from its first terminal to its second.
@@ -17,19 +18,36 @@ public record LinkRoute(int link, List<GridPoint> points) {
 
     /** The point half way along. */
     public GridPoint middle() {
-        double half = length(points) / 2;
+        return at(0.5);
+    }
+
+    /** The point so far along, 0 at its start and 1 at its end. */
+    public GridPoint at(double along) {
+        double left = length(points) * along;
         for (int i = 1; i < points.size(); i++) {
             GridPoint one = points.get(i - 1);
             GridPoint other = points.get(i);
             double stretch = one.distance(other);
-            if (stretch > 0 && half <= stretch) {
-                double share = half / stretch;
+            if (stretch > 0 && left <= stretch) {
+                double share = left / stretch;
                 return new GridPoint((int) Math.round(one.x() + share * (other.x() - one.x())), (int)
                         Math.round(one.y() + share * (other.y() - one.y())));
             }
-            half -= stretch;
+            left -= stretch;
         }
         return points.get(0);
+    }
+
+    /** Whether it runs from left to right, or back, at one of its points. */
+    public boolean isLevelAt(GridPoint point) {
+        for (int i = 1; i < points.size(); i++) {
+            GridPoint one = points.get(i - 1);
+            GridPoint other = points.get(i);
+            if (Line.between(one.point(), other.point()).distance(point.x(), point.y()) < 1) {
+                return one.y() == other.y();
+            }
+        }
+        return true;
     }
 
     private static double length(List<GridPoint> points) {

@@ -8,6 +8,7 @@ import org.sagwise.hazard.Caution;
 import org.sagwise.hazard.CautionTexts;
 import org.sagwise.picture.bench.ChevronPainter;
 import org.sagwise.picture.bench.FlagPainter;
+import org.sagwise.picture.bench.LegendPainter;
 import org.sagwise.picture.bench.StillPainter;
 import org.sagwise.picture.geometry.Box;
 import org.sagwise.picture.layout.BenchLayout;
@@ -107,7 +108,7 @@ final class Page implements Sheet {
     private void bench(Pen surface, double benchHeight) {
         BenchLayout layout = BenchLayout.of(assessment.scenario(), 1, drawing);
         BenchScene scene = BenchScene.of(assessment, layout, theme, locale);
-        BenchView view = BenchView.fit(layout.bounds(), width, benchHeight);
+        BenchView view = LegendPainter.fit(scene, width, benchHeight);
         StillPainter.paint(surface, scene, view);
         ChevronPainter.paintStill(surface, scene, view);
     }
