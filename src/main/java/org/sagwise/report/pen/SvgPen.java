@@ -1,5 +1,6 @@
 package org.sagwise.report.pen;
 
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.sagwise.picture.geometry.Box;
 import org.sagwise.picture.geometry.Line;
@@ -14,6 +15,8 @@ import org.sagwise.picture.pen.Face;
 import org.sagwise.picture.pen.Pen;
 import org.sagwise.picture.pen.Stroke;
 import org.sagwise.picture.pen.Typeface;
+import org.sagwise.text.Printable;
+import org.sagwise.text.Signs;
 
 /**
  * Draws as text of SVG 1.1, an element a stroke, in no more than one line each. Nothing has an id and
@@ -30,10 +33,41 @@ public final class SvgPen implements Pen {
 
     private final StringBuilder out = new StringBuilder();
     private final long unit;
+    private final Letters letters;
+
+    /** Draws letters as outlines. */
+    public interface Letters {
+
+        /**
+         * The outlines of a text as the data of a path; empty to leave it to the reader's typefaces.
+         *
+         * @param x of its left end
+         * @param y of the baseline
+         * @param lengths how lengths are written
+         */
+        Optional<String> drawn(String text, double x, double y, Face face, Lengths lengths);
+    }
+
+    /** How lengths are written. */
+    public interface Lengths {
+        String say(double length);
+    }
 
     /** @param decimals how many decimals of a length are written */
     public SvgPen(int decimals) {
+        this(decimals, (text, x, y, face, lengths) -> Optional.empty());
+    }
+
+    /**
+     * A pen whose letters look the same to every reader, also to one that has not our typeface and knows nothing of a
+     * text's width. The text itself lies over them unseen, to be searched, copied and read aloud.
+     *
+     * @param decimals how many decimals of a length are written
+     * @param letters draws what is seen of them
+     */
+    public SvgPen(int decimals, Letters letters) {
         this.unit = Math.round(Math.pow(10, decimals));
+        this.letters = letters;
     }
 
     /**
@@ -72,6 +106,12 @@ public final class SvgPen implements Pen {
 
     @Override
     public void text(String text, double x, double y, Align align, Face face, Colour colour) {
+        Optional<String> drawn = letters.drawn(text, face.left(text, x, align), y, face, this::number);
+        drawn.ifPresent(path -> out.append("<path d=\"")
+                .append(path)
+                .append('"')
+                .append(colour(" fill", colour))
+                .append("/>\n"));
         out.append("<text").append(attribute("x", x)).append(attribute("y", y));
         if (align != Align.LEFT) {
             out.append(align == Align.MIDDLE ? " text-anchor=\"middle\"" : " text-anchor=\"end\"");
@@ -80,7 +120,7 @@ public final class SvgPen implements Pen {
         if (face.weight() == Typeface.Weight.BOLD) {
             out.append(" font-weight=\"bold\"");
         }
-        out.append(colour(" fill", colour))
+        out.append(drawn.isPresent() ? " fill=\"#000\" fill-opacity=\"0\"" : colour(" fill", colour))
                 .append(attribute("textLength", face.width(text)))
                 .append(" lengthAdjust=\"spacingAndGlyphs\">")
                 .append(escaped(text))
@@ -191,8 +231,9 @@ public final class SvgPen implements Pen {
         return sign + parts / unit + "." + decimals;
     }
 
+    /** What makes text run the other way is shown as a question mark, here as on a terminal. */
     private static String escaped(String text) {
-        return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
+        return Printable.line(text, Signs.PRINT).replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
     }
 
     /** A path as its attribute says it. */
