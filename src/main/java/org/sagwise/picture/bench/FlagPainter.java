@@ -1,11 +1,8 @@
 package org.sagwise.picture.bench;
 
 import org.sagwise.hazard.Signal;
-import org.sagwise.picture.geometry.GridBox;
 import org.sagwise.picture.geometry.Oval;
 import org.sagwise.picture.geometry.Path;
-import org.sagwise.picture.layout.LabelSide;
-import org.sagwise.picture.layout.PartBox;
 import org.sagwise.picture.look.ThemedPen;
 import org.sagwise.picture.look.Tone;
 

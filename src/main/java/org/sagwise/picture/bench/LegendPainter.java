@@ -39,7 +39,7 @@ public final class LegendPainter {
     private final Figures figures;
 
     LegendPainter(ThemedPen pen, BenchScene scene, BenchView view) {
-        this.pen = pen;
+        this.pen = pen.written(textScale(scene, view));
         this.scene = scene;
         this.view = view;
         this.figures = Figures.of(scene);
@@ -70,9 +70,14 @@ public final class LegendPainter {
     }
 
     private static Box place(BenchScene scene, BenchView view) {
-        double line = TextStyle.SMALL.lineHeight(scene.layout().textScale());
+        double line = TextStyle.SMALL.lineHeight(textScale(scene, view));
         int bars = isHot(scene) ? 2 : 1;
         return corner(scene, view, bars * (2 * line + BAR + 8) - 2);
+    }
+
+    /** Its words are as large as the figures on the bench come out, and never smaller than usual. */
+    private static double textScale(BenchScene scene, BenchView view) {
+        return Math.max(1, scene.layout().textScale() * Math.min(1, view.scale()));
     }
 
     private static boolean isHot(BenchScene scene) {

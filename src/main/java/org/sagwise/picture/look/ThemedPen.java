@@ -53,6 +53,11 @@ public final class ThemedPen {
         this.lineScale = lineScale;
     }
 
+    /** The same pen with text in another size. */
+    public ThemedPen written(double otherTextScale) {
+        return new ThemedPen(surface, theme, otherTextScale, zoom, lineScale);
+    }
+
     public Theme theme() {
         return theme;
     }

@@ -10,8 +10,12 @@ final class StairInk {
 
     private StairInk() {}
 
-    /** Colour of a step's words and edges. */
+    /** A board takes what cells give, as a load does, though it gives on what it takes. */
     static Tone ink(Kind kind) {
+        return kind == Kind.BOARD ? Tone.LOAD : sorted(kind);
+    }
+
+    private static Tone sorted(Kind kind) {
         return switch (kind.sort()) {
             case SOURCE -> Tone.CLIMB;
             case SAG -> Tone.SAG;
@@ -22,6 +26,9 @@ final class StairInk {
     }
 
     private static Tone ground(Kind kind) {
+        if (kind == Kind.BOARD) {
+            return Tone.LOAD_GROUND;
+        }
         return switch (kind.sort()) {
             case SOURCE -> Tone.CLIMB_GROUND;
             case SAG -> Tone.SAG_GROUND;
@@ -33,10 +40,19 @@ final class StairInk {
 
     /** Fills a block: sag hatched, an open gap only outlined, a cell that is gone down barred. */
     static void block(ThemedPen pen, Box block, Kind kind, boolean backward) {
+        block(pen, block, kind, backward, false);
+    }
+
+    /**
+     * Fills a block.
+     *
+     * @param stopped whether nothing flows through what lets current pass when it works
+     */
+    static void block(ThemedPen pen, Box block, Kind kind, boolean backward, boolean stopped) {
         if (block.height() < 0.4) {
             return;
         }
-        if (kind == Kind.GAP) {
+        if (kind == Kind.GAP || stopped) {
             pen.drawDashed(block, Tone.MUTED, 1.4, 5, 4);
             return;
         }

@@ -17,6 +17,9 @@ import org.sagwise.reading.Staircase.Step;
  */
 record StairOrder(List<Step> steps, List<Lane> lanes) {
 
+    /** Ways whose losses differ by less are alike, V. */
+    private static final double LEAST_V = 1e-3;
+
     static StairOrder of(Staircase staircase) {
         int count = staircase.steps().size();
         List<Lane> lanes = new ArrayList<>();
@@ -91,6 +94,32 @@ record StairOrder(List<Step> steps, List<Lane> lanes) {
             case CELL, SUPPLY, CHARGER -> true;
             default -> false;
         };
+    }
+
+    /**
+     * The way on which most is lost: the main one, or the one that goes along a lane with a load in place of the
+     * stretch that it stands beside. All have the same rest voltages.
+     */
+    List<Step> lossiestWay() {
+        List<Step> worst = steps;
+        for (Lane lane : lanes) {
+            boolean hasLoad = lane.steps().stream().anyMatch(step -> step.kind().sort() == Staircase.Sort.LOAD);
+            boolean inOrder = lane.afterStep() <= lane.untilStep();
+            if (hasLoad && inOrder && !hasSource(steps.subList(lane.afterStep(), lane.untilStep()))) {
+                List<Step> way = new ArrayList<>(steps.subList(0, lane.afterStep()));
+                way.addAll(lane.steps());
+                way.addAll(steps.subList(lane.untilStep(), steps.size()));
+                worst = lostV(way) > lostV(worst) + LEAST_V ? way : worst;
+            }
+        }
+        return worst;
+    }
+
+    private static double lostV(List<Step> way) {
+        return way.stream()
+                .filter(step -> step.kind().sort() != Staircase.Sort.LOAD && !isSource(step.kind()))
+                .mapToDouble(step -> -step.riseV())
+                .sum();
     }
 
     /** Lowest potential of all steps and lanes, V. */

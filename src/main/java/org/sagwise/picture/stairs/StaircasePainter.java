@@ -12,6 +12,7 @@ import org.sagwise.picture.look.ThemedPen;
 import org.sagwise.picture.look.Tone;
 import org.sagwise.picture.pen.Align;
 import org.sagwise.picture.pen.Pen;
+import org.sagwise.reading.Staircase;
 import org.sagwise.reading.Staircase.Step;
 
 /**
@@ -26,6 +27,9 @@ public final class StaircasePainter {
 
     /** Room for words over the highest step. */
     static final double HEADROOM = 20;
+
+    /** Less flows through nothing that works, A. */
+    private static final double NO_CURRENT_A = 1e-3;
 
     /** Steps lower than this, in pixels, are named in the lens alone. */
     private static final double LEAST_BESIDE_LENS = 5;
@@ -54,12 +58,13 @@ public final class StaircasePainter {
     /** The lens, if there is room for one and it enlarges anything. */
     private Optional<LossLens> lens() {
         boolean room = width >= LEAST_WIDTH_FOR_LENS && axis.bottom() - axis.top() >= 80;
-        if (!room || !Losses.canBeSeen(order.steps())) {
+        List<Step> way = order.lossiestWay();
+        if (!room || !Losses.canBeSeen(way)) {
             return Optional.empty();
         }
         Box card = new Box(lensLeft(), 10, width - lensLeft() - 12, height - 20);
         int most = LossLens.columns(card.width(), scene.textScale()) - 1;
-        return Losses.of(order.steps(), most)
+        return Losses.of(way, most)
                 .map(losses -> new LossLens(losses, card, axis.perVolt(), words, scene))
                 .filter(LossLens::isWorthwhile);
     }
@@ -136,7 +141,9 @@ public final class StaircasePainter {
         for (Column column : plan.columns()) {
             boolean backward =
                     StairOrder.isSource(column.step().kind()) && column.step().riseV() < 0;
-            StairInk.block(pen, column.block(axis), column.step().kind(), backward);
+            boolean stopped = column.step().kind() == Staircase.Kind.BOARD
+                    && Math.abs(column.step().currentA()) < NO_CURRENT_A;
+            StairInk.block(pen, column.block(axis), column.step().kind(), backward, stopped);
         }
         bridges(pen);
         trace(pen);

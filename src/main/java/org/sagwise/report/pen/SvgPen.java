@@ -233,7 +233,10 @@ public final class SvgPen implements Pen {
 
     /** What makes text run the other way is shown as a question mark, here as on a terminal. */
     private static String escaped(String text) {
-        return Printable.line(text, Signs.PRINT).replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
+        return Printable.line(text, Signs.PRINT)
+                .replace("&", "&amp;")
+                .replace("<", "&lt;")
+                .replace(">", "&gt;");
     }
 
     /** A path as its attribute says it. */

@@ -40,6 +40,24 @@ final class Page implements Sheet {
     private static final double STAIRS = 0.27;
     private static final int MOST_CAUTIONS = 3;
 
+    /** Share of the width that cautions take beside a narrow bench. */
+    private static final double BESIDE = 0.36;
+
+    /** A panel that is not so many times as wide as high has no room beside its bench. */
+    private static final double BESIDE_FROM = 1.5;
+
+    private static final double MUCH_LARGER = 1.08;
+
+    /** Height of small letters that is read without effort on a screen, pixels: common practice, no source. */
+    private static final double READABLE = 11;
+
+    /** Larger words than usual take more room, so that the whole becomes smaller: only for a real gain. */
+    private static final double WORTH_IT = 1.04;
+
+    private static final double ADVICE_INDENT = 44;
+
+    private static final double[] TEXT_SCALES = {1, 1.15, 1.3, 1.5, 1.75};
+
     private final Moment moment;
     private final Assessment assessment;
     private final Drawing drawing;
@@ -75,9 +93,30 @@ final class Page implements Sheet {
         double stairs = Math.max(150, STAIRS * height);
         bottom -= stairs;
         pen.within(0, bottom, 0, () -> stairs(surface, stairs));
+        if (standBeside(top, bottom)) {
+            double beside = BESIDE * width;
+            double high = bottom - top;
+            pen.within(0, top, 0, () -> bench(surface, width - beside, high));
+            cautionsBeside(pen, new Box(width - beside + EDGE, top + EDGE, beside - 2 * EDGE, high - EDGE));
+            pen.line(EDGE, bottom, width - EDGE, bottom, Tone.PAPER_EDGE, 1);
+            return;
+        }
         bottom -= cautions(pen, bottom);
         double benchHeight = bottom - top;
-        pen.within(0, top, 0, () -> bench(surface, benchHeight));
+        pen.within(0, top, 0, () -> bench(surface, width, benchHeight));
+    }
+
+    /** Whether cautions stand beside a narrow bench, which then has more height to be seen in. */
+    private boolean standBeside(double top, double bottom) {
+        if (assessment.cautions().isEmpty() || width < BESIDE_FROM * (bottom - top)) {
+            return false;
+        }
+        double below = bottom - top - cautionsHeight();
+        return scale((1 - BESIDE) * width, bottom - top) > MUCH_LARGER * scale(width, below);
+    }
+
+    private double scale(double benchWidth, double benchHeight) {
+        return LegendPainter.fit(scene(1), benchWidth, benchHeight).scale();
     }
 
     /** Writes the title; how much height it took. */
@@ -105,12 +144,37 @@ final class Page implements Sheet {
         return moment.isStart() ? button : texts.say("page.at", button, time);
     }
 
-    private void bench(Pen surface, double benchHeight) {
-        BenchLayout layout = BenchLayout.of(assessment.scenario(), 1, drawing);
-        BenchScene scene = BenchScene.of(assessment, layout, theme, locale);
-        BenchView view = LegendPainter.fit(scene, width, benchHeight);
+    private void bench(Pen surface, double benchWidth, double benchHeight) {
+        BenchScene scene = readable(benchWidth, benchHeight);
+        BenchView view = LegendPainter.fit(scene, benchWidth, benchHeight);
         StillPainter.paint(surface, scene, view);
         ChevronPainter.paintStill(surface, scene, view);
+    }
+
+    /** The bench with its words so large that they can be read in a picture of this size, as far as that helps. */
+    private BenchScene readable(double benchWidth, double benchHeight) {
+        BenchScene best = null;
+        double largest = 0;
+        for (double textScale : TEXT_SCALES) {
+            BenchScene scene = scene(textScale);
+            double pixels = TextStyle.SMALL.size()
+                    * textScale
+                    * LegendPainter.fit(scene, benchWidth, benchHeight).scale()
+                    * zoom;
+            if (pixels > largest * WORTH_IT) {
+                best = scene;
+                largest = pixels;
+            }
+            if (largest >= READABLE) {
+                break;
+            }
+        }
+        return best;
+    }
+
+    private BenchScene scene(double textScale) {
+        BenchLayout layout = BenchLayout.of(assessment.scenario(), textScale, drawing);
+        return BenchScene.of(assessment, layout, theme, locale);
     }
 
     private void stairs(Pen surface, double stairsHeight) {
@@ -118,32 +182,72 @@ final class Page implements Sheet {
                 .paint(surface);
     }
 
+    /** How much height cautions take under the bench. */
+    private double cautionsHeight() {
+        int shown = Math.min(MOST_CAUTIONS, assessment.cautions().size());
+        boolean more = assessment.cautions().size() > shown;
+        return shown == 0 ? 0 : shown * eachCaution() + 14 + (more ? 20 : 0);
+    }
+
+    private static double eachCaution() {
+        return 2.2 * TextStyle.PLAIN.lineHeight(1) + 8;
+    }
+
     /** Writes cautions upward from a line; how much height they took. */
     private double cautions(ThemedPen pen, double bottom) {
-        List<Caution> all = assessment.cautions();
-        if (all.isEmpty()) {
+        double taken = cautionsHeight();
+        if (taken == 0) {
             return 0;
         }
-        List<Caution> shown = all.subList(0, Math.min(MOST_CAUTIONS, all.size()));
-        double each = 2.2 * TextStyle.PLAIN.lineHeight(1) + 8;
-        boolean more = all.size() > shown.size();
-        double taken = shown.size() * each + 14 + (more ? 20 : 0);
         double y = bottom - taken + 8;
-        for (Caution caution : shown) {
+        List<Caution> all = assessment.cautions();
+        for (Caution caution : all.subList(0, Math.min(MOST_CAUTIONS, all.size()))) {
             caution(pen, caution, y);
-            y += each;
+            y += eachCaution();
         }
-        if (more) {
-            pen.text(
-                    texts.say("page.more", all.size() - shown.size()),
-                    EDGE + 46,
-                    y + 12,
-                    TextStyle.SMALL,
-                    Tone.MUTED,
-                    Align.LEFT);
+        if (all.size() > MOST_CAUTIONS) {
+            more(pen, all.size() - MOST_CAUTIONS, EDGE + 46, y + 12);
         }
         pen.line(EDGE, bottom, width - EDGE, bottom, Tone.PAPER_EDGE, 1);
         return taken;
+    }
+
+    private void more(ThemedPen pen, int count, double x, double y) {
+        pen.text(texts.say("page.more", count), x, y, TextStyle.SMALL, Tone.MUTED, Align.LEFT);
+    }
+
+    /** Writes cautions one under the other, their advice in full, as many as there is room for. */
+    private void cautionsBeside(ThemedPen pen, Box room) {
+        double line = TextStyle.PLAIN.lineHeight(1);
+        double y = room.y();
+        List<Caution> all = assessment.cautions();
+        for (int i = 0; i < all.size(); i++) {
+            Caution caution = all.get(i);
+            List<String> title =
+                    WordWrap.lines(CautionTexts.title(caution, locale), TextStyle.NAME, room.width() - ADVICE_INDENT);
+            List<String> advice =
+                    WordWrap.lines(CautionTexts.advice(caution, locale), TextStyle.PLAIN, room.width() - ADVICE_INDENT);
+            double high = (1 + title.size() + advice.size()) * line + 0.7 * line;
+            boolean last = i == all.size() - 1;
+            if (i > 0 && y + high + (last ? 0 : line) > room.bottom()) {
+                more(pen, all.size() - i, room.x() + ADVICE_INDENT, y + 0.8 * line);
+                return;
+            }
+            FlagPainter.paint(pen, room.x() + 2, y + 4, caution.signal());
+            pen.line(room.x() + 2, y + 3, room.x() + 2, y + 32, Tone.INK, 2.2);
+            double left = room.x() + ADVICE_INDENT;
+            double base = y + 15;
+            pen.text(CautionTexts.signal(caution.signal(), locale), left, base, TextStyle.NAME, Tone.FLAG, Align.LEFT);
+            for (String text : title) {
+                base += line;
+                pen.text(text, left, base, TextStyle.NAME, Tone.INK, Align.LEFT);
+            }
+            for (String text : advice) {
+                base += line;
+                pen.text(text, left, base, TextStyle.PLAIN, Tone.MUTED, Align.LEFT);
+            }
+            y += high;
+        }
     }
 
     private void caution(ThemedPen pen, Caution caution, double y) {

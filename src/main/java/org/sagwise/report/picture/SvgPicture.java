@@ -20,7 +20,8 @@ final class SvgPicture {
 
     /** A file of its own, without a document type, so that no reader goes and fetches one. */
     static void write(Sheet page, String title, Locale locale, PictureSize size, OutputStream out) throws IOException {
-        String file = "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + svg(page, title, locale, size, new SvgPen(OUTLINE_DECIMALS, new Outlines()));
+        String file = "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
+                + svg(page, title, locale, size, new SvgPen(OUTLINE_DECIMALS, new Outlines()));
         out.write(file.getBytes(StandardCharsets.UTF_8));
     }
 

@@ -25,7 +25,6 @@ import org.sagwise.picture.scene.BenchView;
 import org.sagwise.picture.scene.Detail;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Part;
-
 import org.sagwise.scenario.Probes;
 import org.sagwise.scenario.Scenario;
 
@@ -99,8 +98,8 @@ class OverlapTest {
         }
         Scenario bench = Scenario.of("Random", parts, links);
         if (random.nextInt(3) == 0) {
-            bench = bench.withProbes(Optional.of(
-                    Probes.of(Circuits.terminal(tops.get(0)), Circuits.terminal(ends.get(rows - 1)))));
+            bench = bench.withProbes(
+                    Optional.of(Probes.of(Circuits.terminal(tops.get(0)), Circuits.terminal(ends.get(rows - 1)))));
         }
         return random.nextInt(4) == 0 ? bench : bench.pressed();
     }

@@ -187,4 +187,25 @@ class BenchPictureTest {
         BenchPicture.write(Scenes.assess(scenario), format, locale, Theme.LIGHT, PictureSize.FORUM, out);
         return out.toByteArray();
     }
+
+    /** A reader without our typeface, which knows no width of a text either, sees the same letters. */
+    @Test
+    void svg_ofAFile_showsLettersAsOutlinesAndHoldsTheTextUnseen() throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        BenchPicture.write(
+                Scenes.assess(Scenes.demo("thin-wire")),
+                PictureFormat.SVG,
+                Locale.ENGLISH,
+                Theme.LIGHT,
+                PictureSize.FORUM,
+                out);
+        String svg = out.toString(StandardCharsets.UTF_8);
+        long texts = svg.lines().filter(line -> line.startsWith("<text")).count();
+        long unseen = svg.lines()
+                .filter(line -> line.startsWith("<text") && line.contains("fill-opacity=\"0\""))
+                .count();
+        assertTrue(texts > 20);
+        assertEquals(texts, unseen);
+        assertTrue(svg.contains(">4.20 V</text>"));
+    }
 }
