@@ -44,7 +44,7 @@ final class Answering {
 
     /** After the bench was changed: a step that is solved thereby ticks itself. */
     static Answers edit(Step step, Answers before, Situation bench) {
-        Answers given = bench.scenario().fired() ? before.pressed() : before;
+        Answers given = bench.press().isHeld() ? before.pressed() : before;
         boolean solved = step instanceof Step.Do task
                 && before.isOpen()
                 && task.until().stream().allMatch(it -> it.holds(bench));

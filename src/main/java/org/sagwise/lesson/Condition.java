@@ -108,7 +108,7 @@ public sealed interface Condition {
     record Button(Press press) implements Condition {
         @Override
         public boolean holds(Situation situation) {
-            return situation.scenario().press() == press;
+            return situation.press() == press;
         }
     }
 

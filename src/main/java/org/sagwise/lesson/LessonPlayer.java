@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.sagwise.lesson.Answers.State;
 import org.sagwise.part.Catalogue;
+import org.sagwise.scenario.Press;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.text.LocalText;
 
@@ -160,7 +161,12 @@ public final class LessonPlayer {
 
     /** After the learner has changed the bench, in whatever way. */
     public LessonPlayer edited(Scenario bench) {
-        LessonPlayer next = withBench(bench);
+        return edited(bench, bench.press());
+    }
+
+    /** After the learner has changed the bench, or pressed its button or let go. */
+    public LessonPlayer edited(Scenario bench, Press press) {
+        LessonPlayer next = withBench(situation.with(bench, press));
         return next.withAnswers(Answering.edit(step(), answers(), next.situation));
     }
 
@@ -251,7 +257,11 @@ public final class LessonPlayer {
     }
 
     private LessonPlayer withBench(Scenario bench) {
-        return new LessonPlayer(script, shuffle, at, answers, benches, situation.with(bench));
+        return withBench(situation.with(bench));
+    }
+
+    private LessonPlayer withBench(Situation now) {
+        return new LessonPlayer(script, shuffle, at, answers, benches, now);
     }
 
     private LessonPlayer withAnswers(Answers given) {

@@ -15,7 +15,6 @@ import org.sagwise.lesson.LessonPlayer;
 import org.sagwise.lesson.Naming;
 import org.sagwise.lesson.Shuffle;
 import org.sagwise.part.Catalogue;
-import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.document.BenchModel;
 import org.sagwise.ui.document.Documents;
 
@@ -210,7 +209,7 @@ public final class LessonSession {
         laying = true;
         bench.rewrite(new Naming(now.lesson(), now.locale(), locale.get())::translate);
         laying = false;
-        player.set(Optional.of(now.speaking(locale.get()).edited(present())));
+        player.set(Optional.of(onBench(now.speaking(locale.get()))));
     }
 
     /** Goes on, at the step of the same name, in the lesson that its author has just changed. */
@@ -251,7 +250,7 @@ public final class LessonSession {
         laying = false;
         fit.run();
         patience.begin();
-        player.set(Optional.of(next.edited(present())));
+        player.set(Optional.of(onBench(next)));
     }
 
     private void rebuild(String editName, LessonPlayer next) {
@@ -263,19 +262,19 @@ public final class LessonSession {
         bench.spotlight().show(StepLight.of(next.step(), bench.scenario()));
         laying = false;
         fit.run();
-        player.set(Optional.of(next.edited(present())));
+        player.set(Optional.of(onBench(next)));
     }
 
     /** The bench changed: perhaps the step is done now. */
     private void look() {
         if (!laying) {
-            change(now -> now.edited(present()));
+            change(this::onBench);
             patience.tried();
         }
     }
 
-    private Scenario present() {
-        return bench.scenario().with(bench.button().press());
+    private LessonPlayer onBench(LessonPlayer now) {
+        return now.edited(bench.scenario(), bench.button().press());
     }
 
     private void endUnless(boolean lent) {

@@ -180,6 +180,23 @@ class UiTextsTest {
         assertEquals(Set.of(), missing);
     }
 
+    /** Whole, or up to a dot or hyphen behind which the rest is put: else the list of them has one that is no longer. */
+    @Test
+    void composed_everyKey_beginsAsTheCodeHasIt() throws IOException {
+        Set<String> literals = Pattern.compile("\"([a-z][A-Za-z0-9._-]*)\"")
+                .matcher(code())
+                .results()
+                .map(match -> match.group(1))
+                .collect(Collectors.toSet());
+        Set<String> stale = composed().stream()
+                .filter(key -> !literals.contains(key))
+                .filter(key -> literals.stream()
+                        .noneMatch(it -> key.startsWith(it.matches(".*[.-]") ? it : it + ".") && it.contains(".")))
+                .collect(Collectors.toCollection(TreeSet::new));
+
+        assertEquals(Set.of(), stale);
+    }
+
     @Test
     void bundle_everyKey_isUsed() throws IOException {
         Set<String> unused = new TreeSet<>(bundle("ui.properties").stringPropertyNames());
