@@ -25,7 +25,8 @@ final class LessonCommand implements Callable<Integer> {
         return new CommandLine(new LessonCommand(call))
                 .addSubcommand(new LessonListCommand(call))
                 .addSubcommand(new LessonLintCommand(call))
-                .addSubcommand(new LessonHandoutCommand(call));
+                .addSubcommand(new LessonHandoutCommand(call))
+                .addSubcommand(new LessonGlossaryCommand(call));
     }
 
     @Override

@@ -13,6 +13,8 @@ import org.sagwise.hazard.Caution;
 import org.sagwise.hazard.CautionNumbers;
 import org.sagwise.hazard.CautionTexts;
 import org.sagwise.quantity.QuantityFormat;
+import org.sagwise.text.Glossary;
+import org.sagwise.ui.kit.WordLinks;
 import org.sagwise.ui.text.Wording;
 
 /** One caution: how grave, what, the number against its limit, why, and what to do. */
@@ -29,6 +31,9 @@ final class CautionCard extends VBox {
         addIfAny(numbers(caution, wording), "caution-numbers");
         addIfAny(CautionTexts.text(caution, wording.locale()), "caution-text");
         getChildren().add(advice(caution, wording));
+        String all =
+                CautionTexts.text(caution, wording.locale()) + " " + CautionTexts.advice(caution, wording.locale());
+        getChildren().add(new WordLinks(Glossary.in(wording.locale()).usedIn(all), wording));
         cures.getStyleClass().add("cures");
         getChildren().add(cures);
         offer(List.of());

@@ -19,6 +19,8 @@ import org.sagwise.part.key.Keys;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.ScenarioKeys;
 import org.sagwise.scenario.edit.SetPartKeys;
+import org.sagwise.text.Glossary;
+import org.sagwise.ui.kit.WordLinks;
 import org.sagwise.ui.text.PartTexts;
 import org.sagwise.ui.text.Wording;
 import org.sagwise.ui.workbench.Workbench;
@@ -76,6 +78,10 @@ final class PartCard extends VBox {
         reset.setId("card-reset");
         reset.setOnAction(event -> reset());
         nodes.add(reset);
+        String said = part.kind().keys().stream()
+                .map(spec -> wording.say("key." + spec.name()))
+                .collect(Collectors.joining(". ", new PartTexts(wording).kind(part.kind()) + ". ", ""));
+        nodes.add(new WordLinks(Glossary.in(wording.locale()).usedIn(said), wording));
         getChildren().setAll(nodes);
         refresh();
     }

@@ -14,7 +14,9 @@ import org.sagwise.lesson.LessonPlayer;
 import org.sagwise.lesson.ReadingRef;
 import org.sagwise.lesson.Step;
 import org.sagwise.lesson.When;
+import org.sagwise.text.Glossary;
 import org.sagwise.ui.kit.SafetyMessage;
+import org.sagwise.ui.kit.WordLinks;
 import org.sagwise.ui.text.Wording;
 
 /** One step of a lesson: what it says, what it asks, and what came of it. */
@@ -43,6 +45,16 @@ final class StepBody extends VBox {
             ask(now);
             hints(now);
         }
+        getChildren().add(new WordLinks(firstUsed(now), wording));
+    }
+
+    /** Words of the trade that this lesson uses here for the first time. */
+    private List<Glossary.Entry> firstUsed(LessonPlayer now) {
+        List<String> before = now.lesson().steps().subList(0, now.at()).stream()
+                .map(step -> step.head().text().in(wording.locale()))
+                .toList();
+        return Glossary.in(wording.locale())
+                .firstUsedIn(now.step().head().text().in(wording.locale()), before);
     }
 
     /** Where the keyboard goes when the step begins; empty for a step that only tells. */

@@ -23,6 +23,7 @@ import org.sagwise.ui.clock.CurvesDrawer;
 import org.sagwise.ui.document.DropTarget;
 import org.sagwise.ui.kit.Commands;
 import org.sagwise.ui.kit.Controls;
+import org.sagwise.ui.kit.LookUp;
 import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.settings.Shown;
 import org.sagwise.ui.start.StartPage;
@@ -58,6 +59,7 @@ final class MainFrame extends BorderPane {
             Models models,
             Commands commands,
             Consumer<Path> openLessons,
+            Consumer<String> lookUp,
             Wording wording,
             Subscriptions subscriptions) {
         this.models = models;
@@ -90,6 +92,7 @@ final class MainFrame extends BorderPane {
         notice = new TeachingNotice(wording.locale());
         arrangeOnChange(subscriptions);
         DropTarget.on(this, this::take);
+        addEventHandler(LookUp.WORD, event -> lookUp.accept(event.id()));
     }
 
     /** Opens what was dropped on the window, or what it was called with. */

@@ -22,6 +22,7 @@ import org.sagwise.ui.kit.Dialogs;
 import org.sagwise.ui.kit.SideWindows;
 import org.sagwise.ui.kit.StyleSheets;
 import org.sagwise.ui.kit.Subscriptions;
+import org.sagwise.ui.lesson.GlossaryWindow;
 import org.sagwise.ui.lesson.LessonCommands;
 import org.sagwise.ui.lesson.author.AuthorCommands;
 import org.sagwise.ui.lesson.instructor.InstructorCommands;
@@ -59,6 +60,7 @@ public final class MainWindow {
     private Subscriptions inside = new Subscriptions();
     private Dialogs dialogs;
     private ReadingsWindow table;
+    private GlossaryWindow glossary;
     private InstructorWindow instructor;
     private Commands commands;
 
@@ -142,6 +144,7 @@ public final class MainWindow {
         SideWindows windows = new SideWindows(stage, models.shown().looks().property());
         SideWindows near = new SideWindows(stage, models.shown().looks().nearProperty());
         table = new ReadingsWindow(windows, models.bench().model(), words);
+        glossary = new GlossaryWindow(windows, words);
         inside.add(windows::closeAll);
         inside.add(near::closeAll);
         instructor = instructor(near, words);
@@ -194,7 +197,7 @@ public final class MainWindow {
             lasting.watch(scene.heightProperty(), high -> models.shown().looks().fit(high.doubleValue()));
             StyleSheets.follow(models.shown().looks(), scene.getStylesheets(), lasting);
         }
-        scene.setRoot(new MainFrame(models, commands, openLessons, words, inside));
+        scene.setRoot(new MainFrame(models, commands, openLessons, id -> glossary.show(id), words, inside));
         stage.setScene(scene);
         SpaceBar.holds(models.bench().model().button(), stage, inside);
         PasteAnywhere.in(scene, desk, inside);
@@ -251,6 +254,7 @@ public final class MainWindow {
                 Command.of("doors", this::showStartPage),
                 Command.of("keys", () -> KeysDialog.show(frame().menus(), dialogs))
                         .by("F1"),
+                Command.of("glossary", () -> glossary.show()).by("Shift+F1"),
                 Command.of("notice", () -> NoticeDialogs.show(dialogs)),
                 Command.of("about", () -> AboutDialog.show(dialogs)));
     }

@@ -1,0 +1,78 @@
+package org.sagwise.ui.lesson;
+
+import java.util.Optional;
+import javafx.application.Platform;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.VBox;
+import javafx.stage.Modality;
+import javafx.stage.Stage;
+import org.sagwise.text.Glossary;
+import org.sagwise.ui.kit.ColumnScroll;
+import org.sagwise.ui.kit.SideWindows;
+import org.sagwise.ui.kit.Subscriptions;
+import org.sagwise.ui.text.Wording;
+
+/** A window beside the bench with all words that the program explains. */
+public final class GlossaryWindow {
+
+    private static final double WIDTH = 520;
+    private static final double HEIGHT = 640;
+
+    private final SideWindows windows;
+    private final Wording wording;
+    private Optional<Stage> shown = Optional.empty();
+
+    public GlossaryWindow(SideWindows windows, Wording wording) {
+        this.windows = windows;
+        this.wording = wording;
+    }
+
+    /** Shows it, or brings it to the front. */
+    public void show() {
+        shown = Optional.of(shown.filter(Stage::isShowing).orElseGet(this::open));
+        shown.get().requestFocus();
+    }
+
+    /** Shows it at one word. */
+    public void show(String id) {
+        show();
+        Node entry = shown.get().getScene().lookup("#glossary-" + id);
+        if (entry != null) {
+            Platform.runLater(entry::requestFocus);
+        }
+    }
+
+    private Stage open() {
+        Subscriptions subscriptions = new Subscriptions();
+        ColumnScroll scroll = new ColumnScroll(subscriptions);
+        scroll.setId("glossary");
+        VBox words = new VBox();
+        words.getStyleClass().add("glossary");
+        Glossary.in(wording.locale())
+                .alphabetical()
+                .forEach(entry -> words.getChildren().add(entry(entry)));
+        scroll.setContent(words);
+        BorderPane page = new BorderPane(scroll);
+        return windows.open(wording.say("glossary.title"), page, WIDTH, HEIGHT, Modality.NONE, subscriptions);
+    }
+
+    private static VBox entry(Glossary.Entry entry) {
+        Label term = label(entry.term(), "section-title");
+        VBox box = new VBox(term, label(entry.text(), "glossary-text"));
+        box.setId("glossary-" + entry.id());
+        box.getStyleClass().add("glossary-entry");
+        box.setFocusTraversable(true);
+        box.setAccessibleText(entry.term() + ". " + entry.text());
+        return box;
+    }
+
+    private static Label label(String words, String style) {
+        Label label = new Label(words);
+        label.setWrapText(true);
+        label.setMinHeight(Label.USE_PREF_SIZE);
+        label.getStyleClass().add(style);
+        return label;
+    }
+}
