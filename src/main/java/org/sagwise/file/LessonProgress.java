@@ -7,11 +7,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.sagwise.lesson.Answers;
 import org.sagwise.lesson.LessonPlayer;
+import org.sagwise.lesson.Recall;
 import org.sagwise.lesson.Shuffle;
 
 /**
@@ -19,11 +21,12 @@ import org.sagwise.lesson.Shuffle;
  * answers and readings, and nothing about the person: no name, no time, no machine.
  *
  * @param places how far each lesson is, by its name
+ * @param recalled which questions of earlier lessons came back and when, by lesson and step
  */
-public record LessonProgress(Map<String, Place> places) {
+public record LessonProgress(Map<String, Place> places, Map<String, Recall.Asked> recalled) {
 
     /** Nothing begun. */
-    public static final LessonProgress NONE = new LessonProgress(Map.of());
+    public static final LessonProgress NONE = new LessonProgress(Map.of(), Map.of());
 
     private static final int FORMAT = 1;
     private static final int MOST_BYTES = 1024 * 1024;
@@ -43,13 +46,26 @@ public record LessonProgress(Map<String, Place> places) {
 
     public LessonProgress {
         places = Map.copyOf(places);
+        recalled = Map.copyOf(recalled);
     }
 
     /** This progress with that of one learner in one lesson. */
     public LessonProgress with(LessonPlayer player) {
         Map<String, Place> more = new LinkedHashMap<>(places);
         more.put(player.lesson().id(), new Place(player.at(), player.allAnswers(), player.shuffle()));
-        return new LessonProgress(more);
+        return new LessonProgress(more, recalled);
+    }
+
+    /** This progress after a question of an earlier lesson was answered. */
+    public LessonProgress recalling(Map<String, Recall.Asked> now) {
+        return new LessonProgress(places, now);
+    }
+
+    /** What was done in each step of each lesson, by the lesson's name. */
+    public Map<String, List<Answers>> given() {
+        Map<String, List<Answers>> given = new LinkedHashMap<>();
+        places.forEach((id, place) -> given.put(id, place.answers()));
+        return given;
     }
 
     public Optional<Place> place(String lesson) {
@@ -64,13 +80,13 @@ public record LessonProgress(Map<String, Place> places) {
             }
             Map<String, Object> root =
                     SettingsFile.read(Files.readAllBytes(file)).orElse(Map.of());
-            return number(root, "sagwise_progress") == FORMAT ? of(object(root.get("lessons"))) : NONE;
+            return number(root, "sagwise_progress") == FORMAT ? of(object(root.get("lessons")), object(root.get("recalled"))) : NONE;
         } catch (IOException unreadable) {
             return NONE;
         }
     }
 
-    private static LessonProgress of(Map<?, ?> lessons) {
+    private static LessonProgress of(Map<?, ?> lessons, Map<?, ?> recalled) {
         Map<String, Place> places = new LinkedHashMap<>();
         lessons.forEach((id, value) -> {
             Map<?, ?> lesson = object(value);
@@ -80,7 +96,15 @@ public record LessonProgress(Map<String, Place> places) {
             Shuffle shuffle = new Shuffle(whole(lesson.get("shuffle")));
             places.put(String.valueOf(id), new Place((int) number(lesson, "reached"), answers, shuffle));
         });
-        return new LessonProgress(places);
+        Map<String, Recall.Asked> asked = new LinkedHashMap<>();
+        recalled.forEach((key, value) -> {
+            Map<?, ?> one = object(value);
+            asked.put(
+                    String.valueOf(key),
+                    new Recall.Asked(
+                            Math.max(0, Math.min(30, (int) number(one, "known"))), Math.max(0, (int) number(one, "at"))));
+        });
+        return new LessonProgress(places, asked);
     }
 
     private static Answers answers(Map<?, ?> written) {
@@ -128,6 +152,11 @@ public record LessonProgress(Map<String, Place> places) {
         Map<String, Object> root = new LinkedHashMap<>();
         root.put("sagwise_progress", FORMAT);
         root.put("lessons", lessons);
+        if (!recalled.isEmpty()) {
+            Map<String, Object> asked = new TreeMap<>();
+            recalled.forEach((key, one) -> asked.put(key, Map.of("known", one.known(), "at", one.at())));
+            root.put("recalled", asked);
+        }
         AtomicFile.write(AtomicFile.target(file), SettingsFile.bytes(root), AtomicFile.ON_DISK);
     }
 

@@ -149,7 +149,8 @@ public final class SagwiseApp extends Application {
                 view::fit,
                 () -> shuffle(preferences),
                 new HintTimer(System::nanoTime),
-                () -> clock.nowProperty().get().timeS() > 0);
+                () -> clock.nowProperty().get().timeS() > 0,
+                () -> shelf.lessonsProperty().get());
         Models.Lessons lessons = new Models.Lessons(
                 shelf,
                 room,

@@ -35,7 +35,7 @@ class GlossaryTest {
         for (Glossary.Entry entry : Glossary.in(Locale.forLanguageTag(language)).entries()) {
             String word = entry.term().replaceAll(" \\(.*\\)", "");
             assertTrue(entry.isIn("x " + word + "."), entry.term());
-            assertFalse(entry.isIn("x" + word.replace(' ', '_')), entry.term());
+            assertFalse(!word.contains(" ") && entry.isIn("x" + word), entry.term());
         }
     }
 

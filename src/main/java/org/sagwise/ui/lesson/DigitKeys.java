@@ -37,6 +37,11 @@ final class DigitKeys {
         int place = digit(event.getCode()) - 1;
         boolean plain = !event.isShortcutDown() && !event.isAltDown() && !event.isControlDown();
         boolean types = event.getTarget() instanceof TextInputControl;
+        if (plain && !types && place >= 0 && room.recallProperty().get().isPresent()) {
+            room.choose(place);
+            event.consume();
+            return;
+        }
         if (plain
                 && !types
                 && place >= 0

@@ -18,6 +18,7 @@ import javafx.scene.layout.VBox;
 import org.sagwise.lesson.Answers;
 import org.sagwise.lesson.Lesson;
 import org.sagwise.lesson.LessonPlayer;
+import org.sagwise.lesson.RecallRound;
 import org.sagwise.lesson.Step;
 import org.sagwise.ui.kit.ColumnScroll;
 import org.sagwise.ui.kit.Commands;
@@ -30,7 +31,12 @@ public final class LessonColumn extends BorderPane {
 
     /** What is built anew for: anything but a change of the bench. */
     private record Shown(
-            Lesson lesson, int at, List<Answers> answers, boolean summary, Optional<VoteModel.Vote> vote) {}
+            Lesson lesson,
+            int at,
+            List<Answers> answers,
+            boolean summary,
+            Optional<VoteModel.Vote> vote,
+            Optional<RecallRound> recall) {}
 
     private final LessonSession room;
     private final LessonShelf shelf;
@@ -47,6 +53,7 @@ public final class LessonColumn extends BorderPane {
     private final FlowPane helps;
     private Optional<Shown> shown = Optional.empty();
     private Optional<StepBody> body = Optional.empty();
+    private Optional<Node> recallFirst = Optional.empty();
 
     /**
      * @param inClass whether a class looks on
@@ -81,6 +88,7 @@ public final class LessonColumn extends BorderPane {
         DigitKeys.choose(this, room, subscriptions);
         subscriptions.watch(room.playerProperty(), now -> update());
         subscriptions.onChange(room.atSummaryProperty(), this::update);
+        subscriptions.onChange(room.recallProperty(), this::update);
         subscriptions.onChange(desk.votesProperty(), this::update);
         subscriptions.watch(inClass, now -> offerHelp());
     }
@@ -130,7 +138,7 @@ public final class LessonColumn extends BorderPane {
             return;
         }
         LessonPlayer now = player.get();
-        Shown wanted = new Shown(now.lesson(), now.at(), now.allAnswers(), room.atSummary(), desk.shown(now));
+        Shown wanted = new Shown(now.lesson(), now.at(), now.allAnswers(), room.atSummary(), desk.shown(now), room.recallProperty().get());
         if (shown.filter(wanted::equals).isPresent()) {
             body.ifPresent(it -> it.refresh(now));
         } else {
@@ -140,12 +148,17 @@ public final class LessonColumn extends BorderPane {
 
     private void build(LessonPlayer now, Shown wanted) {
         boolean moved =
-                shown.filter(it -> it.at == wanted.at && !wanted.summary).isEmpty();
+                shown.filter(it -> it.at == wanted.at && !wanted.summary && isSameRecall(it, wanted))
+                        .isEmpty();
         boolean inside = hasFocusInside();
         shown = Optional.of(wanted);
         title.setText(now.lesson().title().in(wording.locale()));
         int steps = now.lesson().steps().size();
-        place.setText(wanted.summary ? wording.say("lesson.over") : wording.say("lesson.place", now.at() + 1, steps));
+        place.setText(wanted.recall
+                .map(it -> wording.say("lesson.recall.place", it.at() + 1, it.asked().size()))
+                .orElseGet(() -> wanted.summary
+                        ? wording.say("lesson.over")
+                        : wording.say("lesson.place", now.at() + 1, steps)));
         marks.show(now, place.getText());
         offer(wanted.summary ? shelf.after(now.lesson()) : Optional.empty());
         next.setVisible(!wanted.summary);
@@ -156,7 +169,15 @@ public final class LessonColumn extends BorderPane {
         if (wanted.summary) {
             content = new SummaryBody(now, wording);
             body = Optional.empty();
+            recallFirst = Optional.empty();
+        } else if (wanted.recall.isPresent()) {
+            RecallBody asked = new RecallBody(
+                    wanted.recall.get(), now, room, shelf.lessonsProperty().get(), wording);
+            content = asked;
+            body = Optional.empty();
+            recallFirst = asked.first();
         } else {
+            recallFirst = Optional.empty();
             StepBody step = new StepBody(now, room, wording);
             wanted.vote.ifPresent(vote -> step.getChildren().add(chart(now, vote)));
             content = step;
@@ -169,6 +190,10 @@ public final class LessonColumn extends BorderPane {
         if (moved || inside) {
             focusFirst();
         }
+    }
+
+    private static boolean isSameRecall(Shown one, Shown other) {
+        return one.recall.map(RecallRound::at).equals(other.recall.map(RecallRound::at));
     }
 
     /** In a class whoever leads helps from a window of their own, and answers get the room. */
@@ -206,7 +231,7 @@ public final class LessonColumn extends BorderPane {
 
     private void focusFirst() {
         Node way = following.isVisible() ? following : next.isDisabled() ? leave : next;
-        Node first = body.flatMap(StepBody::first).orElse(way);
+        Node first = body.flatMap(StepBody::first).or(() -> recallFirst).orElse(way);
         if (first.getScene() == null) {
             // The column comes into the window only after it has been told of the lesson.
             first.sceneProperty().subscribe((before, now) -> Platform.runLater(first::requestFocus));

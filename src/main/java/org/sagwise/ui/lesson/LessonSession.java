@@ -1,5 +1,6 @@
 package org.sagwise.ui.lesson;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
@@ -13,6 +14,8 @@ import org.sagwise.file.LessonProgress;
 import org.sagwise.lesson.Lesson;
 import org.sagwise.lesson.LessonPlayer;
 import org.sagwise.lesson.Naming;
+import org.sagwise.lesson.Recall;
+import org.sagwise.lesson.RecallRound;
 import org.sagwise.lesson.Shuffle;
 import org.sagwise.part.Catalogue;
 import org.sagwise.ui.document.BenchModel;
@@ -36,6 +39,8 @@ public final class LessonSession {
     private final BooleanSupplier timePassed;
     private final ReadOnlyObjectWrapper<Optional<LessonPlayer>> player = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyBooleanWrapper atSummary = new ReadOnlyBooleanWrapper(false);
+    private final ReadOnlyObjectWrapper<Optional<RecallRound>> recall = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final Supplier<List<Lesson>> taught;
     private boolean laying;
 
     /**
@@ -45,6 +50,7 @@ public final class LessonSession {
      * @param chance in which order the answers of a lesson that begins stand
      * @param patience when hints are given
      * @param timePassed whether the bench is shown at a later moment than its start
+     * @param taught the lessons in the order in which they are taught
      */
     public LessonSession(
             BenchModel bench,
@@ -55,7 +61,9 @@ public final class LessonSession {
             Runnable fit,
             Supplier<Shuffle> chance,
             HintTimer patience,
-            BooleanSupplier timePassed) {
+            BooleanSupplier timePassed,
+            Supplier<List<Lesson>> taught) {
+        this.taught = taught;
         this.book = book;
         this.fit = fit;
         this.chance = chance;
@@ -91,6 +99,11 @@ public final class LessonSession {
         return atSummary.get();
     }
 
+    /** The questions of earlier lessons with which one opens; empty when they are over. */
+    public ReadOnlyObjectProperty<Optional<RecallRound>> recallProperty() {
+        return recall.getReadOnlyProperty();
+    }
+
     /** Begins a lesson, or goes on with one that is not done. */
     public void start(Lesson lesson) {
         boolean begun = book.standing(lesson).state() == LessonStatus.State.BEGUN;
@@ -110,6 +123,16 @@ public final class LessonSession {
         documents.lend(next.bench());
         laying = false;
         enter(next);
+        if (resumed.isEmpty()) {
+            recall.set(RecallRound.of(book.recalls(taught.get(), lesson), catalogue, locale.get()));
+        }
+    }
+
+    /** Goes to the step of a lesson at which an idea is shown. */
+    public void show(Recall.Item item) {
+        start(Optional.empty(), item.lesson());
+        recall.set(Optional.empty());
+        jump(item.step());
     }
 
     private LessonPlayer resumed(Lesson lesson, LessonProgress.Place kept) {
@@ -126,6 +149,10 @@ public final class LessonSession {
 
     /** Goes on: to the next step if this one is done, after the last to the summary. */
     public void next() {
+        if (recall.get().isPresent()) {
+            recall.set(recall.get().get().next());
+            return;
+        }
         player().filter(LessonPlayer::mayGoOn).ifPresent(this::goOn);
     }
 
@@ -147,6 +174,7 @@ public final class LessonSession {
     }
 
     public void jump(int place) {
+        recall.set(Optional.empty());
         player().map(now -> atBeginning(now.jump(place))).ifPresent(this::enter);
     }
 
@@ -168,8 +196,19 @@ public final class LessonSession {
     }
 
     public void choose(int place) {
+        if (recall.get().isPresent()) {
+            remember(recall.get().get().choose(place));
+            return;
+        }
         change(now -> now.choose(place));
         unlock();
+    }
+
+    private void remember(RecallRound answered) {
+        if (!recall.get().equals(Optional.of(answered))) {
+            recall.set(Optional.of(answered));
+            player().ifPresent(now -> book.keep(answered, taught.get(), now.lesson()));
+        }
     }
 
     /**
@@ -281,6 +320,7 @@ public final class LessonSession {
         if (!lent) {
             bench.button().unlock();
             atSummary.set(false);
+            recall.set(Optional.empty());
             player.set(Optional.empty());
         }
     }

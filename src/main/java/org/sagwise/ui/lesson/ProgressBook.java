@@ -3,6 +3,7 @@ package org.sagwise.ui.lesson;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.logging.Level;
 import java.util.logging.Logger;
@@ -11,6 +12,8 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.sagwise.file.LessonProgress;
 import org.sagwise.lesson.Lesson;
 import org.sagwise.lesson.LessonPlayer;
+import org.sagwise.lesson.Recall;
+import org.sagwise.lesson.RecallRound;
 
 /**
  * How far each lesson is, kept on this machine alone until it is wiped. Trouble with the file goes
@@ -45,6 +48,21 @@ public final class ProgressBook {
 
     Optional<LessonProgress.Place> place(Lesson lesson) {
         return progress.get().place(lesson.id());
+    }
+
+    /** The questions of earlier lessons that come back when this one begins. */
+    List<Recall.Item> recalls(List<Lesson> taught, Lesson next) {
+        LessonProgress now = progress.get();
+        return Recall.choose(taught, now.given(), now.recalled(), next);
+    }
+
+    /** Keeps what was answered to a question that came back. */
+    void keep(RecallRound answered, List<Lesson> taught, Lesson next) {
+        LessonProgress now = progress.get();
+        LessonProgress then =
+                now.recalling(answered.noted(now.recalled(), Recall.lessonsGone(taught, now.given(), next)));
+        progress.set(then);
+        write(then);
     }
 
     /** Keeps how far somebody is; nothing is written where that changes nothing. */
