@@ -6,14 +6,15 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The lessons that come with the program: six evenings in the order in which they are taught, and
- * one to add.
+ * The lessons that come with the program: seven evenings in the order in which they are taught. The numbers in their
+ * names only tell one from another.
  */
 public final class LessonLibrary {
 
     private static final String FOLDER = "/org/sagwise/lessons/";
 
     private static final List<String> IDS = List.of(
+            "00-hands-on",
             "01-close-the-ring",
             "02-same-amps-all-round",
             "03-coil-sets-the-amps",
@@ -24,13 +25,18 @@ public final class LessonLibrary {
             "08-the-cell-sags",
             "09-where-the-volts-went",
             "10-each-cell-is-asked",
+            "18-numbers-on-a-cell",
             "11-burst-or-steady",
             "12-unequal-partners",
             "13-smallest-empties-first",
             "14-wrong-way-round",
+            "21-slow-and-fast-charging",
             "15-shorts-and-guards",
-            "16-explain-a-mistake",
-            "17-the-meter-joins-in");
+            "17-the-meter-joins-in",
+            "22-wire-joints-fuses",
+            "19-inside-a-cell",
+            "20-boards-that-regulate",
+            "16-explain-a-mistake");
 
     private LessonLibrary() {}
 

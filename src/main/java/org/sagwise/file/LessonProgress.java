@@ -7,10 +7,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.TreeMap;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.TreeMap;
 import org.sagwise.lesson.Answers;
 import org.sagwise.lesson.LessonPlayer;
 import org.sagwise.lesson.Recall;
@@ -80,7 +80,9 @@ public record LessonProgress(Map<String, Place> places, Map<String, Recall.Asked
             }
             Map<String, Object> root =
                     SettingsFile.read(Files.readAllBytes(file)).orElse(Map.of());
-            return number(root, "sagwise_progress") == FORMAT ? of(object(root.get("lessons")), object(root.get("recalled"))) : NONE;
+            return number(root, "sagwise_progress") == FORMAT
+                    ? of(object(root.get("lessons")), object(root.get("recalled")))
+                    : NONE;
         } catch (IOException unreadable) {
             return NONE;
         }
@@ -101,8 +103,8 @@ public record LessonProgress(Map<String, Place> places, Map<String, Recall.Asked
             Map<?, ?> one = object(value);
             asked.put(
                     String.valueOf(key),
-                    new Recall.Asked(
-                            Math.max(0, Math.min(30, (int) number(one, "known"))), Math.max(0, (int) number(one, "at"))));
+                    new Recall.Asked(Math.max(0, Math.min(30, (int) number(one, "known"))), Math.max(0, (int)
+                            number(one, "at"))));
         });
         return new LessonProgress(places, asked);
     }

@@ -18,7 +18,7 @@ final class ControlWords {
 
     /** What stands in italics behind a word that tells somebody to use a control. */
     private static final Pattern NAMED = Pattern.compile(
-            "(?:\\b(?:press|choose|pick|click|turn on|join by|joins? (?:them )?by|with the|at|call(?:ed)?"
+            "(?:\\b(?:press|choose|set|setze|its|ihre|ihren|seinen|pick|click|turn on|join by|joins? (?:them )?by|with the|at|call(?:ed)?"
                     + "|drücke|drück|wähle|klicke|klicke auf|schalte|verbinde mit|mit|bei|unter|auf|oder|or|then"
                     + "|dann)|,)\\s+\\*([\\p{Lu}][^*.?!:]*)\\*",
             Pattern.CASE_INSENSITIVE);
@@ -56,7 +56,7 @@ final class ControlWords {
 
     /** As it stands on a button: without the dots of one that asks more, and without a key's mark. */
     private static String bare(String word) {
-        Matcher dots = Pattern.compile("\\s*…$").matcher(word);
+        Matcher dots = Pattern.compile("\\s*(?:…|\\([^)]*\\))$").matcher(word);
         return dots.replaceFirst("").replace("_", "").strip();
     }
 }

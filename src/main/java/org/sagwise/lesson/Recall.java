@@ -87,7 +87,8 @@ public final class Recall {
                 }
             }
         }
-        rated.sort(Comparator.comparingInt(Rated::rank).thenComparing(Comparator.comparingInt(Rated::waited).reversed()));
+        rated.sort(Comparator.comparingInt(Rated::rank)
+                .thenComparing(Comparator.comparingInt(Rated::waited).reversed()));
         return spread(rated);
     }
 
@@ -110,7 +111,10 @@ public final class Recall {
             for (int i = 0; i < Math.min(answers.size(), lesson.steps().size()); i++) {
                 if (lesson.steps().get(i) instanceof Step.Choose choose
                         && answers.get(i).choice().isPresent()) {
-                    choose.choices().get(answers.get(i).choice().getAsInt()).idea().ifPresent(ideas::add);
+                    choose.choices()
+                            .get(answers.get(i).choice().getAsInt())
+                            .idea()
+                            .ifPresent(ideas::add);
                 }
             }
         }
@@ -124,15 +128,17 @@ public final class Recall {
         if (asked.isPresent()) {
             boolean lost = asked.get().known() == 0;
             return asked.get().isDue(now)
-                    ? Optional.of(new Rated(item, lost ? 0 : 2, now - asked.get().at()))
+                    ? Optional.of(
+                            new Rated(item, lost ? 0 : 2, now - asked.get().at()))
                     : Optional.empty();
         }
         if (answers.choice().isEmpty()) {
             return Optional.empty();
         }
         boolean right = answers.choice().getAsInt() == item.question().right();
-        boolean touches =
-                item.question().choices().stream().flatMap(it -> it.idea().stream()).anyMatch(missed::contains);
+        boolean touches = item.question().choices().stream()
+                .flatMap(it -> it.idea().stream())
+                .anyMatch(missed::contains);
         // A missed idea is asked in another form before the same question comes again.
         int rank = touches && right ? 0 : right ? 3 : 1;
         return Optional.of(new Rated(item, rank, now - place));

@@ -94,13 +94,13 @@ class RecallTest {
 
         RecallRound answered = round.choose(1);
 
-        assertTrue(round.question().options().contains("4,20\u00a0V"), round.question().options()::toString);
+        assertTrue(
+                round.question().options().contains("4,20\u00a0V"),
+                round.question().options()::toString);
         assertTrue(answered.isMet());
         assertEquals(answered, answered.choose(0), "what is once chosen stays");
         assertEquals(OptionalInt.empty(), round.next().orElseThrow().chosen());
-        assertEquals(
-                new Recall.Asked(1, 3),
-                answered.noted(Map.of(), 3).get("01-close-the-ring/open-button"));
+        assertEquals(new Recall.Asked(1, 3), answered.noted(Map.of(), 3).get("01-close-the-ring/open-button"));
     }
 
     /** Whoever misses an idea is led to a bench that answers it, whichever idea it is. */

@@ -20,6 +20,7 @@ import org.sagwise.scenario.Part;
 import org.sagwise.scenario.ScenarioKeys;
 import org.sagwise.scenario.edit.SetPartKeys;
 import org.sagwise.text.Glossary;
+import org.sagwise.ui.kit.LookUp;
 import org.sagwise.ui.kit.WordLinks;
 import org.sagwise.ui.text.PartTexts;
 import org.sagwise.ui.text.Wording;
@@ -60,6 +61,7 @@ final class PartCard extends VBox {
         label(part, change).ifPresent(nodes::add);
         if (part.kind() == PartKind.CELL) {
             nodes.add(curve);
+            nodes.add(lookInside());
         }
         for (KeySpec spec : part.kind().keys()) {
             maker.row(spec, change).ifPresent(row -> {
@@ -84,6 +86,15 @@ final class PartCard extends VBox {
         nodes.add(new WordLinks(Glossary.in(wording.locale()).usedIn(said), wording));
         getChildren().setAll(nodes);
         refresh();
+    }
+
+    private Button lookInside() {
+        Button look = new Button(wording.say("inside.look"));
+        look.setId("card-inside");
+        look.getStyleClass().add("link-button");
+        look.setTooltip(new Tooltip(wording.say("inside.look.tip")));
+        look.setOnAction(event -> look.fireEvent(new LookUp(InsideCellWindow.ID)));
+        return look;
     }
 
     private Optional<CardRow> label(Part part, Change change) {

@@ -15,7 +15,7 @@ public final class LookUp extends Event {
     /**
      * @param id key of the glossary's entry
      */
-    LookUp(String id) {
+    public LookUp(String id) {
         super(WORD);
         this.id = id;
     }

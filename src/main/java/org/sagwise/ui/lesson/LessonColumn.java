@@ -138,7 +138,13 @@ public final class LessonColumn extends BorderPane {
             return;
         }
         LessonPlayer now = player.get();
-        Shown wanted = new Shown(now.lesson(), now.at(), now.allAnswers(), room.atSummary(), desk.shown(now), room.recallProperty().get());
+        Shown wanted = new Shown(
+                now.lesson(),
+                now.at(),
+                now.allAnswers(),
+                room.atSummary(),
+                desk.shown(now),
+                room.recallProperty().get());
         if (shown.filter(wanted::equals).isPresent()) {
             body.ifPresent(it -> it.refresh(now));
         } else {
@@ -147,15 +153,15 @@ public final class LessonColumn extends BorderPane {
     }
 
     private void build(LessonPlayer now, Shown wanted) {
-        boolean moved =
-                shown.filter(it -> it.at == wanted.at && !wanted.summary && isSameRecall(it, wanted))
-                        .isEmpty();
+        boolean moved = shown.filter(it -> it.at == wanted.at && !wanted.summary && isSameRecall(it, wanted))
+                .isEmpty();
         boolean inside = hasFocusInside();
         shown = Optional.of(wanted);
         title.setText(now.lesson().title().in(wording.locale()));
         int steps = now.lesson().steps().size();
         place.setText(wanted.recall
-                .map(it -> wording.say("lesson.recall.place", it.at() + 1, it.asked().size()))
+                .map(it -> wording.say(
+                        "lesson.recall.place", it.at() + 1, it.asked().size()))
                 .orElseGet(() -> wanted.summary
                         ? wording.say("lesson.over")
                         : wording.say("lesson.place", now.at() + 1, steps)));

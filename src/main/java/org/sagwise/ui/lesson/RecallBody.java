@@ -26,8 +26,8 @@ final class RecallBody extends VBox {
         Label kind = new Label(wording.say("lesson.recall"));
         kind.setId("lesson-kind");
         kind.getStyleClass().addAll("lesson-kind", "lesson-kind-check");
-        Label from = quiet(wording.say(
-                "lesson.recall.from", asked.item().lesson().title().in(wording.locale())));
+        Label from = quiet(
+                wording.say("lesson.recall.from", asked.item().lesson().title().in(wording.locale())));
         VBox text = Markdown.column(asked.text());
         text.setId("lesson-text");
         text.getStyleClass().add("lesson-text");
@@ -73,8 +73,8 @@ final class RecallBody extends VBox {
         getChildren().add(reply);
         Optional<Idea> idea = round.question().ideas().get(chosen);
         idea.flatMap(it -> Recall.shownAt(it, taught)).ifPresent(shown -> {
-            Button show = new Button(wording.say(
-                    "lesson.recall.show", shown.lesson().title().in(wording.locale())));
+            Button show = new Button(
+                    wording.say("lesson.recall.show", shown.lesson().title().in(wording.locale())));
             show.setId("lesson-recall-show");
             show.getStyleClass().add("link-button");
             show.setWrapText(true);

@@ -16,6 +16,7 @@ import org.sagwise.ui.analysis.SameWattsDialog;
 import org.sagwise.ui.bench.SpaceBar;
 import org.sagwise.ui.clock.ClockCommands;
 import org.sagwise.ui.clock.CourseSaver;
+import org.sagwise.ui.inspector.InsideCellWindow;
 import org.sagwise.ui.kit.Command;
 import org.sagwise.ui.kit.Commands;
 import org.sagwise.ui.kit.Dialogs;
@@ -61,6 +62,7 @@ public final class MainWindow {
     private Dialogs dialogs;
     private ReadingsWindow table;
     private GlossaryWindow glossary;
+    private InsideCellWindow insideCell;
     private InstructorWindow instructor;
     private Commands commands;
 
@@ -145,6 +147,7 @@ public final class MainWindow {
         SideWindows near = new SideWindows(stage, models.shown().looks().nearProperty());
         table = new ReadingsWindow(windows, models.bench().model(), words);
         glossary = new GlossaryWindow(windows, words);
+        insideCell = new InsideCellWindow(windows, models.shown().looks().property(), words);
         inside.add(windows::closeAll);
         inside.add(near::closeAll);
         instructor = instructor(near, words);
@@ -197,7 +200,7 @@ public final class MainWindow {
             lasting.watch(scene.heightProperty(), high -> models.shown().looks().fit(high.doubleValue()));
             StyleSheets.follow(models.shown().looks(), scene.getStylesheets(), lasting);
         }
-        scene.setRoot(new MainFrame(models, commands, openLessons, id -> glossary.show(id), words, inside));
+        scene.setRoot(new MainFrame(models, commands, openLessons, this::lookUp, words, inside));
         stage.setScene(scene);
         SpaceBar.holds(models.bench().model().button(), stage, inside);
         PasteAnywhere.in(scene, desk, inside);
@@ -257,6 +260,14 @@ public final class MainWindow {
                 Command.of("glossary", () -> glossary.show()).by("Shift+F1"),
                 Command.of("notice", () -> NoticeDialogs.show(dialogs)),
                 Command.of("about", () -> AboutDialog.show(dialogs)));
+    }
+
+    private void lookUp(String id) {
+        if (id.equals(InsideCellWindow.ID)) {
+            insideCell.show();
+        } else {
+            glossary.show(id);
+        }
     }
 
     private void saveCourse() {

@@ -34,7 +34,7 @@ class StartPageGuiTest extends GuiTest {
         robot().clickOn("#door-learn");
         settle();
 
-        Node first = node("lesson-01-close-the-ring");
+        Node first = node("lesson-00-hands-on");
         assertSame(first, first.getScene().getFocusOwner());
     }
 
