@@ -52,6 +52,16 @@ public record Lesson(
      */
     public record LessonBench(LocalText title, Scenario scenario) {}
 
+    /** The steps that a class short of time may not leave out. */
+    public List<Step> core() {
+        return steps.stream().filter(step -> !step.head().skippable()).toList();
+    }
+
+    /** The same lesson with other steps. */
+    Lesson withSteps(List<Step> others) {
+        return new Lesson(id, title, goal, minutes, evening, needs, note, benches, names, others);
+    }
+
     /** The same lesson under another name. */
     public Lesson withId(String other) {
         return new Lesson(other, title, goal, minutes, evening, needs, note, benches, names, steps);

@@ -43,7 +43,28 @@ public final class LessonLint {
         report.addAll(PredictionLint.check(lesson, track, named));
         report.addAll(MoveLint.check(lesson, track, rules));
         play();
+        core();
         return report.findings();
+    }
+
+    /** What may be skipped must not leave the rest on a bench on which it does not work. */
+    private void core() {
+        List<Step> kept = lesson.core();
+        if (kept.isEmpty() || kept.size() == lesson.steps().size()) {
+            return;
+        }
+        LessonLint rest = new LessonLint(lesson.withSteps(kept), catalogue);
+        rest.play();
+        List<String> whole = report.findings().stream().map(LessonLint::told).toList();
+        rest.report.findings().stream()
+                .map(LessonLint::told)
+                .filter(told -> !whole.contains(told))
+                .findFirst()
+                .ifPresent(told -> report.add("steps", LessonProblem.SKIP_BREAKS, told));
+    }
+
+    private static String told(Finding finding) {
+        return finding.sentence(Locale.ENGLISH);
     }
 
     private void play() {

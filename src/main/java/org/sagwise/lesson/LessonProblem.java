@@ -70,6 +70,7 @@ public enum LessonProblem implements Fault {
     NO_SUCH_CONTROL,
     TELLING_HEAD,
     MINUTES,
+    SKIP_BREAKS,
     // The set.
     LONG_EVENING,
     UNKNOWN_LESSON,

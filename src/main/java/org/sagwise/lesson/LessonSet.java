@@ -37,6 +37,19 @@ public final class LessonSet {
             }
             found.put(lesson.id(), findings);
         }
+        Map<Integer, Double> tooLong = Pacing.tooLong(lessons);
+        for (Lesson lesson : lessons) {
+            Double minutes = tooLong.get(lesson.evening());
+            if (minutes != null) {
+                found.get(lesson.id())
+                        .add(Finding.of(
+                                "evening",
+                                LessonProblem.LONG_EVENING,
+                                String.valueOf(lesson.evening()),
+                                String.valueOf(Math.round(minutes)),
+                                "45"));
+            }
+        }
         return found;
     }
 

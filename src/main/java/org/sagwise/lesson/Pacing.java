@@ -1,6 +1,9 @@
 package org.sagwise.lesson;
 
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import org.sagwise.scenario.Finding;
 
 /**
@@ -13,6 +16,9 @@ public final class Pacing {
     private static final double NEAR = 0.25;
 
     private static final double RUN = 3;
+
+    /** Minutes in which what nobody may skip on one evening must fit. */
+    private static final double CORE = 45;
 
     private Pacing() {}
 
@@ -32,10 +38,16 @@ public final class Pacing {
 
     /** Minutes for all steps of a lesson, or only for those that nobody may skip. */
     public static double minutes(Lesson lesson, boolean coreOnly) {
-        return lesson.steps().stream()
-                .filter(step -> !coreOnly || !step.head().skippable())
-                .mapToDouble(Pacing::minutes)
-                .sum();
+        return (coreOnly ? lesson.core() : lesson.steps())
+                .stream().mapToDouble(Pacing::minutes).sum();
+    }
+
+    /** Evenings whose core does not fit into a school hour, each with its minutes. */
+    public static Map<Integer, Double> tooLong(Collection<Lesson> lessons) {
+        Map<Integer, Double> core = new TreeMap<>();
+        lessons.forEach(lesson -> core.merge(lesson.evening(), minutes(lesson, true), Double::sum));
+        core.values().removeIf(minutes -> minutes <= CORE);
+        return core;
     }
 
     /** What a lesson says of its minutes is about what its steps take. */

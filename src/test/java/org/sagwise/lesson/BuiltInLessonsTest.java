@@ -16,6 +16,7 @@ import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -101,6 +102,20 @@ class BuiltInLessonsTest {
                     .mapToInt(Lesson::minutes)
                     .sum();
             assertTrue(minutes > 0 && minutes <= 90, "evening " + evening + ": " + minutes);
+        }
+    }
+
+    /** What nobody may skip fits into 45 minutes, and something is left of it. */
+    @Test
+    void evenings_withoutWhatMayBeSkipped_fitIntoThreeQuartersOfAnHour() {
+        assertEquals(Map.of(), Pacing.tooLong(lessons()));
+        for (int evening = 1; evening <= 7; evening++) {
+            int which = evening;
+            double core = lessons().stream()
+                    .filter(it -> it.evening() == which)
+                    .mapToDouble(it -> Pacing.minutes(it, true))
+                    .sum();
+            assertTrue(core >= 30, "evening " + evening + ": " + core);
         }
     }
 

@@ -10,6 +10,7 @@ import javafx.scene.control.Tooltip;
 import javafx.scene.layout.VBox;
 import org.sagwise.lesson.Lesson;
 import org.sagwise.lesson.LessonPlayer;
+import org.sagwise.lesson.Pacing;
 import org.sagwise.lesson.Step;
 import org.sagwise.ui.lesson.LessonSession;
 import org.sagwise.ui.text.Wording;
@@ -66,7 +67,15 @@ final class RunningOrder extends VBox {
                 .filter(it -> it.evening() == evening)
                 .mapToInt(Lesson::minutes)
                 .sum();
+        double core = lessons.stream()
+                .filter(it -> it.evening() == evening)
+                .mapToDouble(it -> Pacing.minutes(it, true))
+                .sum();
         title(wording.say("instructor.evening", evening, minutes));
+        Label must = new Label(wording.say("instructor.core", Math.round(core)));
+        must.setWrapText(true);
+        must.getStyleClass().add("quiet");
+        getChildren().add(must);
     }
 
     private void title(String words) {
@@ -77,7 +86,8 @@ final class RunningOrder extends VBox {
 
     private void lesson(Lesson lesson, boolean runs) {
         String title = lesson.title().in(wording.locale());
-        Button button = button(wording.say("instructor.lesson", title, lesson.minutes()), runs);
+        String key = lesson.core().isEmpty() ? "instructor.lesson.skip" : "instructor.lesson";
+        Button button = button(wording.say(key, title, lesson.minutes()), runs);
         button.setId("instructor-lesson-" + lesson.id());
         button.setOnAction(event -> room.start(lesson));
     }
@@ -87,7 +97,8 @@ final class RunningOrder extends VBox {
         for (int i = 0; i < steps.size(); i++) {
             int place = i;
             String kind = wording.say("lesson.kind." + steps.get(i).kind());
-            Button button = button(wording.say("instructor.step", i + 1, kind), i == now.at());
+            String key = steps.get(i).head().skippable() ? "instructor.step.skip" : "instructor.step";
+            Button button = button(wording.say(key, i + 1, kind), i == now.at());
             button.setId("instructor-step-" + (i + 1));
             button.getStyleClass().add("instructor-step");
             button.setTooltip(words(now, steps.get(i)));
