@@ -2,6 +2,7 @@ package org.sagwise.cli;
 
 import java.util.List;
 import org.sagwise.hazard.Caution;
+import org.sagwise.hazard.Hazards;
 import org.sagwise.scenario.Scenario;
 
 /** Cautions as JSON. */
@@ -32,6 +33,7 @@ final class CautionsJson {
         json.number("measured", caution.measured());
         json.number("limit", caution.limit());
         json.text("unit", caution.unit());
+        json.text("basis", Hazards.basis(caution).word());
         json.text("title", words.title(caution));
         json.text("text", words.text(caution));
         json.text("advice", words.advice(caution));

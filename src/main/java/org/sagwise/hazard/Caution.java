@@ -35,6 +35,11 @@ public record Caution(
         details = Map.copyOf(details);
     }
 
+    /** Whether its current is one of a moment at best: in a real cell so much breaks down within seconds. */
+    public boolean isOfAMoment() {
+        return details.containsKey(CautionBuilder.OF_A_MOMENT);
+    }
+
     /** How many cells stand the wrong way round, which come first among its parts; 1 where it names none. */
     public int turned() {
         return details.get("turned") instanceof List<?> names ? names.size() : 1;

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.sagwise.part.PartKind;
+import org.sagwise.run.CellMoment;
 import org.sagwise.scenario.PartName;
 import org.sagwise.scenario.TerminalName;
 import org.sagwise.scenario.TerminalRef;
@@ -20,6 +21,9 @@ final class CautionBuilder {
 
     /** The detail that says which of several texts of a hazard fits. */
     static final String VARIANT = "variant";
+
+    /** The detail that is there where its current is one that a real cell does not keep up. */
+    static final String OF_A_MOMENT = "ofAMoment";
 
     /** The detail that is there where no button decides when current flows. */
     static final String WITHOUT_BUTTON = "withoutButton";
@@ -96,6 +100,13 @@ final class CautionBuilder {
         return PartName.of(context.part(part));
     }
 
+    private boolean isOfAMoment() {
+        return unit.equals("A")
+                && parts.stream()
+                        .map(context.bench().cells()::get)
+                        .anyMatch(cell -> cell != null && CellMoment.isOfAMoment(measured, cell.capacityAh()));
+    }
+
     /** The caution, about the hazard of this id. */
     Caution build(String id) {
         if (context.partsOf(PartKind.SWITCH).isEmpty()) {
@@ -106,6 +117,9 @@ final class CautionBuilder {
             details.put("part", name(ids.get(0)));
             names("parts", ids);
             names("others", ids.subList(1, ids.size()));
+        }
+        if (isOfAMoment()) {
+            details.put(OF_A_MOMENT, "");
         }
         return new Caution(id, signal, ids, links, when, measured, limit, unit, details);
     }

@@ -4,9 +4,11 @@ import java.util.Optional;
 import org.sagwise.quantity.Digits;
 import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.quantity.Unit;
+import org.sagwise.text.Texts;
 
 /**
- * The number of a caution and what it is held against, printed.
+ * The number of a caution and what it is held against, printed; each says itself where it rests on this program's choice
+ * or on memory.
  *
  * @param measured the number with its unit
  * @param limit its limit with its unit; empty where it is held against none
@@ -26,10 +28,13 @@ public record CautionNumbers(String measured, Optional<String> limit) {
             return Optional.empty();
         }
         Unit unit = Unit.ofSymbol(caution.unit()).orElse(Unit.FRACTION);
-        return Optional.of(new CautionNumbers(
-                format.print(caution.measured(), unit),
-                Double.isNaN(caution.limit())
-                        ? Optional.empty()
-                        : Optional.of(format.print(caution.limit(), unit.base(), LIMIT))));
+        Texts texts = Texts.in("cautions", format.locale());
+        String measured = format.print(caution.measured(), unit);
+        Optional<String> limit = Double.isNaN(caution.limit())
+                ? Optional.empty()
+                : Optional.of(format.print(caution.limit(), unit.base(), LIMIT))
+                        .map(number -> texts.say("basis." + Hazards.limitBasis(caution), number));
+        return Optional.of(
+                new CautionNumbers(caution.isOfAMoment() ? texts.say("basis.moment", measured) : measured, limit));
     }
 }

@@ -2,6 +2,7 @@ package org.sagwise.hazard;
 
 import java.math.BigDecimal;
 import java.util.List;
+import org.sagwise.run.Basis;
 
 /**
  * A kind of hazard: all that the program knows about it but its words, which stand under its id in
@@ -29,6 +30,15 @@ record Hazard(String id, int rank, Listing listing, HazardRule rule, List<Bearin
      * @param says what a reader is told, in a few words
      */
     record Listing(String signals, String begins, String source, String says) {
+
+        /** On what the number rests that begins it, by the words of its source up to the first semicolon. */
+        Basis basis() {
+            String first = source.replaceAll(";.*", "");
+            if (first.contains("our choice")) {
+                return Basis.TEACHING;
+            }
+            return first.matches(".*(from memory|no source|typical).*") ? Basis.TYPICAL : Basis.PUBLISHED;
+        }
 
         /** A threshold of the code, as people write it: 1.5, 2, 0.1. */
         static String number(double value) {

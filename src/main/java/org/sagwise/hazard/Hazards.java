@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.sagwise.part.PartKind;
 import org.sagwise.reading.Bench;
+import org.sagwise.run.Basis;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Scenario;
 
@@ -40,6 +41,19 @@ public final class Hazards {
         return BY_ID.get(caution.id()).all(Cures.class).stream()
                 .flatMap(cures -> cures.ways().stream())
                 .toList();
+    }
+
+    /**
+     * On what the numbers of a caution rest: a current that real cells do not keep up is this program's doing, else its
+     * limit counts.
+     */
+    public static Basis basis(Caution caution) {
+        return caution.isOfAMoment() ? Basis.TEACHING : limitBasis(caution);
+    }
+
+    /** On what the limit of a caution rests; that of a cell or a part counts as published. */
+    static Basis limitBasis(Caution caution) {
+        return BY_ID.get(caution.id()).listing().basis();
     }
 
     /**

@@ -38,6 +38,11 @@ public record CellMoment(
      * @param capacityAh its capacity, Ah
      */
     public boolean isPeakOfAMoment(double capacityAh) {
-        return peakA > LASTING_RATE * capacityAh;
+        return isOfAMoment(peakA, capacityAh);
+    }
+
+    /** The same of any current, A. */
+    public static boolean isOfAMoment(double currentA, double capacityAh) {
+        return Math.abs(currentA) > LASTING_RATE * capacityAh;
     }
 }

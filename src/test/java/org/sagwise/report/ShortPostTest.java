@@ -77,7 +77,7 @@ class ShortPostTest {
         String post = post("side-by-side-one-reversed", Optional.of("the batteries get hot"), Locale.ENGLISH);
         Stream.of(
                         "Please do not build or use it like this",
-                        "175 A, where 20.0 A is the limit",
+                        "175 A for a moment, where 20.0 A is the limit",
                         "“the batteries get hot” fits this bench: the cells drive current through one another",
                         "take the cells out only if cool and quiet",
                         "Do not use cell A and cell B again",

@@ -167,6 +167,9 @@ public final class Explanation {
             }
             paragraphs.add(CautionTexts.text(caution, speech.locale()));
             why.of(caution).ifPresent(paragraphs::add);
+            if (caution.isOfAMoment() && ideas.add("of-a-moment")) {
+                paragraphs.add(speech.say("wrong.of-a-moment"));
+            }
             post.add(new Block.Hazard(
                     CautionTexts.signal(caution.signal(), speech.locale()),
                     CautionTexts.title(caution, speech.locale()),

@@ -161,6 +161,9 @@ final class ShortAnswer {
         String measured = Double.isInfinite(worst.measured())
                 ? speech.say("short.no-end")
                 : speech.print(worst.measured(), unit.get());
+        if (worst.isOfAMoment() && Double.isFinite(worst.measured())) {
+            measured = speech.say("short.moment", measured);
+        }
         return speech.sentence(speech.say(
                 hasButton && worst.when() != Caution.When.ALWAYS
                         ? "short.number-" + (worst.when() == Caution.When.AT_REST ? "let-go" : "held")
