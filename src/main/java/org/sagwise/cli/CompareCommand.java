@@ -82,9 +82,16 @@ final class CompareCommand implements Callable<Integer> {
         } else {
             call.out()
                     .print(PostFormat.TEXT.write(
-                            ComparisonPost.of(comparison, call.locale(), call.signs()), call.locale(), call.signs()));
+                            ComparisonPost.of(comparison, names(given), call.locale(), call.signs()),
+                            call.locale(),
+                            call.signs()));
         }
         return comparison.differs() ? ExitStatus.FOUND : ExitStatus.DONE;
+    }
+
+    private List<String> names(List<GivenScenario> given) {
+        ScenarioInput input = new ScenarioInput(call);
+        return given.stream().map(GivenScenario::name).map(input::shown).toList();
     }
 
     private int picture(Comparison comparison) {

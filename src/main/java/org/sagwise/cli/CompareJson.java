@@ -5,6 +5,7 @@ import org.sagwise.hazard.Caution;
 import org.sagwise.report.compare.BuildDifference;
 import org.sagwise.report.compare.Comparison;
 import org.sagwise.report.compare.Outcome;
+import org.sagwise.run.RunEnd;
 import org.sagwise.scenario.Link;
 
 /** A comparison as JSON. */
@@ -28,6 +29,10 @@ final class CompareJson {
         json.objects("outcome", comparison.outcome().rows(), this::row);
         cautions("cautions_only_first", comparison.outcome().gone());
         cautions("cautions_only_second", comparison.outcome().come());
+        json.objects(
+                "courses",
+                List.of(comparison.outcome().was(), comparison.outcome().is()),
+                this::course);
     }
 
     private void build(BuildDifference difference) {
@@ -67,6 +72,12 @@ final class CompareJson {
 
     private void link(String name, Link link) {
         json.texts(name, List.of(link.from().toString(), link.to().toString()));
+    }
+
+    private void course(Outcome.Course course) {
+        json.number("run_time_s", course.timeS());
+        json.text("ended_by", course.end().map(RunEnd::word).orElse(""));
+        json.texts("symptoms", course.symptoms().stream().map(Words::of).toList());
     }
 
     private void row(Outcome.Row row) {

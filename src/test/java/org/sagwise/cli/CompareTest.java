@@ -71,4 +71,32 @@ class CompareTest {
         assertEquals(2, outcome.status());
         assertTrue(outcome.err().contains("can be read once only"), outcome.err());
     }
+
+    /** A run that something else than a cut-off ends has a time too: the one that {@code run} tells. */
+    @Test
+    void compare_runsThatEndOtherwise_tellTimeEndAndSymptomsOfBoth() {
+        Cli.Outcome outcome = Cli.call("compare", Cli.demo("two-in-a-row"), Cli.demo("row-of-two-one-reversed"));
+        String flat = outcome.out().replaceAll("\\s+", " ");
+        assertTrue(flat.contains("First: Two cells in a row, same watts"), flat);
+        assertTrue(flat.contains("The first runs for 12 h 39 min; then a cell fell to its cut-off"), flat);
+        assertTrue(flat.contains("; then no current flows"), flat);
+        assertTrue(flat.contains("Symptoms of the first: none"), flat);
+        assertTrue(flat.contains("Symptoms of the second: nothing happens"), flat);
+        String run = Cli.call("run", Cli.demo("row-of-two-one-reversed"), "--json")
+                .json()
+                .get("elapsed_s")
+                .asText();
+        JsonNode course = Cli.call("compare", Cli.demo("two-in-a-row"), Cli.demo("row-of-two-one-reversed"), "--json")
+                .json()
+                .at("/courses/1");
+        assertEquals(run, course.get("run_time_s").asText());
+    }
+
+    @Test
+    void compare_twoOfOneTitle_saysWhichPanelIsWhich() throws IOException {
+        Path out = folder.resolve("two.svg");
+        Cli.call("compare", ONE, ONE, "-o", out.toString());
+        String svg = Files.readString(out);
+        assertTrue(svg.contains(">First: Side by side") && svg.contains(">Second: Side by side"), "titles");
+    }
 }

@@ -3,6 +3,7 @@ package org.sagwise.report.compare;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
@@ -14,7 +15,14 @@ import org.sagwise.reading.CoilReading;
 import org.sagwise.reading.Readings;
 import org.sagwise.report.compare.Outcome.Quantity;
 import org.sagwise.report.compare.Outcome.Row;
-import org.sagwise.report.explain.Life;
+import org.sagwise.report.symptom.Evidence;
+import org.sagwise.report.symptom.Symptom;
+import org.sagwise.run.RunEnd;
+import org.sagwise.run.RunPlan;
+import org.sagwise.run.RunProgress;
+import org.sagwise.run.RunResult;
+import org.sagwise.run.RunSettings;
+import org.sagwise.run.Runner;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Scenario;
 
@@ -49,6 +57,9 @@ public record Comparison(Assessment first, Assessment second, List<BuildDifferen
         return !build.isEmpty() || outcome.differs();
     }
 
+    /** Additions and multiplications that each run may take: about two seconds' worth. */
+    private static final double MOST_EFFORT = 2e9;
+
     /** Puts the outcomes of two scenarios side by side. */
     private record Outcomes(Assessment first, Assessment second, Pairing pairing) {
 
@@ -71,11 +82,15 @@ public record Comparison(Assessment first, Assessment second, List<BuildDifferen
             rows.add(whole(Quantity.GIVEN, held1.pack().givenW(), held2.pack().givenW()));
             rows.add(whole(
                     Quantity.EFFICIENCY, held1.pack().efficiency(), held2.pack().efficiency()));
-            rows.add(whole(Quantity.RUN_TIME, runTimeS(first), runTimeS(second)));
+            Outcome.Course was = course(first);
+            Outcome.Course is = course(second);
+            rows.add(whole(Quantity.RUN_TIME, was.timeS(), is.timeS()));
             return new Outcome(
                     rows.stream().filter(Outcomes::tells).toList(),
                     without(first.cautions(), second.cautions()),
-                    without(second.cautions(), first.cautions()));
+                    without(second.cautions(), first.cautions()),
+                    was,
+                    is);
         }
 
         private static boolean tells(Row row) {
@@ -124,8 +139,17 @@ public record Comparison(Assessment first, Assessment second, List<BuildDifferen
             return new Row(quantity, "", "", was, is);
         }
 
-        private static double runTimeS(Assessment assessment) {
-            return Life.of(assessment).map(Life::runTimeS).orElse(Double.NaN);
+        /** As {@code run} tells it, whatever ends it. */
+        private static Outcome.Course course(Assessment assessment) {
+            List<Symptom> symptoms = Symptom.shownBy(Evidence.of(assessment));
+            if (assessment.bench().cells().isEmpty()) {
+                return new Outcome.Course(Double.NaN, Optional.empty(), symptoms);
+            }
+            RunResult run =
+                    Runner.run(assessment.bench(), RunPlan.USUAL, RunSettings.USUAL, RunProgress.NONE, MOST_EFFORT);
+            boolean endless = run.end() == RunEnd.TOO_LONG || run.end() == RunEnd.UNSOLVABLE;
+            double timeS = endless ? Double.NaN : run.last().timeS();
+            return new Outcome.Course(timeS, Optional.of(run.end()), symptoms);
         }
 
         private static List<Caution> without(List<Caution> these, List<Caution> those) {

@@ -4,12 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.sagwise.assessment.Assessment;
 import org.sagwise.hazard.Caution;
 import org.sagwise.hazard.CautionTexts;
 import org.sagwise.quantity.Measure;
+import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.quantity.Unit;
 import org.sagwise.report.explain.BuildWords;
 import org.sagwise.report.post.Block;
+import org.sagwise.run.RunTexts;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.text.Signs;
@@ -21,9 +24,11 @@ public final class ComparisonPost {
     private final BuildWords first;
     private final BuildWords second;
     private final Locale locale;
+    private final List<String> names;
     private final List<Block> post = new ArrayList<>();
 
-    private ComparisonPost(Comparison comparison, Locale locale, Signs signs) {
+    private ComparisonPost(Comparison comparison, List<String> names, Locale locale, Signs signs) {
+        this.names = List.copyOf(names);
         this.comparison = comparison;
         this.locale = locale;
         this.first = BuildWords.of(comparison.first().scenario(), locale, signs);
@@ -31,7 +36,16 @@ public final class ComparisonPost {
     }
 
     public static List<Block> of(Comparison comparison, Locale locale, Signs signs) {
-        ComparisonPost made = new ComparisonPost(comparison, locale, signs);
+        return of(comparison, List.of(), locale, signs);
+    }
+
+    /**
+     * The same with the names of the files.
+     *
+     * @param names of the first and of the second; or none
+     */
+    public static List<Block> of(Comparison comparison, List<String> names, Locale locale, Signs signs) {
+        ComparisonPost made = new ComparisonPost(comparison, names, locale, signs);
         made.write();
         return List.copyOf(made.post);
     }
@@ -41,6 +55,8 @@ public final class ComparisonPost {
                 "compare.title",
                 title(comparison.first().scenario()),
                 title(comparison.second().scenario()))));
+        post.add(new Block.Bullets(List.of(
+                side("compare.is-first", 0, comparison.first()), side("compare.is-second", 1, comparison.second()))));
         post.add(new Block.Heading(say("compare.build")));
         if (comparison.build().isEmpty()) {
             post.add(new Block.Paragraph(say("compare.same-build")));
@@ -57,6 +73,49 @@ public final class ComparisonPost {
         post.add(new Block.Table(
                 List.of("", say("compare.first"), say("compare.second")),
                 comparison.outcome().rows().stream().map(this::row).toList()));
+        courses();
+    }
+
+    private String side(String key, int place, Assessment bench) {
+        String title = title(bench.scenario());
+        boolean named = place < names.size() && !names.get(place).equals(title);
+        return say(key, named ? say("compare.named", title, names.get(place)) : title);
+    }
+
+    /** What ends each run, and what the owner of each would write. */
+    private void courses() {
+        List<String> items = new ArrayList<>();
+        course("compare.course-first", comparison.first(), comparison.outcome().was())
+                .ifPresent(items::add);
+        course(
+                        "compare.course-second",
+                        comparison.second(),
+                        comparison.outcome().is())
+                .ifPresent(items::add);
+        items.add(symptoms("compare.symptoms-first", comparison.outcome().was()));
+        items.add(symptoms("compare.symptoms-second", comparison.outcome().is()));
+        post.add(new Block.Heading(say("compare.course")));
+        post.add(new Block.Bullets(items));
+    }
+
+    private Optional<String> course(String key, Assessment bench, Outcome.Course course) {
+        RunTexts texts = new RunTexts(bench.bench(), QuantityFormat.forPeople(locale));
+        return course.end()
+                .map(end -> Double.isNaN(course.timeS())
+                        ? say(key + "-untold", texts.end(end))
+                        : say(key, first.print(course.timeS(), Unit.SECOND), texts.end(end)));
+    }
+
+    private String symptoms(String key, Outcome.Course course) {
+        return course.symptoms().isEmpty()
+                ? say(key + "-none")
+                : say(
+                        key,
+                        String.join(
+                                "; ",
+                                course.symptoms().stream()
+                                        .map(symptom -> symptom.title(locale))
+                                        .toList()));
     }
 
     private String title(Scenario scenario) {

@@ -1,7 +1,10 @@
 package org.sagwise.report.compare;
 
 import java.util.List;
+import java.util.Optional;
 import org.sagwise.hazard.Caution;
+import org.sagwise.report.symptom.Symptom;
+import org.sagwise.run.RunEnd;
 
 /**
  * What differs in outcome between two scenarios, and what there is to compare.
@@ -9,8 +12,10 @@ import org.sagwise.hazard.Caution;
  * @param rows numbers side by side
  * @param gone cautions of the first that the second does not have
  * @param come cautions of the second that the first does not have
+ * @param was how the first goes on in time
+ * @param is how the second goes on in time
  */
-public record Outcome(List<Row> rows, List<Caution> gone, List<Caution> come) {
+public record Outcome(List<Row> rows, List<Caution> gone, List<Caution> come, Course was, Course is) {
 
     /** Numbers that agree to so many parts count as equal: far below what any meter shows. */
     private static final double ALIKE = 1e-9;
@@ -19,6 +24,19 @@ public record Outcome(List<Row> rows, List<Caution> gone, List<Caution> come) {
         rows = List.copyOf(rows);
         gone = List.copyOf(gone);
         come = List.copyOf(come);
+    }
+
+    /**
+     * What time and its owner tell of a bench.
+     *
+     * @param timeS how long it runs when it is pressed in the usual way, s; NaN if that cannot be told
+     * @param end what ends it; empty if it has no cells to run down
+     * @param symptoms what its owner would write that does not work
+     */
+    public record Course(double timeS, Optional<RunEnd> end, List<Symptom> symptoms) {
+        public Course {
+            symptoms = List.copyOf(symptoms);
+        }
     }
 
     /** What a row tells. */
@@ -63,6 +81,9 @@ public record Outcome(List<Row> rows, List<Caution> gone, List<Caution> come) {
     }
 
     public boolean differs() {
-        return !gone.isEmpty() || !come.isEmpty() || rows.stream().anyMatch(row -> !row.isAlike());
+        return !gone.isEmpty()
+                || !come.isEmpty()
+                || !was.end().equals(is.end())
+                || rows.stream().anyMatch(row -> !row.isAlike());
     }
 }

@@ -75,7 +75,7 @@ public final class StairsPicture implements Sheet {
         double foot = notice.size() * line + 16;
         double each = (height - foot) / benches.size();
         for (int i = 0; i < benches.size(); i++) {
-            bench(surface, pen, benches.get(i), i * each, each);
+            bench(surface, pen, i, i * each, each);
         }
         pen.line(EDGE, height - foot, width - EDGE, height - foot, Tone.PAPER_EDGE, 1);
         double y = height - foot + 8 + 0.8 * line;
@@ -85,13 +85,16 @@ public final class StairsPicture implements Sheet {
         }
     }
 
-    private void bench(Pen surface, ThemedPen pen, Assessment bench, double top, double benchHeight) {
+    private void bench(Pen surface, ThemedPen pen, int place, double top, double benchHeight) {
+        Assessment bench = benches.get(place);
         Texts texts = Texts.in("picture", locale);
         String title = bench.scenario().title();
         String state = texts.say(bench.readings().fired() ? "page.held" : "page.let-go");
         double room = width - 3 * EDGE - TextStyle.PLAIN.width(state, 1);
         pen.textWithin(
-                title.isBlank() ? texts.say("page.untitled") : title,
+                texts.say(
+                        place == 0 ? "page.first" : "page.second",
+                        title.isBlank() ? texts.say("page.untitled") : title),
                 EDGE,
                 top + 32,
                 room,

@@ -59,6 +59,13 @@ final class Causes {
     }
 
     static final Cause REVERSED_ROW = caution("reversed-row", "reversed-in-series");
+    /** A turned cell through which current is pushed. */
+    static final Cause DRIVEN_BACKWARDS = new Cause(
+            "driven-backwards",
+            bench -> bench.caution("reversed-in-series")
+                    .filter(found -> found.measured() > DRAIN_A)
+                    .map(found -> List.of(new Number(found.measured(), Unit.AMPERE))));
+
     static final Cause RING =
             caution("ring", "reversed-in-parallel", "unequal-rows-in-parallel", "unequal-charge-in-parallel");
     static final Cause SHORTED = caution("shorted", "pack-shorted", "torn-wrap-touching", "meter-across-cell");

@@ -4,11 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.sagwise.part.PartKind;
 import org.sagwise.text.Texts;
 
 /** What people write when something does not work as it should, the likelier causes first. */
 public enum Symptom {
-    UNEVEN_GLOW(Causes.COIL_DEAD, Causes.COIL_JOINT, Causes.COIL_OHMS, Causes.JOINT),
+    UNEVEN_GLOW(Causes.COIL_DEAD, Causes.COIL_JOINT, Causes.COIL_OHMS),
     FLICKERS(Causes.JOINT, Causes.BUTTON, Causes.OPEN, Causes.GUARD, Causes.BOARD_STOPS),
     CUTS_OUT(
             Causes.BOARD_EARLY,
@@ -47,13 +48,13 @@ public enum Symptom {
     WRONG_VOLTS(Causes.REVERSED_ROW, Causes.RING, Causes.SHORTED, Causes.OPEN, Causes.EMPTY),
     SAGS(Causes.COLD, Causes.SAG, Causes.JOINT, Causes.WIRE, Causes.BUTTON, Causes.OVER_LIMIT, Causes.EMPTY),
     HOT_JOINT(Causes.RING, Causes.SHORTED, Causes.JOINT, Causes.BUTTON, Causes.WIRE),
-    HOT_WIRE(Causes.RING, Causes.SHORTED, Causes.BYPASSED, Causes.WIRE, Causes.JOINT),
-    HOT_CHARGING(Causes.CHARGER, Causes.OVERCHARGED, Causes.RING, Causes.REVERSED_ROW, Causes.UNEQUAL),
+    HOT_WIRE(Causes.RING, Causes.SHORTED, Causes.BYPASSED, Causes.WIRE),
+    HOT_CHARGING(Causes.CHARGER, Causes.OVERCHARGED, Causes.RING, Causes.DRIVEN_BACKWARDS, Causes.UNEQUAL),
     HOT_CELL(
             Causes.RING,
             Causes.SHORTED,
             Causes.BYPASSED,
-            Causes.REVERSED_ROW,
+            Causes.DRIVEN_BACKWARDS,
             Causes.OVER_LIMIT,
             Causes.CHARGER,
             Causes.STUCK,
@@ -86,13 +87,23 @@ public enum Symptom {
     public static List<Symptom> shownBy(Evidence evidence) {
         List<Symptom> shown = new ArrayList<>();
         for (Symptom symptom : values()) {
-            if (symptom.causes.stream()
-                    .filter(cause -> cause != Causes.BY_DESIGN)
-                    .anyMatch(cause -> cause.sign().apply(evidence).isPresent())) {
+            if (symptom.canShow(evidence)
+                    && symptom.causes.stream()
+                            .filter(cause -> cause != Causes.BY_DESIGN)
+                            .anyMatch(cause -> cause.sign().apply(evidence).isPresent())) {
                 shown.add(symptom);
             }
         }
         return List.copyOf(shown);
+    }
+
+    /** Nobody complains of what is not there. */
+    private boolean canShow(Evidence evidence) {
+        return switch (this) {
+            case HOT_CHARGING -> evidence.has(PartKind.CHARGER) || evidence.has(PartKind.SUPPLY);
+            case METER_ODD -> evidence.has(PartKind.METER);
+            default -> true;
+        };
     }
 
     /** Which of them somebody's words mean, in whatever language of the program; empty if none. */
