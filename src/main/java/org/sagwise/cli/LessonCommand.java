@@ -26,7 +26,8 @@ final class LessonCommand implements Callable<Integer> {
                 .addSubcommand(new LessonListCommand(call))
                 .addSubcommand(new LessonLintCommand(call))
                 .addSubcommand(new LessonHandoutCommand(call))
-                .addSubcommand(new LessonGlossaryCommand(call));
+                .addSubcommand(new LessonGlossaryCommand(call))
+                .addSubcommand(new LessonCheckCommand(call));
     }
 
     @Override

@@ -1,9 +1,5 @@
 package org.sagwise.cli;
 
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -16,9 +12,7 @@ import org.sagwise.lesson.Lesson;
 import org.sagwise.lesson.MoveLint;
 import org.sagwise.part.Catalogue;
 import org.sagwise.report.handout.Handout;
-import org.sagwise.report.handout.HandoutHtml;
 import org.sagwise.report.handout.HandoutMaker;
-import org.sagwise.report.handout.HandoutPdf;
 import org.sagwise.scenario.Finding;
 import org.sagwise.text.Texts;
 import picocli.CommandLine.Command;
@@ -65,7 +59,7 @@ final class LessonHandoutCommand implements Callable<Integer> {
         if (handouts.isEmpty() || handouts.size() < sources.size()) {
             return ExitStatus.WRONG;
         }
-        return new OutputFile(call, out, overwriting, List.of()).write(bytes(handouts, ending));
+        return new OutputFile(call, out, overwriting, List.of()).write(LessonCheckCommand.bytes(handouts, ending));
     }
 
     private List<Handout> handouts(List<LessonSource> sources) {
@@ -95,18 +89,5 @@ final class LessonHandoutCommand implements Callable<Integer> {
         for (Finding fault : faults) {
             call.problem("  " + fault.text(call.locale()));
         }
-    }
-
-    private static byte[] bytes(List<Handout> handouts, String ending) {
-        if (ending.equals("html")) {
-            return HandoutHtml.write(handouts).getBytes(StandardCharsets.UTF_8);
-        }
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try {
-            HandoutPdf.write(handouts, bytes);
-        } catch (IOException impossible) {
-            throw new UncheckedIOException(impossible);
-        }
-        return bytes.toByteArray();
     }
 }

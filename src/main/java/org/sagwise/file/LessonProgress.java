@@ -21,12 +21,14 @@ import org.sagwise.lesson.Shuffle;
  * answers and readings, and nothing about the person: no name, no time, no machine.
  *
  * @param places how far each lesson is, by its name
+ * @param checks places of the answers to each form of the check of ideas, by its letter; -1 for none
  * @param recalled which questions of earlier lessons came back and when, by lesson and step
  */
-public record LessonProgress(Map<String, Place> places, Map<String, Recall.Asked> recalled) {
+public record LessonProgress(
+        Map<String, Place> places, Map<String, Recall.Asked> recalled, Map<String, List<Integer>> checks) {
 
     /** Nothing begun. */
-    public static final LessonProgress NONE = new LessonProgress(Map.of(), Map.of());
+    public static final LessonProgress NONE = new LessonProgress(Map.of(), Map.of(), Map.of());
 
     private static final int FORMAT = 1;
     private static final int MOST_BYTES = 1024 * 1024;
@@ -47,18 +49,26 @@ public record LessonProgress(Map<String, Place> places, Map<String, Recall.Asked
     public LessonProgress {
         places = Map.copyOf(places);
         recalled = Map.copyOf(recalled);
+        checks = Map.copyOf(checks);
     }
 
     /** This progress with that of one learner in one lesson. */
     public LessonProgress with(LessonPlayer player) {
         Map<String, Place> more = new LinkedHashMap<>(places);
         more.put(player.lesson().id(), new Place(player.at(), player.allAnswers(), player.shuffle()));
-        return new LessonProgress(more, recalled);
+        return new LessonProgress(more, recalled, checks);
     }
 
     /** This progress after a question of an earlier lesson was answered. */
     public LessonProgress recalling(Map<String, Recall.Asked> now) {
-        return new LessonProgress(places, now);
+        return new LessonProgress(places, now, checks);
+    }
+
+    /** This progress with answers to a form of the check of ideas. */
+    public LessonProgress checking(String form, List<Integer> answers) {
+        Map<String, List<Integer>> more = new LinkedHashMap<>(checks);
+        more.put(form, List.copyOf(answers));
+        return new LessonProgress(places, recalled, more);
     }
 
     /** What was done in each step of each lesson, by the lesson's name. */
@@ -81,14 +91,14 @@ public record LessonProgress(Map<String, Place> places, Map<String, Recall.Asked
             Map<String, Object> root =
                     SettingsFile.read(Files.readAllBytes(file)).orElse(Map.of());
             return number(root, "sagwise_progress") == FORMAT
-                    ? of(object(root.get("lessons")), object(root.get("recalled")))
+                    ? of(object(root.get("lessons")), object(root.get("recalled")), object(root.get("checks")))
                     : NONE;
         } catch (IOException unreadable) {
             return NONE;
         }
     }
 
-    private static LessonProgress of(Map<?, ?> lessons, Map<?, ?> recalled) {
+    private static LessonProgress of(Map<?, ?> lessons, Map<?, ?> recalled, Map<?, ?> checks) {
         Map<String, Place> places = new LinkedHashMap<>();
         lessons.forEach((id, value) -> {
             Map<?, ?> lesson = object(value);
@@ -106,7 +116,15 @@ public record LessonProgress(Map<String, Place> places, Map<String, Recall.Asked
                     new Recall.Asked(Math.max(0, Math.min(30, (int) number(one, "known"))), Math.max(0, (int)
                             number(one, "at"))));
         });
-        return new LessonProgress(places, asked);
+        Map<String, List<Integer>> answers = new LinkedHashMap<>();
+        checks.forEach((form, all) -> answers.put(
+                String.valueOf(form),
+                all instanceof List<?> list
+                        ? list.stream()
+                                .map(it -> it instanceof Number number ? number.intValue() : -1)
+                                .toList()
+                        : List.of()));
+        return new LessonProgress(places, asked, answers);
     }
 
     private static Answers answers(Map<?, ?> written) {
@@ -158,6 +176,9 @@ public record LessonProgress(Map<String, Place> places, Map<String, Recall.Asked
             Map<String, Object> asked = new TreeMap<>();
             recalled.forEach((key, one) -> asked.put(key, Map.of("known", one.known(), "at", one.at())));
             root.put("recalled", asked);
+        }
+        if (!checks.isEmpty()) {
+            root.put("checks", new TreeMap<>(checks));
         }
         AtomicFile.write(AtomicFile.target(file), SettingsFile.bytes(root), AtomicFile.ON_DISK);
     }

@@ -66,6 +66,10 @@ public record Handout(Locale locale, String title, String line, List<Item> items
             return new Item("", text, List.of(), List.of(), "", frame, Optional.empty());
         }
 
+        Item numbered(String given) {
+            return new Item(given, text, options, blanks, remark, frame, picture);
+        }
+
         Item with(List<Option> given) {
             return new Item(number, text, given, blanks, remark, frame, picture);
         }

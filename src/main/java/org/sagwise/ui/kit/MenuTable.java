@@ -33,7 +33,7 @@ public final class MenuTable {
                           - time-run-down time-curves time-save time-forget
             learn         >lessons - lesson-next lesson-back lesson-hint lesson-show lesson-reset lesson-restart \
                           lesson-leave lesson-forget lesson-shuffle \
-                          - lessons-open >lessons-recent author lessons-again lessons-away - instructor
+                          - ideas-check - lessons-open >lessons-recent author lessons-again lessons-away - instructor
             view          schematic examples readings projector full-screen - >looks text-larger text-smaller less-motion >language
             looks         looks-system looks-light looks-dark looks-high-contrast
             help          doors keys glossary notice about

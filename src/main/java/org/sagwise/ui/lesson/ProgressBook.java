@@ -10,6 +10,7 @@ import java.util.logging.Logger;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.sagwise.file.LessonProgress;
+import org.sagwise.lesson.IdeasCheck;
 import org.sagwise.lesson.Lesson;
 import org.sagwise.lesson.LessonPlayer;
 import org.sagwise.lesson.Recall;
@@ -61,6 +62,18 @@ public final class ProgressBook {
         LessonProgress now = progress.get();
         LessonProgress then =
                 now.recalling(answered.noted(now.recalled(), Recall.lessonsGone(taught, now.given(), next)));
+        progress.set(then);
+        write(then);
+    }
+
+    /** Answers to a form of the check of ideas; empty if it was not taken. */
+    List<Integer> check(IdeasCheck.Form form) {
+        return progress.get().checks().getOrDefault(form.name(), List.of());
+    }
+
+    /** Keeps the answers to a form of the check of ideas. */
+    void keep(IdeasCheck.Form form, List<Integer> answers) {
+        LessonProgress then = progress.get().checking(form.name(), answers);
         progress.set(then);
         write(then);
     }

@@ -24,6 +24,7 @@ import org.sagwise.ui.kit.SideWindows;
 import org.sagwise.ui.kit.StyleSheets;
 import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.lesson.GlossaryWindow;
+import org.sagwise.ui.lesson.IdeasCheckWindow;
 import org.sagwise.ui.lesson.LessonCommands;
 import org.sagwise.ui.lesson.author.AuthorCommands;
 import org.sagwise.ui.lesson.instructor.InstructorCommands;
@@ -63,6 +64,7 @@ public final class MainWindow {
     private ReadingsWindow table;
     private GlossaryWindow glossary;
     private InsideCellWindow insideCell;
+    private IdeasCheckWindow ideasCheck;
     private InstructorWindow instructor;
     private Commands commands;
 
@@ -147,6 +149,7 @@ public final class MainWindow {
         SideWindows near = new SideWindows(stage, models.shown().looks().nearProperty());
         table = new ReadingsWindow(windows, models.bench().model(), words);
         glossary = new GlossaryWindow(windows, words);
+        ideasCheck = new IdeasCheckWindow(windows, models.lessons().book(), words);
         insideCell = new InsideCellWindow(windows, models.shown().looks().property(), words);
         inside.add(windows::closeAll);
         inside.add(near::closeAll);
@@ -258,6 +261,7 @@ public final class MainWindow {
                 Command.of("keys", () -> KeysDialog.show(frame().menus(), dialogs))
                         .by("F1"),
                 Command.of("glossary", () -> glossary.show()).by("Shift+F1"),
+                Command.of("ideas-check", () -> ideasCheck.show()),
                 Command.of("notice", () -> NoticeDialogs.show(dialogs)),
                 Command.of("about", () -> AboutDialog.show(dialogs)));
     }

@@ -1,0 +1,78 @@
+package org.sagwise.ui.gui;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.concurrent.TimeUnit;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.MenuBar;
+import javafx.scene.control.MenuItem;
+import javafx.scene.control.RadioButton;
+import javafx.scene.control.Spinner;
+import javafx.scene.control.TabPane;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.sagwise.lesson.IdeasCheck;
+import org.sagwise.lesson.IdeasCheck.Form;
+import org.testfx.util.WaitForAsyncUtils;
+
+/** Pages beside the lessons: words, the check of ideas, the gain of a class, the inside of a cell. */
+class TeachingPagesGuiTest extends GuiTest {
+
+    @BeforeEach
+    void openTheWindow() throws Exception {
+        open();
+    }
+
+    private void menu(String id) {
+        MenuItem item = ((MenuBar) node("menus"))
+                .getMenus().stream()
+                        .flatMap(menu -> menu.getItems().stream())
+                        .filter(it -> id.equals(it.getId()))
+                        .findFirst()
+                        .orElseThrow();
+        robot().interact(item::fire);
+        settle();
+    }
+
+    @Test
+    void words_fromTheMenu_areAllThere() {
+        menu("item-glossary");
+
+        assertTrue(isThere("glossary-sag"));
+        assertTrue(isThere("glossary-vent"));
+    }
+
+    @Test
+    void check_allRight_showsTwelveIdeas() {
+        menu("item-ideas-check");
+        int number = 1;
+        for (var question : IdeasCheck.questions(Form.A)) {
+            RadioButton right = (RadioButton) node("check-A-" + number++ + "-" + (question.right() + 1));
+            robot().interact(right::fire);
+        }
+        robot().interact(((Button) node("check-done-A"))::fire);
+        settle();
+
+        assertTrue(robot().lookup("12 of 12 ideas shown").tryQuery().isPresent());
+    }
+
+    /** Half of what was missing: 4 of 12 before, 8 of 12 after. */
+    @Test
+    void gain_ofOneIdea_isToldAsItIsTyped() throws Exception {
+        menu("item-ideas-check");
+        robot().interact(() -> ((TabPane) node("ideas-check")).getSelectionModel().select(2));
+        WaitForAsyncUtils.waitFor(10, TimeUnit.SECONDS, () -> isThere("right-before-1"));
+        set("right-before-1", 4);
+        set("right-after-1", 8);
+
+        assertEquals("0.50", ((Label) node("gain-1")).getText());
+    }
+
+    @SuppressWarnings("unchecked")
+    private void set(String id, int value) {
+        robot().interact(() -> ((Spinner<Integer>) node(id)).getValueFactory().setValue(value));
+        settle();
+    }
+}
