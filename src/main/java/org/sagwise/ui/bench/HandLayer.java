@@ -7,6 +7,9 @@ import javafx.scene.image.ImageView;
 import javafx.scene.layout.Pane;
 import javafx.scene.shape.Circle;
 import javafx.scene.shape.CubicCurve;
+import javafx.scene.shape.CubicCurveTo;
+import javafx.scene.shape.MoveTo;
+import javafx.scene.shape.Path;
 import javafx.scene.shape.Rectangle;
 import javafx.scene.shape.Shape;
 import org.sagwise.interaction.BenchInteraction;
@@ -15,6 +18,7 @@ import org.sagwise.picture.geometry.Box;
 import org.sagwise.picture.geometry.Point;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.picture.scene.BenchView;
+import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Placement;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
@@ -32,6 +36,7 @@ final class HandLayer extends Pane {
     private final Ghost ghost;
     private final ImageView picture = new ImageView();
     private final Rectangle frame = styled(new Rectangle(), "hand-frame");
+    private final Path wires = styled(new Path(), "hand-wires");
     private final CubicCurve lead = styled(new CubicCurve(), "hand-draft");
     private final Circle end = styled(new Circle(5), "hand-end");
     private final PlateMarks plate = new PlateMarks();
@@ -44,7 +49,7 @@ final class HandLayer extends Pane {
         this.ghost = ghost;
         setMouseTransparent(true);
         picture.getStyleClass().add("hand-part");
-        getChildren().addAll(picture, frame, lead, end, mark, plate, probe);
+        getChildren().addAll(wires, picture, frame, lead, end, mark, plate, probe);
         update();
     }
 
@@ -66,6 +71,7 @@ final class HandLayer extends Pane {
             Scenario whole =
                     work.bench().scenario().withPlacement(work.ground().lying().placements());
             showPart(Fragment.of(whole, lifted.ids()), lifted.dx(), lifted.dy());
+            showWires(lifted);
         } else if (tool instanceof Tool.Slip slip) {
             work.ground()
                     .seen()
@@ -97,6 +103,34 @@ final class HandLayer extends Pane {
         picture.setFitHeight(there.height());
         picture.setVisible(true);
         showFrame(there);
+    }
+
+    /** The joints of what is lifted follow it, as leads that hang from where they are held. */
+    private void showWires(Tool.Lifted lifted) {
+        wires.getElements().clear();
+        for (Link link : work.bench().scenario().links()) {
+            boolean from = lifted.ids().contains(link.from().part());
+            boolean to = lifted.ids().contains(link.to().part());
+            if (from != to) {
+                TerminalRef held = from ? link.from() : link.to();
+                TerminalRef other = from ? link.to() : link.from();
+                pointOf(held)
+                        .map(at -> new Point(at.x() + lifted.dx(), at.y() + lifted.dy()))
+                        .ifPresent(one -> pointOf(other).ifPresent(two -> addWire(one, two)));
+            }
+        }
+        wires.setVisible(true);
+    }
+
+    private void addWire(Point from, Point to) {
+        Point one = view.get().toWindow(from.x(), from.y());
+        Point other = view.get().toWindow(to.x(), to.y());
+        double sag = Math.min(40, one.distance(other) / 4);
+        wires.getElements()
+                .addAll(
+                        new MoveTo(one.x(), one.y()),
+                        new CubicCurveTo(
+                                one.x(), one.y() + sag, other.x(), other.y() + sag, other.x(), other.y()));
     }
 
     private void showSlip(Box box, double dx, double dy) {

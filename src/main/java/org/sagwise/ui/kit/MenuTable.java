@@ -36,7 +36,7 @@ public final class MenuTable {
                           - ideas-check - lessons-open >lessons-recent author lessons-again lessons-away - instructor
             view          schematic examples readings projector full-screen - >looks text-larger text-smaller less-motion >language
             looks         looks-system looks-light looks-dark looks-high-contrast
-            help          doors keys glossary notice about
+            help          manual doors keys glossary notice about
             on-the-bench  card note - turn flip move duplicate - delete
             hand-bar      card note turn flip move duplicate delete
             instructing   lesson-back lesson-next lesson-hint lesson-show lesson-reset lesson-restart \

@@ -39,6 +39,7 @@ import org.sagwise.ui.share.ShareCommands;
 import org.sagwise.ui.share.ShareDesk;
 import org.sagwise.ui.start.AboutDialog;
 import org.sagwise.ui.start.ExampleBenches;
+import org.sagwise.ui.start.ManualWindow;
 import org.sagwise.ui.start.NoticeDialogs;
 import org.sagwise.ui.start.RecoveryOffer;
 import org.sagwise.ui.start.StartPage;
@@ -65,6 +66,7 @@ public final class MainWindow {
     private GlossaryWindow glossary;
     private InsideCellWindow insideCell;
     private IdeasCheckWindow ideasCheck;
+    private ManualWindow manual;
     private InstructorWindow instructor;
     private Commands commands;
 
@@ -151,6 +153,8 @@ public final class MainWindow {
         glossary = new GlossaryWindow(windows, words);
         ideasCheck = new IdeasCheckWindow(windows, models.lessons().book(), words);
         insideCell = new InsideCellWindow(windows, models.shown().looks().property(), words);
+        manual = new ManualWindow(
+                windows, models.offers().examples(), models.bench().assess(), words);
         inside.add(windows::closeAll);
         inside.add(near::closeAll);
         instructor = instructor(near, words);
@@ -175,7 +179,7 @@ public final class MainWindow {
                 AuthorCommands.opener(models.lessons().author(), dialogs, () -> frame().showLessons());
         commands = new Commands()
                 .add(WindowCommands.document(
-                        models.bench().model(), models.files().documents(), words))
+                        models.bench().model(), models.files().documents(), models.bench().work()::say, words))
                 .add(WindowCommands.looks(
                         models.shown().preferences(), models.shown().view()))
                 .add(EditCommands.of(
@@ -258,10 +262,12 @@ public final class MainWindow {
                         .by("F11"),
                 Command.of("table", () -> table.show()).by("Shortcut+T"),
                 Command.of("doors", this::showStartPage),
-                Command.of("keys", () -> KeysDialog.show(frame().menus(), dialogs))
+                Command.of("manual", () -> manual.show(models.shown().looks().get().theme()))
                         .by("F1"),
                 Command.of("glossary", () -> glossary.show()).by("Shift+F1"),
                 Command.of("ideas-check", () -> ideasCheck.show()),
+                Command.of("keys", () -> KeysDialog.show(frame().menus(), dialogs))
+                        .by("Shortcut+F1"),
                 Command.of("notice", () -> NoticeDialogs.show(dialogs)),
                 Command.of("about", () -> AboutDialog.show(dialogs)));
     }

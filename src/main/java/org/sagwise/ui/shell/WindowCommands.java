@@ -3,6 +3,8 @@ package org.sagwise.ui.shell;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.BooleanBinding;
@@ -28,7 +30,11 @@ final class WindowCommands {
 
     private WindowCommands() {}
 
-    static List<Command> document(BenchModel bench, Documents documents, Wording wording) {
+    /**
+     * @param say tells the person at the bench what was done
+     */
+    static List<Command> document(
+            BenchModel bench, Documents documents, Consumer<String> say, Wording wording) {
         ObservableValue<History> history = bench.historyProperty();
         BooleanBinding noFile = Bindings.createBooleanBinding(
                 () -> documents.fileProperty().get().isEmpty(), documents.fileProperty());
@@ -43,13 +49,21 @@ final class WindowCommands {
                 Command.of("reread", documents::reread).by("F5").unless(noFile),
                 Command.of("save", documents::save).by("Shortcut+S"),
                 Command.of("save-as", documents::saveAs).by("Shortcut+Shift+S"),
-                Command.of("undo", bench::undo)
+                Command.of("undo", () -> {
+                            Optional<String> edit = bench.history().undoable();
+                            bench.undo();
+                            edit.ifPresent(it -> say.accept(wording.say("status.undone", it)));
+                        })
                         .by("Shortcut+Z")
                         .unless(nothingToUndo)
                         .named(history.map(now -> now.undoable()
                                 .map(edit -> wording.say("command.undo.named", edit))
                                 .orElseGet(() -> wording.say("command.undo")))),
-                Command.of("redo", bench::redo)
+                Command.of("redo", () -> {
+                            Optional<String> edit = bench.history().redoable();
+                            bench.redo();
+                            edit.ifPresent(it -> say.accept(wording.say("status.redone", it)));
+                        })
                         .by("Shortcut+Shift+Z")
                         .unless(nothingToRedo)
                         .named(history.map(now -> now.redoable()

@@ -68,7 +68,7 @@ class KeysGuiTest extends GuiTest {
 
     @Test
     void help_onKeys_tellsOfAllKeysOfTheMenusAndOfNoneTwice() {
-        robot().push(KeyCode.F1);
+        robot().push(KeyCode.CONTROL, KeyCode.F1);
         settle();
         List<String> told = robot().lookup("#keys-dialog .key").queryAllAs(Label.class).stream()
                 .map(Label::getText)
