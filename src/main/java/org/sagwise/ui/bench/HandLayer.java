@@ -129,8 +129,7 @@ final class HandLayer extends Pane {
         wires.getElements()
                 .addAll(
                         new MoveTo(one.x(), one.y()),
-                        new CubicCurveTo(
-                                one.x(), one.y() + sag, other.x(), other.y() + sag, other.x(), other.y()));
+                        new CubicCurveTo(one.x(), one.y() + sag, other.x(), other.y() + sag, other.x(), other.y()));
     }
 
     private void showSlip(Box box, double dx, double dy) {

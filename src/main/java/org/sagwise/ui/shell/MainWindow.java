@@ -179,7 +179,10 @@ public final class MainWindow {
                 AuthorCommands.opener(models.lessons().author(), dialogs, () -> frame().showLessons());
         commands = new Commands()
                 .add(WindowCommands.document(
-                        models.bench().model(), models.files().documents(), models.bench().work()::say, words))
+                        models.bench().model(),
+                        models.files().documents(),
+                        models.bench().work()::say,
+                        words))
                 .add(WindowCommands.looks(
                         models.shown().preferences(), models.shown().view()))
                 .add(EditCommands.of(
@@ -262,7 +265,9 @@ public final class MainWindow {
                         .by("F11"),
                 Command.of("table", () -> table.show()).by("Shortcut+T"),
                 Command.of("doors", this::showStartPage),
-                Command.of("manual", () -> manual.show(models.shown().looks().get().theme()))
+                Command.of(
+                                "manual",
+                                () -> manual.show(models.shown().looks().get().theme()))
                         .by("F1"),
                 Command.of("glossary", () -> glossary.show()).by("Shift+F1"),
                 Command.of("ideas-check", () -> ideasCheck.show()),

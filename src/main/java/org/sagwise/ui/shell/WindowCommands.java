@@ -33,8 +33,7 @@ final class WindowCommands {
     /**
      * @param say tells the person at the bench what was done
      */
-    static List<Command> document(
-            BenchModel bench, Documents documents, Consumer<String> say, Wording wording) {
+    static List<Command> document(BenchModel bench, Documents documents, Consumer<String> say, Wording wording) {
         ObservableValue<History> history = bench.historyProperty();
         BooleanBinding noFile = Bindings.createBooleanBinding(
                 () -> documents.fileProperty().get().isEmpty(), documents.fileProperty());

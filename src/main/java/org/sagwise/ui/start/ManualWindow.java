@@ -83,8 +83,7 @@ public final class ManualWindow {
         }
         BorderPane content = new BorderPane(scroll);
         content.setLeft(chapters);
-        return windows.open(
-                wording.say("manual.title"), content, WIDTH, HEIGHT, Modality.NONE, new Subscriptions());
+        return windows.open(wording.say("manual.title"), content, WIDTH, HEIGHT, Modality.NONE, new Subscriptions());
     }
 
     private Node node(Piece piece, Theme theme) {
@@ -98,7 +97,8 @@ public final class ManualWindow {
         Hyperlink way = new Hyperlink(title);
         way.setWrapText(true);
         way.setOnAction(event -> {
-            double high = scroll.getContent().getBoundsInLocal().getHeight() - scroll.getViewportBounds().getHeight();
+            double high = scroll.getContent().getBoundsInLocal().getHeight()
+                    - scroll.getViewportBounds().getHeight();
             scroll.setVvalue(high <= 0 ? 0 : to.getBoundsInParent().getMinY() / high);
             way.setVisited(false);
         });

@@ -63,7 +63,6 @@ class ManualTest {
                 .read(DemoScenarios.bytes(picture.demo(), locale))
                 .scenario()
                 .orElseThrow();
-        return Assessment.of(
-                picture.held() ? scenario.pressed() : scenario.released(), CatalogueLoader.builtIn());
+        return Assessment.of(picture.held() ? scenario.pressed() : scenario.released(), CatalogueLoader.builtIn());
     }
 }
