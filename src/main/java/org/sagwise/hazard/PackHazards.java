@@ -69,7 +69,7 @@ final class PackHazards {
                             90,
                             new Listing(
                                     "WARNING; DANGER above `limit_A`",
-                                    "current into the emptier cell above its `charge_limit_A`, without a charger",
+                                    "current into the emptier cell above its `charge_limit_A`, most of it from other cells",
                                     "Kirchhoff: i = (E₁ − E₂)/(R₁ + R₂)",
                                     "how much flows"),
                             new UnequalChargeInParallel(),

@@ -31,11 +31,21 @@ final class UnequalChargeInParallel implements HazardRule {
         return found;
     }
 
-    /** Whether nothing but the cells themselves can charge them. */
+    /** Whether the cells themselves charge one another: without a charger, or more than it does. */
     private static boolean isLeftAlone(HazardContext context, SwitchView view, Pack pack) {
         return !pack.loops().isEmpty()
                 && pack.parts().stream().noneMatch(context::isInConflict)
-                && !context.isCharging(view, pack.parts().get(0));
+                && (!context.isCharging(view, pack.parts().get(0)) || isMostlyFromCells(context, view, pack));
+    }
+
+    private static boolean isMostlyFromCells(HazardContext context, SwitchView view, Pack pack) {
+        double given = context.cellsOf(pack).stream()
+                .mapToDouble(cell -> Math.max(0, view.cell(cell).currentA()))
+                .sum();
+        double taken = context.cellsOf(pack).stream()
+                .mapToDouble(cell -> Math.max(0, -view.cell(cell).currentA()))
+                .sum();
+        return 2 * given > taken;
     }
 
     private static Optional<CellView> mostCharged(HazardContext context, SwitchView view, Pack pack) {

@@ -3,6 +3,7 @@ package org.sagwise.words;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.sagwise.part.Catalogue;
@@ -13,6 +14,7 @@ import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
+import org.sagwise.text.Texts;
 
 /** Builds the bench of a recipe: cells as plates in a row, and one loop through everything else. */
 final class BenchBuilder {
@@ -20,6 +22,7 @@ final class BenchBuilder {
     private static final List<PartKind> IN_LINE =
             List.of(PartKind.FUSE, PartKind.PTC, PartKind.REVERSE_GUARD, PartKind.SWITCH);
 
+    private final Locale locale;
     private final Recipe recipe;
     private final Catalogue catalogue;
     private final CellMaker cells;
@@ -28,7 +31,11 @@ final class BenchBuilder {
     private final List<Link> links = new ArrayList<>();
     private final List<Slot> slots = new ArrayList<>();
 
-    BenchBuilder(Recipe recipe, Catalogue catalogue) {
+    /**
+     * @param locale language of labels
+     */
+    BenchBuilder(Recipe recipe, Catalogue catalogue, Locale locale) {
+        this.locale = locale;
         this.recipe = recipe;
         this.catalogue = catalogue;
         this.cells = new CellMaker(catalogue);
@@ -210,7 +217,7 @@ final class BenchBuilder {
         for (PartKind kind : IN_LINE) {
             Optional<Keys> keys = inLine(kind);
             if (keys.isPresent()) {
-                Part part = part(kind.idStem(), kind, keys.get());
+                Part part = part(kind.word(), kind, keys.get());
                 parts.add(part);
                 wire(from, part.terminals().get(0), first ? WirePlace.PLUS : before(kind));
                 from = part.terminals().get(1);
@@ -219,7 +226,7 @@ final class BenchBuilder {
         }
         TerminalRef back;
         if (regulated) {
-            Part board = part(PartKind.BOARD.idStem(), PartKind.BOARD, board());
+            Part board = part(PartKind.BOARD.word(), PartKind.BOARD, board());
             parts.add(board);
             wire(from, board.terminal("in+"), first ? WirePlace.PLUS : Clause.BOARD.word());
             back = board.terminal("in-");
@@ -279,7 +286,7 @@ final class BenchBuilder {
             said = said.with("limit_V", Usual.CHARGED_V * recipe.rows());
             assumed.add(Assumed.of("charger", Assumed.Detail.of(said.number("limit_V", 0), Unit.VOLT)));
         }
-        Part charger = part(PartKind.CHARGER.idStem(), PartKind.CHARGER, said);
+        Part charger = part(PartKind.CHARGER.word(), PartKind.CHARGER, said);
         parts.add(charger);
         String place = Clause.CHARGER.word();
         touch(charger.terminal("+"), packPlus(), joint(place), new Slot(Role.CHARGER, place, -1));
@@ -293,7 +300,8 @@ final class BenchBuilder {
     private void coils(TerminalRef from, String there, TerminalRef to, String back) {
         List<Part> coils = new ArrayList<>();
         for (int i = 0; i < recipe.coils().size(); i++) {
-            coils.add(part(coilId(i), PartKind.COIL, wound(recipe.coils().get(i))));
+            coils.add(
+                    part(coilId(i, recipe), PartKind.COIL, wound(recipe.coils().get(i))));
         }
         parts.addAll(coils);
         if (coils.size() > 1 && recipe.coilsLie().isEmpty()) {
@@ -330,8 +338,10 @@ final class BenchBuilder {
         return hub;
     }
 
-    static String coilId(int coil) {
-        return coil == 0 ? PartKind.COIL.idStem() : PartKind.COIL.idStem() + "-" + (coil + 1);
+    /** An only coil is called by what it is: texts then say "the coil". */
+    static String coilId(int coil, Recipe recipe) {
+        String word = PartKind.COIL.word();
+        return recipe.coils().size() == 1 ? word : word + "-" + (coil + 1);
     }
 
     private double legOf(int coil) {
@@ -353,9 +363,10 @@ final class BenchBuilder {
                 assumed.add(Assumed.of("short", Assumed.Detail.of(Usual.SHORT_OHM, Unit.OHM)));
             }
             boolean coil = place.equals(WirePlace.COIL);
-            Part clip = Part.of("short-" + place, PartKind.RESISTOR, "ohm", ohm.orElse(Usual.SHORT_OHM));
+            Part clip = Part.of("short-" + place, PartKind.RESISTOR, "ohm", ohm.orElse(Usual.SHORT_OHM))
+                    .with("label", Texts.in("words", locale).say("label.short"));
             parts.add(clip);
-            String id = coilId(coilHub());
+            String id = coilId(coilHub(), recipe);
             Slot slot = new Slot(Role.CLIP, place, -1);
             add(Link.ideal(coil ? new TerminalRef(id, "1") : packPlus(), clip.terminal("1")), slot);
             add(Link.ideal(clip.terminal("2"), coil ? new TerminalRef(id, "2") : packMinus()), slot);

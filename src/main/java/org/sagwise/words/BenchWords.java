@@ -207,7 +207,7 @@ final class BenchWords {
             if (!those.isEmpty()) {
                 Part part = those.get(0);
                 recipe.single().put(kind, keys(part));
-                at = across(part, kind.idStem(), at);
+                at = across(part, kind.word(), at);
             } else if (kind == PartKind.SWITCH) {
                 recipe.leaveButtonOut();
             }
@@ -255,7 +255,7 @@ final class BenchWords {
         those.stream().skip(1).forEach(part -> cannot("part", name(part)));
         if (!those.isEmpty()) {
             recipe.single().put(kind, keys(those.get(0)));
-            straight(kind.idStem(), those.get(0).id(), terminals);
+            straight(kind.word(), those.get(0).id(), terminals);
         }
     }
 
@@ -263,6 +263,7 @@ final class BenchWords {
         List<Part> coils = new ArrayList<>(bench.partsOf(PartKind.COIL));
         boolean row = coils.size() > 1
                 && coils.stream().map(coil -> ends(coil)).distinct().count() > 1;
+        List<Part> ordered = new ArrayList<>();
         int at = from;
         for (int i = 0; i < bench.partsOf(PartKind.COIL).size(); i++) {
             int here = at;
@@ -272,8 +273,14 @@ final class BenchWords {
                     .orElse(coils.get(0));
             coils.remove(next);
             recipe.coils().add(keys(next));
-            int behind = across(next, BenchBuilder.coilId(i), here);
-            at = row ? behind : at;
+            ordered.add(next);
+            TerminalRef end = next.terminal("1");
+            at = row ? nets.of(nets.of(end) == here ? next.terminal("2") : end) : at;
+        }
+        int before = from;
+        for (int i = 0; i < ordered.size(); i++) {
+            int behind = across(ordered.get(i), BenchBuilder.coilId(i, recipe), before);
+            before = row ? behind : before;
         }
         if (recipe.coils().size() > 1) {
             recipe.layCoils(row ? Recipe.Coils.IN_A_ROW : Recipe.Coils.SIDE_BY_SIDE);
@@ -290,7 +297,7 @@ final class BenchWords {
             Set<Integer> ends = ends(part);
             boolean touchesCoil = touches(part, PartKind.COIL);
             boolean pack = !touchesCoil && ends.equals(new TreeSet<>(List.of(plus, minus)));
-            TerminalRef coil = own.get(new TerminalRef("coil", "1"));
+            TerminalRef coil = own.get(new TerminalRef(BenchBuilder.coilId(0, recipe), "1"));
             boolean atCoil =
                     touchesCoil && bench.part(coil.part()).map(this::ends).equals(Optional.of(ends));
             String place = pack ? WirePlace.PACK : WirePlace.COIL;
@@ -326,7 +333,7 @@ final class BenchWords {
             recipe.idealise();
         }
         hubs();
-        BenchBuilder builder = new BenchBuilder(recipe, catalogue);
+        BenchBuilder builder = new BenchBuilder(recipe, catalogue, locale);
         List<Link> places = builder.build().links();
         List<Link> found = new ArrayList<>();
         List<Link> left = new ArrayList<>(bench.links());
@@ -375,7 +382,7 @@ final class BenchWords {
         if (recipe.coilsLie().equals(Optional.of(Recipe.Coils.SIDE_BY_SIDE))) {
             List<List<TerminalRef>> ends = new ArrayList<>();
             for (int i = 0; i < recipe.coils().size(); i++) {
-                ends.add(List.of(own.get(new TerminalRef(BenchBuilder.coilId(i), "1"))));
+                ends.add(List.of(own.get(new TerminalRef(BenchBuilder.coilId(i, recipe), "1"))));
             }
             for (int i = 0; i < busiest(ends); i++) {
                 recipe.coilJoints().put(i, 0.0);

@@ -394,7 +394,7 @@ final class LineReader {
             recipe.guard(Recipe.Guards.BEHIND_EACH_CELL);
         }
         Keys before = recipe.single().getOrDefault(kind, Keys.NONE);
-        Keys keys = read(clause, before, items, kind.idStem());
+        Keys keys = read(clause, before, items, kind.word());
         recipe.single().put(kind, keys);
         if (clause != Clause.BUTTON && clause != Clause.GUARD && lacksRating(kind, keys)) {
             given.stream()

@@ -43,7 +43,7 @@ public final class TradeWords {
         if (!complaints.isEmpty()) {
             return new WordsBench.Refused(inOrder(complaints));
         }
-        BenchBuilder builder = new BenchBuilder(recipe, catalogue);
+        BenchBuilder builder = new BenchBuilder(recipe, catalogue, locale);
         Scenario bench = builder.build();
         for (Finding finding : new ScenarioRules(catalogue).check(Draft.of(bench))) {
             complaints.add(new Complaint(place(finding, bench, reader.places(), line), finding));
@@ -79,7 +79,7 @@ public final class TradeWords {
                         .get(Integer.parseInt(place.substring(6, place.indexOf(']'))))
                         .id())
                 : Optional.empty();
-        List<String> names = part.map(id -> List.of(id, "cells", id.equals("coil") ? "coil0" : id))
+        List<String> names = part.map(id -> List.of(id, "cells", id.startsWith("coil") ? "coil0" : id))
                 .orElse(List.of("wire", "joint", "ambient"));
         String ending = key.substring(key.lastIndexOf('.') + 1);
         for (String name : names) {

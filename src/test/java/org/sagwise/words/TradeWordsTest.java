@@ -97,7 +97,7 @@ class TradeWordsTest {
         assertEquals("inr18650-2500-20A", of(bench, "B").text("model").orElseThrow());
         assertEquals(0.5, of(bench, "coil").number("ohm", 0));
         assertEquals(new Joint.Touch(4), joint(bench, "A.+", "B.-"));
-        assertEquals(new Joint.Jumper(new Joint.Awg(18), 60, 4), joint(bench, "A.+", "fire.1"));
+        assertEquals(new Joint.Jumper(new Joint.Awg(18), 60, 4), joint(bench, "A.+", "switch.1"));
         assertTrue(bench.about().contains("`2p inr18650-2500-20A at 4.15 V; B reversed; coil 0.5; wire 18awg 60mm`"));
         assertEquals("2P on 0.50 Ω", bench.title());
     }
@@ -130,7 +130,7 @@ class TradeWordsTest {
         Scenario bench = built("1s inr18650-2500-20A; 2 coils 0.5; coil 1 joint loose 150 mohm");
 
         assertEquals(2, bench.partsOf(PartKind.COIL).size());
-        assertEquals(new Joint.Touch(150), joint(bench, "coil-2.1", "coil.1"));
+        assertEquals(new Joint.Touch(150), joint(bench, "coil-2.1", "coil-1.1"));
     }
 
     @Test

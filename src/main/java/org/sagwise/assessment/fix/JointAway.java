@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.hazard.Caution;
 import org.sagwise.hazard.Hazards;
+import org.sagwise.part.PartKind;
 import org.sagwise.reading.Bench;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Scenario;
@@ -25,6 +26,9 @@ final class JointAway implements FixRule {
     @Override
     public List<Fix> fixes(Assessment assessment, Caution caution) {
         Scenario scenario = assessment.scenario();
+        if (isCoilItself(scenario, caution)) {
+            return List.of();
+        }
         List<Integer> candidates = new ArrayList<>(caution.links());
         if (candidates.isEmpty()) {
             IntStream.range(0, scenario.links().size()).forEach(candidates::add);
@@ -43,6 +47,13 @@ final class JointAway implements FixRule {
             }
         }
         return best < 0 ? List.of() : List.of(fix(scenario, best));
+    }
+
+    /** Whether the coil is the short, so that no joint leads past it. */
+    private static boolean isCoilItself(Scenario scenario, Caution caution) {
+        return caution.links().isEmpty()
+                && scenario.partsOf(PartKind.COIL).stream()
+                        .anyMatch(coil -> caution.parts().contains(coil.id()));
     }
 
     /** How many cautions are left without a joint; empty if one as grave as any before is. */

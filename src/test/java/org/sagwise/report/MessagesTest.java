@@ -1,0 +1,109 @@
+package org.sagwise.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.sagwise.assessment.Assessment;
+import org.sagwise.assessment.Moment;
+import org.sagwise.file.CatalogueLoader;
+import org.sagwise.file.ShareText;
+import org.sagwise.part.Catalogue;
+import org.sagwise.report.explain.ExplainedPost;
+import org.sagwise.report.post.PostFormat;
+import org.sagwise.scenario.Scenario;
+import org.sagwise.text.Signs;
+import org.sagwise.words.TradeWords;
+import org.sagwise.words.WordsBench;
+
+/**
+ * A helper's evening: messages that strangers might write, each built by one line of words, and what the answers, long
+ * and short, in both languages, must say and must not say.
+ */
+class MessagesTest {
+
+    private static final Path FOLDER = Path.of("src/test/resources/messages");
+    private static final Catalogue CATALOGUE = CatalogueLoader.builtIn();
+    private static final int MOST_WORDS = 150;
+
+    private record Message(String name, JsonNode node) {
+        @Override
+        public String toString() {
+            return name;
+        }
+    }
+
+    static List<Message> messages() throws IOException {
+        try (Stream<Path> files = Files.list(FOLDER)) {
+            return files.sorted().map(MessagesTest::message).toList();
+        }
+    }
+
+    private static Message message(Path file) {
+        try {
+            return new Message(file.getFileName().toString(), new YAMLMapper().readTree(file.toFile()));
+        } catch (IOException failure) {
+            throw new AssertionError(file.toString(), failure);
+        }
+    }
+
+    @Test
+    void evening_hasFifteenMessages() throws IOException {
+        assertEquals(15, messages().size());
+    }
+
+    @ParameterizedTest
+    @MethodSource("messages")
+    void answer_inBothLanguages_saysWhatItMustAndNothingThatItMustNot(Message message) {
+        for (Locale locale : List.of(Locale.ENGLISH, Locale.GERMAN)) {
+            JsonNode points = message.node().get(locale.getLanguage());
+            String post = post(message, ExplainedPost.Size.LONG, locale);
+            String answer = post(message, ExplainedPost.Size.SHORT, locale);
+
+            says(post, points.get("says"));
+            says(answer, points.get("short"));
+            points.get("never").forEach(never -> {
+                lacks(post, never.asText());
+                lacks(answer, never.asText());
+            });
+            assertTrue(answer.split("\\s+").length <= MOST_WORDS, answer);
+        }
+    }
+
+    private static String post(Message message, ExplainedPost.Size size, Locale locale) {
+        Optional<String> symptom =
+                Optional.ofNullable(message.node().get("symptom")).map(JsonNode::asText);
+        WordsBench built = TradeWords.read(message.node().get("line").asText(), CATALOGUE, locale);
+        Scenario bench = built.scenario().orElseThrow(() -> new AssertionError(message + " " + built));
+        Moment start = new Moment(Assessment.of(bench, CATALOGUE).lookingAhead(), 0);
+        return ExplainedPost.write(start, PostFormat.MARKDOWN, ShareText::of, size, symptom, locale, Signs.PRINT)
+                .replaceAll("[*_\\\\]", "");
+    }
+
+    /** Each point, or one of several ways of saying it. */
+    private static void says(String post, JsonNode points) {
+        points.forEach(point -> assertTrue(
+                Stream.of(point.asText().split("\\|")).anyMatch(way -> holds(post, way)),
+                "lacks “" + point.asText() + "”:\n" + post));
+    }
+
+    private static void lacks(String post, String words) {
+        assertFalse(holds(post, words), "says “" + words + "”:\n" + post);
+    }
+
+    private static boolean holds(String post, String words) {
+        return post.toLowerCase(Locale.ROOT).contains(words.toLowerCase(Locale.ROOT));
+    }
+}
