@@ -41,12 +41,12 @@ public final class FileWitness implements AutoCloseable {
 
     /** The document belongs to this file from now on, which holds what the document holds. */
     void belongTo(Path path) {
-        known = fingerprint(path);
         if (file.filter(path::equals).isEmpty()) {
             leave();
             file = Optional.of(path);
             claim(path);
         }
+        known = fingerprint(path);
     }
 
     /** The document belongs to no file any more. */

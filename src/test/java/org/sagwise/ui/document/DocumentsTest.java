@@ -237,6 +237,18 @@ class DocumentsTest {
         assertEquals(2, answers.changes);
     }
 
+    @Test
+    void save_ofAFileThatNobodyElseTouched_asksNothing() throws IOException {
+        documents.open(file("Mine"));
+        documents.lookAround();
+        assertEquals(Documents.Rival.NONE, documents.rivalProperty().get());
+        change();
+        assertTrue(documents.save());
+        change2();
+        assertTrue(documents.save());
+        assertEquals(0, answers.changes);
+    }
+
     private void change2() {
         bench.edit("rename", now -> now.withTitle("Again"));
     }
