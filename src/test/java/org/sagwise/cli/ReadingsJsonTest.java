@@ -60,7 +60,8 @@ class ReadingsJsonTest {
                         "nodes",
                         "balance",
                         "cautions",
-                        "ledger"),
+                        "ledger",
+                        "health"),
                 keys(everyKind()));
     }
 

@@ -13,12 +13,14 @@ import org.sagwise.hazard.Caution;
 import org.sagwise.hazard.CautionTexts;
 import org.sagwise.hazard.Hazards;
 import org.sagwise.hazard.Notices;
+import org.sagwise.report.health.HealthWords;
 import org.sagwise.report.post.Block;
 import org.sagwise.report.post.Block.Bullets;
 import org.sagwise.report.post.Block.Heading;
 import org.sagwise.report.post.Block.Paragraph;
 import org.sagwise.scenario.Part;
 import org.sagwise.text.Signs;
+import org.sagwise.text.Texts;
 
 /**
  * The explanation of a scenario for somebody who has never seen it, as blocks that any format can
@@ -114,6 +116,7 @@ public final class Explanation {
             post.addAll(MomentWords.of(speech, materials.moment()));
         }
         post.addAll(NumberTables.of(speech, materials.moment()));
+        health();
         life.ifPresent(this::life);
         todo();
         materials.cure().ifPresent(this::corrected);
@@ -131,6 +134,17 @@ public final class Explanation {
 
     private List<Block> answer(ExplainedPost.Size size) {
         return ShortAnswer.of(speech, assessment, materials.cure(), life, materials.asked(), size);
+    }
+
+    /** Ohms beside what is usual, with a mark at what nobody measured. */
+    private void health() {
+        HealthWords words = new HealthWords(
+                assessment.bench(), speech.locale(), speech.format().signs());
+        if (!words.rows().isEmpty()) {
+            post.add(new Heading(Texts.in("health", speech.locale()).say("title")));
+            post.add(new Block.Table(words.heads(), words.rows()));
+            words.marks().forEach(mark -> post.add(new Paragraph(mark)));
+        }
     }
 
     private void joints() {
