@@ -42,6 +42,7 @@ final class LessonLintCommand implements Callable<Integer> {
 
     private void print(CheckedLesson lesson) {
         Texts texts = Texts.in("lesson-cli", call.locale());
+        lesson.languagesLeftOut().forEach(code -> call.result(texts.say("lint.one-language", lesson.id(), code)));
         if (lesson.faults().isEmpty()) {
             call.result(texts.say("lint.sound", lesson.id()));
             return;

@@ -13,6 +13,7 @@ import org.sagwise.lesson.LessonLint;
 import org.sagwise.lesson.LessonSet;
 import org.sagwise.part.Catalogue;
 import org.sagwise.scenario.Finding;
+import org.sagwise.text.Languages;
 import org.sagwise.text.Position;
 
 /**
@@ -57,6 +58,13 @@ public record CheckedLesson(LessonReading reading, List<Finding> faults) {
             checked.add(new CheckedLesson(reading, faults));
         }
         return checked;
+    }
+
+    /** Languages of the program that it is not written in; those who choose one read the other. */
+    public List<String> languagesLeftOut() {
+        return lesson().stream()
+                .flatMap(it -> Languages.needed().stream().filter(code -> !it.languages().contains(code)))
+                .toList();
     }
 
     public String id() {

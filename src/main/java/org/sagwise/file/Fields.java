@@ -256,7 +256,9 @@ final class Fields {
             }
         }
         each.refuseOthers();
-        return texts.containsKey(Languages.ENGLISH) ? new LocalText(texts) : NO_TEXT;
+        // Where somebody writes in another language alone, that stands for English as well.
+        texts.values().stream().findFirst().ifPresent(only -> texts.putIfAbsent(Languages.ENGLISH, only));
+        return texts.isEmpty() ? NO_TEXT : new LocalText(texts);
     }
 
     /** The two terminals of a list. */

@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import org.sagwise.part.NearMiss;
 import org.sagwise.lesson.Bounds;
 import org.sagwise.lesson.Condition;
 import org.sagwise.lesson.LessonProblem;
@@ -231,6 +232,11 @@ final class LessonConditions {
     }
 
     static void unknown(Fields fields, String key, String word, List<String> known) {
-        fields.wrong(key, LessonProblem.UNKNOWN_WORD, word, String.join(", ", known));
+        List<String> near = NearMiss.of(word, known);
+        if (near.isEmpty()) {
+            fields.wrong(key, LessonProblem.UNKNOWN_WORD, word, String.join(", ", known));
+        } else {
+            fields.wrong(key, LessonProblem.MISSPELT, word, String.join(", ", near));
+        }
     }
 }

@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.HashSet;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 import org.sagwise.lesson.Lesson;
 import org.sagwise.lesson.Lesson.LessonBench;
@@ -12,6 +14,7 @@ import org.sagwise.lesson.LessonProblem;
 import org.sagwise.lesson.Step;
 import org.sagwise.part.Catalogue;
 import org.sagwise.scenario.Finding;
+import org.sagwise.text.Languages;
 import org.sagwise.text.LocalText;
 
 /**
@@ -62,8 +65,27 @@ public final class LessonReader {
             return LessonReading.refused(source.id(), faults);
         }
         Optional<Lesson> lesson = lesson(source, Fields.of("", document.root().get(), faults));
+        Set<String> absent = absent(document.root().get());
+        faults.removeIf(fault -> fault.problem() == LessonProblem.MISSING_LANGUAGE
+                && absent.contains(fault.details().get(0)));
         return new LessonReading(
                 source.id(), faults.isEmpty() ? lesson : Optional.empty(), faults, document, stepIds(document));
+    }
+
+    /** Languages in which the whole lesson says nothing: who teaches in one language may leave out the other. */
+    private static Set<String> absent(Node root) {
+        Set<String> absent = new HashSet<>(Languages.needed());
+        absent.removeIf(code -> says(root, code));
+        return absent.size() < Languages.needed().size() ? absent : Set.of();
+    }
+
+    private static boolean says(Node node, String code) {
+        if (node instanceof Node.Items list) {
+            return list.items().stream().anyMatch(item -> says(item, code));
+        }
+        return node instanceof Node.Group group
+                && (group.has(code)
+                        || group.entries().values().stream().anyMatch(entry -> says(entry.value(), code)));
     }
 
     private Optional<Lesson> lesson(LessonSource source, Fields fields) {

@@ -5,7 +5,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.sagwise.scenario.Scenario;
+import org.sagwise.text.Languages;
 import org.sagwise.text.LocalText;
 
 /**
@@ -51,6 +55,19 @@ public record Lesson(
      * @param scenario what lies on it
      */
     public record LessonBench(LocalText title, Scenario scenario) {}
+
+    /** Codes of the languages it is written in; where one stands for English as well, English is not among them. */
+    public Set<String> languages() {
+        Set<String> codes = new TreeSet<>(title.byLanguage().keySet());
+        boolean borrowed = codes.stream()
+                .filter(code -> !code.equals(Languages.ENGLISH))
+                .anyMatch(code -> Stream.of(title, goal, note)
+                        .allMatch(text -> text.english().equals(text.byLanguage().get(code))));
+        if (borrowed) {
+            codes.remove(Languages.ENGLISH);
+        }
+        return codes;
+    }
 
     /** The steps that a class short of time may not leave out. */
     public List<Step> core() {

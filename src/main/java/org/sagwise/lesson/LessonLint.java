@@ -118,7 +118,10 @@ public final class LessonLint {
             boolean link = before.scenario().links().stream()
                     .anyMatch(it -> it.id().filter(id::equals).isPresent());
             if (!link && before.scenario().part(id).isEmpty()) {
-                report.add(place + ".look", LessonProblem.UNKNOWN_PART, id);
+                Meant.thing(id, before.scenario())
+                        .ifPresentOrElse(
+                                near -> report.add(place + ".look", LessonProblem.PART_MISSPELT, id, near),
+                                () -> report.add(place + ".look", LessonProblem.UNKNOWN_PART, id));
             }
         }
     }

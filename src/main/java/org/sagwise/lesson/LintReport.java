@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.sagwise.scenario.Finding;
 
@@ -31,7 +32,10 @@ final class LintReport {
     OptionalDouble tell(String place, ReadingRef ref, Situation situation) {
         OptionalDouble value = situation.read(ref);
         if (value.isEmpty()) {
-            add(place, LessonProblem.READING_EMPTY, ref.toString());
+            Optional<String> meant = Meant.reading(ref, situation);
+            meant.ifPresentOrElse(
+                    near -> add(place, LessonProblem.READING_MISSPELT, ref.toString(), near),
+                    () -> add(place, LessonProblem.READING_EMPTY, ref.toString()));
         }
         return value;
     }

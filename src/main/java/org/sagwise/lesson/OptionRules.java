@@ -47,10 +47,14 @@ final class OptionRules {
 
     private final List<Finding> findings = new ArrayList<>();
 
-    private OptionRules() {}
+    private final Set<String> languages;
+
+    private OptionRules(Set<String> languages) {
+        this.languages = languages;
+    }
 
     static List<Finding> check(Lesson lesson) {
-        OptionRules rules = new OptionRules();
+        OptionRules rules = new OptionRules(lesson.languages());
         for (int i = 0; i < lesson.steps().size(); i++) {
             if (lesson.steps().get(i) instanceof Step.Choose choose) {
                 rules.question("steps[" + i + "].choices", choose);
@@ -65,7 +69,7 @@ final class OptionRules {
     }
 
     private void question(String place, Step.Choose choose) {
-        for (String code : choose.head().text().byLanguage().keySet()) {
+        for (String code : languages) {
             Locale locale = Locale.forLanguageTag(code);
             List<String> texts = choose.choices().stream()
                     .map(choice -> choice.text().in(locale))
@@ -147,7 +151,7 @@ final class OptionRules {
                 .filter(Step.Choose.class::isInstance)
                 .map(Step.Choose.class::cast)
                 .toList();
-        for (String code : lesson.title().byLanguage().keySet()) {
+        for (String code : languages) {
             Locale locale = Locale.forLanguageTag(code);
             long shortest =
                     questions.stream().filter(it -> rank(it, locale, -1)).count();

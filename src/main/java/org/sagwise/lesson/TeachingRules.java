@@ -172,7 +172,8 @@ final class TeachingRules {
                 add(place, LessonProblem.DIFFERENT_BLANKS, String.join(", ", english), code, String.join(", ", blanks));
             }
         });
-        text.byLanguage().forEach((code, words) -> language(place + "." + code, words, invented));
+        lesson.languages()
+                .forEach(code -> language(place + "." + code, text.in(Locale.forLanguageTag(code)), invented));
     }
 
     private void language(String place, String text, boolean invented) {

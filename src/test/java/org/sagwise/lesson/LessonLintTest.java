@@ -4,11 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.sagwise.file.LessonReading;
 import org.sagwise.scenario.Fault;
 import org.sagwise.scenario.Finding;
@@ -32,7 +34,7 @@ class LessonLintTest {
                 "    is: 4.2\\n|    is: 4.9\\n|UNEXPECTED_READING",
                 "reading: coil.current_A|reading: coil.speed_A|READING_EMPTY",
                 "reading: coil.current_A|reading: spool.current_A|READING_EMPTY",
-                "No: {coil.current_A}|No: {coil.curent_A}|READING_EMPTY",
+                "No: {coil.current_A}|No: {coil.curent_A}|READING_MISSPELT",
                 "No: {coil.current_A}|No: {closed/A.charm_A}|READING_EMPTY",
                 "No: {coil.current_A}|No: {closed}|BAD_READING",
                 "No: {coil.current_A}|No: 4.2 A|BARE_NUMBER",
@@ -84,6 +86,37 @@ class LessonLintTest {
         List<Fault> found = lint(SOUND.replaceFirst(quote(from), quoteTo(to)));
 
         assertTrue(found.contains(expected), () -> expected + " not in " + found);
+    }
+
+    /** Who teaches in one language leaves out the other everywhere; here and there it is still missing. */
+    @ParameterizedTest
+    @ValueSource(strings = {"en", "de"})
+    void check_lessonInOneLanguage_isSoundAndSaysWhich(String only) {
+        String other = only.equals("en") ? "de" : "en";
+        String yaml = SOUND.replaceAll(
+                "\\{en: (\"[^\"]*\"), de: (\"[^\"]*\")\\}", "{" + only + ": " + (only.equals("en") ? "$1" : "$2") + "}");
+        LessonReading reading = LessonFixture.read(yaml);
+
+        assertEquals(List.of(), LessonFixture.texts(reading.faults()));
+        assertEquals(List.of(), lint(yaml));
+        assertEquals(Set.of(only), reading.lesson().orElseThrow().languages());
+        assertEquals(
+                List.of(LessonProblem.MISSING_LANGUAGE),
+                LessonFixture.read(yaml.replaceFirst("\\{" + only + ": \"Gap\"|\\{" + only + ": \"Lücke\"", "$0, " + other + ": \"X\""))
+                        .faults()
+                        .stream()
+                        .map(Finding::problem)
+                        .distinct()
+                        .toList());
+    }
+
+    @Test
+    void read_misspeltIdea_guessesWhatWasMeant() {
+        String yaml = SOUND.replace("idea: one-wire-is-enough", "idea: one-wire-is-enuf");
+
+        String told = String.join("\n", LessonFixture.texts(LessonFixture.read(yaml).faults()));
+
+        assertTrue(told.contains("Is one-wire-is-enough meant?"), told);
     }
 
     @Test
