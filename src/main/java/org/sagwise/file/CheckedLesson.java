@@ -63,7 +63,8 @@ public record CheckedLesson(LessonReading reading, List<Finding> faults) {
     /** Languages of the program that it is not written in; those who choose one read the other. */
     public List<String> languagesLeftOut() {
         return lesson().stream()
-                .flatMap(it -> Languages.needed().stream().filter(code -> !it.languages().contains(code)))
+                .flatMap(it -> Languages.needed().stream()
+                        .filter(code -> !it.languages().contains(code)))
                 .toList();
     }
 

@@ -2,9 +2,9 @@ package org.sagwise.file;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -84,8 +84,7 @@ public final class LessonReader {
             return list.items().stream().anyMatch(item -> says(item, code));
         }
         return node instanceof Node.Group group
-                && (group.has(code)
-                        || group.entries().values().stream().anyMatch(entry -> says(entry.value(), code)));
+                && (group.has(code) || group.entries().values().stream().anyMatch(entry -> says(entry.value(), code)));
     }
 
     private Optional<Lesson> lesson(LessonSource source, Fields fields) {

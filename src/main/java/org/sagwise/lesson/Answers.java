@@ -47,6 +47,8 @@ public record Answers(State state, OptionalInt choice, OptionalDouble number, in
     }
 
     Answers pressed() {
-        return held ? this : new Answers(state, choice, number, attempts, hints, true);
+        // A number typed before anything was there to be read is not held against a learner afterwards.
+        OptionalDouble typed = isOpen() ? OptionalDouble.empty() : number;
+        return held ? this : new Answers(state, choice, typed, attempts, hints, true);
     }
 }

@@ -20,7 +20,7 @@ final class ControlWords {
     private static final Pattern NAMED = Pattern.compile(
             "(?:\\b(?:press|choose|set|setze|its|ihre|ihren|seinen|pick|click|turn on|join by|joins? (?:them )?by|with the|at|call(?:ed)?"
                     + "|drücke|drück|wähle|klicke|klicke auf|schalte|verbinde mit|mit|bei|unter|auf|oder|or|then"
-                    + "|dann)|,)\\s+\\*([\\p{Lu}][^*.?!:]*)\\*",
+                    + "|dann)|[,:])\\s+\\*([\\p{Lu}][^*.?!:]*)\\*",
             Pattern.CASE_INSENSITIVE);
 
     private static final Map<Locale, Set<String>> KNOWN = new ConcurrentHashMap<>();

@@ -62,7 +62,8 @@ public record Lesson(
         boolean borrowed = codes.stream()
                 .filter(code -> !code.equals(Languages.ENGLISH))
                 .anyMatch(code -> Stream.of(title, goal, note)
-                        .allMatch(text -> text.english().equals(text.byLanguage().get(code))));
+                        .allMatch(
+                                text -> text.english().equals(text.byLanguage().get(code))));
         if (borrowed) {
             codes.remove(Languages.ENGLISH);
         }

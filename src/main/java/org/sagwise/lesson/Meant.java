@@ -12,9 +12,31 @@ final class Meant {
 
     /** Every quantity that some part, joint, pack or run has. */
     private static final List<String> QUANTITIES = List.of(
-            "rest_V", "terminal_V", "sag_V", "current_A", "limit_A", "load_fraction", "internal_ohm", "heat_W", "ohm",
-            "volts_V", "power_W", "temperature_C", "drop_V", "given_W", "delivered_W", "cell_heat_W", "path_heat_W",
-            "charging_W", "board_heat_W", "supply_heat_W", "efficiency", "time_s", "energy_Wh", "charge", "given_Ah",
+            "rest_V",
+            "terminal_V",
+            "sag_V",
+            "current_A",
+            "limit_A",
+            "load_fraction",
+            "internal_ohm",
+            "heat_W",
+            "ohm",
+            "volts_V",
+            "power_W",
+            "temperature_C",
+            "drop_V",
+            "given_W",
+            "delivered_W",
+            "cell_heat_W",
+            "path_heat_W",
+            "charging_W",
+            "board_heat_W",
+            "supply_heat_W",
+            "efficiency",
+            "time_s",
+            "energy_Wh",
+            "charge",
+            "given_Ah",
             "peak_C");
 
     private Meant() {}
@@ -39,7 +61,9 @@ final class Meant {
     }
 
     private static String near(String word, List<String> known) {
-        return known.contains(word) ? word : NearMiss.of(word, known).stream().findFirst().orElse(word);
+        return known.contains(word)
+                ? word
+                : NearMiss.of(word, known).stream().findFirst().orElse(word);
     }
 
     /** The part or joint that is nearest to a name. */

@@ -94,7 +94,8 @@ class LessonLintTest {
     void check_lessonInOneLanguage_isSoundAndSaysWhich(String only) {
         String other = only.equals("en") ? "de" : "en";
         String yaml = SOUND.replaceAll(
-                "\\{en: (\"[^\"]*\"), de: (\"[^\"]*\")\\}", "{" + only + ": " + (only.equals("en") ? "$1" : "$2") + "}");
+                "\\{en: (\"[^\"]*\"), de: (\"[^\"]*\")\\}",
+                "{" + only + ": " + (only.equals("en") ? "$1" : "$2") + "}");
         LessonReading reading = LessonFixture.read(yaml);
 
         assertEquals(List.of(), LessonFixture.texts(reading.faults()));
@@ -102,7 +103,8 @@ class LessonLintTest {
         assertEquals(Set.of(only), reading.lesson().orElseThrow().languages());
         assertEquals(
                 List.of(LessonProblem.MISSING_LANGUAGE),
-                LessonFixture.read(yaml.replaceFirst("\\{" + only + ": \"Gap\"|\\{" + only + ": \"Lücke\"", "$0, " + other + ": \"X\""))
+                LessonFixture.read(yaml.replaceFirst(
+                                "\\{" + only + ": \"Gap\"|\\{" + only + ": \"Lücke\"", "$0, " + other + ": \"X\""))
                         .faults()
                         .stream()
                         .map(Finding::problem)
@@ -114,7 +116,8 @@ class LessonLintTest {
     void read_misspeltIdea_guessesWhatWasMeant() {
         String yaml = SOUND.replace("idea: one-wire-is-enough", "idea: one-wire-is-enuf");
 
-        String told = String.join("\n", LessonFixture.texts(LessonFixture.read(yaml).faults()));
+        String told =
+                String.join("\n", LessonFixture.texts(LessonFixture.read(yaml).faults()));
 
         assertTrue(told.contains("Is one-wire-is-enough meant?"), told);
     }

@@ -62,7 +62,8 @@ class TeachingPagesGuiTest extends GuiTest {
     @Test
     void gain_ofOneIdea_isToldAsItIsTyped() throws Exception {
         menu("item-ideas-check");
-        robot().interact(() -> ((TabPane) node("ideas-check")).getSelectionModel().select(2));
+        robot().interact(() ->
+                ((TabPane) node("ideas-check")).getSelectionModel().select(2));
         WaitForAsyncUtils.waitFor(10, TimeUnit.SECONDS, () -> isThere("right-before-1"));
         set("right-before-1", 4);
         set("right-after-1", 8);
