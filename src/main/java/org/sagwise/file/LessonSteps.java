@@ -19,7 +19,7 @@ import org.sagwise.text.LocalText;
 final class LessonSteps {
 
     private static final List<String> KINDS =
-            List.of("say", "predict", "estimate", "do", "measure", "explain", "caution", "check");
+            List.of("say", "predict", "estimate", "do", "measure", "explain", "write", "caution", "check");
 
     private static final String KEPT = "kept";
 
@@ -62,6 +62,7 @@ final class LessonSteps {
         return switch (kind) {
             case "say" -> Optional.of(new Step.Say(head));
             case "explain" -> Optional.of(new Step.Explain(head));
+            case "write" -> Optional.of(write(head, fields));
             case "predict" -> Optional.of(choose(head, Role.PREDICT, fields));
             case "check" -> Optional.of(choose(head, Role.CHECK, fields));
             case "estimate" -> Optional.of(estimate(head, fields));
@@ -70,6 +71,12 @@ final class LessonSteps {
             case "caution" -> Optional.of(caution(head, fields));
             default -> Optional.empty();
         };
+    }
+
+    private static Step write(Step.Head head, Fields fields) {
+        List<LocalText> points = fields.texts("points");
+        count(fields, "points", points.size(), 2, 6);
+        return new Step.Write(head, points, fields.text("model"));
     }
 
     private Step choose(Step.Head head, Role role, Fields fields) {

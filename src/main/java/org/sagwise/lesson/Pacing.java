@@ -33,6 +33,9 @@ public final class Pacing {
         if (step instanceof Step.Measure measure) {
             return measure.reading().when() == When.RUN ? RUN : 1;
         }
+        if (step instanceof Step.Write) {
+            return 5;
+        }
         return step instanceof Step.Estimate ? 3 : step instanceof Step.Explain ? 1.5 : 1;
     }
 

@@ -41,7 +41,7 @@ public sealed interface Step {
 
     /** Whether it only tells something. */
     default boolean asksNothing() {
-        return this instanceof Say || this instanceof Explain || this instanceof Caution;
+        return this instanceof Say || this instanceof Explain || this instanceof Caution || this instanceof Write;
     }
 
     /** Hints that can be asked for, the plainest last. */
@@ -97,6 +97,18 @@ public sealed interface Step {
 
     /** Explains what has been seen, beginning with the idea that many hold. */
     record Explain(Head head) implements Step {}
+
+    /**
+     * Asks for one's own words. Nobody checks them but who writes them, by a list; they are not kept.
+     *
+     * @param points what good words hold, each to be ticked
+     * @param model how somebody might say it, shown when asked for
+     */
+    record Write(Head head, List<LocalText> points, LocalText model) implements Step {
+        public Write {
+            points = List.copyOf(points);
+        }
+    }
 
     /**
      * Asks for one answer of several.

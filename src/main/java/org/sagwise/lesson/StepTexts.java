@@ -41,6 +41,11 @@ final class StepTexts {
             hints(said, task.hints());
         } else if (step instanceof Step.Measure measure) {
             hints(said, measure.hints());
+        } else if (step instanceof Step.Write write) {
+            for (int i = 0; i < write.points().size(); i++) {
+                said.add(new Said("points[" + i + "]", write.points().get(i), Time.AT_STEP, false));
+            }
+            said.add(new Said("model", write.model(), Time.AT_STEP, false));
         } else if (step instanceof Step.Caution caution) {
             said.add(new Said("harm", caution.harm(), Time.AT_STEP, false));
             said.add(new Said("avoid", caution.avoid(), Time.AT_STEP, false));

@@ -64,7 +64,8 @@ class GlossaryTest {
     private static String page() {
         StringBuilder page = new StringBuilder("# Words of the trade\n\n"
                 + "One word for one thing, in lessons, cautions, posts and on the bench. Made from the bundles `glossary`;"
-                + " in the window under *Help, Words…*, on the command line by `./sagwise lesson glossary`.\n\n"
+                + " in the window under *Help, Words…*, on the command line by `./sagwise lesson glossary`. `WordListTest` finds"
+                + " other words for the same thing.\n\n"
                 + "| English | German | meaning |\n| --- | --- | --- |\n");
         Glossary german = Glossary.in(Locale.GERMAN);
         for (Glossary.Entry entry : Glossary.in(Locale.ENGLISH).alphabetical()) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.hazard.CautionTexts;
 import org.sagwise.lesson.Choice;
@@ -133,6 +134,20 @@ public final class HandoutMaker {
         if (step instanceof Step.Do task) {
             LocalText last = task.hints().get(task.hints().size() - 1);
             return item.with(new Blank(texts.say("done"), key("✓"), 0)).withRemark(key(fill(last, here)));
+        }
+        if (step instanceof Step.Write write) {
+            String points = write.points().stream()
+                    .map(point -> "\n- ☐ " + fill(point, here))
+                    .collect(Collectors.joining());
+            return new Item(
+                            item.number(),
+                            text + "\n" + points,
+                            List.of(),
+                            List.of(new Blank("", key("✓"), 4)),
+                            "",
+                            Frame.NONE,
+                            Optional.empty())
+                    .withRemark(key(fill(write.model(), here)));
         }
         if (step instanceof Step.Explain && kind == Kind.SHEET) {
             return new Item(

@@ -1,7 +1,9 @@
 package org.sagwise.ui.lesson;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
@@ -41,6 +43,7 @@ public final class LessonSession {
     private final ReadOnlyBooleanWrapper atSummary = new ReadOnlyBooleanWrapper(false);
     private final ReadOnlyObjectWrapper<Optional<RecallRound>> recall = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final Supplier<List<Lesson>> taught;
+    private final Map<String, String> ownWords = new HashMap<>();
     private boolean laying;
 
     /**
@@ -97,6 +100,11 @@ public final class LessonSession {
 
     public boolean atSummary() {
         return atSummary.get();
+    }
+
+    /** What somebody wrote in the lesson that runs, by step; gone with the lesson. */
+    Map<String, String> ownWords() {
+        return ownWords;
     }
 
     /** The questions of earlier lessons with which one opens; empty when they are over. */
@@ -321,6 +329,7 @@ public final class LessonSession {
             bench.button().unlock();
             atSummary.set(false);
             recall.set(Optional.empty());
+            ownWords.clear();
             player.set(Optional.empty());
         }
     }

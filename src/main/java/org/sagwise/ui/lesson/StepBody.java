@@ -91,6 +91,10 @@ final class StepBody extends VBox {
             estimate(estimate, now);
         } else if (step instanceof Step.Measure measure) {
             measure(measure, now);
+        } else if (step instanceof Step.Write write) {
+            WriteBody words = new WriteBody(write, now, room, wording);
+            getChildren().add(words);
+            first = Optional.of(words.field());
         } else if (step instanceof Step.Do) {
             task(now);
         }

@@ -102,7 +102,7 @@ class UiTextsTest {
         }
         Stream.of(CheckStep.values()).forEach(step -> keys.add("written." + word(step)));
         Stream.of(MeterMode.values()).forEach(mode -> keys.add("meter.mode." + mode.word()));
-        Stream.of("say", "predict", "estimate", "do", "measure", "explain", "caution", "check")
+        Stream.of("say", "predict", "estimate", "do", "measure", "explain", "write", "caution", "check")
                 .forEach(kind -> keys.add("lesson.kind." + kind));
         Stream.of("rest", "cell", "coil", "ohm", "limit", "capacity").forEach(each -> keys.add("measured." + each));
         Stream.of("corrected", "file", "copied", "this").forEach(each -> keys.add("compare.with." + each));
