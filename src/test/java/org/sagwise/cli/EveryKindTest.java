@@ -59,7 +59,7 @@ class EveryKindTest {
             }
         }
         for (String drawing : List.of("--rest", "--schematic")) {
-            Path out = folder.resolve("picture.svg");
+            Path out = folder.resolve("picture" + drawing + ".svg");
             Cli.Outcome outcome = Cli.call("picture", file, drawing, "-o", out.toString());
             assertEquals(0, outcome.status(), outcome.err());
             assertTrue(Files.size(out) > 1000, drawing);

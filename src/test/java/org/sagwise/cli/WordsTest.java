@@ -52,7 +52,7 @@ class WordsTest {
 
     private static Stream<String> catalogueKeys() {
         List<CatalogueFamily> families = CatalogueFamily.all(CatalogueLoader.builtIn());
-        Stream<String> names = families.stream().map(family -> "family." + family.word());
+        Stream<String> names = families.stream().map(CatalogueFamily::key);
         Stream<String> numbers = families.stream()
                 .flatMap(family -> family.entries().stream())
                 .flatMap(entry -> keys("part.", PartNumbers.of(entry)));
