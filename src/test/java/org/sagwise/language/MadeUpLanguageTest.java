@@ -77,7 +77,8 @@ class MadeUpLanguageTest {
                 List.of("lesson", "lint", "01"),
                 List.of("lesson", "handout", "01", "--key"),
                 List.of("measured", "--rest", "4.14", "--cell", "3.80", "--coil", "3.38", "--ohm", "0.30"),
-                List.of("compare", "two-in-a-row", "two-cells-side-by-side"));
+                List.of("compare", "two-in-a-row", "two-cells-side-by-side"),
+                List.of("check", "--of", "2p 2500 mAh; coil 0.5 ohn; D reversed"));
         Stream<List<String>> demos = Stream.of(
                         "bench-check",
                         "side-by-side-one-reversed",
