@@ -102,8 +102,15 @@ final class BenchBuilder {
         return String.valueOf((char) ('A' + cell));
     }
 
-    private static Part part(String id, PartKind kind, Keys keys) {
+    /** A part under its name, with a label where the language has another word for it than the file. */
+    private Part part(String id, PartKind kind, Keys keys) {
         Part part = Part.of(id, kind);
+        String key = "label." + kind.word();
+        Texts texts = Texts.in("words", locale);
+        if (texts.has(key) && !texts.say(key).isEmpty()) {
+            part = part.with(
+                    "label", texts.say(key) + id.substring(kind.word().length()).replace('-', ' '));
+        }
         for (var entry : keys.values().entrySet()) {
             part = part.with(entry.getKey(), entry.getValue());
         }

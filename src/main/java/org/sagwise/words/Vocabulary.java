@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.ResourceBundle;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.sagwise.text.Languages;
 
@@ -27,15 +26,20 @@ final class Vocabulary {
     private static final String BUNDLE = "org.sagwise.texts.trade-words";
 
     private final Map<String, Set<String>> meanings = new HashMap<>();
+    private final Set<String> spellings = new TreeSet<>();
     private final int longest;
 
     private Vocabulary() {
         for (Locale locale : Languages.locales()) {
             ResourceBundle bundle = bundle(locale);
             for (String id : bundle.keySet()) {
-                spellings(bundle, id)
-                        .forEach(spelling -> meanings.computeIfAbsent(spelling, key -> new LinkedHashSet<>())
-                                .add(id));
+                for (String spelling : spellings(bundle, id)) {
+                    meanings.computeIfAbsent(spelling.toLowerCase(Locale.ROOT), key -> new LinkedHashSet<>())
+                            .add(id);
+                    if (!id.equals(FILLER)) {
+                        spellings.add(spelling);
+                    }
+                }
             }
         }
         longest = meanings.keySet().stream()
@@ -55,7 +59,7 @@ final class Vocabulary {
 
     private static List<String> spellings(ResourceBundle bundle, String id) {
         return Stream.of(bundle.getString(id).split("\\|"))
-                .map(spelling -> spelling.strip().toLowerCase(Locale.ROOT))
+                .map(String::strip)
                 .filter(spelling -> !spelling.isEmpty())
                 .toList();
     }
@@ -75,11 +79,8 @@ final class Vocabulary {
         return longest;
     }
 
-    /** Every spelling there is. */
+    /** Every spelling there is, as it is written. */
     Set<String> spellings() {
-        return meanings.entrySet().stream()
-                .filter(entry -> !entry.getValue().contains(FILLER))
-                .map(Map.Entry::getKey)
-                .collect(Collectors.toCollection(TreeSet::new));
+        return spellings;
     }
 }
