@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.sagwise.part.PartKind;
 import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.quantity.Unit;
 import org.sagwise.run.CellMoment;
@@ -171,7 +172,9 @@ final class RunText {
         lines.add("");
         String looked = time(outlook.lookedS());
         boolean held = outlook.press().isHeld() && last.presses() > 0;
-        lines.addAll(Paragraph.lines(texts.say(held ? "run.if-held" : "run.if-left", looked), ""));
+        boolean hasButton = !report.bench().scenario().partsOf(PartKind.SWITCH).isEmpty();
+        String how = held ? "run.if-held" : hasButton ? "run.if-left" : "run.if-alone";
+        lines.addAll(Paragraph.lines(texts.say(how, looked), ""));
         lines.addAll(
                 Paragraph.hanging(outlook.stages().stream().map(this::stage).toList()));
         lines.addAll(Paragraph.lines(texts.say("run.spread"), ""));

@@ -22,6 +22,9 @@ final class CautionBuilder {
     /** The detail that says which of several texts of a hazard fits. */
     static final String VARIANT = "variant";
 
+    /** The detail that is there where a regulated board decides what flows, and a coil's ohms do not. */
+    static final String REGULATED = "regulated";
+
     /** The detail that is there where its current is one that a real cell does not keep up. */
     static final String OF_A_MOMENT = "ofAMoment";
 
@@ -117,6 +120,9 @@ final class CautionBuilder {
             details.put("part", name(ids.get(0)));
             names("parts", ids);
             names("others", ids.subList(1, ids.size()));
+        }
+        if (!context.partsOf(PartKind.BOARD).isEmpty()) {
+            details.put(REGULATED, "");
         }
         if (isOfAMoment()) {
             details.put(OF_A_MOMENT, "");

@@ -35,7 +35,10 @@ public final class CautionTexts {
         Texts texts = texts(locale);
         String variant = caution.id() + "." + caution.details().get(CautionBuilder.VARIANT);
         String own = variant + "." + what;
-        String key = texts.has(own) ? own : caution.id() + "." + what;
+        String regulated = caution.id() + "." + CautionBuilder.REGULATED + "." + what;
+        String usual = texts.has(own) ? own : caution.id() + "." + what;
+        String key =
+                caution.details().containsKey(CautionBuilder.REGULATED) && texts.has(regulated) ? regulated : usual;
         DetailWords words = new DetailWords(texts, QuantityFormat.forPeople(locale));
         return Template.fill(texts.raw(key), name -> value(caution, name, words), words.unknown());
     }

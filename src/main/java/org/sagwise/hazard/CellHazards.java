@@ -47,7 +47,7 @@ final class CellHazards {
     /** Amps from which on a cell of unknown limit is worth a word, A: our choice. */
     private static final double TOLD_A = 0.5;
 
-    private static final String FULL_SOURCE = "± 0.05 V: typical of data sheets, from memory";
+    private static final String FULL_SOURCE = "the cell's own; ± 0.05 V: typical of data sheets, from memory";
 
     static final Section SECTION = new Section(
             "Cells",
@@ -75,7 +75,7 @@ final class CellHazards {
                             new Listing(
                                     "CAUTION",
                                     "above " + Listing.percent(Gravity.NEAR) + " of `limit_A`",
-                                    "common practice, no source",
+                                    "the cell's own; 80 %: common practice, no source",
                                     "little is left"),
                             ofCurrent(
                                     above("A", CellView::currentA, cell -> Gravity.NEAR * cell.limitA())

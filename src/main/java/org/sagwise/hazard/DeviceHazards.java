@@ -67,7 +67,7 @@ final class DeviceHazards {
                                     "WARNING",
                                     "goes on to more than " + Listing.number(ChargerClimb.SLACK_V)
                                             + " V for each cell above full",
-                                    "± 0.05 V: typical, from memory",
+                                    "the cells' own; ± 0.05 V: typical, from memory",
                                     "it does not stop in time"),
                             ChargerClimb::tooHigh,
                             parts(WARNING, "cell-charged-above-full"),

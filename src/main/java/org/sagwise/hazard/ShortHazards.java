@@ -82,7 +82,7 @@ final class ShortHazards {
                                     "NOTICE; WARNING or DANGER if it shorts a cell",
                                     "metal leads round a coil, which gets less than "
                                             + Listing.percent(CoilBypassed.MOST_SHARE) + " of the current",
-                                    "our choice",
+                                    "the cell's own; 10 %: our choice",
                                     "where the current goes instead"),
                             new CoilBypassed(),
                             parts(WARNING, "pack-shorted"),
@@ -95,7 +95,7 @@ final class ShortHazards {
                             new Listing(
                                     OVER_LIMIT,
                                     "a torn can is joined to anything but its own minus",
-                                    "the can is minus on common round cells: from memory",
+                                    "the cell's own; the can is minus on common round cells: from memory",
                                     "what it touches, and what flows"),
                             new TornWrapTouching(),
                             island(

@@ -93,7 +93,7 @@ final class WireHazards {
                             new Listing(
                                     "NOTICE",
                                     "above " + Listing.number(FuseSpec.LEAST_MELTING_RATIO) + " times its rating",
-                                    "from memory",
+                                    "the fuse's own; " + Listing.number(1.2) + ": from memory",
                                     "it will melt"),
                             new PartThreshold(
                                     PartKind.FUSE,

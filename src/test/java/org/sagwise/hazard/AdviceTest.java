@@ -18,7 +18,11 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.assessment.fix.Fixes;
 import org.sagwise.file.CatalogueLoader;
+import org.sagwise.fixture.Circuits;
 import org.sagwise.part.PartKind;
+import org.sagwise.quantity.QuantityFormat;
+import org.sagwise.run.Basis;
+import org.sagwise.scenario.Scenario;
 
 /**
  * All cautions that have an example, read as one in a hurry reads them: how grave they are, what they say and what they
@@ -145,6 +149,35 @@ class AdviceTest {
                 assertFalse(BUTTON.matcher(said).find(), () -> example + ": " + said);
             }
         }
+    }
+
+    /** Behind a regulated board a coil of more ohms changes nothing for the cells, at 65 W from 4.2 V, for a cell of 12 A. */
+    @Test
+    void advice_behindABoard_asksForFewerWatts() {
+        Scenario board = Examples.withBoard(Circuits.cell("A", 4.2, 40), 0.4, "power_W", 60)
+                .withPart("A", cell -> cell.with("limit_A", 12));
+        Caution over = Found.one("cell-over-limit", board);
+        assertTrue(CautionTexts.advice(over, Locale.ENGLISH).startsWith("Set fewer watts"));
+        assertTrue(CautionTexts.advice(over, Locale.GERMAN).startsWith("Stelle weniger Watt ein"));
+    }
+
+    /** No real cell keeps up fifteen times its capacity an hour; the limit is the cell's own. */
+    @Test
+    void numbers_ofAShort_areOfAMoment() {
+        Scenario turned = Circuits.turned(Circuits.parallel(1.0, Examples.good("A"), Examples.good("B")), "B");
+        Caution caution = Found.one("reversed-in-parallel", turned);
+        assertEquals(Basis.TEACHING, Hazards.basis(caution));
+        CautionNumbers numbers = CautionNumbers.of(caution, QuantityFormat.forPeople(Locale.ENGLISH))
+                .orElseThrow();
+        assertTrue(numbers.measured().endsWith(" A for a moment"), numbers.measured());
+        assertEquals("20 A", numbers.limit().orElseThrow());
+        Caution unequal = Found.one("unequal-charge-in-series", Examples.all().get("unequal-charge-in-series"));
+        assertEquals(
+                "0.1 V (typical)",
+                CautionNumbers.of(unequal, QuantityFormat.forPeople(Locale.ENGLISH))
+                        .orElseThrow()
+                        .limit()
+                        .orElseThrow());
     }
 
     /**
