@@ -51,7 +51,8 @@ final class JointAway implements FixRule {
 
     /** Whether the coil is the short, so that no joint leads past it. */
     private static boolean isCoilItself(Scenario scenario, Caution caution) {
-        return caution.links().isEmpty()
+        return caution.id().equals("pack-shorted")
+                && caution.links().isEmpty()
                 && scenario.partsOf(PartKind.COIL).stream()
                         .anyMatch(coil -> caution.parts().contains(coil.id()));
     }
