@@ -86,11 +86,17 @@ final class CatalogueModels {
     /** Rules about what is said; of charge and rest volts, which are the piece's, a model says neither. */
     private static void said(KeyRule rule, Set<String> names, CatalogueFields fields) {
         if (rule instanceof KeyRule.ExactlyOne one && names.containsAll(one.names())) {
-            if (one.names().stream().filter(fields::has).count() != 1) {
-                fields.defect("", Problem.ONE_OF, String.join(", ", one.names()));
-            }
+            exactlyOne(one.names(), fields);
+        } else if (rule instanceof KeyRule.OneOrModel one) {
+            exactlyOne(one.names(), fields);
         } else if (rule instanceof KeyRule.Together both && fields.has(both.one()) != fields.has(both.other())) {
             fields.missing(fields.has(both.one()) ? both.other() : both.one());
+        }
+    }
+
+    private static void exactlyOne(List<String> names, CatalogueFields fields) {
+        if (names.stream().filter(fields::has).count() != 1) {
+            fields.defect("", Problem.ONE_OF, String.join(", ", names));
         }
     }
 

@@ -2,6 +2,7 @@ package org.sagwise.part;
 
 import static org.sagwise.part.KeyBounds.LEAST_W;
 import static org.sagwise.part.KeyBounds.LEAST_WIRE_MM;
+import static org.sagwise.part.KeyBounds.MODEL;
 import static org.sagwise.part.KeyBounds.MOST_W;
 import static org.sagwise.part.key.KeySpec.above;
 import static org.sagwise.part.key.KeySpec.from;
@@ -20,6 +21,7 @@ import org.sagwise.part.key.KeyTable;
 final class CoilKind {
 
     private static final KeyTable KEYS = KeyTable.of(
+                    MODEL,
                     optional("ohm", above(0, 1e6)),
                     optional(
                             "wire",
@@ -33,7 +35,7 @@ final class CoilKind {
                                     optional("legs_mm", from(0, 1_000, 0)),
                                     optional("strands", whole(1, 1_000, 1)))),
                     optional("limit_W", from(LEAST_W, MOST_W)))
-            .with(KeyRule.exactlyOne("ohm", "wire"));
+            .with(KeyRule.oneOrModel("ohm", "wire"));
 
     static final KindDescriptor DESCRIPTOR = KindDescriptor.of(Role.LOAD, Ends.ALIKE, KEYS, "1", "2")
             .inCatalogue("coils")

@@ -3,6 +3,7 @@ package org.sagwise.part;
 import java.util.List;
 import java.util.Optional;
 import org.sagwise.part.key.EffectiveKeys;
+import org.sagwise.part.key.KeyRule;
 import org.sagwise.part.key.KeyTable;
 import org.sagwise.part.key.Keys;
 
@@ -92,9 +93,14 @@ public record KindDescriptor(
         return new KindDescriptor(terminals, keys, role, ends, family, fresh, idStem, ratedBy, Optional.of(maker));
     }
 
-    /** Whether a part names a model of the catalogue, and does not copy an entry's keys. */
-    public boolean isModelled() {
+    /** Whether a part may name a model of the catalogue. */
+    public boolean takesModel() {
         return keys.find(MODEL_KEY).isPresent();
+    }
+
+    /** Whether a part from the shelf names its model; others copy the entry's few keys, so that they can be seen. */
+    public boolean isModelled() {
+        return takesModel() && keys.rules().stream().anyMatch(KeyRule.ModelOr.class::isInstance);
     }
 
     /** Whether such parts are called A, B, C. */

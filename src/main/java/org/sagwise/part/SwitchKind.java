@@ -1,5 +1,6 @@
 package org.sagwise.part;
 
+import static org.sagwise.part.KeyBounds.MODEL;
 import static org.sagwise.part.KeyBounds.MOST_MOHM;
 import static org.sagwise.part.key.KeySpec.choice;
 import static org.sagwise.part.key.KeySpec.choiceElse;
@@ -15,6 +16,7 @@ final class SwitchKind {
     private static final double CLOSED_MOHM = 3;
 
     private static final KeyTable KEYS = KeyTable.of(
+            MODEL,
             optional("closed_mohm", from(0, MOST_MOHM, CLOSED_MOHM)),
             optional("type", choiceElse("button", "button", "mosfet")),
             optional("stuck", choice("open", "closed")).ofPiece());

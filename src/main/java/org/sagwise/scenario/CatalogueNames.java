@@ -1,6 +1,8 @@
 package org.sagwise.scenario;
 
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.sagwise.part.Catalogue;
 import org.sagwise.part.PartKind;
 
@@ -13,7 +15,14 @@ record CatalogueNames(Catalogue catalogue) {
 
     /** Ids of the models of one kind of part; none for kinds that have no models. */
     Set<String> models(PartKind kind) {
-        return kind.descriptor().isModelled() ? catalogue.models(kind).ids() : Set.of();
+        return kind.descriptor().takesModel() ? catalogue.models(kind).ids() : Set.of();
+    }
+
+    /** The kind of part that has a model of this id; empty if none has. */
+    Optional<PartKind> kindOf(String model) {
+        return Stream.of(PartKind.values())
+                .filter(kind -> catalogue.models(kind).ids().contains(model))
+                .findFirst();
     }
 
     /** Ids of the resistance-wire alloys. */

@@ -32,6 +32,10 @@ final class PartRules {
     private static List<Finding> check(KeyRule rule, Keys keys, String place) {
         if (rule instanceof KeyRule.ExactlyOne one) {
             return exactlyOne(keys, place, one.names());
+        } else if (rule instanceof KeyRule.OneOrModel one) {
+            return keys.has("model") && one.names().stream().noneMatch(keys::has)
+                    ? List.of()
+                    : exactlyOne(keys, place, one.names());
         } else if (rule instanceof KeyRule.Together both) {
             return together(keys, place, both.one(), both.other());
         } else if (rule instanceof KeyRule.Ordered ordered) {

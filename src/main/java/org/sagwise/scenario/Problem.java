@@ -29,6 +29,7 @@ public enum Problem implements Fault {
     DUPLICATE_ID,
     UNKNOWN_KIND,
     UNKNOWN_MODEL,
+    MODEL_OF_ANOTHER_KIND,
     UNKNOWN_ALLOY,
     BAD_TERMINAL,
     UNKNOWN_PART,

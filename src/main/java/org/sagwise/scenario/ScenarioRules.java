@@ -50,10 +50,26 @@ public final class ScenarioRules {
         specs.addAll(kind.get().keys());
         List<Finding> found =
                 new ArrayList<>(new KeyRules(names.models(kind.get()), names.alloys()).check(keys, specs, place));
+        found.replaceAll(this::ofAnotherKind);
         found.addAll(id(keys, place));
         found.addAll(PartRules.check(
                 kind.get().descriptor().keys().rules(), kind.get().keys(), keys, place));
         return found;
+    }
+
+    /** A model that is unknown here may be one of another family: then that is what is told. */
+    private Finding ofAnotherKind(Finding found) {
+        if (found.problem() != Problem.UNKNOWN_MODEL) {
+            return found;
+        }
+        String id = found.details().get(0);
+        return names.kindOf(id)
+                .map(kind -> new Finding(
+                        found.place(),
+                        found.position(),
+                        Problem.MODEL_OF_ANOTHER_KIND,
+                        List.of(id, kind.word(), found.details().get(2))))
+                .orElse(found);
     }
 
     private static List<Finding> unknownKind(Keys keys, String place, Optional<String> word) {

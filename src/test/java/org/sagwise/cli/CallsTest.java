@@ -126,6 +126,39 @@ class CallsTest {
         }
     }
 
+    /** The catalogue's coil of 0.25 ohms and its worn button of 20 mohm; what a part says itself holds. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "\"model\": \"coil-0.25ohm-80W\" | 0.25",
+                "\"model\": \"coil-0.25ohm-80W\", \"ohm\": 0.3 | 0.3",
+            })
+    void readings_ofCoilAndSwitchByModel_takeTheCataloguesNumbers(String coil, double ohm) {
+        String bench = """
+                {"sagwise": 1, "parts": [
+                  {"id": "A", "kind": "cell", "model": "inr18650-2500-20A", "charge": 1},
+                  {"id": "fire", "kind": "switch", "model": "button-worn"},
+                  {"id": "coil", "kind": "coil", COIL}],
+                 "links": [
+                  {"from": "A.+", "to": "fire.1", "ideal": true},
+                  {"from": "fire.2", "to": "coil.1", "ideal": true},
+                  {"from": "coil.2", "to": "A.-", "ideal": true}]}
+                """.replace("COIL", coil);
+        var json = Cli.callWithInput(bench, "readings", "-", "--json").json();
+        assertEquals(ohm, json.at("/coils/0/ohm").doubleValue(), 1e-12);
+        double amps = json.at("/cells/0/current_A").doubleValue();
+        assertEquals(0.020, json.at("/parts/0/volts_V").doubleValue() / amps, 1e-9);
+    }
+
+    @Test
+    void readings_ofAModelOfAnotherKind_sayOfWhichItIs() {
+        String bench = "{\"sagwise\": 1, \"parts\": [{\"id\": \"A\", \"kind\": \"switch\", \"model\": \"fuse-5A\"}]}";
+        Cli.Outcome outcome = Cli.callWithInput(bench, "readings", "-");
+        assertTrue(outcome.err().contains("“fuse-5A” is a model of the kind “fuse”"), outcome.err());
+        assertTrue(outcome.err().contains("button-worn"), outcome.err());
+    }
+
     @Test
     void readings_ofStandardInput_areThoseOfTheFile() throws IOException {
         String demo = Cli.demo("bench-check");

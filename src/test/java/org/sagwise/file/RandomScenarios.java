@@ -144,6 +144,12 @@ public final class RandomScenarios {
                 String kept = data.one(one.names());
                 one.names().stream().filter(name -> !name.equals(kept)).forEach(keys::remove);
                 say(keys, kept, specs, kind);
+            } else if (rule instanceof KeyRule.OneOrModel one) {
+                String kept = data.one(one.names());
+                one.names().stream().filter(name -> !name.equals(kept)).forEach(keys::remove);
+                if (!keys.containsKey("model")) {
+                    say(keys, kept, specs, kind);
+                }
             } else if (rule instanceof KeyRule.Together both
                     && keys.containsKey(both.one()) != keys.containsKey(both.other())) {
                 keys.remove(both.one());

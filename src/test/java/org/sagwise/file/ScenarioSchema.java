@@ -94,6 +94,13 @@ final class ScenarioSchema {
                 one.names()
                         .forEach(
                                 name -> choices.addObject().putArray("required").add(name));
+            } else if (rule instanceof KeyRule.OneOrModel one) {
+                ArrayNode choices = object.putArray("anyOf");
+                choices.addObject().putArray("required").add("model");
+                one.names()
+                        .forEach(
+                                name -> choices.addObject().putArray("required").add(name));
+                one.names().forEach(object.withObject("/not").withArray("/required")::add);
             } else if (rule instanceof KeyRule.ModelOr or) {
                 ArrayNode choices = object.putArray("anyOf");
                 choices.addObject().putArray("required").add("model");

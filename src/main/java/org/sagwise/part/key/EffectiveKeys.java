@@ -37,7 +37,16 @@ public final class EffectiveKeys {
      * @param around what holds for everything where nothing else is said, such as the temperature
      */
     public static EffectiveKeys of(KeyTable table, Keys own, Keys model, Keys around) {
-        return new EffectiveKeys(table, own, model, around);
+        return new EffectiveKeys(table, own, besides(own, model, table), around);
+    }
+
+    /** What a model says besides what the object says itself in another way, such as the ohms of a coil for its wire. */
+    private static Keys besides(Keys own, Keys model, KeyTable table) {
+        Keys left = model;
+        for (String name : own.values().keySet()) {
+            left = left.without(table.alternativesTo(name));
+        }
+        return left;
     }
 
     /** Whether the object says this itself. */

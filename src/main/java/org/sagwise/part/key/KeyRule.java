@@ -8,6 +8,9 @@ public sealed interface KeyRule {
     /** One of these must be there, and no other of them. */
     record ExactlyOne(List<String> names) implements KeyRule {}
 
+    /** Without a model one of these must be there, with one it may; never two of them. */
+    record OneOrModel(List<String> names) implements KeyRule {}
+
     /** Both are there, or neither. */
     record Together(String one, String other) implements KeyRule {}
 
@@ -22,6 +25,10 @@ public sealed interface KeyRule {
 
     static KeyRule exactlyOne(String... names) {
         return new ExactlyOne(List.of(names));
+    }
+
+    static KeyRule oneOrModel(String... names) {
+        return new OneOrModel(List.of(names));
     }
 
     static KeyRule modelOr(String... names) {

@@ -43,12 +43,18 @@ public final class KeyTable {
     /** Keys that by these rules cannot stand beside one. */
     public static String[] alternatives(List<KeyRule> rules, String name) {
         return rules.stream()
-                .filter(KeyRule.ExactlyOne.class::isInstance)
-                .map(rule -> ((KeyRule.ExactlyOne) rule).names())
+                .map(KeyTable::oneOf)
                 .filter(names -> names.contains(name))
                 .flatMap(List::stream)
                 .filter(other -> !other.equals(name))
                 .toArray(String[]::new);
+    }
+
+    private static List<String> oneOf(KeyRule rule) {
+        if (rule instanceof KeyRule.ExactlyOne one) {
+            return one.names();
+        }
+        return rule instanceof KeyRule.OneOrModel one ? one.names() : List.of();
     }
 
     public Optional<KeySpec> find(String name) {
