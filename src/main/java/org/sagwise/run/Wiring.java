@@ -52,6 +52,15 @@ final class Wiring {
 
     private final double[] currentA;
     private OperatingPoint point;
+    /**
+     * What a step of a run costs besides solving, in additions and multiplications, roughly: states, events and the
+     * account of energy. Of a small bench that is nearly all, and a run of very many short steps must end, too.
+     */
+    private static final double BESIDE = 1_500;
+
+    /** The same for each element. */
+    private static final double BESIDE_EACH = 150;
+
     private final double effortAnew;
     private double effort;
 
@@ -137,6 +146,7 @@ final class Wiring {
     /** Solves for what has been filled in; false if there is no answer. */
     boolean solve() {
         point = null;
+        effort += BESIDE + BESIDE_EACH * currentA.length;
         if (prepared.isPresent()) {
             effort += prepared.get().effort();
             if (prepared.get().solve(emfV, ohm, currentA)) {
