@@ -37,6 +37,18 @@ public final class ShareText {
 
     private static final Pattern HEAD = Pattern.compile("sagwise(\\d{1,9}):", Pattern.CASE_INSENSITIVE);
 
+    /** More mentions of a share text than any post has. */
+    private static final int MOST_HEADS = 20;
+
+    /** Marks of quoting at the beginning of a line. */
+    private static final Pattern QUOTED = Pattern.compile("(?m)^[ \\t]*(?:[>|][>| \\t]*)");
+
+    /** How mail breaks a long line: quoted-printable, RFC 2045, 6.7. */
+    private static final Pattern SOFT_BREAK = Pattern.compile("=[ \\t]*\\R");
+
+    /** What a short and a long dash may have been, one after the other: editors make one of two or three hyphens. */
+    private static final List<String> DASHES = List.of("- -", "- --", "-- --", "-- ---");
+
     private ShareText() {}
 
     /** The share text of a scenario; empty if it is too large to be shared as text. */
@@ -58,7 +70,8 @@ public final class ShareText {
     }
 
     /**
-     * Opens the first share text in a post.
+     * Opens the first share text in a post that is whole. What mail and forums make of one is taken back: marks of
+     * quoting, lines broken with a sign, dashes made long. If none is whole, the fullest is judged.
      *
      * @param post the share text, or any text around it
      * @param reader judges the scenario in it
@@ -71,6 +84,23 @@ public final class ShareText {
         if (!head.find()) {
             return refused(Problem.SHARE_MISSING, BEGINNING);
         }
+        Loaded fullest = null;
+        int most = -1;
+        for (int tried = 0; tried < MOST_HEADS && (tried == 0 || head.find()); tried++) {
+            Loaded loaded = read(post, head, reader);
+            if (loaded.scenario().isPresent()) {
+                return loaded;
+            }
+            int length = SharedBody.of(post, head.end()).length();
+            if (length > most) {
+                most = length;
+                fullest = loaded;
+            }
+        }
+        return fullest;
+    }
+
+    private static Loaded read(String post, Matcher head, ScenarioReader reader) {
         int format = Integer.parseInt(head.group(1));
         if (format != ScenarioKeys.FORMAT) {
             String ours = String.valueOf(ScenarioKeys.FORMAT);
@@ -78,7 +108,29 @@ public final class ShareText {
                     ? refused(Problem.NEWER_FORMAT, head.group(1), ours)
                     : refused(Problem.SHARE_UNKNOWN_FORMAT, head.group(1));
         }
-        return opened(SharedBody.of(post, head.end()), reader);
+        Loaded plain = opened(SharedBody.of(post, head.end()), reader);
+        return plain.scenario().isPresent() || !isSpoilt(plain)
+                ? plain
+                : restored(post.substring(head.end()), reader).orElse(plain);
+    }
+
+    private static boolean isSpoilt(Loaded loaded) {
+        return loaded.findings().stream()
+                .anyMatch(it -> it.problem() == Problem.SHARE_CLIPPED || it.problem() == Problem.SHARE_DAMAGED);
+    }
+
+    /** What can be opened of a text that mail or a forum changed; its checksum tells whether a guess was right. */
+    private static Optional<Loaded> restored(String after, ScenarioReader reader) {
+        String lines = SOFT_BREAK.matcher(QUOTED.matcher(after).replaceAll("")).replaceAll("");
+        for (String dashes : DASHES) {
+            String[] each = dashes.split(" ");
+            String text = lines.replaceAll("[\u2010-\u2013\u2212]", each[0]).replaceAll("[\u2014\u2015]", each[1]);
+            Loaded loaded = opened(SharedBody.of(text, 0), reader);
+            if (!isSpoilt(loaded)) {
+                return Optional.of(loaded);
+            }
+        }
+        return Optional.empty();
     }
 
     /**

@@ -61,13 +61,11 @@ record SharedBody(String packed, String check) {
         return Character.digit(sign, 16) >= 0 && sign < 0x80;
     }
 
-    /** Also what forums put in to let long lines break, and marks of a byte order. */
+    /** Also what forums put in unseen, to let long lines break or to keep them from it, and marks of a byte order. */
     private static boolean isSpace(char sign) {
         return Character.isWhitespace(sign)
                 || Character.isSpaceChar(sign)
-                || sign == '\u200b'
-                || sign == '\u00ad'
-                || sign == '\ufeff';
+                || Character.getType(sign) == Character.FORMAT;
     }
 
     /** A kind of characters. */

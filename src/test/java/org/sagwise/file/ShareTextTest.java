@@ -67,6 +67,35 @@ class ShareTextTest {
     }
 
     @Test
+    void read_asMailAndForumsChangeIt_isTheSameScenario() {
+        String text = ShareText.of(DEMO).orElseThrow();
+        String lines = text.replaceAll("(.{60})", "$1\n");
+        for (String post : List.of(
+                "> " + lines.replace("\n", "\n> "),
+                ">> " + lines.replace("\n", "\n> > "),
+                "| " + lines.replace("\n", "\n| "),
+                text.replaceAll("(.{70})", "$1=\r\n"),
+                text.replaceAll("(.{50})", "$1\u2060\u200c\u200d"),
+                text.replace("-", "\u2013"),
+                text.replace("-", "\u2212"),
+                text.replace("--", "\u2014"),
+                "Paste your sagwise1: line here.\n" + text,
+                "I tried sagwise1:abc before, and then this:\n" + text)) {
+            assertEquals(DEMO, ShareText.read(post, READER).scenario().orElseThrow(), post);
+        }
+    }
+
+    /** A text in which two and three hyphens stand together, which editors make one dash of. */
+    @Test
+    void read_hyphensMadeOneDash_areToldApartByTheChecksum() {
+        for (String name : demos()) {
+            String text = ShareText.of(demo(name)).orElseThrow();
+            String changed = text.replace("---", "\u2014").replace("--", "\u2013");
+            assertEquals(demo(name), ShareText.read(changed, READER).scenario().orElseThrow());
+        }
+    }
+
+    @Test
     void read_clippedAnywhere_isSaidToBeClipped() {
         String text = ShareText.of(DEMO).orElseThrow();
         for (int length = ShareText.BEGINNING.length(); length < text.length(); length++) {
