@@ -74,7 +74,7 @@ final class JointWords {
         }
     }
 
-    /** What most touches of the pack have that cannot be said one by one; else its joints, else its wires' ends, mΩ. */
+    /** What most touches of the pack have that cannot be said one by one; else its joints and its wires' ends, mΩ. */
     private double contact() {
         List<Double> contacts = new ArrayList<>();
         List<Double> joints = new ArrayList<>();
@@ -90,10 +90,8 @@ final class JointWords {
                 ends.add(jumper.contactsMohm());
             }
         }
-        return commonest(contacts)
-                .or(() -> commonest(joints))
-                .or(() -> commonest(ends))
-                .orElse(0.0);
+        ends.addAll(joints);
+        return commonest(contacts).or(() -> commonest(ends)).orElse(0.0);
     }
 
     private static boolean isAtCell(Slot slot) {

@@ -25,6 +25,9 @@ final class Lexer {
     private static final Pattern TIMES = Pattern.compile("(\\d{1,3})[x×](.*)");
     private static final Pattern MADE = Pattern.compile("(?i)([A-Z]{3})-?(\\d{5})");
     private static final Pattern NUMBER = Pattern.compile("([+\\-−–]?(?:\\d[\\d.,'’]*|[.,]\\d+))(.*)");
+    /** Before the digits of what a number written as a word means. */
+    private static final String NUMBER_WORD = "number.";
+
     private static final Pattern SIGN = Pattern.compile("[+\\-−–]");
 
     /** The units in which a part says anything, the commonest first. */
@@ -64,16 +67,33 @@ final class Lexer {
     List<List<Item>> clauses(String line) {
         List<List<Item>> clauses = new ArrayList<>();
         List<Word> words = new ArrayList<>();
+        boolean comma = false;
         Matcher word = WORD.matcher(line.replace('\r', '\n').replace('\n', ';'));
         while (word.find()) {
             if (word.group().equals(";")) {
                 add(clauses, words);
-            } else {
-                bare(word).ifPresent(words::add);
+                continue;
             }
+            Optional<Word> bare = bare(word);
+            if (comma && bare.isPresent() && opensClause(bare.get(), words)) {
+                add(clauses, words);
+            }
+            bare.ifPresent(words::add);
+            comma = word.group().endsWith(",");
         }
         add(clauses, words);
         return clauses;
+    }
+
+    /** Behind a comma people begin with the next thing, too. */
+    private boolean opensClause(Word word, List<Word> before) {
+        if (isLetter(word)) {
+            return !before.stream().allMatch(Lexer::isLetter);
+        }
+        Set<String> ids = vocabulary.meanings(word.text().toLowerCase(Locale.ROOT));
+        return Stream.of(Clause.values())
+                .filter(clause -> clause.kind().isPresent() || clause == Clause.WIRE)
+                .anyMatch(clause -> clause != Clause.CELLS && ids.contains(clause.word()));
     }
 
     private void add(List<List<Item>> clauses, List<Word> words) {
@@ -82,6 +102,10 @@ final class Lexer {
             clauses.add(items);
         }
         words.clear();
+    }
+
+    private static boolean isLetter(Word word) {
+        return word.text().matches("[A-Z]");
     }
 
     /** A word without the marks around it; a mark alone says nothing. */
@@ -108,7 +132,7 @@ final class Lexer {
     /** Reads the item at the front and says how many words it took. */
     private int item(List<Word> words, List<Item> items) {
         Word first = words.get(0);
-        if (first.text().matches("[A-Z]")) {
+        if (isLetter(first)) {
             items.add(new Item.Letter(first.span(), first.text().charAt(0) - 'A'));
             return 1;
         }
@@ -155,11 +179,21 @@ final class Lexer {
             Set<String> ids = vocabulary.meanings(text);
             if (!ids.isEmpty() && !isSignOfNumber(words, count)) {
                 Span span = words.get(0).span().to(words.get(count - 1).span());
-                items.add(new Item.Phrase(span, text, ids));
+                items.add(number(ids)
+                        .<Item>map(number -> new Item.Bare(span, number, Double.parseDouble(number)))
+                        .orElseGet(() -> new Item.Phrase(span, text, ids)));
                 return count;
             }
         }
         return 0;
+    }
+
+    /** The digits of a number that is written as a word. */
+    private static Optional<String> number(Set<String> ids) {
+        return ids.stream()
+                .filter(id -> id.startsWith(NUMBER_WORD))
+                .map(id -> id.substring(NUMBER_WORD.length()))
+                .findFirst();
     }
 
     private static boolean isSignOfNumber(List<Word> words, int count) {

@@ -194,14 +194,20 @@ final class LineReader {
                 arrange(arranged);
             }
         }
+        if (take(items, "single").isPresent() && recipe.layout().isEmpty()) {
+            recipe.arrange(new Item.Arranged(new Span(0, 0), 1, 1));
+        }
         Optional<Item> count = counted(items);
         Optional<Item.Phrase> side = take(items, "side-by-side");
         Optional<Item.Phrase> row = take(items, "in-a-row");
         if (count.isEmpty()) {
+            boolean unknown = recipe.layout().isEmpty();
             Stream.of(side, row)
                     .flatMap(Optional::stream)
-                    .filter(phrase -> recipe.layout().isEmpty())
+                    .filter(phrase -> unknown)
                     .forEach(phrase -> complaints.add(Complaint.of(phrase.span(), WordsFault.NO_VALUE, phrase.text())));
+            side.filter(phrase -> recipe.rows() > 1 && recipe.side() == 1).ifPresent(this::contradiction);
+            row.filter(phrase -> recipe.side() > 1 && recipe.rows() == 1).ifPresent(this::contradiction);
             return;
         }
         items.remove(count.get());
@@ -213,6 +219,10 @@ final class LineReader {
             return;
         }
         arrange(new Item.Arranged(count.get().span(), row.isPresent() ? cells : 1, row.isPresent() ? 1 : cells));
+    }
+
+    private void contradiction(Item.Phrase phrase) {
+        complaints.add(Complaint.of(phrase.span(), WordsFault.TWICE));
     }
 
     private void arrange(Item.Arranged arranged) {
@@ -231,13 +241,13 @@ final class LineReader {
     private static Optional<Item> counted(List<Item> items) {
         return IntStream.range(0, items.size())
                 .filter(i -> items.get(i) instanceof Item.Times
-                        || isWhole(items.get(i))
-                                && (i + 1 < items.size()
-                                        && (means(items.get(i + 1), "cells")
-                                                || means(items.get(i + 1), "side-by-side")
-                                                || means(items.get(i + 1), "in-a-row"))))
+                        || isWhole(items.get(i)) && (i == 0 || i + 1 < items.size() && isCounted(items.get(i + 1))))
                 .mapToObj(items::get)
                 .findFirst();
+    }
+
+    private static boolean isCounted(Item item) {
+        return means(item, "cells") || means(item, "side-by-side") || means(item, "in-a-row");
     }
 
     private static boolean isWhole(Item item) {
@@ -312,6 +322,7 @@ final class LineReader {
         if (side.isPresent() || row.isPresent()) {
             recipe.layCoils(row.isPresent() ? Recipe.Coils.IN_A_ROW : Recipe.Coils.SIDE_BY_SIDE);
         }
+        take(items, "single");
         int count = take(items, "double").isPresent() ? 2 : 1;
         for (int i = 0; i + 1 < items.size(); i++) {
             boolean times = items.get(i) instanceof Item.Times && !(items.get(i + 1) instanceof Item.Gauge);

@@ -211,9 +211,21 @@ final class TermReader {
         if (item instanceof Item.Bare bare) {
             return Complaint.of(bare.span(), WordsFault.NO_UNIT, bare.text());
         }
-        String shown = item instanceof Item.Phrase phrase
-                ? phrase.text()
-                : item instanceof Item.Entry entry ? entry.id() : item instanceof Item.Make make ? make.word() : "";
-        return Complaint.of(item.span(), WordsFault.OUT_OF_PLACE, shown);
+        return Complaint.of(item.span(), WordsFault.OUT_OF_PLACE, shown(item));
+    }
+
+    private static String shown(Item item) {
+        if (item instanceof Item.Phrase phrase) {
+            return phrase.text();
+        } else if (item instanceof Item.Entry entry) {
+            return entry.id();
+        } else if (item instanceof Item.Make make) {
+            return make.word();
+        } else if (item instanceof Item.Letter letter) {
+            return BenchBuilder.letter(letter.cell());
+        } else if (item instanceof Item.Times times) {
+            return times.count() + "×";
+        }
+        return item instanceof Item.Gauge gauge ? "AWG " + gauge.awg() : "";
     }
 }

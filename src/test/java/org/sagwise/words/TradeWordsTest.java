@@ -185,6 +185,38 @@ class TradeWordsTest {
         assertTrue(!first.text(Locale.GERMAN).isBlank());
     }
 
+    /** Lines as people write them, and what they mean. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "2x 18650 2500mAh 20A in parallel, coil 0.5ohm | 2p inr18650-2500-20A; coil 0.5",
+                "two 3000mAh 15A in series; 0.4 ohm coil | 2s inr18650-3000-15A; coil 0.4",
+                "single 21700 4000mAh 30A @ 4.1V; coil .15 | 1s inr21700-4000-30A at 4.1 V; coil 0.15",
+                "2 cells side by side 2500 mAh 20 A; fused at 15A; coil 0.5 | 2p inr18650-2500-20A; fuse 15 A; coil 0.5",
+                "2p 2500 mAh 20 A, B flipped, coil: 0.5 Ω, wires: 18 AWG, 60 mm "
+                        + "| 2p inr18650-2500-20A; B reversed; coil 0.5; wire 18awg 60mm",
+                "Drei Akkus in Reihe 2500 mAh 20 A; Verbindung B locker; Wicklung 0,8 "
+                        + "| 3s inr18650-2500-20A; B joint loose; coil 0.8",
+                "coil 0.5; held; 2p inr18650-2500-20A | 2p inr18650-2500-20A; coil 0.5; held",
+                "1s inr18650-2500-20A; coil 2 × 0.5 | 1s inr18650-2500-20A; 2 coils 0.5",
+            })
+    void line_asPeopleWriteIt_meansTheSame(String written, String meant) {
+        Scenario one = built(written.strip());
+        Scenario other = built(meant.strip());
+
+        assertEquals(other.parts(), one.parts());
+        assertEquals(other.links(), one.links());
+        assertEquals(other.fired(), one.fired());
+    }
+
+    @Test
+    void layout_saidTwiceAndDifferently_isNotChosenBetween() {
+        assertInstanceOf(
+                WordsBench.Refused.class,
+                TradeWords.read("2s in parallel 2500 mAh; coil 1", CATALOGUE, Locale.ENGLISH));
+    }
+
     static Stream<String> demos() {
         return DemoScenarios.names().stream();
     }
