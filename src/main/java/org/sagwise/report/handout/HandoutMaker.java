@@ -143,7 +143,7 @@ public final class HandoutMaker {
                             item.number(),
                             text + "\n" + points,
                             List.of(),
-                            List.of(new Blank("", key("✓"), 4)),
+                            kind == Kind.KEY ? List.of() : List.of(new Blank("", "", 4)),
                             "",
                             Frame.NONE,
                             Optional.empty())
