@@ -190,6 +190,10 @@ public final class LessonColumn extends BorderPane {
             body = Optional.of(step);
         }
         scroll.setContent(content);
+        if (wanted.recall.filter(it -> it.chosen().isPresent()).isPresent()) {
+            // What is said to the answer stands below all answers.
+            Platform.runLater(() -> scroll.setVvalue(1));
+        }
         if (moved) {
             scroll.setVvalue(0);
         }

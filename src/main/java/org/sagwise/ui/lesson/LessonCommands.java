@@ -29,23 +29,24 @@ public final class LessonCommands {
         return List.of(
                 Command.of("lesson-next", room::next)
                         .by("Alt+Right")
-                        .unless(not(room, now -> now.mayGoOn() && !room.atSummary())),
+                        .unless(not(room, now -> isRecalling(room) || now.mayGoOn() && !room.atSummary())),
                 Command.of("lesson-back", room::back)
                         .by("Alt+Left")
-                        .unless(not(room, now -> now.at() > 0 || room.atSummary())),
+                        .unless(not(room, now -> !isRecalling(room) && (now.at() > 0 || room.atSummary()))),
                 Command.of("lesson-hint", room::hint)
                         .by("F3")
                         .unless(not(
                                 room,
-                                now -> isOpen(now)
+                                now -> !isRecalling(room)
+                                        && isOpen(now)
                                         && now.hasMoreHints()
                                         && room.patience().mayHintProperty().get())),
                 Command.of("lesson-show", () -> room.showSolution(wording.say("edit.lesson-show")))
                         .by("Shift+F3")
-                        .unless(not(room, LessonCommands::isOpen)),
+                        .unless(not(room, now -> !isRecalling(room) && isOpen(now))),
                 Command.of("lesson-reset", () -> room.reset(wording.say("edit.lesson-reset")))
                         .by("Alt+Up")
-                        .unless(not(room, now -> !room.atSummary())),
+                        .unless(not(room, now -> !isRecalling(room) && !room.atSummary())),
                 Command.of("lesson-leave", room::leave).by("Shortcut+W").unless(not(room, now -> true)),
                 Command.of("lesson-restart", room::restart).unless(not(room, now -> true)),
                 Command.of("lesson-shuffle", () -> preferences.change(LessonCommands::turnOrder))
@@ -81,11 +82,17 @@ public final class LessonCommands {
         return (asks || step.isObservation()) && now.answers().isOpen();
     }
 
+    /** Whether questions of earlier lessons come first: nothing of the lesson itself is done yet. */
+    private static boolean isRecalling(LessonSession room) {
+        return room.recallProperty().get().isPresent();
+    }
+
     private static BooleanBinding not(LessonSession room, Predicate<LessonPlayer> condition) {
         return Bindings.createBooleanBinding(
                 () -> room.player().filter(condition).isEmpty(),
                 room.playerProperty(),
                 room.atSummaryProperty(),
+                room.recallProperty(),
                 room.patience().mayHintProperty());
     }
 }
