@@ -2,6 +2,7 @@ package org.sagwise.ui.analysis;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -22,13 +23,16 @@ final class CautionCard extends VBox {
 
     private final VBox cures = new VBox();
 
+    /** The space between a number and its unit, at which no line may break. */
+    private static final Pattern NUMBER_AND_UNIT = Pattern.compile("(?<=\\d) (?=[\\p{L}Ω°%])");
+
     CautionCard(Caution caution, Wording wording, Runnable showOnBench) {
         String signal = CautionTexts.signal(caution.signal(), wording.locale());
         setId("caution-" + caution.id());
         getStyleClass().addAll("card", "caution-card", "caution-" + word(caution));
         setFocusTraversable(false);
         getChildren().add(head(caution, signal, wording));
-        addIfAny(numbers(caution, wording), "caution-numbers");
+        addIfAny(NUMBER_AND_UNIT.matcher(numbers(caution, wording)).replaceAll("\u00a0"), "caution-numbers");
         addIfAny(CautionTexts.text(caution, wording.locale()), "caution-text");
         getChildren().add(advice(caution, wording));
         String all =
