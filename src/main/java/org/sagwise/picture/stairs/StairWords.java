@@ -33,7 +33,7 @@ final class StairWords {
     /** What a step is called: the part's name, or the kind of joint; for sag that word. */
     String name(Step step) {
         return switch (step.kind()) {
-            case SAG -> say("stairs.sag");
+            case SAG -> say(step.riseV() > 0 ? "stairs.raised" : "stairs.sag");
             case CONTACT, WIRE -> kind(step.kind());
             case GAP -> step.part().isEmpty() ? say("stairs.gap-no-joint") : say("stairs.gap", partName(step));
             default -> partName(step);
