@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -34,6 +35,9 @@ final class PageCommand implements Callable<Integer> {
     @Option(names = "--site", paramLabel = "FOLDER", descriptionKey = "page.site")
     private String site;
 
+    @Mixin
+    private Overwriting overwriting;
+
     PageCommand(CallContext call) {
         this.call = call;
     }
@@ -55,7 +59,7 @@ final class PageCommand implements Callable<Integer> {
         }
         if (given.isPresent()) {
             PageWriter writer = new PageWriter(engine.get(), call.locale());
-            return new OutputFile(call, out)
+            return new OutputFile(call, out, overwriting, List.of(source.name()))
                     .write(writer.write(given.get().scenario().get()));
         }
         return site(engine.get());
@@ -80,7 +84,8 @@ final class PageCommand implements Callable<Integer> {
             return ExitStatus.WRONG;
         }
         for (Map.Entry<String, String> page : SiteWriter.pages(engine, call.locale())) {
-            int status = new OutputFile(call, folder.resolve(page.getKey()).toString()).write(page.getValue());
+            int status = new OutputFile(call, folder.resolve(page.getKey()).toString(), overwriting, List.of())
+                    .write(page.getValue());
             if (status != ExitStatus.DONE) {
                 return status;
             }

@@ -2,7 +2,6 @@ package org.sagwise.quantity;
 
 import java.math.BigDecimal;
 import java.text.DecimalFormatSymbols;
-import java.text.Normalizer;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -40,7 +39,7 @@ final class NumberReader {
 
     /** One kind of space, minus, micro and ohm sign, and none of them at the ends. */
     static String tidy(String text) {
-        return Normalizer.normalize(text, Normalizer.Form.NFC)
+        return text.replace('\u2126', '\u03a9')
                 .replaceAll("[\\s\\u00a0\\u2007\\u2009\\u202f]+", " ")
                 .strip()
                 .replace('\u2212', '-')

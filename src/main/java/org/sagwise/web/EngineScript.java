@@ -15,8 +15,7 @@ import org.sagwise.file.JsonWords;
 final class EngineScript {
 
     private static final String FILE =
-            "\"(org/sagwise/[^\"]+)\":\\s*\"[A-Za-z0-9+/=]*\"(?:\\s*\\+\\s*\"[A-Za-z0-9+/=]*\")*+";
-    private static final Pattern NAME = Pattern.compile(FILE);
+            "\"(?:org/sagwise/[^\"]+)\":\\s*\"[A-Za-z0-9+/=]*\"(?:\\s*\\+\\s*\"[A-Za-z0-9+/=]*\")*+";
     private static final Pattern FILES = Pattern.compile("\\{\\s*" + FILE + "(?:\\s*,\\s*" + FILE + ")*+\\s*}");
 
     private EngineScript() {}
@@ -33,9 +32,8 @@ final class EngineScript {
             throw new IllegalArgumentException("this is no engine of a page: there are no files in it");
         }
         StringJoiner texts = new StringJoiner(",", "{", "}");
-        Matcher name = NAME.matcher(files.group());
-        while (name.find()) {
-            texts.add(quoted(name.group(1)) + ":" + quoted(text(name.group(1))));
+        for (String file : PageResources.files()) {
+            texts.add(quoted(file) + ":" + quoted(text(file)));
         }
         return PageWriter.resource("files.js").replace("{{files}}", texts.toString()) + "\n"
                 + script.substring(0, files.start()) + "sagwiseFiles" + script.substring(files.end());

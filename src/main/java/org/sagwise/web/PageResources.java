@@ -9,7 +9,7 @@ import org.teavm.classlib.ResourceSupplierContext;
 @SuppressWarnings("deprecation")
 public final class PageResources implements ResourceSupplier {
 
-    private static final List<String> CATALOGUE = List.of(
+    static final List<String> CATALOGUE = List.of(
             "alloys",
             "boards",
             "cells",
@@ -21,14 +21,18 @@ public final class PageResources implements ResourceSupplier {
             "jumpers",
             "ptcs",
             "reverse-guards",
+            "switches",
             "sources");
 
-    private static final List<String> TEXTS = List.of(
+    /** A test sees to it that every other one is known to be for others. */
+    static final List<String> TEXTS = List.of(
             "catalogue",
             "cautions",
             "clock",
             "edits",
             "fixes",
+            "kinds",
+            "meter",
             "names",
             "notices",
             "page",
@@ -40,9 +44,13 @@ public final class PageResources implements ResourceSupplier {
 
     @Override
     public String[] supplyResources(ResourceSupplierContext context) {
+        return files().toArray(String[]::new);
+    }
+
+    /** Their paths on the class path. */
+    static List<String> files() {
         List<String> files = new ArrayList<>();
         CATALOGUE.forEach(name -> files.add("org/sagwise/catalogue/" + name + ".json"));
-        files.add("org/sagwise/catalogue/switches.json");
         for (String name : TEXTS) {
             files.add("org/sagwise/texts/" + name + ".properties");
             files.add("org/sagwise/texts/" + name + "_de.properties");
@@ -50,6 +58,6 @@ public final class PageResources implements ResourceSupplier {
         files.add("org/sagwise/texts/languages.txt");
         files.add("org/sagwise/fonts/SourceSans3-Regular.widths");
         files.add("org/sagwise/fonts/SourceSans3-Bold.widths");
-        return files.toArray(String[]::new);
+        return files;
     }
 }

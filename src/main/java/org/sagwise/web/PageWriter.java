@@ -94,7 +94,7 @@ public final class PageWriter {
         BenchLayout layout = Pictures.layout(bench, Drawing.BENCH, FIRST_WIDTH);
         double height = Pictures.height(layout, FIRST_WIDTH, FIRST_HEIGHT);
         return Pictures.bench(
-                Pictures.scene(bench, layout, Theme.LIGHT, locale, Emphasis.NONE),
+                Pictures.scene(bench, layout, Theme.LIGHT, locale, Emphasis.NONE, FIRST_WIDTH),
                 BenchView.fit(layout.bounds(), FIRST_WIDTH, height));
     }
 

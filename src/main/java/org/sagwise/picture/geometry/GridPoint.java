@@ -19,4 +19,9 @@ public record GridPoint(int x, int y) {
     public GridBox box() {
         return new GridBox(x, y, 0, 0);
     }
+
+    /** The nearest whole number; a half goes up, also in a browser, where the usual rounding takes −1.5 to −2. */
+    public static int whole(double value) {
+        return (int) Math.floor(value + 0.5);
+    }
 }

@@ -30,8 +30,9 @@ public record LinkRoute(int link, List<GridPoint> points) {
             double stretch = one.distance(other);
             if (stretch > 0 && left <= stretch) {
                 double share = left / stretch;
-                return new GridPoint((int) Math.round(one.x() + share * (other.x() - one.x())), (int)
-                        Math.round(one.y() + share * (other.y() - one.y())));
+                return new GridPoint(
+                        GridPoint.whole(one.x() + share * (other.x() - one.x())),
+                        GridPoint.whole(one.y() + share * (other.y() - one.y())));
             }
             left -= stretch;
         }

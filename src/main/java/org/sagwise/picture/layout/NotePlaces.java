@@ -112,7 +112,7 @@ final class NotePlaces {
     private static GridBox wished(Note note, GridPoint target, int width, int height) {
         double x = target.x() + note.dx() * PartShape.GRID - width / 2.0;
         double y = target.y() + note.dy() * PartShape.GRID - height / 2.0;
-        return new GridBox((int) Math.round(x), (int) Math.round(y), width, height);
+        return new GridBox(GridPoint.whole(x), GridPoint.whole(y), width, height);
     }
 
     /** Where a line from a note ends: just inside the part that it speaks of. */

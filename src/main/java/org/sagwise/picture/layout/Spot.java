@@ -1,5 +1,6 @@
 package org.sagwise.picture.layout;
 
+import org.sagwise.picture.geometry.GridPoint;
 import org.sagwise.scenario.Placement;
 
 /**
@@ -20,11 +21,11 @@ record Spot(int x, int y, int quarters) {
         return new Spot(
                 toLattice(placement.x() * PartShape.GRID),
                 toLattice(placement.y() * PartShape.GRID),
-                (int) Math.round(placement.turnDegrees() / 90.0) % 4);
+                GridPoint.whole(placement.turnDegrees() / 90.0) % 4);
     }
 
     static int toLattice(double units) {
-        return (int) Math.round(units / PartShape.LATTICE) * PartShape.LATTICE;
+        return GridPoint.whole(units / PartShape.LATTICE) * PartShape.LATTICE;
     }
 
     Spot moved(int dx, int dy) {

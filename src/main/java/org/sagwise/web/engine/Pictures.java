@@ -1,6 +1,8 @@
 package org.sagwise.web.engine;
 
+import java.util.EnumSet;
 import java.util.Locale;
+import java.util.Set;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.picture.bench.StillPainter;
 import org.sagwise.picture.layout.BenchLayout;
@@ -8,6 +10,7 @@ import org.sagwise.picture.layout.Drawing;
 import org.sagwise.picture.look.Theme;
 import org.sagwise.picture.scene.BenchScene;
 import org.sagwise.picture.scene.BenchView;
+import org.sagwise.picture.scene.Detail;
 import org.sagwise.picture.scene.Emphasis;
 import org.sagwise.picture.stairs.StairScene;
 import org.sagwise.picture.stairs.StaircasePainter;
@@ -18,16 +21,26 @@ public final class Pictures {
 
     private static final int DECIMALS = 2;
 
+    /** Below this a page is one of a phone, CSS pixels. */
+    private static final double NARROW = 500;
+
+    private static final double WIDE = 800;
+
     private Pictures() {}
 
     /** Where everything lies, for a page of a width: on a narrow one words are larger against the parts. */
     public static BenchLayout layout(Assessment bench, Drawing drawing, double width) {
-        return BenchLayout.of(bench.scenario(), width < 500 ? 1.5 : 1, drawing);
+        return BenchLayout.of(bench.scenario(), width < NARROW ? 2 : width < WIDE ? 1.4 : 1, drawing);
     }
 
+    /** What is painted; a narrow page has no room for the scale of potential. */
     public static BenchScene scene(
-            Assessment bench, BenchLayout layout, Theme theme, Locale locale, Emphasis emphasis) {
-        return BenchScene.of(bench, layout, theme, locale).with(emphasis);
+            Assessment bench, BenchLayout layout, Theme theme, Locale locale, Emphasis emphasis, double width) {
+        Set<Detail> details = EnumSet.copyOf(Detail.usual());
+        if (width < NARROW) {
+            details.remove(Detail.LEGEND);
+        }
+        return BenchScene.of(bench, layout, theme, locale).with(emphasis).with(details);
     }
 
     /** How high a bench is drawn in a column of this width. */

@@ -50,7 +50,7 @@ final class BenchPart implements PagePart {
     }
 
     private BenchScene scene(View shown) {
-        return Pictures.scene(shown.now(), layout, shown.theme(), shown.locale(), shown.emphasis());
+        return Pictures.scene(shown.now(), layout, shown.theme(), shown.locale(), shown.emphasis(), view.width());
     }
 
     private void touchables(View shown) {

@@ -15,6 +15,16 @@ final class Dom {
         void run(double timeMs);
     }
 
+    /** What the engine says about a bench, see {@link org.sagwise.web.engine.Answers}. */
+    @JSFunctor
+    interface Answering extends JSObject {
+        String answer(String json, boolean ahead);
+    }
+
+    /** Lets who tests a page, or is curious, ask its engine: {@code sagwise.answers(scenario, false)}. */
+    @JSBody(params = "answering", script = "window.sagwise = { answers: answering };")
+    static native void offer(Answering answering);
+
     /** An element with a class and a text. */
     static Tag tag(String name, String className, String text) {
         Tag tag = create(name);

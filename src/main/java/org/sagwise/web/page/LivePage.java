@@ -15,6 +15,7 @@ import org.sagwise.picture.look.Theme;
 import org.sagwise.scenario.Finding;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.edit.Edit;
+import org.sagwise.web.engine.Answers;
 import org.sagwise.web.engine.LiveBench;
 import org.sagwise.web.engine.Words;
 
@@ -83,8 +84,17 @@ public final class LivePage implements Hand {
         commands();
         lay();
         Dom.state("live alive");
+        Dom.offer(this::answers);
         foresee();
         Dom.later(time -> relay(), 400);
+    }
+
+    private String answers(String json, boolean ahead) {
+        return ScenarioReader.bare(catalogue)
+                .read(json.getBytes(StandardCharsets.UTF_8))
+                .scenario()
+                .map(scenario -> Answers.of(scenario, catalogue, ahead))
+                .orElse("");
     }
 
     /** The typeface may come in late, and with it the width of the page's columns. */

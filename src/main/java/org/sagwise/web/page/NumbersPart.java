@@ -44,7 +44,7 @@ final class NumbersPart implements PagePart {
         Dom.clear(ledger);
         for (Ledger.Row row : rows) {
             String word = row.entry().name().toLowerCase(Locale.ROOT);
-            Tag name = Dom.tag("th", "", words.ui().say("ledger." + word));
+            Tag name = Dom.tag("th", "", words.ui().say("ledger.row." + word));
             name.setAttribute("scope", "row");
             ledger.appendChild(Dom.tag(
                     "tr",

@@ -1,0 +1,281 @@
+package org.sagwise.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Random;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.io.CleanupMode;
+import org.junit.jupiter.api.io.TempDir;
+import org.sagwise.file.CatalogueLoader;
+import org.sagwise.file.DemoScenarios;
+import org.sagwise.file.RandomScenarios;
+import org.sagwise.file.ScenarioReader;
+import org.sagwise.file.ScenarioWriter;
+import org.sagwise.part.Catalogue;
+import org.sagwise.scenario.Scenario;
+import org.sagwise.web.engine.Answers;
+
+/**
+ * Live pages in a real browser: safe, the same numbers as on a JVM, and a stranger's way through one. Run by
+ * {@code mvn -Ppage verify}, which compiles the engine; skipped where there is none, or no browser.
+ */
+@Tag("browser")
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+abstract class InBrowserTest {
+
+    private static final double RELATIVE = 1e-9;
+
+    /** What is next to nothing, in volts, amps, watts and ohms. */
+    private static final double ABSOLUTE = 1e-9;
+
+    private static final int RANDOM_BENCHES = Integer.getInteger("sagwise.page.benches", 500);
+    private static final int MOST_BYTES = 1024 * 1024;
+
+    private static final String HOSTILE =
+            "</script><script>window.ran=1</script><img src=http://127.0.0.1:9/x onerror='window.ran=1'><svg onload=window.ran=1>";
+
+    private final Browser.Kind kind;
+    private final int width;
+    private final int height;
+    private final String pointer;
+
+    private Path folder;
+
+    private Browser browser;
+    private PageWriter writer;
+    private byte[] engine;
+
+    InBrowserTest(Browser.Kind kind, int width, int height, String pointer) {
+        this.kind = kind;
+        this.width = width;
+        this.height = height;
+        this.pointer = pointer;
+    }
+
+    @BeforeAll
+    void open(@TempDir(cleanup = CleanupMode.NEVER) Path empty) throws IOException {
+        folder = empty;
+        String place = System.getProperty("sagwise.page.engine", "");
+        assumeTrue(!place.isEmpty() && Files.exists(Path.of(place)), "no engine: run mvn -Ppage verify");
+        assumeTrue(kind.isHere(), kind + " is not installed");
+        engine = Files.readAllBytes(Path.of(place));
+        writer = new PageWriter(engine, Locale.ENGLISH);
+        browser = Browser.open(kind, folder.resolve("browser"), width, height, pointer.equals("touch"));
+    }
+
+    @AfterAll
+    void close() throws IOException {
+        if (browser != null) {
+            browser.close();
+        }
+    }
+
+    private static Scenario demo(String name) {
+        return new ScenarioReader(CatalogueLoader.builtIn())
+                .read(DemoScenarios.bytes(name, Locale.ENGLISH))
+                .scenario()
+                .orElseThrow();
+    }
+
+    private void show(String name, Scenario scenario) throws IOException {
+        String page = writer.write(scenario);
+        assertTrue(page.getBytes(StandardCharsets.UTF_8).length <= MOST_BYTES, name + " is too large");
+        Path file = Files.writeString(folder.resolve(name + ".html"), page);
+        browser.go(file.toUri().toString());
+        browser.await("document.documentElement.className === 'live alive'");
+    }
+
+    private String hidden(String id) throws IOException {
+        return browser.run("return String(document.getElementById(arguments[0]).hidden);", id)
+                .asText();
+    }
+
+    @Test
+    void stranger_findsTheReversedCell_turnsItAndReadsTheWatts() throws IOException {
+        show("journey", demo("side-by-side-one-reversed"));
+        assertTrue(browser.text("verdict").startsWith("DANGER"), browser.text("verdict"));
+        assertEquals("0.00 W", browser.text("watts").replace('\u202f', ' ').replace('\u00a0', ' '));
+
+        browser.tap(pointer, "part-B");
+        assertEquals("false", hidden("card-part"));
+        browser.tap(pointer, "flip");
+        browser.await("document.getElementById('verdict').className === 'none'"
+                + " || !document.getElementById('verdict').innerText.startsWith('DANGER')");
+        browser.run("window.most = 0; new MutationObserver(function () { window.most = Math.max(window.most,"
+                + " parseFloat(document.getElementById('watts').innerText)); })"
+                + ".observe(document.getElementById('watts'), {childList: true, characterData: true, subtree: true});");
+        browser.hold(pointer, "fire", 400);
+        browser.await("window.most > 10");
+        browser.await("parseFloat(document.getElementById('watts').innerText) === 0");
+
+        browser.tap(pointer, "undo");
+        browser.await("document.getElementById('verdict').innerText.startsWith('DANGER')");
+        assertEquals(List.of(), browser.requests());
+    }
+
+    @Test
+    void reader_withKeysAlone_holdsTurnsAndUndoes() throws IOException {
+        show("keys", demo("side-by-side-one-reversed"));
+        browser.run("document.getElementById('part-B').focus();");
+        browser.keys("\uE007");
+        browser.await("!document.getElementById('card-part').hidden");
+        browser.run("document.getElementById('flip').focus();");
+        browser.keys(" ");
+        browser.await("!document.getElementById('undo').disabled");
+        browser.run("document.activeElement.blur();");
+        browser.keys("+ ");
+        browser.await("parseFloat(document.getElementById('watts').innerText) > 10");
+        browser.keys("- ");
+        browser.await("parseFloat(document.getElementById('watts').innerText) === 0");
+        browser.keys("+\uE009", "z", "-\uE009");
+        browser.await("document.getElementById('undo').disabled");
+    }
+
+    @Test
+    void reader_changesAValueAndLetsTimeRun() throws IOException {
+        show("values", demo("two-cells-side-by-side"));
+        browser.tap(pointer, "part-coil");
+        browser.run("var f = document.getElementById('set-ohm'); f.value = '500 mohm';"
+                + " f.dispatchEvent(new Event('change'));");
+        browser.await("!document.getElementById('undo').disabled");
+        browser.run("var f = document.getElementById('set-ohm'); f.value = 'much';"
+                + " f.dispatchEvent(new Event('change'));");
+        assertTrue(browser.run("return document.querySelector('#set-ohm ~ .answer').innerText;")
+                        .asText()
+                        .length()
+                > 10);
+        browser.tap(pointer, "run-down");
+        browser.await("document.getElementById('halt').innerText.length > 40");
+        browser.await("document.querySelectorAll('#curves > figure > svg').length === 4");
+        browser.tap(pointer, "language");
+        browser.await("document.documentElement.lang === 'de'");
+        browser.tap(pointer, "as-schematic");
+        browser.tap(pointer, "copy");
+        browser.await("document.getElementById('share-text').value.startsWith('sagwise1:')");
+        assertEquals(List.of(), browser.requests());
+    }
+
+    @Test
+    void page_ofAHostileScenario_runsNothingAndAsksForNothing() throws IOException {
+        String text = HOSTILE.replace("\\", "\\\\").replace("\"", "\\\"");
+        show(
+                "hostile",
+                PageWriterTest.read("{\"sagwise\":1,\"title\":\"" + text + "\",\"about\":\"" + text
+                        + "\",\"parts\":[{\"id\":\"A\",\"kind\":\"cell\",\"label\":\"" + text.substring(0, 50)
+                        + "\",\"model\":\"inr18650-2500-20A\",\"charge\":1},{\"id\":\"coil\",\"kind\":\"coil\",\"ohm\":0.1}],"
+                        + "\"links\":[{\"from\":\"A.+\",\"to\":\"coil.1\",\"ideal\":true},"
+                        + "{\"from\":\"coil.2\",\"to\":\"A.-\",\"ideal\":true}],\"notes\":[{\"on\":\"A\",\"text\":\""
+                        + text + "\"}]}"));
+        browser.tap(pointer, "part-A");
+        browser.tap(pointer, "language");
+        browser.tap(pointer, "as-schematic");
+
+        assertEquals("undefined", browser.run("return typeof window.ran;").asText());
+        assertEquals(
+                0,
+                browser.run("return document.querySelectorAll('img').length;").asInt());
+        assertEquals(List.of(), browser.requests());
+        assertTrue(browser.text("title").contains("<script>"));
+        assertEquals(
+                "refused",
+                browser.run("try { return fetch ? 'refused' : ''; } catch (e) { return 'refused'; }")
+                        .asText());
+    }
+
+    @Test
+    void accessibilityChecker_findsNothingSerious() throws IOException {
+        show("access", demo("side-by-side-one-reversed"));
+        browser.tap(pointer, "part-B");
+        try (InputStream axe = InBrowserTest.class.getResourceAsStream("/axe.min.js")) {
+            browser.run(new String(axe.readAllBytes(), StandardCharsets.UTF_8) + "; window.axe = axe || window.axe;"
+                    + "document.querySelectorAll('details').forEach(function (d) { d.open = true; });"
+                    + "window.axe.run().then(function (r) { window.found = r.violations; });");
+        }
+        browser.await("window.found");
+        JsonNode found = browser.run("return window.found.filter(function (v) {"
+                + " return v.impact === 'serious' || v.impact === 'critical'; }).map(function (v) {"
+                + " return v.id + ': ' + v.nodes.map(function (n) { return n.html; }).slice(0, 3).join(' '); });");
+
+        assertEquals("[]", found.toString());
+    }
+
+    @Test
+    void engine_onEveryDemoAndOnRandomBenches_saysWhatTheJvmSays() throws IOException {
+        assumeTrue(width != 1280, "asked in this browser at another size");
+        show("numbers", demo("two-in-a-row"));
+        Catalogue catalogue = CatalogueLoader.builtIn();
+        for (String name : DemoScenarios.names()) {
+            compare(name, demo(name), catalogue, true);
+        }
+        RandomScenarios random = new RandomScenarios(new Random(11), catalogue);
+        for (int i = 0; i < RANDOM_BENCHES; i++) {
+            compare("bench " + i, random.scenario(), catalogue, false);
+        }
+    }
+
+    private void compare(String name, Scenario scenario, Catalogue catalogue, boolean ahead) throws IOException {
+        String json = ScenarioWriter.writeCompact(scenario);
+        String here = whole(Answers.of(scenario, catalogue, ahead));
+        String there = browser.run(
+                        "return sagwise.answers(arguments[0], arguments[1] === 'true').replace(/[\\ud800-\\udfff]/g, '?');",
+                        json,
+                        String.valueOf(ahead))
+                .asText();
+        List<String> ours = here.lines().toList();
+        List<String> theirs = there.lines().toList();
+        assertEquals(ours.size(), theirs.size(), name + "\n" + there);
+        for (int i = 0; i < ours.size(); i++) {
+            assertTrue(isSame(ours.get(i), theirs.get(i)), name + "\n" + ours.get(i) + "\n" + theirs.get(i));
+        }
+    }
+
+    /** Halves of letters, which the driver of a browser cannot hand on. */
+    private static String whole(String text) {
+        StringBuilder out = new StringBuilder(text);
+        for (int i = 0; i < out.length(); i++) {
+            if (Character.isSurrogate(out.charAt(i))) {
+                out.setCharAt(i, '?');
+            }
+        }
+        return out.toString();
+    }
+
+    private static boolean isSame(String one, String other) {
+        int at = one.lastIndexOf(" = ");
+        if (one.equals(other)) {
+            return true;
+        } else if (at < 0
+                || at != other.lastIndexOf(" = ")
+                || !one.substring(0, at).equals(other.substring(0, at))) {
+            return false;
+        }
+        String[] ours = one.substring(at + 3).split(" ");
+        String[] theirs = other.substring(at + 3).split(" ");
+        List<String> apart = new ArrayList<>();
+        for (int i = 0; i < ours.length; i++) {
+            double a = Double.parseDouble(ours[i]);
+            double b = Double.parseDouble(theirs[i]);
+            boolean same = Double.compare(a, b) == 0
+                    || Math.abs(a - b) <= Math.max(ABSOLUTE, RELATIVE * Math.max(Math.abs(a), Math.abs(b)));
+            if (!same) {
+                apart.add(ours[i] + " / " + theirs[i]);
+            }
+        }
+        return apart.isEmpty();
+    }
+}
