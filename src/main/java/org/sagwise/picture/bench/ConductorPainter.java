@@ -45,7 +45,10 @@ final class ConductorPainter {
         conductors.stream().filter(this::isEmphasised).forEach(this::halo);
         conductors.stream().filter(conductor -> !conductor.isWire()).forEach(this::conductor);
         conductors.stream().filter(Conductor::isWire).forEach(this::conductor);
-        scene.layout().routes().stream().filter(this::isTouch).forEach(this::lens);
+        scene.layout().routes().stream()
+                .filter(this::isTouch)
+                .map(scene.layout()::own)
+                .forEach(this::lens);
     }
 
     private boolean isEmphasised(Conductor conductor) {

@@ -87,8 +87,9 @@ public final class FlagPlaces {
         }
         take();
         flagged.forEach(box -> stand(beside(box, signalOf(box.id()).orElseThrow()), box));
-        links.forEach((link, signal) ->
-                scene.layout().route(link).ifPresent(route -> stand(along(route, signal), null)));
+        links.forEach((link, signal) -> scene.layout()
+                .route(link)
+                .ifPresent(route -> stand(along(scene.layout().own(route), signal), null)));
     }
 
     private static Signal graver(Signal one, Signal other) {

@@ -1,6 +1,7 @@
 package org.sagwise.picture.layout;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -116,6 +117,18 @@ public record BenchLayout(
 
     public Optional<LinkRoute> route(int link) {
         return routes.stream().filter(route -> route.link() == link).findFirst();
+    }
+
+    /**
+     * The stretch of a link that is its own: where several links share a plate, a contact is drawn there, so that it
+     * is seen which cell it belongs to. The whole way where nothing of it is its own.
+     */
+    public LinkRoute own(LinkRoute route) {
+        return conductors.stream()
+                .filter(conductor -> conductor.shares().size() == 1 && conductor.carries(route.link()))
+                .max(Comparator.comparingDouble(Conductor::length))
+                .map(conductor -> new LinkRoute(route.link(), conductor.points()))
+                .orElse(route);
     }
 
     public Optional<TerminalPoint> terminal(TerminalRef ref) {

@@ -176,9 +176,10 @@ public final class StaircasePainter {
     }
 
     private void bridges(ThemedPen pen) {
+        double left = plan.columns().get(0).left();
         for (StairPlan.Bridge bridge : plan.bridges()) {
             double y = axis.y(bridge.potentialV());
-            pen.drawDashed(new Line(bridge.from(), y, bridge.to(), y), Tone.INK, 1.6, 2, 4);
+            pen.drawDashed(new Line(Math.max(left, bridge.from()), y, bridge.to(), y), Tone.INK, 1.6, 2, 4);
         }
     }
 
