@@ -98,6 +98,12 @@ class WordsTest {
 
                 Meter, red on cell A's plus, black on cell A's minus: 3.80 V
 
+                Joints and health
+                what              ohms            usual   verdict
+                Cell A           30 mΩ   16 mΩ to 65 mΩ   like new
+                Fire button       3 mΩ         to 10 mΩ   sound
+                2 joints, each    6 mΩ         to 10 mΩ   sound
+
                 Cautions: none.
 
                 A teaching model and no clearance to build: the cell maker's data sheet, local

@@ -41,7 +41,10 @@ final class Lines {
     List<String> columns(Block.Table table) {
         List<List<String>> rows = new ArrayList<>();
         rows.add(table.heads().stream().map(this::plain).toList());
-        table.rows().forEach(row -> rows.add(row.stream().map(this::plain).toList()));
+        // Some forums make links of addresses in code blocks, too.
+        table.rows()
+                .forEach(row ->
+                        rows.add(row.stream().map(this::plain).map(Inert::links).toList()));
         int[] widths = new int[table.heads().size()];
         int numbers = 0;
         for (int column = widths.length - 1; column >= 0; column--) {
