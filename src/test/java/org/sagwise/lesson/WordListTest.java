@@ -29,6 +29,11 @@ class WordListTest {
             "\\bauf gerissen\\b", "eingerissen",
             "\\bSpannungsabfall\\b", "Abfall");
 
+    /** What lessons say in one way. */
+    private static final Map<String, String> IN_LESSONS = Map.of(
+            "\\b[Ww]ie viel (?:Volt|Ampere|Watt|Ohm)\\b", "wie viele",
+            "\"Taster oben: ", "Der Taster ist oben.");
+
     private static final Map<String, String> ENGLISH_OTHERS = Map.of(
             "\\bamps meter\\b", "ammeter",
             "\\bvolts meter\\b", "voltmeter",
@@ -46,6 +51,7 @@ class WordListTest {
                 String text = Files.readString(file);
                 look(file, text, GERMAN_OTHERS, found);
                 look(file, text, ENGLISH_OTHERS, found);
+                look(file, text, IN_LESSONS, found);
             }
         }
 
