@@ -93,7 +93,7 @@ final class PartCard extends VBox {
         look.setId("card-inside");
         look.getStyleClass().add("link-button");
         look.setTooltip(new Tooltip(wording.say("inside.look.tip")));
-        look.setOnAction(event -> look.fireEvent(new LookUp(InsideCellWindow.ID)));
+        look.setOnAction(event -> fireEvent(new LookUp(InsideCellWindow.ID)));
         return look;
     }
 

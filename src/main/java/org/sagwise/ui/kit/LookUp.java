@@ -1,12 +1,9 @@
 package org.sagwise.ui.kit;
 
-import javafx.event.Event;
-import javafx.event.EventType;
+import javafx.event.ActionEvent;
 
 /** Somebody wants to know what a word means: goes up to the window, which shows the glossary. */
-public final class LookUp extends Event {
-
-    public static final EventType<LookUp> WORD = new EventType<>(Event.ANY, "LOOK_UP");
+public final class LookUp extends ActionEvent {
 
     private static final long serialVersionUID = 1;
 
@@ -16,7 +13,6 @@ public final class LookUp extends Event {
      * @param id key of the glossary's entry
      */
     public LookUp(String id) {
-        super(WORD);
         this.id = id;
     }
 

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import javafx.css.PseudoClass;
+import javafx.event.ActionEvent;
 import javafx.scene.Node;
 import javafx.scene.control.Menu;
 import javafx.scene.layout.BorderPane;
@@ -92,7 +93,11 @@ final class MainFrame extends BorderPane {
         notice = new TeachingNotice(wording.locale());
         arrangeOnChange(subscriptions);
         DropTarget.on(this, this::take);
-        addEventHandler(LookUp.WORD, event -> lookUp.accept(event.id()));
+        addEventHandler(ActionEvent.ACTION, event -> {
+            if (event instanceof LookUp wanted) {
+                lookUp.accept(wanted.id());
+            }
+        });
     }
 
     /** Opens what was dropped on the window, or what it was called with. */

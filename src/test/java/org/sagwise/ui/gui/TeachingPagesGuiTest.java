@@ -44,6 +44,34 @@ class TeachingPagesGuiTest extends GuiTest {
         assertTrue(isThere("glossary-vent"));
     }
 
+    /** A word under a text of a lesson leads to the glossary. */
+    @Test
+    void word_ofALesson_leadsToTheGlossary() throws Exception {
+        robot().clickOn("#tab-lessons");
+        WaitForAsyncUtils.waitFor(10, TimeUnit.SECONDS, () -> isThere("lesson-00-hands-on"));
+        robot().clickOn("#lesson-00-hands-on");
+        settle();
+        robot().interact(((Button) node("word-coil"))::fire);
+        settle();
+
+        assertTrue(isThere("glossary-coil"));
+    }
+
+    @Test
+    void lookInside_onACellsCard_saysWhatEachPartIsFor() {
+        robot().clickOn("#part-A");
+        settle();
+        robot().clickOn("#tab-card");
+        settle();
+        robot().interact(((Button) node("card-inside"))::fire);
+        settle();
+        robot().interact(((Button) node("inside-separator"))::fire);
+        settle();
+
+        assertTrue(robot().lookup("Separator").tryQuery().isPresent());
+        assertTrue(isThere("inside-picture"));
+    }
+
     @Test
     void check_allRight_showsTwelveIdeas() {
         menu("item-ideas-check");
