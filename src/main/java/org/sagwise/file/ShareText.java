@@ -44,7 +44,7 @@ public final class ShareText {
     private static final Pattern QUOTED = Pattern.compile("(?m)^[ \\t]*(?:[>|][>| \\t]*)");
 
     /** How mail breaks a long line: quoted-printable, RFC 2045, 6.7. */
-    private static final Pattern SOFT_BREAK = Pattern.compile("=[ \\t]*\\R");
+    private static final Pattern SOFT_BREAK = Pattern.compile("=[ \\t]*(?:\\r\\n|[\\n-\\r\\u0085\\u2028\\u2029])");
 
     /** What a short and a long dash may have been, one after the other: editors make one of two or three hyphens. */
     private static final List<String> DASHES = List.of("- -", "- --", "-- --", "-- ---");

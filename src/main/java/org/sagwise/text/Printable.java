@@ -2,6 +2,7 @@ package org.sagwise.text;
 
 import java.text.Normalizer;
 import java.util.Map;
+import java.util.function.IntFunction;
 
 /**
  * Makes a text fit for a terminal: control characters that a file may have smuggled in do nothing,
@@ -51,21 +52,33 @@ public final class Printable {
 
     /** One line of text as these signs can show it; tabs and line breaks stay. */
     public static String line(String text, Signs signs) {
+        return signs == Signs.PRINT ? print(text) : shown(text, Printable::inAscii);
+    }
+
+    /** One line of text as print can show it; apart from ASCII, whose letters without marks a browser cannot make. */
+    public static String print(String text) {
+        return shown(text, Printable::letter);
+    }
+
+    private static String shown(String text, IntFunction<String> letters) {
         StringBuilder shown = new StringBuilder(text.length());
-        text.codePoints().forEach(sign -> shown.append(sign(sign, signs)));
+        text.codePoints().forEach(sign -> shown.append(sign(sign, letters)));
         return shown.toString();
     }
 
-    private static String sign(int sign, Signs signs) {
+    private static String sign(int sign, IntFunction<String> letters) {
         if (sign == '\t' || sign == '\n') {
-            return Character.toString(sign);
+            return letter(sign);
         }
-        if (steers(sign) || isNoCharacter(sign)) {
-            return "?";
-        }
-        return signs == Signs.PRINT || sign <= LAST_ASCII
-                ? Character.toString(sign)
-                : IN_LETTERS.getOrDefault(sign, withoutMarks(sign));
+        return steers(sign) || isNoCharacter(sign) ? "?" : letters.apply(sign);
+    }
+
+    private static String letter(int sign) {
+        return new String(Character.toChars(sign));
+    }
+
+    private static String inAscii(int sign) {
+        return sign <= LAST_ASCII ? letter(sign) : IN_LETTERS.getOrDefault(sign, withoutMarks(sign));
     }
 
     /** Whether a sign is (part of) an escape sequence, or one of the marks that make text run the other way or overlap. */
@@ -86,8 +99,8 @@ public final class Printable {
     }
 
     private static String withoutMarks(int sign) {
-        String letters = Normalizer.normalize(Character.toString(sign), Normalizer.Form.NFKD)
-                .replaceAll("[^\\x20-\\x7e]", "");
+        String letters =
+                Normalizer.normalize(letter(sign), Normalizer.Form.NFKD).replaceAll("[^\\x20-\\x7e]", "");
         return letters.isEmpty() ? "?" : letters;
     }
 }

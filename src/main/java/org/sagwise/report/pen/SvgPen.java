@@ -16,7 +16,6 @@ import org.sagwise.picture.pen.Pen;
 import org.sagwise.picture.pen.Stroke;
 import org.sagwise.picture.pen.Typeface;
 import org.sagwise.text.Printable;
-import org.sagwise.text.Signs;
 
 /**
  * Draws as text of SVG 1.1, an element a stroke, in no more than one line each. Nothing has an id and
@@ -233,10 +232,7 @@ public final class SvgPen implements Pen {
 
     /** What makes text run the other way is shown as a question mark, here as on a terminal. */
     private static String escaped(String text) {
-        return Printable.line(text, Signs.PRINT)
-                .replace("&", "&amp;")
-                .replace("<", "&lt;")
-                .replace(">", "&gt;");
+        return Printable.print(text).replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
     }
 
     /** A path as its attribute says it. */
