@@ -60,7 +60,7 @@ class CheckTest {
         String printed = Cli.call("check", REVERSED).out();
         assertTrue(printed.contains("DANGER: "), printed);
         assertTrue(printed.contains("(cell B, cell A)"), printed);
-        assertTrue(printed.contains("Button let go: 175 A, limit 20 A"), printed);
+        assertTrue(printed.contains("Button let go: 175 A for a moment, limit 20 A"), printed);
         assertTrue(printed.contains("Built like this"), printed);
         assertTrue(printed.contains("What to do: Keep them apart"), printed);
         assertTrue(printed.contains("A cure, tried in this model: Turn cell B"), printed);
@@ -79,7 +79,7 @@ class CheckTest {
     void caution_inGerman_hasGermanWords() {
         String printed = Cli.call("check", REVERSED, "--lang=de").out();
         assertTrue(printed.contains("GEFAHR: "), printed);
-        assertTrue(printed.contains("Taster losgelassen: 175 A, Grenze 20 A"), printed);
+        assertTrue(printed.contains("Taster losgelassen: 175 A für einen Augenblick, Grenze 20 A"), printed);
     }
 
     @Test
@@ -98,6 +98,7 @@ class CheckTest {
                         "measured",
                         "limit",
                         "unit",
+                        "basis",
                         "title",
                         "text",
                         "advice"),

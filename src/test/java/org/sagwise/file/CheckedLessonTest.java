@@ -56,14 +56,14 @@ class CheckedLessonTest {
 
     @Test
     void check_ofAnExpectationThatIsWrong_belongsToItsStepWithLineAndColumn() throws IOException {
-        change("is: 4.2}", "is: 5}");
+        change("is: 4.2,", "is: 5,");
         CheckedLesson checked = check();
 
         List<Finding> here = checked.faultsOf("close");
         assertEquals(1, checked.faults().size());
         assertEquals(checked.faults(), here);
         int line = here.get(0).position().orElseThrow().line();
-        assertTrue(Files.readAllLines(file).get(line - 1).contains("is: 5}"));
+        assertTrue(Files.readAllLines(file).get(line - 1).contains("is: 5,"));
         int begins = checked.position("close").orElseThrow().line();
         assertTrue(Files.readAllLines(file).get(begins - 1).contains("id: close"));
     }

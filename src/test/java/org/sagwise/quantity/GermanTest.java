@@ -38,8 +38,10 @@ class GermanTest {
         }
     }
 
+    /** But for words that people write and the program understands: of these there may be many for a thing. */
     private static List<String> found(Pattern pattern) throws IOException {
-        return german().flatMap(file ->
+        return german().filter(file -> !file.endsWith("trade-words_de.properties"))
+                .flatMap(file ->
                         lines(file).filter(line -> pattern.matcher(line).find()).map(line -> file + ": " + line))
                 .toList();
     }

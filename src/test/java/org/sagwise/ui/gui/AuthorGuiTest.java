@@ -101,7 +101,7 @@ class AuthorGuiTest extends GuiTest {
 
     @Test
     void save_withAMistake_showsItBesideItsStepWithLineAndColumn() throws Exception {
-        save("is: 4.2}", "is: 5}");
+        save("is: 4.2,", "is: 5,");
         until(() -> text("author-state").contains("elsewhere: 1"));
         work("author-all");
         assertTrue(isThere("author-page"));

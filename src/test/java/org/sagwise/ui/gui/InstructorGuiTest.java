@@ -86,12 +86,12 @@ class InstructorGuiTest extends GuiTest {
     @Test
     void pace_ofALesson_tellsMinutesAndSteps() {
         assertTrue(
-                text("instructor-pace-words").contains("of 30 minutes, step 1 of 14."), text("instructor-pace-words"));
+                text("instructor-pace-words").contains("of 26 minutes, step 1 of 14."), text("instructor-pace-words"));
     }
 
     @Test
     void notes_ofAQuestion_areOnTheInstructorsSideAlone() {
-        assertEquals("Right is 4: Both get the same", text("instructor-key"));
+        assertEquals("Right is 4: Neither: volts and amps make up for each other", text("instructor-key"));
         assertFalse(robot().from(node("lesson"))
                 .lookup("#instructor-key")
                 .tryQuery()
