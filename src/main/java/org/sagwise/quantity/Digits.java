@@ -1,7 +1,6 @@
 package org.sagwise.quantity;
 
 import java.math.BigDecimal;
-import java.math.MathContext;
 import java.math.RoundingMode;
 
 /**
@@ -74,8 +73,9 @@ public record Digits(Rule rule, int count, Zeros zeros) {
         if (value.signum() == 0) {
             return value.setScale(count - 1, RoundingMode.HALF_UP);
         }
-        BigDecimal rounded = value.round(new MathContext(count, RoundingMode.HALF_UP));
-        int missing = count - rounded.precision();
-        return missing > 0 ? rounded.setScale(rounded.scale() + missing) : rounded;
+        int before = value.precision() - value.scale();
+        BigDecimal rounded = value.setScale(count - before, RoundingMode.HALF_UP);
+        // 99.96 has become 100.0.
+        return rounded.precision() > count ? rounded.setScale(count - before - 1, RoundingMode.HALF_UP) : rounded;
     }
 }
