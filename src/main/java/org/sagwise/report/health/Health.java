@@ -79,9 +79,7 @@ public record Health(String part, List<Integer> links, double ohm, Band usual, V
 
     private static Health cell(Bench bench, ResolvedCell cell) {
         EffectiveKeys values = bench.values(cell.id());
-        boolean own = values.isOwn("internal_mohm");
-        boolean modelled = cell.part().model().isPresent();
-        Origin origin = own ? Origin.GIVEN : modelled ? Origin.CATALOGUE : Origin.ASSUMED;
+        Origin origin = origin(cell.part(), values, "internal_mohm");
         double ohm = cell.ohmAt(cell.start());
         Band usual = usual(bench, cell);
         Verdict verdict = ohm < usual.from() / 2
@@ -115,8 +113,14 @@ public record Health(String part, List<Integer> links, double ohm, Band usual, V
     private static Health button(Part part, EffectiveKeys values) {
         double ohm = values.need("closed_mohm") / 1000;
         Verdict verdict = ohm <= SWITCH.to() ? Verdict.USUAL : ohm <= LOOSE_OHM ? Verdict.HIGH : Verdict.BAD;
-        Origin origin = values.isOwn("closed_mohm") ? Origin.GIVEN : Origin.ASSUMED;
-        return new Health(part.id(), List.of(), ohm, SWITCH, verdict, origin);
+        return new Health(part.id(), List.of(), ohm, SWITCH, verdict, origin(part, values, "closed_mohm"));
+    }
+
+    private static Origin origin(Part part, EffectiveKeys values, String key) {
+        if (values.isOwn(key)) {
+            return Origin.GIVEN;
+        }
+        return part.model().isPresent() ? Origin.CATALOGUE : Origin.ASSUMED;
     }
 
     private static List<Health> joints(Bench bench) {

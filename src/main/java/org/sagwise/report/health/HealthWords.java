@@ -1,11 +1,13 @@
 package org.sagwise.report.health;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.Bench;
+import org.sagwise.scenario.Joint;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Names;
 import org.sagwise.scenario.PartName;
@@ -38,26 +40,48 @@ public final class HealthWords {
 
     /** What a mark at a number means; empty if nothing is marked. */
     public List<String> marks() {
-        List<String> marks = new ArrayList<>();
-        for (Health.Origin origin : List.of(Health.Origin.CATALOGUE, Health.Origin.ASSUMED)) {
-            if (Health.of(bench).stream().anyMatch(health -> health.origin() == origin)) {
-                marks.add(texts.say("mark." + word(origin)));
-            }
-        }
-        return marks;
+        return marks(Health.of(bench));
+    }
+
+    /** The row of one part as lines of its own, what its mark means below it; empty where nothing is judged. */
+    public List<String> ofPart(String id) {
+        return lines("line.part", health -> health.part().equals(id));
+    }
+
+    /** The row of the link at this place as lines of its own; empty where nothing is judged. */
+    public List<String> ofLink(int place) {
+        boolean isWire = bench.scenario().links().stream()
+                .skip(place)
+                .limit(1)
+                .anyMatch(link -> link.joint() instanceof Joint.Jumper);
+        return lines(
+                isWire ? "line.wire" : "line.touch", health -> health.links().contains(place));
+    }
+
+    private List<String> lines(String key, Predicate<Health> about) {
+        List<Health> all = Health.of(bench).stream().filter(about).toList();
+        Stream<String> judged = all.stream().map(health -> texts.say(key, ohm(health), usual(health), verdict(health)));
+        return Stream.concat(judged, marks(all).stream()).toList();
+    }
+
+    private List<String> marks(List<Health> all) {
+        return Stream.of(Health.Origin.CATALOGUE, Health.Origin.ASSUMED)
+                .filter(origin -> all.stream().anyMatch(health -> health.origin() == origin))
+                .map(origin -> texts.say("mark." + word(origin)))
+                .toList();
     }
 
     private List<String> row(Health health) {
+        return List.of(Names.capital(what(health), texts.locale()), ohm(health), usual(health), verdict(health));
+    }
+
+    private String ohm(Health health) {
         String mark = switch (health.origin()) {
             case GIVEN -> "";
             case CATALOGUE -> " °";
             case ASSUMED -> " *";
         };
-        return List.of(
-                Names.capital(what(health), texts.locale()),
-                format.print(health.ohm(), Unit.OHM) + mark,
-                usual(health),
-                verdict(health));
+        return format.print(health.ohm(), Unit.OHM) + mark;
     }
 
     /** What the catalogue says of a new cell is no news about this one. */

@@ -32,6 +32,7 @@ final class LinkCard extends VBox {
     private final Wording wording;
     private final ToggleGroup kinds = new ToggleGroup();
     private final VBox values = new VBox();
+    private final HealthLines health;
     private final List<CardRow> rows = new ArrayList<>();
     private String shown = "";
 
@@ -39,6 +40,7 @@ final class LinkCard extends VBox {
         this.work = work;
         this.link = link;
         this.wording = wording;
+        this.health = new HealthLines(work.bench(), wording);
         getStyleClass().add("part-card");
         PartTexts texts = new PartTexts(wording);
         Label title = new Label(wording.say(
@@ -53,7 +55,7 @@ final class LinkCard extends VBox {
             bar.getChildren().add(kind(choice));
         }
         values.getStyleClass().add("part-card");
-        getChildren().setAll(title, bar, values);
+        getChildren().setAll(title, bar, health, values);
         refresh();
     }
 
@@ -100,6 +102,7 @@ final class LinkCard extends VBox {
             build();
         }
         rows.forEach(CardRow::refresh);
+        health.show(words -> words.ofLink(link));
     }
 
     private void build() {

@@ -43,6 +43,7 @@ final class PartCard extends VBox {
     private final List<CardRow> rows = new ArrayList<>();
     private final List<GroupRows> groups = new ArrayList<>();
     private final CurvePlot curve;
+    private final HealthLines health;
     private final Button reset = new Button();
 
     PartCard(Workbench work, Part part, Wording wording) {
@@ -50,6 +51,7 @@ final class PartCard extends VBox {
         this.id = part.id();
         this.wording = wording;
         this.curve = new CurvePlot(wording);
+        this.health = new HealthLines(work.bench(), wording);
         getStyleClass().add("part-card");
         Catalogue catalogue = work.bench().assessment().bench().catalogue();
         CardRows maker = new CardRows(catalogue, part.kind(), this::effect, wording);
@@ -63,6 +65,7 @@ final class PartCard extends VBox {
             nodes.add(curve);
             nodes.add(lookInside());
         }
+        nodes.add(health);
         for (KeySpec spec : part.kind().keys()) {
             maker.row(spec, change).ifPresent(row -> {
                 rows.add(row);
@@ -119,6 +122,7 @@ final class PartCard extends VBox {
         groups.forEach(GroupRows::refresh);
         reset.setVisible(part.model().isPresent() && !overridden(part).isEmpty());
         reset.setManaged(reset.isVisible());
+        health.show(words -> words.ofPart(id));
         if (part.kind() == PartKind.CELL) {
             curve.show(work.bench().assessment().bench().cells().get(id));
         }

@@ -22,6 +22,10 @@ class HealthTest {
     private static final Catalogue CATALOGUE = CatalogueLoader.builtIn();
 
     private static List<Health> health(String cell, String button, String jointMohm) {
+        return Health.of(bench(cell, button, jointMohm));
+    }
+
+    private static Bench bench(String cell, String button, String jointMohm) {
         String json = """
                 {"sagwise": 1, "parts": [
                   {"id": "A", "kind": "cell", "charge": 0.9, CELL},
@@ -36,7 +40,7 @@ class HealthTest {
                 .read(json.getBytes(StandardCharsets.UTF_8))
                 .scenario()
                 .orElseThrow();
-        return Health.of(Bench.of(scenario, CATALOGUE));
+        return Bench.of(scenario, CATALOGUE);
     }
 
     private static String measured(int mohm) {
@@ -73,6 +77,23 @@ class HealthTest {
     @Test
     void button_ofWhichNobodySaidTheOhms_isMarkedAsAssumed() {
         assertEquals(Health.Origin.ASSUMED, health(measured(22), "", "4").get(1).origin());
+    }
+
+    @Test
+    void button_ofAModel_isMarkedAsOfTheCatalogue() {
+        Health button = health(measured(22), ", \"model\": \"button\"", "4").get(1);
+        assertEquals(Health.Origin.CATALOGUE, button.origin());
+    }
+
+    @Test
+    void card_ofPartOrLink_saysItsRowAndWhatItsMarkMeans() {
+        HealthWords words = new HealthWords(bench(measured(70), "", "40"), Locale.ENGLISH, Signs.PRINT);
+        assertEquals(List.of("Resistance 70 mΩ, usual 16 mΩ to 65 mΩ: like new"), words.ofPart("A"));
+        assertEquals(
+                List.of("Resistance 3 mΩ *, usual to 10 mΩ: sound", "* assumed: nobody said it"), words.ofPart("fire"));
+        assertEquals(List.of(), words.ofPart("coil"));
+        assertEquals(List.of("Contact 40 mΩ, usual to 10 mΩ: loose or dirty"), words.ofLink(0));
+        assertEquals(List.of(), words.ofLink(1), "an ideal joint has no ohms to judge");
     }
 
     @Test

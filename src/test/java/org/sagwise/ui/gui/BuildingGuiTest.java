@@ -94,4 +94,14 @@ class BuildingGuiTest extends BenchInteractionGuiTest {
 
         assertEquals("torn", ((ComboBox<?>) node("field-wrap")).getValue());
     }
+
+    /** Of the catalogue's 22 mΩ nothing is known; 70 typed in are more than three times as much. */
+    @Test
+    void card_ofACell_judgesItsOhmsAsTheReadingsDo() throws Exception {
+        open();
+        open("A");
+        fill("internal_mohm", "70");
+
+        assertEquals("Resistance 70 mΩ, usual 22 mΩ: past use", text("card-health"));
+    }
 }
