@@ -18,11 +18,8 @@ import org.sagwise.report.compare.Outcome.Row;
 import org.sagwise.report.symptom.Evidence;
 import org.sagwise.report.symptom.Symptom;
 import org.sagwise.run.RunEnd;
-import org.sagwise.run.RunPlan;
-import org.sagwise.run.RunProgress;
 import org.sagwise.run.RunResult;
-import org.sagwise.run.RunSettings;
-import org.sagwise.run.Runner;
+import org.sagwise.run.UsualRun;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Scenario;
 
@@ -56,9 +53,6 @@ public record Comparison(Assessment first, Assessment second, List<BuildDifferen
     public boolean differs() {
         return !build.isEmpty() || outcome.differs();
     }
-
-    /** Additions and multiplications that each run may take: about two seconds' worth. */
-    private static final double MOST_EFFORT = 2e9;
 
     /** Puts the outcomes of two scenarios side by side. */
     private record Outcomes(Assessment first, Assessment second, Pairing pairing) {
@@ -141,15 +135,13 @@ public record Comparison(Assessment first, Assessment second, List<BuildDifferen
 
         /** As {@code run} tells it, whatever ends it. */
         private static Outcome.Course course(Assessment assessment) {
-            List<Symptom> symptoms = Symptom.shownBy(Evidence.of(assessment));
-            if (assessment.bench().cells().isEmpty()) {
-                return new Outcome.Course(Double.NaN, Optional.empty(), symptoms);
-            }
-            RunResult run =
-                    Runner.run(assessment.bench(), RunPlan.USUAL, RunSettings.USUAL, RunProgress.NONE, MOST_EFFORT);
-            boolean endless = run.end() == RunEnd.TOO_LONG || run.end() == RunEnd.UNSOLVABLE;
-            double timeS = endless ? Double.NaN : run.last().timeS();
-            return new Outcome.Course(timeS, Optional.of(run.end()), symptoms);
+            Optional<RunResult> run = UsualRun.anyway(assessment.bench());
+            List<Symptom> symptoms = Symptom.shownBy(Evidence.of(assessment, run));
+            boolean endless = run.isEmpty()
+                    || run.get().end() == RunEnd.TOO_LONG
+                    || run.get().end() == RunEnd.UNSOLVABLE;
+            double timeS = endless ? Double.NaN : run.get().last().timeS();
+            return new Outcome.Course(timeS, run.map(RunResult::end), symptoms);
         }
 
         private static List<Caution> without(List<Caution> these, List<Caution> those) {

@@ -12,6 +12,7 @@ import org.sagwise.reading.CellReading;
 import org.sagwise.reading.CoilReading;
 import org.sagwise.reading.Readings;
 import org.sagwise.report.post.Block;
+import org.sagwise.run.UsualRun;
 import org.sagwise.scenario.Part;
 
 /** The same numbers of two benches in the same order, as built and corrected. */
@@ -50,7 +51,7 @@ final class BeforeAfter {
             rows.add(List.of(speech.say("row.coil", speech.name(coil.id())), watts(before, coil), watts(after, coil)));
         }
         if (lifeBefore.isPresent()) {
-            Life.of(after).ifPresent(lifeAfter -> life(lifeBefore.get(), lifeAfter));
+            Life.of(after, UsualRun.of(after.bench())).ifPresent(lifeAfter -> life(lifeBefore.get(), lifeAfter));
         }
     }
 

@@ -18,6 +18,9 @@ import org.sagwise.report.post.Block;
 import org.sagwise.report.post.Block.Bullets;
 import org.sagwise.report.post.Block.Heading;
 import org.sagwise.report.post.Block.Paragraph;
+import org.sagwise.report.symptom.Evidence;
+import org.sagwise.run.RunResult;
+import org.sagwise.run.UsualRun;
 import org.sagwise.scenario.Part;
 import org.sagwise.text.Signs;
 import org.sagwise.text.Texts;
@@ -31,6 +34,7 @@ public final class Explanation {
     private final Speech speech;
     private final Assessment assessment;
     private final Materials materials;
+    private final Optional<RunResult> run;
     private final Optional<Life> life;
     private final List<Part> spent;
     private final List<Block> post = new ArrayList<>();
@@ -39,7 +43,8 @@ public final class Explanation {
         this.speech = speech;
         this.assessment = assessment;
         this.materials = materials;
-        this.life = Life.of(assessment);
+        this.run = UsualRun.of(assessment.bench());
+        this.life = Life.of(assessment, run);
         this.spent = Hazards.spentCells(assessment.scenario(), assessment.cautions());
     }
 
@@ -133,7 +138,7 @@ public final class Explanation {
     }
 
     private List<Block> answer(ExplainedPost.Size size) {
-        return ShortAnswer.of(speech, assessment, materials.cure(), life, materials.asked(), size);
+        return ShortAnswer.of(speech, Evidence.of(assessment, run), materials.cure(), life, materials.asked(), size);
     }
 
     /** Ohms beside what is usual, with a mark at what nobody measured. */

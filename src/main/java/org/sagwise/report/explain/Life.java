@@ -10,11 +10,9 @@ import org.sagwise.quantity.Unit;
 import org.sagwise.reading.Bench;
 import org.sagwise.run.RunEnd;
 import org.sagwise.run.RunPlan;
-import org.sagwise.run.RunProgress;
 import org.sagwise.run.RunResult;
-import org.sagwise.run.RunSettings;
+import org.sagwise.run.UsualRun;
 import org.sagwise.run.RunTexts;
-import org.sagwise.run.Runner;
 
 /**
  * How long a bench runs when it is pressed in the usual way.
@@ -24,15 +22,6 @@ import org.sagwise.run.Runner;
  * @param isGrave whether something grave is wrong with it, so that nobody should try it
  */
 public record Life(Bench bench, RunResult result, boolean isGrave) {
-
-    /** Larger packs take longer to simulate than anyone waits for a post. */
-    private static final int MOST_CELLS = 8;
-
-    /**
-     * Additions and multiplications that a run for a post may take: about half a second's worth,
-     * since whoever explains a stranger's file must not wait long for it.
-     */
-    private static final double MOST_EFFORT = 5e8;
 
     private static final Set<RunEnd> TELLING = Set.of(
             RunEnd.CUTOFF,
@@ -50,23 +39,21 @@ public record Life(Bench bench, RunResult result, boolean isGrave) {
     private static final double LEAST_S = 0.1;
 
     /**
-     * Runs a bench down; empty where that says nothing: it is too large, there is nothing to run, or nothing ends it in
-     * good time.
+     * How long a bench lasts; empty where its run says nothing of that: it is too large, there is nothing to run, or
+     * nothing ends it in good time.
+     *
+     * @param run how it ends if pressed in the usual way, see {@link UsualRun}
      */
-    public static Optional<Life> of(Assessment assessment) {
-        Bench bench = assessment.bench();
+    public static Optional<Life> of(Assessment assessment, Optional<RunResult> run) {
         boolean grave = assessment.cautions().stream()
                 .filter(caution -> LookAhead.atS(caution).isEmpty())
                 .anyMatch(caution -> caution.signal().isGrave());
-        boolean gives = bench.fired().pack().givenW() > 0;
-        if (!gives || bench.cells().isEmpty() || bench.cells().size() > MOST_CELLS) {
-            return Optional.empty();
-        }
-        RunResult result = Runner.run(bench, RunPlan.USUAL, RunSettings.USUAL, RunProgress.NONE, MOST_EFFORT);
+        return run.filter(Life::isTelling).map(result -> new Life(assessment.bench(), result, grave));
+    }
+
+    private static boolean isTelling(RunResult result) {
         boolean atOnce = result.end() == RunEnd.CUTOFF && result.last().timeS() < LEAST_S;
-        return TELLING.contains(result.end()) && !atOnce
-                ? Optional.of(new Life(bench, result, grave))
-                : Optional.empty();
+        return TELLING.contains(result.end()) && !atOnce;
     }
 
     /** How long it runs, rests between presses included, s. */

@@ -72,15 +72,17 @@ final class ShortAnswer {
     }
 
     private final Speech speech;
+    private final Evidence evidence;
     private final Assessment assessment;
     private final Optional<Cure> cure;
     private final Optional<Life> life;
     private final Size size;
     private final List<Piece> pieces = new ArrayList<>();
 
-    private ShortAnswer(Speech speech, Assessment assessment, Optional<Cure> cure, Optional<Life> life, Size size) {
+    private ShortAnswer(Speech speech, Evidence evidence, Optional<Cure> cure, Optional<Life> life, Size size) {
         this.speech = speech;
-        this.assessment = assessment;
+        this.evidence = evidence;
+        this.assessment = evidence.assessment();
         this.cure = cure;
         this.life = life;
         this.size = size;
@@ -93,12 +95,12 @@ final class ShortAnswer {
      */
     static List<Block> of(
             Speech speech,
-            Assessment assessment,
+            Evidence evidence,
             Optional<Cure> cure,
             Optional<Life> life,
             Optional<String> asked,
             Size size) {
-        ShortAnswer answer = new ShortAnswer(speech, assessment, cure, life, size);
+        ShortAnswer answer = new ShortAnswer(speech, evidence, cure, life, size);
         answer.write(asked);
         if (size == Size.SHORT) {
             answer.add(Place.NOTICE, 0, speech.say("short.notice"));
@@ -116,7 +118,7 @@ final class ShortAnswer {
 
     private void symptom(String asked) {
         SymptomAnswer answer = SymptomAnswer.to(
-                asked, Evidence.of(assessment), speech.locale(), speech.format().signs());
+                asked, evidence, speech.locale(), speech.format().signs());
         add(Place.SYMPTOM, 1, answer.cause());
         answer.test().ifPresent(test -> add(Place.SYMPTOM, 3, test));
     }

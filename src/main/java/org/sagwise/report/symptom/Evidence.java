@@ -15,11 +15,8 @@ import org.sagwise.reading.CellReading;
 import org.sagwise.reading.CoilReading;
 import org.sagwise.reading.LinkReading;
 import org.sagwise.reading.Readings;
-import org.sagwise.run.RunPlan;
-import org.sagwise.run.RunProgress;
 import org.sagwise.run.RunResult;
-import org.sagwise.run.RunSettings;
-import org.sagwise.run.Runner;
+import org.sagwise.run.UsualRun;
 import org.sagwise.scenario.Joint;
 import org.sagwise.scenario.JointName;
 import org.sagwise.scenario.PartName;
@@ -27,22 +24,21 @@ import org.sagwise.scenario.PartName;
 /** What a bench shows, for those who look for the cause of a symptom. It is run down when first asked how it ends. */
 public final class Evidence {
 
-    /** Larger packs take longer to simulate than anyone waits for an answer. */
-    private static final int MOST_CELLS = 8;
-
-    /** Additions and multiplications that the run may take: about half a second's worth. */
-    private static final double MOST_EFFORT = 5e8;
-
     private final Assessment assessment;
-    private Optional<RunResult> run;
+    private final Optional<RunResult> run;
 
-    private Evidence(Assessment assessment) {
+    private Evidence(Assessment assessment, Optional<RunResult> run) {
         this.assessment = assessment;
+        this.run = run;
     }
 
-    /** Evidence from a bench at its start. */
-    public static Evidence of(Assessment assessment) {
-        return new Evidence(assessment);
+    /**
+     * Evidence from a bench at its start.
+     *
+     * @param run how it ends if pressed in the usual way, see {@link UsualRun}; empty where nobody ran it
+     */
+    public static Evidence of(Assessment assessment, Optional<RunResult> run) {
+        return new Evidence(assessment, run);
     }
 
     /**
@@ -63,7 +59,8 @@ public final class Evidence {
         }
     }
 
-    Assessment assessment() {
+    /** What the bench shows at its start. */
+    public Assessment assessment() {
         return assessment;
     }
 
@@ -81,13 +78,6 @@ public final class Evidence {
 
     /** How it ends if pressed in the usual way; empty for a bench that is too large, or that gives nothing. */
     Optional<RunResult> run() {
-        if (run == null) {
-            int cells = bench().cells().size();
-            boolean worthIt = cells > 0 && cells <= MOST_CELLS && fired().pack().givenW() > 0;
-            run = worthIt
-                    ? Optional.of(Runner.run(bench(), RunPlan.USUAL, RunSettings.USUAL, RunProgress.NONE, MOST_EFFORT))
-                    : Optional.empty();
-        }
         return run;
     }
 

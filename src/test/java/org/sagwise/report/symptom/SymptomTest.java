@@ -16,6 +16,7 @@ import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.DemoScenarios;
 import org.sagwise.file.ScenarioReader;
 import org.sagwise.part.Catalogue;
+import org.sagwise.run.UsualRun;
 import org.sagwise.text.Languages;
 import org.sagwise.text.Signs;
 
@@ -43,7 +44,8 @@ class SymptomTest {
 
     private static Evidence evidence(byte[] json) {
         var scenario = new ScenarioReader(CATALOGUE).read(json).scenario().orElseThrow();
-        return Evidence.of(Assessment.of(scenario, CATALOGUE).lookingAhead());
+        Assessment assessment = Assessment.of(scenario, CATALOGUE).lookingAhead();
+        return Evidence.of(assessment, UsualRun.of(assessment.bench()));
     }
 
     /** The row with something changed: {@code CELL=, "health": 0.5}. */
