@@ -25,7 +25,7 @@ class TradeWordsProperties {
 
     private static final Catalogue CATALOGUE = CatalogueLoader.builtIn();
 
-    @Property
+    @Property(tries = 300)
     void line_builtSaidAndBuiltAgain_isTheSameCircuit(@ForAll long seed, @ForAll boolean german) {
         Locale locale = german ? Locale.GERMAN : Locale.ENGLISH;
         WordsBench first = TradeWords.read(RandomLines.of(seed), CATALOGUE, locale);
