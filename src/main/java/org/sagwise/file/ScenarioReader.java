@@ -96,7 +96,7 @@ public final class ScenarioReader {
             found.addAll(reader.findings());
         }
         if (draft.isPresent() && found.isEmpty()) {
-            return new Loaded.Ok(draft.get().toScenario());
+            return new Loaded.Ok(rules.scenario(draft.get()));
         }
         return new Loaded.Refused(cut(found.stream().map(document::locate).toList()));
     }

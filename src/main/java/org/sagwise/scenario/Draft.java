@@ -35,8 +35,13 @@ public record Draft(
         Optional<Object> foreign,
         List<String> keyOrder) {
 
+    /** The same with these links. */
+    Draft withLinks(List<Keys> others) {
+        return new Draft(title, about, ambientC, parts, others, fired, probes, notes, placement, foreign, keyOrder);
+    }
+
     /** The scenario that this is a draft of; only to be called when the rules found nothing. */
-    public Scenario toScenario() {
+    Scenario toScenario() {
         Map<String, Placement> places = new LinkedHashMap<>();
         placement.forEach((id, keys) -> places.put(id, Placement.of(keys)));
         return new Scenario(

@@ -49,6 +49,11 @@ public record Link(TerminalRef from, TerminalRef to, Keys keys) {
         return keys.text("id");
     }
 
+    /** The contact or jumper of the catalogue that it was said to be; empty if its numbers are its own. */
+    public Optional<String> model() {
+        return keys.text("model");
+    }
+
     public Joint joint() {
         return Joint.of(keys);
     }

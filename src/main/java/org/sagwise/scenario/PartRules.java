@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.sagwise.part.PartKind;
 import org.sagwise.part.key.KeyRule;
 import org.sagwise.part.key.KeySpec;
@@ -33,9 +34,9 @@ final class PartRules {
         if (rule instanceof KeyRule.ExactlyOne one) {
             return exactlyOne(keys, place, one.names());
         } else if (rule instanceof KeyRule.OneOrModel one) {
-            return keys.has("model") && one.names().stream().noneMatch(keys::has)
-                    ? List.of()
-                    : exactlyOne(keys, place, one.names());
+            return one.names().stream().anyMatch(keys::has)
+                    ? exactlyOne(keys, place, one.names())
+                    : exactlyOne(keys, place, and(one.names(), "model"));
         } else if (rule instanceof KeyRule.Together both) {
             return together(keys, place, both.one(), both.other());
         } else if (rule instanceof KeyRule.Ordered ordered) {
@@ -71,6 +72,10 @@ final class PartRules {
             return List.of(Finding.of(place, Problem.NEEDS_ONE_OF, String.join(", ", names)));
         }
         return there.size() == 1 ? List.of() : List.of(Finding.of(place, Problem.CLASH, String.join(", ", there)));
+    }
+
+    private static List<String> and(List<String> names, String another) {
+        return Stream.concat(names.stream(), Stream.of(another)).toList();
     }
 
     private static List<Finding> together(Keys keys, String place, String one, String other) {

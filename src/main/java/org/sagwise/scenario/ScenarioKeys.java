@@ -13,8 +13,10 @@ import org.sagwise.part.MeterMode;
 import org.sagwise.part.PartKind;
 import org.sagwise.part.key.KeyRule;
 import org.sagwise.part.key.KeySpec;
+import org.sagwise.part.key.KeySpec.CatalogueType;
 import org.sagwise.part.key.KeySpec.FlagType;
 import org.sagwise.part.key.KeySpec.GroupType;
+import org.sagwise.part.key.KeySpec.Shelf;
 import org.sagwise.part.key.KeySpec.TerminalType;
 import org.sagwise.part.key.KeySpec.TextType;
 
@@ -76,12 +78,18 @@ public final class ScenarioKeys {
             optional("id", new TextType(32)),
             required("from", new TerminalType()),
             required("to", new TerminalType()),
+            optional("model", new CatalogueType(Shelf.MODEL)),
             optional("ideal", new FlagType(Optional.empty())),
             optional("contact_mohm", from(0, 1e9)),
             optional("jumper", JUMPER),
             FOREIGN);
 
-    static final List<KeyRule> LINK_RULES = List.of(KeyRule.exactlyOne("ideal", "contact_mohm", "jumper"));
+    /** Keys of a link that say how its ends are joined. */
+    public static String[] joint() {
+        return new String[] {"model", "ideal", "contact_mohm", "jumper"};
+    }
+
+    static final List<KeyRule> LINK_RULES = List.of(KeyRule.oneOrModel("ideal", "contact_mohm", "jumper"));
 
     public static final List<KeySpec> PROBES = List.of(
             required("red", new TerminalType()),

@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.sagwise.part.Catalogue;
 import org.sagwise.part.PartKind;
 import org.sagwise.part.key.KeySpec;
@@ -21,9 +20,11 @@ public final class ScenarioRules {
     public static final int MOST_FINDINGS = 1_000;
 
     private final CatalogueNames names;
+    private final NamedJoints joints;
 
     public ScenarioRules(Catalogue catalogue) {
         this.names = new CatalogueNames(catalogue);
+        this.joints = new NamedJoints(catalogue);
     }
 
     /** Every problem of the keys of the whole file that hold a single value. */
@@ -37,6 +38,12 @@ public final class ScenarioRules {
      */
     public List<Finding> check(Draft draft) {
         return new DraftCheck(this, draft).findings();
+    }
+
+    /** The scenario of a draft in which {@link #check} found nothing: joints named by a model have its numbers. */
+    public Scenario scenario(Draft draft) {
+        return draft.withLinks(draft.links().stream().map(joints::filled).toList())
+                .toScenario();
     }
 
     /** Every problem of one part by itself. */
@@ -124,9 +131,10 @@ public final class ScenarioRules {
     /** Every problem of one link, given what its ends may lie on. */
     List<Finding> link(Keys keys, String place, Map<String, PartKind> kinds) {
         List<Finding> found =
-                new ArrayList<>(new KeyRules(Set.of(), names.alloys()).check(keys, ScenarioKeys.LINK, place));
+                new ArrayList<>(new KeyRules(joints.ids(), names.alloys()).check(keys, ScenarioKeys.LINK, place));
         found.addAll(id(keys, place));
         found.addAll(PartRules.joint(keys, place));
+        found.addAll(joints.clashes(keys, place));
         found.addAll(PartRules.terminal(keys, "from", place, kinds));
         found.addAll(PartRules.terminal(keys, "to", place, kinds));
         if (keys.text("from").isPresent() && keys.text("from").equals(keys.text("to"))) {

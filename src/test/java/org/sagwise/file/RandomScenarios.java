@@ -197,7 +197,12 @@ public final class RandomScenarios {
         keys.put("to", to.toString());
         switch (random.nextInt(3)) {
             case 0 -> keys.put("ideal", true);
-            case 1 -> keys.put("contact_mohm", random.nextInt(100) / 4.0);
+            case 1 -> {
+                keys.put("contact_mohm", random.nextInt(100) / 4.0);
+                if (random.nextBoolean()) {
+                    keys.put("model", data.one(List.copyOf(catalogue.contacts().ids())));
+                }
+            }
             default -> keys.put("jumper", value(ScenarioKeys.JUMPER, PartKind.CELL));
         }
         if (random.nextBoolean()) {

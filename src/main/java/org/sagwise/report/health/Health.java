@@ -124,19 +124,29 @@ public record Health(String part, List<Integer> links, double ohm, Band usual, V
     }
 
     private static List<Health> joints(Bench bench) {
-        Map<Double, List<Integer>> alike = new LinkedHashMap<>();
+        Map<Alike, List<Integer>> alike = new LinkedHashMap<>();
         List<Link> links = bench.scenario().links();
         for (int place = 0; place < links.size(); place++) {
             double ohm = contactOhm(links.get(place).joint());
             if (ohm > 0) {
-                alike.computeIfAbsent(ohm, key -> new ArrayList<>()).add(place);
+                Origin origin = links.get(place).model().isPresent() ? Origin.CATALOGUE : Origin.GIVEN;
+                alike.computeIfAbsent(new Alike(ohm, origin), key -> new ArrayList<>())
+                        .add(place);
             }
         }
         return alike.entrySet().stream()
-                .map(same ->
-                        new Health("", same.getValue(), same.getKey(), JOINT, verdict(same.getKey()), Origin.GIVEN))
+                .map(same -> new Health(
+                        "",
+                        same.getValue(),
+                        same.getKey().ohm(),
+                        JOINT,
+                        verdict(same.getKey().ohm()),
+                        same.getKey().origin()))
                 .toList();
     }
+
+    /** What joints have in common that are told of together. */
+    private record Alike(double ohm, Origin origin) {}
 
     private static Verdict verdict(double jointOhm) {
         return jointOhm <= JOINT.to() ? Verdict.USUAL : jointOhm <= LOOSE_OHM ? Verdict.HIGH : Verdict.BAD;

@@ -20,8 +20,6 @@ import org.sagwise.scenario.TerminalRef;
  */
 public record JoinTerminals(List<TerminalRef> terminals, Keys joint) implements Edit {
 
-    private static final String[] JOINTS = {"ideal", "contact_mohm", "jumper"};
-
     public JoinTerminals {
         terminals = List.copyOf(terminals);
     }
@@ -74,7 +72,7 @@ public record JoinTerminals(List<TerminalRef> terminals, Keys joint) implements 
     }
 
     private Link with(Keys ends) {
-        Keys keys = ends.without(JOINTS);
+        Keys keys = ends.without(ScenarioKeys.joint());
         for (var entry : joint.values().entrySet()) {
             keys = keys.with(entry.getKey(), entry.getValue());
         }

@@ -5,6 +5,7 @@ import java.util.List;
 import org.sagwise.part.key.Keys;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Scenario;
+import org.sagwise.scenario.ScenarioKeys;
 
 /**
  * Makes another joint of a link: its kind, gauge, length or contact resistance.
@@ -20,7 +21,7 @@ public record SetLinkKeys(int link, Keys joint) implements Edit {
             return before;
         }
         Link old = before.links().get(link);
-        Keys keys = old.keys().without("ideal", "contact_mohm", "jumper");
+        Keys keys = old.keys().without(ScenarioKeys.joint());
         for (var entry : joint.values().entrySet()) {
             keys = keys.with(entry.getKey(), entry.getValue());
         }

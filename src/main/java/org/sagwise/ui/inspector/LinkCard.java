@@ -25,7 +25,7 @@ import org.sagwise.ui.workbench.Workbench;
 /** Everything that can be set about a joint: what it is, how thick, how long. */
 final class LinkCard extends VBox {
 
-    private static final Set<String> ENDS = Set.of("from", "to", "id", "x");
+    private static final Set<String> ENDS = Set.of("from", "to", "id", "model", "x");
 
     private final Workbench work;
     private final int link;
