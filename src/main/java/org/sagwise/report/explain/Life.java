@@ -11,8 +11,8 @@ import org.sagwise.reading.Bench;
 import org.sagwise.run.RunEnd;
 import org.sagwise.run.RunPlan;
 import org.sagwise.run.RunResult;
-import org.sagwise.run.UsualRun;
 import org.sagwise.run.RunTexts;
+import org.sagwise.run.UsualRun;
 
 /**
  * How long a bench runs when it is pressed in the usual way.
@@ -93,7 +93,11 @@ public record Life(Bench bench, RunResult result, boolean isGrave) {
 
     /** The same in a few words. */
     String brief(Speech speech) {
-        String key = isGrave ? "life.brief-grave" : hasButton() ? "life.brief" : "life.brief-no-button";
+        String key = isGrave
+                ? "life.brief-grave"
+                : !hasButton()
+                        ? "life.brief-no-button"
+                        : runTimeS() < RunPlan.USUAL.onS() ? "life.brief-at-once" : "life.brief";
         return speech.say(
                 key,
                 speech.print(RunPlan.USUAL.onS(), Unit.SECOND),

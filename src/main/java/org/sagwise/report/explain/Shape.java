@@ -24,7 +24,14 @@ final class Shape {
     }
 
     String line() {
-        return speech.sentence(speech.say("shape.on", pack(), load()));
+        boolean charged = !bench.scenario().partsOf(PartKind.CHARGER).isEmpty();
+        if (bench.coils().isEmpty() && !charged) {
+            return speech.sentence(speech.say("shape.alone", pack()));
+        }
+        String load = bench.coils().isEmpty() ? speech.say("shape.charger") : coils();
+        boolean regulated = !bench.coils().isEmpty()
+                && !bench.scenario().partsOf(PartKind.BOARD).isEmpty();
+        return speech.sentence(speech.say("shape.on", pack(), regulated ? speech.say("shape.board", load) : load));
     }
 
     private String pack() {
@@ -56,12 +63,8 @@ final class Shape {
                 : speech.say("shape.both", row.groups().size(), beside);
     }
 
-    private String load() {
+    private String coils() {
         List<ResolvedCoil> coils = List.copyOf(bench.coils().values());
-        if (coils.isEmpty()) {
-            boolean charged = !bench.scenario().partsOf(PartKind.CHARGER).isEmpty();
-            return speech.say(charged ? "shape.charger" : "shape.no-coil");
-        }
         String first = speech.print(coils.get(0).ohm20(), Unit.OHM);
         if (coils.size() == 1) {
             return speech.say("shape.one-coil", first);

@@ -12,6 +12,7 @@ import org.sagwise.assessment.fix.Fix;
 import org.sagwise.hazard.Caution;
 import org.sagwise.hazard.CautionTexts;
 import org.sagwise.hazard.Hazards;
+import org.sagwise.hazard.LookAhead;
 import org.sagwise.hazard.Signal;
 import org.sagwise.part.PartKind;
 import org.sagwise.quantity.Unit;
@@ -39,7 +40,7 @@ final class ShortAnswer {
     /** Less than this warms nothing, W. */
     private static final double LEAST_POWER_W = 1e-3;
 
-    /** A number that prints as zero says nothing against a limit. */
+    /** A number that prints as zero says nothing against a limit, nor does a limit that prints as zero. */
     private static final double NOTHING = 1e-3;
 
     /** So many steps of a cure are told. */
@@ -48,6 +49,9 @@ final class ShortAnswer {
     /** Cautions whose number is one of a joint and not of a part. */
     private static final Set<String> ABOUT_A_JOINT =
             Set.of("jumper-over-ampacity", "jumper-over-fusing", "joint-hot", "ahead-wire-melts");
+
+    /** Cautions whose own words say more than a number beside a limit: whose limit it is, which way it flows. */
+    private static final Set<String> IN_OWN_WORDS = Set.of("board-asks-too-much", "unequal-charge-in-parallel");
 
     /** Where a sentence stands in the post. */
     private enum Place {
@@ -156,7 +160,10 @@ final class ShortAnswer {
     /** The number against its limit; of a caution that has none, its text. */
     private String number(Caution worst) {
         Optional<Unit> unit = Unit.ofSymbol(worst.unit());
-        if (unit.isEmpty() || !(worst.measured() > NOTHING) || Double.isNaN(worst.limit())) {
+        if (unit.isEmpty()
+                || !(worst.measured() > NOTHING)
+                || !(Math.abs(worst.limit()) > NOTHING)
+                || IN_OWN_WORDS.contains(worst.id())) {
             return CautionTexts.text(worst, speech.locale());
         }
         boolean hasButton = !assessment.scenario().partsOf(PartKind.SWITCH).isEmpty();
@@ -201,9 +208,16 @@ final class ShortAnswer {
                         "short.also", String.join("; ", others.subList(0, Math.min(3, others.size())))));
     }
 
-    /** How long it runs; of what nobody should try only what stops it. */
+    /**
+     * How long it runs; of what nobody should try only what stops it. Where something grave is foreseen, its own
+     * sentence has the time.
+     */
     private Optional<String> life() {
-        return life.filter(told -> !told.isGrave() || told.result().end() != RunEnd.CUTOFF)
+        boolean foreseen = assessment.cautions().stream()
+                .anyMatch(caution ->
+                        caution.signal().isGrave() && LookAhead.atS(caution).isPresent());
+        return life.filter(told -> !foreseen)
+                .filter(told -> !told.isGrave() || told.result().end() != RunEnd.CUTOFF)
                 .map(told -> told.brief(speech));
     }
 
@@ -236,7 +250,9 @@ final class ShortAnswer {
     private void layout() {
         if (cure.isEmpty()) {
             if (!assessment.cautions().isEmpty()) {
-                add(Place.LAYOUT, 3, speech.say("short.no-cure"));
+                boolean cold = assessment.cautions().stream()
+                        .allMatch(caution -> caution.id().equals("cell-cold"));
+                add(Place.LAYOUT, 3, speech.say(cold ? "short.no-cure-cold" : "short.no-cure"));
             }
             return;
         }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
 import org.sagwise.part.Band;
+import org.sagwise.part.CellResistance;
 import org.sagwise.part.PartKind;
 import org.sagwise.part.PartModel;
 import org.sagwise.part.key.EffectiveKeys;
@@ -82,12 +83,27 @@ public record Health(String part, List<Integer> links, double ohm, Band usual, V
         Origin origin = origin(cell.part(), values, "internal_mohm");
         double ohm = cell.ohmAt(cell.start());
         Band usual = usual(bench, cell);
-        Verdict verdict = ohm < usual.from() / 2
+        return new Health(
+                cell.id(), List.of(), ohm, usual, verdict(judged(cell, values.isOwn("internal_mohm")), usual), origin);
+    }
+
+    /** Wear alone is judged, Ω: cold, a low charge and a guard add to the resistance of a sound cell, too. */
+    private static double judged(ResolvedCell cell, boolean measured) {
+        double charge = measured ? cell.start().charge() : 1;
+        return cell.resistance().ohmAt(CellResistance.REFERENCE_C, charge, cell.health());
+    }
+
+    private static Verdict verdict(double cellOhm, Band usual) {
+        return cellOhm < usual.from() / 2
                 ? Verdict.LOW
-                : ohm <= usual.to() * STILL_LIKE_NEW
+                : cellOhm <= usual.to() * STILL_LIKE_NEW
                         ? Verdict.USUAL
-                        : ohm <= usual.to() * PAST_USE ? Verdict.HIGH : Verdict.BAD;
-        return new Health(cell.id(), List.of(), ohm, usual, verdict, origin);
+                        : cellOhm <= usual.to() * PAST_USE ? Verdict.HIGH : Verdict.BAD;
+    }
+
+    /** Whether a sound cell has more now than usual: it is cold, low or has a guard. */
+    boolean isHighForNow() {
+        return verdict == Verdict.USUAL && ohm > usual.to() * STILL_LIKE_NEW;
     }
 
     /** Of a model its own value; else the span of the sound cells of that size in the catalogue. */

@@ -86,6 +86,9 @@ public final class HealthWords {
 
     /** What the catalogue says of a new cell is no news about this one. */
     private String verdict(Health health) {
+        if (health.isHighForNow()) {
+            return texts.say("cell.for-now");
+        }
         if (health.origin() == Health.Origin.CATALOGUE && health.verdict() == Health.Verdict.USUAL) {
             return texts.say("not-measured");
         }

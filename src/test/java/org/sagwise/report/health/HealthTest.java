@@ -66,6 +66,24 @@ class HealthTest {
         assertEquals(Health.Origin.CATALOGUE, health(own, "", "4").get(0).origin());
     }
 
+    /** Neither cold nor a low charge nor a guard wears a cell; lost health does. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = ';',
+            value = {
+                "\"temperature_C\": -15; USUAL; true",
+                "\"guard\": {\"trip_A\": 8, \"trip_s\": 0.02, \"mohm\": 40}; USUAL; true",
+                "\"temperature_C\": 25; USUAL; false",
+                "\"health\": 0.8; HIGH; false",
+                "\"temperature_C\": -15, \"health\": 0.55; BAD; false"
+            })
+    void cell_ofAModel_isJudgedByWearAlone(String state, Health.Verdict verdict, boolean highForNow) {
+        Health cell =
+                health("\"model\": \"inr18650-2500-20A\", " + state, "", "4").get(0);
+        assertEquals(verdict, cell.verdict());
+        assertEquals(highForNow, cell.isHighForNow());
+    }
+
     @ParameterizedTest
     @CsvSource({"10, USUAL", "11, HIGH", "30, HIGH", "31, BAD"})
     void jointAndButton_areJudgedByClips(int mohm, Health.Verdict verdict) {
