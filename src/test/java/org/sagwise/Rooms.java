@@ -49,7 +49,7 @@ final class Rooms {
         MAY_USE.put("file", List.of("scenario", "lesson"));
         MAY_USE.put("picture", List.of("assessment"));
         MAY_USE.put("interaction", List.of("picture"));
-        MAY_USE.put("report", List.of("picture", "run", "lesson"));
+        MAY_USE.put("report", List.of("picture", "run", "lesson", "words"));
         MAY_USE.put("web", List.of("plan", "file", "lesson", "interaction", "report"));
         MAY_USE.put("ui", List.of("plan", "words", "file", "lesson", "interaction", "report"));
         MAY_USE.put("cli", List.of("plan", "words", "file", "lesson", "picture", "report", "web"));

@@ -50,7 +50,11 @@ public record Assumed(String key, List<Detail> details) {
 
     /** A sentence for people. */
     public String text(Locale locale) {
-        QuantityFormat format = QuantityFormat.forPeople(locale);
+        return text(locale, QuantityFormat.forPeople(locale));
+    }
+
+    /** A sentence for people, its amounts printed in that way. */
+    public String text(Locale locale, QuantityFormat format) {
         return Texts.in("words", locale)
                 .say(
                         "assumed." + key,

@@ -6,12 +6,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.sagwise.part.Catalogue;
 import org.sagwise.scenario.Draft;
 import org.sagwise.scenario.Finding;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.ScenarioRules;
+import org.sagwise.text.Languages;
 import org.sagwise.text.Texts;
 
 /** Makes a bench of a line of trade words, and a line of a bench. */
@@ -21,6 +24,9 @@ public final class TradeWords {
     public static final int LONGEST = 2_000;
 
     private static final int MOST_COMPLAINTS = 20;
+
+    /** The line in the text of a bench that was made of it: the first that is set as code. */
+    private static final Pattern LINE = Pattern.compile("\\A[^`]*`([^`]+)`");
 
     private TradeWords() {}
 
@@ -56,6 +62,26 @@ public final class TradeWords {
     /** Says a bench in a line of which the same circuit can be made, or why it cannot be said. */
     public static SaidBench write(Scenario bench, Catalogue catalogue, Locale locale) {
         return BenchWords.say(bench, catalogue, locale);
+    }
+
+    /**
+     * What was assumed when a bench was made of the line in its text, in whatever language. Nothing is told of a bench
+     * that was changed since: what was assumed may be measured by now.
+     */
+    public static List<Assumed> assumed(Scenario bench, Catalogue catalogue) {
+        Matcher line = LINE.matcher(bench.about());
+        if (!line.find()) {
+            return List.of();
+        }
+        return Languages.locales().stream()
+                .map(locale -> read(line.group(1), catalogue, locale))
+                .filter(WordsBench.Built.class::isInstance)
+                .map(WordsBench.Built.class::cast)
+                .filter(built -> built.bench().parts().equals(bench.parts())
+                        && built.bench().links().equals(bench.links()))
+                .map(WordsBench.Built::assumed)
+                .findFirst()
+                .orElse(List.of());
     }
 
     private static WordsBench refused(Complaint complaint) {

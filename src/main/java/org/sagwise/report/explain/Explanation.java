@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.assessment.Moment;
 import org.sagwise.assessment.fix.Cure;
@@ -24,6 +25,7 @@ import org.sagwise.run.UsualRun;
 import org.sagwise.scenario.Part;
 import org.sagwise.text.Signs;
 import org.sagwise.text.Texts;
+import org.sagwise.words.TradeWords;
 
 /**
  * The explanation of a scenario for somebody who has never seen it, as blocks that any format can
@@ -167,6 +169,19 @@ public final class Explanation {
             post.add(new Paragraph(speech.say("built.nothing")));
         } else {
             post.add(new Bullets(items));
+        }
+        assumed();
+    }
+
+    /** What nobody said when the bench was made of a line of words. */
+    private void assumed() {
+        String all = TradeWords.assumed(
+                        assessment.scenario(), assessment.bench().catalogue())
+                .stream()
+                .map(it -> it.text(speech.locale(), speech.format()))
+                .collect(Collectors.joining(" "));
+        if (!all.isEmpty()) {
+            post.add(new Paragraph(speech.say("built.assumed", all)));
         }
     }
 
