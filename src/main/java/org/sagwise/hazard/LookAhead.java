@@ -41,7 +41,13 @@ public final class LookAhead {
     /** A jammed button, or one long press, is followed for so long, s. */
     private static final double HELD_S = 600;
 
-    /** Past the first cut-off a device without a guard is used on for as long again, at most so long, s. */
+    /**
+     * Past the first cut-off a device without a guard is used on, until so many times its time are over: at many amps
+     * the first cut-off is a sag with half of the charge left.
+     */
+    private static final double USED_ON = 3;
+
+    /** At most so long, s. */
     private static final double LONGEST_S = 48 * 3600.0;
 
     /**
@@ -111,7 +117,7 @@ public final class LookAhead {
         RunResult used = run(RunPlan.USUAL);
         tell(hasButton ? How.USED : How.ALONE, used);
         if (isUsedOn(used)) {
-            double untilS = Math.min(LONGEST_S, 2 * used.last().timeS() + HELD_S);
+            double untilS = Math.min(LONGEST_S, USED_ON * used.last().timeS() + HELD_S);
             tell(hasButton ? How.USED : How.ALONE, run(RunPlan.USUAL.until(untilS)));
         }
     }
@@ -172,12 +178,13 @@ public final class LookAhead {
         };
     }
 
-    private boolean isStillUsed(RunResult run, double atS) {
-        double firstW = watts(run.trace().states().stream()
-                .filter(state -> watts(state) > 0)
-                .findFirst()
-                .orElse(run.last()));
-        return firstW == 0 || watts(run.trace().stateAt(atS)) > STILL_USED * firstW;
+    /** Of the last moment in which the coil got anything: what is kept of a long run may fall into a rest. */
+    private static boolean isStillUsed(RunResult run, double atS) {
+        double[] watts = run.trace().states().stream()
+                .filter(state -> state.timeS() <= atS && watts(state) > 0)
+                .mapToDouble(LookAhead::watts)
+                .toArray();
+        return watts.length == 0 || watts[watts.length - 1] > STILL_USED * watts[0];
     }
 
     private static double watts(RunState state) {

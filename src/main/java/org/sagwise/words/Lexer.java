@@ -275,7 +275,10 @@ final class Lexer {
             items.add(amount(span, digits, glued).orElseGet(() -> new Item.Strange(span, glued)));
             return taken;
         }
-        for (int more = Math.min(2, words.size() - taken); more > 0; more--) {
+        // "coil 2 200 mohm" is a coil and its ohms, not 2200 of them: digits with a gap between are two numbers here.
+        boolean gap = taken < words.size()
+                && Character.isDigit(words.get(taken).text().charAt(0));
+        for (int more = gap ? 0 : Math.min(2, words.size() - taken); more > 0; more--) {
             String unit = String.join(
                     " ",
                     words.subList(taken, taken + more).stream().map(Word::text).toList());

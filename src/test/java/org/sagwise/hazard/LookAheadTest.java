@@ -16,6 +16,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.DemoScenarios;
@@ -85,6 +86,26 @@ class LookAheadTest {
     @Test
     void added_wornCellInARowOfFour_reversalIsFound() {
         assertEquals(List.of("D"), one(wornCellInARowOfFour(), "ahead-reversed").parts());
+    }
+
+    /** At many amps the first cut-off comes with half of the charge left; however worn, the worse is not told milder. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0.4, 0.45, 0.5, 0.52, 0.6, 0.7})
+    void added_wornCellInARowOfTwoAtManyAmps_reversalIsFound(double health) {
+        Assessment row = look(
+                String.join(
+                        ", ",
+                        cell("A", "inr18650-2500-20A", "\"charge\": 1"),
+                        cell("B", "inr18650-2500-20A", "\"charge\": 1, \"health\": " + health),
+                        "{\"id\": \"fire\", \"kind\": \"switch\"}",
+                        "{\"id\": \"coil\", \"kind\": \"coil\", \"ohm\": 1}"),
+                String.join(
+                        ", ",
+                        touch("A.+", "fire.1"),
+                        touch("fire.2", "coil.1"),
+                        touch("coil.2", "B.-"),
+                        touch("B.+", "A.-")));
+        assertEquals(List.of("B"), one(row, "ahead-reversed").parts());
     }
 
     private static Assessment wornCellInARowOfFour() {

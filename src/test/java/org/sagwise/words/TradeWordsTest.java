@@ -173,6 +173,7 @@ class TradeWordsTest {
                 "1s 2500 mAh; coil 0.5; coil 2 joint loose | 29 | NO_SUCH_COIL",
                 "1s 2500 mAh 9000000 A; coil 1 | 13 | OUT_OF_RANGE",
                 "1s 1,500 mAh; coil 1 | 4 | AMBIGUOUS_NUMBER",
+                "1s 2 500 mAh; coil 1 | 4 | WHICH_LAYOUT",
             })
     void mistake_isToldWithItsPlace(String line, int column, String fault) {
         WordsBench answer = TradeWords.read(line.strip(), CATALOGUE, Locale.ENGLISH);
@@ -183,6 +184,14 @@ class TradeWordsTest {
         assertEquals(fault, first.finding().problem().name(), first.text(Locale.ENGLISH));
         assertEquals(column, first.span().column(), first.text(Locale.ENGLISH));
         assertTrue(!first.text(Locale.GERMAN).isBlank());
+    }
+
+    /** A part's number and its ohms are two numbers, not one with a gap for its thousands. */
+    @Test
+    void number_behindThatOfAPart_isItsOwn() {
+        Scenario bench = built("1s 2500 mAh 20 A; coil 1 1; joint of coil 2 200 mohm");
+
+        assertEquals(new Joint.Touch(200), joint(bench, "coil-1.1", "coil-2.1"));
     }
 
     /** Lines as people write them, and what they mean. */
