@@ -378,15 +378,15 @@ final class LineReader {
         wire.ifPresent(said -> {
             List<String> lacks = new ArrayList<>();
             if (!said.has("alloy")) {
-                lacks.add("clause.alloy");
+                lacks.add("alloy");
             }
             if (!said.has("awg") && !said.has("diameter_mm")) {
-                lacks.add("clause.gauge");
+                lacks.add("gauge");
             }
             if (!said.has("wraps")) {
-                lacks.add("clause.wraps");
+                lacks.add("wraps");
             }
-            lacks.forEach(lack -> complaints.add(Complaint.of(span, WordsFault.WOUND_LACKS, lack)));
+            lacks.forEach(lack -> complaints.add(Complaint.of(span, WordsFault.WOUND_LACKS, WordsFault.clause(lack))));
         });
     }
 

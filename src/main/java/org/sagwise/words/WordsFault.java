@@ -28,8 +28,16 @@ enum WordsFault implements Fault {
     WHICH_JOINT,
     NO_COIL_TO_SHORT;
 
-    /** Before the name of a clause, which is said differently in each language. */
-    private static final String CLAUSE = "clause.";
+    /**
+     * Before the name of a clause, which is said differently in each language. No word of a line begins with a line
+     * break, so that none is taken for such a name.
+     */
+    private static final String CLAUSE = "\nclause.";
+
+    /** The detail that is said as the name of a clause. */
+    static String clause(String word) {
+        return CLAUSE + word;
+    }
 
     @Override
     public String bundle() {
@@ -40,7 +48,7 @@ enum WordsFault implements Fault {
     public String sentence(String place, List<String> details, Locale locale) {
         Texts texts = Texts.in(bundle(), locale);
         Object[] words = details.stream()
-                .map(detail -> detail.startsWith(CLAUSE) ? texts.say(detail) : detail)
+                .map(detail -> detail.startsWith(CLAUSE) ? texts.say(detail.strip()) : detail)
                 .toArray();
         return texts.say(key(), words);
     }
