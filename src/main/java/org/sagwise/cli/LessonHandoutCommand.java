@@ -2,7 +2,6 @@ package org.sagwise.cli;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.LessonReader;
@@ -19,7 +18,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -50,16 +48,13 @@ final class LessonHandoutCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        String ending = out.substring(out.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
-        if (!List.of("html", "pdf").contains(ending)) {
-            throw new ParameterException(spec.commandLine(), call.texts().say("picture.ending", out, "html, pdf"));
-        }
+        HandoutFile file = new HandoutFile(call, out, overwriting, spec);
         List<LessonSource> sources = new LessonInput(call).find(names);
         List<Handout> handouts = handouts(sources);
         if (handouts.isEmpty() || handouts.size() < sources.size()) {
             return ExitStatus.WRONG;
         }
-        return new OutputFile(call, out, overwriting, List.of()).write(LessonCheckCommand.bytes(handouts, ending));
+        return file.write(handouts);
     }
 
     private List<Handout> handouts(List<LessonSource> sources) {

@@ -21,7 +21,7 @@ import org.sagwise.scenario.Joint;
 import org.sagwise.scenario.JointName;
 import org.sagwise.scenario.PartName;
 
-/** What a bench shows, for those who look for the cause of a symptom. It is run down when first asked how it ends. */
+/** What a bench shows, for those who look for the cause of a symptom. */
 public final class Evidence {
 
     private final Assessment assessment;
