@@ -12,8 +12,6 @@ import org.sagwise.plan.Measurement;
 import org.sagwise.plan.MeterCheck;
 import org.sagwise.plan.MeterStep;
 import org.sagwise.quantity.Measure;
-import org.sagwise.quantity.Parsed;
-import org.sagwise.quantity.QuantityParser;
 import org.sagwise.quantity.Unit;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.text.Texts;
@@ -21,7 +19,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** Makes a scenario from what a meter shows at a real bench. */
@@ -84,7 +81,7 @@ final class MeasuredCommand implements Callable<Integer> {
         Scenario scenario = measured.scenario(plan().say("title"), capacityMah, limitA);
         if (out != null && OutputFile.isStandardOutput(out)) {
             if (json) {
-                throw wrong(call.texts().say("wrong.one-of", "-o -, --json"));
+                throw amounts().wrong(call.texts().say("wrong.one-of", "-o -, --json"));
             }
             call.out().print(JsonWriter.unsteered(ScenarioWriter.write(scenario)));
             return ExitStatus.DONE;
@@ -113,36 +110,20 @@ final class MeasuredCommand implements Callable<Integer> {
         return new MeterCheck(restV, cellV, coilV, coilOhm, stepV, stepOhm);
     }
 
+    private Amounts amounts() {
+        return new Amounts(call, spec);
+    }
+
     private double milliampereHours() {
-        Parsed parsed = new QuantityParser(call.locale()).parse(capacity, Measure.of(Unit.AMPERE_HOUR, "mAh"));
-        return 1000 * above("--capacity", capacity, parsed);
+        return 1000 * amounts().above("--capacity", capacity, Measure.of(Unit.AMPERE_HOUR, "mAh"));
     }
 
     private double value(String option, String text, Unit unit) {
-        return value(option, new QuantityParser(call.locale()).parse(text, unit));
-    }
-
-    private double value(String option, Parsed parsed) {
-        if (parsed instanceof Parsed.Value value) {
-            return value.amount();
-        }
-        throw wrong(option + ": " + ((Parsed.Refused) parsed).text(call.locale()));
+        return amounts().any(option, text, Measure.of(unit));
     }
 
     private double positive(String option, String text, Unit unit) {
-        return above(option, text, new QuantityParser(call.locale()).parse(text, unit));
-    }
-
-    private double above(String option, String text, Parsed parsed) {
-        double amount = value(option, parsed);
-        if (!(amount > 0)) {
-            throw wrong(call.texts().say("measured.not-above", option, text));
-        }
-        return amount;
-    }
-
-    private ParameterException wrong(String words) {
-        return new ParameterException(spec.commandLine(), words);
+        return amounts().above(option, text, unit);
     }
 
     private String sentence(Measurement.Contradiction which, MeterCheck check) {

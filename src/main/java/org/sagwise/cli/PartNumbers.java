@@ -85,6 +85,7 @@ final class PartNumbers {
 
     private void alloy(Alloy alloy) {
         put("resistivity_uohm_m", milli(milli(alloy.resistivityOhmM(20))));
+        alloy.spreadOhmM().ifPresent(spread -> put("resistivity_spread_uohm_m", milli(milli(spread))));
         put("density_kg_m3", alloy.densityKgPerM3());
         put("specific_heat_J_kgK", alloy.specificHeatJPerKgK());
         put("melting_C", alloy.meltingC());

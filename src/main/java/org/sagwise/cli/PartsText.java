@@ -103,7 +103,7 @@ final class PartsText {
     /** Units that no other room needs. */
     private static String unit(String key) {
         return switch (key) {
-            case "resistivity_uohm_m" -> " µΩ·m";
+            case "resistivity_uohm_m", "resistivity_spread_uohm_m" -> " µΩ·m";
             case "density_kg_m3" -> " kg/m³";
             case "specific_heat_J_kgK" -> " J/(kg·K)";
             default -> "";

@@ -48,6 +48,7 @@ final class CatalogueMaterials {
         Card card = cards.read(fields);
         double resistivityOhmM = fields.positive("resistivity_uohm_m") * MICRO;
         double givenAtC = fields.maybePositive("resistivity_at_C").orElse(TemperatureFactor.REFERENCE_C);
+        OptionalDouble spreadMicro = fields.maybePositive("resistivity_spread_uohm_m");
         List<double[]> table = fields.pairs("factor");
         double density = fields.positive("density_kg_m3");
         double specificHeat = fields.positive("specific_heat_J_kgK");
@@ -55,8 +56,17 @@ final class CatalogueMaterials {
         double emissivity = fields.positive("emissivity");
         return fields.build(() -> {
             TemperatureFactor factor = factor(table);
+            OptionalDouble spreadOhmM =
+                    spreadMicro.stream().map(micro -> micro * MICRO).findFirst();
             return new Alloy(
-                    card, resistivityOhmM / factor.at(givenAtC), factor, density, specificHeat, meltingC, emissivity);
+                    card,
+                    resistivityOhmM / factor.at(givenAtC),
+                    spreadOhmM,
+                    factor,
+                    density,
+                    specificHeat,
+                    meltingC,
+                    emissivity);
         });
     }
 

@@ -53,6 +53,27 @@ public record CoilWinding(CoilWire wire, double wraps, double innerDiameterM, do
         return wire.ohmPerM() * lengthM();
     }
 
+    /**
+     * Resistance at 20 °C (Ω) within which the coil lies, wound as it is of wire as it is sold: from least resistivity
+     * and thickest wire to most and thinnest. Where no source says how far the metal's resistivity spreads, the diameter
+     * alone does.
+     */
+    public Band ohmSpread() {
+        return new Band(ohmOff(-1), ohmOff(1));
+    }
+
+    private double ohmOff(int side) {
+        double thinnerM = side * WireTolerance.withinM(wire.diameterM());
+        double rho = wire.alloy().resistivityOhmM() + side * wire.alloy().spreadOhmM().orElse(0);
+        CoilWire off = new CoilWire(wire.alloy().withResistivity(rho), wire.diameterM() - thinnerM, wire.strands());
+        return new CoilWinding(off, wraps, innerDiameterM, legsM).ohm();
+    }
+
+    /** The same with another number of wraps, above 0. */
+    public CoilWinding withWraps(double others) {
+        return new CoilWinding(wire, others, innerDiameterM, legsM);
+    }
+
     /** Resistance (Ω) at this temperature (°C). */
     public double ohmAt(double temperatureC) {
         return ohm() * wire.alloy().factor().at(temperatureC);

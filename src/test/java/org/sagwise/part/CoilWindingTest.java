@@ -20,6 +20,7 @@ class CoilWindingTest {
     private static final Alloy ALLOY = new Alloy(
             new Card("a", LocalText.same("a"), LocalText.same("a"), Map.of()),
             1.45e-6,
+            OptionalDouble.of(0.07e-6),
             TemperatureFactor.constant(),
             7100,
             480,

@@ -1,0 +1,2 @@
+/** A wound coil, drawn to scale. */
+package org.sagwise.picture.winding;
