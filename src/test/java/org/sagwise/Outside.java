@@ -12,6 +12,7 @@ final class Outside {
     /** Who opens files: those that are given a name by a person or by the system, not by a file. */
     private static final Set<String> OPENERS = Set.of(
             "AtomicFile",
+            "DrawerFile",
             "LessonFolder",
             "LessonProgress",
             "LessonSource",

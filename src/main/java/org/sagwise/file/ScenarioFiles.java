@@ -63,7 +63,7 @@ public final class ScenarioFiles {
         return words.contains("no space left") || words.contains("not enough space") || words.contains("quota");
     }
 
-    private static String reason(IOException e) {
+    static String reason(IOException e) {
         return e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
     }
 }

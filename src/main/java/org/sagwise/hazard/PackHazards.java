@@ -143,6 +143,15 @@ final class PackHazards {
                             parts(CAUTION, "mixed-resistance"),
                             cures(LIKE_CELL)),
                     Hazard.of(
+                            "married-apart",
+                            305,
+                            new Listing(
+                                    "CAUTION",
+                                    "a cell marked as married is used without all of its set, or with another",
+                                    "common practice, no source",
+                                    "keep the set together"),
+                            new MarriedApart()),
+                    Hazard.of(
                             "mixed-resistance",
                             310,
                             new Listing(

@@ -8,6 +8,7 @@ import static org.sagwise.part.key.KeySpec.from;
 import static org.sagwise.part.key.KeySpec.group;
 import static org.sagwise.part.key.KeySpec.optional;
 import static org.sagwise.part.key.KeySpec.required;
+import static org.sagwise.part.key.KeySpec.whole;
 
 import java.util.List;
 import java.util.Optional;
@@ -17,6 +18,7 @@ import org.sagwise.part.key.EffectiveKeys;
 import org.sagwise.part.key.KeyRule;
 import org.sagwise.part.key.KeySpec;
 import org.sagwise.part.key.KeySpec.FlagType;
+import org.sagwise.part.key.KeySpec.TextType;
 import org.sagwise.part.key.KeyTable;
 
 /** A round cell. */
@@ -32,6 +34,9 @@ final class CellKind {
      * sheet of a 2.5 Ah high-drain 18650.
      */
     private static final double USUAL_CHARGE_RATE = 0.5;
+
+    /** What somebody wrote on a cell, or calls a set of married ones. */
+    private static final TextType MARK = new TextType(32);
 
     private static final KeyTable KEYS = KeyTable.of(
                     MODEL,
@@ -67,7 +72,10 @@ final class CellKind {
                     optional("ptc", new FlagType(Optional.of(false))),
                     optional("cid", new FlagType(Optional.of(false))),
                     optional("claimed_A", from(LEAST_A, MOST_A)),
-                    optional("claimed_mAh", from(LEAST_MAH, 1_000_000)))
+                    optional("claimed_mAh", from(LEAST_MAH, 1_000_000)),
+                    optional("mark", MARK).ofPiece(),
+                    optional("married", MARK).ofPiece(),
+                    optional("married_cells", whole(2, 100)).ofPiece())
             .with(
                     KeyRule.modelOr("internal_mohm", "capacity_mAh"),
                     KeyRule.exactlyOne("charge", "rest_V"),

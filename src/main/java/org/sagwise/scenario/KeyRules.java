@@ -16,7 +16,7 @@ import org.sagwise.part.key.KeySpec.TextType;
 import org.sagwise.part.key.Keys;
 
 /** Holds the keys of one object against their table: names, presence, types, ranges. */
-final class KeyRules {
+public final class KeyRules {
 
     /** For objects in which no key names an entry of the catalogue. */
     static final KeyRules WITHOUT_CATALOGUE = new KeyRules(Set.of(), Set.of());
@@ -28,19 +28,22 @@ final class KeyRules {
      * @param models catalogue ids that a {@code model} key may name here
      * @param alloys catalogue ids that an {@code alloy} key may name
      */
-    KeyRules(Set<String> models, Set<String> alloys) {
+    public KeyRules(Set<String> models, Set<String> alloys) {
         this.models = models;
         this.alloys = alloys;
     }
 
-    List<Finding> check(Keys keys, List<KeySpec> specs, String place) {
+    /** Everything that is wrong with the keys of an object that stands at a place. */
+    public List<Finding> check(Keys keys, List<KeySpec> specs, String place) {
         return check(keys, specs, place, specs.stream().map(KeySpec::name).toList());
     }
 
     /**
+     * Everything that is wrong with the keys of an object that stands at a place.
+     *
      * @param known keys that may stand here, checked by the specs or elsewhere
      */
-    List<Finding> check(Keys keys, List<KeySpec> specs, String place, List<String> known) {
+    public List<Finding> check(Keys keys, List<KeySpec> specs, String place, List<String> known) {
         List<Finding> found = new ArrayList<>();
         for (String name : keys.names()) {
             if (found.size() >= ScenarioRules.MOST_FINDINGS) {

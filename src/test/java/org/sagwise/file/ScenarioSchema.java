@@ -134,6 +134,8 @@ final class ScenarioSchema {
             value.putObject("properties");
             fill(value, group.keys(), group.rules(), new ArrayList<>(), old);
             return value;
+        } else if (spec.type() instanceof KeySpec.TextType text) {
+            value.put("type", "string").put("maxLength", text.longest());
         } else {
             value.put("type", "string").put("minLength", 1);
         }

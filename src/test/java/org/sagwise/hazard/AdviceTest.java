@@ -192,6 +192,8 @@ class AdviceTest {
             Map.entry("cell-charged-above-full", "beside charger-too-high, where a charger does it"),
             Map.entry("fuse-too-large.ptc-wire", "so small a one would trip in use; the wire has its own cure"),
             Map.entry("limit-unknown", "somebody must look it up"),
+            Map.entry("married-apart.apart", "where its fellows are is not known"),
+            Map.entry("married-apart.mixed", "where its fellows are is not known"),
             Map.entry("open-circuit.apart", "where it belongs is not known"),
             Map.entry("open-circuit.blocked", "two things block, each in its own way"),
             Map.entry("open-circuit.gap", "where it belongs is not known"),

@@ -177,6 +177,10 @@ final class Examples {
         all.put("mixed-capacity", parallel(1.0, good("A"), good("B").with("capacity_mAh", 3000)));
         all.put("mixed-limit", parallel(1.0, good("A"), good("B").with("limit_A", 15)));
         all.put("mixed-health", parallel(1.0, good("A"), good("B").with("health", 0.7)));
+        all.put("married-apart.apart", single(good("A").with("married", "P1").with("married_cells", 2)));
+        all.put(
+                "married-apart.mixed",
+                parallel(1.0, good("A").with("married", "P1"), good("B").with("mark", "7")));
         all.put("mixed-resistance", parallel(1.0, good("A"), cell("B", 4.2, 60)));
     }
 

@@ -194,6 +194,17 @@ class ThresholdTest {
                 arguments("mixed-capacity", Signal.CAUTION, pair("capacity_mAh", 2624), pair("capacity_mAh", 2626)),
                 arguments("mixed-limit", Signal.CAUTION, pair("limit_A", 21), pair("limit_A", 21.1)),
                 arguments("mixed-health", Signal.CAUTION, pair("health", 0.9), pair("health", 0.89)),
+                arguments(
+                        "married-apart",
+                        Signal.CAUTION,
+                        pairOf(married("A", 2), married("B", 2)),
+                        pairOf(married("A", 2), good("B").with("mark", "7"))),
+                arguments("married-apart", Signal.CAUTION, single(good("A"), 1), single(married("A", 2), 1)),
+                arguments(
+                        "married-apart",
+                        Signal.CAUTION,
+                        pairOf(married("A", 2), good("B")),
+                        pairOf(married("A", 3), good("B"))),
                 arguments("mixed-resistance", Signal.CAUTION, pair("internal_mohm", 30), pair("internal_mohm", 30.1)),
                 arguments(
                         "unequal-charge-in-series",
@@ -204,6 +215,15 @@ class ThresholdTest {
 
     private static Scenario pair(String key, Object value) {
         return parallel(1.0, good("A"), good("B").with(key, value));
+    }
+
+    private static Scenario pairOf(Part one, Part other) {
+        return parallel(1.0, one, other);
+    }
+
+    /** A cell of a married set of some cells. */
+    private static Part married(String id, int cells) {
+        return good(id).with("married", "P1").with("married_cells", cells);
     }
 
     private static Stream<Arguments> wires() {

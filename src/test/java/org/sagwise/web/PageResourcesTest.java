@@ -21,6 +21,8 @@ class PageResourcesTest {
             "cell-section",
             "cli",
             "cli-words",
+            "drawer",
+            "drawer-problems",
             "glossary",
             "handout",
             "health",

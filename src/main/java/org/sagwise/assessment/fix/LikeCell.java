@@ -44,6 +44,6 @@ final class LikeCell implements FixRule {
 
     /** All keys of the model but what makes it this one part. */
     private static Keys like(Part model) {
-        return model.keys().without("id", "kind", "label", Keys.FOREIGN);
+        return model.keys().without("id", "kind", "label", "mark", "married", "married_cells", Keys.FOREIGN);
     }
 }

@@ -45,6 +45,8 @@ record CardRows(Catalogue catalogue, PartKind kind, Supplier<EffectiveKeys> effe
         } else if (spec.type() instanceof KeySpec.CatalogueType type) {
             return Optional.of(new ChoiceRow(
                     spec, titles(entries(type)), new SearchableComboBox<>(), Optional.empty(), change, wording));
+        } else if (spec.type() instanceof KeySpec.TextType) {
+            return Optional.of(new TextRow(spec, "", change, wording));
         }
         return Optional.empty();
     }
