@@ -4,15 +4,15 @@ import java.util.Arrays;
 import org.sagwise.picture.look.Series;
 
 /**
- * A quantity over time. Its arrays are not changed once it is made.
+ * A line: a quantity over time or over another one. Its arrays are not changed once it is made.
  *
  * @param name what it is, for people
  * @param series how its line looks
  * @param weight whether it stands in front
- * @param timeS moments in order, s; two at one time where the quantity jumps
- * @param values its value at each moment, in the unit of its chart; NaN where there is none
+ * @param x moments, s, or places, in order; two at one place where the quantity jumps
+ * @param y its value at each, in the unit of its chart; NaN where there is none
  */
-public record Curve(String name, Series series, Weight weight, double[] timeS, double[] values) {
+public record Curve(String name, Series series, Weight weight, double[] x, double[] y) {
 
     /** How strongly a line is drawn. */
     public enum Weight {
@@ -22,35 +22,35 @@ public record Curve(String name, Series series, Weight weight, double[] timeS, d
     }
 
     public Curve {
-        if (timeS.length != values.length) {
-            throw new IllegalArgumentException(timeS.length + " moments but " + values.length + " values");
+        if (x.length != y.length) {
+            throw new IllegalArgumentException(x.length + " places but " + y.length + " values");
         }
     }
 
     /**
-     * The value at a moment, on the line between its neighbours; where it jumps, the later one.
+     * The value at a place, on the line between its neighbours; where it jumps, the later one.
      *
      * @return NaN outside
      */
-    public double at(double momentS) {
-        if (timeS.length == 0 || momentS < timeS[0] || momentS > timeS[timeS.length - 1]) {
+    public double at(double at) {
+        if (x.length == 0 || at < x[0] || at > x[x.length - 1]) {
             return Double.NaN;
         }
-        int after = firstAfter(momentS);
-        if (after == timeS.length || timeS[after - 1] == momentS) {
-            return values[after - 1];
+        int after = firstAfter(at);
+        if (after == x.length || x[after - 1] == at) {
+            return y[after - 1];
         }
-        double share = (momentS - timeS[after - 1]) / (timeS[after] - timeS[after - 1]);
-        return values[after - 1] + share * (values[after] - values[after - 1]);
+        double share = (at - x[after - 1]) / (x[after] - x[after - 1]);
+        return y[after - 1] + share * (y[after] - y[after - 1]);
     }
 
-    /** Place of the first moment after this one; the number of moments if there is none. */
-    private int firstAfter(double momentS) {
+    /** Index of the first place after this one; the number of places if there is none. */
+    private int firstAfter(double at) {
         int low = 0;
-        int high = timeS.length;
+        int high = x.length;
         while (low < high) {
             int middle = (low + high) >>> 1;
-            if (timeS[middle] <= momentS) {
+            if (x[middle] <= at) {
                 low = middle + 1;
             } else {
                 high = middle;
@@ -60,10 +60,10 @@ public record Curve(String name, Series series, Weight weight, double[] timeS, d
     }
 
     public double least() {
-        return Arrays.stream(values).filter(Double::isFinite).min().orElse(Double.NaN);
+        return Arrays.stream(y).filter(Double::isFinite).min().orElse(Double.NaN);
     }
 
     public double most() {
-        return Arrays.stream(values).filter(Double::isFinite).max().orElse(Double.NaN);
+        return Arrays.stream(y).filter(Double::isFinite).max().orElse(Double.NaN);
     }
 }

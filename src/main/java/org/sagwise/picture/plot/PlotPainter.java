@@ -1,60 +1,64 @@
 package org.sagwise.picture.plot;
 
-import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import java.util.function.DoubleFunction;
 import org.sagwise.picture.geometry.Box;
-import org.sagwise.picture.geometry.Path;
+import org.sagwise.picture.geometry.Oval;
+import org.sagwise.picture.geometry.Point;
 import org.sagwise.picture.look.TextStyle;
 import org.sagwise.picture.look.ThemedPen;
 import org.sagwise.picture.look.Tone;
 import org.sagwise.picture.pen.Align;
-import org.sagwise.picture.pen.Colour;
-import org.sagwise.picture.pen.Stroke;
 
-/** Paints a chart: axes, lines, the moment that is shown and the one that is pointed at. */
+/** Paints a chart: axes, what lies between them, where things stand now and what is pointed at. */
 public final class PlotPainter {
 
-    private static final double GAP = 5;
+    static final double GAP = 5;
+
     private static final double LEAST_TICK_DISTANCE = 2.2;
-    private static final double MAIN_WIDTH = 2;
-    private static final double THIN = 1;
+    private static final double KNOB = 5.5;
 
-    /** Turns up or down for each pixel to the right from which a line is a band. */
-    private static final double BAND_TURNS = 0.33;
-
-    private static final int BAND_ALPHA = 120;
-
-    /**
-     * A curve as it is drawn.
-     *
-     * @param isBand whether it goes up and down so often that its strokes fill an area: dashes
-     *     would only be noise, and what stands behind must show through
-     */
-    private record Line(Curve curve, Path path, boolean isBand) {}
+    /** How near to the present point a hand has to come to take it, pixels. */
+    private static final double REACH = 14;
 
     private final Chart chart;
-    private final Box area;
-    private final PlotScale time;
-    private final PlotScale values;
-    private final PlotWords words;
+    private final Frame frame;
+    private final NameRow names;
+    private final double headRoom;
+    private final PlotScale shades;
 
     /**
      * @param width of the whole picture, pixels
      * @param height of the whole picture, pixels
      */
-    public PlotPainter(Chart chart, PlotWords words, double textScale, double width, double height) {
+    public PlotPainter(Chart chart, double textScale, double width, double height) {
         this.chart = chart;
-        this.words = words;
         double line = TextStyle.SMALL.lineHeight(textScale);
-        double bottom = Math.max(line, height - line - GAP);
-        int rows = (int) Math.max(2, (bottom - line / 2) / (LEAST_TICK_DISTANCE * line));
-        values = chart.values(rows);
-        double left = GAP + widest(values, words.value(), textScale);
-        double right = Math.max(left + 1, width - GAP * 2);
-        area = new Box(left, line / 2, right - left, bottom - line / 2);
-        double timeWidth = TextStyle.SMALL.width(words.time().apply(35_990), textScale) * 1.6;
-        time = PlotScale.ofTime(chart.endS(), (int) Math.max(1, area.width() / timeWidth));
+        names = NameRow.of(chart, textScale, width - 2 * GAP);
+        headRoom = names.height() + (chart.y().title().isEmpty() ? 0 : line);
+        double top = headRoom + line / 2;
+        double foot = line + GAP + (chart.x().title().isEmpty() ? 0 : line);
+        double bottom = Math.max(top + 1, height - foot);
+        int rows = (int) Math.max(2, (bottom - top) / (LEAST_TICK_DISTANCE * line));
+        PlotScale up = chart.yScale(rows);
+        shades = chart.field().map(field -> field.scale(Math.min(8, rows + 1))).orElse(up);
+        double left = GAP + widest(up, chart.y().tick(), textScale);
+        double right = width
+                - GAP * 2
+                - chart.field().map(it -> shadeRoom(it, textScale)).orElse(0.0);
+        Box area = Box.between(left, top, Math.max(left + 1, right), bottom);
+        frame = new Frame(area, chart.xScale((int) Math.max(1, area.width() / tickWidth(textScale))), up);
+    }
+
+    private double tickWidth(double textScale) {
+        if (chart.x().reach() == Axis.Reach.TIME) {
+            return TextStyle.SMALL.width(chart.x().tick().apply(35_990), textScale) * 1.6;
+        }
+        return GAP + 1.25 * widest(chart.xScale(5), chart.x().tick(), textScale);
+    }
+
+    private double shadeRoom(Field field, double textScale) {
+        return FieldPainter.BAR + 4 * GAP + widest(shades, field.of().tick(), textScale);
     }
 
     private static double widest(PlotScale scale, DoubleFunction<String> word, double textScale) {
@@ -64,68 +68,105 @@ public final class PlotPainter {
                 .orElse(0);
     }
 
-    /** The moment under a place of the picture, s; empty outside the axes. */
-    public OptionalDouble momentAt(double x) {
-        double share = (x - area.x()) / area.width();
-        return share < -0.02 || share > 1.02
-                ? OptionalDouble.empty()
-                : OptionalDouble.of(Math.max(0, Math.min(chart.endS(), time.valueAt(share))));
+    /** What lies under a place of the picture, in the values of the axes; empty outside of them. */
+    public Optional<Point> at(double x, double y) {
+        double across = (x - frame.area().x()) / frame.area().width();
+        if (across < -0.02 || across > 1.02) {
+            return Optional.empty();
+        }
+        return Optional.of(new Point(within(frame.valueAtX(x), frame.across()), within(frame.valueAtY(y), frame.up())));
     }
 
-    public void paint(ThemedPen pen, double nowS, OptionalDouble pointedS) {
-        grid(pen);
-        pen.clipped(area, () -> {
-            draw(pen, Curve.Weight.BESIDE);
-            draw(pen, Curve.Weight.MAIN);
-        });
-        if (chart.endS() > 0) {
-            upright(pen, nowS, 1.5);
-            pointedS.ifPresent(moment -> dashed(pen, moment));
-        }
+    private static double within(double value, PlotScale scale) {
+        return Math.max(scale.from(), Math.min(scale.to(), value));
+    }
+
+    /** Whether a hand at a place of the picture would take the present point. */
+    public boolean isNear(Point now, double x, double y) {
+        Point point = chart.standing(now);
+        return Math.abs(frame.x(point.x()) - x) < REACH
+                && (chart.field().isEmpty() || Math.abs(frame.y(point.y()) - y) < REACH);
     }
 
     /**
-     * Bands first, the first curve in front; then lines, so that the dashes of a later one lie on a
-     * whole earlier one and both are seen.
+     * Paints it all.
+     *
+     * @param now where things stand, in the values of the axes; its y may be NaN for a point on the
+     *     first line
+     * @param pointed what is pointed at
      */
-    private void draw(ThemedPen pen, Curve.Weight weight) {
-        List<Line> lines = chart.curves().stream()
-                .filter(curve -> curve.weight() == weight)
-                .map(this::line)
-                .toList();
-        for (int i = lines.size() - 1; i >= 0; i--) {
-            if (lines.get(i).isBand()) {
-                stroke(pen, lines.get(i));
-            }
-        }
-        lines.stream().filter(line -> !line.isBand()).forEach(line -> stroke(pen, line));
+    public void paint(ThemedPen pen, Optional<Point> now, Optional<Point> pointed) {
+        chart.field().ifPresent(field -> new FieldPainter(field, shades, frame).paint(pen));
+        grid(pen);
+        names.paint(pen);
+        pen.clipped(frame.area(), () -> new LinePainter(chart, frame).paint(pen));
+        new MarkPainter(chart, frame).paint(pen);
+        now.filter(point -> frame.across().holds(point.x())).ifPresent(point -> now(pen, point));
+        pointed.ifPresent(point -> pointed(pen, point));
     }
 
-    private void stroke(ThemedPen pen, Line line) {
-        Curve curve = line.curve();
-        Colour colour = curve.series().colour();
-        pen.stroke(
-                line.path(),
-                line.isBand() ? colour.withAlpha(BAND_ALPHA) : colour,
-                line.isBand() || curve.weight() == Curve.Weight.BESIDE
-                        ? Stroke.blunt(THIN)
-                        : curve.series().stroke(MAIN_WIDTH));
+    private void now(ThemedPen pen, Point now) {
+        Box area = frame.area();
+        double x = frame.x(now.x());
+        if (chart.x().reach() == Axis.Reach.TIME) {
+            if (chart.x().most() > 0) {
+                pen.line(x, area.y(), x, area.bottom(), Tone.INK, 1.5);
+            }
+            return;
+        }
+        Point standing = chart.standing(now);
+        double y = Math.max(area.y(), Math.min(area.bottom(), frame.y(standing.y())));
+        if (Double.isNaN(y)) {
+            pen.drawDashed(line(x, area.y(), x, area.bottom()), Tone.SAG, 1.5, 3, 3);
+            return;
+        }
+        pen.drawDashed(line(x, y, x, area.bottom()), Tone.SAG, 1, 3, 3);
+        pen.drawDashed(line(area.x(), y, x, y), Tone.SAG, 1, 3, 3);
+        pen.shape(Oval.circle(x, y, KNOB), Tone.SAG, Tone.PAPER, 1.5);
+    }
+
+    private void pointed(ThemedPen pen, Point point) {
+        Box area = frame.area();
+        boolean isTime = chart.x().reach() == Axis.Reach.TIME;
+        if (isTime && !(chart.x().most() > 0)) {
+            return;
+        }
+        double x = frame.x(point.x());
+        pen.drawDashed(line(x, area.y(), x, area.bottom()), Tone.INK, 1, 4, 3);
+        if (chart.field().isPresent()) {
+            double y = frame.y(point.y());
+            pen.drawDashed(line(area.x(), y, area.right(), y), Tone.INK, 1, 4, 3);
+        }
+    }
+
+    private static org.sagwise.picture.geometry.Line line(double x1, double y1, double x2, double y2) {
+        return new org.sagwise.picture.geometry.Line(x1, y1, x2, y2);
     }
 
     private void grid(ThemedPen pen) {
+        Box area = frame.area();
+        double lineHeight = TextStyle.SMALL.lineHeight(pen.textScale());
         double textDrop = TextStyle.SMALL.size() * pen.textScale() * 0.35;
-        for (double tick : values.ticks()) {
-            double y = y(tick);
-            pen.line(area.x(), y, area.right(), y, Tone.PAPER_EDGE, 0.7);
-            pen.text(words.value().apply(tick), area.x() - GAP, y + textDrop, TextStyle.SMALL, Tone.MUTED, Align.RIGHT);
+        for (double tick : frame.up().ticks()) {
+            double y = frame.y(tick);
+            if (chart.field().isEmpty()) {
+                pen.line(area.x(), y, area.right(), y, Tone.PAPER_EDGE, 0.7);
+            }
+            pen.text(
+                    chart.y().tick().apply(tick),
+                    area.x() - GAP,
+                    y + textDrop,
+                    TextStyle.SMALL,
+                    Tone.MUTED,
+                    Align.RIGHT);
         }
-        double foot = area.bottom() + TextStyle.SMALL.lineHeight(pen.textScale()) * 0.95;
-        for (double tick : time.ticks()) {
-            double x = x(tick);
+        double foot = area.bottom() + lineHeight * 0.95;
+        for (double tick : frame.across().ticks()) {
+            double x = frame.x(tick);
             pen.line(x, area.bottom(), x, area.bottom() + GAP / 2, Tone.MUTED, 1);
             boolean atEdge = x > area.right() - GAP * 3;
             pen.text(
-                    words.time().apply(tick),
+                    chart.x().tick().apply(tick),
                     x,
                     foot,
                     TextStyle.SMALL,
@@ -133,43 +174,21 @@ public final class PlotPainter {
                     atEdge ? Align.RIGHT : Align.MIDDLE);
         }
         pen.line(area.x(), area.bottom(), area.right(), area.bottom(), Tone.MUTED, 1);
-    }
-
-    private Line line(Curve curve) {
-        Path.Builder path = new Path.Builder();
-        int turns = 0;
-        double way = 0;
-        double before = Double.NaN;
-        for (Thinning.Point point : Thinning.of(curve, (int) Math.max(1, area.width()))) {
-            double y = y(point.value());
-            if (Double.isFinite(y) && Double.isFinite(before)) {
-                path.lineTo(x(point.timeS()), y);
-                if (Math.abs(y - before) > 1) {
-                    turns += (y - before) * way < 0 ? 1 : 0;
-                    way = y - before;
-                }
-            } else if (Double.isFinite(y)) {
-                path.moveTo(x(point.timeS()), y);
-            }
-            before = y;
-        }
-        return new Line(curve, path.build(), turns > BAND_TURNS * area.width());
-    }
-
-    private void upright(ThemedPen pen, double momentS, double width) {
-        pen.line(x(momentS), area.y(), x(momentS), area.bottom(), Tone.INK, width);
-    }
-
-    private void dashed(ThemedPen pen, double momentS) {
-        double x = x(momentS);
-        pen.drawDashed(new org.sagwise.picture.geometry.Line(x, area.y(), x, area.bottom()), Tone.INK, 1, 4, 3);
-    }
-
-    private double x(double momentS) {
-        return area.x() + time.share(momentS) * area.width();
-    }
-
-    private double y(double value) {
-        return area.bottom() - values.share(value) * area.height();
+        pen.textWithin(
+                chart.y().title(),
+                GAP,
+                headRoom - 0.25 * lineHeight,
+                area.right() - GAP,
+                TextStyle.SMALL_BOLD,
+                Tone.INK,
+                Align.LEFT);
+        pen.textWithin(
+                chart.x().title(),
+                area.right(),
+                foot + lineHeight,
+                area.right() - GAP,
+                TextStyle.SMALL_BOLD,
+                Tone.INK,
+                Align.RIGHT);
     }
 }

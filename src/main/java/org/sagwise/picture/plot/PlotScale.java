@@ -39,6 +39,16 @@ public record PlotScale(double from, double to, List<Double> ticks) {
         return new PlotScale(from, to, ticks(from, to, roundStep((to - from) / most)));
     }
 
+    /**
+     * A scale from one value to another.
+     *
+     * @param to above {@code from}, or one tenth of it is added
+     */
+    public static PlotScale ofRange(double from, double to, int most) {
+        double end = to > from ? to : from + Math.max(Math.abs(from) / 10, 1e-9);
+        return new PlotScale(from, end, ticks(from, end, roundStep((end - from) / Math.max(1, most))));
+    }
+
     /** A scale of time from the start to {@code endS}. */
     public static PlotScale ofTime(double endS, int most) {
         double to = Math.max(endS, 1);
@@ -63,6 +73,11 @@ public record PlotScale(double from, double to, List<Double> ticks) {
             ticks.add(k * step);
         }
         return ticks;
+    }
+
+    /** Whether a value lies between the ends. */
+    public boolean holds(double value) {
+        return value >= from && value <= to;
     }
 
     /** Place of a value between the ends, 0 to 1. */

@@ -1,2 +1,2 @@
-/** Plots of curves: scales, thinning and their painter. */
+/** Plots: curves, bands, limits, points and fields over axes, and the painter of them all. */
 package org.sagwise.picture.plot;

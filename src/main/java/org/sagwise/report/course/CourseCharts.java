@@ -5,9 +5,11 @@ import java.util.List;
 import java.util.Set;
 import org.sagwise.part.PartKind;
 import org.sagwise.picture.look.Series;
+import org.sagwise.picture.plot.Axis;
 import org.sagwise.picture.plot.Chart;
 import org.sagwise.picture.plot.Curve;
 import org.sagwise.picture.plot.Curve.Weight;
+import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.reading.Bench;
 import org.sagwise.run.CellMoment;
 import org.sagwise.run.CoilMoment;
@@ -67,7 +69,13 @@ public final class CourseCharts {
                 addCoil(quantity, part, place, curves);
             }
         }
-        return new Chart(curves, quantity.leastSpan(), endS);
+        QuantityFormat format = QuantityFormat.forPeople(texts.locale());
+        Axis values = Axis.around(
+                "",
+                quantity.leastSpan(),
+                value -> quantity.tick(value, format),
+                value -> quantity.print(value, format));
+        return Chart.of(Axis.time(endS, texts::shortTime), values).curves(curves);
     }
 
     private void addCell(Quantity quantity, Part cell, int place, List<Curve> curves) {

@@ -61,12 +61,12 @@ public enum Quantity {
     }
 
     /** A value as it is read off. */
-    public String print(double value, QuantityFormat format) {
+    String print(double value, QuantityFormat format) {
         return format.print(value, unit);
     }
 
     /** A round value at an axis. */
-    public String tick(double value, QuantityFormat format) {
+    String tick(double value, QuantityFormat format) {
         return format.print(value, scale, Digits.atMostDecimals(2));
     }
 }

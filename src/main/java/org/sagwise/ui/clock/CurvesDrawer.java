@@ -2,7 +2,6 @@ package org.sagwise.ui.clock;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
@@ -16,6 +15,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import org.sagwise.picture.geometry.Point;
 import org.sagwise.picture.plot.Chart;
 import org.sagwise.report.course.ClockTexts;
 import org.sagwise.report.course.CourseCharts;
@@ -41,7 +41,7 @@ public final class CurvesDrawer extends VBox {
     private final List<QuantityPlot> plots;
     private final Label moment = new Label();
     private final Label nothing = new Label();
-    private final ObjectProperty<OptionalDouble> pointed = new SimpleObjectProperty<>(OptionalDouble.empty());
+    private final ObjectProperty<Optional<Point>> pointed = new SimpleObjectProperty<>(Optional.empty());
     private Optional<CourseCharts> charts = Optional.empty();
     private long nextNs = Long.MIN_VALUE;
 
@@ -137,7 +137,7 @@ public final class CurvesDrawer extends VBox {
     }
 
     private void tellMoment() {
-        double at = pointed.get().orElse(clock.nowProperty().get().timeS());
+        double at = pointed.get().map(Point::x).orElse(clock.nowProperty().get().timeS());
         moment.setText(texts.word("curves.at", texts.time(at)));
     }
 }

@@ -6,6 +6,7 @@ import javafx.scene.layout.VBox;
 import org.sagwise.interaction.Selection;
 import org.sagwise.ui.kit.ColumnScroll;
 import org.sagwise.ui.kit.Subscriptions;
+import org.sagwise.ui.settings.LooksModel;
 import org.sagwise.ui.text.Wording;
 import org.sagwise.ui.workbench.Workbench;
 
@@ -14,15 +15,17 @@ public final class CardPage extends ColumnScroll {
 
     private final Workbench work;
     private final Wording wording;
+    private final CurvePlot curve;
     private final VBox content = new VBox();
     private final Label none = new Label();
     private Optional<PartCard> part = Optional.empty();
     private Optional<LinkCard> link = Optional.empty();
 
-    public CardPage(Workbench work, Wording wording, Subscriptions subscriptions) {
+    public CardPage(Workbench work, LooksModel looks, Wording wording, Subscriptions subscriptions) {
         super(subscriptions, "card-page");
         this.work = work;
         this.wording = wording;
+        this.curve = new CurvePlot(looks, wording, subscriptions);
         setId("card");
         none.setText(wording.say("card.none"));
         none.setWrapText(true);
@@ -54,7 +57,7 @@ public final class CardPage extends ColumnScroll {
         } else if (oneLink.isPresent() && link.map(LinkCard::link).equals(oneLink)) {
             link.get().refresh();
         } else {
-            part = onePart.flatMap(work.bench().scenario()::part).map(each -> new PartCard(work, each, wording));
+            part = onePart.flatMap(work.bench().scenario()::part).map(each -> new PartCard(work, each, curve, wording));
             link = oneLink.map(at -> new LinkCard(work, at, wording));
             content.getChildren().setAll(none);
             part.ifPresent(card -> content.getChildren().setAll(card));

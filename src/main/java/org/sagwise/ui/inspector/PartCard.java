@@ -46,11 +46,14 @@ final class PartCard extends VBox {
     private final HealthLines health;
     private final Button reset = new Button();
 
-    PartCard(Workbench work, Part part, Wording wording) {
+    /**
+     * @param curve where the curve of a cell is shown, of whichever card is open
+     */
+    PartCard(Workbench work, Part part, CurvePlot curve, Wording wording) {
         this.work = work;
         this.id = part.id();
         this.wording = wording;
-        this.curve = new CurvePlot(wording);
+        this.curve = curve;
         this.health = new HealthLines(work.bench(), wording);
         getStyleClass().add("part-card");
         Catalogue catalogue = work.bench().assessment().bench().catalogue();

@@ -24,6 +24,7 @@ import org.sagwise.report.picture.PictureFormat;
 import org.sagwise.report.picture.PictureSize;
 import org.sagwise.scenario.Press;
 import org.sagwise.ui.kit.ChoiceDialog;
+import org.sagwise.ui.kit.Exports;
 import org.sagwise.ui.kit.LatestTask;
 import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.text.Wording;

@@ -19,6 +19,7 @@ import org.sagwise.report.post.PostFormat;
 import org.sagwise.text.Signs;
 import org.sagwise.ui.kit.ChoiceDialog;
 import org.sagwise.ui.kit.CopyBoard;
+import org.sagwise.ui.kit.Exports;
 import org.sagwise.ui.kit.LatestTask;
 import org.sagwise.ui.text.Wording;
 

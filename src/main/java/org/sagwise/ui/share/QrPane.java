@@ -18,6 +18,7 @@ import org.sagwise.file.ShareText;
 import org.sagwise.report.picture.PictureFormat;
 import org.sagwise.report.picture.QrPicture;
 import org.sagwise.scenario.Scenario;
+import org.sagwise.ui.kit.Exports;
 import org.sagwise.ui.kit.LatestTask;
 import org.sagwise.ui.text.Wording;
 

@@ -21,6 +21,7 @@ import org.sagwise.ui.document.BenchModel;
 import org.sagwise.ui.document.Documents;
 import org.sagwise.ui.kit.CopyBoard;
 import org.sagwise.ui.kit.Dialogs;
+import org.sagwise.ui.kit.Exports;
 import org.sagwise.ui.kit.LatestTask;
 import org.sagwise.ui.kit.SideWindows;
 import org.sagwise.ui.kit.Subscriptions;

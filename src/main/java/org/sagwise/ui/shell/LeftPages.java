@@ -49,7 +49,7 @@ final class LeftPages {
         this.wording = wording;
         this.subscriptions = subscriptions;
         column = new LeftColumn(leave, wording);
-        card = new CardPage(models.bench().work(), wording, subscriptions);
+        card = new CardPage(models.bench().work(), models.shown().looks(), wording, subscriptions);
         shelf = new ShelfColumn(models.offers().stock(), models.bench().work(), wording, subscriptions);
         column.add(Page.SHELF, shelf);
         column.add(Page.CARD, card);

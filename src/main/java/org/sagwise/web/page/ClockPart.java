@@ -1,13 +1,13 @@
 package org.sagwise.web.page;
 
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Collectors;
+import org.sagwise.picture.geometry.Point;
 import org.sagwise.picture.look.ThemedPen;
 import org.sagwise.picture.plot.Chart;
 import org.sagwise.picture.plot.Curve;
 import org.sagwise.picture.plot.PlotPainter;
-import org.sagwise.picture.plot.PlotWords;
 import org.sagwise.report.course.ClockTexts;
 import org.sagwise.report.course.CourseCharts;
 import org.sagwise.report.course.HaltWords;
@@ -133,36 +133,26 @@ final class ClockPart implements PagePart {
         double width = Math.max(260, curves.getClientWidth());
         for (Quantity quantity : Quantity.values()) {
             Chart chart = charts.of(quantity, Set.of());
-            PlotWords axes =
-                    new PlotWords(value -> quantity.tick(value, view.words().numbers()), words::shortTime);
             SvgPen pen = new SvgPen(2);
-            new PlotPainter(chart, axes, 1, width, HEIGHT)
+            new PlotPainter(chart, 1, width, HEIGHT)
                     .paint(
                             new ThemedPen(pen, view.theme(), 1),
-                            view.bench().now().timeS(),
-                            OptionalDouble.empty());
+                            Optional.of(new Point(view.bench().now().timeS(), Double.NaN)),
+                            Optional.empty());
             String title = words.word("curves." + quantity.name().toLowerCase(java.util.Locale.ROOT));
             Tag figure = Dom.tag(
                     "figure",
                     "",
-                    Dom.tag("figcaption", "", title + "  " + values(chart, quantity)),
+                    Dom.tag("figcaption", "", title + "  " + values(chart)),
                     Dom.svg(pen.svg((int) width, HEIGHT, " aria-hidden=\"true\"", "")));
             curves.appendChild(figure);
         }
     }
 
-    private String values(Chart chart, Quantity quantity) {
-        StringBuilder values = new StringBuilder();
-        for (Curve curve : chart.curves()) {
-            if (curve.weight() == Curve.Weight.MAIN) {
-                values.append(curve.name())
-                        .append(' ')
-                        .append(quantity.print(
-                                curve.at(view.bench().now().timeS()),
-                                view.words().numbers()))
-                        .append("   ");
-            }
-        }
-        return values.toString().strip();
+    private String values(Chart chart) {
+        return chart.told(view.bench().now().timeS()).stream()
+                .filter(told -> told.curve().weight() == Curve.Weight.MAIN)
+                .map(told -> told.curve().name() + " " + told.text())
+                .collect(Collectors.joining("   "));
     }
 }

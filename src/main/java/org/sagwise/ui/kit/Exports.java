@@ -1,4 +1,4 @@
-package org.sagwise.ui.share;
+package org.sagwise.ui.kit;
 
 import java.io.File;
 import java.nio.file.Path;
@@ -11,7 +11,7 @@ import org.sagwise.file.ScenarioFiles;
 import org.sagwise.ui.text.Wording;
 
 /** Saves what is exported where a person says. */
-final class Exports {
+public final class Exports {
 
     private final Wording wording;
     private final Optional<Path> folder;
@@ -19,7 +19,7 @@ final class Exports {
     /**
      * @param folder where to begin
      */
-    Exports(Wording wording, Optional<Path> folder) {
+    public Exports(Wording wording, Optional<Path> folder) {
         this.wording = wording;
         this.folder = folder;
     }
@@ -31,7 +31,7 @@ final class Exports {
      * @param ending of the file's name, without the dot
      * @return what to say about it; empty if the person thought better
      */
-    Optional<String> save(Window window, String title, String ending, byte[] bytes) {
+    public Optional<String> save(Window window, String title, String ending, byte[] bytes) {
         FileChooser chooser = new FileChooser();
         chooser.setTitle(wording.say("export.save.title"));
         chooser.setInitialFileName(name(title) + "." + ending);
@@ -43,7 +43,7 @@ final class Exports {
                 .map(path -> write(path, bytes));
     }
 
-    String write(Path path, byte[] bytes) {
+    public String write(Path path, byte[] bytes) {
         return ScenarioFiles.save(path, bytes) instanceof Saved.Failed failed
                 ? failed.problem().text(wording.locale())
                 : wording.say("export.saved", path.getFileName());

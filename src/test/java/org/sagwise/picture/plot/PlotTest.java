@@ -1,4 +1,4 @@
-package org.sagwise.ui.clock;
+package org.sagwise.picture.plot;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -12,9 +12,6 @@ import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
 import org.junit.jupiter.api.Test;
 import org.sagwise.picture.look.Series;
-import org.sagwise.picture.plot.Curve;
-import org.sagwise.picture.plot.PlotScale;
-import org.sagwise.picture.plot.Thinning;
 
 /** Reading curves off, thinning them, and where axes are marked. */
 class PlotTest {
@@ -59,9 +56,9 @@ class PlotTest {
                 curve.least(),
                 points.stream().mapToDouble(Thinning.Point::value).min().orElse(0));
         for (int i = 1; i < points.size(); i++) {
-            assertTrue(points.get(i).timeS() > points.get(i - 1).timeS());
+            assertTrue(points.get(i).x() > points.get(i - 1).x());
         }
-        assertEquals(timeS[timeS.length - 1], points.get(points.size() - 1).timeS());
+        assertEquals(timeS[timeS.length - 1], points.get(points.size() - 1).x());
     }
 
     @Test

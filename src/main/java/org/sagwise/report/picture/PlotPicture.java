@@ -1,0 +1,66 @@
+package org.sagwise.report.picture;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.sagwise.hazard.Notices;
+import org.sagwise.picture.geometry.Box;
+import org.sagwise.picture.geometry.Point;
+import org.sagwise.picture.look.TextStyle;
+import org.sagwise.picture.look.Theme;
+import org.sagwise.picture.look.ThemedPen;
+import org.sagwise.picture.look.Tone;
+import org.sagwise.picture.look.WordWrap;
+import org.sagwise.picture.pen.Align;
+import org.sagwise.picture.pen.Pen;
+import org.sagwise.picture.plot.Chart;
+import org.sagwise.picture.plot.PlotPainter;
+
+/**
+ * A plot as a picture: its title, what the window shows, and the notice that this is a teaching
+ * model. Needs no display.
+ *
+ * @param title what it is about
+ * @param chart what it shows
+ * @param now where things stand, in the values of the axes
+ */
+public record PlotPicture(String title, Chart chart, Optional<Point> now) {
+
+    private static final double USUAL_WIDTH = 800;
+    private static final double EDGE = 16;
+
+    /** Writes it in a theme; the stream is not closed. */
+    public void write(PictureFormat format, Locale locale, Theme theme, PictureSize size, OutputStream out)
+            throws IOException {
+        double zoom = size.width() / USUAL_WIDTH;
+        Sheet sheet = surface -> {
+            ThemedPen pen = new ThemedPen(surface, theme, 1);
+            pen.scaled(zoom, 0, 0, () -> page(surface, pen, locale, size.height() / zoom));
+        };
+        BenchPicture.write(sheet, title, format, locale, size, out);
+    }
+
+    private void page(Pen surface, ThemedPen pen, Locale locale, double height) {
+        double inner = USUAL_WIDTH - 2 * EDGE;
+        pen.fill(new Box(0, 0, USUAL_WIDTH, height), Tone.PAPER);
+        double y = EDGE;
+        for (String text : WordWrap.lines(title, TextStyle.HEADLINE, inner)) {
+            y += TextStyle.HEADLINE.lineHeight(1);
+            pen.text(text, EDGE, y - 4, TextStyle.HEADLINE, Tone.INK, Align.LEFT);
+        }
+        List<String> notice = WordWrap.lines(Notices.exportLine(locale), TextStyle.SMALL, inner);
+        double line = TextStyle.SMALL.lineHeight(1);
+        double foot = height - notice.size() * line - EDGE;
+        double top = y + EDGE / 2;
+        PlotPainter plot = new PlotPainter(chart, 1, inner, foot - EDGE / 2 - top);
+        pen.within(EDGE, top, 0, () -> plot.paint(new ThemedPen(surface, pen.theme(), 1), now, Optional.empty()));
+        pen.line(EDGE, foot, USUAL_WIDTH - EDGE, foot, Tone.PAPER_EDGE, 1);
+        double base = foot + 4 + 0.8 * line;
+        for (String text : notice) {
+            pen.text(text, EDGE, base, TextStyle.SMALL, Tone.INK, Align.LEFT);
+            base += line;
+        }
+    }
+}

@@ -1,0 +1,2 @@
+/** A plot in the window: read off by hand and keyboard, and saved as a picture or a table. */
+package org.sagwise.ui.plot;
