@@ -113,8 +113,9 @@ final class WindCommand implements Callable<Integer> {
         Optional<PictureFormat> format = out == null ? Optional.empty() : Optional.of(format(amounts));
         WoundWords words = new WoundWords(call.format());
         OptionalDouble wantedOhm = wantedOhm(amounts, atV);
-        Optional<WholeWraps.Answer> answer =
-                wantedOhm.stream().mapToObj(ohm -> WholeWraps.of(wire, innerM, legsM, ohm)).findFirst();
+        Optional<WholeWraps.Answer> answer = wantedOhm.stream()
+                .mapToObj(ohm -> WholeWraps.of(wire, innerM, legsM, ohm))
+                .findFirst();
         if (answer.isPresent() && !(answer.get() instanceof WholeWraps.Answer.Found)) {
             call.problem(words.refused(answer.get(), wantedOhm.getAsDouble()));
             return ExitStatus.WRONG;

@@ -16,23 +16,22 @@ final class WindJson {
     private WindJson() {}
 
     static void write(
-            CallContext call,
-            WoundCoil coil,
-            OptionalDouble wantedOhm,
-            Optional<WholeWraps.Answer.Found> found) {
-        JsonWriter.write(call.out(), call.signs(), json -> json.object(() -> {
-            json.number("wanted_ohm", wantedOhm.orElse(Double.NaN));
-            json.number(
-                    "exact_wraps", found.map(WholeWraps.Answer.Found::exactly).orElse(Double.NaN));
-            keys(json, coil);
-            json.objects(
-                    "beside",
-                    found.map(WholeWraps.Answer.Found::beside).orElse(List.of()),
-                    other -> {
-                        json.number("wraps", other.wraps());
-                        json.number("ohm", other.ohm());
-                    });
-        }));
+            CallContext call, WoundCoil coil, OptionalDouble wantedOhm, Optional<WholeWraps.Answer.Found> found) {
+        JsonWriter.write(
+                call.out(),
+                call.signs(),
+                json -> json.object(() -> {
+                    json.number("wanted_ohm", wantedOhm.orElse(Double.NaN));
+                    json.number(
+                            "exact_wraps",
+                            found.map(WholeWraps.Answer.Found::exactly).orElse(Double.NaN));
+                    keys(json, coil);
+                    json.objects(
+                            "beside", found.map(WholeWraps.Answer.Found::beside).orElse(List.of()), other -> {
+                                json.number("wraps", other.wraps());
+                                json.number("ohm", other.ohm());
+                            });
+                }));
     }
 
     private static void keys(JsonWriter json, WoundCoil coil) {

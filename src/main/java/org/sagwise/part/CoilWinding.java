@@ -64,7 +64,8 @@ public record CoilWinding(CoilWire wire, double wraps, double innerDiameterM, do
 
     private double ohmOff(int side) {
         double thinnerM = side * WireTolerance.withinM(wire.diameterM());
-        double rho = wire.alloy().resistivityOhmM() + side * wire.alloy().spreadOhmM().orElse(0);
+        double rho = wire.alloy().resistivityOhmM()
+                + side * wire.alloy().spreadOhmM().orElse(0);
         CoilWire off = new CoilWire(wire.alloy().withResistivity(rho), wire.diameterM() - thinnerM, wire.strands());
         return new CoilWinding(off, wraps, innerDiameterM, legsM).ohm();
     }

@@ -41,14 +41,17 @@ class WindTest {
                         "--of",
                         "inr18650-2500-20A; coil fecral-25-5 24awg 8 wraps on 3 mm legs 10 mm")
                 .json();
-        assertEquals(
-                bench.at("/coils/0/ohm").doubleValue(), wound.get("ohm").doubleValue(), 1e-12);
+        assertEquals(bench.at("/coils/0/ohm").doubleValue(), wound.get("ohm").doubleValue(), 1e-12);
     }
 
     @Test
     void wind_thereAndBack_areTheSameWraps() {
-        double ohm = call("wind --wraps 7 --awg 28 --strands 2 --json").json().get("ohm").doubleValue();
-        JsonNode back = call("wind --ohm " + ohm + " --awg 28 --strands 2 --json").json();
+        double ohm = call("wind --wraps 7 --awg 28 --strands 2 --json")
+                .json()
+                .get("ohm")
+                .doubleValue();
+        JsonNode back =
+                call("wind --ohm " + ohm + " --awg 28 --strands 2 --json").json();
         assertEquals(7, back.get("wraps").doubleValue());
         assertEquals(7, back.get("exact_wraps").doubleValue(), 1e-9);
     }
@@ -56,7 +59,9 @@ class WindTest {
     @Test
     void wind_toPicture_drawsIt() throws IOException {
         Path out = folder.resolve("coil.svg");
-        assertEquals(0, Cli.call("wind", "--watts=30", "--awg=26", "-o", out.toString()).status());
+        assertEquals(
+                0,
+                Cli.call("wind", "--watts=30", "--awg=26", "-o", out.toString()).status());
         assertTrue(Files.readString(out).contains("to scale"));
     }
 

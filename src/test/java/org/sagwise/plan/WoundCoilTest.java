@@ -50,13 +50,25 @@ class WoundCoilTest {
      */
     @ParameterizedTest
     @CsvSource({
-        "21, 0.3581", "22, 0.4513", "23, 0.5693", "24, 0.7178", "25, 0.9051", "26, 1.141", "27, 1.440", "28, 1.815",
-        "29, 2.287", "31, 3.638", "32, 4.588", "34, 7.297", "36, 11.60", "38, 18.45", "40, 29.32"
+        "21, 0.3581",
+        "22, 0.4513",
+        "23, 0.5693",
+        "24, 0.7178",
+        "25, 0.9051",
+        "26, 1.141",
+        "27, 1.440",
+        "28, 1.815",
+        "29, 2.287",
+        "31, 3.638",
+        "32, 4.588",
+        "34, 7.297",
+        "36, 11.60",
+        "38, 18.45",
+        "40, 29.32"
     })
     void ohmPerM_germanSilverByGauge_followsTheOldWireTable(int gauge, double ohmPerFoot) {
-        double byGauge = 2.883
-                * new Gauge(30).size().areaM2()
-                / new Gauge(gauge).size().areaM2();
+        double byGauge =
+                2.883 * new Gauge(30).size().areaM2() / new Gauge(gauge).size().areaM2();
 
         assertEquals(ohmPerFoot, byGauge, 0.002 * ohmPerFoot);
     }

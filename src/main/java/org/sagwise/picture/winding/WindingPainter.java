@@ -85,8 +85,7 @@ public final class WindingPainter {
         double radius = 0.5 * (coreMm + wireMm) * perMm;
         legs(left + 0.5 * wire, left + width - 0.5 * wire, middle, radius, wire);
         if (drawn > MOST_DRAWN) {
-            pen.plate(
-                    new Box(left, middle - radius, width, 2 * radius), 0.5 * wire, Tone.METAL_DARK, Tone.EDGE, 0.8);
+            pen.plate(new Box(left, middle - radius, width, 2 * radius), 0.5 * wire, Tone.METAL_DARK, Tone.EDGE, 0.8);
             return;
         }
         double lean = Math.min(0.5 * pitch, 0.5 * wire);
@@ -156,8 +155,7 @@ public final class WindingPainter {
         pen.line(x, y, x + length, y, Tone.INK, 2);
         pen.line(x, y - 5, x, y + 5, Tone.INK, 2);
         pen.line(x + length, y - 5, x + length, y + 5, Tone.INK, 2);
-        pen.text(
-                mm(mm) + ", " + say("scale"), x + length + 10, y + 4, TextStyle.SMALL, Tone.INK, Align.LEFT);
+        pen.text(mm(mm) + ", " + say("scale"), x + length + 10, y + 4, TextStyle.SMALL, Tone.INK, Align.LEFT);
         if (coil.legsM() > 0) {
             String legs = say("legs", mm(coil.legsM() / M_PER_MM));
             pen.text(legs, area.right() - EDGE, y + 4, TextStyle.SMALL, Tone.MUTED, Align.RIGHT);

@@ -79,8 +79,7 @@ public record WindingPicture(
             double y = bottom + 20 + (i % rows + 0.7) * LINE;
             double right = left + 0.5 * USUAL_WIDTH - 2 * EDGE;
             double room = TextStyle.NAME.width(lines.get(i).value(), 1) + 12;
-            pen.textWithin(
-                    lines.get(i).label(), left, y, right - left - room, TextStyle.PLAIN, Tone.MUTED, Align.LEFT);
+            pen.textWithin(lines.get(i).label(), left, y, right - left - room, TextStyle.PLAIN, Tone.MUTED, Align.LEFT);
             pen.text(lines.get(i).value(), right, y, TextStyle.NAME, Tone.INK, Align.RIGHT);
         }
         pen.line(EDGE, height - foot, USUAL_WIDTH - EDGE, height - foot, Tone.PAPER_EDGE, 1);

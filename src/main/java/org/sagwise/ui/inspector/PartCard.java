@@ -20,6 +20,7 @@ import org.sagwise.scenario.Part;
 import org.sagwise.scenario.ScenarioKeys;
 import org.sagwise.scenario.edit.SetPartKeys;
 import org.sagwise.text.Glossary;
+import org.sagwise.ui.desk.WindWindow;
 import org.sagwise.ui.kit.LookUp;
 import org.sagwise.ui.kit.WordLinks;
 import org.sagwise.ui.text.PartTexts;
@@ -66,7 +67,10 @@ final class PartCard extends VBox {
         label(part, change).ifPresent(nodes::add);
         if (part.kind() == PartKind.CELL) {
             nodes.add(curve);
-            nodes.add(lookInside());
+            nodes.add(link("inside.look", "card-inside", InsideCellWindow.ID));
+        }
+        if (part.kind() == PartKind.COIL) {
+            nodes.add(link("wind.open", "card-wind", WindWindow.ID + part.id()));
         }
         nodes.add(health);
         for (KeySpec spec : part.kind().keys()) {
@@ -94,13 +98,14 @@ final class PartCard extends VBox {
         refresh();
     }
 
-    private Button lookInside() {
-        Button look = new Button(wording.say("inside.look"));
-        look.setId("card-inside");
-        look.getStyleClass().add("link-button");
-        look.setTooltip(new Tooltip(wording.say("inside.look.tip")));
-        look.setOnAction(event -> fireEvent(new LookUp(InsideCellWindow.ID)));
-        return look;
+    /** A button that looks like a word to follow. */
+    private Button link(String key, String buttonId, String wanted) {
+        Button link = new Button(wording.say(key));
+        link.setId(buttonId);
+        link.getStyleClass().add("link-button");
+        link.setTooltip(new Tooltip(wording.say(key + ".tip")));
+        link.setOnAction(event -> fireEvent(new LookUp(wanted)));
+        return link;
     }
 
     private Optional<CardRow> label(Part part, Change change) {

@@ -24,6 +24,7 @@ import org.sagwise.quantity.Measure;
 import org.sagwise.quantity.Unit;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.text.Texts;
+import org.sagwise.ui.kit.QuantityField;
 import org.sagwise.ui.text.Wording;
 
 /** A form for what a meter shows, and beside it, as one types, what follows. */

@@ -16,6 +16,7 @@ import org.sagwise.ui.analysis.SameWattsDialog;
 import org.sagwise.ui.bench.SpaceBar;
 import org.sagwise.ui.clock.ClockCommands;
 import org.sagwise.ui.clock.CourseSaver;
+import org.sagwise.ui.desk.WindWindow;
 import org.sagwise.ui.inspector.InsideCellWindow;
 import org.sagwise.ui.kit.Command;
 import org.sagwise.ui.kit.Commands;
@@ -65,6 +66,7 @@ public final class MainWindow {
     private ReadingsWindow table;
     private GlossaryWindow glossary;
     private InsideCellWindow insideCell;
+    private WindWindow winding;
     private IdeasCheckWindow ideasCheck;
     private ManualWindow manual;
     private InstructorWindow instructor;
@@ -153,6 +155,8 @@ public final class MainWindow {
         glossary = new GlossaryWindow(windows, words);
         ideasCheck = new IdeasCheckWindow(windows, models.lessons().book(), words);
         insideCell = new InsideCellWindow(windows, models.shown().looks().property(), words);
+        winding = new WindWindow(
+                models.bench().work(), windows, models.shown().looks().property(), words);
         manual = new ManualWindow(
                 windows, models.offers().examples(), models.bench().assess(), words);
         inside.add(windows::closeAll);
@@ -280,6 +284,8 @@ public final class MainWindow {
     private void lookUp(String id) {
         if (id.equals(InsideCellWindow.ID)) {
             insideCell.show();
+        } else if (id.startsWith(WindWindow.ID)) {
+            winding.show(id.substring(WindWindow.ID.length()));
         } else {
             glossary.show(id);
         }

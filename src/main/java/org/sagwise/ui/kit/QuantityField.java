@@ -1,4 +1,4 @@
-package org.sagwise.ui.share;
+package org.sagwise.ui.kit;
 
 import java.util.OptionalDouble;
 import javafx.beans.property.ReadOnlyStringProperty;
@@ -13,7 +13,7 @@ import org.sagwise.quantity.QuantityParser;
 import org.sagwise.ui.text.Wording;
 
 /** A field for a quantity with its unit; what is wrong with it stands under it. */
-final class QuantityField extends VBox {
+public final class QuantityField extends VBox {
 
     private static final PseudoClass WRONG = PseudoClass.getPseudoClass("wrong");
 
@@ -28,7 +28,7 @@ final class QuantityField extends VBox {
      * @param example what could stand there
      * @param measure in which unit a bare number is meant
      */
-    QuantityField(String id, String label, String example, Measure measure, Wording wording) {
+    public QuantityField(String id, String label, String example, Measure measure, Wording wording) {
         this.measure = measure;
         this.wording = wording;
         getStyleClass().add("quantity-field");
@@ -45,33 +45,42 @@ final class QuantityField extends VBox {
         complain("");
     }
 
-    ReadOnlyStringProperty textProperty() {
+    public ReadOnlyStringProperty textProperty() {
         return field.textProperty();
     }
 
     /** Writes a quantity into it. */
-    void write(String quantity) {
+    public void write(String quantity) {
         field.setText(quantity);
     }
 
-    boolean isEmpty() {
+    public boolean isEmpty() {
         return field.getText().isBlank();
     }
 
     /** The value in the unit of the measure; empty if there is none, which is said in the field. */
-    OptionalDouble value() {
+    public OptionalDouble value() {
+        return value(measure);
+    }
+
+    private OptionalDouble value(Measure bare) {
         if (isEmpty()) {
             complain("");
             return OptionalDouble.empty();
         }
-        Parsed parsed = new QuantityParser(wording.locale()).parse(field.getText(), measure);
+        Parsed parsed = new QuantityParser(wording.locale()).parse(field.getText(), bare);
         complain(parsed instanceof Parsed.Refused refused ? refused.text(wording.locale()) : "");
         return parsed.value();
     }
 
     /** The value if it is above zero; else empty, which is said in the field. */
-    OptionalDouble positive() {
-        OptionalDouble value = value();
+    public OptionalDouble positive() {
+        return positive(measure);
+    }
+
+    /** The same of another measure than the field's own, where what is asked for can change. */
+    public OptionalDouble positive(Measure bare) {
+        OptionalDouble value = value(bare);
         if (value.isPresent() && !(value.getAsDouble() > 0)) {
             complain(wording.say("measured.not-above"));
             return OptionalDouble.empty();
@@ -80,12 +89,12 @@ final class QuantityField extends VBox {
     }
 
     /** The smallest step of the meter, as far as the digits that were written tell it. */
-    double step(double value) {
+    public double step(double value) {
         return MeterStep.of(field.getText(), value);
     }
 
     /** Says what is wrong; nothing for an empty text. */
-    void complain(String words) {
+    public void complain(String words) {
         error.setText(words);
         error.setVisible(!words.isEmpty());
         error.setManaged(!words.isEmpty());
