@@ -49,11 +49,11 @@ final class CatalogueCards {
     private Map<String, LocalText> sources(CatalogueFields fields, Set<String> numberKeys) {
         Optional<LocalText> general = fields.has("source") ? fields.oneOf("source", texts.get()) : Optional.empty();
         Map<String, LocalText> own = new LinkedHashMap<>();
-        fields.maybeObject("sources").ifPresent(differing -> {
+        fields.object("sources").ifPresent(differing -> {
             for (String key : differing.keys()) {
                 differing.oneOf(key, texts.get()).ifPresent(text -> own.put(key, text));
                 if (!numberKeys.contains(key)) {
-                    differing.defect(key, Problem.SOURCE_OF_NOTHING);
+                    differing.defect(key, Problem.SOURCE_OF_NOTHING, key);
                 }
             }
         });
@@ -61,7 +61,7 @@ final class CatalogueCards {
         for (String key : numberKeys) {
             Optional.ofNullable(own.get(key))
                     .or(() -> general)
-                    .ifPresentOrElse(text -> all.put(key, text), () -> fields.defect(key, Problem.NO_SOURCE));
+                    .ifPresentOrElse(text -> all.put(key, text), () -> fields.defect(key, Problem.NO_SOURCE, key));
         }
         return all;
     }

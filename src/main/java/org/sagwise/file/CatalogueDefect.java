@@ -1,8 +1,6 @@
 package org.sagwise.file;
 
-import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import org.sagwise.scenario.Fault;
 import org.sagwise.scenario.Finding;
 
@@ -14,29 +12,17 @@ import org.sagwise.scenario.Finding;
  */
 public record CatalogueDefect(String file, Finding finding) {
 
-    /** What can be wrong with a catalogue beside what can be wrong with any JSON. */
+    /** What can be wrong with a catalogue beside what can be wrong with any JSON, or with keys wherever they stand. */
     public enum Problem implements Fault {
         NOT_FOUND("missing-file"),
         NOT_READABLE("unreadable-file"),
         NOT_A_LIST("not-a-list"),
-        NOT_AN_OBJECT("not-an-object"),
-        MISSING("missing-key"),
-        UNKNOWN_KEY("unknown-key"),
-        NOT_A_TEXT("not-a-text"),
-        NOT_A_NUMBER("not-a-number"),
-        NOT_A_FLAG("not-a-flag"),
-        NOT_ABOVE_ZERO("not-above-zero"),
-        BELOW_ZERO("below-zero"),
-        NOT_WHOLE("not-whole"),
-        OUT_OF_RANGE("out-of-range"),
         NOT_A_TABLE("not-a-table"),
-        UNKNOWN_VALUE("unknown-value"),
         BAD_ID("bad-id"),
         TWICE("twice"),
         ONE_LANGUAGE("one-language"),
         NO_SOURCE("no-source"),
         SOURCE_OF_NOTHING("source-of-nothing"),
-        ONE_OF("one-of"),
         REFUSED("refused");
 
         private final String key;
@@ -54,10 +40,6 @@ public record CatalogueDefect(String file, Finding finding) {
         public String bundle() {
             return "catalogue";
         }
-    }
-
-    CatalogueDefect(String file, String place, Problem problem, List<String> details) {
-        this(file, new Finding(place, Optional.empty(), problem, details));
     }
 
     /** Where in the file: a path such as {@code [3].internal_mohm}; empty for the file as a whole. */

@@ -11,6 +11,9 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.sagwise.file.CatalogueDefect.Problem;
 import org.sagwise.part.CatalogueEntry;
+import org.sagwise.scenario.Fault;
+import org.sagwise.scenario.Finding;
+import org.sagwise.scenario.Places;
 import org.sagwise.text.LocalText;
 
 /** Opens the files of a catalogue and collects what is wrong with them. */
@@ -33,12 +36,11 @@ final class CatalogueFiles {
     Map<String, LocalText> texts(String file) {
         Map<String, LocalText> texts = new LinkedHashMap<>();
         read(file).ifPresent(document -> {
-            if (plain(document) instanceof Map<?, ?> object) {
-                CatalogueFields fields = new CatalogueFields(
-                        file, "", CatalogueFields.asObject(object).orElseThrow(), defects);
+            if (root(document) instanceof Node.Group object) {
+                CatalogueFields fields = new CatalogueFields(file, "", object.keys(), defects);
                 fields.keys().forEach(key -> texts.put(key, fields.localText(key)));
             } else {
-                note(file, "", Problem.NOT_AN_OBJECT);
+                noObject(file, "", root(document));
             }
             locate(file, document);
         });
@@ -49,9 +51,9 @@ final class CatalogueFiles {
     <T extends CatalogueEntry> List<T> entries(String file, Function<CatalogueFields, Optional<T>> reader) {
         Map<String, T> byId = new LinkedHashMap<>();
         read(file).ifPresent(document -> {
-            if (plain(document) instanceof List<?> list) {
-                for (int i = 0; i < list.size(); i++) {
-                    entry(file, "[" + i + "]", list.get(i), reader, byId);
+            if (root(document) instanceof Node.Items list) {
+                for (int i = 0; i < list.items().size(); i++) {
+                    entry(file, Places.item("", i), list.items().get(i), reader, byId);
                 }
             } else {
                 note(file, "", Problem.NOT_A_LIST);
@@ -68,20 +70,19 @@ final class CatalogueFiles {
     }
 
     private <T extends CatalogueEntry> void entry(
-            String file,
-            String place,
-            Object value,
-            Function<CatalogueFields, Optional<T>> reader,
-            Map<String, T> byId) {
-        Optional<Map<String, Object>> object = CatalogueFields.asObject(value);
-        if (object.isEmpty()) {
-            note(file, place, Problem.NOT_AN_OBJECT);
+            String file, String place, Node value, Function<CatalogueFields, Optional<T>> reader, Map<String, T> byId) {
+        if (!(value instanceof Node.Group object)) {
+            noObject(file, place, value);
             return;
         }
-        Optional<T> entry = reader.apply(new CatalogueFields(file, place, object.get(), defects));
+        Optional<T> entry = reader.apply(new CatalogueFields(file, place, object.keys(), defects));
         if (entry.isPresent() && byId.putIfAbsent(entry.get().id(), entry.get()) != null) {
-            note(file, place + ".id", Problem.TWICE, "id", entry.get().id());
+            note(file, Places.key(place, "id"), Problem.TWICE, entry.get().id());
         }
+    }
+
+    private void noObject(String file, String place, Node value) {
+        note(file, place, org.sagwise.scenario.Problem.NOT_AN_OBJECT, Places.typeOf(value.sample()));
     }
 
     /** What the file holds; empty when it could not be read. */
@@ -95,18 +96,16 @@ final class CatalogueFiles {
             document.findings().forEach(found -> defects.add(new CatalogueDefect(file, found)));
             return Optional.of(document).filter(it -> it.findings().isEmpty());
         } catch (IOException unreadable) {
-            note(file, "", Problem.NOT_READABLE, "", String.valueOf(unreadable.getMessage()));
+            note(file, "", Problem.NOT_READABLE, String.valueOf(unreadable.getMessage()));
             return Optional.empty();
         }
     }
 
-    private static Object plain(Document document) {
-        Node root = document.root().orElseThrow();
-        return root.plain(value -> value instanceof Number number ? (Object) number.doubleValue() : value);
+    private static Node root(Document document) {
+        return document.root().orElseThrow();
     }
 
-    private void note(String file, String place, Problem problem, String... details) {
-        List<String> all = details.length == 0 ? List.of("") : List.of(details);
-        defects.add(new CatalogueDefect(file, place, problem, all));
+    private void note(String file, String place, Fault problem, String... details) {
+        defects.add(new CatalogueDefect(file, Finding.of(place, problem, details)));
     }
 }

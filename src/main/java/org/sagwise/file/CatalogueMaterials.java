@@ -1,5 +1,10 @@
 package org.sagwise.file;
 
+import static org.sagwise.part.key.KeySpec.above;
+import static org.sagwise.part.key.KeySpec.from;
+import static org.sagwise.part.key.KeySpec.optional;
+import static org.sagwise.part.key.KeySpec.whole;
+
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -7,9 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import java.util.Set;
-import org.sagwise.file.CatalogueDefect.Problem;
 import org.sagwise.part.Alloy;
 import org.sagwise.part.Band;
 import org.sagwise.part.Card;
@@ -21,12 +24,20 @@ import org.sagwise.part.JumperSpec;
 import org.sagwise.part.JumperWire;
 import org.sagwise.part.TemperatureFactor;
 import org.sagwise.part.WireSize;
+import org.sagwise.part.key.KeyRule;
+import org.sagwise.part.key.KeySpec;
+import org.sagwise.part.key.Keys;
+import org.sagwise.scenario.KeyRules;
 
 /** Reads from the catalogue what parts and joints are made of: chemistries, alloys, contacts, wires. */
 final class CatalogueMaterials {
 
     private static final double MILLI = 1e-3;
     private static final double MICRO = 1e-6;
+    private static final double MOST_MOHM = 1_000;
+
+    private static final List<KeySpec> WIRE =
+            List.of(optional("awg", whole(0, Gauge.THINNEST)), optional("diameter_mm", above(0, 50)));
 
     /** Numbers of a chemistry; they stand in the program, their sources in the file. */
     private static final Set<String> CHEMISTRY_NUMBERS =
@@ -46,14 +57,15 @@ final class CatalogueMaterials {
 
     Optional<Alloy> alloy(CatalogueFields fields) {
         Card card = cards.read(fields);
-        double resistivityOhmM = fields.positive("resistivity_uohm_m") * MICRO;
-        double givenAtC = fields.maybePositive("resistivity_at_C").orElse(TemperatureFactor.REFERENCE_C);
-        OptionalDouble spreadMicro = fields.maybePositive("resistivity_spread_uohm_m");
+        double resistivityOhmM = fields.number("resistivity_uohm_m", above(0, 1_000)) * MICRO;
+        double givenAtC =
+                fields.maybeNumber("resistivity_at_C", from(-270, 1_000)).orElse(TemperatureFactor.REFERENCE_C);
+        OptionalDouble spreadMicro = fields.maybeNumber("resistivity_spread_uohm_m", above(0, 1_000));
         List<double[]> table = fields.pairs("factor");
-        double density = fields.positive("density_kg_m3");
-        double specificHeat = fields.positive("specific_heat_J_kgK");
-        double meltingC = fields.positive("melting_C");
-        double emissivity = fields.positive("emissivity");
+        double density = fields.number("density_kg_m3", above(0, 25_000));
+        double specificHeat = fields.number("specific_heat_J_kgK", above(0, 15_000));
+        double meltingC = fields.number("melting_C", above(0, 4_000));
+        double emissivity = fields.number("emissivity", above(0, 1));
         return fields.build(() -> {
             TemperatureFactor factor = factor(table);
             OptionalDouble spreadOhmM =
@@ -84,7 +96,7 @@ final class CatalogueMaterials {
 
     Optional<ContactSpec> contact(CatalogueFields fields) {
         Card card = cards.read(fields);
-        double ohm = fields.notNegative("contact_mohm") * MILLI;
+        double ohm = fields.number("contact_mohm", from(0, MOST_MOHM)) * MILLI;
         double[] spread = fields.numbers("spread_mohm", 2);
         return fields.build(() -> new ContactSpec(card, ohm, new Band(spread[0] * MILLI, spread[1] * MILLI)));
     }
@@ -92,24 +104,18 @@ final class CatalogueMaterials {
     Optional<JumperSpec> jumper(CatalogueFields fields) {
         Card card = cards.read(fields);
         WireSize size = size(fields);
-        double lengthM = fields.positive("length_mm") * MILLI;
-        double contactsOhm = fields.maybeNotNegative("contacts_mohm").orElse(0) * MILLI;
+        double lengthM = fields.number("length_mm", above(0, 100_000)) * MILLI;
+        double contactsOhm =
+                fields.maybeNumber("contacts_mohm", from(0, MOST_MOHM)).orElse(0) * MILLI;
         return fields.build(() -> new JumperSpec(card, new JumperWire(size, lengthM), contactsOhm));
     }
 
     /** The wire under {@code awg} or {@code diameter_mm}; a stand-in where neither is sound. */
     private static WireSize size(CatalogueFields fields) {
-        if (fields.has("awg") == fields.has("diameter_mm")) {
-            fields.defect("", Problem.ONE_OF, "awg, diameter_mm");
+        Keys size = fields.values(WIRE, List.of(KeyRule.exactlyOne("awg", "diameter_mm")), KeyRules.WITHOUT_CATALOGUE);
+        if (fields.sound() && size.has("awg")) {
+            return new Gauge((int) size.number("awg", 0)).size();
         }
-        OptionalDouble diameterMm = fields.maybePositive("diameter_mm");
-        OptionalInt awg = fields.maybeWhole("awg");
-        if (awg.isPresent() && awg.getAsInt() <= Gauge.THINNEST) {
-            return new Gauge(awg.getAsInt()).size();
-        }
-        if (awg.isPresent()) {
-            fields.defect("awg", Problem.REFUSED, "0 ≤ awg ≤ " + Gauge.THINNEST);
-        }
-        return WireSize.ofDiameterMm(diameterMm.orElse(1));
+        return WireSize.ofDiameterMm(fields.sound() ? size.number("diameter_mm", 1) : 1);
     }
 }

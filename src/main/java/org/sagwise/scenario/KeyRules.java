@@ -19,7 +19,7 @@ import org.sagwise.part.key.Keys;
 public final class KeyRules {
 
     /** For objects in which no key names an entry of the catalogue. */
-    static final KeyRules WITHOUT_CATALOGUE = new KeyRules(Set.of(), Set.of());
+    public static final KeyRules WITHOUT_CATALOGUE = new KeyRules(Set.of(), Set.of());
 
     private final Set<String> models;
     private final Set<String> alloys;

@@ -12,12 +12,12 @@ import org.sagwise.part.key.KeySpec;
 import org.sagwise.part.key.Keys;
 
 /** The rules of a part or a link that span several of its keys. */
-final class PartRules {
+public final class PartRules {
 
     private PartRules() {}
 
     /** Every clash or gap among keys, their nested objects included. */
-    static List<Finding> check(List<KeyRule> rules, List<KeySpec> specs, Keys keys, String place) {
+    public static List<Finding> check(List<KeyRule> rules, List<KeySpec> specs, Keys keys, String place) {
         List<Finding> found = new ArrayList<>();
         rules.forEach(rule -> found.addAll(check(rule, keys, place)));
         for (KeySpec spec : specs) {

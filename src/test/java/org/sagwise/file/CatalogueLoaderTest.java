@@ -26,6 +26,7 @@ import org.sagwise.part.Catalogue;
 import org.sagwise.part.CatalogueEntry;
 import org.sagwise.part.PartKind;
 import org.sagwise.scenario.Fault;
+import org.sagwise.scenario.Finding;
 
 class CatalogueLoaderTest {
 
@@ -90,32 +91,32 @@ class CatalogueLoaderTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "\"internal_mohm\": 20,   | '' | MISSING | [0].internal_mohm",
-                "\"internal_mohm\": 20    | \"internal_mohm\": \"20\" | NOT_A_NUMBER |" + " [0].internal_mohm",
-                "\"internal_mohm\": 20    | \"internal_mohm\": 1e999 | NOT_A_NUMBER |" + " [0].internal_mohm",
-                "\"internal_mohm\": 20    | \"internal_mohm\": -1 | BELOW_ZERO | [0].internal_mohm",
-                "\"limit_A\": 20          | \"limit_A\": 0 | NOT_ABOVE_ZERO | [0].limit_A",
+                "\"internal_mohm\": 20,   | '' | MISSING_KEY | [0]",
+                "\"internal_mohm\": 20    | \"internal_mohm\": \"20\" | WRONG_TYPE |" + " [0].internal_mohm",
+                "\"internal_mohm\": 20    | \"internal_mohm\": 1e999 | NOT_FINITE |" + " [0].internal_mohm",
+                "\"internal_mohm\": 20    | \"internal_mohm\": -1 | OUT_OF_RANGE | [0].internal_mohm",
+                "\"limit_A\": 20          | \"limit_A\": 0 | OUT_OF_RANGE | [0].limit_A",
                 "\"limit_A\": 20          | \"limit_A\": 20, \"colour\": 1 | UNKNOWN_KEY |" + " [0].colour",
-                "\"INR\"                  | \"INX\" | UNKNOWN_VALUE | [0].chemistry",
-                "\"INR\"                  | 7 | NOT_A_TEXT | [0].chemistry",
+                "\"INR\"                  | \"INX\" | NOT_A_CHOICE | [0].chemistry",
+                "\"INR\"                  | 7 | WRONG_TYPE | [0].chemistry",
                 "inr18650-2500-20A        | inr 18650 | BAD_ID | [0].id",
                 "\"de\": \"T\"            | \"de\": \" \" | ONE_LANGUAGE | [0].title",
-                "\"en\": \"A\",           | '' | MISSING | [0].about.en",
-                "\"source\": \"typical\"  | \"source\": \"rumour\" | UNKNOWN_VALUE | [0].source",
+                "\"en\": \"A\",           | '' | MISSING_KEY | [0].about",
+                "\"source\": \"typical\"  | \"source\": \"rumour\" | NOT_A_CHOICE | [0].source",
                 "\"typical\"}             | \"typical\", \"sources\": {\"mass_g\": \"typical\"}} |"
                         + " SOURCE_OF_NOTHING | [0].sources.mass_g",
-                "\"limit_A\": 20          | \"limit_A\": 20, \"cutoff_V\": 5 | REFUSED |" + " [0].cutoff_V",
+                "\"limit_A\": 20          | \"limit_A\": 20, \"cutoff_V\": 5 | UPSIDE_DOWN |" + " [0].cutoff_V",
                 "\"limit_A\": 20          | \"limit_A\": 20, \"pulse_A\": 10, \"pulse_s\": 1 |"
-                        + " REFUSED | [0].pulse_A",
-                "\"limit_A\": 20          | \"limit_A\": 20, \"guard\": 8 | NOT_AN_OBJECT |" + " [0].guard"
+                        + " UPSIDE_DOWN | [0].pulse_A",
+                "\"limit_A\": 20          | \"limit_A\": 20, \"guard\": 8 | WRONG_TYPE |" + " [0].guard"
             })
-    void read_defectOfACell_namesKeyAndPlace(String sound, String broken, Problem problem, String place) {
+    void read_defectOfACell_namesKeyAndPlace(String sound, String broken, String problem, String place) {
         String cell = CELL.replace(sound, broken);
         assertNotEquals(CELL, cell);
 
         CatalogueDefect defect = firstDefect(Map.of("cells.json", cell));
 
-        assertEquals(problem, defect.problem());
+        assertEquals(problem, defect.problem().toString());
         assertTrue(defect.place().startsWith(place), defect.place());
     }
 
@@ -177,7 +178,7 @@ class CatalogueLoaderTest {
                 .map(CatalogueDefect::problem)
                 .toList();
 
-        assertEquals(List.of(Problem.ONE_OF, Problem.UNKNOWN_VALUE), problems);
+        assertEquals(List.of(org.sagwise.scenario.Problem.UNKNOWN_ALLOY, org.sagwise.scenario.Problem.CLASH), problems);
     }
 
     @Test
@@ -185,15 +186,15 @@ class CatalogueLoaderTest {
         CatalogueDefect defect = firstDefect(Map.of("cells.json", CELL.replace("\"18650\"", "\"18560\"")));
 
         assertEquals(
-                "cells.json, [0].format (line 2, column 66): format has the unknown value 18560. Known are:"
-                        + " 18650.",
+                "cells.json, [0].format (line 2, column 66): “18560” is no choice here. Right would be:"
+                        + " 18350, 18650, 20700, 21700, 26650.",
                 defect.describe(Locale.ENGLISH));
     }
 
     @ParameterizedTest
     @EnumSource(Problem.class)
     void describe_everyProblem_hasATextOfItsOwnInBothLanguages(Problem problem) {
-        CatalogueDefect defect = new CatalogueDefect("f.json", "[0]", problem, List.of("key", "was", "known"));
+        CatalogueDefect defect = new CatalogueDefect("f.json", Finding.of("[0]", problem, "key", "was", "known"));
 
         String english = defect.describe(Locale.ENGLISH);
         String german = defect.describe(Locale.GERMAN);
