@@ -53,6 +53,7 @@ class ArchitectureTest {
                     "numerical methods belong where the physics is, not where it is shown"),
             new Library("picocli..", List.of("cli"), "only the command line knows how arguments are written"),
             new Library("de.rototor..", List.of("report"), "one room knows the formats of files"),
+            new Library("org.jgrapht..", List.of("plan"), "which cells belong together is a question of the plan"),
             new Library("org.teavm..", List.of("web"), "what a browser needs is no part of the program elsewhere"),
             new Library("com.google.zxing..", List.of("report"), "a code is one more kind of picture"),
             new Library(

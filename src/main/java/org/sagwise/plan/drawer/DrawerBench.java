@@ -1,12 +1,18 @@
 package org.sagwise.plan.drawer;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.sagwise.part.Catalogue;
 import org.sagwise.part.PartKind;
 import org.sagwise.part.key.EffectiveKeys;
+import org.sagwise.part.key.KeySpec;
 import org.sagwise.part.key.Keys;
 import org.sagwise.scenario.Part;
+import org.sagwise.scenario.edit.Edit;
+import org.sagwise.scenario.edit.SetPartKeys;
 
 /**
  * A cell of the drawer as it lies on a bench: freshly charged, with the figures that were measured
@@ -15,18 +21,8 @@ import org.sagwise.scenario.Part;
  */
 public final class DrawerBench {
 
-    /** What a cell of the drawer says on a bench, and another one that takes its place must not keep. */
-    public static final List<String> OWN = List.of(
-            "model",
-            "chemistry",
-            "format",
-            "capacity_mAh",
-            "internal_mohm",
-            "limit_A",
-            "mark",
-            "married",
-            "married_cells",
-            "label");
+    /** What one piece says of itself and another in its place must not keep. */
+    private static final Set<String> OF_PIECE = Set.of("model", "health", "mark", "married", "married_cells", "label");
 
     private DrawerBench() {}
 
@@ -37,6 +33,16 @@ public final class DrawerBench {
      */
     public static Part part(OwnCell cell, Drawer drawer, Catalogue catalogue) {
         return Part.of("A", PartKind.CELL, flat(keys(cell, drawer, catalogue).with("charge", 1)));
+    }
+
+    /** Puts it in place of another cell of a bench; how full and warm that was stays as it is. */
+    public static Edit inPlaceOf(String part, OwnCell cell, Drawer drawer, Catalogue catalogue) {
+        Set<String> cleared = PartKind.CELL.keys().stream()
+                .filter(spec -> spec.tells() == KeySpec.Tells.MAKE || OF_PIECE.contains(spec.name()))
+                .map(KeySpec::name)
+                .collect(Collectors.toCollection(HashSet::new));
+        cleared.add("label");
+        return new SetPartKeys(part, keys(cell, drawer, catalogue), cleared);
     }
 
     private static Object[] flat(Keys keys) {
