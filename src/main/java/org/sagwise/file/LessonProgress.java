@@ -15,6 +15,7 @@ import org.sagwise.lesson.Answers;
 import org.sagwise.lesson.LessonPlayer;
 import org.sagwise.lesson.Recall;
 import org.sagwise.lesson.Shuffle;
+import org.sagwise.lesson.Sureness;
 
 /**
  * How far somebody is in each lesson, kept in one small file on this machine. It holds step,
@@ -141,7 +142,8 @@ public record LessonProgress(
                         : OptionalDouble.empty(),
                 Math.max(0, (int) number(written, "attempts")),
                 Math.max(0, (int) number(written, "hints")),
-                Boolean.TRUE.equals(written.get("held")));
+                Boolean.TRUE.equals(written.get("held")),
+                Sureness.ofWord(String.valueOf(written.get("sure"))));
     }
 
     private static Map<?, ?> object(Object value) {
@@ -204,6 +206,7 @@ public record LessonProgress(
         if (answers.held()) {
             one.put("held", true);
         }
+        answers.sureness().ifPresent(sure -> one.put("sure", sure.word()));
         return one;
     }
 

@@ -1,6 +1,7 @@
 package org.sagwise.file;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -88,7 +89,27 @@ final class LessonSteps {
         if (choices.stream().filter(Choice::isRight).count() != 1) {
             fields.wrong("choices", LessonProblem.RIGHT_ANSWERS);
         }
-        return new Step.Choose(head, role, choices, order(fields));
+        return new Step.Choose(head, role, choices, order(fields), role == Role.PREDICT ? also(fields) : Set.of());
+    }
+
+    /** What a prediction asks for besides. */
+    private static Set<Step.Also> also(Fields fields) {
+        Set<Step.Also> also = EnumSet.noneOf(Step.Also.class);
+        for (String word : fields.words("also")) {
+            Stream.of(Step.Also.values())
+                    .filter(it -> it.word().equals(word))
+                    .findFirst()
+                    .ifPresentOrElse(
+                            also::add,
+                            () -> LessonConditions.unknown(
+                                    fields,
+                                    "also",
+                                    word,
+                                    Stream.of(Step.Also.values())
+                                            .map(Step.Also::word)
+                                            .toList()));
+        }
+        return also;
     }
 
     private static Step.Order order(Fields fields) {

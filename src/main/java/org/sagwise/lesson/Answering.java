@@ -1,5 +1,6 @@
 package org.sagwise.lesson;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.sagwise.lesson.Answers.State;
 import org.sagwise.part.PartKind;
@@ -21,7 +22,23 @@ final class Answering {
         if (place < 0 || place >= choose.choices().size()) {
             throw new IllegalArgumentException("no answer at place " + place);
         }
-        return before.chosen(place);
+        if (isAskingHowSure(step, before)) {
+            return before;
+        }
+        return before.chosen(place, choose.also().contains(Step.Also.HOW_SURE) ? State.OPEN : State.DONE);
+    }
+
+    /** Whether an answer is chosen and only this is open: how sure of it one is. */
+    static boolean isAskingHowSure(Step step, Answers given) {
+        return step instanceof Step.Choose choose
+                && choose.also().contains(Step.Also.HOW_SURE)
+                && given.isOpen()
+                && given.choice().isPresent();
+    }
+
+    /** After the learner has said how sure; empty where nobody is asked, as in a class. */
+    static Answers sure(Step step, Answers before, Optional<Sureness> sureness) {
+        return isAskingHowSure(step, before) ? before.sure(sureness) : before;
     }
 
     /**

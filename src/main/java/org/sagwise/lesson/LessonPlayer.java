@@ -175,6 +175,16 @@ public final class LessonPlayer {
         return withAnswers(Answering.choose(step(), answers(), place));
     }
 
+    /** Whether an answer is chosen and only this is open: how sure of it the learner is. */
+    public boolean isAskingHowSure() {
+        return Answering.isAskingHowSure(step(), answers());
+    }
+
+    /** After the learner has said how sure; empty where nobody is asked, as in a class. */
+    public LessonPlayer sure(Optional<Sureness> sureness) {
+        return withAnswers(Answering.sure(step(), answers(), sureness));
+    }
+
     /**
      * After the learner has typed a number: as a guess, which stays, or as a reading, which is
      * compared with what this learner's bench says.

@@ -61,6 +61,8 @@ public enum LessonProblem implements Fault {
     UNNAMED_PART,
     OPTION_DIGITS,
     OPTION_REASON,
+    WHY_GIVEN,
+    ALSO_OFTEN,
     OPTION_LENGTH,
     ALWAYS_SHORTEST,
     ALWAYS_LONGEST,

@@ -58,6 +58,7 @@ final class OptionRules {
         for (int i = 0; i < lesson.steps().size(); i++) {
             if (lesson.steps().get(i) instanceof Step.Choose choose) {
                 rules.question("steps[" + i + "].choices", choose);
+                rules.why("steps[" + i + "].also", choose);
             }
         }
         rules.lengths(lesson);
@@ -112,6 +113,16 @@ final class OptionRules {
                 .count();
         if (with > 0 && with < texts.size()) {
             add(place, LessonProblem.OPTION_REASON, code);
+        }
+    }
+
+    /** Who asks for a reason does not hand one out with every answer. */
+    private void why(String place, Step.Choose choose) {
+        boolean given = choose.choices().stream()
+                .allMatch(it -> REASON.matcher(Filling.withoutBlanks(it.text().english()))
+                        .find());
+        if (given && choose.also().contains(Step.Also.WHY)) {
+            add(place, LessonProblem.WHY_GIVEN);
         }
     }
 

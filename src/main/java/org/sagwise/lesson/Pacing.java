@@ -17,6 +17,9 @@ public final class Pacing {
 
     private static final double RUN = 3;
 
+    /** A reason, or how sure one is. */
+    private static final double ALSO = 0.5;
+
     /** Minutes in which what nobody may skip on one evening must fit. */
     private static final double CORE = 45;
 
@@ -25,7 +28,7 @@ public final class Pacing {
     /** Minutes that a step takes in class, talk included. */
     public static double minutes(Step step) {
         if (step instanceof Step.Choose choose) {
-            return choose.role() == Step.Role.PREDICT ? 3 : 1;
+            return choose.role() == Step.Role.PREDICT ? 3 + ALSO * choose.also().size() : 1;
         }
         if (step instanceof Step.Do) {
             return 2.5;

@@ -8,11 +8,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 
 /**
  * Which questions of earlier lessons come back when another one begins: first what this learner missed, then what was
  * known and has not been asked for long. What is remembered is asked after twice as many lessons as the time before;
- * what is missed comes back in the next. That trying to remember teaches, and more so with time in between, is from
+ * what is missed comes back in the next, and before all what was missed by somebody who was sure. That trying to remember teaches, and more so with time in between, is from
  * Roediger and Karpicke 2006, doi 10.1111/j.1467-9280.2006.01693.x; the doubling is a plain choice of ours.
  */
 public final class Recall {
@@ -60,7 +61,22 @@ public final class Recall {
         }
     }
 
-    private record Rated(Item item, int rank, int waited) {}
+    private record Rated(Item item, Rank rank, int waited) {}
+
+    /** What comes back sooner stands first. */
+    private enum Rank {
+        /** Known, but one of its wrong answers is an idea that was missed elsewhere, and surely. */
+        FIRM,
+        /** The very question that was missed by somebody who was sure. */
+        FIRM_ITSELF,
+        /** Lost when it came back, or touching an idea that was missed elsewhere. */
+        LOST,
+        MISSED,
+        /** Right, but guessed. */
+        GUESSED,
+        KNOWN,
+        FRESH
+    }
 
     /**
      * The questions that open a lesson, at most {@link #QUESTIONS}.
@@ -75,6 +91,7 @@ public final class Recall {
         List<Lesson> gone = gone(taught, given, next);
         int now = gone.size();
         Set<Idea> missed = missed(gone, given);
+        Set<Idea> firm = missed(gone, given, Recall::isSure);
         List<Rated> rated = new ArrayList<>();
         for (int i = 0; i < gone.size(); i++) {
             Lesson lesson = gone.get(i);
@@ -82,12 +99,12 @@ public final class Recall {
                 if (lesson.steps().get(step) instanceof Step.Choose) {
                     Item item = new Item(lesson, step);
                     Answers answers = given.get(lesson.id()).get(step);
-                    rate(item, answers, Optional.ofNullable(asked.get(item.key())), missed, now, i)
+                    rate(item, answers, Optional.ofNullable(asked.get(item.key())), missed, firm, now, i)
                             .ifPresent(rated::add);
                 }
             }
         }
-        rated.sort(Comparator.comparingInt(Rated::rank)
+        rated.sort(Comparator.comparing(Rated::rank)
                 .thenComparing(Comparator.comparingInt(Rated::waited).reversed()));
         return spread(rated);
     }
@@ -105,12 +122,22 @@ public final class Recall {
 
     /** Ideas that this learner's wrong answers stand for. */
     public static Set<Idea> missed(List<Lesson> lessons, Map<String, List<Answers>> given) {
+        return missed(lessons, given, answers -> true);
+    }
+
+    private static boolean isSure(Answers answers) {
+        return answers.sureness().filter(Sureness.SURE::equals).isPresent();
+    }
+
+    private static Set<Idea> missed(
+            List<Lesson> lessons, Map<String, List<Answers>> given, Predicate<Answers> counted) {
         Set<Idea> ideas = new HashSet<>();
         for (Lesson lesson : lessons) {
             List<Answers> answers = given.getOrDefault(lesson.id(), List.of());
             for (int i = 0; i < Math.min(answers.size(), lesson.steps().size()); i++) {
                 if (lesson.steps().get(i) instanceof Step.Choose choose
-                        && answers.get(i).choice().isPresent()) {
+                        && answers.get(i).choice().isPresent()
+                        && counted.test(answers.get(i))) {
                     choose.choices()
                             .get(answers.get(i).choice().getAsInt())
                             .idea()
@@ -122,26 +149,45 @@ public final class Recall {
         return ideas;
     }
 
-    /** The smaller the rank, the sooner it is asked; empty for what is not due. */
+    /** How soon it is asked; empty for what is not due. */
     private static Optional<Rated> rate(
-            Item item, Answers answers, Optional<Asked> asked, Set<Idea> missed, int now, int place) {
+            Item item, Answers answers, Optional<Asked> asked, Set<Idea> missed, Set<Idea> firm, int now, int place) {
         if (asked.isPresent()) {
             boolean lost = asked.get().known() == 0;
             return asked.get().isDue(now)
-                    ? Optional.of(
-                            new Rated(item, lost ? 0 : 2, now - asked.get().at()))
+                    ? Optional.of(new Rated(
+                            item,
+                            lost ? Rank.LOST : Rank.KNOWN,
+                            now - asked.get().at()))
                     : Optional.empty();
         }
         if (answers.choice().isEmpty()) {
             return Optional.empty();
         }
-        boolean right = answers.choice().getAsInt() == item.question().right();
-        boolean touches = item.question().choices().stream()
-                .flatMap(it -> it.idea().stream())
-                .anyMatch(missed::contains);
-        // A missed idea is asked in another form before the same question comes again.
-        int rank = touches && right ? 0 : right ? 3 : 1;
+        Rank rank = rank(item, answers, missed, firm);
         return Optional.of(new Rated(item, rank, now - place));
+    }
+
+    /** A missed idea is asked in another form before the same question comes again. */
+    private static Rank rank(Item item, Answers answers, Set<Idea> missed, Set<Idea> firm) {
+        boolean right = answers.choice().getAsInt() == item.question().right();
+        if (!right) {
+            return isSure(answers) ? Rank.FIRM_ITSELF : Rank.MISSED;
+        }
+        if (touches(item, firm)) {
+            return Rank.FIRM;
+        }
+        if (touches(item, missed)) {
+            return Rank.LOST;
+        }
+        boolean guessed = answers.sureness().filter(Sureness.GUESS::equals).isPresent();
+        return guessed ? Rank.GUESSED : Rank.FRESH;
+    }
+
+    private static boolean touches(Item item, Set<Idea> ideas) {
+        return item.question().choices().stream()
+                .flatMap(it -> it.idea().stream())
+                .anyMatch(ideas::contains);
     }
 
     /** Of one lesson only one, as long as there are others. */

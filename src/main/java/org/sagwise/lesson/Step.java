@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.sagwise.hazard.Signal;
 import org.sagwise.scenario.edit.Edit;
 import org.sagwise.text.LocalText;
@@ -116,11 +117,18 @@ public sealed interface Step {
      * @param role whether something is predicted or looked back on
      * @param choices the answers
      * @param order whether the answers may stand in another order than the author's
+     * @param also what a prediction asks for besides
      */
-    record Choose(Head head, Role role, List<Choice> choices, Order order) implements Step {
+    record Choose(Head head, Role role, List<Choice> choices, Order order, Set<Also> also) implements Step {
 
         public Choose {
             choices = List.copyOf(choices);
+            also = Set.copyOf(also);
+        }
+
+        /** A question that asks for its answer alone. */
+        public Choose(Head head, Role role, List<Choice> choices, Order order) {
+            this(head, role, choices, order, Set.of());
         }
 
         /** Place of the right answer. */
@@ -131,6 +139,19 @@ public sealed interface Step {
                 }
             }
             throw new IllegalStateException("no right answer in " + id());
+        }
+    }
+
+    /** What a prediction asks for besides its answer. */
+    enum Also {
+        /** A reason in one's own words. It is not kept, and stands beside what came out. */
+        WHY,
+        /** How sure one is; only then the bench may be touched. */
+        HOW_SURE;
+
+        /** Its word in a lesson file. */
+        public String word() {
+            return name().toLowerCase(Locale.ROOT).replace('_', '-');
         }
     }
 

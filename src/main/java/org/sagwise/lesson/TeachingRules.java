@@ -16,6 +16,7 @@ final class TeachingRules {
     private static final int MOST_WORDS = 90;
     private static final int MOST_WORDS_IN_SENTENCE = 26;
     private static final int FEWEST_CHECKS = 3;
+    private static final int MOST_ALSO = 3;
     private static final int MOST_IN_SAME_PLACE = 3;
 
     /** Of a reading and of a guess, as a share to either side. */
@@ -54,6 +55,7 @@ final class TeachingRules {
         rules.places();
         rules.names();
         rules.tolerances();
+        rules.also();
         rules.texts();
         return rules.findings;
     }
@@ -108,6 +110,16 @@ final class TeachingRules {
                     add("steps[" + i + "].choices", LessonProblem.SAME_PLACE);
                 }
             }
+        }
+    }
+
+    /** Reasons and how sure one is are asked where they matter; asked all the time they are clicked away. */
+    private void also() {
+        long asked = lesson.steps().stream()
+                .filter(it -> it instanceof Step.Choose choose && !choose.also().isEmpty())
+                .count();
+        if (asked > MOST_ALSO) {
+            add("steps", LessonProblem.ALSO_OFTEN, String.valueOf(asked), String.valueOf(MOST_ALSO));
         }
     }
 

@@ -15,6 +15,7 @@ import org.sagwise.quantity.QuantityFormat;
  * @param met whether both agree
  * @param idea the idea that the learner's answer stands for
  * @param reply what the learner is told
+ * @param sureness how sure the learner was; empty where that was not asked
  */
 public record Verdict(
         int step,
@@ -23,7 +24,22 @@ public record Verdict(
         String right,
         boolean met,
         Optional<Idea> idea,
-        String reply) {
+        String reply,
+        Optional<Sureness> sureness) {
+
+    /** Whether somebody was sure of what is not so: the idea sits firmly. */
+    public boolean isFirmMiss() {
+        return !met && isSure();
+    }
+
+    public boolean isSure() {
+        return sureness.filter(Sureness.SURE::equals).isPresent();
+    }
+
+    /** Whether somebody guessed, and rightly: the reason is not known yet. */
+    public boolean isLuck() {
+        return met && sureness.filter(Sureness.GUESS::equals).isPresent();
+    }
 
     /**
      * @param asked the bench at the time of the question: what its texts speak of
@@ -43,7 +59,8 @@ public record Verdict(
                     Filling.fill(right.text().in(locale), asked, locale),
                     said.filter(Choice::isRight).isPresent(),
                     said.flatMap(Choice::idea),
-                    Filling.fill(said.orElse(right).reply().in(locale), then, locale));
+                    Filling.fill(said.orElse(right).reply().in(locale), then, locale),
+                    given.sureness());
         }
         return of(place, (Step.Estimate) step, question, given, then, locale);
     }
@@ -58,7 +75,8 @@ public record Verdict(
                 print(real, estimate, locale),
                 estimate.isMet(given.number(), real),
                 Optional.empty(),
-                Filling.fill(estimate.reply().in(locale), then, locale));
+                Filling.fill(estimate.reply().in(locale), then, locale),
+                Optional.empty());
     }
 
     private static String print(OptionalDouble value, Step.Estimate estimate, Locale locale) {

@@ -46,7 +46,7 @@ class LessonCommandTest {
 
         assertEquals(1, outcome.status());
         assertTrue(
-                outcome.out().contains("steps[4].until[0] (line 85, column 9): The solution does not make this true"),
+                outcome.out().contains("steps[4].until[0] (line 86, column 9): The solution does not make this true"),
                 outcome.out());
     }
 
@@ -83,7 +83,7 @@ class LessonCommandTest {
         Path key = folder.resolve("key.html");
         Cli.Outcome outcome = Cli.call("lesson", "handout", folder.toString(), "--key", "-o", key.toString());
 
-        String told = "steps[4].solution[0] (line 87, column 9): This move cannot be made: ";
+        String told = "steps[4].solution[0] (line 88, column 9): This move cannot be made: ";
         assertEquals(2, outcome.status());
         assertTrue(outcome.err().contains(told), outcome.err());
         assertFalse(Files.exists(key));

@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -17,6 +18,7 @@ import org.sagwise.file.LessonProgress.Place;
 import org.sagwise.lesson.Lesson;
 import org.sagwise.lesson.LessonFixture;
 import org.sagwise.lesson.LessonPlayer;
+import org.sagwise.lesson.Sureness;
 
 class LessonProgressTest {
 
@@ -37,10 +39,17 @@ class LessonProgressTest {
 
     @Test
     void read_whatWasWritten_isTheSame() throws IOException {
-        LessonProgress progress = LessonProgress.NONE.with(somewhere());
+        LessonPlayer sure = LessonPlayer.begin(
+                        LessonFixture.builtIn("01-close-the-ring"), LessonFixture.CATALOGUE, Locale.ENGLISH)
+                .jump(3)
+                .choose(0)
+                .sure(Optional.of(Sureness.SURE));
+        LessonProgress progress = LessonProgress.NONE.with(somewhere()).with(sure);
         Path file = folder.resolve("progress.json");
 
         progress.write(file);
+
+        assertTrue(Files.readString(file).replace(" ", "").contains("\"sure\":\"sure\""));
 
         assertEquals(progress, LessonProgress.read(file));
     }

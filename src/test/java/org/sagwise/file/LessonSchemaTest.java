@@ -3,6 +3,7 @@ package org.sagwise.file;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
@@ -10,10 +11,13 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.sagwise.lesson.Step;
 
 /**
- * What the JSON Schema of lessons says of conditions is what the table of checks says. Made anew by {@code mvn test
+ * What the JSON Schema of lessons says of conditions is what the table of checks says, and what a prediction may ask
+ * besides what steps know. Made anew by {@code mvn test
  * -Dtest=LessonSchemaTest -Dsagwise.write=true}.
  */
 class LessonSchemaTest {
@@ -38,7 +42,19 @@ class LessonSchemaTest {
             object.put("additionalProperties", false);
         }
         ((ObjectNode) schema.at("/$defs/condition")).set("oneOf", checks);
+        for (JsonNode step : schema.at("/$defs/step/oneOf")) {
+            if (step.at("/properties/kind/const").asText().equals("predict")) {
+                ((ObjectNode) step.at("/properties")).set("also", also());
+            }
+        }
         return SchemaLayout.print(schema, 116);
+    }
+
+    private static ObjectNode also() {
+        ObjectNode also = JsonNodeFactory.instance.objectNode().put("type", "array");
+        ArrayNode words = also.putObject("items").putArray("enum");
+        Stream.of(Step.Also.values()).map(Step.Also::word).forEach(words::add);
+        return also.put("uniqueItems", true).put("description", "What is asked besides the answer.");
     }
 
     @Test

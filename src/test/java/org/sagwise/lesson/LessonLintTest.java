@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -120,6 +122,33 @@ class LessonLintTest {
                 String.join("\n", LessonFixture.texts(LessonFixture.read(yaml).faults()));
 
         assertTrue(told.contains("Is one-wire-is-enough meant?"), told);
+    }
+
+    /** Who has the reason in every answer is not asked for it again. */
+    @Test
+    void check_whyWhereAnswersHaveReasons_isFound() {
+        String asked = SOUND.replace("    kind: predict\n", "    kind: predict\n    also: [why]\n");
+        String given = asked.replace("\"Nothing\"", "\"Nothing: a gap\"")
+                .replace("\"Nichts\"", "\"Nichts: eine Lücke\"")
+                .replace("\"4.20 A\"", "\"4.20 A: one wire\"")
+                .replace("\"4,20 A\"", "\"4,20 A: ein Draht\"")
+                .replace("\"42.0 A\"", "\"42.0 A: much\"")
+                .replace("\"42,0 A\"", "\"42,0 A: viel\"");
+
+        assertEquals(List.of(), lint(asked));
+        assertTrue(lint(given).contains(LessonProblem.WHY_GIVEN));
+    }
+
+    @Test
+    void check_moreThanAnswersAskedAllTheTime_isFound() {
+        String guess = section("  - id: guess", "  - id: close")
+                .replace("    kind: predict\n", "    kind: predict\n    also: [how-sure]\n");
+        String four = IntStream.range(0, 4)
+                .mapToObj(i -> guess.replace("id: guess", "id: guess-" + i))
+                .collect(Collectors.joining());
+
+        assertTrue(lint(SOUND.replace(section("  - id: guess", "  - id: close"), four))
+                .contains(LessonProblem.ALSO_OFTEN));
     }
 
     @Test

@@ -27,6 +27,41 @@ class LessonPlayerTest {
         return start.choose(1).next();
     }
 
+    /** The second prediction of the first lesson asks how sure one is, too. */
+    private static LessonPlayer asked() {
+        return LessonPlayer.begin(LessonFixture.builtIn("01-close-the-ring"), LessonFixture.CATALOGUE, Locale.ENGLISH)
+                .jump(3)
+                .choose(0);
+    }
+
+    @Test
+    void choose_whereHowSureIsAsked_keepsTheVeilUntilThatIsSaid() {
+        LessonPlayer chosen = asked();
+
+        assertTrue(chosen.isAskingHowSure());
+        assertFalse(chosen.mayTouch());
+        assertFalse(chosen.mayGoOn());
+        assertEquals(0, chosen.choose(1).answers().choice().orElseThrow(), "what is once chosen stays");
+        LessonPlayer sure = chosen.sure(Optional.of(Sureness.SURE));
+        assertTrue(sure.mayTouch() && sure.mayGoOn() && !sure.isAskingHowSure());
+        assertEquals(sure.answers(), sure.sure(Optional.of(Sureness.GUESS)).answers());
+    }
+
+    @Test
+    void summary_ofWhoWasSureAndMissed_saysSo() {
+        Verdict firm = asked().sure(Optional.of(Sureness.SURE)).summary().get(1);
+        Verdict lucky = asked().jump(3).reset().summary().get(1);
+
+        assertTrue(firm.isFirmMiss() && !firm.isLuck());
+        assertFalse(lucky.isFirmMiss() || lucky.isLuck());
+    }
+
+    /** A class raises its hands; nobody is asked. */
+    @Test
+    void sure_withoutAWord_goesOnAllTheSame() {
+        assertTrue(asked().sure(Optional.empty()).mayTouch());
+    }
+
     @Test
     void mayTouch_beforePrediction_isLocked() {
         assertFalse(start.mayTouch());
@@ -219,11 +254,13 @@ class LessonPlayerTest {
         while (!player.step().id().equals("biggest")) {
             player = Pupil.solve(player).next();
         }
-        player = Pupil.solve(Pupil.solve(player).next()).next();
+        while (!player.step().id().equals("match")) {
+            player = Pupil.solve(player).next();
+        }
 
         assertEquals("match", player.step().id());
         assertEquals(
                 "Right: 12.7\u00a0W of heat in a bit of wire.",
-                player.verdicts().get(0).reply());
+                player.verdicts().get(1).reply());
     }
 }

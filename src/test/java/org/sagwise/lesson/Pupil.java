@@ -1,5 +1,6 @@
 package org.sagwise.lesson;
 
+import java.util.Optional;
 import org.sagwise.scenario.Press;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.edit.Edit;
@@ -12,7 +13,7 @@ final class Pupil {
     static LessonPlayer solve(LessonPlayer player) {
         Step step = player.step();
         if (step instanceof Step.Choose choose) {
-            return player.choose(choose.right());
+            return player.choose(choose.right()).sure(Optional.of(Sureness.SURE));
         }
         if (step instanceof Step.Estimate estimate) {
             return player.type(player.read(estimate.expected()).orElseThrow());

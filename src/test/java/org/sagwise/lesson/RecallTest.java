@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -60,6 +61,37 @@ class RecallTest {
         assertEquals("01-close-the-ring", chosen.get(0).lesson().id());
         assertEquals("open-button", chosen.get(0).question().id());
         assertEquals("02-same-amps-all-round", chosen.get(1).lesson().id());
+    }
+
+    /** Two ideas were missed; the one that somebody was sure of comes first, though it is of the later lesson. */
+    @Test
+    void choose_missedBySomebodySure_comesBeforeWhatWasMissedUnsurely() {
+        go(0, "check-one-end");
+        go(1, "after-coil");
+        List<Answers> sure = new ArrayList<>(given.get(TAUGHT.get(1).id()));
+        sure.replaceAll(it -> it.choice().isPresent() ? it.sure(Optional.of(Sureness.THINK)) : it);
+        int firm = IntStream.range(0, sure.size())
+                .filter(i -> TAUGHT.get(1).steps().get(i).id().equals("after-coil"))
+                .findFirst()
+                .orElseThrow();
+        sure.set(firm, sure.get(firm).sure(Optional.of(Sureness.SURE)));
+        given.put(TAUGHT.get(1).id(), sure);
+
+        assertEquals("02-same-amps-all-round", choose(Map.of()).get(0).lesson().id());
+        sure.replaceAll(it -> it.choice().isPresent() ? it.sure(Optional.of(Sureness.THINK)) : it);
+        assertEquals("01-close-the-ring", choose(Map.of()).get(0).lesson().id());
+    }
+
+    /** Of what was right, a guess comes back first. */
+    @Test
+    void choose_rightButGuessed_comesBeforeWhatWasKnown() {
+        go(1, "");
+        List<Answers> answers = new ArrayList<>(given.get(TAUGHT.get(1).id()));
+        int last = answers.size() - 1;
+        answers.set(last, answers.get(last).sure(Optional.of(Sureness.GUESS)));
+        given.put(TAUGHT.get(1).id(), answers);
+
+        assertEquals(last, choose(Map.of()).get(0).step());
     }
 
     @Test

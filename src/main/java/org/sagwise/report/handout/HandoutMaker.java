@@ -179,7 +179,13 @@ public final class HandoutMaker {
                     key(idea + fill(choice.reply(), then))));
         }
         Item chosen = item.with(options);
-        return predicts && kind == Kind.SHEET ? chosen.with(new Blank(texts.say("because"), "", 1)) : chosen;
+        if (!predicts || kind == Kind.KEY) {
+            return chosen;
+        }
+        Blank because = new Blank(texts.say("because"), "", choose.also().contains(Step.Also.WHY) ? 2 : 1);
+        return choose.also().contains(Step.Also.HOW_SURE)
+                ? chosen.with(because, new Blank(texts.say("how-sure"), "", 1))
+                : chosen.with(because);
     }
 
     private Item estimate(Item item, Step.Estimate estimate, Situation here) {

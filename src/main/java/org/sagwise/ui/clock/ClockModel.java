@@ -66,6 +66,16 @@ public final class ClockModel {
         real = new RealTime(nanoTime, press());
         shown.button().downProperty().subscribe(this::turned);
         shown.assessmentProperty().subscribe(this::follow);
+        askedProperty().subscribe((before, asked) -> {
+            if (asked && going.get()) {
+                pause();
+            }
+        });
+    }
+
+    /** Whether something is to be foretold first: no time passes then, and its curves stay hidden. */
+    ReadOnlyBooleanProperty askedProperty() {
+        return shown.button().lockedProperty();
     }
 
     /** Has something done along with every stretch of time; asked anew for each. */
@@ -123,7 +133,10 @@ public final class ClockModel {
 
     /** Sets time going; where it was turned back, what came after is forgotten. */
     public void go() {
-        if (going.get() || now.get().isOver() || runDown.isRunning()) {
+        if (going.get()
+                || now.get().isOver()
+                || runDown.isRunning()
+                || askedProperty().get()) {
             return;
         }
         begin();

@@ -69,7 +69,7 @@ public final class CurvesDrawer extends VBox {
             row.add(plots.get(i), i, 0);
         }
         row.getStyleClass().add("plots");
-        nothing.setText(texts.word("curves.none"));
+        nothing.setId("curves-none");
         nothing.getStyleClass().add("curves-none");
         nothing.setWrapText(true);
         StackPane body = new StackPane(row, nothing);
@@ -78,6 +78,7 @@ public final class CurvesDrawer extends VBox {
         subscriptions.watch(clock.nowProperty(), now -> follow());
         subscriptions.onChange(clock.goingProperty(), this::renew);
         subscriptions.onChange(visibleProperty(), this::renew);
+        subscriptions.onChange(clock.askedProperty(), this::renew);
         subscriptions.watch(pointed, at -> tellMoment());
     }
 
@@ -117,7 +118,9 @@ public final class CurvesDrawer extends VBox {
         }
         long begunNs = System.nanoTime();
         legend.show(clock.bench());
-        Optional<Trace> course = clock.course().filter(recorded -> recorded.endS() > 0);
+        boolean asked = clock.askedProperty().get();
+        nothing.setText(texts.word(asked ? "curves.asked" : "curves.none"));
+        Optional<Trace> course = clock.course().filter(recorded -> !asked && recorded.endS() > 0);
         charts = course.map(recorded -> new CourseCharts(clock.bench(), recorded, texts));
         nothing.setVisible(course.isEmpty());
         draw();

@@ -1,6 +1,7 @@
 package org.sagwise.ui.kit;
 
 import java.util.Optional;
+import javafx.beans.binding.Bindings;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.value.ObservableBooleanValue;
 import javafx.beans.value.ObservableValue;
@@ -47,6 +48,11 @@ public record Command(
     /** The same, but not while this holds. */
     public Command unless(ObservableBooleanValue condition) {
         return new Command(id, action, condition, keys, mark, named);
+    }
+
+    /** The same, but neither while this holds. */
+    public Command norWhile(ObservableBooleanValue condition) {
+        return unless(Bindings.or(unavailable, condition));
     }
 
     /** The same with a tick while this holds. */

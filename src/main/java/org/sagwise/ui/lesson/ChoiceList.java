@@ -29,7 +29,7 @@ final class ChoiceList extends VBox {
             buttons.add(button);
         }
         getChildren().addAll(buttons);
-        if (!now.answers().isOpen()) {
+        if (!now.answers().isOpen() || now.isAskingHowSure()) {
             show(now.answers());
         }
     }

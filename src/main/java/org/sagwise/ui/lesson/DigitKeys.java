@@ -7,6 +7,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import org.sagwise.lesson.LessonPlayer;
 import org.sagwise.lesson.Step;
+import org.sagwise.lesson.Sureness;
 import org.sagwise.ui.kit.Subscriptions;
 
 /** Makes the keys 1 to 4 choose an answer, wherever the focus is, except where one types. */
@@ -42,6 +43,11 @@ final class DigitKeys {
             event.consume();
             return;
         }
+        if (plain && !types && has(room, place)) {
+            room.sure(Sureness.values()[place]);
+            event.consume();
+            return;
+        }
         if (plain
                 && !types
                 && place >= 0
@@ -49,6 +55,13 @@ final class DigitKeys {
             room.player().ifPresent(now -> room.choose(asWritten(now, place)));
             event.consume();
         }
+    }
+
+    /** Whether this is one of the answers to how sure somebody is. */
+    private static boolean has(LessonSession room, int place) {
+        return place >= 0
+                && place < Sureness.values().length
+                && room.player().filter(LessonPlayer::isAskingHowSure).isPresent();
     }
 
     private static boolean has(LessonPlayer now, int place) {

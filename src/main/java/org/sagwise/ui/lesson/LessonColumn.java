@@ -36,7 +36,8 @@ public final class LessonColumn extends BorderPane {
             List<Answers> answers,
             boolean summary,
             Optional<VoteModel.Vote> vote,
-            Optional<RecallRound> recall) {}
+            Optional<RecallRound> recall,
+            boolean inClass) {}
 
     private final LessonSession room;
     private final LessonShelf shelf;
@@ -90,7 +91,11 @@ public final class LessonColumn extends BorderPane {
         subscriptions.onChange(room.atSummaryProperty(), this::update);
         subscriptions.onChange(room.recallProperty(), this::update);
         subscriptions.onChange(desk.votesProperty(), this::update);
-        subscriptions.watch(inClass, now -> offerHelp());
+        subscriptions.watch(inClass, now -> {
+            room.setInClass(now);
+            offerHelp();
+            update();
+        });
     }
 
     private VBox head() {
@@ -144,7 +149,8 @@ public final class LessonColumn extends BorderPane {
                 now.allAnswers(),
                 room.atSummary(),
                 desk.shown(now),
-                room.recallProperty().get());
+                room.recallProperty().get(),
+                inClass.getValue());
         if (shown.filter(wanted::equals).isPresent()) {
             body.ifPresent(it -> it.refresh(now));
         } else {
@@ -197,8 +203,12 @@ public final class LessonColumn extends BorderPane {
         if (moved) {
             scroll.setVvalue(0);
         }
-        if (moved || inside) {
+        if (moved || inside || now.isAskingHowSure()) {
             focusFirst();
+        }
+        if (now.isAskingHowSure()) {
+            // It stands below all answers, too.
+            Platform.runLater(() -> scroll.setVvalue(1));
         }
     }
 

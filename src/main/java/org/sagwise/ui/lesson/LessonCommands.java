@@ -1,9 +1,11 @@
 package org.sagwise.ui.lesson;
 
 import java.util.List;
+import java.util.Set;
 import java.util.function.Predicate;
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.BooleanBinding;
+import javafx.beans.value.ObservableBooleanValue;
 import javafx.scene.control.ButtonType;
 import javafx.scene.control.Label;
 import org.sagwise.lesson.LessonPlayer;
@@ -17,6 +19,18 @@ import org.sagwise.ui.text.Wording;
 
 /** What a learner can do in a running lesson, by button, menu and key alike. */
 public final class LessonCommands {
+
+    /** What would tell by another way what a question asks for; not to be had until it is answered. */
+    private static final Set<String> TELLING = Set.of(
+            "post",
+            "picture",
+            "compare",
+            "same-watts",
+            "time-go",
+            "time-step-on",
+            "time-press-on",
+            "time-run-down",
+            "time-save");
 
     private LessonCommands() {}
 
@@ -54,6 +68,13 @@ public final class LessonCommands {
                 Command.of("lesson-forget", () -> forget(book, dialogs))
                         .unless(Bindings.createBooleanBinding(
                                 () -> book.property().get().places().isEmpty(), book.property())));
+    }
+
+    /** The same commands, without those that would answer an open question. */
+    public static List<Command> veiled(List<Command> all, ObservableBooleanValue asked) {
+        return all.stream()
+                .map(it -> TELLING.contains(it.id()) ? it.norWhile(asked) : it)
+                .toList();
     }
 
     private static Preferences turnOrder(Preferences now) {

@@ -19,6 +19,7 @@ import org.sagwise.lesson.Naming;
 import org.sagwise.lesson.Recall;
 import org.sagwise.lesson.RecallRound;
 import org.sagwise.lesson.Shuffle;
+import org.sagwise.lesson.Sureness;
 import org.sagwise.part.Catalogue;
 import org.sagwise.ui.document.BenchModel;
 import org.sagwise.ui.document.Documents;
@@ -45,6 +46,7 @@ public final class LessonSession {
     private final Supplier<List<Lesson>> taught;
     private final Map<String, String> ownWords = new HashMap<>();
     private boolean laying;
+    private boolean inClass;
 
     /**
      * @param locale the language of the window
@@ -208,8 +210,27 @@ public final class LessonSession {
             remember(recall.get().get().choose(place));
             return;
         }
-        change(now -> now.choose(place));
+        change(now -> inClass ? now.choose(place).sure(Optional.empty()) : now.choose(place));
         unlock();
+    }
+
+    /** How sure one is of the answer just chosen. */
+    void sure(Sureness sureness) {
+        change(now -> now.sure(Optional.of(sureness)));
+        unlock();
+    }
+
+    boolean isInClass() {
+        return inClass;
+    }
+
+    /** A class raises hands: nobody is asked for a reason or how sure they are. */
+    void setInClass(boolean looksOn) {
+        inClass = looksOn;
+        if (looksOn && player().filter(LessonPlayer::isAskingHowSure).isPresent()) {
+            change(now -> now.sure(Optional.empty()));
+            unlock();
+        }
     }
 
     private void remember(RecallRound answered) {

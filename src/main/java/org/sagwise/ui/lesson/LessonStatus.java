@@ -28,8 +28,13 @@ public record LessonStatus(State state, int step, int steps) {
         boolean done = place.filter(it -> it.answers().stream().noneMatch(Answers::isOpen))
                 .isPresent();
         boolean begun =
-                reached > 0 || place.filter(it -> !it.answers().get(0).isOpen()).isPresent();
+                reached > 0 || place.filter(it -> isBegun(it.answers().get(0))).isPresent();
         State state = done ? State.DONE : begun ? State.BEGUN : State.FRESH;
         return new LessonStatus(state, reached + 1, steps);
+    }
+
+    /** A step in which an answer is chosen is begun, also while it is asked how sure one is. */
+    private static boolean isBegun(Answers first) {
+        return !first.isOpen() || first.choice().isPresent();
     }
 }

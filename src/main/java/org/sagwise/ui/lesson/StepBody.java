@@ -13,6 +13,7 @@ import org.sagwise.lesson.Answers;
 import org.sagwise.lesson.LessonPlayer;
 import org.sagwise.lesson.ReadingRef;
 import org.sagwise.lesson.Step;
+import org.sagwise.lesson.Verdict;
 import org.sagwise.lesson.When;
 import org.sagwise.text.Glossary;
 import org.sagwise.ui.kit.SafetyMessage;
@@ -72,7 +73,13 @@ final class StepBody extends VBox {
     private void verdicts(LessonPlayer now) {
         now.verdicts().stream()
                 .filter(it -> it.step() != now.at())
-                .forEach(it -> getChildren().add(VerdictCard.answering(it, wording)));
+                .forEach(it -> getChildren().add(VerdictCard.answering(it, because(it, now), wording)));
+    }
+
+    private Optional<String> because(Verdict verdict, LessonPlayer now) {
+        String own = room.ownWords()
+                .getOrDefault(now.lesson().steps().get(verdict.step()).id(), "");
+        return Optional.of(own).filter(words -> !words.isBlank());
     }
 
     private void text(LessonPlayer now) {
@@ -104,15 +111,41 @@ final class StepBody extends VBox {
         boolean check = question.role() == Step.Role.CHECK;
         ChoiceList choices = new ChoiceList(question, now, room, live);
         getChildren().add(choices);
+        also(question, now);
+        if (now.isAskingHowSure()) {
+            return;
+        }
         if (now.answers().isOpen()) {
             first = Optional.of(choices.first());
         } else if (check) {
             now.verdicts().stream()
                     .filter(it -> it.step() == now.at())
-                    .forEach(it -> getChildren().add(VerdictCard.answering(it, wording)));
+                    .forEach(it -> getChildren().add(VerdictCard.answering(it, Optional.empty(), wording)));
         } else {
             note("lesson.locked-in", "lesson-note");
         }
+    }
+
+    /** Once an answer is chosen: the reason, and how sure one is. A class says both aloud. */
+    private void also(Step.Choose question, LessonPlayer now) {
+        if (now.answers().choice().isEmpty() || room.isInClass()) {
+            return;
+        }
+        Optional<SureRow> sure =
+                now.isAskingHowSure() ? Optional.of(new SureRow(now, room, wording)) : Optional.empty();
+        sure.ifPresent(row -> first = Optional.of(row.first()));
+        if (question.also().contains(Step.Also.WHY)) {
+            WhyField why = new WhyField(
+                    now,
+                    room,
+                    wording,
+                    () -> sure.ifPresentOrElse(row -> row.first().requestFocus(), room::next));
+            getChildren().add(why);
+            if (sure.isPresent() || !question.also().contains(Step.Also.HOW_SURE)) {
+                first = Optional.of(why.field());
+            }
+        }
+        sure.ifPresent(getChildren()::add);
     }
 
     private void estimate(Step.Estimate estimate, LessonPlayer now) {

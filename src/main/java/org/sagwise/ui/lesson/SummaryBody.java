@@ -25,6 +25,11 @@ final class SummaryBody extends VBox {
         count.setWrapText(true);
         count.setMinHeight(USE_PREF_SIZE);
         count.getStyleClass().add("lesson-text");
+        long sure = all.stream().filter(Verdict::isSure).count();
+        if (sure > 0) {
+            long right = all.stream().filter(it -> it.isSure() && it.met()).count();
+            count.setText(count.getText() + " " + wording.say("lesson.summary.sure", sure, right));
+        }
         Label meaning = new Label(wording.say("lesson.summary.meaning"));
         meaning.setWrapText(true);
         meaning.setMinHeight(USE_PREF_SIZE);

@@ -1,5 +1,6 @@
 package org.sagwise.ui.lesson;
 
+import java.util.Optional;
 import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
@@ -23,15 +24,33 @@ final class VerdictCard extends VBox {
         }
     }
 
-    /** With the reply, in the step that answers the question. */
-    static VerdictCard answering(Verdict verdict, Wording wording) {
+    /**
+     * With the reply, in the step that answers the question.
+     *
+     * @param because the reason that the learner wrote
+     */
+    static VerdictCard answering(Verdict verdict, Optional<String> because, Wording wording) {
         VerdictCard card = new VerdictCard(verdict, wording);
-        card.getChildren().add(card.sides());
+        GridPane sides = card.sides();
+        because.ifPresent(words -> row(sides, 2, wording.say("lesson.because"), words, ""));
+        card.getChildren().add(sides);
         card.getChildren().add(Markdown.column(verdict.reply()));
         verdict.idea()
                 .map(idea -> wording.say("lesson.idea", idea.sentence(wording.locale())))
                 .ifPresent(idea -> card.getChildren().add(quiet(idea)));
+        card.sureness().map(wording::say).ifPresent(words -> {
+            Label label = quiet(words);
+            label.setId("verdict-sure");
+            card.getChildren().add(label);
+        });
         return card;
+    }
+
+    /** What there is to say to who was sure and missed, or guessed and was right. */
+    private Optional<String> sureness() {
+        return verdict.isFirmMiss()
+                ? Optional.of("lesson.sure.missed")
+                : verdict.isLuck() ? Optional.of("lesson.sure.lucky") : Optional.empty();
     }
 
     /** With the question, in the summary. */

@@ -193,8 +193,9 @@ public final class MainWindow {
                         models.bench().work(),
                         () -> frame().showCard(),
                         () -> RowsDialog.show(models.bench().work(), dialogs)))
-                .add(ClockCommands.of(models.time().clock(), models.shown().preferences(), this::saveCourse))
-                .add(ShareCommands.of(desk))
+                .add(veiled(
+                        ClockCommands.of(models.time().clock(), models.shown().preferences(), this::saveCourse)))
+                .add(veiled(ShareCommands.of(desk)))
                 .add(LessonCommands.of(
                         models.lessons().room(),
                         models.lessons().book(),
@@ -207,7 +208,7 @@ public final class MainWindow {
                         models.lessons().desk(),
                         models.time().clock(),
                         models.bench().model().button()))
-                .add(own());
+                .add(veiled(own()));
         if (scene == null) {
             // First of all that follows the looks: what measures itself then finds the new letters.
             scene = new Scene(new Region());
@@ -236,6 +237,10 @@ public final class MainWindow {
             lasting.close();
             stage.close();
         }
+    }
+
+    private List<Command> veiled(List<Command> all) {
+        return LessonCommands.veiled(all, models.bench().model().button().lockedProperty());
     }
 
     /** What can be done with the window itself. */

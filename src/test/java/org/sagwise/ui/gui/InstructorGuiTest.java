@@ -100,12 +100,12 @@ class InstructorGuiTest extends GuiTest {
 
     @Test
     void jump_toAStep_laysItsBenchOut() {
-        work("instructor-step-3");
+        work("instructor-step-4");
 
-        assertEquals("Step 3 of 14", text("lesson-place"));
+        assertEquals("Step 4 of 14", text("lesson-place"));
         assertEquals("Two in a row", text("bench-title"));
         work("instructor-lesson-back");
-        assertEquals("Step 2 of 14", text("lesson-place"));
+        assertEquals("Step 3 of 14", text("lesson-place"));
     }
 
     private String spokenBeside() {

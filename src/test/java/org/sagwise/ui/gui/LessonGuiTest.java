@@ -90,6 +90,10 @@ class LessonGuiTest extends GuiTest {
         next();
 
         click("choice-1");
+        assertTrue(isOff("fire"), "how sure comes first");
+        assertTrue(isOff("button-lesson-next"));
+        click("sure-3");
+        assertFalse(isOff("fire"));
         next();
         assertEquals("Your turn", text("lesson-kind"));
         click("join-ideal");
@@ -114,6 +118,7 @@ class LessonGuiTest extends GuiTest {
 
         assertEquals("What is behind it", text("lesson-kind"));
         assertTrue(robot().lookup(".verdict-missed").tryQuery().isPresent());
+        assertTrue(text("verdict-sure").startsWith("You were sure of it"), text("verdict-sure"));
         next();
         assertTrue(isThere("safety-hot"));
         next();
@@ -124,7 +129,9 @@ class LessonGuiTest extends GuiTest {
         click("choice-2");
         next();
 
-        assertEquals("4 of 5 answers agree with what came out.", text("lesson-summary-count"));
+        assertEquals(
+                "4 of 5 answers agree with what came out. You were sure 1 times, and right in 0 of them.",
+                text("lesson-summary-count"));
         click("lesson-following");
         assertEquals("Amps around a ring", text("lesson-title"));
     }
@@ -163,6 +170,8 @@ class LessonGuiTest extends GuiTest {
         robot().release(KeyCode.SPACE);
         type("0");
         key(KeyCode.ENTER);
+        key(KeyCode.DIGIT2);
+        assertEquals("sure-1", focused().getId());
         key(KeyCode.DIGIT2);
         key(KeyCode.ENTER);
 
@@ -217,6 +226,8 @@ class LessonGuiTest extends GuiTest {
         next();
         openReadings();
         assertTrue(node("cautions-waiting").isVisible());
+        assertTrue(item("item-post").isDisable());
+        assertTrue(item("item-time-run-down").isDisable());
         assertFalse(robot().lookup(".caution-card").tryQuery().isPresent());
         assertEquals("Coil: what can be measured here is told once you have answered", spoken("part-coil"));
 
@@ -224,6 +235,7 @@ class LessonGuiTest extends GuiTest {
         assertTrue(spoken("part-coil").contains("gets 0"), spoken("part-coil"));
         assertFalse(node("cautions-waiting").isVisible());
         assertTrue(robot().lookup(".caution-card").tryQuery().isPresent());
+        assertFalse(item("item-post").isDisable());
     }
 
     @Test
@@ -318,6 +330,7 @@ class LessonGuiTest extends GuiTest {
         next();
         // What became of the first answer stands above, so the second may lie below what is seen.
         robot().interact(((ButtonBase) node("choice-2"))::fire);
+        robot().interact(((ButtonBase) node("sure-1"))::fire);
         next();
         click("button-lesson-show");
         click("button-lesson-reset");

@@ -67,10 +67,15 @@ class ShuffleGuiTest extends GuiTest {
     @Test
     void answer_chosen_isTheOneThatIsShown() {
         work("choice-" + placeOf(RIGHT));
+        work("sure-2");
+        work("button-lesson-next");
+        work("choice-1");
         work("button-lesson-next");
         read("17.64");
         work("button-lesson-next");
         read("17.64");
+        work("button-lesson-next");
+        read("2.1");
         work("button-lesson-next");
 
         assertTrue(robot().lookup(".verdict-met").tryQuery().isPresent());

@@ -22,6 +22,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.sagwise.hazard.Caution;
+import org.sagwise.lesson.Sureness;
 import org.sagwise.lesson.Tally;
 import org.sagwise.part.MeterMode;
 import org.sagwise.part.PartKind;
@@ -104,6 +105,7 @@ class UiTextsTest {
         Stream.of(MeterMode.values()).forEach(mode -> keys.add("meter.mode." + mode.word()));
         Stream.of("say", "predict", "estimate", "do", "measure", "explain", "write", "caution", "check")
                 .forEach(kind -> keys.add("lesson.kind." + kind));
+        Stream.of(Sureness.values()).forEach(each -> keys.add("lesson.how-sure." + each.word()));
         Stream.of("rest", "cell", "coil", "ohm", "limit", "capacity").forEach(each -> keys.add("measured." + each));
         Stream.of("corrected", "file", "copied", "this").forEach(each -> keys.add("compare.with." + each));
         Stream.of(PostFormat.values()).forEach(each -> keys.add("post.format." + each.word()));
