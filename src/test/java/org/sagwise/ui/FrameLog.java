@@ -39,11 +39,15 @@ final class FrameLog {
                 .getThreadId();
     }
 
-    /** A frame begins. To be called on the thread of the window. */
-    void frame(long nowNs) {
+    /**
+     * A frame begins. To be called on the thread of the window.
+     *
+     * @param counts whether the frame that ends here is one of those asked about
+     */
+    void frame(long nowNs, boolean counts) {
         long work = threads.getCurrentThreadCpuTime();
         long rendering = threads.getThreadCpuTime(renderer);
-        if (lastNs != 0) {
+        if (lastNs != 0 && counts) {
             frames.add(new Frame(
                     (nowNs - lastNs) / NS_A_MS,
                     (work - lastWorkNs) / NS_A_MS,

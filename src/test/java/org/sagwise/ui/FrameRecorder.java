@@ -4,6 +4,7 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.function.IntConsumer;
+import java.util.function.IntPredicate;
 import javafx.animation.AnimationTimer;
 import javafx.application.Application;
 import javafx.application.Platform;
@@ -34,8 +35,18 @@ public final class FrameRecorder extends Application {
 
     private static final int PRESS = 30;
 
+    /** Frames from one turn of the button to the next where nothing but those frames is asked about. */
+    private static final int TURN = 5;
+
+    /** What is done this often has been compiled as well as it will be. */
+    private static final int WARM_FRAMES = 400;
+
     /** Something to do, frame by frame. */
-    private record Task(String name, Runnable begin, IntConsumer frame, Runnable end) {
+    private record Task(String name, Runnable begin, IntConsumer frame, Runnable end, IntPredicate counts) {
+
+        Task(String name, Runnable begin, IntConsumer frame, Runnable end) {
+            this(name, begin, frame, end, n -> true);
+        }
 
         Task(String name, IntConsumer frame) {
             this(name, () -> {}, frame, () -> {});
@@ -50,6 +61,7 @@ public final class FrameRecorder extends Application {
     private FrameLog log;
     private double recordS;
     private long begun;
+    private long recorded;
     private boolean warm;
     private int frame;
 
@@ -83,6 +95,7 @@ public final class FrameRecorder extends Application {
                 new Task("held", this::latch, n -> {}, this::latch),
                 new Task("held-pointing", this::latch, this::point, this::latch),
                 new Task("pressing", () -> {}, this::press, this::letGo),
+                new Task("turning", () -> {}, this::turn, this::letGo, n -> n % TURN == 0),
                 new Task("clock", () -> fire("clock-go"), n -> {}, () -> fire("clock-go")),
                 new Task("clock-held", this::goHeld, n -> {}, this::goHeld),
                 new Task("dragging", this::lift, this::drag, this::putBack),
@@ -103,12 +116,13 @@ public final class FrameRecorder extends Application {
             task.begin().run();
         }
         double passedS = (now - begun) * NANO;
-        if (!warm && passedS > WARM_UP_S) {
+        if (!warm && passedS > WARM_UP_S && frame > WARM_FRAMES) {
             warm = true;
+            recorded = now;
             log.restart();
         }
-        log.frame(now);
-        if (passedS > WARM_UP_S + recordS) {
+        log.frame(now, task.counts().test(frame - 1));
+        if (warm && (now - recorded) * NANO > recordS) {
             System.out.println(log.summary(task.name()));
             task.end().run();
             tasks.poll();
@@ -145,6 +159,12 @@ public final class FrameRecorder extends Application {
 
     private void press(int n) {
         if (n % PRESS == 0) {
+            fire("latch");
+        }
+    }
+
+    private void turn(int n) {
+        if (n % TURN == 0) {
             fire("latch");
         }
     }

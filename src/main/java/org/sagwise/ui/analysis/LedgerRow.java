@@ -5,6 +5,7 @@ import java.util.Locale;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
+import javafx.scene.layout.Region;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.Ledger;
 import org.sagwise.ui.text.Figure;
@@ -19,19 +20,21 @@ final class LedgerRow {
     private final Figure volts = new Figure();
     private final Figure watts = new Figure();
     private final Tooltip exact = new Tooltip();
+    private Ledger.Row shown;
 
     LedgerRow(Ledger.Entry entry, Wording wording) {
         this.wording = wording;
         word = entry.name().toLowerCase(Locale.ROOT);
         name = new Label(wording.say("ledger.row." + word));
         name.setWrapText(true);
-        volts.label().setId("ledger-" + word + "-volts");
-        watts.label().setId("ledger-" + word + "-watts");
-        for (Label label : List.of(name, volts.label(), watts.label())) {
-            label.getStyleClass().addAll("ledger-row", "ledger-" + word);
-            label.setMaxWidth(Double.MAX_VALUE);
-            label.setTooltip(exact);
+        volts.setTextId("ledger-" + word + "-volts");
+        watts.setTextId("ledger-" + word + "-watts");
+        for (Region piece : List.of(name, volts, watts)) {
+            piece.getStyleClass().addAll("ledger-row", "ledger-" + word);
+            piece.setMaxWidth(Double.MAX_VALUE);
+            Tooltip.install(piece, exact);
         }
+        exact.setOnShowing(event -> exact.setText(explain()));
     }
 
     Node[] nodes() {
@@ -45,11 +48,16 @@ final class LedgerRow {
     void show(Ledger.Row row, double largestV, double largestW) {
         volts.setText(wording.inColumn(row.voltsV(), largestV));
         watts.setText(wording.inColumn(row.powerW(), largestW));
-        exact.setText(wording.say(
+        shown = row;
+    }
+
+    /** Said when somebody asks: figures change many times a second. */
+    private String explain() {
+        return wording.say(
                 "ledger.exact",
                 wording.say("ledger.row." + word + ".tip"),
-                wording.quantity(row.voltsV(), Unit.VOLT),
-                wording.quantity(row.powerW(), Unit.WATT)));
+                wording.quantity(shown.voltsV(), Unit.VOLT),
+                wording.quantity(shown.powerW(), Unit.WATT));
     }
 
     String spoken(Ledger.Row row) {

@@ -5,10 +5,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.DoubleStream;
 import javafx.geometry.HPos;
+import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.part.PartKind;
@@ -20,10 +22,13 @@ import org.sagwise.ui.text.Wording;
 /** The account of volts and watts: what the cells give, what is lost where, what arrives. */
 public final class LedgerView extends VBox {
 
+    private static final List<String> PRESSED_OR_NOT = List.of("ledger.flows", "ledger.still");
+
     private final Wording wording;
     private final GridPane table = new GridPane();
     private final Map<Ledger.Entry, LedgerRow> rows = new LinkedHashMap<>();
-    private final Label remark = new Label();
+    private final Map<String, Label> remarks = new LinkedHashMap<>();
+    private final StackPane remark = new StackPane();
 
     public LedgerView(BenchModel bench, Wording wording, Subscriptions subscriptions) {
         this.wording = wording;
@@ -32,8 +37,7 @@ public final class LedgerView extends VBox {
         table.getStyleClass().add("ledger-table");
         table.setAccessibleRole(AccessibleRole.TEXT);
         table.setFocusTraversable(true);
-        remark.getStyleClass().add("quiet");
-        remark.setWrapText(true);
+        remark.setAlignment(Pos.TOP_LEFT);
         getChildren().addAll(table, remark);
         heading();
         subscriptions.watch(bench.assessmentProperty(), this::show);
@@ -54,7 +58,26 @@ public final class LedgerView extends VBox {
             spoken.append(". ").append(line.spoken(row));
         }
         table.setAccessibleText(spoken.toString());
-        remark.setText(wording.say(remarkKey(assessment)));
+        remark(remarkKey(assessment));
+    }
+
+    /** While the button is pressed and let go, both sentences keep their room, and nothing under them moves. */
+    private void remark(String key) {
+        List<String> keeping = PRESSED_OR_NOT.contains(key) ? PRESSED_OR_NOT : List.of(key);
+        List<Label> labels = keeping.stream().map(this::label).toList();
+        if (!remark.getChildren().equals(labels)) {
+            remark.getChildren().setAll(labels);
+        }
+        remarks.forEach((each, label) -> label.setVisible(each.equals(key)));
+    }
+
+    private Label label(String key) {
+        return remarks.computeIfAbsent(key, each -> {
+            Label label = new Label(wording.say(each));
+            label.getStyleClass().add("quiet");
+            label.setWrapText(true);
+            return label;
+        });
     }
 
     /** Other lines than before: those that stay are kept. */

@@ -25,7 +25,8 @@ final class LimitRow {
 
     LimitRow(String id, Spotlight spotlight, Wording wording) {
         this.wording = wording;
-        figure.label().setId("limit-" + id);
+        figure.setTextId("limit-" + id);
+        tooltip.setOnShowing(event -> tooltip.setText(wording.say("limits.tip", limit)));
         bar.setAccessibleRole(AccessibleRole.PROGRESS_INDICATOR);
         Tooltip.install(bar, tooltip);
         bar.setOnMouseEntered(event -> spotlight.point(Selection.part(id)));
@@ -52,7 +53,6 @@ final class LimitRow {
             name.setText(title);
             figure.setText(text);
             bar.setAccessibleText(wording.say("limits.spoken", title, text));
-            tooltip.setText(wording.say("limits.tip", limit));
         }
     }
 }

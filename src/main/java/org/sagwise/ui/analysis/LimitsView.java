@@ -25,7 +25,7 @@ import org.sagwise.ui.text.Wording;
 public final class LimitsView extends VBox {
 
     /** Nobody reads more bars than this. */
-    static final int MOST_ROWS = 60;
+    static final int MOST_ROWS = 24;
 
     private final Spotlight spotlight;
     private Bench known;

@@ -1,6 +1,7 @@
 package org.sagwise.ui.analysis;
 
 import java.util.List;
+import java.util.function.Supplier;
 import javafx.scene.control.ToggleButton;
 import org.sagwise.hazard.Caution;
 import org.sagwise.hazard.CautionTexts;
@@ -21,6 +22,7 @@ public final class ReadingsButton extends ToggleButton {
     private final BenchModel bench;
     private final Wording wording;
     private boolean open;
+    private String said = "";
 
     /**
      * @param toggle shows the readings or takes them away
@@ -61,12 +63,14 @@ public final class ReadingsButton extends ToggleButton {
                     .min(Signal::compareTo)
                     .orElseThrow();
             String word = CautionTexts.signal(gravest, wording.locale());
-            show(new Flag(gravest, word), wording.say("readings.flagged", cautions.size(), word));
+            show(() -> new Flag(gravest, word), wording.say("readings.flagged", cautions.size(), word));
         } else if (veiled || !finished) {
-            show(null, wording.say(!judged ? "cautions.unjudged" : veiled ? "readings.veiled" : "cautions.unfinished"));
+            show(
+                    () -> null,
+                    wording.say(!judged ? "cautions.unjudged" : veiled ? "readings.veiled" : "cautions.unfinished"));
         } else {
             String none = wording.say("cautions.none");
-            show(Flag.lowered(none), none);
+            show(() -> Flag.lowered(none), none);
         }
         setText(
                 open || cautions.isEmpty()
@@ -74,8 +78,12 @@ public final class ReadingsButton extends ToggleButton {
                         : wording.say("readings.button.flagged", cautions.size()));
     }
 
-    private void show(Flag flag, String words) {
-        setGraphic(flag);
-        setAccessibleText(wording.say("readings.spoken", words));
+    /** The button is told the same many times a second while time goes. */
+    private void show(Supplier<Flag> flag, String words) {
+        if (!words.equals(said)) {
+            said = words;
+            setGraphic(flag.get());
+            setAccessibleText(wording.say("readings.spoken", words));
+        }
     }
 }

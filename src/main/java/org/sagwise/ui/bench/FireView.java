@@ -26,7 +26,18 @@ public final class FireView extends HBox {
     private final FireButton button;
     private final Label state = new Label();
     private final Label hint = new Label();
-    private final VBox words = new VBox(state, hint);
+    private final VBox words = new VBox(state, hint) {
+
+        {
+            state.fontProperty().subscribe((before, now) -> super.requestLayout());
+        }
+
+        /** As wide as its style says and two lines high, whatever it says; only letters can grow. */
+        @Override
+        public void requestLayout() {
+            setNeedsLayout(true);
+        }
+    };
     private final ToggleButton latchButton;
 
     public FireView(BenchModel bench, Command latch, Controls controls, Wording wording, Subscriptions subscriptions) {

@@ -72,9 +72,15 @@ public final class HintedFelt extends StackPane {
         } else {
             place = Pos.TOP_CENTER;
         }
-        messages.setAlignment(place);
-        messages.setMaxWidth(Math.min(getWidth(), widest()));
-        setAlignment(messages, place);
+        // Told again what is so already, it would be laid out once more in the next frame.
+        if (getAlignment(messages) != place) {
+            messages.setAlignment(place);
+            setAlignment(messages, place);
+        }
+        double width = any ? Math.min(getWidth(), widest()) : 0;
+        if (width != messages.getMaxWidth()) {
+            messages.setMaxWidth(width);
+        }
         super.layoutChildren();
     }
 

@@ -1,5 +1,6 @@
 package org.sagwise.ui.bench;
 
+import java.util.List;
 import java.util.stream.IntStream;
 import javafx.beans.value.ObservableValue;
 import javafx.geometry.Pos;
@@ -21,6 +22,7 @@ import org.sagwise.picture.pen.Colour;
 import org.sagwise.picture.scene.PotentialScale;
 import org.sagwise.ui.document.BenchModel;
 import org.sagwise.ui.kit.Subscriptions;
+import org.sagwise.ui.text.Figure;
 import org.sagwise.ui.text.Wording;
 
 /** The colour scale of potential, in one line under the bench, where it covers nothing. */
@@ -30,8 +32,8 @@ public final class PotentialLegend extends HBox {
 
     private final Wording wording;
     private final Label title;
-    private final Label low = new Label();
-    private final Label high = new Label();
+    private final Figure low = new Figure();
+    private final Figure high = new Figure();
 
     /**
      * @param coloured whether what is seen is coloured by potential
@@ -48,8 +50,8 @@ public final class PotentialLegend extends HBox {
         bar.setBackground(new Background(new BackgroundFill(scale(), CornerRadii.EMPTY, null)));
         Tooltip.install(bar, new Tooltip(wording.say("legend.tip")));
         title = new Label(wording.say("legend.title"));
-        for (Label label : new Label[] {title, low, high}) {
-            label.getStyleClass().add("quiet");
+        for (Region words : List.of(title, low, high)) {
+            words.getStyleClass().add("quiet");
         }
         getChildren().addAll(title, low, bar, high);
         Runnable show = () -> show(bench.assessment(), coloured.getValue());

@@ -36,6 +36,12 @@ public final class StatusLine extends Label {
         subscriptions.watch(bench.spotlight().litProperty(), lit -> tell());
     }
 
+    /** It takes the room that is left, whatever it says. */
+    @Override
+    public void requestLayout() {
+        setNeedsLayout(true);
+    }
+
     private void tell() {
         String message = work.messageProperty().get();
         setText(work.hands().isBusy() ? held(work.hands().tool()) : message.isEmpty() ? pointedAt() : message);

@@ -66,8 +66,8 @@ public final class ClockStrip extends HBox {
                 small(commands.get("time-step-back"), "step-back", controls),
                 small(commands.get("time-step-on"), "step-on", controls),
                 small(commands.get("time-press-on"), "press-on", controls));
-        time.label().setId("clock-time");
-        time.label().getStyleClass().add("clock-time");
+        time.setTextId("clock-time");
+        time.getStyleClass().add("clock-time");
         presses.setId("clock-presses");
         presses.getStyleClass().addAll("quiet", "clock-presses");
         presses.setMinWidth(USE_PREF_SIZE);

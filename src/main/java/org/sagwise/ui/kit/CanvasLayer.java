@@ -43,6 +43,12 @@ public final class CanvasLayer extends Region {
         context.restore();
     }
 
+    /** Its room never depends on what is painted in it, so nothing around it need be laid out anew. */
+    @Override
+    public void requestLayout() {
+        setNeedsLayout(true);
+    }
+
     @Override
     protected void layoutChildren() {
         double width = clamped(getWidth());

@@ -46,6 +46,12 @@ public final class PictureLayer<P extends Painting> extends Region {
         requestLayout();
     }
 
+    /** Its room never depends on what is painted in it, so nothing around it need be laid out anew. */
+    @Override
+    public void requestLayout() {
+        setNeedsLayout(true);
+    }
+
     @Override
     protected void layoutChildren() {
         double width = Math.floor(getWidth());

@@ -24,8 +24,9 @@ final class BenchSplit extends SplitPane {
     /** A split pane left alone keeps pixels, not shares, and forgets what it was told too early. */
     @Override
     protected void layoutChildren() {
-        if (!isDragged()) {
-            setDividerPositions(preferences.get().benchShare());
+        double share = preferences.get().benchShare();
+        if (!isDragged() && getDividerPositions()[0] != share) {
+            setDividerPositions(share);
         }
         super.layoutChildren();
     }

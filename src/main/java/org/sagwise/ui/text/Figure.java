@@ -1,36 +1,39 @@
 package org.sagwise.ui.text;
 
 import javafx.application.Platform;
-import javafx.scene.control.Label;
+import javafx.geometry.VPos;
 import javafx.scene.layout.Region;
+import javafx.scene.text.Text;
 
 /**
  * A figure that changes many times a second. It keeps as much room as its widest text has needed,
- * so that nothing around it moves or has to be laid out anew while it changes.
+ * so that nothing around it moves or has to be laid out anew while it changes; and it is a bare
+ * text, since a label finds its style anew for every other word.
  */
 public final class Figure extends Region {
 
-    private final Label label = new Label();
+    private final Text text = new Text();
     private double widest;
 
     public Figure() {
-        label.getStyleClass().add("number");
-        label.setMinSize(0, 0);
-        getChildren().add(label);
-        label.fontProperty().subscribe((before, now) -> giveRoomAnew());
+        text.setTextOrigin(VPos.TOP);
+        text.getStyleClass().add("figure-text");
+        getStyleClass().add("figure");
+        getChildren().add(text);
+        text.fontProperty().subscribe((before, now) -> giveRoomAnew());
     }
 
-    /** The label in it, to be named and styled. */
-    public Label label() {
-        return label;
+    /** The text in it, to be found by a name. */
+    public void setTextId(String id) {
+        text.setId(id);
     }
 
-    public void setText(String text) {
-        label.setText(text);
+    public void setText(String words) {
+        text.setText(words);
     }
 
     public String getText() {
-        return label.getText();
+        return text.getText();
     }
 
     private void giveRoomAnew() {
@@ -38,16 +41,19 @@ public final class Figure extends Region {
         super.requestLayout();
     }
 
-    /** What the label asks for is settled in here, unless it needs more room than ever before. */
+    /** What the text asks for is settled in here, unless it needs more room than ever before. */
     @Override
     public void requestLayout() {
         setNeedsLayout(true);
     }
 
+    private double needed() {
+        return snappedLeftInset() + Math.ceil(text.getLayoutBounds().getWidth()) + snappedRightInset();
+    }
+
     @Override
     protected double computePrefWidth(double height) {
-        double asked = Math.max(label.minWidth(height), label.prefWidth(height));
-        widest = Math.max(widest, Math.ceil(asked));
+        widest = Math.max(widest, needed());
         return widest;
     }
 
@@ -63,23 +69,28 @@ public final class Figure extends Region {
 
     @Override
     protected double computePrefHeight(double width) {
-        return label.prefHeight(width);
+        return snappedTopInset() + Math.ceil(text.getLayoutBounds().getHeight()) + snappedBottomInset();
     }
 
     @Override
     protected double computeMinHeight(double width) {
-        return label.prefHeight(width);
+        return computePrefHeight(width);
     }
 
     @Override
     public double getBaselineOffset() {
-        return label.getBaselineOffset();
+        return snappedTopInset() + text.getBaselineOffset();
     }
 
     @Override
     protected void layoutChildren() {
-        label.resizeRelocate(0, 0, getWidth(), getHeight());
-        if (label.prefWidth(-1) > Math.max(widest, getWidth())) {
+        double needed = needed();
+        double height = getHeight() - snappedTopInset() - snappedBottomInset();
+        text.relocate(
+                getWidth() - needed + snappedLeftInset(),
+                snappedTopInset()
+                        + snapPositionY((height - text.getLayoutBounds().getHeight()) / 2));
+        if (needed > Math.max(widest, getWidth())) {
             // A request made while those around it are being laid out would be lost.
             Platform.runLater(super::requestLayout);
         }

@@ -4,8 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import javafx.scene.Node;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
 import org.junit.jupiter.api.BeforeEach;
@@ -43,6 +46,24 @@ class FiringGuiTest extends GuiTest {
         robot().release(KeyCode.SPACE);
         settle();
         assertAtRest();
+    }
+
+    /** What a press changes settles in its own room: to lay out the window anew would hold up the frame. */
+    @Test
+    void button_pressedAndLetGo_leavesAllElseLaidOut() {
+        for (int turn = 0; turn < 4; turn++) {
+            robot().interact(() -> ((ToggleButton) node("latch")).fire());
+            settle();
+        }
+        List<String> anew = new ArrayList<>();
+        robot().interact(() -> {
+            ((ToggleButton) node("latch")).fire();
+            Stream.of("latch", "ledger", "limits", "cautions", "status-line", "readings-toggle", "bench", "staircase")
+                    .filter(id -> node(id).getParent().isNeedsLayout())
+                    .forEach(anew::add);
+        });
+
+        assertEquals(List.of(), anew);
     }
 
     @Test

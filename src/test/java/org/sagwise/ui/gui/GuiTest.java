@@ -9,6 +9,7 @@ import javafx.scene.Node;
 import javafx.scene.control.ButtonBase;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
+import javafx.scene.text.Text;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
@@ -124,6 +125,6 @@ abstract class GuiTest {
     }
 
     String text(String id) {
-        return ((Label) node(id)).getText();
+        return node(id) instanceof Text bare ? bare.getText() : ((Label) node(id)).getText();
     }
 }
