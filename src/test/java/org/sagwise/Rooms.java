@@ -44,7 +44,7 @@ final class Rooms {
         MAY_USE.put("run", List.of("reading"));
         MAY_USE.put("hazard", List.of("run"));
         MAY_USE.put("assessment", List.of("hazard"));
-        MAY_USE.put("plan", List.of("assessment"));
+        MAY_USE.put("plan", List.of("assessment", "words"));
         MAY_USE.put("lesson", List.of("plan"));
         MAY_USE.put("file", List.of("scenario", "lesson"));
         MAY_USE.put("picture", List.of("assessment"));

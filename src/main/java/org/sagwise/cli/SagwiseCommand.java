@@ -110,6 +110,7 @@ public final class SagwiseCommand implements Callable<Integer> {
                 .addSubcommand(new NewCommand(call))
                 .addSubcommand(new WordsCommand(call))
                 .addSubcommand(new MeasuredCommand(call))
+                .addSubcommand(new PlanCommand(call))
                 .addSubcommand(new WindCommand(call))
                 .addSubcommand(new PartsCommand(call))
                 .addSubcommand(DrawerCommand.line(call))
