@@ -25,7 +25,7 @@ final class FxWindow implements WindowOpener {
     @Override
     public int open(WindowRequest request) {
         ClassPathNotice.keepQuiet();
-        Application.launch(SagwiseApp.class, parameters(request));
+        Application.launch(PagedApp.class, parameters(request));
         return 0;
     }
 

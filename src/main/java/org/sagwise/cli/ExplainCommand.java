@@ -47,6 +47,9 @@ final class ExplainCommand implements Callable<Integer> {
     @Option(names = "--symptom", paramLabel = "WORDS", descriptionKey = "explain.symptom")
     private String symptom;
 
+    @Option(names = "--page", paramLabel = "WHERE", descriptionKey = "explain.page")
+    private String page;
+
     @Option(names = "-o", paramLabel = "OUT", descriptionKey = "out")
     private String out;
 
@@ -89,8 +92,10 @@ final class ExplainCommand implements Callable<Integer> {
                 MomentOptions.reached(assessment, until),
                 wanted,
                 ShareText::of,
-                brief ? ExplainedPost.Size.SHORT : ExplainedPost.Size.LONG,
-                Optional.ofNullable(symptom),
+                new ExplainedPost.Wish(
+                        brief ? ExplainedPost.Size.SHORT : ExplainedPost.Size.LONG,
+                        Optional.ofNullable(symptom),
+                        Optional.ofNullable(page).filter(where -> !where.isBlank())),
                 call.locale(),
                 call.signs());
     }

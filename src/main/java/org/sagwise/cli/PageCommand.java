@@ -52,7 +52,7 @@ final class PageCommand implements Callable<Integer> {
             given.get().complain(call);
             return ExitStatus.WRONG;
         }
-        Optional<byte[]> engine = engine();
+        Optional<byte[]> engine = PageEngine.read();
         if (engine.isEmpty()) {
             call.problem(call.texts().say("page.no-engine"));
             return ExitStatus.FAILED;
@@ -63,16 +63,6 @@ final class PageCommand implements Callable<Integer> {
                     .write(writer.write(given.get().scenario().get()));
         }
         return site(engine.get());
-    }
-
-    /** The script of the page, made when the program was built, or by the launcher when it was first asked for. */
-    private static Optional<byte[]> engine() {
-        try {
-            String place = System.getProperty("sagwise.page.engine", "");
-            return place.isEmpty() ? Optional.empty() : Optional.of(Files.readAllBytes(Path.of(place)));
-        } catch (IOException | InvalidPathException missing) {
-            return Optional.empty();
-        }
     }
 
     private int site(byte[] engine) {

@@ -1,7 +1,9 @@
 package org.sagwise.hazard;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.Deque;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -14,12 +16,11 @@ import org.sagwise.run.CoilMoment;
 import org.sagwise.run.RunEvent;
 import org.sagwise.run.RunEvent.Kind;
 import org.sagwise.run.RunPlan;
-import org.sagwise.run.RunProgress;
 import org.sagwise.run.RunResult;
-import org.sagwise.run.RunSettings;
 import org.sagwise.run.RunState;
 import org.sagwise.run.RunTexts;
 import org.sagwise.run.Runner;
+import org.sagwise.run.Work;
 
 /**
  * What only time shows: a row that is charged or emptied unevenly, a cell reversed at the end, a board that gives up
@@ -27,7 +28,7 @@ import org.sagwise.run.Runner;
  * usual way and with the button held on, for as long as a counted effort allows, and the first of each is told with its
  * time. What the cautions of the first moment say already is not said twice.
  */
-public final class LookAhead {
+public final class LookAhead implements Work {
 
     /** Larger packs take longer to simulate than anyone waits for a caution. */
     private static final int MOST_CELLS = 16;
@@ -37,6 +38,9 @@ public final class LookAhead {
 
     /** Additions and multiplications for each of the courses: some tenths of a second's worth. */
     private static final double MOST_EFFORT = 2e8;
+
+    /** So many of them at a time. */
+    private static final double PIECE = 5e6;
 
     /** A jammed button, or one long press, is followed for so long, s. */
     private static final double HELD_S = 600;
@@ -74,6 +78,8 @@ public final class LookAhead {
     private final List<Caution> known;
     private final List<Caution> found = new ArrayList<>();
     private final Set<String> told = new HashSet<>();
+    private final Deque<Course> courses = new ArrayDeque<>();
+    private boolean over;
 
     private LookAhead(Bench bench, List<Caution> known) {
         this.bench = bench;
@@ -88,16 +94,28 @@ public final class LookAhead {
      * @param known the cautions of the first moment
      */
     public static List<Caution> added(Bench bench, List<Caution> known) {
+        LookAhead ahead = begin(bench, known);
+        ahead.finish();
+        return ahead.cautions();
+    }
+
+    /** The same piece by piece, see {@link #cautions()}. */
+    public static LookAhead begin(Bench bench, List<Caution> known) {
+        LookAhead ahead = new LookAhead(bench, known);
         boolean hopeless = known.stream().anyMatch(caution -> caution.signal() == Signal.DANGER);
         boolean large =
                 bench.cells().size() > MOST_CELLS || bench.scenario().links().size() > MOST_LINKS;
         if (hopeless || large || bench.cells().isEmpty()) {
-            return known;
+            ahead.over = true;
+        } else {
+            ahead.plan();
         }
-        LookAhead ahead = new LookAhead(bench, known);
-        ahead.look();
-        List<Caution> all = new ArrayList<>(known);
-        all.addAll(ahead.found);
+        return ahead;
+    }
+
+    /** Those that were known and those that were found, the gravest first. */
+    public List<Caution> cautions() {
+        List<Caution> all = concat(known, found);
         all.sort(Comparator.comparing(Caution::signal));
         return List.copyOf(all);
     }
@@ -109,21 +127,51 @@ public final class LookAhead {
                 : OptionalDouble.empty();
     }
 
-    private void look() {
+    /** A course that is run, and how its cautions speak of it. */
+    private record Course(How how, Runner runner, boolean isFirst) {}
+
+    private void plan() {
         boolean hasButton = !bench.scenario().partsOf(PartKind.SWITCH).isEmpty();
         if (hasButton) {
-            tell(How.HELD, run(RunPlan.held().until(HELD_S)));
+            add(How.HELD, RunPlan.held().until(HELD_S), false);
         }
-        RunResult used = run(RunPlan.USUAL);
-        tell(hasButton ? How.USED : How.ALONE, used);
-        if (isUsedOn(used)) {
-            double untilS = Math.min(LONGEST_S, USED_ON * used.last().timeS() + HELD_S);
-            tell(hasButton ? How.USED : How.ALONE, run(RunPlan.USUAL.until(untilS)));
-        }
+        add(used(hasButton), RunPlan.USUAL, true);
     }
 
-    private RunResult run(RunPlan plan) {
-        return Runner.run(bench, plan, RunSettings.USUAL, RunProgress.NONE, MOST_EFFORT);
+    private static How used(boolean hasButton) {
+        return hasButton ? How.USED : How.ALONE;
+    }
+
+    private void add(How how, RunPlan plan, boolean isFirst) {
+        courses.add(new Course(how, Runner.begin(bench, plan, MOST_EFFORT, PIECE), isFirst));
+    }
+
+    @Override
+    public boolean isOver() {
+        return over;
+    }
+
+    @Override
+    public void more() {
+        Course course = courses.element();
+        if (!course.runner().isOver()) {
+            course.runner().more();
+            return;
+        }
+        RunResult run = course.runner().result();
+        tell(course.how(), run);
+        if (course.isFirst() && isUsedOn(run)) {
+            double untilS = Math.min(LONGEST_S, USED_ON * run.last().timeS() + HELD_S);
+            add(course.how(), RunPlan.USUAL.until(untilS), false);
+        }
+        courses.remove();
+        over = courses.isEmpty();
+    }
+
+    /** What was found by then is what there is. */
+    @Override
+    public void callOff() {
+        over = true;
     }
 
     /** Whether a first cut-off ended it that nothing but a person would heed, with other cells to push on. */

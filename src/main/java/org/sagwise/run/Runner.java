@@ -7,8 +7,11 @@ import org.sagwise.reading.Bench;
 import org.sagwise.run.RunEvent.Kind;
 import org.sagwise.scenario.Press;
 
-/** Runs a plan from beginning to end. */
-public final class Runner {
+/**
+ * Runs a plan from beginning to end: at once, or piece by piece for who has one thread alone and other things to do
+ * on it meanwhile.
+ */
+public final class Runner implements Work {
 
     /** A run that reaches no cut-off is over after a week, s. */
     public static final double LONGEST_S = 7 * 24 * 3600.0;
@@ -29,22 +32,30 @@ public final class Runner {
     private final RunPlan plan;
     private final RunSettings settings;
     private final RunProgress progress;
+    private final double mostEffort;
+    private final double piece;
     private final Stepper stepper;
     private final Set<Kind> stopAt;
     private final List<RunEvent> events = new ArrayList<>();
     private final TraceKeeper trace = new TraceKeeper();
     private final Steadiness steadiness = new Steadiness();
     private RunState state;
+    private boolean resting;
+    private double leftS;
     private RunEnd end;
 
-    private Runner(Bench bench, RunPlan plan, RunSettings settings, RunProgress progress, double mostEffort) {
+    private Runner(
+            Bench bench, RunPlan plan, RunSettings settings, RunProgress progress, double mostEffort, double piece) {
         this.bench = bench;
         this.plan = plan;
         this.settings = settings;
         this.progress = progress;
+        this.mostEffort = mostEffort;
+        this.piece = piece;
         stepper = new Stepper(bench, settings);
-        stepper.giveUpAfter(mostEffort);
         stopAt = plan.untilS().isPresent() ? Kind.FINAL : RunEnd.stopping();
+        state = stepper.start();
+        trace.begin(state);
     }
 
     /** Runs a bench by a plan with the usual constants. */
@@ -65,25 +76,63 @@ public final class Runner {
      */
     public static RunResult run(
             Bench bench, RunPlan plan, RunSettings settings, RunProgress progress, double mostEffort) {
-        return new Runner(bench, plan, settings, progress, mostEffort).run();
+        Runner runner = new Runner(bench, plan, settings, progress, mostEffort, Double.POSITIVE_INFINITY);
+        while (!runner.isOver()) {
+            runner.more();
+        }
+        return runner.result();
     }
 
-    private RunResult run() {
-        state = stepper.start();
-        trace.begin(state);
-        while (end == null) {
-            boolean holds = !stepper.hasSwitch() || Double.isInfinite(plan.onS());
-            go(Press.HELD, holds ? STRETCH_S : plan.onS());
-            if (end == null && !holds) {
-                go(Press.RELEASED, plan.offS());
-            }
-            if (end == null && plan.untilS().isEmpty() && steadiness.isSteadyAt(state)) {
-                end = RunEnd.STEADY;
-            }
-            if (end == null && !progress.goesOn(state)) {
-                end = RunEnd.CANCELLED;
-            }
+    /**
+     * A run that is done piece by piece, with the usual constants. It comes to the same bits as one at once, unless a
+     * single press takes more than a piece.
+     *
+     * @param mostEffort additions and multiplications after which the run is given up
+     * @param piece so many of them at most are done at a time
+     */
+    public static Runner begin(Bench bench, RunPlan plan, double mostEffort, double piece) {
+        return new Runner(bench, plan, RunSettings.USUAL, RunProgress.NONE, mostEffort, piece);
+    }
+
+    @Override
+    public boolean isOver() {
+        return end != null;
+    }
+
+    /** Does a press or a rest, or as much of it as makes a piece. */
+    @Override
+    public void more() {
+        boolean holds = !stepper.hasSwitch() || Double.isInfinite(plan.onS());
+        double wholeS = resting ? plan.offS() : holds ? STRETCH_S : plan.onS();
+        go(resting ? Press.RELEASED : Press.HELD, leftS > 0 ? leftS : wholeS);
+        if (end != null || leftS > 0) {
+            return;
         }
+        resting = !resting && !holds;
+        if (resting) {
+            return;
+        }
+        if (plan.untilS().isEmpty() && steadiness.isSteadyAt(state)) {
+            end = RunEnd.STEADY;
+        } else if (!progress.goesOn(state)) {
+            end = RunEnd.CANCELLED;
+        }
+    }
+
+    @Override
+    public void callOff() {
+        if (end == null) {
+            end = RunEnd.CANCELLED;
+        }
+    }
+
+    /** Where it has come to. */
+    public RunState state() {
+        return state;
+    }
+
+    /** What has come of it, once it is over. */
+    public RunResult result() {
         return new RunResult(end, state, events, trace.trace(bench, settings));
     }
 
@@ -91,17 +140,22 @@ public final class Runner {
         double untilS = plan.untilS().orElse(LONGEST_S);
         boolean last = state.timeS() + seconds >= untilS;
         double duration = last ? untilS - state.timeS() : seconds;
+        leftS = 0;
         if (duration > 0) {
+            stepper.giveUpAfter(Math.min(mostEffort, stepper.effort() + piece));
             Advance advance = stepper.advance(state, press, duration, stopAt);
             events.addAll(advance.events());
             trace.add(state.timeS(), press, advance);
+            leftS = stepper.isSpent()
+                    ? state.timeS() + duration - advance.state().timeS()
+                    : 0;
             state = advance.state();
             end = ending(advance.events(), press);
         }
-        if (end == null && stepper.isSpent()) {
+        if (end == null && stepper.effort() > mostEffort) {
             end = RunEnd.TOO_LONG;
         }
-        if (end == null && last) {
+        if (end == null && last && !(leftS > 0)) {
             end = RunEnd.TIME;
         }
     }

@@ -105,7 +105,12 @@ public final class Stepper {
 
     /** Whether as much has been spent on solving as may be. */
     boolean isSpent() {
-        return wirings.values().stream().mapToDouble(Wiring::effort).sum() > mostEffort;
+        return effort() > mostEffort;
+    }
+
+    /** Additions and multiplications so far. */
+    double effort() {
+        return wirings.values().stream().mapToDouble(Wiring::effort).sum();
     }
 
     RunModel model() {

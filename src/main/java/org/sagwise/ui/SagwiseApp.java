@@ -56,6 +56,7 @@ import org.sagwise.ui.settings.LooksModel;
 import org.sagwise.ui.settings.PreferencesModel;
 import org.sagwise.ui.settings.SystemLooks;
 import org.sagwise.ui.settings.SystemShell;
+import org.sagwise.ui.share.LivePages;
 import org.sagwise.ui.shell.FailureReport;
 import org.sagwise.ui.shell.MainWindow;
 import org.sagwise.ui.shell.Models;
@@ -72,7 +73,7 @@ import org.sagwise.ui.workbench.Workbench;
 import org.sagwise.words.TradeWords;
 
 /** The window of the program: makes every part of it and joins them. */
-public final class SagwiseApp extends Application {
+public class SagwiseApp extends Application {
 
     /** Name of the parameter that holds a language tag for this one start. */
     public static final String LANGUAGE = "language";
@@ -168,7 +169,7 @@ public final class SagwiseApp extends Application {
                         assess,
                         new CureModel(bench, assess, onRequest)),
                 new Models.Time(clock, companion),
-                new Models.Files(documents, opening),
+                new Models.Files(documents, opening, pages()),
                 new Models.Offers(
                         new ShelfColumn.Stock(goods, new ShelfPictures(goods, assess, behindTheScenes)),
                         examples,
@@ -183,6 +184,11 @@ public final class SagwiseApp extends Application {
         builder = line ->
                 TradeWords.read(line, catalogue, locale.get()).scenario().ifPresent(documents::openUnsaved);
         window.open(files.stream().findFirst().map(Path::of));
+    }
+
+    /** What writes live pages; none, unless whoever starts the window hands it in. */
+    protected LivePages pages() {
+        return LivePages.NONE;
     }
 
     /** Builds a line of words, once the window is there. */

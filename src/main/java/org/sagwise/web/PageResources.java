@@ -2,12 +2,9 @@ package org.sagwise.web;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.teavm.classlib.ResourceSupplier;
-import org.teavm.classlib.ResourceSupplierContext;
 
-/** The files of the program that the page's script takes along: read by the compiler of the script, and by nobody else. */
-@SuppressWarnings("deprecation")
-public final class PageResources implements ResourceSupplier {
+/** The files of the program that the page's script takes along. */
+final class PageResources {
 
     static final List<String> CATALOGUE = List.of(
             "alloys",
@@ -42,10 +39,7 @@ public final class PageResources implements ResourceSupplier {
             "run",
             "ui");
 
-    @Override
-    public String[] supplyResources(ResourceSupplierContext context) {
-        return files().toArray(String[]::new);
-    }
+    private PageResources() {}
 
     /** Their paths on the class path. */
     static List<String> files() {

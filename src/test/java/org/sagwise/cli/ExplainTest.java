@@ -37,6 +37,15 @@ class ExplainTest {
         assertEquals(printed, Files.readString(out));
     }
 
+    @ParameterizedTest
+    @CsvSource({"--short", "--format=markdown", "--format=bbcode", "--format=html"})
+    void explain_withAPage_saysWhereItIsAsItIs(String option) {
+        String where = "https://lantern-yard.example/two_in_a_row.html";
+        String post = Cli.call("explain", DEMO, option, "--page", where).out();
+        assertTrue(post.contains(where), post);
+        assertFalse(Cli.call("explain", DEMO, option).out().contains("in any browser"));
+    }
+
     @Test
     void explain_withoutAFormat_isMarkdown() {
         assertTrue(Cli.call("explain", DEMO).out().startsWith("# "));

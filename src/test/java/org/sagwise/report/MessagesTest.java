@@ -123,7 +123,8 @@ class MessagesTest {
 
     private static String post(Scenario bench, ExplainedPost.Size size, Optional<String> symptom, Locale locale) {
         Moment start = new Moment(Assessment.of(bench, CATALOGUE).lookingAhead(), 0);
-        return ExplainedPost.write(start, PostFormat.MARKDOWN, ShareText::of, size, symptom, locale, Signs.PRINT)
+        ExplainedPost.Wish wish = new ExplainedPost.Wish(size, symptom, Optional.empty());
+        return ExplainedPost.write(start, PostFormat.MARKDOWN, ShareText::of, wish, locale, Signs.PRINT)
                 .replaceAll("[*_\\\\]", "");
     }
 

@@ -42,8 +42,7 @@ class ShortPostTest {
                         Moment.start(assessment),
                         PostFormat.TEXT,
                         ShareText::of,
-                        ExplainedPost.Size.SHORT,
-                        asked,
+                        new ExplainedPost.Wish(ExplainedPost.Size.SHORT, asked, Optional.empty()),
                         locale,
                         Signs.PRINT)
                 .replaceAll("\\s+", " ")

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -11,6 +13,9 @@ import org.sagwise.assessment.Assessment;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.DemoScenarios;
 import org.sagwise.file.ScenarioReader;
+import org.sagwise.run.RunEnd;
+import org.sagwise.run.RunState;
+import org.sagwise.run.Work;
 import org.sagwise.run.playback.Speed;
 import org.sagwise.scenario.Press;
 import org.sagwise.scenario.Scenario;
@@ -109,11 +114,43 @@ class LiveBenchTest {
     void runDown_endsAtACutOff() {
         LiveBench bench = open("two-cells-side-by-side");
 
-        bench.runDown();
+        bench.runDown(state -> {}).finish();
 
         assertTrue(bench.halt().isPresent());
         assertTrue(bench.now().timeS() > 600);
         assertTrue(bench.course().isPresent());
+    }
+
+    @Test
+    void runDown_calledOff_standsWhereItHadCome() {
+        LiveBench bench = open("two-cells-side-by-side");
+        List<RunState> heard = new ArrayList<>();
+        Work work = bench.runDown(heard::add);
+        for (int i = 0; i < 20; i++) {
+            work.more();
+        }
+        assertEquals(0, bench.now().timeS());
+
+        work.callOff();
+
+        assertTrue(work.isOver());
+        assertEquals(300, bench.now().timeS(), 1e-6);
+        assertEquals(300, heard.get(heard.size() - 1).timeS(), 1e-6);
+        assertEquals(RunEnd.CANCELLED, bench.halt().orElseThrow().end().orElseThrow());
+    }
+
+    @Test
+    void runDown_overtakenByAnEdit_leavesTheBenchAsItIs() {
+        LiveBench bench = open("two-cells-side-by-side");
+        Work work = bench.runDown(state -> {});
+        work.more();
+
+        bench.edit(new FlipParts(Set.of("B")), Locale.ENGLISH);
+
+        assertTrue(work.isOver());
+        work.callOff();
+        assertEquals(0, bench.now().timeS());
+        assertTrue(bench.halt().isEmpty());
     }
 
     @Test
@@ -122,7 +159,7 @@ class LiveBenchTest {
         Assessment window =
                 Assessment.of(bench.scenario(), CatalogueLoader.builtIn()).lookingAhead();
 
-        bench.lookAhead();
+        bench.lookAhead().finish();
 
         assertEquals(window.cautions(), bench.shown().cautions());
     }

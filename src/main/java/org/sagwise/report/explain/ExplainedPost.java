@@ -29,7 +29,7 @@ public final class ExplainedPost {
             Function<Scenario, Optional<String>> shareText,
             Locale locale,
             Signs signs) {
-        return write(moment, format, shareText, Size.LONG, Optional.empty(), locale, signs);
+        return write(moment, format, shareText, Wish.LONG, locale, signs);
     }
 
     /** How much a post tells. */
@@ -41,19 +41,26 @@ public final class ExplainedPost {
     }
 
     /**
-     * Writes a post of either size.
+     * What a post shall be.
      *
      * @param asked what somebody wrote that does not work, which the post answers
+     * @param page where the bench's live page is, an address or the name of a file that goes along
      */
+    public record Wish(Size size, Optional<String> asked, Optional<String> page) {
+
+        /** All there is, to nobody's question. */
+        public static final Wish LONG = new Wish(Size.LONG, Optional.empty(), Optional.empty());
+    }
+
+    /** Writes a post as it is wished. */
     public static String write(
             Moment moment,
             PostFormat format,
             Function<Scenario, Optional<String>> shareText,
-            Size size,
-            Optional<String> asked,
+            Wish wish,
             Locale locale,
             Signs signs) {
-        return format.write(blocks(moment, format, shareText, size, asked, locale, signs, Code.DRAWN), locale, signs);
+        return format.write(blocks(moment, format, shareText, wish, locale, signs, Code.DRAWN), locale, signs);
     }
 
     /** Whether the share text is drawn as a code that a camera reads, too. */
@@ -66,8 +73,7 @@ public final class ExplainedPost {
     /** A long post as HTML to stand in another page, without the code for a camera. */
     public static String htmlBody(
             Moment moment, Function<Scenario, Optional<String>> shareText, Locale locale, Signs signs) {
-        List<Block> post =
-                blocks(moment, PostFormat.HTML, shareText, Size.LONG, Optional.empty(), locale, signs, Code.LEFT_OUT);
+        List<Block> post = blocks(moment, PostFormat.HTML, shareText, Wish.LONG, locale, signs, Code.LEFT_OUT);
         return PostFormat.htmlBody(post, locale, signs);
     }
 
@@ -75,8 +81,7 @@ public final class ExplainedPost {
             Moment moment,
             PostFormat format,
             Function<Scenario, Optional<String>> shareText,
-            Size size,
-            Optional<String> asked,
+            Wish wish,
             Locale locale,
             Signs signs,
             Code code) {
@@ -92,8 +97,9 @@ public final class ExplainedPost {
                 text.filter(it -> format.hasPictures() && code == Code.DRAWN)
                         .flatMap(it -> pictures.code(it, assessment.scenario().title())),
                 moment,
-                asked);
-        return size == Size.SHORT
+                wish.asked(),
+                wish.page());
+        return wish.size() == Size.SHORT
                 ? Explanation.brief(assessment, materials, locale, signs)
                 : Explanation.of(assessment, materials, locale, signs);
     }

@@ -60,6 +60,7 @@ public final class Explanation {
      * @param code the share text as a QR code, for a format that can hold it and where it fits
      * @param moment whose numbers are told
      * @param asked what somebody wrote that does not work
+     * @param page where the bench's live page is, if there is one
      */
     public record Materials(
             Optional<String> shareText,
@@ -68,7 +69,8 @@ public final class Explanation {
             List<Block.Picture> pictures,
             Optional<Block.Picture> code,
             Moment moment,
-            Optional<String> asked) {
+            Optional<String> asked,
+            Optional<String> page) {
 
         public Materials {
             pictures = List.copyOf(pictures);
@@ -88,6 +90,7 @@ public final class Explanation {
                     pictures,
                     Optional.empty(),
                     Moment.start(assessment),
+                    Optional.empty(),
                     Optional.empty());
         }
     }
@@ -109,6 +112,7 @@ public final class Explanation {
             post.add(0, explanation.title());
             post.add(2, materials.pictures().get(0));
         }
+        post.addAll(post.size() - 1, explanation.page());
         return List.copyOf(post);
     }
 
@@ -260,10 +264,14 @@ public final class Explanation {
     }
 
     private void share() {
-        if (materials.shareText().isEmpty()) {
+        if (materials.shareText().isEmpty() && materials.page().isEmpty()) {
             return;
         }
         post.add(heading("head.share"));
+        post.addAll(page());
+        if (materials.shareText().isEmpty()) {
+            return;
+        }
         post.add(new Paragraph(speech.say("share")));
         if (materials.cureShareText().isPresent()) {
             post.add(new Paragraph(speech.say("share.corrected")));
@@ -272,6 +280,14 @@ public final class Explanation {
         }
         post.add(new Block.Code(materials.shareText().get()));
         materials.code().ifPresent(post::add);
+    }
+
+    /** The address stands apart as it is, since what stands in a sentence is made no link of. */
+    private List<Block> page() {
+        return materials
+                .page()
+                .<List<Block>>map(where -> List.of(new Paragraph(speech.say("share.page")), new Block.Code(where)))
+                .orElse(List.of());
     }
 
     private Block heading(String key) {

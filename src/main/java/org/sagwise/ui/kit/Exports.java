@@ -32,15 +32,18 @@ public final class Exports {
      * @return what to say about it; empty if the person thought better
      */
     public Optional<String> save(Window window, String title, String ending, byte[] bytes) {
+        return ask(window, title, ending).map(path -> write(path, bytes));
+    }
+
+    /** Asks for a place; empty if the person thought better. */
+    public Optional<Path> ask(Window window, String title, String ending) {
         FileChooser chooser = new FileChooser();
         chooser.setTitle(wording.say("export.save.title"));
         chooser.setInitialFileName(name(title) + "." + ending);
         chooser.getExtensionFilters()
                 .add(new FileChooser.ExtensionFilter(ending.toUpperCase(Locale.ROOT), "*." + ending));
         folder.map(Path::toFile).filter(File::isDirectory).ifPresent(chooser::setInitialDirectory);
-        return Optional.ofNullable(chooser.showSaveDialog(window))
-                .map(File::toPath)
-                .map(path -> write(path, bytes));
+        return Optional.ofNullable(chooser.showSaveDialog(window)).map(File::toPath);
     }
 
     public String write(Path path, byte[] bytes) {

@@ -22,7 +22,7 @@ public final class MenuTable {
 
     private static final Map<String, List<String>> ROWS = """
             bar           >file >edit >bench >time >learn >view >help
-            file          new new-words open >recent >examples paste measured reread - save save-as - share post picture - quit
+            file          new new-words open >recent >examples paste measured reread - save save-as - share post picture page - quit
             edit          undo redo - cut copy duplicate delete select-all find-part \
                           - card note turn flip move align-row align-column \
                           - plate parallel series rows same-watts - title

@@ -29,6 +29,11 @@ public final class SideWindows {
         this.looks = looks;
     }
 
+    /** The window that they are beside. */
+    public Stage owner() {
+        return owner;
+    }
+
     /**
      * Opens one, as large as wanted but no larger than the screen.
      *

@@ -3,6 +3,7 @@ package org.sagwise.ui.share;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
@@ -33,6 +34,7 @@ final class PostPane extends BorderPane {
             PostFormat.HTML, "html");
 
     private final Moments moments;
+    private final Optional<String> page;
     private final Wording wording;
     private final Exports exports;
     private final LatestTask latest;
@@ -44,8 +46,12 @@ final class PostPane extends BorderPane {
     private final Button save;
     private String post = "";
 
-    PostPane(Moment clock, Wording wording, Exports exports, LatestTask latest, QrPane code) {
+    /**
+     * @param page name of the live page's file, if one was written of this bench
+     */
+    PostPane(Moment clock, Optional<String> page, Wording wording, Exports exports, LatestTask latest, QrPane code) {
         this.moments = new Moments("post", clock, wording);
+        this.page = page;
         this.wording = wording;
         this.exports = exports;
         this.latest = latest;
@@ -100,7 +106,8 @@ final class PostPane extends BorderPane {
     }
 
     private String text(Moment moment, PostFormat wanted, Signs signs) {
-        return ExplainedPost.write(moment, wanted, ShareText::of, wording.locale(), signs);
+        ExplainedPost.Wish wish = new ExplainedPost.Wish(ExplainedPost.Size.LONG, Optional.empty(), page);
+        return ExplainedPost.write(moment, wanted, ShareText::of, wish, wording.locale(), signs);
     }
 
     private void show(Written written) {

@@ -14,6 +14,7 @@ public final class ShareCommands {
                 Command.of("share", desk::copyShareText).by("Shortcut+Shift+C"),
                 Command.of("post", desk::copyPost).by("Shortcut+Shift+E"),
                 Command.of("picture", desk::exportPicture).by("Shortcut+E"),
+                Command.of("page", desk::exportPage),
                 Command.of("new-words", desk::fromWords).by("Shortcut+Alt+N"),
                 Command.of("measured", desk::fromMeter).by("Shortcut+M"),
                 Command.of("compare", desk::compare).by("Shortcut+K"));

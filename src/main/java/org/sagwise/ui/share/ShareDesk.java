@@ -51,6 +51,7 @@ public final class ShareDesk {
     private final Consumer<String> say;
     private final Consumer<Scenario> parts;
     private final Supplier<Map<CheckStep, String>> written;
+    private final PageDesk pages;
 
     /**
      * @param clockS the moment that the bench shows, s from the start
@@ -60,6 +61,7 @@ public final class ShareDesk {
      * @param say says in passing what was done
      * @param parts lays parts that were copied on the bench
      * @param written what was read off the meter and written down
+     * @param pages writes live pages
      */
     public ShareDesk(
             BenchModel bench,
@@ -71,7 +73,8 @@ public final class ShareDesk {
             ComparePane.Models compared,
             Consumer<String> say,
             Consumer<Scenario> parts,
-            Supplier<Map<CheckStep, String>> written) {
+            Supplier<Map<CheckStep, String>> written,
+            LivePages pages) {
         this.bench = bench;
         this.clockS = clockS;
         this.documents = documents;
@@ -82,6 +85,7 @@ public final class ShareDesk {
         this.say = say;
         this.parts = parts;
         this.written = written;
+        this.pages = new PageDesk(pages, LatestTask.in(behindTheScenes), say);
     }
 
     /** Opens the share text or scenario that was copied last. */
@@ -108,6 +112,7 @@ public final class ShareDesk {
     public void copyPost() {
         PostPane pane = new PostPane(
                 now(),
+                pages.nameFor(bench.scenario()),
                 wording(),
                 exports(),
                 LatestTask.in(behindTheScenes),
@@ -127,6 +132,18 @@ public final class ShareDesk {
                 PICTURE_HEIGHT,
                 Modality.WINDOW_MODAL,
                 subscriptions);
+    }
+
+    /** Asks where to, and writes the bench there as a page that any browser opens. */
+    public void exportPage() {
+        Scenario scenario = bench.scenario();
+        if (!pages.isReady()) {
+            tell("page.none.title", "page.none");
+            return;
+        }
+        exports()
+                .ask(windows.owner(), scenario.title(), "html")
+                .ifPresent(file -> pages.write(file, scenario, wording()));
     }
 
     /** Asks what a meter shows at a real bench, and makes a bench of it. */

@@ -177,7 +177,8 @@ public final class MainWindow {
                         models.offers().examples()),
                 models.bench().work()::say,
                 models.bench().work().board()::paste,
-                models.bench().work().written()::figures);
+                models.bench().work().written()::figures,
+                models.files().pages());
         models.lessons().room().speak();
         Consumer<Path> openLessons =
                 AuthorCommands.opener(models.lessons().author(), dialogs, () -> frame().showLessons());

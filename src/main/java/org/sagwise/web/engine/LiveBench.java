@@ -3,21 +3,23 @@ package org.sagwise.web.engine;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.assessment.fix.Fixes;
 import org.sagwise.assessment.fix.Offer;
 import org.sagwise.hazard.Caution;
+import org.sagwise.hazard.LookAhead;
 import org.sagwise.part.Catalogue;
 import org.sagwise.part.PartKind;
 import org.sagwise.reading.Bench;
 import org.sagwise.run.RunPlan;
-import org.sagwise.run.RunProgress;
 import org.sagwise.run.RunResult;
-import org.sagwise.run.RunSettings;
 import org.sagwise.run.RunState;
 import org.sagwise.run.Runner;
 import org.sagwise.run.Trace;
+import org.sagwise.run.Work;
 import org.sagwise.run.playback.Halt;
 import org.sagwise.run.playback.Now;
 import org.sagwise.run.playback.RealTime;
@@ -41,6 +43,9 @@ public final class LiveBench {
     /** Additions and multiplications after which a run-down is given up: a page must not hang. */
     private static final double MOST_EFFORT = 2e9;
 
+    /** So many of them at a time: some ten milliseconds' worth in a browser. */
+    private static final double PIECE = 1e6;
+
     private final Catalogue catalogue;
     private final ScenarioRules rules;
     private final LongSupplier nanoTime;
@@ -48,6 +53,7 @@ public final class LiveBench {
     private Assessment shown;
     private boolean held;
     private boolean foreseen;
+    private int era;
     private Timeline timeline = new Timeline();
     private RealTime real;
     private Speed speed = Speed.ONE;
@@ -94,12 +100,52 @@ public final class LiveBench {
         startOver();
     }
 
-    /** Adds the cautions that only time shows; takes some tenths of a second, so it is asked for when there is time. */
-    public void lookAhead() {
-        if (!foreseen) {
+    /**
+     * Adds the cautions that only time shows, which takes some tenths of a second or more; nothing is added if the
+     * bench is changed meanwhile.
+     */
+    public Work lookAhead() {
+        Scenario of = scenario();
+        LookAhead ahead = LookAhead.begin(bench(), Assessment.of(of, catalogue).cautions());
+        return new Aside(ahead, () -> of == scenario() && !foreseen, () -> {}, () -> {
             foreseen = true;
-            Assessment all = Assessment.of(history.present(), catalogue).lookingAhead();
-            shown = shown.saying(all.cautions());
+            shown = shown.saying(ahead.cautions());
+        });
+    }
+
+    /**
+     * Work beside what a reader does.
+     *
+     * @param wanted whether its outcome is still wanted
+     * @param between done after every piece
+     * @param taking takes its outcome
+     */
+    private record Aside(Work work, BooleanSupplier wanted, Runnable between, Runnable taking) implements Work {
+
+        @Override
+        public boolean isOver() {
+            return work.isOver() || !wanted.getAsBoolean();
+        }
+
+        @Override
+        public void more() {
+            work.more();
+            between.run();
+            take();
+        }
+
+        @Override
+        public void callOff() {
+            if (!isOver()) {
+                work.callOff();
+                take();
+            }
+        }
+
+        private void take() {
+            if (work.isOver() && wanted.getAsBoolean()) {
+                taking.run();
+            }
         }
     }
 
@@ -271,6 +317,7 @@ public final class LiveBench {
 
     /** Puts time back to the start and forgets what was recorded. */
     public void startOver() {
+        era++;
         timeline = new Timeline();
         real = new RealTime(nanoTime, press());
         going = false;
@@ -278,16 +325,26 @@ public final class LiveBench {
         shown = shown.at(bench().start(), press());
     }
 
-    /** Runs the bench down by the usual presses, from its start to its end. */
-    public void runDown() {
+    /**
+     * Runs the bench down by the usual presses, from its start to its end. If bench or time are changed meanwhile it
+     * is left as it is by then; if this is called off it stands where it had come.
+     *
+     * @param heard hears after every piece where it stands
+     */
+    public Work runDown(Consumer<RunState> heard) {
         startOver();
-        RunResult result = Runner.run(bench(), RunPlan.USUAL, RunSettings.USUAL, RunProgress.NONE, MOST_EFFORT);
-        timeline.take(bench(), result);
-        shown = shown.at(result.last().states(), result.last().press());
-        halt = Optional.of(Halt.atEnd(bench(), result));
+        int mine = era;
+        Runner runner = Runner.begin(bench(), RunPlan.USUAL, MOST_EFFORT, PIECE);
+        return new Aside(runner, () -> mine == era, () -> heard.accept(runner.state()), () -> {
+            RunResult result = runner.result();
+            timeline.take(bench(), result);
+            shown = shown.at(result.last().states(), result.last().press());
+            halt = Optional.of(Halt.atEnd(bench(), result));
+        });
     }
 
     private void begin() {
+        era++;
         timeline.begin(bench());
         halt = Optional.empty();
     }

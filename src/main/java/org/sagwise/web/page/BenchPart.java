@@ -22,6 +22,7 @@ final class BenchPart implements PagePart {
     private final Tag canvas = Tag.byId("marks");
     private final MarksPen marks = new MarksPen(canvas);
     private final Hand hand;
+    private final EndsPart ends;
     private Tag picture;
     private BenchLayout layout;
     private BenchScene scene;
@@ -30,8 +31,9 @@ final class BenchPart implements PagePart {
     private double lastMs;
     private boolean still;
 
-    BenchPart(Hand hand) {
+    BenchPart(Hand hand, EndsPart ends) {
         this.hand = hand;
+        this.ends = ends;
     }
 
     @Override
@@ -56,24 +58,30 @@ final class BenchPart implements PagePart {
     private void touchables(View shown) {
         String focused = Dom.focused();
         Dom.clear(touch);
+        if (ends.isOn()) {
+            ends.place(touch, layout, view, shown);
+        } else {
+            parts(shown);
+        }
+        boolean again = focused.startsWith("part-") || EndsPart.isEnd(focused);
+        if (again && Tag.byId(focused) != null) {
+            Tag.byId(focused).focus();
+        }
+    }
+
+    private void parts(View shown) {
         for (PartBox box : layout.parts()) {
             Box place = view.toWindow(box.body().box());
             double width = Math.max(LEAST_TOUCH, place.width());
             double height = Math.max(LEAST_TOUCH, place.height());
             Tag button = Dom.button("part", "", () -> hand.choose(View.Choice.of(box.id())));
             button.setId("part-" + box.id());
-            Dom.style(button, "left", place.middleX() - width / 2 + "px");
-            Dom.style(button, "top", place.middleY() - height / 2 + "px");
-            Dom.style(button, "width", width + "px");
-            Dom.style(button, "height", height + "px");
+            Dom.place(button, place.middleX() - width / 2, place.middleY() - height / 2, width, height);
             button.setAttribute(
                     "aria-label", shown.words().say("part.open", shown.facts().called(box.part())));
             button.setAttribute(
                     "aria-pressed", String.valueOf(shown.chosen().part().equals(box.id())));
             touch.appendChild(button);
-        }
-        if (focused.startsWith("part-") && Tag.byId(focused) != null) {
-            Tag.byId(focused).focus();
         }
     }
 

@@ -13,7 +13,9 @@ import org.sagwise.report.course.CourseCharts;
 import org.sagwise.report.course.HaltWords;
 import org.sagwise.report.course.Quantity;
 import org.sagwise.report.pen.SvgPen;
+import org.sagwise.run.RunState;
 import org.sagwise.run.Trace;
+import org.sagwise.run.Work;
 import org.sagwise.run.playback.Now;
 import org.sagwise.run.playback.Speed;
 import org.sagwise.scenario.Press;
@@ -31,12 +33,16 @@ final class ClockPart implements PagePart {
     private final Tag speeds = Tag.byId("speeds");
     private final Tag slider = Tag.byId("moment");
     private final Tag halt = Tag.byId("halt");
+    private final Tag runDown = Tag.byId("run-down");
+    private final Tag ran = Tag.byId("running");
     private final Tag curves = Tag.byId("curves");
     private final Hand hand;
     private View view;
     private double drawnMs;
     private double drawnS = -1;
     private String told = "";
+    private Optional<Work> running = Optional.empty();
+    private double heardMs;
 
     ClockPart(Hand hand) {
         this.hand = hand;
@@ -53,7 +59,7 @@ final class ClockPart implements PagePart {
             view.bench().goOn(Press.HELD, 3);
             view.bench().goOn(Press.RELEASED, 27);
         });
-        on("run-down", () -> view.bench().runDown());
+        runDown.addEventListener("click", event -> running.ifPresentOrElse(Work::callOff, this::runDown));
         on("start-over", () -> view.bench().startOver());
         slider.addEventListener(
                 "input",
@@ -65,6 +71,23 @@ final class ClockPart implements PagePart {
             Tag.byId("speed-" + speed.factor())
                     .addEventListener(
                             "change", event -> hand.time(() -> view.bench().setSpeed(speed)));
+        }
+    }
+
+    private void runDown() {
+        running = Optional.of(hand.runDown(this::hear, () -> {
+            running = Optional.empty();
+            ran.setTextContent("");
+        }));
+        runDown.setTextContent(view.words().clock().word("run-down.stop"));
+    }
+
+    private void hear(RunState state) {
+        double ms = Dom.now();
+        if (ms - heardMs > LEAST_MS) {
+            heardMs = ms;
+            ClockTexts words = view.words().clock();
+            ran.setTextContent(words.word("run-down.progress", words.time(state.timeS()), state.presses()));
         }
     }
 
@@ -88,6 +111,10 @@ final class ClockPart implements PagePart {
         time.setTextContent(
                 shown.words().say("clock.now", words.time(now.timeS()), words.word("presses", now.presses())));
         go.setTextContent(words.word(shown.bench().isGoing() ? "go.pause" : "go"));
+        runDown.setTextContent(
+                running.isPresent()
+                        ? words.word("run-down.stop")
+                        : shown.words().say("run-down"));
         slider.setDisabled(now.endS() == 0);
         if (!Dom.focused().equals("moment")) {
             slider.setValue(String.valueOf(now.endS() > 0 ? Math.round(1000 * now.timeS() / now.endS()) : 0));

@@ -54,6 +54,14 @@ final class Dom {
         return button;
     }
 
+    /** Puts an element to a place of what it lies in, CSS pixels. */
+    static void place(Tag tag, double left, double top, double width, double height) {
+        style(tag, "left", left + "px");
+        style(tag, "top", top + "px");
+        style(tag, "width", width + "px");
+        style(tag, "height", height + "px");
+    }
+
     @JSBody(params = "name", script = "return document.createElement(name);")
     private static native Tag create(String name);
 
@@ -147,6 +155,9 @@ final class Dom {
 
     @JSBody(params = "deed", script = "document.querySelectorAll('[data-say]').forEach(deed);")
     static native void eachSaid(Each deed);
+
+    @JSBody(params = "deed", script = "document.querySelectorAll('#live details').forEach(deed);")
+    static native void eachFolded(Each deed);
 
     /** Done to each of several elements. */
     @JSFunctor

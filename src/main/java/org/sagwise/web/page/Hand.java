@@ -1,6 +1,9 @@
 package org.sagwise.web.page;
 
+import java.util.function.Consumer;
 import org.sagwise.assessment.fix.Offer;
+import org.sagwise.run.RunState;
+import org.sagwise.run.Work;
 import org.sagwise.scenario.edit.Edit;
 
 /** What a reader can do to the bench; every part of the page acts through this. */
@@ -10,10 +13,22 @@ interface Hand {
 
     void choose(View.Choice choice);
 
+    /** Shows everything anew. */
+    void relay();
+
     /** Makes an edit; what is against it, as a sentence, or an empty text. */
     String edit(Edit edit);
 
     void cure(Offer offer);
+
+    /**
+     * Runs the bench down beside all else.
+     *
+     * @param heard hears how far it has come
+     * @param ended called when it is over, before its end is shown
+     * @return what calls it off
+     */
+    Work runDown(Consumer<RunState> heard, Runnable ended);
 
     /** Does something with time, then shows what has become of the bench. */
     void time(Runnable deed);

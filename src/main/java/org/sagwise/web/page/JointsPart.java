@@ -20,7 +20,7 @@ import org.sagwise.web.engine.Words;
 final class JointsPart implements PagePart {
 
     /** A usual contact, mΩ: what the window joins with as well. */
-    private static final double CONTACT_MOHM = 4;
+    static final double CONTACT_MOHM = 4;
 
     /** Nobody scrolls through more. */
     private static final int MOST_ROWS = 60;

@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.sagwise.assessment.fix.Offer;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.Loaded;
@@ -12,6 +13,8 @@ import org.sagwise.file.ShareText;
 import org.sagwise.part.Catalogue;
 import org.sagwise.picture.layout.Drawing;
 import org.sagwise.picture.look.Theme;
+import org.sagwise.run.RunState;
+import org.sagwise.run.Work;
 import org.sagwise.scenario.Finding;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.edit.Edit;
@@ -25,6 +28,11 @@ public final class LivePage implements Hand {
     private static final String DARK = "(prefers-color-scheme: dark)";
     private static final String CONTRAST = "(prefers-contrast: more)";
 
+    /** Above this a deed would take longer than anybody waits. */
+    private static final int MOST_PARTS = 300;
+
+    private static final int MOST_FINDINGS = 5;
+
     private final List<PagePart> parts;
     private final BenchPart benchPart;
     private final Catalogue catalogue = CatalogueLoader.bare();
@@ -34,13 +42,18 @@ public final class LivePage implements Hand {
     private Drawing drawing = Drawing.BENCH;
     private View.Choice chosen = View.Choice.NOTHING;
     private boolean framing;
+    private boolean printing;
+    private boolean isAnother;
 
-    private LivePage(Scenario scenario, Locale locale) {
+    private LivePage(Scenario scenario, Locale locale, boolean isAnother) {
+        this.isAnother = isAnother;
         bench = open(scenario);
         words = Words.in(locale);
-        benchPart = new BenchPart(this);
+        EndsPart ends = new EndsPart(this);
+        benchPart = new BenchPart(this, ends);
         parts = List.of(
                 new FirePart(this),
+                ends,
                 benchPart,
                 new CautionsPart(this),
                 new StairsPart(),
@@ -59,21 +72,34 @@ public final class LivePage implements Hand {
         Loaded loaded = ShareText.isIn(shared)
                 ? ShareText.read(shared, reader)
                 : reader.read(Dom.textOf("scenario").getBytes(StandardCharsets.UTF_8));
-        Optional<Scenario> scenario = loaded.scenario();
-        if (scenario.isPresent()) {
-            new LivePage(scenario.get(), locale).begin();
+        List<String> against = against(loaded, locale);
+        if (against.isEmpty()) {
+            new LivePage(loaded.scenario().orElseThrow(), locale, ShareText.isIn(shared)).begin();
         } else {
-            refuse(loaded.findings(), locale);
+            refuse(against);
+            Dom.state("");
         }
     }
 
-    private static void refuse(List<Finding> findings, Locale locale) {
-        Tag failed = Tag.byId("failed");
-        for (Finding finding : findings.subList(0, Math.min(5, findings.size()))) {
-            failed.appendChild(Dom.tag("p", "", finding.text(locale)));
+    /** Why a bench cannot be shown here; empty if it can. */
+    private static List<String> against(Loaded loaded, Locale locale) {
+        int parts = loaded.scenario().map(it -> it.parts().size()).orElse(0);
+        if (parts > MOST_PARTS) {
+            return List.of(Words.in(locale).say("too-many", parts));
         }
-        failed.setHidden(false);
-        Dom.state("");
+        return loaded.scenario().isPresent()
+                ? List.of()
+                : loaded.findings().stream()
+                        .limit(MOST_FINDINGS)
+                        .map(finding -> finding.text(locale))
+                        .toList();
+    }
+
+    private static void refuse(List<String> against) {
+        Tag failed = Tag.byId("failed");
+        Dom.clear(failed);
+        against.forEach(sentence -> failed.appendChild(Dom.tag("p", "answer", sentence)));
+        failed.setHidden(against.isEmpty());
     }
 
     private LiveBench open(Scenario scenario) {
@@ -98,7 +124,8 @@ public final class LivePage implements Hand {
     }
 
     /** The typeface may come in late, and with it the width of the page's columns. */
-    private void relay() {
+    @Override
+    public void relay() {
         lay();
     }
 
@@ -113,6 +140,8 @@ public final class LivePage implements Hand {
         for (String query : List.of(DARK, CONTRAST, "(forced-colors: active)")) {
             Dom.onChange(query, time -> change(() -> theme = theme()));
         }
+        Dom.onWindow("beforeprint", event -> print(true));
+        Dom.onWindow("afterprint", event -> print(false));
         Dom.onWindow("resize", event -> lay());
         Dom.onWindow("hashchange", event -> follow());
         Dom.onDocument("keydown", this::shortcut);
@@ -139,11 +168,18 @@ public final class LivePage implements Hand {
 
     /** Another bench came by the address. */
     private void follow() {
-        if (ShareText.isIn(Dom.fragment())) {
-            ShareText.read(Dom.fragment(), ScenarioReader.bare(catalogue))
-                    .scenario()
-                    .ifPresent(scenario -> change(() -> bench = open(scenario)));
+        if (!ShareText.isIn(Dom.fragment())) {
+            return;
+        }
+        Loaded loaded = ShareText.read(Dom.fragment(), ScenarioReader.bare(catalogue));
+        List<String> against = against(loaded, words.locale());
+        refuse(against);
+        if (against.isEmpty()) {
+            isAnother = true;
+            change(() -> bench = open(loaded.scenario().orElseThrow()));
             foresee();
+        } else {
+            Tag.byId("failed").scrollIntoView(Dom.nearest());
         }
     }
 
@@ -159,7 +195,7 @@ public final class LivePage implements Hand {
     }
 
     private View view() {
-        return new View(bench, words, theme, drawing, chosen);
+        return new View(bench, words, printing ? Theme.LIGHT : theme, drawing, chosen);
     }
 
     private void change(Runnable deed) {
@@ -178,11 +214,24 @@ public final class LivePage implements Hand {
         Dom.later(
                 time -> {
                     if (then == bench && of == bench.scenario()) {
-                        bench.lookAhead();
-                        show();
+                        Aside.begin(then.lookAhead(), this::show);
                     }
                 },
                 30);
+    }
+
+    /** On paper stands what came, with all that explains it; or, once it is another bench, what the page shows of it. */
+    private void print(boolean begins) {
+        if (printing != begins) {
+            printing = begins;
+            Dom.state(isAnother || !bench.isAsItCame() ? "live alive changed" : "live alive");
+            if (begins) {
+                Dom.eachFolded(tag -> tag.setAttribute("open", ""));
+                Tag.byId("paper-share")
+                        .setTextContent(ShareText.of(bench.scenario()).orElse(""));
+            }
+            lay();
+        }
     }
 
     private void lay() {
@@ -273,6 +322,16 @@ public final class LivePage implements Hand {
     @Override
     public void cure(Offer offer) {
         change(() -> bench.cure(offer, words.locale()));
+    }
+
+    @Override
+    public Work runDown(Consumer<RunState> heard, Runnable ended) {
+        Work work = bench.runDown(heard);
+        Aside.begin(work, () -> {
+            ended.run();
+            show();
+        });
+        return work;
     }
 
     @Override
