@@ -38,6 +38,7 @@ public final class Rehearsal {
             List.of("share", FILE),
             List.of("new", "2p 2500 mAh 20 A; B reversed; coil 0.5"),
             List.of("words", FILE),
+            List.of("vary", FILE, "--value=ambient", "--reading=pack.delivered_W"),
             List.of("parts"),
             List.of("lesson", "list"));
 

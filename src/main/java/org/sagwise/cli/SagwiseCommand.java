@@ -112,6 +112,7 @@ public final class SagwiseCommand implements Callable<Integer> {
                 .addSubcommand(new MeasuredCommand(call))
                 .addSubcommand(new PlanCommand(call))
                 .addSubcommand(new WindCommand(call))
+                .addSubcommand(new VaryCommand(call))
                 .addSubcommand(new PartsCommand(call))
                 .addSubcommand(DrawerCommand.line(call))
                 .addSubcommand(LessonCommand.line(call))

@@ -6,10 +6,12 @@ import org.sagwise.hazard.Caution;
 import org.sagwise.hazard.Hazards;
 import org.sagwise.part.Catalogue;
 import org.sagwise.reading.Bench;
+import org.sagwise.reading.NamedReading;
 import org.sagwise.reading.Readings;
 import org.sagwise.run.RunPlan;
 import org.sagwise.run.RunResult;
 import org.sagwise.run.Runner;
+import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Scenario;
 
 /** Takes readings of one bench; runs it through time only when a reading asks for that. */
@@ -47,7 +49,8 @@ public final class Gauge {
     public OptionalDouble read(When when, String part, String quantity) {
         OptionalDouble value = when == When.RUN
                 ? RunQuantities.read(this, part, quantity)
-                : Quantities.read(readings(when), part, quantity, linkIndex(part));
+                : NamedReading.read(
+                        readings(when), part, quantity, Link.placeOf(scenario().links(), part));
         return value.isPresent() && Double.isNaN(value.getAsDouble()) ? OptionalDouble.empty() : value;
     }
 
@@ -60,15 +63,5 @@ public final class Gauge {
             run = Runner.run(bench, RunPlan.held());
         }
         return run;
-    }
-
-    private int linkIndex(String id) {
-        var links = scenario().links();
-        for (int i = 0; i < links.size(); i++) {
-            if (links.get(i).id().filter(id::equals).isPresent()) {
-                return i;
-            }
-        }
-        return -1;
     }
 }

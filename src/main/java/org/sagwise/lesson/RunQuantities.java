@@ -2,6 +2,7 @@ package org.sagwise.lesson;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import org.sagwise.reading.NamedReading;
 import org.sagwise.reading.ReadingTable;
 import org.sagwise.reading.ReadingTable.Row;
 import org.sagwise.reading.ResolvedCell;
@@ -33,7 +34,7 @@ final class RunQuantities {
 
     static OptionalDouble read(Gauge gauge, String part, String quantity) {
         RunState last = gauge.run().last();
-        if (part.equals(Quantities.PACK)) {
+        if (part.equals(NamedReading.PACK)) {
             return PACK.read(last, quantity);
         }
         return last.cells().stream()

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.sagwise.part.Catalogue;
 import org.sagwise.part.CellSpec;
@@ -40,25 +41,46 @@ public final class Bench {
     private Bench(Scenario scenario, Catalogue catalogue) {
         this.scenario = scenario;
         this.catalogue = catalogue;
+        scenario.parts().forEach(this::lookUp);
+        start = begin();
+    }
+
+    private Bench(Bench old, Scenario scenario, Optional<String> changed) {
+        this.scenario = scenario;
+        this.catalogue = old.catalogue;
+        parts.putAll(old.parts);
+        values.putAll(old.values);
+        specs.putAll(old.specs);
+        cells.putAll(old.cells);
+        coils.putAll(old.coils);
+        changed.flatMap(scenario::part).ifPresent(this::lookUp);
+        start = begin();
+    }
+
+    private void lookUp(Part part) {
         Keys around = Keys.of("temperature_C", scenario.ambientC());
-        Map<String, CellState> states = new HashMap<>();
-        Set<String> blown = new HashSet<>();
-        for (Part part : scenario.parts()) {
-            parts.put(part.id(), part);
-            EffectiveKeys its = part.kind().effective(part.keys(), modelOf(part), around);
-            values.put(part.id(), its);
-            part.kind().descriptor().spec().ifPresent(maker -> specs.put(part.id(), maker.make(its, catalogue)));
-            if (part.kind() == PartKind.CELL) {
-                ResolvedCell cell = ResolvedCell.of(part, its, spec(part.id(), CellSpec.class));
-                cells.put(part.id(), cell);
-                states.put(part.id(), cell.start());
-            } else if (part.kind() == PartKind.COIL) {
-                coils.put(part.id(), new ResolvedCoil(part, spec(part.id(), CoilSpec.class)));
-            } else if (its.flag("blown")) {
-                blown.add(part.id());
-            }
+        parts.put(part.id(), part);
+        EffectiveKeys its = part.kind().effective(part.keys(), modelOf(part), around);
+        values.put(part.id(), its);
+        part.kind().descriptor().spec().ifPresent(maker -> specs.put(part.id(), maker.make(its, catalogue)));
+        if (part.kind() == PartKind.CELL) {
+            cells.put(part.id(), ResolvedCell.of(part, its, spec(part.id(), CellSpec.class)));
+        } else if (part.kind() == PartKind.COIL) {
+            coils.put(part.id(), new ResolvedCoil(part, spec(part.id(), CoilSpec.class)));
         }
-        start = new States(states, Map.of(), Map.of(), blown);
+    }
+
+    private States begin() {
+        Map<String, CellState> states = new HashMap<>();
+        cells.forEach((id, cell) -> states.put(id, cell.start()));
+        Set<String> blown = new HashSet<>();
+        scenario.parts().stream()
+                .map(Part::id)
+                .filter(id -> !cells.containsKey(id)
+                        && !coils.containsKey(id)
+                        && values.get(id).flag("blown"))
+                .forEach(blown::add);
+        return new States(states, Map.of(), Map.of(), blown);
     }
 
     /**
@@ -69,6 +91,17 @@ public final class Bench {
      */
     public static Bench of(Scenario scenario, Catalogue catalogue) {
         return new Bench(scenario, catalogue);
+    }
+
+    /**
+     * The same bench with other numbers in one part, or in links alone: nothing else is looked up
+     * again. For asking the same question thousands of times.
+     *
+     * @param other the scenario with that change and no other
+     * @param changed the part; empty where only links differ
+     */
+    public Bench with(Scenario other, Optional<String> changed) {
+        return new Bench(this, other, changed);
     }
 
     private Keys modelOf(Part part) {

@@ -1,5 +1,6 @@
 package org.sagwise.scenario;
 
+import java.util.List;
 import java.util.Optional;
 import org.sagwise.part.key.Keys;
 
@@ -70,5 +71,20 @@ public record Link(TerminalRef from, TerminalRef to, Keys keys) {
 
     public boolean touches(String partId) {
         return from.part().equals(partId) || to.part().equals(partId);
+    }
+
+    /** What a link is called where one is asked for: its id, or {@code #3} for the third of all. */
+    public static String nameOf(List<Link> links, int place) {
+        return links.get(place).id().orElse("#" + (place + 1));
+    }
+
+    /** The place of the link that is called so; -1 if there is none. */
+    public static int placeOf(List<Link> links, String name) {
+        for (int i = 0; i < links.size(); i++) {
+            if (nameOf(links, i).equals(name)) {
+                return i;
+            }
+        }
+        return -1;
     }
 }

@@ -35,6 +35,7 @@ class PageResourcesTest {
             "report",
             "symptoms",
             "trade-words",
+            "vary",
             "window",
             "words");
 
