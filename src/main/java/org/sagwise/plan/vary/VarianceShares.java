@@ -1,6 +1,6 @@
 package org.sagwise.plan.vary;
 
-import java.util.Random;
+import org.apache.commons.math3.random.MersenneTwister;
 import org.apache.commons.math3.random.SobolSequenceGenerator;
 
 /**
@@ -25,8 +25,11 @@ record VarianceShares(double[] first, double[] total) {
 
         static Design of(int inputs, int rows, long seed) {
             SobolSequenceGenerator points = new SobolSequenceGenerator(2 * inputs);
-            double[] shift =
-                    new Random(seed).doubles(2L * inputs, 1e-6, 1 - 1e-6).toArray();
+            MersenneTwister chance = new MersenneTwister(seed);
+            double[] shift = new double[2 * inputs];
+            for (int i = 0; i < shift.length; i++) {
+                shift[i] = chance.nextDouble();
+            }
             double[][] a = new double[rows][inputs];
             double[][] b = new double[rows][inputs];
             for (int row = 0; row < rows; row++) {
