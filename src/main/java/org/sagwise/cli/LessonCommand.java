@@ -26,6 +26,7 @@ final class LessonCommand implements Callable<Integer> {
                 .addSubcommand(new LessonListCommand(call))
                 .addSubcommand(new LessonLintCommand(call))
                 .addSubcommand(new LessonHandoutCommand(call))
+                .addSubcommand(new LessonPageCommand(call))
                 .addSubcommand(new LessonGlossaryCommand(call))
                 .addSubcommand(new LessonCheckCommand(call));
     }

@@ -13,7 +13,6 @@ import org.sagwise.part.Catalogue;
 import org.sagwise.report.handout.Handout;
 import org.sagwise.report.handout.HandoutMaker;
 import org.sagwise.scenario.Finding;
-import org.sagwise.text.Texts;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -67,22 +66,12 @@ final class LessonHandoutCommand implements Callable<Integer> {
                     .flatMap(lesson -> MoveLint.check(lesson, catalogue).stream())
                     .map(reading::locate)
                     .forEach(faults::add);
-            complain(reading.id(), faults);
+            LessonInput.complain(call, reading.id(), faults);
             for (Lesson lesson : faults.isEmpty() ? reading.lesson().stream().toList() : List.<Lesson>of()) {
                 Handout.Kind kind = key ? Handout.Kind.KEY : Handout.Kind.SHEET;
                 handouts.add(HandoutMaker.make(lesson, catalogue, call.locale(), kind));
             }
         }
         return handouts;
-    }
-
-    private void complain(String lesson, List<Finding> faults) {
-        if (!faults.isEmpty()) {
-            Texts texts = Texts.in("lesson-cli", call.locale());
-            call.problem(texts.say("lint.faults", lesson, faults.size()));
-        }
-        for (Finding fault : faults) {
-            call.problem("  " + fault.text(call.locale()));
-        }
     }
 }

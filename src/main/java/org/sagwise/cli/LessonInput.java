@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.sagwise.file.LessonLibrary;
 import org.sagwise.file.LessonSource;
 import org.sagwise.part.NearMiss;
+import org.sagwise.scenario.Finding;
 import org.sagwise.text.Texts;
 
 /** Finds the lessons that a call names: folders on disk, or names of the program's own. */
@@ -53,6 +54,17 @@ final class LessonInput {
             call.problem(call.texts().say("wrong.meant", String.join(", ", near)));
         }
         return Optional.empty();
+    }
+
+    /** Says everything that is wrong with a lesson; nothing where nothing is. */
+    static void complain(CallContext call, String lesson, List<Finding> faults) {
+        if (!faults.isEmpty()) {
+            Texts texts = Texts.in("lesson-cli", call.locale());
+            call.problem(texts.say("lint.faults", lesson, faults.size()));
+        }
+        for (Finding fault : faults) {
+            call.problem("  " + fault.text(call.locale()));
+        }
     }
 
     private static Optional<Path> folder(String name) {

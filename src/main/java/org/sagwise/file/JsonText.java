@@ -1,6 +1,6 @@
 package org.sagwise.file;
 
-/** Reads JSON as a document: {@link JsonDocument}, or {@link PlainJson} where there is no Jackson. */
+/** Reads a text as a document: {@link JsonDocument}, {@link YamlDocument}, or {@link PlainJson} where there is no library. */
 @FunctionalInterface
 interface JsonText {
 

@@ -10,7 +10,6 @@ import java.util.regex.Pattern;
 import org.sagwise.lesson.Lesson.LessonBench;
 import org.sagwise.lesson.LessonProblem;
 import org.sagwise.lesson.MoveLint;
-import org.sagwise.part.Catalogue;
 import org.sagwise.scenario.Finding;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.ScenarioRules;
@@ -28,10 +27,10 @@ final class LessonBenches {
     private final ScenarioRules rules;
     private final Map<String, LessonBench> benches = new LinkedHashMap<>();
 
-    LessonBenches(LessonSource source, Catalogue catalogue) {
+    LessonBenches(LessonSource source, ScenarioReader reader, ScenarioRules rules) {
         this.source = source;
-        this.reader = new ScenarioReader(catalogue);
-        this.rules = new ScenarioRules(catalogue);
+        this.reader = reader;
+        this.rules = rules;
     }
 
     Map<String, LessonBench> read() {

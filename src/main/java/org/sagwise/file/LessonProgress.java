@@ -89,14 +89,24 @@ public record LessonProgress(
             if (!Files.isRegularFile(file) || Files.size(file) > MOST_BYTES) {
                 return NONE;
             }
-            Map<String, Object> root =
-                    SettingsFile.read(Files.readAllBytes(file)).orElse(Map.of());
-            return number(root, "sagwise_progress") == FORMAT
-                    ? of(object(root.get("lessons")), object(root.get("recalled")), object(root.get("checks")))
-                    : NONE;
+            return of(SettingsFile.read(Files.readAllBytes(file)).orElse(Map.of()));
         } catch (IOException unreadable) {
             return NONE;
         }
+    }
+
+    /** Reads what {@link #text()} says, without a library; what cannot be read counts as nothing begun. */
+    public static LessonProgress read(String text) {
+        return of(PlainJson.read(text)
+                .group()
+                .map(group -> group.plain(value -> value))
+                .orElse(Map.of()));
+    }
+
+    private static LessonProgress of(Map<String, Object> root) {
+        return number(root, "sagwise_progress") == FORMAT
+                ? of(object(root.get("lessons")), object(root.get("recalled")), object(root.get("checks")))
+                : NONE;
     }
 
     private static LessonProgress of(Map<?, ?> lessons, Map<?, ?> recalled, Map<?, ?> checks) {
@@ -169,6 +179,15 @@ public record LessonProgress(
      * @throws IOException if it cannot be written
      */
     public void write(Path file) throws IOException {
+        AtomicFile.write(AtomicFile.target(file), SettingsFile.bytes(plain()), AtomicFile.ON_DISK);
+    }
+
+    /** The same in one line of JSON. */
+    public String text() {
+        return JsonLayout.compact(plain());
+    }
+
+    private Map<String, Object> plain() {
         Map<String, Object> lessons = new LinkedHashMap<>();
         places.forEach((id, place) -> lessons.put(id, plain(place)));
         Map<String, Object> root = new LinkedHashMap<>();
@@ -182,7 +201,7 @@ public record LessonProgress(
         if (!checks.isEmpty()) {
             root.put("checks", new TreeMap<>(checks));
         }
-        AtomicFile.write(AtomicFile.target(file), SettingsFile.bytes(root), AtomicFile.ON_DISK);
+        return root;
     }
 
     private static Map<String, Object> plain(Place place) {

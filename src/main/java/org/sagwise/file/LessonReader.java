@@ -14,6 +14,7 @@ import org.sagwise.lesson.LessonProblem;
 import org.sagwise.lesson.Step;
 import org.sagwise.part.Catalogue;
 import org.sagwise.scenario.Finding;
+import org.sagwise.scenario.ScenarioRules;
 import org.sagwise.text.Languages;
 import org.sagwise.text.LocalText;
 
@@ -29,13 +30,26 @@ public final class LessonReader {
 
     private static final Pattern NAME = Pattern.compile("[a-z0-9][a-z0-9-]{0,47}");
 
-    private final Catalogue catalogue;
+    private final ScenarioReader benches;
+    private final ScenarioRules rules;
+    private final JsonText words;
 
     /**
      * @param catalogue where models of parts are looked up
      */
     public LessonReader(Catalogue catalogue) {
-        this.catalogue = catalogue;
+        this(catalogue, new ScenarioReader(catalogue), YamlDocument::read);
+    }
+
+    private LessonReader(Catalogue catalogue, ScenarioReader benches, JsonText words) {
+        this.benches = benches;
+        this.words = words;
+        rules = new ScenarioRules(catalogue);
+    }
+
+    /** A reader that needs no library, for a browser: it reads what {@link LessonBundle} packs. */
+    public static LessonReader bare(Catalogue catalogue) {
+        return new LessonReader(catalogue, ScenarioReader.bare(catalogue), PlainJson::read);
     }
 
     /** Whether a word may name a lesson, a step or a bench. */
@@ -59,7 +73,7 @@ public final class LessonReader {
         if (text.problem().isPresent()) {
             return refused(source, Finding.of("", LessonProblem.UNREADABLE, FILE, "UTF-8"));
         }
-        Document document = YamlDocument.read(text.text());
+        Document document = words.read(text.text());
         List<Finding> faults = new ArrayList<>(document.findings());
         if (document.root().isEmpty()) {
             return LessonReading.refused(source.id(), faults);
@@ -114,15 +128,15 @@ public final class LessonReader {
     }
 
     private Map<String, LessonBench> benches(LessonSource source, Fields lesson) {
-        LessonBenches benches = new LessonBenches(source, catalogue);
+        LessonBenches named = new LessonBenches(source, benches, rules);
         lesson.groups("benches").forEach((name, fields) -> {
             if (!isName(name)) {
                 fields.wrong(LessonProblem.BAD_ID, name);
             }
-            benches.read(name, fields);
+            named.read(name, fields);
             fields.refuseOthers();
         });
-        return benches.read();
+        return named.read();
     }
 
     private static List<String> stepIds(Document document) {

@@ -25,10 +25,17 @@ public final class Filling {
     /** The same, from anything that can tell readings. */
     public static String fill(String text, Function<ReadingRef, OptionalDouble> readings, Locale locale) {
         QuantityFormat format = QuantityFormat.forPeople(locale);
-        return BLANK.matcher(text)
-                .replaceAll(blank -> Matcher.quoteReplacement(ReadingRef.parse(blank.group(1))
-                        .map(ref -> print(readings, ref, format))
-                        .orElse(blank.group())));
+        StringBuilder filled = new StringBuilder();
+        Matcher blank = BLANK.matcher(text);
+        int at = 0;
+        while (blank.find()) {
+            filled.append(text.substring(at, blank.start()))
+                    .append(ReadingRef.parse(blank.group(1))
+                            .map(ref -> print(readings, ref, format))
+                            .orElse(blank.group()));
+            at = blank.end();
+        }
+        return filled.append(text.substring(at)).toString();
     }
 
     private static String print(Function<ReadingRef, OptionalDouble> readings, ReadingRef ref, QuantityFormat format) {

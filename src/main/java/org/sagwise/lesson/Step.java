@@ -5,7 +5,11 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.sagwise.hazard.Signal;
+import org.sagwise.scenario.Link;
+import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.edit.Edit;
 import org.sagwise.text.LocalText;
 
@@ -79,6 +83,20 @@ public sealed interface Step {
 
         public Head {
             look = List.copyOf(look);
+        }
+
+        /** The parts of a bench that it points out. */
+        public List<String> partsOn(Scenario scenario) {
+            return look.stream().filter(id -> scenario.part(id).isPresent()).toList();
+        }
+
+        /** Places of the links of a bench that it points out. */
+        public Set<Integer> linksOn(Scenario scenario) {
+            List<Link> links = scenario.links();
+            return IntStream.range(0, links.size())
+                    .filter(i -> links.get(i).id().filter(look::contains).isPresent())
+                    .boxed()
+                    .collect(Collectors.toSet());
         }
 
         /** A step that belongs to what nobody may skip. */

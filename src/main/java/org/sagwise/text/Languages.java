@@ -40,7 +40,7 @@ public final class Languages {
 
     /** Each of them as a locale. */
     public static List<Locale> locales() {
-        return ALL.stream().map(Locale::forLanguageTag).toList();
+        return ALL.stream().map(Locale::new).toList();
     }
 
     /** Whether people of this locale are spoken to in their own language. */

@@ -1,6 +1,7 @@
 package org.sagwise.web;
 
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.StringJoiner;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -23,16 +24,17 @@ final class EngineScript {
     /**
      * The script with its files in front.
      *
+     * @param names the files that this page needs
      * @throws IllegalArgumentException if this is not the script of a page
      */
-    static String of(byte[] compiled) {
+    static String of(byte[] compiled, List<String> names) {
         String script = new String(compiled, StandardCharsets.UTF_8);
         Matcher files = FILES.matcher(script);
         if (!files.find()) {
             throw new IllegalArgumentException("this is no engine of a page: there are no files in it");
         }
         StringJoiner texts = new StringJoiner(",", "{", "}");
-        for (String file : PageResources.files()) {
+        for (String file : names) {
             texts.add(quoted(file) + ":" + quoted(text(file)));
         }
         return PageWriter.resource("files.js").replace("{{files}}", texts.toString()) + "\n"

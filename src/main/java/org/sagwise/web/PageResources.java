@@ -39,19 +39,35 @@ final class PageResources {
             "run",
             "ui");
 
+    /** What a page says only where a lesson is played. */
+    static final List<String> LESSON_TEXTS = List.of("glossary", "ideas-check", "lesson-ideas", "lesson-problems");
+
     private PageResources() {}
 
     /** Their paths on the class path. */
     static List<String> files() {
+        List<String> files = new ArrayList<>(benchFiles());
+        files.addAll(texts(LESSON_TEXTS));
+        return files;
+    }
+
+    /** Those that a page of a bench alone needs. */
+    static List<String> benchFiles() {
         List<String> files = new ArrayList<>();
         CATALOGUE.forEach(name -> files.add("org/sagwise/catalogue/" + name + ".json"));
-        for (String name : TEXTS) {
-            files.add("org/sagwise/texts/" + name + ".properties");
-            files.add("org/sagwise/texts/" + name + "_de.properties");
-        }
+        files.addAll(texts(TEXTS));
         files.add("org/sagwise/texts/languages.txt");
         files.add("org/sagwise/fonts/SourceSans3-Regular.widths");
         files.add("org/sagwise/fonts/SourceSans3-Bold.widths");
+        return files;
+    }
+
+    private static List<String> texts(List<String> names) {
+        List<String> files = new ArrayList<>();
+        for (String name : names) {
+            files.add("org/sagwise/texts/" + name + ".properties");
+            files.add("org/sagwise/texts/" + name + "_de.properties");
+        }
         return files;
     }
 }

@@ -58,7 +58,7 @@ public final class PageWriter {
      * @param engine the script that {@code LivePage} was compiled to
      */
     public PageWriter(byte[] engine, Locale locale) {
-        this.engine = EngineScript.of(engine);
+        this.engine = EngineScript.of(engine, PageResources.benchFiles());
         this.locale = locale;
         words = Words.in(locale);
     }
@@ -75,14 +75,17 @@ public final class PageWriter {
         blanks.put("policy", policy(style, loader, engine));
         blanks.put("title", escaped(title(scenario)));
         blanks.put("style", style);
-        blanks.put("bench", firstPicture(bench.with(Press.RELEASED)));
+        blanks.put("bench", firstPicture(bench.with(Press.RELEASED), locale));
         blanks.put("watts", escaped(new Facts(bench.with(Press.RELEASED), words).watts()));
         blanks.put("way", escaped(new Facts(bench.with(Press.RELEASED), words).way()));
         blanks.put("still", "<p class=\"small\">" + escaped(words.say("no-script")) + "</p>\n" + still);
+        blanks.put("kind", "bench");
+        blanks.put("lesson", "");
+        blanks.put("lesson-data", "");
         blanks.put("scenario", inert(json));
         blanks.put("engine", packed(engine.getBytes(StandardCharsets.UTF_8)));
         blanks.put("loader", loader);
-        return filled(resource("page.html"), blanks, this::said);
+        return filled(resource("page.html"), blanks, key -> said(key, words));
     }
 
     private String title(Scenario scenario) {
@@ -90,7 +93,7 @@ public final class PageWriter {
         return title.isBlank() ? words.say("untitled") : title;
     }
 
-    private String firstPicture(Assessment bench) {
+    static String firstPicture(Assessment bench, Locale locale) {
         BenchLayout layout = Pictures.layout(bench, Drawing.BENCH, FIRST_WIDTH);
         double height = Pictures.height(layout, FIRST_WIDTH, FIRST_HEIGHT);
         return Pictures.bench(
@@ -98,7 +101,7 @@ public final class PageWriter {
                 BenchView.fit(layout.bounds(), FIRST_WIDTH, height));
     }
 
-    private String said(String key) {
+    static String said(String key, Words words) {
         return escaped(words.page().has(key) ? words.say(key) : words.clock().word(key));
     }
 
@@ -138,14 +141,14 @@ public final class PageWriter {
         return json.replace("<", "\\u003c").replace(">", "\\u003e").replace("&", "\\u0026");
     }
 
-    private static String packed(byte[] bytes) {
+    static String packed(byte[] bytes) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try (GZIPOutputStream gzip = new BestGzip(out)) {
             gzip.write(bytes);
         } catch (IOException impossible) {
             throw new UncheckedIOException(impossible);
         }
-        return Base64.getEncoder().encodeToString(out.toByteArray());
+        return Base85.of(out.toByteArray());
     }
 
     /** A second more of packing is nothing against the time of everyone who loads it. */

@@ -6,12 +6,27 @@
     return;
   }
   root.className = "live";
-  var letters = atob(packed.textContent.trim());
+  var letters = packed.textContent.trim();
   packed.remove();
-  var bytes = new Uint8Array(letters.length);
-  for (var i = 0; i < letters.length; i++) {
-    bytes[i] = letters.charCodeAt(i);
+  var worth = {};
+  for (var code = 33, next = 0; code < 127; code++) {
+    if ("\"'<>&\\-`{".indexOf(String.fromCharCode(code)) < 0) {
+      worth[code] = next++;
+    }
   }
+  var left = letters.length % 5;
+  var bytes = new Uint8Array(Math.ceil(letters.length / 5) * 4);
+  for (var i = 0, to = 0; i < letters.length; i += 5, to += 4) {
+    var group = 0;
+    for (var j = i; j < i + 5; j++) {
+      group = group * 85 + (j < letters.length ? worth[letters.charCodeAt(j)] : 84);
+    }
+    for (var k = 3; k >= 0; k--) {
+      bytes[to + k] = group % 256;
+      group = Math.floor(group / 256);
+    }
+  }
+  bytes = bytes.subarray(0, bytes.length - (left ? 5 - left : 0));
   new Response(new Blob([bytes]).stream().pipeThrough(new DecompressionStream("gzip")))
     .text()
     .then(function (text) {

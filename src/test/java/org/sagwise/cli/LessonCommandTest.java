@@ -59,6 +59,20 @@ class LessonCommandTest {
     }
 
     @Test
+    void page_withoutAnEngineOrWithoutSuchALesson_saysSo(@TempDir Path folder) {
+        String out = folder.resolve("lesson.html").toString();
+
+        Cli.Outcome unknown = Cli.call("lesson", "page", "04-side-by-sid", "-o", out);
+        assertEquals(2, unknown.status());
+        assertTrue(unknown.err().contains("04-side-by-side"), unknown.err());
+        assertEquals(2, Cli.call("lesson", "page", "04").status());
+        Cli.Outcome bare = Cli.call("lesson", "page", "04", "-o", out);
+        assertEquals(3, bare.status());
+        assertTrue(bare.err().contains("page"), bare.err());
+        assertTrue(Files.notExists(Path.of(out)));
+    }
+
+    @Test
     void lesson_alone_saysWhatIsMissing() {
         assertEquals(2, Cli.call("lesson").status());
     }

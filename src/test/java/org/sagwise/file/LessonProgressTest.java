@@ -52,6 +52,7 @@ class LessonProgressTest {
         assertTrue(Files.readString(file).replace(" ", "").contains("\"sure\":\"sure\""));
 
         assertEquals(progress, LessonProgress.read(file));
+        assertEquals(progress, LessonProgress.read(progress.text()));
     }
 
     @Test
@@ -90,6 +91,7 @@ class LessonProgressTest {
 
         LessonProgress progress = LessonProgress.read(file);
 
+        assertEquals(progress, LessonProgress.read(text));
         assertTrue(progress.places().values().stream()
                 .flatMap(place -> place.answers().stream())
                 .allMatch(answers -> answers.choice().isEmpty()));

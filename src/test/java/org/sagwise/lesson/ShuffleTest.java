@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -53,6 +54,18 @@ class ShuffleTest {
         assertEquals(24, orders.size());
         for (int count : places) {
             assertTrue(count > 450 && count < 750, count + " of 2400");
+        }
+    }
+
+    /** The order of a run that was left must be the same in a browser and after an update. */
+    @Test
+    void below_anyBound_isWhatTheJdkGives() {
+        for (long seed : new long[] {1, -7, 4711, Long.MAX_VALUE}) {
+            SplittableRandom jdk = new SplittableRandom(seed);
+            Shuffle.Chance ours = new Shuffle.Chance(seed);
+            for (int bound = 2; bound < 40; bound++) {
+                assertEquals(jdk.nextInt(bound), ours.below(bound));
+            }
         }
     }
 }

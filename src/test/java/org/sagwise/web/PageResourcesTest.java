@@ -23,13 +23,9 @@ class PageResourcesTest {
             "cli-words",
             "drawer",
             "drawer-problems",
-            "glossary",
             "handout",
             "health",
-            "ideas-check",
             "lesson-cli",
-            "lesson-ideas",
-            "lesson-problems",
             "man",
             "plan",
             "report",
@@ -43,6 +39,7 @@ class PageResourcesTest {
     void texts_allBundles_areTakenAlongOrForOthers() throws IOException {
         Set<String> known = new TreeSet<>(FOR_OTHERS);
         known.addAll(PageResources.TEXTS);
+        known.addAll(PageResources.LESSON_TEXTS);
 
         assertEquals(
                 known,

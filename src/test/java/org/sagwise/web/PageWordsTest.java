@@ -44,10 +44,12 @@ class PageWordsTest {
     @Test
     void words_ofThePage_areThere() throws IOException {
         List<String> keys = found(PAGE);
-        SAID.matcher(Files.readString(Path.of("src/main/resources/org/sagwise/web/page.html")))
-                .results()
-                .map((MatchResult match) -> match.group(1))
-                .forEach(keys::add);
+        for (String form : List.of("page.html", "lesson.html")) {
+            SAID.matcher(Files.readString(Path.of("src/main/resources/org/sagwise/web", form)))
+                    .results()
+                    .map((MatchResult match) -> match.group(1))
+                    .forEach(keys::add);
+        }
         Texts page = Words.in(Locale.ENGLISH).page();
 
         assertEquals(

@@ -1,5 +1,6 @@
 package org.sagwise.web;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -7,10 +8,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
+import java.util.Arrays;
 import java.util.Base64;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Random;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.StreamSupport;
@@ -26,11 +29,11 @@ import org.sagwise.scenario.Scenario;
 /** What the writer puts into a page, with a stand-in for the engine; browsers open real ones in the tests under {@code -Ppage}. */
 class PageWriterTest {
 
-    private static final byte[] ENGINE =
+    static final byte[] ENGINE =
             "var main=function(){var r={\"org/sagwise/texts/languages.txt\":\"YQ==\"\n+\"YQ==\"};return r};"
                     .getBytes(StandardCharsets.UTF_8);
 
-    private static final String HOSTILE =
+    static final String HOSTILE =
             "</script><script>window.ran=1</script><!--<img src=x onerror='window.ran=1'>{{engine}}${x}\\u003c";
 
     static Scenario read(String json) {
@@ -52,7 +55,7 @@ class PageWriterTest {
     }
 
     /** The checker takes blocks of data for scripts that the policy forbids; they are none, and never run. */
-    private static List<String> findings(String page) {
+    static List<String> findings(String page) {
         List<String> lines = page.lines().toList();
         return HtmlCheck.findings(page).stream()
                 .filter(it -> !it.contains("Inline script violates")
@@ -90,7 +93,7 @@ class PageWriterTest {
 
         assertFalse(page.contains("<script>window"));
         assertFalse(page.contains("<img"));
-        assertEquals(3, page.split("</script>", -1).length - 1);
+        assertEquals(4, page.split("</script>", -1).length - 1);
         assertEquals(1, page.split("<!--|<!DOCTYPE", -1).length - 1);
         assertEquals(List.of(), findings(page));
         Matcher json = Pattern.compile("id=\"scenario\">(.*?)</script>", Pattern.DOTALL)
@@ -124,7 +127,8 @@ class PageWriterTest {
     @Test
     void of_aScriptWithoutFiles_isRefused() {
         assertThrows(
-                IllegalArgumentException.class, () -> EngineScript.of("var main".getBytes(StandardCharsets.UTF_8)));
+                IllegalArgumentException.class,
+                () -> EngineScript.of("var main".getBytes(StandardCharsets.UTF_8), List.of()));
     }
 
     @Test
@@ -136,5 +140,28 @@ class PageWriterTest {
                 .count();
 
         assertEquals(3, pages);
+    }
+
+    /** Read back as the loader of the page reads it. */
+    @Test
+    void base85_ofBytesOfAnyLength_readsBack() {
+        for (int length = 0; length < 40; length++) {
+            byte[] bytes = new byte[length];
+            new Random(length).nextBytes(bytes);
+            String letters = Base85.of(bytes);
+            byte[] back = new byte[(letters.length() + 4) / 5 * 4];
+            for (int at = 0; at < letters.length(); at += 5) {
+                long group = 0;
+                for (int i = at; i < at + 5; i++) {
+                    group = group * 85 + (i < letters.length() ? Base85.LETTERS.indexOf(letters.charAt(i)) : 84);
+                }
+                for (int i = 3; i >= 0; i--) {
+                    back[at / 5 * 4 + i] = (byte) group;
+                    group >>= 8;
+                }
+            }
+            assertArrayEquals(bytes, Arrays.copyOf(back, length));
+        }
+        assertEquals(85, Base85.LETTERS.length());
     }
 }

@@ -11,6 +11,8 @@ import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.sagwise.lesson.ClassGain;
+import org.sagwise.lesson.ClassRecord;
+import org.sagwise.lesson.IdeasCheck.Form;
 import org.sagwise.lesson.IdeasCheck.Objective;
 import org.sagwise.report.handout.Handout;
 import org.sagwise.report.handout.IdeasCheckPages;
@@ -66,6 +68,23 @@ final class ClassGainPane extends VBox {
         every.add(learnersBefore);
         every.add(learnersAfter);
         every.forEach(each -> each.valueProperty().subscribe(value -> show()));
+    }
+
+    /** Takes over what the codes of a class have come to; a form that nobody sent stays as it is. */
+    void fill(ClassRecord record) {
+        fill(record, Form.A, learnersBefore, before);
+        fill(record, Form.B, learnersAfter, after);
+    }
+
+    private static void fill(
+            ClassRecord record, Form form, Spinner<Integer> learners, List<Spinner<Integer>> objectives) {
+        if (record.learners(form) > 0) {
+            learners.getValueFactory().setValue(record.learners(form));
+            List<Integer> right = record.right(form);
+            for (int i = 0; i < objectives.size(); i++) {
+                objectives.get(i).getValueFactory().setValue(right.get(i));
+            }
+        }
     }
 
     private static Spinner<Integer> spinner(String id, int value) {

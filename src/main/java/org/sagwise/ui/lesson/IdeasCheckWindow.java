@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -21,6 +22,7 @@ import org.sagwise.file.ScenarioFiles;
 import org.sagwise.lesson.IdeasCheck;
 import org.sagwise.lesson.IdeasCheck.Form;
 import org.sagwise.lesson.IdeasCheck.Objective;
+import org.sagwise.lesson.Lesson;
 import org.sagwise.lesson.Step;
 import org.sagwise.report.handout.Handout;
 import org.sagwise.report.handout.HandoutHtml;
@@ -39,12 +41,17 @@ public final class IdeasCheckWindow {
 
     private final SideWindows windows;
     private final ProgressBook book;
+    private final Supplier<List<Lesson>> known;
     private final Wording wording;
     private Optional<Stage> shown = Optional.empty();
 
-    public IdeasCheckWindow(SideWindows windows, ProgressBook book, Wording wording) {
+    /**
+     * @param known the lessons that learners' codes may be of
+     */
+    public IdeasCheckWindow(SideWindows windows, ProgressBook book, Supplier<List<Lesson>> known, Wording wording) {
         this.windows = windows;
         this.book = book;
+        this.known = known;
         this.wording = wording;
     }
 
@@ -61,7 +68,10 @@ public final class IdeasCheckWindow {
         for (Form form : Form.values()) {
             tabs.getTabs().add(tab(form == Form.A ? "check.early" : "check.late", form(form), subscriptions));
         }
-        tabs.getTabs().add(tab("check.class", new ClassGainPane(wording, this::save), subscriptions));
+        ClassGainPane gain = new ClassGainPane(wording, this::save);
+        ClassCodesPane codes = new ClassCodesPane(known, this::save, gain::fill, wording);
+        tabs.getTabs().add(tab("check.class", gain, subscriptions));
+        tabs.getTabs().add(tab("check.codes", codes, subscriptions));
         return windows.open(wording.say("check.title"), tabs, WIDTH, HEIGHT, Modality.NONE, subscriptions);
     }
 

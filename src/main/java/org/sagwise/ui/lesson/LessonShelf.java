@@ -3,6 +3,7 @@ package org.sagwise.ui.lesson;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
+import java.util.stream.Stream;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.sagwise.file.LessonLibrary;
@@ -51,6 +52,11 @@ public final class LessonShelf {
     /** Puts lessons of one's own beside the others. */
     public void putOwn(List<Lesson> found) {
         own.set(List.copyOf(found));
+    }
+
+    /** The lessons of the program, and those of one's own. */
+    public List<Lesson> all() {
+        return Stream.concat(lessons.get().stream(), own.get().stream()).toList();
     }
 
     /** All lessons in the order in which they are taught; empty until they have been read. */

@@ -153,7 +153,8 @@ public final class MainWindow {
         SideWindows near = new SideWindows(stage, models.shown().looks().nearProperty());
         table = new ReadingsWindow(windows, models.bench().model(), words);
         glossary = new GlossaryWindow(windows, words);
-        ideasCheck = new IdeasCheckWindow(windows, models.lessons().book(), words);
+        ideasCheck = new IdeasCheckWindow(
+                windows, models.lessons().book(), models.lessons().shelf()::all, words);
         insideCell = new InsideCellWindow(windows, models.shown().looks().property(), words);
         winding = new WindWindow(
                 models.bench().work(), windows, models.shown().looks().property(), words);

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
+import java.util.function.UnaryOperator;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.assessment.fix.Fixes;
 import org.sagwise.assessment.fix.Offer;
@@ -224,6 +225,25 @@ public final class LiveBench {
     /** Back to how it came; what was done can be had again. */
     public void asItCame(String name) {
         history.onDisk().ifPresent(came -> adopt(history.edited(name, came)));
+    }
+
+    /** Lays another bench out, with its button as it says; what was done before is forgotten. */
+    public void open(Scenario other) {
+        history = History.of(other);
+        held = other.fired();
+        lay();
+    }
+
+    /** Lays out what somebody else has made of the bench; it can be taken back. */
+    public void remake(String name, Scenario made) {
+        adopt(history.edited(name, made));
+        hold(made.fired());
+    }
+
+    /** Says everything that lies there in other words, also what can be had again. */
+    public void translate(UnaryOperator<Scenario> words) {
+        history = history.rewritten(words);
+        lay();
     }
 
     private void adopt(History next) {

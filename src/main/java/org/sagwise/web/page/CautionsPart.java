@@ -29,6 +29,11 @@ final class CautionsPart implements PagePart {
     @Override
     public void show(View view) {
         List<Caution> cautions = view.now().cautions();
+        if (view.isAsking()) {
+            Dom.clear(list);
+            verdict.setTextContent("");
+            return;
+        }
         if (cautions.equals(shown)) {
             return;
         }

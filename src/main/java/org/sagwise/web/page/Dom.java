@@ -137,6 +137,38 @@ final class Dom {
     @JSBody(params = "field", script = "field.focus(); field.select();")
     static native void select(Tag field);
 
+    /** Hands a text to the browser as a file to keep. */
+    @JSBody(
+            params = {"name", "text"},
+            script = "var link = document.createElement('a');"
+                    + "link.href = URL.createObjectURL(new Blob([text], { type: 'text/plain' }));"
+                    + "link.download = name; document.body.appendChild(link); link.click(); link.remove();"
+                    + "setTimeout(function() { URL.revokeObjectURL(link.href); }, 1000);")
+    static native void save(String name, String text);
+
+    @JSBody(script = "return Math.random();")
+    static native double random();
+
+    @JSBody(
+            params = {"name", "on"},
+            script = "document.body.classList.toggle(name, on);")
+    static native void bodyClass(String name, boolean on);
+
+    /** Opens what is folded in a part of the page, and goes there. */
+    @JSBody(
+            params = "id",
+            script = "var part = document.getElementById(id); var fold = part.querySelector('details');"
+                    + "if (fold) { fold.open = true; fold.querySelector('summary').focus({ preventScroll: true }); }"
+                    + "part.scrollIntoView();")
+    static native void unfold(String id);
+
+    @JSBody(script = "window.scrollTo(0, 0);")
+    static native void toTop();
+
+    /** Gives the focus without moving the page. */
+    @JSBody(params = "tag", script = "if (tag) { tag.focus({ preventScroll: true }); }")
+    static native void focusStill(Tag tag);
+
     @JSBody(script = "window.print();")
     static native void print();
 

@@ -82,6 +82,12 @@ final class FirePart implements PagePart {
         boolean there = view.bench().hasButton();
         button.setHidden(!there);
         Tag.byId("keep-label").setHidden(!there);
+        button.setDisabled(view.isAsking());
+        keep.setDisabled(view.isAsking());
+        if (!pointed && !spaced) {
+            // Another bench may lie there now, its button as it says.
+            keep.setChecked(view.bench().isHeld());
+        }
         show(view);
     }
 
@@ -89,10 +95,11 @@ final class FirePart implements PagePart {
     public void show(View view) {
         boolean held = view.bench().isHeld();
         button.setAttribute("aria-pressed", String.valueOf(held));
-        button.setTextContent(view.words().say(held ? "fire.held" : "fire"));
+        button.setTextContent(view.words().say(view.isAsking() ? "fire.asked" : held ? "fire.held" : "fire"));
         boolean grave = view.now().cautions().stream().anyMatch(it -> it.signal() == Signal.DANGER);
         bar.setClassName(grave ? "grave" : "");
         watts.setTextContent(view.facts().watts());
-        way.setTextContent(view.facts().way());
+        way.setTextContent(
+                view.isAsking() ? view.words().say("way.asked") : view.facts().way());
     }
 }

@@ -30,6 +30,12 @@ interface Hand {
      */
     Work runDown(Consumer<RunState> heard, Runnable ended);
 
+    /** Whether the bench is shown at a later moment than its start. */
+    boolean hasTimePassed();
+
+    /** Does anything else, then shows what has become of the bench and of all around it. */
+    void change(Runnable deed);
+
     /** Does something with time, then shows what has become of the bench. */
     void time(Runnable deed);
 }

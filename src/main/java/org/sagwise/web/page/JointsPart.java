@@ -13,14 +13,12 @@ import org.sagwise.scenario.Part;
 import org.sagwise.scenario.TerminalRef;
 import org.sagwise.scenario.edit.CutLinks;
 import org.sagwise.scenario.edit.JoinTerminals;
+import org.sagwise.scenario.edit.JointChoice;
 import org.sagwise.scenario.edit.SetLinkKeys;
 import org.sagwise.web.engine.Words;
 
 /** The joints: cut one, make one between two ends, change how good one is. */
 final class JointsPart implements PagePart {
-
-    /** A usual contact, mΩ: what the window joins with as well. */
-    static final double CONTACT_MOHM = 4;
 
     /** Nobody scrolls through more. */
     private static final int MOST_ROWS = 60;
@@ -28,6 +26,7 @@ final class JointsPart implements PagePart {
     private final Tag list = Tag.byId("joints");
     private final Tag from = Tag.byId("join-from");
     private final Tag to = Tag.byId("join-to");
+    private final Tag how = Tag.byId("join-how");
     private final Tag answer = Tag.byId("join-answer");
     private final Hand hand;
     private View view;
@@ -47,6 +46,26 @@ final class JointsPart implements PagePart {
         }
         ends(from);
         ends(to);
+        String kind = how.getValue();
+        Dom.clear(how);
+        for (JointChoice choice : JointChoice.values()) {
+            option(how, choice.name(), shown.words().ui().say(said(choice)));
+        }
+        how.setValue(kind.isEmpty() ? JointChoice.CONTACT.name() : kind);
+    }
+
+    /** How the next joint is made. */
+    static Keys chosen() {
+        String kind = Tag.byId("join-how").getValue();
+        return (kind.isEmpty() ? JointChoice.CONTACT : JointChoice.valueOf(kind)).joint();
+    }
+
+    private static String said(JointChoice choice) {
+        return switch (choice) {
+            case WIRE -> "joint.jumper";
+            case CONTACT -> "joint.touch";
+            case IDEAL -> "joint.ideal";
+        };
     }
 
     @Override
@@ -135,22 +154,35 @@ final class JointsPart implements PagePart {
     }
 
     private String name(TerminalRef terminal) {
-        return Names.in(view.locale()).terminal(view.bench().scenario(), terminal);
+        return name(view, terminal);
+    }
+
+    private static String name(View shown, TerminalRef terminal) {
+        return Names.in(shown.locale()).terminal(shown.bench().scenario(), terminal);
     }
 
     private void ends(Tag select) {
         String before = select.getValue();
         Dom.clear(select);
-        for (Part part : view.bench().scenario().parts()) {
-            for (TerminalRef terminal : part.terminals()) {
-                Tag option = Dom.tag("option", "", Names.capital(name(terminal), view.locale()));
-                option.setAttribute("value", terminal.toString());
-                select.appendChild(option);
-            }
-        }
+        ends(view, select);
         if (!before.isEmpty()) {
             select.setValue(before);
         }
+    }
+
+    /** Every terminal on the bench, to choose from. */
+    static void ends(View shown, Tag select) {
+        for (Part part : shown.bench().scenario().parts()) {
+            for (TerminalRef terminal : part.terminals()) {
+                option(select, terminal.toString(), Names.capital(name(shown, terminal), shown.locale()));
+            }
+        }
+    }
+
+    static void option(Tag select, String value, String text) {
+        Tag option = Dom.tag("option", "", text);
+        option.setAttribute("value", value);
+        select.appendChild(option);
     }
 
     private void join() {
@@ -159,6 +191,8 @@ final class JointsPart implements PagePart {
         answer.setTextContent(
                 one.equals(other)
                         ? view.words().say("join.same")
-                        : hand.edit(JoinTerminals.touch(one, other, CONTACT_MOHM)));
+                        : hand.edit(new JoinTerminals(
+                                List.of(one, other),
+                                chosen())));
     }
 }

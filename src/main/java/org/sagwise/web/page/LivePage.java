@@ -1,15 +1,20 @@
 package org.sagwise.web.page;
 
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.sagwise.assessment.fix.Offer;
 import org.sagwise.file.CatalogueLoader;
+import org.sagwise.file.LessonBundle;
+import org.sagwise.file.LessonReader;
+import org.sagwise.file.LessonReading;
 import org.sagwise.file.Loaded;
 import org.sagwise.file.ScenarioReader;
 import org.sagwise.file.ShareText;
+import org.sagwise.lesson.Lesson;
 import org.sagwise.part.Catalogue;
 import org.sagwise.picture.layout.Drawing;
 import org.sagwise.picture.look.Theme;
@@ -21,6 +26,7 @@ import org.sagwise.scenario.edit.Edit;
 import org.sagwise.web.engine.Answers;
 import org.sagwise.web.engine.LiveBench;
 import org.sagwise.web.engine.Words;
+import org.sagwise.web.lesson.LessonRun;
 
 /** What runs in the browser: reads the scenario that the page holds and shows the bench to whoever opens it. */
 public final class LivePage implements Hand {
@@ -44,14 +50,16 @@ public final class LivePage implements Hand {
     private boolean framing;
     private boolean printing;
     private boolean isAnother;
+    private final Optional<LessonRun> lesson;
 
-    private LivePage(Scenario scenario, Locale locale, boolean isAnother) {
+    private LivePage(Scenario scenario, Optional<Lesson> played, Locale locale, boolean isAnother) {
         this.isAnother = isAnother;
         bench = open(scenario);
         words = Words.in(locale);
         EndsPart ends = new EndsPart(this);
         benchPart = new BenchPart(this, ends);
-        parts = List.of(
+        lesson = played.map(it -> LessonPart.begin(it, bench, locale));
+        parts = new ArrayList<>(List.of(
                 new FirePart(this),
                 ends,
                 benchPart,
@@ -61,24 +69,57 @@ public final class LivePage implements Hand {
                 new CardPart(this),
                 new JointsPart(this),
                 new ClockPart(this),
-                new SharePart());
+                new MeterPart(this),
+                new SharePart()));
+        lesson.ifPresent(run -> parts.add(0, new LessonPart(run, this)));
     }
 
     /** Started by the page's script, when the page has been read. */
     public static void main(String[] args) {
-        ScenarioReader reader = ScenarioReader.bare(CatalogueLoader.bare());
         Locale locale = Dom.language().equals("de") ? Locale.GERMAN : Locale.ENGLISH;
+        String form = Dom.textOf("check-form");
+        if (!form.isEmpty()) {
+            CheckPage.begin(form, locale);
+            return;
+        }
+        String bundle = Dom.textOf("lesson-data");
+        if (!bundle.isEmpty()) {
+            begin(bundle, locale);
+            return;
+        }
+        ScenarioReader reader = ScenarioReader.bare(CatalogueLoader.bare());
         String shared = Dom.fragment();
         Loaded loaded = ShareText.isIn(shared)
                 ? ShareText.read(shared, reader)
                 : reader.read(Dom.textOf("scenario").getBytes(StandardCharsets.UTF_8));
         List<String> against = against(loaded, locale);
         if (against.isEmpty()) {
-            new LivePage(loaded.scenario().orElseThrow(), locale, ShareText.isIn(shared)).begin();
+            new LivePage(loaded.scenario().orElseThrow(), Optional.empty(), locale, ShareText.isIn(shared)).begin();
         } else {
             refuse(against);
             Dom.state("");
         }
+    }
+
+    private static void begin(String bundle, Locale locale) {
+        LessonReading reading = LessonBundle.read(bundle)
+                .map(LessonReader.bare(CatalogueLoader.bare())::read)
+                .orElseThrow();
+        if (reading.lesson().isPresent()) {
+            Lesson lesson = reading.lesson().get();
+            Scenario first = lesson.benches().get(lesson.first()).scenario();
+            new LivePage(first, Optional.of(lesson), locale, false).begin();
+        } else {
+            refuse(sentences(reading.faults(), locale));
+            Dom.state("");
+        }
+    }
+
+    private static List<String> sentences(List<Finding> findings, Locale locale) {
+        return findings.stream()
+                .limit(MOST_FINDINGS)
+                .map(finding -> finding.text(locale))
+                .toList();
     }
 
     /** Why a bench cannot be shown here; empty if it can. */
@@ -87,12 +128,7 @@ public final class LivePage implements Hand {
         if (parts > MOST_PARTS) {
             return List.of(Words.in(locale).say("too-many", parts));
         }
-        return loaded.scenario().isPresent()
-                ? List.of()
-                : loaded.findings().stream()
-                        .limit(MOST_FINDINGS)
-                        .map(finding -> finding.text(locale))
-                        .toList();
+        return loaded.scenario().isPresent() ? List.of() : sentences(loaded.findings(), locale);
     }
 
     private static void refuse(List<String> against) {
@@ -133,7 +169,7 @@ public final class LivePage implements Hand {
         click("undo", () -> change(bench::undo));
         click("redo", () -> change(bench::redo));
         click("came", () -> change(() -> bench.asItCame(words.say("came"))));
-        click("language", () -> change(() -> words = Words.in(other())));
+        click("language", () -> change(this::speakOther));
         click("as-bench", () -> change(() -> drawing = Drawing.BENCH));
         click("as-schematic", () -> change(() -> drawing = Drawing.SCHEMATIC));
         click("print", Dom::print);
@@ -168,7 +204,7 @@ public final class LivePage implements Hand {
 
     /** Another bench came by the address. */
     private void follow() {
-        if (!ShareText.isIn(Dom.fragment())) {
+        if (lesson.isPresent() || !ShareText.isIn(Dom.fragment())) {
             return;
         }
         Loaded loaded = ShareText.read(Dom.fragment(), ScenarioReader.bare(catalogue));
@@ -183,6 +219,11 @@ public final class LivePage implements Hand {
         }
     }
 
+    private void speakOther() {
+        words = Words.in(other());
+        lesson.ifPresent(run -> run.speak(words.locale()));
+    }
+
     private Locale other() {
         return words.locale().getLanguage().equals("de") ? Locale.ENGLISH : Locale.GERMAN;
     }
@@ -195,10 +236,11 @@ public final class LivePage implements Hand {
     }
 
     private View view() {
-        return new View(bench, words, printing ? Theme.LIGHT : theme, drawing, chosen);
+        return new View(bench, words, printing ? Theme.LIGHT : theme, drawing, chosen, lesson);
     }
 
-    private void change(Runnable deed) {
+    @Override
+    public void change(Runnable deed) {
         Scenario before = bench.scenario();
         deed.run();
         lay();
@@ -222,7 +264,7 @@ public final class LivePage implements Hand {
 
     /** On paper stands what came, with all that explains it; or, once it is another bench, what the page shows of it. */
     private void print(boolean begins) {
-        if (printing != begins) {
+        if (lesson.isEmpty() && printing != begins) {
             printing = begins;
             Dom.state(isAnother || !bench.isAsItCame() ? "live alive changed" : "live alive");
             if (begins) {
@@ -235,14 +277,17 @@ public final class LivePage implements Hand {
     }
 
     private void lay() {
+        lesson.ifPresent(LessonRun::look);
         if (bench.scenario().part(chosen.part()).isEmpty()) {
             chosen = View.Choice.NOTHING;
         }
         Dom.speak(words.locale().getLanguage());
         Dom.eachSaid(tag -> tag.setTextContent(words.say(tag.getAttribute("data-say"))));
-        String title = bench.scenario().title().isBlank()
-                ? words.say("untitled")
-                : bench.scenario().title();
+        String title = lesson.map(run -> run.player().lesson().title().in(words.locale()))
+                .orElse(
+                        bench.scenario().title().isBlank()
+                                ? words.say("untitled")
+                                : bench.scenario().title());
         Tag.byId("title").setTextContent(title);
         Dom.title(title);
         name("undo", bench.undoable());
@@ -264,6 +309,7 @@ public final class LivePage implements Hand {
     }
 
     private void show() {
+        lesson.ifPresent(LessonRun::look);
         View view = view();
         parts.forEach(part -> part.show(view));
         frame();
@@ -292,7 +338,7 @@ public final class LivePage implements Hand {
 
     @Override
     public void hold(boolean down) {
-        if (bench.isHeld() != down) {
+        if (bench.isHeld() != down && !view().isAsking()) {
             bench.hold(down);
             show();
         }
@@ -332,6 +378,11 @@ public final class LivePage implements Hand {
             show();
         });
         return work;
+    }
+
+    @Override
+    public boolean hasTimePassed() {
+        return bench.now().timeS() > 0;
     }
 
     @Override

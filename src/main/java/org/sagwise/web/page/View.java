@@ -1,14 +1,17 @@
 package org.sagwise.web.page;
 
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import org.sagwise.assessment.Assessment;
+import org.sagwise.lesson.Step;
 import org.sagwise.picture.layout.Drawing;
 import org.sagwise.picture.look.Theme;
 import org.sagwise.picture.scene.Emphasis;
 import org.sagwise.web.engine.Facts;
 import org.sagwise.web.engine.LiveBench;
 import org.sagwise.web.engine.Words;
+import org.sagwise.web.lesson.LessonRun;
 
 /**
  * What the page shows now.
@@ -18,8 +21,9 @@ import org.sagwise.web.engine.Words;
  * @param theme the looks that the system asks for
  * @param drawing things or symbols
  * @param chosen the part or joint whose card is open
+ * @param lesson the lesson that is played on it; empty on a page of a bench alone
  */
-record View(LiveBench bench, Words words, Theme theme, Drawing drawing, Choice chosen) {
+record View(LiveBench bench, Words words, Theme theme, Drawing drawing, Choice chosen, Optional<LessonRun> lesson) {
 
     /**
      * What is chosen.
@@ -39,8 +43,13 @@ record View(LiveBench bench, Words words, Theme theme, Drawing drawing, Choice c
         }
     }
 
+    /** What can be read; only what lies there while a lesson asks what will come out. */
     Assessment now() {
-        return bench.shown();
+        return isAsking() ? bench.shown().veiled() : bench.shown();
+    }
+
+    boolean isAsking() {
+        return lesson.filter(LessonRun::isAsking).isPresent();
     }
 
     Locale locale() {
@@ -54,6 +63,13 @@ record View(LiveBench bench, Words words, Theme theme, Drawing drawing, Choice c
     Emphasis emphasis() {
         Set<String> parts = chosen.part().isEmpty() ? Set.of() : Set.of(chosen.part());
         Set<Integer> links = chosen.link() < 0 ? Set.of() : Set.of(chosen.link());
-        return new Emphasis(parts, Set.of(), links, Set.of(), java.util.Optional.empty());
+        Optional<Step.Head> step = lesson.filter(run -> !run.isOver() && chosen.equals(Choice.NOTHING))
+                .map(run -> run.player().step().head());
+        return new Emphasis(
+                parts,
+                step.map(it -> Set.copyOf(it.partsOn(bench.scenario()))).orElse(Set.of()),
+                step.map(it -> it.linksOn(bench.scenario())).orElse(links),
+                Set.of(),
+                Optional.empty());
     }
 }

@@ -3,7 +3,9 @@ package org.sagwise.ui.gui;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.concurrent.TimeUnit;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuBar;
@@ -11,10 +13,12 @@ import javafx.scene.control.MenuItem;
 import javafx.scene.control.RadioButton;
 import javafx.scene.control.Spinner;
 import javafx.scene.control.TabPane;
+import javafx.scene.control.TextArea;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.sagwise.lesson.IdeasCheck;
 import org.sagwise.lesson.IdeasCheck.Form;
+import org.sagwise.lesson.LearnedCode;
 import org.testfx.util.WaitForAsyncUtils;
 
 /** Pages beside the lessons: words, the check of ideas, the gain of a class, the inside of a cell. */
@@ -97,6 +101,28 @@ class TeachingPagesGuiTest extends GuiTest {
         set("right-after-1", 8);
 
         assertEquals("0.50", ((Label) node("gain-1")).getText());
+    }
+
+    @Test
+    void codes_pasted_areCountedAndWhatIsWrongIsSaid() throws Exception {
+        List<Integer> right =
+                IdeasCheck.questions(Form.A).stream().map(it -> it.right()).toList();
+        String good = LearnedCode.of(Form.A, right, 5).text();
+        menu("item-ideas-check");
+        robot().interact(() ->
+                ((TabPane) node("ideas-check")).getSelectionModel().select(3));
+        WaitForAsyncUtils.waitFor(10, TimeUnit.SECONDS, () -> isThere("class-codes"));
+
+        robot().interact(() -> ((TextArea) node("class-codes")).setText("here: " + good + " and learned1.nothing"));
+        settle();
+        assertTrue(robot().lookup("One code counted").tryQuery().isPresent());
+        assertTrue(robot().lookup((Node it) ->
+                        it instanceof Label label && label.getText().startsWith("learned1.nothing: a letter is wrong"))
+                .tryQuery()
+                .isPresent());
+
+        robot().interact(((Button) node("class-codes-fill"))::fire);
+        assertEquals("Now in the tab “Class”: 1 before, 0 after.", ((Label) node("class-codes-said")).getText());
     }
 
     @SuppressWarnings("unchecked")

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
+import org.sagwise.lesson.HintPace;
 
 /** Hints and time, with time that passes only when the test says so. */
 class HintTimerTest {
@@ -33,7 +34,7 @@ class HintTimerTest {
     void nextHint_withNothingTried_waits() {
         patience.hinted();
         assertFalse(mayHint());
-        pass(HintTimer.BETWEEN_S - 1);
+        pass(HintPace.BETWEEN_S - 1);
         assertFalse(mayHint());
         pass(1);
         assertTrue(mayHint());
@@ -48,26 +49,26 @@ class HintTimerTest {
 
     @Test
     void nothingTried_forLong_isOfferedAHintOnce() {
-        pass(HintTimer.STUCK_S - 1);
+        pass(HintPace.STUCK_S - 1);
         assertFalse(offers());
         pass(1);
         assertTrue(offers());
 
         patience.tried();
         assertFalse(offers());
-        pass(10 * HintTimer.STUCK_S);
+        pass(10 * HintPace.STUCK_S);
         assertFalse(offers(), "once in a step is enough");
 
         patience.begin();
-        pass(HintTimer.STUCK_S);
+        pass(HintPace.STUCK_S);
         assertTrue(offers(), "another step may offer again");
     }
 
     @Test
     void trying_putsTheOfferOff() {
-        pass(HintTimer.STUCK_S - 1);
+        pass(HintPace.STUCK_S - 1);
         patience.tried();
-        pass(HintTimer.STUCK_S - 1);
+        pass(HintPace.STUCK_S - 1);
         assertFalse(offers());
     }
 }
