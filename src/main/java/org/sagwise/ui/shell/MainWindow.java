@@ -16,6 +16,7 @@ import org.sagwise.ui.analysis.SameWattsDialog;
 import org.sagwise.ui.bench.SpaceBar;
 import org.sagwise.ui.clock.ClockCommands;
 import org.sagwise.ui.clock.CourseSaver;
+import org.sagwise.ui.desk.DrawerWindow;
 import org.sagwise.ui.desk.WindWindow;
 import org.sagwise.ui.inspector.InsideCellWindow;
 import org.sagwise.ui.kit.Command;
@@ -67,6 +68,7 @@ public final class MainWindow {
     private GlossaryWindow glossary;
     private InsideCellWindow insideCell;
     private WindWindow winding;
+    private DrawerWindow drawer;
     private IdeasCheckWindow ideasCheck;
     private ManualWindow manual;
     private InstructorWindow instructor;
@@ -158,6 +160,13 @@ public final class MainWindow {
         insideCell = new InsideCellWindow(windows, models.shown().looks().property(), words);
         winding = new WindWindow(
                 models.bench().work(), windows, models.shown().looks().property(), words);
+        drawer = new DrawerWindow(
+                windows,
+                models.shown().looks(),
+                models.bench().work(),
+                stage::toFront,
+                models.behindTheScenes(),
+                words);
         manual = new ManualWindow(
                 windows, models.offers().examples(), models.bench().assess(), words);
         inside.add(windows::closeAll);
@@ -275,6 +284,7 @@ public final class MainWindow {
                 Command.of("full-screen", () -> stage.setFullScreen(!stage.isFullScreen()))
                         .by("F11"),
                 Command.of("table", () -> table.show()).by("Shortcut+T"),
+                Command.of("drawer", () -> drawer.show()).by("Shortcut+Shift+D"),
                 Command.of("doors", this::showStartPage),
                 Command.of(
                                 "manual",

@@ -223,6 +223,7 @@ class UiTextsTest {
         Set<String> missing = found(said, code()).collect(Collectors.toCollection(TreeSet::new));
         missing.removeIf(key -> key.endsWith("."));
         missing.removeAll(bundle("ui.properties").stringPropertyNames());
+        missing.removeAll(bundle("drawer.properties").stringPropertyNames());
         missing.removeAll(bundle("kinds.properties").stringPropertyNames());
 
         assertEquals(Set.of(), missing);
