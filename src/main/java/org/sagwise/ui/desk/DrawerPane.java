@@ -91,7 +91,7 @@ final class DrawerPane extends BorderPane {
         setId("drawer");
         getStyleClass().add("drawer");
         SplitPane split = new SplitPane(table, detail);
-        split.setDividerPositions(0.7);
+        split.setDividerPositions(0.72);
         tabs.getTabs().setAll(tab("cells", split), tab("pairs", pairs));
         tabs.getSelectionModel().selectedItemProperty().subscribe((before, now) -> pairing());
         setTop(tools(subscriptions));

@@ -33,21 +33,23 @@ final class DrawerTable extends TableView<OwnCell> {
         this.words = words;
         setId("drawer-table");
         getSelectionModel().setSelectionMode(SelectionMode.MULTIPLE);
-        worded("mark", OwnCell::mark, 70);
-        worded("make", words::make, 185);
-        number("capacity", cell -> cell.capacityAh().orElse(Double.NaN), cell -> words.capacity(cell.capacityAh()));
+        worded("mark", OwnCell::mark, 55);
+        worded("make", words::make, 182);
+        number("capacity", 90, cell -> cell.capacityAh().orElse(Double.NaN), cell -> words.capacity(cell.capacityAh()));
         number(
                 "share",
+                66,
                 cell -> Fitness.share(cell, catalogue).orElse(Double.NaN),
                 cell -> words.share(Fitness.share(cell, catalogue)));
         number(
                 "resistance",
+                94,
                 cell -> cell.resistanceOhm().orElse(Double.NaN),
                 cell -> words.resistance(cell.resistanceOhm()));
-        number("rest", cell -> cell.restV().orElse(Double.NaN), cell -> words.volts(cell.restV()));
-        number("lost", cell -> cell.lostV().orElse(Double.NaN), words::lost);
-        worded("measured", cell -> cell.measuredOn().map(Object::toString).orElse(""), 90);
-        worded("state", words::state, 150);
+        number("rest", 72, cell -> cell.restV().orElse(Double.NaN), cell -> words.volts(cell.restV()));
+        number("lost", 92, cell -> cell.lostV().orElse(Double.NaN), words::lost);
+        worded("measured", cell -> cell.measuredOn().map(Object::toString).orElse(""), 86);
+        worded("state", words::state, 125);
         setColumnResizePolicy(CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
         SortedList<OwnCell> sorted = new SortedList<>(shown);
         sorted.comparatorProperty().bind(comparatorProperty());
@@ -89,8 +91,8 @@ final class DrawerTable extends TableView<OwnCell> {
                 .toList();
     }
 
-    private void number(String key, ToDoubleFunction<OwnCell> value, Function<OwnCell, String> cell) {
-        column(key, cell, Comparator.comparingDouble(value), "number").setPrefWidth(98);
+    private void number(String key, double width, ToDoubleFunction<OwnCell> value, Function<OwnCell, String> cell) {
+        column(key, cell, Comparator.comparingDouble(value), "number").setPrefWidth(width);
     }
 
     private TableColumn<OwnCell, OwnCell> column(
