@@ -40,6 +40,7 @@ public final class Rehearsal {
             List.of("words", FILE),
             List.of("vary", FILE, "--value=ambient", "--reading=pack.delivered_W"),
             List.of("parts"),
+            List.of("drawer", "list", "--drawer", "lantern-yard"),
             List.of("lesson", "list"));
 
     private Rehearsal() {}

@@ -51,6 +51,9 @@ public final class DrawerReader {
     }
 
     private Read read(String text) {
+        if (text.isBlank()) {
+            return new Read.Refused(List.of(Finding.of("", DrawerProblem.NO_FORMAT)));
+        }
         Document document = JsonDocument.read(text).ofObject();
         findings.addAll(document.findings());
         Optional<Drawer> drawer = document.group().filter(this::isOurs).map(this::drawer);

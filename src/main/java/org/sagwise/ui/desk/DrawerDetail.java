@@ -7,6 +7,7 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -27,6 +28,7 @@ final class DrawerDetail extends VBox {
     private final Label advice = label("drawer-advice");
     private final Label pointed = label("drawer-pointed");
     private final Label measured = label("drawer-measured");
+    private final Button correct = new Button();
     private final PlotView capacity;
     private final PlotView resistance;
     private final ObjectProperty<Optional<Point>> day = new SimpleObjectProperty<>(Optional.empty());
@@ -41,7 +43,9 @@ final class DrawerDetail extends VBox {
         capacity = plot("drawer-capacity", looks, subscriptions);
         resistance = plot("drawer-resistance", looks, subscriptions);
         subscriptions.watch(day, this::point);
-        getChildren().addAll(title, about, advice, capacity, resistance, pointed, measured);
+        getChildren().addAll(title, about, advice, capacity, resistance, pointed, measured, correct);
+        correct.setText(words.say("window.correct"));
+        correct.setId("drawer-correct");
         show(Optional.empty());
     }
 
@@ -63,6 +67,15 @@ final class DrawerDetail extends VBox {
         return label;
     }
 
+    /** What to do when a person wants to correct the last measurement. */
+    void onCorrect(Runnable deed) {
+        correct.setOnAction(event -> deed.run());
+    }
+
+    List<PlotView> plots() {
+        return List.of(capacity, resistance);
+    }
+
     /** Shows a cell; a hint where there is none. */
     void show(Optional<OwnCell> cell) {
         title.setText(cell.map(OwnCell::mark).orElse(words.say("window.choose")));
@@ -77,7 +90,7 @@ final class DrawerDetail extends VBox {
             resistance.setAccessibleText(words.say("window.chart.resistance") + ": " + all(it));
         });
         measured.setText(cell.map(this::all).orElse(""));
-        Stream.of(capacity, resistance, pointed).forEach(node -> {
+        Stream.of(capacity, resistance, pointed, correct).forEach(node -> {
             node.setVisible(curves);
             node.setManaged(curves);
         });

@@ -135,35 +135,47 @@ final class DrawerForms {
                 old.flatMap(OwnCell::foreign));
     }
 
-    /** A measurement. */
-    void measurement(String mark, LocalDate today, Taker<CellMeasurement> taker) {
+    /** A measurement of today, or an older one to be corrected: without any number it is taken out. */
+    void measurement(
+            String mark, LocalDate today, Optional<CellMeasurement> old, Taker<Optional<CellMeasurement>> taker) {
+        Keys before = old.map(CellMeasurement::keys).orElse(Keys.of("on", today.toString()));
         Map<String, TextField> texts = new LinkedHashMap<>();
         TilePane fields = fields(3);
-        text(fields, texts, "on", today.toString());
+        text(fields, texts, "on", before.text("on").orElse(""));
         Map<String, QuantityField> numbers = new LinkedHashMap<>();
         for (String name : List.of("capacity_mAh", "internal_mohm", "rest_V", "week_V")) {
             numbers.put(name, quantity(fields, "drawer-" + name, "window.measured." + name, name));
+            before.number(name).ifPresent(value -> numbers.get(name).write(written(name, value)));
         }
-        text(fields, texts, "how", "");
-        ask("drawer-measure", words.say("window.measure.title", mark), fields, () -> {
-            Keys keys = Keys.of("on", day(texts.get("on").getText()));
-            List<String> wrong = new ArrayList<>();
-            for (Map.Entry<String, QuantityField> each : numbers.entrySet()) {
-                OptionalDouble value = each.getValue().value();
-                Measure measure = Measure.ofKey(each.getKey()).orElseThrow();
-                keys = value.isPresent()
-                        ? keys.with(each.getKey(), measure.scale().fromUnit(value.getAsDouble()))
-                        : keys;
-                if (value.isEmpty() && !each.getValue().isEmpty()) {
-                    wrong.add("");
-                }
-            }
-            keys = with(keys, "how", texts.get("how").getText());
-            DrawerKeys.checkMeasured(keys, "")
-                    .forEach(it -> wrong.add(
-                            said(it.place(), it.sentence(words.format().locale()))));
-            return wrong.isEmpty() ? taker.take(CellMeasurement.of(keys)) : wrong;
-        });
+        text(fields, texts, "how", before.text("how").orElse(""));
+        ask(
+                "drawer-measure",
+                words.say(old.isPresent() ? "window.correct.title" : "window.measure.title", mark),
+                fields,
+                () -> {
+                    Keys keys = Keys.of("on", day(texts.get("on").getText()));
+                    List<String> wrong = new ArrayList<>();
+                    for (Map.Entry<String, QuantityField> each : numbers.entrySet()) {
+                        OptionalDouble value = each.getValue().value();
+                        Measure measure = Measure.ofKey(each.getKey()).orElseThrow();
+                        keys = value.isPresent()
+                                ? keys.with(each.getKey(), measure.scale().fromUnit(value.getAsDouble()))
+                                : keys;
+                        if (value.isEmpty() && !each.getValue().isEmpty()) {
+                            wrong.add("");
+                        }
+                    }
+                    keys = with(keys, "how", texts.get("how").getText());
+                    if (old.isPresent()
+                            && wrong.isEmpty()
+                            && numbers.values().stream().allMatch(QuantityField::isEmpty)) {
+                        return taker.take(Optional.empty());
+                    }
+                    DrawerKeys.checkMeasured(keys, "")
+                            .forEach(it -> wrong.add(
+                                    said(it.place(), it.sentence(words.format().locale()))));
+                    return wrong.isEmpty() ? taker.take(Optional.of(CellMeasurement.of(keys))) : wrong;
+                });
     }
 
     /** A line of words, such as the name of a set or a reason. */

@@ -46,6 +46,7 @@ import org.sagwise.ui.kit.Dialogs;
 import org.sagwise.ui.kit.Exports;
 import org.sagwise.ui.kit.LatestTask;
 import org.sagwise.ui.kit.Subscriptions;
+import org.sagwise.ui.plot.PlotSaver;
 import org.sagwise.ui.settings.LooksModel;
 import org.sagwise.ui.text.Wording;
 
@@ -87,6 +88,15 @@ final class DrawerPane extends BorderPane {
         this.laying = laying;
         table = new DrawerTable(words, model.catalogue());
         detail = new DrawerDetail(words, looks, subscriptions);
+        detail.onCorrect(this::correct);
+        detail.plots()
+                .forEach(plot -> new PlotSaver(
+                        plot,
+                        () -> only().map(OwnCell::mark).orElse("") + ": "
+                                + plot.chart().y().title(),
+                        said::setText,
+                        exports,
+                        wording));
         pairs = new PairPane(words, wording, task, this::takeSet);
         setId("drawer");
         getStyleClass().add("drawer");
@@ -275,8 +285,30 @@ final class DrawerPane extends BorderPane {
     }
 
     private void measure() {
-        only().ifPresent(cell ->
-                forms().measurement(cell.mark(), LocalDate.now(), measured -> measured(cell, measured)));
+        only().ifPresent(cell -> forms().measurement(
+                        cell.mark(),
+                        LocalDate.now(),
+                        Optional.empty(),
+                        measured -> measured(cell, measured.orElseThrow())));
+    }
+
+    private void correct() {
+        only().filter(cell -> !cell.measurements().isEmpty()).ifPresent(cell -> {
+            CellMeasurement last = cell.measurements().get(cell.measurements().size() - 1);
+            forms().measurement(
+                            cell.mark(), LocalDate.now(), Optional.of(last), now -> corrected(cell.mark(), last, now));
+        });
+    }
+
+    private List<String> corrected(String mark, CellMeasurement last, Optional<CellMeasurement> now) {
+        return model.change(
+                drawer -> drawer.unknown(List.of(mark)),
+                drawer -> drawer.change(mark, cell -> {
+                    List<CellMeasurement> all = new ArrayList<>(cell.measurements());
+                    all.remove(last);
+                    now.ifPresent(all::add);
+                    return cell.withMeasurements(all);
+                }));
     }
 
     private List<String> measured(OwnCell cell, CellMeasurement measured) {

@@ -56,6 +56,13 @@ class DrawerGuiTest extends GuiTest {
         assertEquals(0.0213, kept().find("A1").orElseThrow().resistanceOhm().orElseThrow(), 1e-9);
         assertTrue(text("drawer-measured").contains("2480 mAh, 21.3 mΩ"), text("drawer-measured"));
 
+        work("drawer-correct");
+        write("drawer-capacity_mAh", "2460");
+        work("drawer-measure-ok_done");
+        assertEquals(2.46, kept().find("A1").orElseThrow().capacityAh().orElseThrow(), 1e-9);
+        work("drawer-undo");
+        assertEquals(2.48, kept().find("A1").orElseThrow().capacityAh().orElseThrow(), 1e-9);
+
         work("drawer-undo");
         assertTrue(kept().find("A1").orElseThrow().measurements().isEmpty());
         work("drawer-undo");
