@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.ResourceBundle;
 import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutionException;
 import org.sagwise.text.Languages;
 import org.sagwise.text.Signs;
 import picocli.CommandLine;
@@ -15,6 +16,8 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.RunLast;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
 
@@ -122,8 +125,34 @@ public final class SagwiseCommand implements Callable<Integer> {
         return line.setResourceBundle(help(call.locale()))
                 .setOut(call.out())
                 .setErr(call.err())
+                .setExecutionStrategy(parsed -> patiently(parsed, call))
                 .setParameterExceptionHandler(new WrongCall(call))
                 .setExecutionExceptionHandler(new Failure(call, manner.depth()));
+    }
+
+    /** A window stays for as long as somebody wants it; everything else comes to its end. */
+    private static int patiently(ParseResult parsed, CallContext call) {
+        RunLast strategy = new RunLast();
+        if (!parsed.hasSubcommand() || parsed.subcommand().commandSpec().userObject() instanceof OpenCommand) {
+            return strategy.execute(parsed);
+        }
+        try {
+            return Patience.within(Patience.USUAL, () -> strategy.execute(parsed));
+        } catch (Patience.RunOut tooLong) {
+            call.problem(call.texts().say("failed.time", Patience.USUAL.toMinutes()));
+            return ExitStatus.FAILED;
+        } catch (InterruptedException stop) {
+            Thread.currentThread().interrupt();
+            return ExitStatus.FAILED;
+        } catch (ExecutionException failure) {
+            if (failure.getCause() instanceof Error error) {
+                throw error;
+            }
+            if (failure.getCause() instanceof RuntimeException unexpected) {
+                throw unexpected;
+            }
+            throw new IllegalStateException(failure.getCause());
+        }
     }
 
     /** What the command line says about itself in a language. */

@@ -99,6 +99,8 @@ final class AtomicFile {
             Path fresh = folder(target).resolve(name + i + ".tmp");
             try {
                 FileChannel.open(fresh, CREATE_NEW, WRITE).close();
+                // Ctrl-C in the middle of writing leaves nothing behind.
+                fresh.toFile().deleteOnExit();
                 return fresh;
             } catch (FileAlreadyExistsException e) {
                 // Left by a process that died, or in use by another thread: take the next name.

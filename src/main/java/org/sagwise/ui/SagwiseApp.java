@@ -81,6 +81,9 @@ public class SagwiseApp extends Application {
     /** Name of the parameter that holds a line of words to build. */
     public static final String WORDS = "words";
 
+    /** Time after which the system is asked again whether it has become dark, s. */
+    private static final long LOOK_AGAIN_S = 60;
+
     private final CompletableFuture<SystemLooks> systemLooks =
             CompletableFuture.supplyAsync(() -> SystemLooks.of(System.getProperty("os.name"), SystemShell::ask));
     private final ExecutorService behindTheScenes = Executors.newSingleThreadExecutor(SagwiseApp::quietThread);
@@ -123,6 +126,8 @@ public class SagwiseApp extends Application {
         PreferencesModel preferences = new PreferencesModel(new DiskSettings(ConfigFolder.here()));
         LooksModel looks = new LooksModel(preferences);
         systemLooks.thenAccept(found -> Platform.runLater(() -> looks.follow(found)));
+        stage.focusedProperty().subscribe((before, here) -> lookAgain(here, looks));
+        writing.scheduleWithFixedDelay(() -> lookAgain(true, looks), LOOK_AGAIN_S, LOOK_AGAIN_S, TimeUnit.SECONDS);
         Supplier<Locale> locale = askedOrChosen(askedTag, preferences);
         Function<Scenario, Assessment> assess = scenario -> Assessment.of(scenario, catalogue);
         BenchModel bench =
@@ -189,6 +194,16 @@ public class SagwiseApp extends Application {
     /** What writes live pages; none, unless whoever starts the window hands it in. */
     protected LivePages pages() {
         return LivePages.NONE;
+    }
+
+    /** Whoever comes back from the system's settings finds the window as they were set; dusk comes by itself. */
+    private void lookAgain(boolean here, LooksModel looks) {
+        if (here && systemLooks.isDone() && !writing.isShutdown()) {
+            writing.execute(() -> {
+                SystemLooks found = SystemLooks.of(System.getProperty("os.name"), SystemShell::ask);
+                Platform.runLater(() -> looks.follow(found));
+            });
+        }
     }
 
     /** Builds a line of words, once the window is there. */

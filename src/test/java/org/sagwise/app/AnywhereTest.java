@@ -19,6 +19,10 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** What can be held of the download for every desktop without the desktops. */
 class AnywhereTest {
 
+    /** A heap that stays close to what is in use, and is bounded (docs/performance.md). */
+    private static final String HEAP =
+            "-XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xms24m -Xmn12m -Xmx512m -XX:MinHeapFreeRatio=10 -XX:MaxHeapFreeRatio=20";
+
     private static final Path FOLDER = Path.of("assets", "anywhere");
 
     private static String read(String name) throws IOException {
@@ -73,7 +77,11 @@ class AnywhereTest {
     void scripts_allStartTheSameProgramWithTheSameBounds() throws IOException {
         for (String name : new String[] {"sagwise", "sagwise.cmd"}) {
             assertTrue(read(name).contains("org.sagwise.app.Main"), name);
-            assertTrue(read(name).contains("-XX:+UseSerialGC -Xms32m -Xmx512m"), name);
+            assertTrue(read(name).contains(HEAP), name);
+        }
+        assertTrue(Files.readString(Path.of("sagwise")).contains(HEAP), "the launcher of the sources");
+        for (String option : HEAP.split(" ")) {
+            assertTrue(pom().contains("<argument>" + option + "</argument>"), "the packaged program: " + option);
         }
     }
 

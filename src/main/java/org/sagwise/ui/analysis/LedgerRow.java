@@ -8,7 +8,7 @@ import javafx.scene.control.Tooltip;
 import javafx.scene.layout.Region;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.Ledger;
-import org.sagwise.ui.text.Figure;
+import org.sagwise.ui.kit.Figure;
 import org.sagwise.ui.text.Wording;
 
 /** One line of the account. It stays while there is such a line, and takes over new figures. */

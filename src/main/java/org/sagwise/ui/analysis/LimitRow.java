@@ -9,7 +9,7 @@ import org.sagwise.interaction.Selection;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.CellReading;
 import org.sagwise.ui.document.Spotlight;
-import org.sagwise.ui.text.Figure;
+import org.sagwise.ui.kit.Figure;
 import org.sagwise.ui.text.Wording;
 
 /** The line of one cell. It stays while the cell does, and takes over new readings. */

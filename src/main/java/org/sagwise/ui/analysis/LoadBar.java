@@ -2,6 +2,7 @@ package org.sagwise.ui.analysis;
 
 import javafx.css.PseudoClass;
 import javafx.scene.layout.Region;
+import org.sagwise.ui.kit.StuckLayout;
 
 /**
  * A bar that fills with a share of a limit. Past the limit the whole bar is the current, and a tick
@@ -33,6 +34,7 @@ final class LoadBar extends Region {
             pseudoClassStateChanged(OVER, fraction > 1);
             tick.setVisible(fraction > 1);
             setNeedsLayout(true);
+            StuckLayout.wake(this);
         }
     }
 

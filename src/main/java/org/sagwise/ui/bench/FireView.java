@@ -13,6 +13,7 @@ import org.sagwise.ui.document.BenchModel;
 import org.sagwise.ui.document.FireButtonState;
 import org.sagwise.ui.kit.Command;
 import org.sagwise.ui.kit.Controls;
+import org.sagwise.ui.kit.StuckLayout;
 import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.text.Wording;
 
@@ -36,6 +37,7 @@ public final class FireView extends HBox {
         @Override
         public void requestLayout() {
             setNeedsLayout(true);
+            StuckLayout.wake(this);
         }
     };
     private final ToggleButton latchButton;

@@ -21,8 +21,8 @@ import org.sagwise.picture.look.ColourScale;
 import org.sagwise.picture.pen.Colour;
 import org.sagwise.picture.scene.PotentialScale;
 import org.sagwise.ui.document.BenchModel;
+import org.sagwise.ui.kit.Figure;
 import org.sagwise.ui.kit.Subscriptions;
-import org.sagwise.ui.text.Figure;
 import org.sagwise.ui.text.Wording;
 
 /** The colour scale of potential, in one line under the bench, where it covers nothing. */

@@ -6,6 +6,7 @@ import org.sagwise.interaction.Selection;
 import org.sagwise.interaction.Tool;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.document.BenchModel;
+import org.sagwise.ui.kit.StuckLayout;
 import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.text.PartTexts;
 import org.sagwise.ui.text.Wording;
@@ -40,6 +41,7 @@ public final class StatusLine extends Label {
     @Override
     public void requestLayout() {
         setNeedsLayout(true);
+        StuckLayout.wake(this);
     }
 
     private void tell() {

@@ -20,11 +20,11 @@ import org.sagwise.ui.kit.Command;
 import org.sagwise.ui.kit.Commands;
 import org.sagwise.ui.kit.Controls;
 import org.sagwise.ui.kit.Crowding;
+import org.sagwise.ui.kit.Figure;
 import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.settings.LooksModel;
 import org.sagwise.ui.settings.PreferencesModel;
 import org.sagwise.ui.settings.Shown;
-import org.sagwise.ui.text.Figure;
 
 /** The clock under the header: set time going, how fast, where it stands, and back again. */
 public final class ClockStrip extends HBox {

@@ -4,6 +4,7 @@ import javafx.scene.control.Slider;
 import javafx.scene.control.Tooltip;
 import org.sagwise.report.course.ClockTexts;
 import org.sagwise.run.playback.Now;
+import org.sagwise.ui.kit.StuckLayout;
 import org.sagwise.ui.kit.Subscriptions;
 
 /** Everything that was recorded, from its start to its end, to be turned back along. */
@@ -51,6 +52,7 @@ final class TimeSlider extends Slider {
             super.requestLayout();
         } else {
             setNeedsLayout(true);
+            StuckLayout.wake(this);
         }
     }
 }

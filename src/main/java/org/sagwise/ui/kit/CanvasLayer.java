@@ -47,6 +47,7 @@ public final class CanvasLayer extends Region {
     @Override
     public void requestLayout() {
         setNeedsLayout(true);
+        StuckLayout.wake(this);
     }
 
     @Override

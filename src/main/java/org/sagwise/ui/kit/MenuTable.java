@@ -34,7 +34,7 @@ public final class MenuTable {
             learn         >lessons - lesson-next lesson-back lesson-hint lesson-show lesson-reset lesson-restart \
                           lesson-leave lesson-forget lesson-shuffle \
                           - ideas-check - lessons-open >lessons-recent author lessons-again lessons-away - instructor
-            view          schematic examples readings projector full-screen - >looks text-larger text-smaller less-motion >language
+            view          schematic examples readings projector full-screen - >looks text-larger text-smaller less-motion sound >language
             looks         looks-system looks-light looks-dark looks-high-contrast
             help          manual doors keys glossary notice about
             on-the-bench  card note - turn flip move duplicate - delete

@@ -50,6 +50,7 @@ public final class PictureLayer<P extends Painting> extends Region {
     @Override
     public void requestLayout() {
         setNeedsLayout(true);
+        StuckLayout.wake(this);
     }
 
     @Override

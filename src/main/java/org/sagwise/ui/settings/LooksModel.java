@@ -44,8 +44,10 @@ public final class LooksModel {
 
     /** Takes over what the system was found to look like. */
     public void follow(SystemLooks found) {
-        system = found;
-        update();
+        if (!found.equals(system)) {
+            system = found;
+            update();
+        }
     }
 
     public AppliedLooks get() {

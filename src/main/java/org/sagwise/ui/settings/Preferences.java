@@ -26,6 +26,7 @@ public record Preferences(Map<String, Object> values) {
 
     private static final Setting<LooksChoice> LOOKS = Setting.choice("looks", LooksChoice.SYSTEM);
     private static final Setting<Motion> MOTION = Setting.choice("motion", Motion.SYSTEM);
+    private static final Setting<Sound> SOUND = Setting.choice("sound", Sound.OFF);
     private static final Setting<Drawing> DRAWING = Setting.choice("drawing", Drawing.BENCH);
     private static final Setting<Shown> EXAMPLES = Setting.choice("examples", Shown.HIDDEN);
     private static final Setting<Shown> READINGS = Setting.choice("readings", Shown.SHOWN);
@@ -71,6 +72,15 @@ public record Preferences(Map<String, Object> values) {
 
     public Preferences withMotion(Motion motion) {
         return with(MOTION, motion);
+    }
+
+    /** Whether the bench can be heard; a class-room is quiet until somebody wants it otherwise. */
+    public Sound sound() {
+        return get(SOUND);
+    }
+
+    public Preferences withSound(Sound sound) {
+        return with(SOUND, sound);
     }
 
     /** Whether the circuit is shown as things on the bench or as a schematic. */

@@ -39,6 +39,8 @@ import org.sagwise.ui.share.ComparePane;
 import org.sagwise.ui.share.PasteAnywhere;
 import org.sagwise.ui.share.ShareCommands;
 import org.sagwise.ui.share.ShareDesk;
+import org.sagwise.ui.sound.BenchSounds;
+import org.sagwise.ui.sound.Loudspeaker;
 import org.sagwise.ui.start.AboutDialog;
 import org.sagwise.ui.start.ExampleBenches;
 import org.sagwise.ui.start.ManualWindow;
@@ -104,6 +106,9 @@ public final class MainWindow {
             close();
         });
         lasting.onChange(models.shown().preferences().property().map(Preferences::language), this::translate);
+        Loudspeaker speaker = new Loudspeaker();
+        new BenchSounds(models.bench().model(), models.shown().preferences(), speaker, lasting);
+        lasting.add(speaker::close);
         lasting.onChange(models.bench().model().historyProperty(), this::title);
         // Whoever comes back from another program learns what it did to the file.
         lasting.watch(stage.focusedProperty(), here -> {

@@ -21,6 +21,7 @@ import org.sagwise.ui.settings.Motion;
 import org.sagwise.ui.settings.Preferences;
 import org.sagwise.ui.settings.PreferencesModel;
 import org.sagwise.ui.settings.Shown;
+import org.sagwise.ui.settings.Sound;
 import org.sagwise.ui.text.Wording;
 
 /** What can be done with the document and with how the window shows it, whatever lies on the bench. */
@@ -89,6 +90,7 @@ final class WindowCommands {
                         .ticked(now.map(it -> it.drawing() == Drawing.SCHEMATIC)),
                 change("less-motion", preferences, WindowCommands::turnMotion)
                         .ticked(now.map(it -> it.motion() == Motion.REDUCED)),
+                change("sound", preferences, WindowCommands::turnSound).ticked(now.map(it -> it.sound() == Sound.ON)),
                 change("language-system", preferences, it -> it.withLanguage(""))
                         .chosen(now.map(it -> it.language().isEmpty())),
                 change("forget-recent", preferences, it -> it.withRecent(List.of()))));
@@ -111,6 +113,10 @@ final class WindowCommands {
 
     private static Preferences turnDrawing(Preferences now) {
         return now.withDrawing(now.drawing() == Drawing.BENCH ? Drawing.SCHEMATIC : Drawing.BENCH);
+    }
+
+    private static Preferences turnSound(Preferences now) {
+        return now.withSound(now.sound() == Sound.ON ? Sound.OFF : Sound.ON);
     }
 
     private static Preferences turnMotion(Preferences now) {

@@ -8,9 +8,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import javafx.scene.Node;
+import javafx.scene.control.ButtonBase;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
+import javafx.scene.text.Text;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -46,6 +48,24 @@ class FiringGuiTest extends GuiTest {
         robot().release(KeyCode.SPACE);
         settle();
         assertAtRest();
+    }
+
+    /** What is seen, which is not what a label was told until it was laid out. */
+    private String seen(String id) {
+        return ((Text) node(id).lookup(".text")).getText();
+    }
+
+    @Test
+    void words_ofTheButton_areSeenAsTheyAreTold() {
+        assertEquals("Button open", seen("fire-state"));
+        robot().push(KeyCode.CONTROL, KeyCode.N);
+        settle();
+        assertEquals("No button", seen("fire-state"));
+        openExamples();
+        robot().interact(() -> ((ButtonBase) robot().lookup(".example").nth(1).query()).fire());
+        settle();
+
+        assertEquals("Button open", seen("fire-state"));
     }
 
     /** What a press changes settles in its own room: to lay out the window anew would hold up the frame. */

@@ -1,4 +1,4 @@
-package org.sagwise.ui.text;
+package org.sagwise.ui.kit;
 
 import javafx.application.Platform;
 import javafx.geometry.VPos;
@@ -45,6 +45,7 @@ public final class Figure extends Region {
     @Override
     public void requestLayout() {
         setNeedsLayout(true);
+        StuckLayout.wake(this);
     }
 
     private double needed() {
