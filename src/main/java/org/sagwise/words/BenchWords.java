@@ -128,7 +128,7 @@ final class BenchWords {
 
     /** What a part says, without what goes without saying. */
     static Keys keys(Part part) {
-        Keys keys = part.keys().without("id", "kind", "label", Keys.FOREIGN);
+        Keys keys = part.keys().without("id", "kind", "label", "mark", Keys.FOREIGN);
         if (keys.has("model")) {
             return keys;
         }

@@ -117,6 +117,10 @@ class DrawerTest {
         assertTrue(Files.readString(bench).contains("\"married\": \"pair 1\""));
         String cautions = Cli.call("check", bench.toString()).out();
         assertTrue(cautions.contains("Married cells torn apart"), cautions);
+        Path other = folder.resolve("other.sagwise.json");
+        assertDone(Cli.call(
+                "drawer", "lay", "two-in-a-row", "A=L3", "B=L6", "--drawer=lantern-yard", "-o", other.toString()));
+        assertDone(Cli.call("words", other.toString()));
         assertEquals(
                 2,
                 Cli.call("drawer", "lay", "two-in-a-row", "Q=L1", "--drawer=lantern-yard")
