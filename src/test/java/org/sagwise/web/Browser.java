@@ -36,6 +36,9 @@ final class Browser implements AutoCloseable {
     private static final ObjectMapper JSON = new ObjectMapper();
     private static final int PATIENCE_S = 30;
 
+    /** A whole answer of a page takes a second; on a busy machine, and of a large bench, a minute. */
+    private static final int SCRIPT_S = 300;
+
     /** The browsers that are tried. */
     enum Kind {
         CHROMIUM("chromium", "chromedriver"),
@@ -84,7 +87,11 @@ final class Browser implements AutoCloseable {
      */
     static Browser open(Kind kind, Path profile, int width, int height, boolean touch) throws IOException {
         Files.createDirectories(profile);
-        return kind == Kind.CHROMIUM ? chromium(profile, width, height, touch) : firefox(profile, width, height);
+        Browser browser =
+                kind == Kind.CHROMIUM ? chromium(profile, width, height, touch) : firefox(profile, width, height);
+        browser.wire.send(
+                "WebDriver:SetTimeouts", "/timeouts", JSON.createObjectNode().put("script", 1000 * SCRIPT_S));
+        return browser;
     }
 
     private static int freePort() throws IOException {
