@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.sagwise.hazard.Caution;
 import org.sagwise.hazard.CautionTexts;
 import org.sagwise.plan.vary.BuildSpread;
 import org.sagwise.plan.vary.CautionSpan;
@@ -16,6 +17,7 @@ import org.sagwise.quantity.Unit;
 import org.sagwise.reading.NamedReading;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Names;
+import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.text.Texts;
 
@@ -23,6 +25,7 @@ import org.sagwise.text.Texts;
 public final class VaryWords {
 
     private static final double RARE = 0.01;
+    private static final int MOST_NAMED = 3;
 
     private final Scenario scenario;
     private final QuantityFormat format;
@@ -117,7 +120,7 @@ public final class VaryWords {
 
     /** Where a caution holds, with its title. */
     public String span(Variable variable, CautionSpan span) {
-        String title = CautionTexts.title(span.caution(), locale());
+        String title = CautionTexts.title(span.caution(), locale()) + where(span.caution());
         String from = variable.print(span.from(), format);
         String to = variable.print(span.to(), format);
         if (span.beginsWithin()) {
@@ -126,6 +129,15 @@ public final class VaryWords {
                     : texts.say("caution.from", title, from);
         }
         return span.endsWithin() ? texts.say("caution.until", title, to) : texts.say("caution.all", title);
+    }
+
+    /** Whose caution it is, by their short names; nothing where that would be a crowd. */
+    private String where(Caution caution) {
+        List<String> parts = caution.parts().stream()
+                .flatMap(id -> scenario.part(id).stream())
+                .map(Part::name)
+                .toList();
+        return parts.isEmpty() || parts.size() > MOST_NAMED ? "" : " (" + String.join(", ", parts) + ")";
     }
 
     /** A share of builds; one that is small but not none is not told as zero. */

@@ -102,6 +102,16 @@ public final class BenchModel {
     }
 
     /**
+     * Changes the document anew from an earlier state, for a hand that is still on its way: whatever it passed leaves
+     * no trace.
+     *
+     * @param base the history when the hand set out
+     */
+    public void editFrom(History base, String name, Scenario result) {
+        set(base.edited(name, result));
+    }
+
+    /**
      * Says every state of the document in other words, also those that undo leads back to. It is no
      * edit.
      */

@@ -4,13 +4,18 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Supplier;
+import javafx.scene.control.ContextMenu;
 import javafx.scene.control.Label;
+import javafx.scene.control.MenuItem;
 import javafx.scene.control.TextField;
 import javafx.scene.control.Tooltip;
+import javafx.scene.input.ContextMenuEvent;
 import org.sagwise.part.key.EffectiveKeys;
 import org.sagwise.part.key.KeySpec;
 import org.sagwise.quantity.KeyNumbers;
 import org.sagwise.quantity.Parsed;
+import org.sagwise.ui.desk.VaryWindow;
+import org.sagwise.ui.kit.LookUp;
 import org.sagwise.ui.text.Wording;
 
 /** A number with its unit; an empty field stands for what the model says. */
@@ -37,6 +42,13 @@ final class NumberRow extends CardRow {
             if (!now) {
                 commit();
             }
+        });
+        MenuItem vary = new MenuItem(wording.say("vary.open"));
+        vary.setOnAction(event -> fireEvent(new LookUp(VaryWindow.ID + spec.name())));
+        ContextMenu menu = new ContextMenu(vary);
+        addEventFilter(ContextMenuEvent.CONTEXT_MENU_REQUESTED, event -> {
+            menu.show(field, event.getScreenX(), event.getScreenY());
+            event.consume();
         });
         show(field, KeyNumbers.unit(spec.name()));
     }

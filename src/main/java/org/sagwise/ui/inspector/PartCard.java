@@ -20,6 +20,7 @@ import org.sagwise.scenario.Part;
 import org.sagwise.scenario.ScenarioKeys;
 import org.sagwise.scenario.edit.SetPartKeys;
 import org.sagwise.text.Glossary;
+import org.sagwise.ui.desk.VaryWindow;
 import org.sagwise.ui.desk.WindWindow;
 import org.sagwise.ui.kit.LookUp;
 import org.sagwise.ui.kit.WordLinks;
@@ -72,6 +73,7 @@ final class PartCard extends VBox {
         if (part.kind() == PartKind.COIL) {
             nodes.add(link("wind.open", "card-wind", WindWindow.ID + part.id()));
         }
+        nodes.add(link("vary.open", "card-vary", VaryWindow.ID));
         nodes.add(health);
         for (KeySpec spec : part.kind().keys()) {
             maker.row(spec, change).ifPresent(row -> {

@@ -26,7 +26,7 @@ public final class MenuTable {
             edit          undo redo - cut copy duplicate delete select-all find-part \
                           - card note turn flip move align-row align-column \
                           - plate parallel series rows same-watts - title
-            bench         latch >joints >meter - fit zoom-in zoom-out - table compare drawer
+            bench         latch >joints >meter - fit zoom-in zoom-out - table compare vary drawer
             meter         probe-red probe-black - meter-volts meter-amps meter-ohms - meter-in-line write-down meter-away
             time          clock - time-go time-slower time-faster \
                           - time-step-back time-step-on time-press-back time-press-on time-start \
@@ -37,7 +37,7 @@ public final class MenuTable {
             view          schematic examples readings projector full-screen - >looks text-larger text-smaller less-motion sound >language
             looks         looks-system looks-light looks-dark looks-high-contrast
             help          manual doors keys glossary notice about
-            on-the-bench  card note - turn flip move duplicate - delete
+            on-the-bench  card vary note - turn flip move duplicate - delete
             hand-bar      card note turn flip move duplicate delete
             instructing   lesson-back lesson-next lesson-hint lesson-show lesson-reset lesson-restart \
                           instructor-freeze instructor-unlock instructor-reset projector author

@@ -17,6 +17,7 @@ import org.sagwise.ui.bench.SpaceBar;
 import org.sagwise.ui.clock.ClockCommands;
 import org.sagwise.ui.clock.CourseSaver;
 import org.sagwise.ui.desk.DrawerWindow;
+import org.sagwise.ui.desk.VaryWindow;
 import org.sagwise.ui.desk.WindWindow;
 import org.sagwise.ui.inspector.InsideCellWindow;
 import org.sagwise.ui.kit.Command;
@@ -71,6 +72,7 @@ public final class MainWindow {
     private InsideCellWindow insideCell;
     private WindWindow winding;
     private DrawerWindow drawer;
+    private VaryWindow varying;
     private IdeasCheckWindow ideasCheck;
     private ManualWindow manual;
     private InstructorWindow instructor;
@@ -172,6 +174,8 @@ public final class MainWindow {
                 stage::toFront,
                 models.behindTheScenes(),
                 words);
+        varying =
+                new VaryWindow(models.bench().work(), windows, models.shown().looks(), models.behindTheScenes(), words);
         manual = new ManualWindow(
                 windows, models.offers().examples(), models.bench().assess(), words);
         inside.add(windows::closeAll);
@@ -288,6 +292,7 @@ public final class MainWindow {
                         .ticked(models.shown().looks().projectorProperty()),
                 Command.of("full-screen", () -> stage.setFullScreen(!stage.isFullScreen()))
                         .by("F11"),
+                Command.of("vary", () -> varying.show()).by("Shortcut+Shift+R"),
                 Command.of("table", () -> table.show()).by("Shortcut+T"),
                 Command.of("drawer", () -> drawer.show()).by("Shortcut+Shift+D"),
                 Command.of("doors", this::showStartPage),
@@ -308,6 +313,8 @@ public final class MainWindow {
             insideCell.show();
         } else if (id.startsWith(WindWindow.ID)) {
             winding.show(id.substring(WindWindow.ID.length()));
+        } else if (id.startsWith(VaryWindow.ID)) {
+            varying.show(id.substring(VaryWindow.ID.length()));
         } else {
             glossary.show(id);
         }

@@ -1,0 +1,144 @@
+package org.sagwise.ui.desk;
+
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import java.util.concurrent.atomic.AtomicBoolean;
+import javafx.application.Platform;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ProgressBar;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
+import org.sagwise.hazard.CautionTexts;
+import org.sagwise.plan.vary.BuildSpread;
+import org.sagwise.reading.Bench;
+import org.sagwise.reading.NamedReading;
+import org.sagwise.report.vary.VaryWords;
+import org.sagwise.ui.kit.LatestTask;
+import org.sagwise.ui.text.Wording;
+
+/** What a reading becomes where parts are not as printed, in plain words; worked out behind the scenes. */
+final class SpreadPane extends ScrollPane {
+
+    private static final int MOST_RANKS = 8;
+    private static final double MATTERS = 0.0005;
+
+    private final Wording wording;
+    private final LatestTask task;
+    private final VBox answer = new VBox();
+    private final ProgressBar progress = new ProgressBar(0);
+    private final Button stop = new Button();
+    private AtomicBoolean goesOn = new AtomicBoolean();
+    private Optional<Object> asked = Optional.empty();
+
+    /** What is asked of which bench. */
+    private record Question(Object scenario, NamedReading reading) {}
+
+    SpreadPane(Executor behindTheScenes, Wording wording) {
+        this.wording = wording;
+        this.task = LatestTask.in(behindTheScenes);
+        setId("spread");
+        setFitToWidth(true);
+        getStyleClass().add("plain-scroll");
+        stop.setText(wording.say("vary.stop"));
+        stop.setId("spread-stop");
+        stop.setOnAction(event -> {
+            callOff();
+            answer.getChildren().setAll(label(wording.say("vary.stopped"), "quiet"), again());
+        });
+        progress.setId("spread-progress");
+        progress.setAccessibleText(wording.say("vary.working"));
+        answer.getStyleClass().addAll("column", "vary-answer");
+        setContent(answer);
+    }
+
+    private Button again() {
+        Button again = new Button(wording.say("vary.again"));
+        again.setId("spread-again");
+        again.setOnAction(event -> restart.run());
+        return again;
+    }
+
+    private Runnable restart = () -> {};
+
+    /** Stops whatever is under way. */
+    void callOff() {
+        goesOn.set(false);
+        task.callOff();
+        asked = Optional.empty();
+    }
+
+    /** Works it out for a bench, unless that is what is shown or under way. */
+    void ask(Bench bench, NamedReading reading, VaryWords words) {
+        Question question = new Question(bench.scenario(), reading);
+        if (asked.equals(Optional.of(question))) {
+            return;
+        }
+        callOff();
+        asked = Optional.of(question);
+        restart = () -> ask(bench, reading, words);
+        AtomicBoolean mine = new AtomicBoolean(true);
+        goesOn = mine;
+        progress.setProgress(0);
+        answer.getChildren().setAll(label(wording.say("vary.working"), "quiet"), new HBox(12, progress, stop));
+        task.ask(
+                () -> BuildSpread.of(bench.scenario(), bench.catalogue(), reading, BuildSpread.USUAL_SAMPLES, share -> {
+                    Platform.runLater(() -> progress.setProgress(share));
+                    return mine.get();
+                }),
+                found -> found.ifPresentOrElse(
+                        spread -> show(spread, words),
+                        () -> answer.getChildren().setAll(label(words.say("spread.nothing"), "words"))));
+    }
+
+    private void show(BuildSpread spread, VaryWords words) {
+        answer.getChildren().clear();
+        words.sentences(spread).forEach(text -> answer.getChildren().add(label(text, "words")));
+        GridPane table = new GridPane();
+        table.setId("spread-ranking");
+        table.getStyleClass().add("measured-table");
+        int row = 0;
+        table.addRow(
+                row++,
+                label(words.say("spread.ranking"), "plot-title"),
+                label(words.say("spread.printed"), "plot-title"),
+                label(words.say("spread.off"), "plot-title"),
+                label(words.say("spread.alone"), "plot-title"),
+                label(words.say("spread.together"), "plot-title"));
+        for (BuildSpread.Rank rank : spread.ranking().stream()
+                .limit(MOST_RANKS)
+                .filter(it -> it.total() > MATTERS)
+                .toList()) {
+            table.addRow(
+                    row++,
+                    label(words.name(rank.variable()), "words"),
+                    label(rank.variable().print(rank.printed(), words.format()), "words"),
+                    label(words.off(rank), "words"),
+                    label(words.share(Math.max(0, rank.first())), "words"),
+                    label(words.share(rank.total()), "words"));
+        }
+        if (row > 1) {
+            answer.getChildren().add(table);
+        }
+        answer.getChildren().add(label(words.say("spread.odds"), "section-title"));
+        if (spread.cautions().isEmpty()) {
+            answer.getChildren().add(label(words.say("spread.odds.none", spread.judged()), "words"));
+        }
+        spread.cautions()
+                .forEach(odds -> answer.getChildren()
+                        .add(label(
+                                CautionTexts.signal(odds.caution().signal(), wording.locale()) + "  "
+                                        + words.odds(odds, spread.judged()),
+                                "words")));
+    }
+
+    private static Label label(String text, String style) {
+        Label label = new Label(text);
+        label.setWrapText(true);
+        label.setMinHeight(Label.USE_PREF_SIZE);
+        label.getStyleClass().add(style);
+        return label;
+    }
+}
