@@ -261,7 +261,7 @@ final class VaryCommand implements Callable<Integer> {
         Chart chart = question.charts().of(field);
         if (format.isPresent()) {
             String title = question.words()
-                    .say(
+                    .word(
                             "field",
                             question.words().name(field.reading()),
                             question.words().name(x),
@@ -285,7 +285,7 @@ final class VaryCommand implements Callable<Integer> {
         Optional<BuildSpread> found =
                 BuildSpread.of(question.scenario(), question.catalogue(), question.reading(), samples, Progress.NONE);
         if (found.isEmpty()) {
-            call.problem(question.words().say("spread.nothing"));
+            call.problem(question.words().word("spread.nothing"));
             return ExitStatus.WRONG;
         }
         if (json) {

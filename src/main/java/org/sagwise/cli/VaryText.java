@@ -32,9 +32,9 @@ record VaryText(CallContext call, VaryWords words) {
         call.out().println();
         words.sentences(curve, present.orElse(Double.NaN)).forEach(this::paragraph);
         if (curve.cautions().isEmpty()) {
-            paragraph(words.say("cautions.none"));
+            paragraph(words.word("cautions.none"));
         } else {
-            call.result(words.say("cautions"));
+            call.result(words.word("cautions"));
             curve.cautions()
                     .forEach(span -> call.result(
                             span.caution().signal(),
@@ -59,14 +59,14 @@ record VaryText(CallContext call, VaryWords words) {
                     words.print(curve.reading(), along.get(i).low()),
                     words.print(curve.reading(), along.get(i).high()));
         }
-        call.result(words.say("band"));
+        call.result(words.word("band"));
         table.lines().forEach(call.out()::println);
-        paragraph(words.say("note"));
+        paragraph(words.word("note"));
     }
 
     /** A row of it has no more columns than a terminal is wide. */
     void field(VariedField field) {
-        call.result(words.say("field", words.name(field.reading()), words.name(field.x()), words.name(field.y())));
+        call.result(words.word("field", words.name(field.reading()), words.name(field.x()), words.name(field.y())));
         call.out().println();
         int step = Math.max(1, (field.xs().length - 1) / 6);
         Side[] sides = new Side[1 + (field.xs().length + step - 1) / step];
@@ -94,11 +94,11 @@ record VaryText(CallContext call, VaryWords words) {
         call.out().println();
         TextTable table = new TextTable(Side.LEFT, Side.RIGHT, Side.LEFT, Side.RIGHT, Side.RIGHT);
         table.row(
-                call.printable(words.say("spread.ranking")),
-                call.printable(words.say("spread.printed")),
-                call.printable(words.say("spread.off")),
-                call.printable(words.say("spread.alone")),
-                call.printable(words.say("spread.together")));
+                call.printable(words.word("spread.ranking")),
+                call.printable(words.word("spread.printed")),
+                call.printable(words.word("spread.off")),
+                call.printable(words.word("spread.alone")),
+                call.printable(words.word("spread.together")));
         spread.ranking().stream()
                 .limit(MOST_RANKS)
                 .filter(rank -> rank.total() > MATTERS)
@@ -111,9 +111,9 @@ record VaryText(CallContext call, VaryWords words) {
         table.lines().forEach(call.out()::println);
         call.out().println();
         if (spread.cautions().isEmpty()) {
-            paragraph(words.say("spread.odds.none", spread.judged()));
+            paragraph(words.word("spread.odds.none", spread.judged()));
         } else {
-            call.result(words.say("spread.odds"));
+            call.result(words.word("spread.odds"));
             spread.cautions()
                     .forEach(odds -> call.result(
                             odds.caution().signal(),

@@ -67,7 +67,7 @@ public final class VaryCharts {
             high[i] = along.get(i).high();
         }
         return of(curve)
-                .bands(List.of(new Band(words.say("band"), Series.BLUE, x, low, high)))
+                .bands(List.of(new Band(words.word("band"), Series.BLUE, x, low, high)))
                 .named();
     }
 
@@ -127,7 +127,7 @@ public final class VaryCharts {
         curve.limit().stream()
                 .filter(limit -> limit < FAR * most)
                 .forEach(limit -> limits.add(new Limit(
-                        words.say("limit.short", words.print(curve.reading(), limit)), limit, Limit.Way.LEVEL)));
+                        words.word("limit.short", words.print(curve.reading(), limit)), limit, Limit.Way.LEVEL)));
         for (CautionSpan span : curve.cautions()) {
             String title = CautionTexts.title(span.caution(), words.format().locale());
             if (span.caution().signal() == Signal.NOTICE || limits.size() >= MOST_TURNS) {

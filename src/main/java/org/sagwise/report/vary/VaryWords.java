@@ -42,7 +42,7 @@ public final class VaryWords {
     }
 
     /** A text of the bundle. */
-    public String say(String key, Object... words) {
+    public String word(String key, Object... words) {
         return texts.say(key, words);
     }
 

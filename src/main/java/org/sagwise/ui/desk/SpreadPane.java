@@ -90,7 +90,7 @@ final class SpreadPane extends ScrollPane {
                 }),
                 found -> found.ifPresentOrElse(
                         spread -> show(spread, words),
-                        () -> answer.getChildren().setAll(label(words.say("spread.nothing"), "words"))));
+                        () -> answer.getChildren().setAll(label(words.word("spread.nothing"), "words"))));
     }
 
     private void show(BuildSpread spread, VaryWords words) {
@@ -102,11 +102,11 @@ final class SpreadPane extends ScrollPane {
         int row = 0;
         table.addRow(
                 row++,
-                label(words.say("spread.ranking"), "plot-title"),
-                label(words.say("spread.printed"), "plot-title"),
-                label(words.say("spread.off"), "plot-title"),
-                label(words.say("spread.alone"), "plot-title"),
-                label(words.say("spread.together"), "plot-title"));
+                label(words.word("spread.ranking"), "plot-title"),
+                label(words.word("spread.printed"), "plot-title"),
+                label(words.word("spread.off"), "plot-title"),
+                label(words.word("spread.alone"), "plot-title"),
+                label(words.word("spread.together"), "plot-title"));
         for (BuildSpread.Rank rank : spread.ranking().stream()
                 .limit(MOST_RANKS)
                 .filter(it -> it.total() > MATTERS)
@@ -122,9 +122,9 @@ final class SpreadPane extends ScrollPane {
         if (row > 1) {
             answer.getChildren().add(table);
         }
-        answer.getChildren().add(label(words.say("spread.odds"), "section-title"));
+        answer.getChildren().add(label(words.word("spread.odds"), "section-title"));
         if (spread.cautions().isEmpty()) {
-            answer.getChildren().add(label(words.say("spread.odds.none", spread.judged()), "words"));
+            answer.getChildren().add(label(words.word("spread.odds.none", spread.judged()), "words"));
         }
         spread.cautions()
                 .forEach(odds -> answer.getChildren()

@@ -214,7 +214,7 @@ final class VaryPane extends BorderPane {
         if (second.isPresent()) {
             Variable other = second.get();
             Range up = other.usualRange(Bench.of(scenario, present.catalogue()));
-            String title = names.say("field", names.name(reading), names.name(variable), names.name(other));
+            String title = names.word("field", names.name(reading), names.name(variable), names.name(other));
             return new Answer(
                     title, charts.of(vary.over(variable, range, other, up, FIELD_POINTS, progress)), Optional.empty());
         }
@@ -239,7 +239,7 @@ final class VaryPane extends BorderPane {
                     .read(Bench.of(bench.scenario(), bench().catalogue()))
                     .orElse(Double.NaN);
             words.sentences(curve, here).forEach(text -> tell(text, "words"));
-            tell(words.say(curve.cautions().isEmpty() ? "cautions.none" : "cautions"), "plot-title");
+            tell(words.word(curve.cautions().isEmpty() ? "cautions.none" : "cautions"), "plot-title");
             curve.cautions()
                     .forEach(span -> tell(
                             CautionTexts.signal(span.caution().signal(), wording.locale()) + "  "
