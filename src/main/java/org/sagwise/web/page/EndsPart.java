@@ -129,9 +129,7 @@ final class EndsPart implements PagePart {
         first = Optional.empty();
         String names = Names.capital(view.words().ui().say("touch.ends", name(one), name(other)), view.locale());
         String refused = hand.edit(
-                joints.isEmpty()
-                        ? new JoinTerminals(List.of(one, other), JointsPart.chosen())
-                        : new CutLinks(joints));
+                joints.isEmpty() ? new JoinTerminals(List.of(one, other), JointsPart.chosen()) : new CutLinks(joints));
         if (refused.isEmpty()) {
             say(joints.isEmpty() ? "ends.joined" : "ends.cut", names);
         } else {

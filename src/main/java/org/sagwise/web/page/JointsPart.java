@@ -191,8 +191,6 @@ final class JointsPart implements PagePart {
         answer.setTextContent(
                 one.equals(other)
                         ? view.words().say("join.same")
-                        : hand.edit(new JoinTerminals(
-                                List.of(one, other),
-                                chosen())));
+                        : hand.edit(new JoinTerminals(List.of(one, other), chosen())));
     }
 }
