@@ -22,13 +22,15 @@ import org.sagwise.ui.text.Wording;
 /** The account of volts and watts: what the cells give, what is lost where, what arrives. */
 public final class LedgerView extends VBox {
 
-    private static final List<String> PRESSED_OR_NOT = List.of("ledger.flows", "ledger.still");
+    private static final String LET_GO = "ledger.still";
+    private static final List<String> PRESSED = List.of("ledger.flows", "ledger.apart");
 
     private final Wording wording;
     private final GridPane table = new GridPane();
     private final Map<Ledger.Entry, LedgerRow> rows = new LinkedHashMap<>();
     private final Map<String, Label> remarks = new LinkedHashMap<>();
     private final StackPane remark = new StackPane();
+    private String pressed = PRESSED.get(0);
 
     public LedgerView(BenchModel bench, Wording wording, Subscriptions subscriptions) {
         this.wording = wording;
@@ -63,7 +65,9 @@ public final class LedgerView extends VBox {
 
     /** While the button is pressed and let go, both sentences keep their room, and nothing under them moves. */
     private void remark(String key) {
-        List<String> keeping = PRESSED_OR_NOT.contains(key) ? PRESSED_OR_NOT : List.of(key);
+        pressed = PRESSED.contains(key) ? key : pressed;
+        boolean goesByTheButton = key.equals(pressed) || key.equals(LET_GO);
+        List<String> keeping = goesByTheButton ? List.of(pressed, LET_GO) : List.of(key);
         List<Label> labels = keeping.stream().map(this::label).toList();
         if (!remark.getChildren().equals(labels)) {
             remark.getChildren().setAll(labels);
