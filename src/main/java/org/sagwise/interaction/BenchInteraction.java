@@ -45,6 +45,11 @@ public final class BenchInteraction {
         return tool;
     }
 
+    /** What helps to let go of it in the right place. */
+    public Guides guides() {
+        return surface.get().guides(tool);
+    }
+
     /** Parts and links that the next action is meant for. */
     public Selection chosen() {
         return chosen;

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.sagwise.picture.geometry.Box;
+import org.sagwise.picture.geometry.Point;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.picture.layout.PartBox;
 import org.sagwise.picture.layout.TerminalPoint;
@@ -79,6 +80,23 @@ public record Surface(Scenario scenario, BenchLayout layout) {
     /** How a part from the shelf comes to lie that is let go with its middle here. */
     Snap snapped(Part part, int quarters, double x, double y) {
         return Snap.of(pointsOf(part, quarters), terminals(), x, y);
+    }
+
+    /** What helps to let go of what is in the hand. */
+    Guides guides(Tool tool) {
+        if (tool instanceof Tool.Fresh fresh) {
+            Snap snap = snapped(fresh.part(), fresh.quarters(), fresh.x(), fresh.y());
+            return Guides.of(snap, List.of(new Point(fresh.x(), fresh.y())), layout.parts());
+        }
+        if (tool instanceof Tool.Lifted lifted && (lifted.dx() != 0 || lifted.dy() != 0)) {
+            Map<Boolean, List<PartBox>> sides = layout.parts().stream()
+                    .collect(Collectors.partitioningBy(box -> lifted.ids().contains(box.id())));
+            List<Point> middles = sides.get(true).stream()
+                    .map(box -> new Point(box.x() + lifted.dx(), box.y() + lifted.dy()))
+                    .toList();
+            return Guides.of(snapped(lifted.ids(), lifted.dx(), lifted.dy()), middles, sides.get(false));
+        }
+        return Guides.NONE;
     }
 
     private static List<TerminalPoint> pointsOf(Part part, int quarters) {

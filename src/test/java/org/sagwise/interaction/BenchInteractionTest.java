@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.sagwise.part.MeterMode;
 import org.sagwise.part.PartKind;
 import org.sagwise.picture.geometry.Line;
+import org.sagwise.picture.geometry.Point;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.scenario.Joint;
 import org.sagwise.scenario.Link;
@@ -86,6 +87,28 @@ class BenchInteractionTest {
         assertEquals(
                 new Joint.Touch(JointChoice.CONTACT_MOHM),
                 scenario.links().get(0).joint());
+    }
+
+    /** One lies at (80, 200) and its lower end at (80, 260), two at (320, 200). */
+    @Test
+    void guides_ofAPartInTheHand_showWhatItTouchesAndIsInLineWith() {
+        hands.take(coil("coil"), 0, 0);
+        hands.moveTo(95, 335, REACH);
+        assertEquals(List.of(new Point(80, 260)), hands.guides().touches());
+        assertEquals(List.of(new Line(80, 320, 80, 200)), hands.guides().lines());
+        hands.moveTo(200, 200, REACH);
+        assertEquals(new Guides(List.of(), List.of(new Line(200, 200, 80, 200))), hands.guides());
+        hands.moveTo(200, 480, REACH);
+        assertEquals(Guides.NONE, hands.guides());
+    }
+
+    @Test
+    void guides_ofALiftedPart_leaveItsOldPlaceOut() {
+        hands.choose(Selection.part("one"));
+        hands.lift(80, 200);
+        assertEquals(Guides.NONE, hands.guides());
+        hands.moveTo(320, 400, REACH);
+        assertEquals(new Guides(List.of(), List.of(new Line(320, 400, 320, 200))), hands.guides());
     }
 
     @Test

@@ -3,18 +3,22 @@ package org.sagwise.ui.bench;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import javafx.scene.Group;
 import javafx.scene.image.ImageView;
 import javafx.scene.layout.Pane;
 import javafx.scene.shape.Circle;
 import javafx.scene.shape.CubicCurve;
 import javafx.scene.shape.CubicCurveTo;
+import javafx.scene.shape.LineTo;
 import javafx.scene.shape.MoveTo;
 import javafx.scene.shape.Path;
 import javafx.scene.shape.Rectangle;
 import javafx.scene.shape.Shape;
 import org.sagwise.interaction.BenchInteraction;
+import org.sagwise.interaction.Guides;
 import org.sagwise.interaction.Tool;
 import org.sagwise.picture.geometry.Box;
+import org.sagwise.picture.geometry.Line;
 import org.sagwise.picture.geometry.Point;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.picture.scene.BenchView;
@@ -41,6 +45,8 @@ final class HandLayer extends Pane {
     private final Circle end = styled(new Circle(5), "hand-end");
     private final PlateMarks plate = new PlateMarks();
     private final HeldProbe probe = new HeldProbe();
+    private final Path alignment = styled(new Path(), "hand-alignment");
+    private final Group touches = new Group();
     private final Circle mark = styled(new Circle(MARK), "hand-mark");
 
     HandLayer(Workbench work, ViewModel view, Ghost ghost) {
@@ -49,7 +55,8 @@ final class HandLayer extends Pane {
         this.ghost = ghost;
         setMouseTransparent(true);
         picture.getStyleClass().add("hand-part");
-        getChildren().addAll(wires, picture, frame, lead, end, mark, plate, probe);
+        touches.setManaged(false);
+        getChildren().addAll(alignment, wires, picture, frame, lead, end, mark, touches, plate, probe);
         update();
     }
 
@@ -67,11 +74,13 @@ final class HandLayer extends Pane {
             Scenario alone = Scenario.of("", List.of(fresh.part()), List.of())
                     .withPlacement(Map.of(fresh.part().id(), new Placement(0, 0, fresh.quarters() * 90.0)));
             showPart(alone, fresh.x(), fresh.y());
+            showGuides(work.hands().guides());
         } else if (tool instanceof Tool.Lifted lifted) {
             Scenario whole =
                     work.bench().scenario().withPlacement(work.ground().lying().placements());
             showPart(Fragment.of(whole, lifted.ids()), lifted.dx(), lifted.dy());
             showWires(lifted);
+            showGuides(work.hands().guides());
         } else if (tool instanceof Tool.Slip slip) {
             work.ground()
                     .seen()
@@ -130,6 +139,22 @@ final class HandLayer extends Pane {
                 .addAll(
                         new MoveTo(one.x(), one.y()),
                         new CubicCurveTo(one.x(), one.y() + sag, other.x(), other.y() + sag, other.x(), other.y()));
+    }
+
+    /** What it would be in line with, and which terminals would touch. */
+    private void showGuides(Guides guides) {
+        alignment.getElements().clear();
+        for (Line line : guides.lines()) {
+            Point from = view.get().toWindow(line.x1(), line.y1());
+            Point to = view.get().toWindow(line.x2(), line.y2());
+            alignment.getElements().addAll(new MoveTo(from.x(), from.y()), new LineTo(to.x(), to.y()));
+        }
+        alignment.setVisible(true);
+        touches.getChildren().setAll(guides.touches().stream()
+                .map(at -> view.get().toWindow(at.x(), at.y()))
+                .map(seen -> styled(new Circle(seen.x(), seen.y(), MARK), "hand-mark"))
+                .toList());
+        touches.setVisible(true);
     }
 
     private void showSlip(Box box, double dx, double dy) {
