@@ -15,6 +15,7 @@ import org.sagwise.scenario.edit.Edit;
 import org.sagwise.scenario.edit.FreshIds;
 import org.sagwise.scenario.edit.JoinTerminals;
 import org.sagwise.scenario.edit.JointChoice;
+import org.sagwise.scenario.edit.MoveEnd;
 import org.sagwise.scenario.edit.SetProbes;
 
 /**
@@ -99,9 +100,16 @@ public final class BenchInteraction {
         }
     }
 
-    /** Begins a joint. */
+    /** Begins a joint; where the chosen joint ends, pulls that end off instead. */
     public void pull(TerminalRef from, double x, double y) {
-        hold(new Tool.DraftLink(from, x, y, Optional.empty()));
+        Optional<Tool.Pulled> end = chosen.links().stream()
+                .filter(link ->
+                        chosen.isOne() && surface.get().otherEnd(link, from).isPresent())
+                .findFirst()
+                .map(link -> new Tool.Pulled(link, from));
+        TerminalRef held =
+                end.flatMap(it -> surface.get().otherEnd(it.link(), from)).orElse(from);
+        hold(new Tool.DraftLink(held, x, y, Optional.empty(), end));
     }
 
     /** Collects a terminal for a plate, or lets it go again; a joint begun is its first one. */
@@ -175,7 +183,9 @@ public final class BenchInteraction {
     /** Brings the free end of a joint, or a probe, to a terminal. */
     public void pointAt(Optional<TerminalRef> terminal, double x, double y) {
         if (tool instanceof Tool.DraftLink lead) {
-            hold(new Tool.DraftLink(lead.from(), x, y, terminal.filter(end -> !end.equals(lead.from()))));
+            Optional<TerminalRef> over = terminal.filter(end -> !end.equals(lead.from())
+                    && lead.pulled().filter(it -> it.end().equals(end)).isEmpty());
+            hold(new Tool.DraftLink(lead.from(), x, y, over, lead.pulled()));
         } else if (tool instanceof Tool.Gathered gathered) {
             hold(new Tool.Gathered(gathered.terminals(), terminal));
         } else if (tool instanceof Tool.Tip tip) {
@@ -236,7 +246,10 @@ public final class BenchInteraction {
         } else if (held instanceof Tool.Slip slip) {
             layNote(slip.note(), slip.dx(), slip.dy());
         } else if (held instanceof Tool.DraftLink lead) {
-            doer.accept(new JoinTerminals(List.of(lead.from(), lead.over().orElseThrow()), joint.joint()));
+            TerminalRef over = lead.over().orElseThrow();
+            doer.accept(lead.pulled()
+                    .<Edit>map(it -> new MoveEnd(it.link(), it.end(), over))
+                    .orElseGet(() -> new JoinTerminals(List.of(lead.from(), over), joint.joint())));
         } else if (held instanceof Tool.Tip tip) {
             doer.accept(new Drops(surface.get()).probe(tip));
         }

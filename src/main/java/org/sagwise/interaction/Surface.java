@@ -115,6 +115,15 @@ public record Surface(Scenario scenario, BenchLayout layout) {
                 || link.from().equals(other) && link.to().equals(one);
     }
 
+    /** The other end of a link that ends at a terminal. */
+    Optional<TerminalRef> otherEnd(int link, TerminalRef end) {
+        return Optional.of(link)
+                .filter(place -> place < scenario.links().size())
+                .map(scenario.links()::get)
+                .filter(it -> it.from().equals(end) || it.to().equals(end))
+                .map(it -> it.from().equals(end) ? it.to() : it.from());
+    }
+
     /** Where a part lies now. */
     Optional<Placement> placeOf(String id) {
         return Optional.ofNullable(layout.placements().get(id));

@@ -52,8 +52,18 @@ public sealed interface Tool {
      * @param x where its free end is
      * @param y where its free end is
      * @param over the terminal that it would be joined to
+     * @param pulled the joint that is there already and whose other end this is; empty for a new one
      */
-    record DraftLink(TerminalRef from, double x, double y, Optional<TerminalRef> over) implements Tool {}
+    record DraftLink(TerminalRef from, double x, double y, Optional<TerminalRef> over, Optional<Pulled> pulled)
+            implements Tool {}
+
+    /**
+     * The end of a joint that is pulled off its terminal.
+     *
+     * @param link its place in the scenario
+     * @param end the terminal that it leaves
+     */
+    record Pulled(int link, TerminalRef end) {}
 
     /**
      * Terminals that are collected to be joined by one plate.

@@ -155,6 +155,35 @@ class BenchInteractionTest {
     }
 
     @Test
+    void pull_whereTheChosenJointEnds_takesThatEndElsewhere() {
+        hands.pull(ref("one.1"), 80, 140);
+        hands.pointAt(Optional.of(ref("two.1")), 320, 140);
+        hands.drop();
+        Link before = scenario.links().get(0);
+        hands.choose(Selection.link(0));
+        hands.pull(ref("two.1"), 320, 140);
+        hands.pointAt(Optional.of(ref("two.2")), 320, 260);
+        assertTrue(hands.drop());
+
+        assertEquals(List.of(before.between(ref("one.1"), ref("two.2"))), scenario.links());
+    }
+
+    @Test
+    void pull_theEndBackToWhereItWas_changesNothing() {
+        hands.pull(ref("one.1"), 80, 140);
+        hands.pointAt(Optional.of(ref("two.1")), 320, 140);
+        hands.drop();
+        Scenario before = scenario;
+        hands.choose(Selection.link(0));
+        hands.pull(ref("one.1"), 80, 140);
+        hands.pointAt(Optional.of(ref("one.1")), 80, 140);
+        assertFalse(hands.drop());
+        hands.cancel();
+
+        assertEquals(before, scenario);
+    }
+
+    @Test
     void pull_letGoOverNothing_staysInTheHand() {
         hands.pull(ref("one.1"), 80, 140);
         hands.moveTo(200, 500, REACH);

@@ -30,6 +30,7 @@ public sealed interface Edit
                 JoinTerminals,
                 MendJoint,
                 MeterInLine,
+                MoveEnd,
                 PasteParts,
                 PlaceParts,
                 PressButton,

@@ -150,10 +150,11 @@ final class HandLayer extends Pane {
             alignment.getElements().addAll(new MoveTo(from.x(), from.y()), new LineTo(to.x(), to.y()));
         }
         alignment.setVisible(true);
-        touches.getChildren().setAll(guides.touches().stream()
-                .map(at -> view.get().toWindow(at.x(), at.y()))
-                .map(seen -> styled(new Circle(seen.x(), seen.y(), MARK), "hand-mark"))
-                .toList());
+        touches.getChildren()
+                .setAll(guides.touches().stream()
+                        .map(at -> view.get().toWindow(at.x(), at.y()))
+                        .map(seen -> styled(new Circle(seen.x(), seen.y(), MARK), "hand-mark"))
+                        .toList());
         touches.setVisible(true);
     }
 
