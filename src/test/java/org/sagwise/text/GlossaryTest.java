@@ -7,14 +7,18 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.ResourceBundle;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.sagwise.file.CatalogueLoader;
+import org.sagwise.report.figure.WordFigure;
 
 class GlossaryTest {
 
@@ -66,7 +70,7 @@ class GlossaryTest {
                 + "One word for one thing, in lessons, cautions, posts and on the bench. Made from the bundles `glossary`;"
                 + " in the window under *Help, Words…*, on the command line by `./sagwise lesson glossary`. `WordListTest` finds"
                 + " other words for the same thing.\n\n"
-                + "| English | German | meaning |\n| --- | --- | --- |\n");
+                + "| English | German | meaning | |\n| --- | --- | --- | --- |\n");
         Glossary german = Glossary.in(Locale.GERMAN);
         for (Glossary.Entry entry : Glossary.in(Locale.ENGLISH).alphabetical()) {
             page.append("| ")
@@ -75,8 +79,37 @@ class GlossaryTest {
                     .append(german.entry(entry.id()).orElseThrow().term())
                     .append(" | ")
                     .append(entry.text())
+                    .append(
+                            WordFigure.words().contains(entry.id())
+                                    ? " | ![" + entry.term() + "](" + picture(entry) + ")"
+                                    : " |")
                     .append(" |\n");
         }
         return page.toString();
+    }
+
+    private static String picture(Glossary.Entry entry) {
+        return "images/word-" + entry.id() + ".svg";
+    }
+
+    /** Each drawing of the page is there, and no two are alike. */
+    @Test
+    void drawings_ofTheDocs_areMadeByThePainters() throws IOException {
+        Set<String> drawn = new HashSet<>();
+        for (Glossary.Entry entry : Glossary.in(Locale.ENGLISH).entries()) {
+            Optional<WordFigure> figure = WordFigure.of(entry.id(), CatalogueLoader.builtIn(), Locale.ENGLISH);
+            if (figure.isPresent()) {
+                String svg = figure.get().svg(entry.term());
+                Path file = PAGE.resolveSibling(picture(entry));
+                if (Boolean.getBoolean("sagwise.write")) {
+                    Files.writeString(file, svg);
+                }
+                assertTrue(Files.exists(file), file + ": write it anew");
+                assertTrue(svg.contains("<title>" + entry.term() + "</title>"), svg);
+                drawn.add(svg.replaceAll("<title>.*</title>", ""));
+            }
+        }
+        assertEquals(WordFigure.words().size(), drawn.size());
+        assertTrue(Glossary.ids().containsAll(WordFigure.words()));
     }
 }

@@ -58,8 +58,10 @@ final class TouchKeys {
         } else if (next >= stops.size()) {
             // Terminals stand among the nodes too: leave from the last node of all.
             TouchNode last = layer.nodes().get(layer.nodes().size() - 1);
-            event.consume();
-            last.fireEvent(event.copyFor(last, last));
+            if (last != from) {
+                event.consume();
+                last.fireEvent(event.copyFor(last, last));
+            }
         }
     }
 

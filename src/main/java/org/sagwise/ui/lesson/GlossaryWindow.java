@@ -2,16 +2,21 @@ package org.sagwise.ui.lesson;
 
 import java.util.Optional;
 import javafx.application.Platform;
+import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.Modality;
 import javafx.stage.Stage;
+import org.sagwise.file.CatalogueLoader;
+import org.sagwise.report.figure.WordFigure;
 import org.sagwise.text.Glossary;
+import org.sagwise.ui.kit.CanvasLayer;
 import org.sagwise.ui.kit.ColumnScroll;
 import org.sagwise.ui.kit.SideWindows;
 import org.sagwise.ui.kit.Subscriptions;
+import org.sagwise.ui.settings.AppliedLooks;
 import org.sagwise.ui.text.Wording;
 
 /** A window beside the bench with all words that the program explains. */
@@ -21,11 +26,13 @@ public final class GlossaryWindow {
     private static final double HEIGHT = 640;
 
     private final SideWindows windows;
+    private final ReadOnlyObjectProperty<AppliedLooks> looks;
     private final Wording wording;
     private Optional<Stage> shown = Optional.empty();
 
-    public GlossaryWindow(SideWindows windows, Wording wording) {
+    public GlossaryWindow(SideWindows windows, ReadOnlyObjectProperty<AppliedLooks> looks, Wording wording) {
         this.windows = windows;
+        this.looks = looks;
         this.wording = wording;
     }
 
@@ -52,20 +59,32 @@ public final class GlossaryWindow {
         words.getStyleClass().add("glossary");
         Glossary.in(wording.locale())
                 .alphabetical()
-                .forEach(entry -> words.getChildren().add(entry(entry)));
+                .forEach(entry -> words.getChildren().add(entry(entry, subscriptions)));
         scroll.setContent(words);
         BorderPane page = new BorderPane(scroll);
         return windows.open(wording.say("glossary.title"), page, WIDTH, HEIGHT, Modality.NONE, subscriptions);
     }
 
-    private static VBox entry(Glossary.Entry entry) {
+    private VBox entry(Glossary.Entry entry, Subscriptions subscriptions) {
         Label term = label(entry.term(), "section-title");
         VBox box = new VBox(term, label(entry.text(), "glossary-text"));
+        WordFigure.of(entry.id(), CatalogueLoader.builtIn(), wording.locale())
+                .ifPresent(figure -> box.getChildren().add(1, drawing(figure, subscriptions)));
         box.setId("glossary-" + entry.id());
         box.getStyleClass().add("glossary-entry");
         box.setFocusTraversable(true);
         box.setAccessibleText(entry.term() + ". " + entry.text());
         return box;
+    }
+
+    private CanvasLayer drawing(WordFigure figure, Subscriptions subscriptions) {
+        CanvasLayer layer = new CanvasLayer(
+                (surface, width, height) -> figure.paint(surface, looks.get().theme(), width, height));
+        layer.setMinSize(WordFigure.WIDTH, WordFigure.HEIGHT);
+        layer.setPrefSize(WordFigure.WIDTH, WordFigure.HEIGHT);
+        layer.setMaxSize(WordFigure.WIDTH, WordFigure.HEIGHT);
+        subscriptions.onChange(looks, layer::repaint);
+        return layer;
     }
 
     private static Label label(String words, String style) {

@@ -51,6 +51,8 @@ public final class LessonColumn extends BorderPane {
     private final Button next;
     private final Button leave;
     private final Button following = new Button();
+    private final Button hint;
+    private final Button reset;
     private final FlowPane helps;
     private Optional<Shown> shown = Optional.empty();
     private Optional<StepBody> body = Optional.empty();
@@ -75,10 +77,9 @@ public final class LessonColumn extends BorderPane {
         this.wording = wording;
         this.next = controls.button(commands.get("lesson-next"));
         this.leave = controls.button(commands.get("lesson-leave"));
-        this.helps = new FlowPane(
-                controls.button(commands.get("lesson-hint")),
-                controls.button(commands.get("lesson-show")),
-                controls.button(commands.get("lesson-reset")));
+        this.hint = controls.button(commands.get("lesson-hint"));
+        this.reset = controls.button(commands.get("lesson-reset"));
+        this.helps = new FlowPane(hint, controls.button(commands.get("lesson-show")), reset);
         setId("lesson");
         getStyleClass().add("lesson");
         setTop(head());
@@ -162,6 +163,7 @@ public final class LessonColumn extends BorderPane {
         boolean moved = shown.filter(it -> it.at == wanted.at && !wanted.summary && isSameRecall(it, wanted))
                 .isEmpty();
         boolean inside = hasFocusInside();
+        boolean voted = wanted.vote.isPresent() && !shown.map(Shown::vote).equals(Optional.of(wanted.vote));
         shown = Optional.of(wanted);
         title.setText(now.lesson().title().in(wording.locale()));
         int steps = now.lesson().steps().size();
@@ -206,10 +208,14 @@ public final class LessonColumn extends BorderPane {
         if (moved || inside || now.isAskingHowSure()) {
             focusFirst();
         }
-        if (now.isAskingHowSure()) {
-            // It stands below all answers, too.
+        if (voted || !moved && isAnswered(now)) {
+            // What is said or asked once an answer is chosen stands below all answers, and so do votes.
             Platform.runLater(() -> scroll.setVvalue(1));
         }
+    }
+
+    private static boolean isAnswered(LessonPlayer now) {
+        return now.step() instanceof Step.Choose && now.answers().choice().isPresent();
     }
 
     private static boolean isSameRecall(Shown one, Shown other) {
@@ -221,6 +227,15 @@ public final class LessonColumn extends BorderPane {
         boolean offered = !inClass.getValue() && !room.atSummary();
         helps.setVisible(offered);
         helps.setManaged(offered);
+        Optional<Step> step = room.player().map(LessonPlayer::step);
+        // A question has neither hints nor a bench to begin anew with, and needs the room for its answers.
+        give(hint, step.filter(it -> !it.hints().isEmpty()).isPresent());
+        give(reset, step.filter(it -> !it.asks()).isPresent());
+    }
+
+    private static void give(Button button, boolean offered) {
+        button.setVisible(offered);
+        button.setManaged(offered);
     }
 
     private TallyChart chart(LessonPlayer now, VoteModel.Vote vote) {

@@ -46,7 +46,9 @@ final class StepBody extends VBox {
             ask(now);
             hints(now);
         }
-        getChildren().add(new WordLinks(firstUsed(now), wording));
+        if (!room.isInClass()) {
+            getChildren().add(new WordLinks(firstUsed(now), wording));
+        }
     }
 
     /** Words of the trade that this lesson uses here for the first time. */

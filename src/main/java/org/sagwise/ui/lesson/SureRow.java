@@ -3,8 +3,6 @@ package org.sagwise.ui.lesson;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.control.Label;
-import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.sagwise.lesson.LessonPlayer;
 import org.sagwise.lesson.Sureness;
@@ -30,14 +28,7 @@ final class SureRow extends VBox {
             button.setOnAction(event -> room.sure(each));
             buttons.add(button);
         }
-        HBox row = new HBox();
-        row.getStyleClass().add("sure-row");
-        for (ChoiceButton button : buttons) {
-            button.setPrefWidth(0);
-            HBox.setHgrow(button, Priority.ALWAYS);
-            row.getChildren().add(button);
-        }
-        getChildren().add(row);
+        getChildren().addAll(buttons);
     }
 
     ChoiceButton first() {

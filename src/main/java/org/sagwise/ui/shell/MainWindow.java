@@ -161,7 +161,7 @@ public final class MainWindow {
         SideWindows windows = new SideWindows(stage, models.shown().looks().property());
         SideWindows near = new SideWindows(stage, models.shown().looks().nearProperty());
         table = new ReadingsWindow(windows, models.bench().model(), words);
-        glossary = new GlossaryWindow(windows, words);
+        glossary = new GlossaryWindow(windows, models.shown().looks().property(), words);
         ideasCheck = new IdeasCheckWindow(
                 windows, models.lessons().book(), models.lessons().shelf()::all, words);
         insideCell = new InsideCellWindow(windows, models.shown().looks().property(), words);

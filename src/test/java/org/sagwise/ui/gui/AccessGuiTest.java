@@ -75,6 +75,17 @@ class AccessGuiTest extends GuiTest {
         assertTrue(node("staircase").isFocused());
     }
 
+    /** Where it is the last of all nodes already, the key is not handed on to it once more. */
+    @Test
+    void tab_onTheLastTerminal_leavesTheBench() throws Exception {
+        open();
+        robot().interact(() -> node("terminal-coil-2").requestFocus());
+        robot().push(KeyCode.TAB);
+        settle();
+
+        assertTrue(node("probe-red").isFocused());
+    }
+
     @Test
     void arrows_onTheBench_goToWhatLiesThatWay() throws Exception {
         open();

@@ -130,7 +130,7 @@ class LessonGuiTest extends GuiTest {
         next();
 
         assertEquals(
-                "4 of 5 answers agree with what came out. You were sure 1 times, and right in 0 of them.",
+                "4 of 5 answers agree with what came out. Where you were sure, 0 of 1 agree.",
                 text("lesson-summary-count"));
         click("lesson-following");
         assertEquals("Amps around a ring", text("lesson-title"));

@@ -12,6 +12,7 @@ import javafx.scene.layout.VBox;
 import org.sagwise.lesson.Answers;
 import org.sagwise.lesson.Lesson;
 import org.sagwise.lesson.LessonPlayer;
+import org.sagwise.lesson.RecallRound;
 import org.sagwise.lesson.Step;
 import org.sagwise.ui.kit.Command;
 import org.sagwise.ui.kit.Commands;
@@ -21,13 +22,14 @@ import org.sagwise.ui.lesson.LessonPace;
 import org.sagwise.ui.lesson.LessonSession;
 import org.sagwise.ui.lesson.LessonShelf;
 import org.sagwise.ui.lesson.VoteModel;
+import org.sagwise.ui.text.Markdown;
 import org.sagwise.ui.text.Wording;
 
 /** Everything an instructor has in view: the running order, the step with its notes, the vote. */
 public final class InstructorView extends BorderPane {
 
     /** What the instructor's side is built anew for. */
-    private record Shown(Lesson lesson, int at, List<Answers> answers) {}
+    private record Shown(Lesson lesson, int at, List<Answers> answers, Optional<RecallRound> recall) {}
 
     private final LessonSession room;
     private final LessonShelf shelf;
@@ -61,6 +63,7 @@ public final class InstructorView extends BorderPane {
         subscriptions.watch(shelf.lessonsProperty(), now -> rebuild());
         subscriptions.onChange(shelf.ownProperty(), this::rebuild);
         subscriptions.watch(room.playerProperty(), now -> update());
+        subscriptions.onChange(room.recallProperty(), this::update);
         subscriptions.onChange(
                 desk.votesProperty(), () -> form.ifPresent(it -> room.player().ifPresent(it::refresh)));
     }
@@ -90,7 +93,12 @@ public final class InstructorView extends BorderPane {
     }
 
     private void update() {
-        Optional<Shown> wanted = room.player().map(it -> new Shown(it.lesson(), it.at(), it.allAnswers()));
+        Optional<Shown> wanted = room.player()
+                .map(it -> new Shown(
+                        it.lesson(),
+                        it.at(),
+                        it.allAnswers(),
+                        room.recallProperty().get()));
         if (!wanted.equals(shown) || wanted.isEmpty()) {
             rebuild();
             shown = wanted;
@@ -109,6 +117,10 @@ public final class InstructorView extends BorderPane {
             return;
         }
         LessonPlayer now = player.get();
+        if (room.recallProperty().get().isPresent()) {
+            recall(room.recallProperty().get().get());
+            return;
+        }
         if (now.step() instanceof Step.Choose question) {
             TallyForm tally = new TallyForm(now, question, desk, wording);
             form = Optional.of(tally);
@@ -116,5 +128,19 @@ public final class InstructorView extends BorderPane {
         } else {
             step.getChildren().add(new StepNotes(now, wording));
         }
+    }
+
+    /** Questions of earlier lessons come before the first step; the class sees them, and nothing else yet. */
+    private void recall(RecallRound round) {
+        RecallRound.Asked asked = round.question();
+        Label title = new Label(
+                wording.say("lesson.recall.place", round.at() + 1, round.asked().size()));
+        title.getStyleClass().add("section-title");
+        Label right = new Label(wording.say(
+                "instructor.right", (asked.right() + 1) + ": " + asked.options().get(asked.right())));
+        right.setId("instructor-key");
+        right.setWrapText(true);
+        right.getStyleClass().add("lesson-done");
+        step.getChildren().addAll(title, Markdown.column(asked.text()), right);
     }
 }
