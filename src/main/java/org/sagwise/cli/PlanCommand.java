@@ -1,5 +1,6 @@
 package org.sagwise.cli;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -9,11 +10,13 @@ import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.sagwise.file.CatalogueLoader;
+import org.sagwise.file.DemoDrawer;
 import org.sagwise.file.DrawerFile;
 import org.sagwise.file.UserFolders;
 import org.sagwise.part.Catalogue;
 import org.sagwise.part.PartKind;
 import org.sagwise.part.PartModel;
+import org.sagwise.plan.drawer.Drawer;
 import org.sagwise.plan.pack.PackCell;
 import org.sagwise.plan.pack.PackChoice;
 import org.sagwise.plan.pack.PackPlan;
@@ -36,6 +39,9 @@ final class PlanCommand implements Callable<Integer> {
 
     private static final int USUAL_CELLS = 4;
     private static final int SHOWN = 12;
+
+    /** The drawer in the folder of the user's data. */
+    private static final String OWN_DRAWER = "";
 
     private final CallContext call;
 
@@ -66,8 +72,13 @@ final class PlanCommand implements Callable<Integer> {
     @Option(names = "--format", paramLabel = "FORMAT", descriptionKey = "plan.format")
     private String format;
 
-    @Option(names = "--drawer", descriptionKey = "plan.drawer")
-    private boolean drawer;
+    @Option(
+            names = "--drawer",
+            arity = "0..1",
+            fallbackValue = OWN_DRAWER,
+            paramLabel = "FILE",
+            descriptionKey = "plan.drawer")
+    private String drawer;
 
     @Option(names = "--all", descriptionKey = "plan.all")
     private boolean all;
@@ -165,7 +176,7 @@ final class PlanCommand implements Callable<Integer> {
     }
 
     private List<PackCell> kinds() {
-        if (drawer) {
+        if (drawer != null) {
             return own();
         }
         List<PartModel> models =
@@ -190,7 +201,20 @@ final class PlanCommand implements Callable<Integer> {
     /** What is in the drawer, of the kinds that were asked for. */
     private List<PackCell> own() {
         Catalogue catalogue = CatalogueLoader.builtIn();
-        Path path = UserFolders.here().data().resolve(DrawerFile.NAME);
+        List<PackCell> kinds = PackCell.of(opened(catalogue), catalogue).stream()
+                .filter(kind -> cell.isEmpty() || cell.contains(kind.name()))
+                .toList();
+        if (kinds.isEmpty()) {
+            throw wrong("plan.empty-drawer");
+        }
+        return kinds;
+    }
+
+    private Drawer opened(Catalogue catalogue) {
+        if (drawer.equals(DemoDrawer.NAME) && !Files.exists(Path.of(DemoDrawer.NAME))) {
+            return DemoDrawer.of(catalogue);
+        }
+        Path path = drawer.equals(OWN_DRAWER) ? UserFolders.here().data().resolve(DrawerFile.NAME) : Path.of(drawer);
         DrawerFile.Opened opened = new DrawerFile(path, catalogue).open();
         if (opened instanceof DrawerFile.Opened.Refused refused) {
             String why = refused.findings().stream()
@@ -198,13 +222,7 @@ final class PlanCommand implements Callable<Integer> {
                     .collect(Collectors.joining(" "));
             throw new Amounts(call, spec).wrong(call.texts().say("wrong.line", path, why));
         }
-        List<PackCell> kinds = PackCell.of(((DrawerFile.Opened.Ok) opened).drawer(), catalogue).stream()
-                .filter(kind -> cell.isEmpty() || cell.contains(kind.name()))
-                .toList();
-        if (kinds.isEmpty()) {
-            throw wrong("plan.empty-drawer");
-        }
-        return kinds;
+        return ((DrawerFile.Opened.Ok) opened).drawer();
     }
 
     private RuntimeException wrong(String key, Object... words) {

@@ -25,6 +25,7 @@ class PlanTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
+                "plan --watts 40 --lasts 2h --cells 2 --drawer lantern-yard",
                 "plan --watts 40 --lasts 4h --cells 2 --cell inr21700-4000-30A",
                 "plan --watts 15 --cells 1 --format 18650 --cell inr18650-2500-20A --cell ncr18650-3500-10A",
                 "plan --coil 0.3 --lasts 2h --cells 2 --cell inr18650-2500-20A",

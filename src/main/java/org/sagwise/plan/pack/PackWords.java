@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import org.sagwise.hazard.CautionTexts;
 import org.sagwise.part.Catalogue;
+import org.sagwise.part.PartKind;
 import org.sagwise.plan.pack.PackChoice.Course;
 import org.sagwise.plan.pack.PackPlan.Refusal;
 import org.sagwise.plan.pack.PackPlan.Why;
@@ -123,6 +124,12 @@ public record PackWords(QuantityFormat format) {
     public List<Row> rows(PackChoice choice, Catalogue catalogue) {
         List<Row> rows = new ArrayList<>();
         row(rows, "layout", say("layout.value", choice.layout(), choice.cell(), choice.cells()));
+        String marks = choice.bench().partsOf(PartKind.CELL).stream()
+                .flatMap(part -> part.keys().text("mark").stream())
+                .collect(Collectors.joining(", "));
+        if (!marks.isEmpty()) {
+            row(rows, "marks", marks);
+        }
         row(rows, "coil", print(choice.coilOhm(), Unit.OHM));
         row(rows, "cell", print(choice.full().cellA(), Unit.AMPERE));
         row(rows, "share", print(choice.share(), Unit.FRACTION));

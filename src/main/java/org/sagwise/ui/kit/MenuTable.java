@@ -26,7 +26,7 @@ public final class MenuTable {
             edit          undo redo - cut copy duplicate delete select-all find-part \
                           - card note turn flip move align-row align-column \
                           - plate parallel series rows same-watts - title
-            bench         latch >joints >meter - fit zoom-in zoom-out - table compare vary drawer
+            bench         latch >joints >meter - fit zoom-in zoom-out - table compare vary drawer choose-pack
             meter         probe-red probe-black - meter-volts meter-amps meter-ohms - meter-in-line write-down meter-away
             time          clock - time-go time-slower time-faster \
                           - time-step-back time-step-on time-press-back time-press-on time-start \

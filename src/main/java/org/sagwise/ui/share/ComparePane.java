@@ -83,6 +83,11 @@ public final class ComparePane extends BorderPane {
         subscriptions.watch(models.bench().historyProperty().map(history -> history.present()), scenario -> work());
     }
 
+    /** Sets the bench beside this one. */
+    public void against(Scenario scenario) {
+        compareWith(new Other.Chosen(scenario));
+    }
+
     private HBox head() {
         MenuButton with = new MenuButton(wording.say("compare.with"));
         with.setId("compare-with");

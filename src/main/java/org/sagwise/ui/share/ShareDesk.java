@@ -180,10 +180,21 @@ public final class ShareDesk {
         documents.openUnsaved(found);
     }
 
-    /** Shows the bench beside another one. */
+    /** Shows the bench beside another one, corrected where nobody says which. */
     public void compare() {
+        compare(Optional.empty());
+    }
+
+    /** Puts one on the bench, and another one beside it. */
+    public void compare(Scenario one, Scenario other) {
+        documents.openUnsaved(one);
+        compare(Optional.of(other));
+    }
+
+    private void compare(Optional<Scenario> other) {
         Subscriptions subscriptions = new Subscriptions();
         ComparePane pane = new ComparePane(compared, wording(), LatestTask.in(behindTheScenes), subscriptions);
+        other.ifPresent(pane::against);
         windows.open(wording().say("compare.title"), pane, COMPARE_WIDTH, COMPARE_HEIGHT, Modality.NONE, subscriptions);
     }
 

@@ -16,6 +16,7 @@ import org.sagwise.ui.analysis.SameWattsDialog;
 import org.sagwise.ui.bench.SpaceBar;
 import org.sagwise.ui.clock.ClockCommands;
 import org.sagwise.ui.clock.CourseSaver;
+import org.sagwise.ui.desk.ChoiceWindow;
 import org.sagwise.ui.desk.DrawerWindow;
 import org.sagwise.ui.desk.VaryWindow;
 import org.sagwise.ui.desk.WindWindow;
@@ -73,6 +74,7 @@ public final class MainWindow {
     private WindWindow winding;
     private DrawerWindow drawer;
     private VaryWindow varying;
+    private ChoiceWindow choosing;
     private IdeasCheckWindow ideasCheck;
     private ManualWindow manual;
     private InstructorWindow instructor;
@@ -198,6 +200,8 @@ public final class MainWindow {
                 models.bench().work().board()::paste,
                 models.bench().work().written()::figures,
                 models.files().pages());
+        choosing = new ChoiceWindow(
+                windows, models.shown().looks(), models.files().documents()::openUnsaved, desk::compare, words);
         models.lessons().room().speak();
         Consumer<Path> openLessons =
                 AuthorCommands.opener(models.lessons().author(), dialogs, () -> frame().showLessons());
@@ -293,6 +297,7 @@ public final class MainWindow {
                 Command.of("full-screen", () -> stage.setFullScreen(!stage.isFullScreen()))
                         .by("F11"),
                 Command.of("vary", () -> varying.show()).by("Shortcut+Shift+R"),
+                Command.of("choose-pack", () -> choosing.show()).by("Shortcut+Shift+P"),
                 Command.of("table", () -> table.show()).by("Shortcut+T"),
                 Command.of("drawer", () -> drawer.show()).by("Shortcut+Shift+D"),
                 Command.of("doors", this::showStartPage),
