@@ -21,6 +21,11 @@ class ChoiceGuiTest extends GuiTest {
         open();
         robot().push(KeyCode.SHORTCUT, KeyCode.SHIFT, KeyCode.P);
         settle();
+        write("choice-amount", "forty");
+        work("choice-do");
+        assertFalse(text("choice-amount-error").isEmpty());
+        assertFalse(node("choice-do").isDisabled());
+
         choose("choice-cells", 1);
         choose("choice-format", "18350");
         write("choice-amount", "9 W");
@@ -52,17 +57,6 @@ class ChoiceGuiTest extends GuiTest {
         assertFalse(node("choice-compare").isDisabled());
         work("choice-compare");
         assertTrue(isThere("compare"));
-    }
-
-    @Test
-    void amount_thatIsNone_isToldInTheField() throws Exception {
-        open();
-        robot().push(KeyCode.SHORTCUT, KeyCode.SHIFT, KeyCode.P);
-        settle();
-        write("choice-amount", "forty");
-        work("choice-do");
-        assertFalse(text("choice-amount-error").isEmpty());
-        assertFalse(node("choice-do").isDisabled());
     }
 
     private void answered() throws Exception {
