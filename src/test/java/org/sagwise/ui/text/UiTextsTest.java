@@ -107,6 +107,7 @@ class UiTextsTest {
                 .forEach(kind -> keys.add("lesson.kind." + kind));
         Stream.of(Sureness.values()).forEach(each -> keys.add("lesson.how-sure." + each.word()));
         Stream.of("rest", "cell", "coil", "ohm", "limit", "capacity").forEach(each -> keys.add("measured." + each));
+        Stream.of("mistyped", "other_version", "twice", "unknown_lesson").forEach(it -> keys.add("check.codes." + it));
         Stream.of("corrected", "file", "copied", "this").forEach(each -> keys.add("compare.with." + each));
         Stream.of(PostFormat.values()).forEach(each -> keys.add("post.format." + each.word()));
         Stream.of(PictureFormat.values()).forEach(e -> keys.add("picture.format." + word(e)));
@@ -177,6 +178,7 @@ class UiTextsTest {
     void bundle_everyKeyThatTheCodePutsTogether_isThere() throws IOException {
         Set<String> missing = new TreeSet<>(asked());
         missing.removeAll(bundle("ui.properties").stringPropertyNames());
+        missing.removeAll(bundle("handout.properties").stringPropertyNames());
         missing.removeAll(bundle("kinds.properties").stringPropertyNames());
 
         assertEquals(Set.of(), missing);
