@@ -26,7 +26,6 @@ import org.sagwise.plan.pack.PackWords;
 import org.sagwise.quantity.Durations;
 import org.sagwise.quantity.Parsed;
 import org.sagwise.quantity.Unit;
-import org.sagwise.run.RunPlan;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -160,7 +159,7 @@ final class PlanCommand implements Callable<Integer> {
             if (presses < 1) {
                 throw wrong("measured.not-above", "--presses", presses);
             }
-            return OptionalDouble.of(presses * (RunPlan.USUAL.onS() + RunPlan.USUAL.offS()));
+            return OptionalDouble.of(PackWish.lastsS(presses));
         }
         if (lasts == null) {
             return OptionalDouble.empty();
@@ -187,15 +186,17 @@ final class PlanCommand implements Callable<Integer> {
                 throw new Amounts(call, spec).wrong(WrongValue.words(call.texts(), "--cell", id, ids));
             }
         }
-        Stream<PartModel> wanted = models.stream()
-                .filter(model -> cell.isEmpty() ? !PackCell.isPoor(model) : cell.contains(model.id()))
-                .filter(model -> format == null
-                        || format.equals(model.keys().text("format").orElse("18650")));
-        List<PackCell> kinds = new ArrayList<>(wanted.map(PackCell::of).toList());
+        Stream<PartModel> wanted =
+                models.stream().filter(model -> cell.isEmpty() ? !PackCell.isPoor(model) : cell.contains(model.id()));
+        List<PackCell> kinds = wanted.map(PackCell::of).filter(this::fits).toList();
         if (kinds.isEmpty()) {
             throw wrong("plan.no-cells");
         }
         return kinds;
+    }
+
+    private boolean fits(PackCell kind) {
+        return format == null || format.equals(kind.format());
     }
 
     /** What is in the drawer, of the kinds that were asked for. */
@@ -203,6 +204,7 @@ final class PlanCommand implements Callable<Integer> {
         Catalogue catalogue = CatalogueLoader.builtIn();
         List<PackCell> kinds = PackCell.of(opened(catalogue), catalogue).stream()
                 .filter(kind -> cell.isEmpty() || cell.contains(kind.name()))
+                .filter(this::fits)
                 .toList();
         if (kinds.isEmpty()) {
             throw wrong("plan.empty-drawer");
@@ -244,7 +246,7 @@ final class PlanCommand implements Callable<Integer> {
             lines.addAll(Paragraph.lines(call.texts().say("plan.open"), ""));
         });
         lines.add("");
-        words.notes(plan).forEach(note -> lines.addAll(Paragraph.lines(note, "")));
+        words.notes(plan, catalogue).forEach(note -> lines.addAll(Paragraph.lines(note, "")));
         lines.addAll(Paragraph.lines(call.texts().say("teaching"), ""));
         lines.forEach(call::result);
     }

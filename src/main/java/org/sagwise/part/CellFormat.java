@@ -14,6 +14,9 @@ public enum CellFormat {
     F21700("21700", 0.070),
     F26650("26650", 0.092);
 
+    /** What is meant where nobody says a format. */
+    public static final CellFormat USUAL = F18650;
+
     private final TradeDesignation designation;
     private final double massKg;
 

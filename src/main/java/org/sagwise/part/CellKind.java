@@ -41,7 +41,7 @@ final class CellKind {
     private static final KeyTable KEYS = KeyTable.of(
                     MODEL,
                     optional("chemistry", choiceElse(Chemistry.INR.name(), chemistries())),
-                    optional("format", choiceElse(CellFormat.F18650.trade(), formats())),
+                    optional("format", choiceElse(CellFormat.USUAL.trade(), formats())),
                     optional("charge", from(0, 1)).ofPiece().usually(CellKind::charge),
                     optional("rest_V", from(-1, 6)).ofPiece().usually(CellKind::restV),
                     optional("internal_mohm", from(0, 100_000)),

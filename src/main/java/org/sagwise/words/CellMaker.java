@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.sagwise.part.Catalogue;
+import org.sagwise.part.CellFormat;
 import org.sagwise.part.PartKind;
 import org.sagwise.part.PartModel;
 import org.sagwise.part.key.KeySpec;
@@ -139,7 +140,7 @@ final class CellMaker {
     /** The same chemistry first (INR where nobody says one), then size, then capacity. */
     private static Comparator<PartModel> alike(Keys said) {
         String chemistry = said.text("chemistry").orElse("INR");
-        String format = said.text("format").orElse("18650");
+        String format = said.text("format").orElse(CellFormat.USUAL.trade());
         return Comparator.<PartModel>comparingInt(
                         model -> model.keys().text("chemistry").equals(Optional.of(chemistry)) ? 0 : 1)
                 .thenComparingInt(model -> model.keys().text("format").equals(Optional.of(format)) ? 0 : 1)

@@ -2,8 +2,11 @@ package org.sagwise.plan.pack;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import org.sagwise.plan.drawer.OwnCell;
 import org.sagwise.plan.pack.PackChoice.Verdict;
+import org.sagwise.plan.pairing.Fitness;
 
 /**
  * What came of a wish.
@@ -11,9 +14,15 @@ import org.sagwise.plan.pack.PackChoice.Verdict;
  * @param wish the wish
  * @param choices every layout that could be built, the best first
  * @param refused those that could not
+ * @param leftOut own cells that go into no pack, and why
  * @param isComplete whether all were looked at; not if somebody called it off
  */
-public record PackPlan(PackWish wish, List<PackChoice> choices, List<Refusal> refused, boolean isComplete) {
+public record PackPlan(
+        PackWish wish,
+        List<PackChoice> choices,
+        List<Refusal> refused,
+        Map<OwnCell, Fitness> leftOut,
+        boolean isComplete) {
 
     /** Equal shares of the limit to this many parts count as equal. */
     private static final double ALIKE = 100;

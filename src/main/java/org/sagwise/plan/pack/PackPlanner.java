@@ -3,8 +3,10 @@ package org.sagwise.plan.pack;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -18,10 +20,12 @@ import org.sagwise.part.PartKind;
 import org.sagwise.part.WireLimits;
 import org.sagwise.part.key.Keys;
 import org.sagwise.plan.SameWatts;
+import org.sagwise.plan.drawer.OwnCell;
 import org.sagwise.plan.pack.PackChoice.Course;
 import org.sagwise.plan.pack.PackChoice.Verdict;
 import org.sagwise.plan.pack.PackPlan.Refusal;
 import org.sagwise.plan.pack.PackPlan.Why;
+import org.sagwise.plan.pairing.Fitness;
 import org.sagwise.reading.Bench;
 import org.sagwise.reading.Instant;
 import org.sagwise.reading.Readings;
@@ -105,15 +109,17 @@ public final class PackPlanner {
         List<int[]> layouts = layouts(wish.mostCells());
         int all = layouts.size() * cells.size();
         int done = 0;
+        Map<OwnCell, Fitness> leftOut = new LinkedHashMap<>();
+        cells.forEach(cell -> leftOut.putAll(cell.leftOut()));
         for (PackCell cell : cells) {
             for (int[] layout : layouts) {
                 if (!progress.goesOn(done++, all)) {
-                    return new PackPlan(wish, choices, refused, false);
+                    return new PackPlan(wish, choices, refused, leftOut, false);
                 }
                 look(cell, layout[0], layout[1]);
             }
         }
-        return new PackPlan(wish, choices, refused, true);
+        return new PackPlan(wish, choices, refused, leftOut, true);
     }
 
     /** Cells in a row, and rows side by side, with room for no more than so many. */
@@ -129,7 +135,7 @@ public final class PackPlanner {
     private void look(PackCell cell, int rows, int side) {
         Optional<List<Keys>> taken = cell.take(rows * side);
         if (taken.isEmpty()) {
-            refuse(cell, rows, side, Why.TOO_FEW_CELLS, cell.pool().size());
+            refuse(cell, rows, side, Why.TOO_FEW_CELLS, cell.there());
             return;
         }
         Outfit outfit = new Outfit(wish.coilOhm().orElse(USUAL_COIL_OHM), FIRST_AWG, OptionalDouble.empty());

@@ -1,6 +1,7 @@
 package org.sagwise.plan.pack;
 
 import java.util.OptionalDouble;
+import org.sagwise.run.RunPlan;
 
 /**
  * What somebody wants of a pack.
@@ -20,6 +21,11 @@ public record PackWish(
 
     /** So many cells at most. */
     public static final int MOST_CELLS = MOST_EACH_WAY * MOST_EACH_WAY;
+
+    /** How long so many presses last in the usual way, rests included (s). */
+    public static double lastsS(int presses) {
+        return presses * (RunPlan.USUAL.onS() + RunPlan.USUAL.offS());
+    }
 
     public PackWish {
         if (watts.isEmpty() && (coilOhm.isEmpty() || regulated)) {

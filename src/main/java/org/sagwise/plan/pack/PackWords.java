@@ -12,6 +12,8 @@ import org.sagwise.part.PartKind;
 import org.sagwise.plan.pack.PackChoice.Course;
 import org.sagwise.plan.pack.PackPlan.Refusal;
 import org.sagwise.plan.pack.PackPlan.Why;
+import org.sagwise.plan.pairing.DrawerWords;
+import org.sagwise.plan.pairing.PairingWish;
 import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.Bench;
@@ -190,7 +192,7 @@ public record PackWords(QuantityFormat format) {
     }
 
     /** What a person should know of the answer: what was left out, and why. */
-    public List<String> notes(PackPlan plan) {
+    public List<String> notes(PackPlan plan, Catalogue catalogue) {
         List<String> notes = new ArrayList<>();
         if (!plan.isComplete()) {
             notes.add(say("note.called-off"));
@@ -209,6 +211,14 @@ public record PackWords(QuantityFormat format) {
         long nothing = count(plan, Why.GIVES_NOTHING);
         if (nothing > 0) {
             notes.add(say("note.nothing", nothing));
+        }
+        if (!plan.leftOut().isEmpty()) {
+            DrawerWords drawer = new DrawerWords(format, catalogue);
+            notes.add(say(
+                    "note.left-out",
+                    plan.leftOut().entrySet().stream()
+                            .map(it -> drawer.unfit(it.getKey(), it.getValue(), PairingWish.PAIRS))
+                            .collect(Collectors.joining(" "))));
         }
         if (plan.choices().stream().anyMatch(PackChoice::needsWatching)) {
             notes.add(say("note.rows"));

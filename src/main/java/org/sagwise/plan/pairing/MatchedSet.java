@@ -14,7 +14,8 @@ import org.sagwise.plan.drawer.OwnCell;
  */
 public record MatchedSet(List<OwnCell> cells, double capacitySpread, double resistanceSpread, double cost) {
 
-    static MatchedSet of(List<OwnCell> cells, PairingWish wish) {
+    /** What these cells come to as a set; all of them measured. */
+    public static MatchedSet of(List<OwnCell> cells, PairingWish wish) {
         double capacity = spread(cells, cell -> cell.capacityAh().orElseThrow());
         double resistance = spread(cells, cell -> cell.resistanceOhm().orElseThrow());
         List<OwnCell> sorted = cells.stream()

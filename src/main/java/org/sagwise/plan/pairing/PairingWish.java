@@ -10,8 +10,8 @@ package org.sagwise.plan.pairing;
  */
 public record PairingWish(int size, double capacityWeight, double resistanceWeight, boolean marriedToo) {
 
-    /** More cells than this program lays out in one pack. */
-    public static final int MOST_SIZE = 8;
+    /** As many cells as the largest layout that is looked at, four in a row and four side by side. */
+    public static final int MOST_SIZE = 16;
 
     /**
      * Capacity counts in full, resistance half: readings of resistance scatter more from meter to

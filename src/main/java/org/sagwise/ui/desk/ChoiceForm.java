@@ -30,6 +30,8 @@ final class ChoiceForm extends VBox {
     private final RadioButton coil = new RadioButton();
     private final QuantityField amount;
     private final CheckBox regulated = new CheckBox();
+    private final RadioButton time = new RadioButton();
+    private final RadioButton presses = new RadioButton();
     private final QuantityField lasts;
     private final ComboBox<Integer> cells = new ComboBox<>();
     private final ComboBox<String> format = new ComboBox<>();
@@ -40,15 +42,19 @@ final class ChoiceForm extends VBox {
         amount = new QuantityField("choice-amount", wording.say("choice.amount"), "", Measure.of(Unit.WATT), wording);
         lasts = new QuantityField(
                 "choice-lasts",
-                wording.say("choice.lasts"),
+                wording.say("choice.between"),
                 wording.say("choice.lasts.example"),
                 Measure.of(Unit.SECOND, "h"),
                 wording);
         ToggleGroup group = new ToggleGroup();
         wish(watts, "choice.watts", "choice-watts", group);
         wish(coil, "choice.coil", "choice-coil", group);
-        FlowPane bar = new FlowPane(watts, coil);
-        bar.getStyleClass().add("card-kinds");
+        FlowPane bar = bar(watts, coil);
+        ToggleGroup until = new ToggleGroup();
+        wish(time, "choice.time", "choice-time", until);
+        wish(presses, "choice.presses", "choice-presses", until);
+        time.setSelected(true);
+        until.selectedToggleProperty().subscribe((before, now) -> lasts.write(""));
         regulated.setText(wording.say("choice.regulated"));
         regulated.setId("choice-regulated");
         regulated.setWrapText(true);
@@ -76,6 +82,7 @@ final class ChoiceForm extends VBox {
                         amount,
                         regulated,
                         lasts,
+                        bar(time, presses),
                         heading("choice.device"),
                         labelled("choice.cells", cells),
                         labelled("choice.format", format),
@@ -85,6 +92,12 @@ final class ChoiceForm extends VBox {
         group.selectedToggleProperty()
                 .subscribe((before, now) ->
                         amount.write(now == coil ? wording.quantity(0.3, Unit.OHM) : wording.quantity(40, Unit.WATT)));
+    }
+
+    private static FlowPane bar(RadioButton one, RadioButton other) {
+        FlowPane bar = new FlowPane(one, other);
+        bar.getStyleClass().add("card-kinds");
+        return bar;
     }
 
     private void wish(RadioButton button, String key, String id, ToggleGroup group) {
@@ -135,18 +148,34 @@ final class ChoiceForm extends VBox {
     /** The wish; empty if something is missing, which is said in the field. */
     Optional<PackWish> wish() {
         OptionalDouble wanted = amount.positive(Measure.of(coil.isSelected() ? Unit.OHM : Unit.WATT));
-        OptionalDouble time = lasts.positive();
+        OptionalDouble lastsS = lastsS();
         if (wanted.isEmpty() && amount.isEmpty()) {
             amount.complain(wording.say("choice.amount.missing"));
         }
-        if (wanted.isEmpty() || time.isEmpty() && !lasts.isEmpty()) {
+        if (wanted.isEmpty() || lastsS.isEmpty() && !lasts.isEmpty()) {
             return Optional.empty();
         }
         OptionalDouble none = OptionalDouble.empty();
         return Optional.of(
                 coil.isSelected()
-                        ? new PackWish(none, wanted, false, time, cells.getValue())
-                        : new PackWish(wanted, none, regulated.isSelected(), time, cells.getValue()));
+                        ? new PackWish(none, wanted, false, lastsS, cells.getValue())
+                        : new PackWish(wanted, none, regulated.isSelected(), lastsS, cells.getValue()));
+    }
+
+    private OptionalDouble lastsS() {
+        if (time.isSelected()) {
+            return lasts.positive();
+        }
+        OptionalDouble count = lasts.positive(Measure.of(Unit.FRACTION));
+        if (count.isEmpty()) {
+            return count;
+        }
+        double many = count.getAsDouble();
+        if (many != Math.rint(many) || many > Integer.MAX_VALUE) {
+            lasts.complain(wording.say("choice.presses.whole"));
+            return OptionalDouble.empty();
+        }
+        return OptionalDouble.of(PackWish.lastsS((int) many));
     }
 
     /** The format that fits the device; empty where any does. */

@@ -94,7 +94,7 @@ final class ChoicePane extends BorderPane {
         answer.setId("choice-answer");
         button(choose, "choice.do", "choice-do", this::start);
         choose.setDefaultButton(true);
-        button(cancel, "choice.cancel", "choice-cancel", () -> stop.set(true));
+        button(cancel, "choice.cancel", "choice-cancel", this::callOff);
         button(
                 open,
                 "choice.open",
@@ -166,6 +166,11 @@ final class ChoicePane extends BorderPane {
         return foot;
     }
 
+    /** Stops what is being worked out, if anything is; what there is of it is shown. */
+    void callOff() {
+        stop.set(true);
+    }
+
     private void busy(boolean now) {
         choose.setDisable(now);
         progress.setVisible(now);
@@ -177,7 +182,10 @@ final class ChoicePane extends BorderPane {
         if (wish.isEmpty()) {
             return;
         }
-        List<PackCell> cells = form.isOwn() ? drawer.get() : catalogueCells();
+        List<PackCell> cells = (form.isOwn() ? drawer.get() : catalogueCells())
+                .stream()
+                        .filter(cell -> form.format().map(cell.format()::equals).orElse(true))
+                        .toList();
         if (cells.isEmpty()) {
             answer.setText(wording.say(form.isOwn() ? "choice.empty-drawer" : "choice.no-cells"));
             return;
@@ -198,9 +206,6 @@ final class ChoicePane extends BorderPane {
     private List<PackCell> catalogueCells() {
         return catalogue.models(PartKind.CELL).all().stream()
                 .filter(model -> !PackCell.isPoor(model))
-                .filter(model -> form.format().isEmpty()
-                        || form.format()
-                                .equals(Optional.of(model.keys().text("format").orElse("18650"))))
                 .map(PackCell::of)
                 .toList();
     }
@@ -245,7 +250,7 @@ final class ChoicePane extends BorderPane {
         detail.getChildren().clear();
         one().ifPresent(this::tell);
         plan.ifPresent(it ->
-                words.notes(it).forEach(note -> detail.getChildren().add(text(note, "quiet"))));
+                words.notes(it, catalogue).forEach(note -> detail.getChildren().add(text(note, "quiet"))));
     }
 
     private void tell(PackChoice choice) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
+import javafx.scene.layout.BorderPane;
 import javafx.stage.Modality;
 import javafx.stage.Stage;
 import org.sagwise.file.CatalogueLoader;
@@ -28,23 +29,28 @@ public final class ChoiceWindow {
     private final Consumer<Scenario> opened;
     private final BiConsumer<Scenario, Scenario> compared;
     private final Wording wording;
+    private final Subscriptions kept;
+    private Optional<ChoicePane> pane = Optional.empty();
     private Optional<Stage> shown = Optional.empty();
 
     /**
      * @param opened takes the bench that was chosen
      * @param compared takes two to set beside each other
+     * @param kept closes what stays while the window is put aside: the wish and its answer
      */
     public ChoiceWindow(
             SideWindows windows,
             LooksModel looks,
             Consumer<Scenario> opened,
             BiConsumer<Scenario, Scenario> compared,
-            Wording wording) {
+            Wording wording,
+            Subscriptions kept) {
         this.windows = windows;
         this.looks = looks;
         this.opened = opened;
         this.compared = compared;
         this.wording = wording;
+        this.kept = kept;
     }
 
     /** Shows it, or brings it to the front. */
@@ -54,10 +60,19 @@ public final class ChoiceWindow {
     }
 
     private Stage open() {
+        ChoicePane content = pane.orElseGet(() -> new ChoicePane(
+                CatalogueLoader.builtIn(), ChoiceWindow::own, looks, this::lay, compared, wording, kept));
+        pane = Optional.of(content);
         Subscriptions subscriptions = new Subscriptions();
-        ChoicePane pane = new ChoicePane(
-                CatalogueLoader.builtIn(), ChoiceWindow::own, looks, opened, compared, wording, subscriptions);
-        return windows.open(wording.say("choice.title"), pane, WIDTH, HEIGHT, Modality.NONE, subscriptions);
+        subscriptions.add(content::callOff);
+        return windows.open(
+                wording.say("choice.title"), new BorderPane(content), WIDTH, HEIGHT, Modality.NONE, subscriptions);
+    }
+
+    /** The window makes room for the bench, and shows the same answer when it is called again. */
+    private void lay(Scenario bench) {
+        shown.ifPresent(Stage::close);
+        opened.accept(bench);
     }
 
     private static List<PackCell> own() {

@@ -201,7 +201,7 @@ public final class MainWindow {
                 models.bench().work().written()::figures,
                 models.files().pages());
         choosing = new ChoiceWindow(
-                windows, models.shown().looks(), models.files().documents()::openUnsaved, desk::compare, words);
+                windows, models.shown().looks(), models.files().documents()::openUnsaved, desk::compare, words, inside);
         models.lessons().room().speak();
         Consumer<Path> openLessons =
                 AuthorCommands.opener(models.lessons().author(), dialogs, () -> frame().showLessons());

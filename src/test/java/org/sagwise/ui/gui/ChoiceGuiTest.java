@@ -29,6 +29,11 @@ class ChoiceGuiTest extends GuiTest {
         choose("choice-cells", 1);
         choose("choice-format", "18350");
         write("choice-amount", "9 W");
+        robot().interact(() -> ((RadioButton) node("choice-presses")).fire());
+        write("choice-lasts", "10.5");
+        work("choice-do");
+        assertTrue(text("choice-lasts-error").startsWith("Say a whole number"), text("choice-lasts-error"));
+        write("choice-lasts", "10");
         answered();
         assertTrue(text("choice-answer").startsWith("Best: 1s of"), text("choice-answer"));
         assertEquals(2, table().getItems().size());
@@ -38,6 +43,10 @@ class ChoiceGuiTest extends GuiTest {
         settle();
         assertTrue(text("bench-title").startsWith("One cell"), text("bench-title"));
         assertTrue(layout.startsWith("1s of"), layout);
+        assertFalse(isThere("choice"), "the window makes room for the bench");
+        robot().push(KeyCode.SHORTCUT, KeyCode.SHIFT, KeyCode.P);
+        settle();
+        assertEquals(layout, text("choice-value-layout"), "and comes back as it was");
     }
 
     @Test

@@ -90,7 +90,15 @@ class UiTextsTest {
         Stream.of("supply", "resistor", "meter")
                 .map(word -> "shelf.plain." + word)
                 .forEach(key -> keys.addAll(Set.of(key, key + ".about")));
-        Stream.of("note.delete", "note.leave", "note.keep", "qr.copy", "qr.save", "inside.look", "wind.open", "vary.open")
+        Stream.of(
+                        "note.delete",
+                        "note.leave",
+                        "note.keep",
+                        "qr.copy",
+                        "qr.save",
+                        "inside.look",
+                        "wind.open",
+                        "vary.open")
                 .forEach(key -> keys.addAll(Set.of(key, key + ".tip")));
         Stream.of("align-row", "align-column", "meter-volts", "meter-amps", "meter-ohms")
                 .forEach(id -> addCommand(keys, id));
