@@ -1,6 +1,7 @@
 package org.sagwise.ui.inspector;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -10,6 +11,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import org.sagwise.part.Catalogue;
 import org.sagwise.part.PartKind;
@@ -33,6 +35,12 @@ final class PartCard extends VBox {
 
     /** What a model says nothing of, and going back to the model leaves alone. */
     private static final Set<String> OWN = Set.of("model", "charge", "rest_V");
+
+    /** What is seen of a part from outside stands beside its label, where people look for it first. */
+    private static final List<String> OUTSIDE = List.of("wrap");
+
+    /** Where the point on the curve is stands under the curve. */
+    private static final List<String> POINT = List.of("charge", "rest_V");
 
     private static final Map<String, String> PULSE = Map.of("pulse_A", "pulse_s", "pulse_s", "pulse_A");
 
@@ -66,27 +74,36 @@ final class PartCard extends VBox {
         title.getStyleClass().add("section-title");
         nodes.add(title);
         label(part, change).ifPresent(nodes::add);
-        if (part.kind() == PartKind.CELL) {
-            nodes.add(curve);
-            nodes.add(link("inside.look", "card-inside", InsideCellWindow.ID));
-        }
-        if (part.kind() == PartKind.COIL) {
-            nodes.add(link("wind.open", "card-wind", WindWindow.ID + part.id()));
-        }
-        nodes.add(link("vary.open", "card-vary", VaryWindow.ID));
-        nodes.add(health);
+        Map<String, Node> keys = new LinkedHashMap<>();
         for (KeySpec spec : part.kind().keys()) {
             maker.row(spec, change).ifPresent(row -> {
                 rows.add(row);
-                nodes.add(row);
+                keys.put(spec.name(), row);
             });
             if (spec.type() instanceof KeySpec.GroupType type) {
                 GroupRows group =
                         new GroupRows(spec, type, usual(spec, part.kind(), catalogue), change, maker, wording);
                 groups.add(group);
-                nodes.add(group);
+                keys.put(spec.name(), group);
             }
         }
+        move(OUTSIDE, keys, nodes);
+        if (part.kind() == PartKind.CELL) {
+            nodes.add(curve);
+            move(POINT, keys, nodes);
+        }
+        FlowPane links = new FlowPane();
+        links.getStyleClass().add("card-kinds");
+        if (part.kind() == PartKind.CELL) {
+            links.getChildren().add(link("inside.look", "card-inside", InsideCellWindow.ID));
+        }
+        if (part.kind() == PartKind.COIL) {
+            links.getChildren().add(link("wind.open", "card-wind", WindWindow.ID + part.id()));
+        }
+        links.getChildren().add(link("vary.open", "card-vary", VaryWindow.ID));
+        nodes.add(links);
+        nodes.add(health);
+        nodes.addAll(keys.values());
         reset.setText(wording.say("card.reset"));
         reset.setTooltip(new Tooltip(wording.say("card.reset.tip")));
         reset.setId("card-reset");
@@ -98,6 +115,10 @@ final class PartCard extends VBox {
         nodes.add(new WordLinks(Glossary.in(wording.locale()).usedIn(said), wording));
         getChildren().setAll(nodes);
         refresh();
+    }
+
+    private static void move(List<String> names, Map<String, Node> from, List<Node> to) {
+        names.stream().filter(from::containsKey).map(from::remove).forEach(to::add);
     }
 
     /** A button that looks like a word to follow. */

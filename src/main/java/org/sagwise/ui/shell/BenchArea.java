@@ -13,6 +13,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.hazard.Caution;
+import org.sagwise.lesson.LessonPlayer;
 import org.sagwise.picture.layout.Drawing;
 import org.sagwise.plan.NextStep;
 import org.sagwise.report.course.ClockTexts;
@@ -63,6 +64,8 @@ final class BenchArea {
     private final BenchPane pane;
     private final ObservableValue<Optional<Assessment>> beside;
     private final DangerStrip danger;
+    private final ObservableValue<Optional<LessonPlayer>> lessonPlayer;
+    private boolean readings;
     private final BenchSplit split;
 
     BenchArea(
@@ -91,6 +94,8 @@ final class BenchArea {
         beside = besideBehindVeil(models);
         danger = new DangerStrip(
                 models.bench().model(), leads.toCaution(), models.bench().cures(), wording, subscriptions);
+        lessonPlayer = models.lessons().room().playerProperty();
+        subscriptions.onChange(lessonPlayer, this::foldDanger);
         MeterStrip meter = new MeterStrip(models.bench().model(), commands, controls, wording, subscriptions);
         TogetherLine together =
                 new TogetherLine(models.time().companion(), models.time().clock(), clockTexts, subscriptions);
@@ -127,7 +132,7 @@ final class BenchArea {
                 meter,
                 new NextStepHint(
                         models.bench().model(),
-                        models.lessons().room().playerProperty().map(Optional::isPresent),
+                        lessonPlayer.map(Optional::isPresent),
                         leads.toStep(),
                         wording,
                         subscriptions));
@@ -139,7 +144,13 @@ final class BenchArea {
 
     /** The readings stand beside the bench, or not. */
     void tellReadings(boolean beside) {
-        danger.setSaidBeside(beside);
+        readings = beside;
+        foldDanger();
+    }
+
+    /** A lesson says itself what to do, and asks for the parts that an unfolded strip would lie on. */
+    private void foldDanger() {
+        danger.setSaidBeside(readings || lessonPlayer.getValue().isPresent());
     }
 
     /** The bench that a person works on. */
