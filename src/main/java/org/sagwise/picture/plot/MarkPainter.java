@@ -15,6 +15,7 @@ final class MarkPainter {
 
     private static final double DOT = 6;
     private static final double RING = 10;
+    private static final int MOST_ROWS = 3;
 
     private final Chart chart;
     private final Frame frame;
@@ -58,12 +59,17 @@ final class MarkPainter {
         double width = TextStyle.SMALL.width(text, pen.textScale());
         if (isLevel(limit)) {
             double y = frame.y(limit.at());
-            write(pen, text, area.right() - width - 2, y - 0.25 * line < area.y() + line ? y + line : y - 0.25 * line);
+            double base = y - 0.25 * line < area.y() + line ? y + line : y - 0.25 * line;
+            if (isFree(new Box(area.right() - width - 2, base - 0.8 * line, width, line))) {
+                write(pen, text, area.right() - width - 2, base);
+            }
             return;
         }
         double x = frame.x(limit.at());
         double left = x + 4 + width > area.right() ? x - 4 - width : x + 4;
-        for (double base = area.y() + line; base < area.bottom() - line / 2; base += line) {
+        // Three rows of words at most: more would bury the curve, and all of them stand in words beside it.
+        double lowest = Math.min(area.bottom() - line / 2, area.y() + (MOST_ROWS + 0.5) * line);
+        for (double base = area.y() + line; base < lowest; base += line) {
             if (isFree(new Box(left, base - line, width, line))) {
                 write(pen, text, left, base - 0.2 * line);
                 return;

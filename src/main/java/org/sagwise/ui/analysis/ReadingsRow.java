@@ -2,13 +2,17 @@ package org.sagwise.ui.analysis;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.interaction.Selection;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.CellReading;
 import org.sagwise.reading.LinkReading;
+import org.sagwise.reading.NamedReading;
 import org.sagwise.reading.PartReading;
+import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Part;
+import org.sagwise.scenario.Press;
 import org.sagwise.ui.text.PartTexts;
 import org.sagwise.ui.text.Wording;
 
@@ -22,8 +26,17 @@ import org.sagwise.ui.text.Wording;
  * @param watts turned over in it
  * @param remark what else there is to say
  * @param lit what it is on the bench
+ * @param readings its volts, amps and watts by name
  */
-record ReadingsRow(String name, String kind, String volts, String amps, String watts, String remark, Selection lit) {
+record ReadingsRow(
+        String name,
+        String kind,
+        String volts,
+        String amps,
+        String watts,
+        String remark,
+        Selection lit,
+        List<NamedReading> readings) {
 
     /** Every part and every joint, parts first, in file order. */
     static List<ReadingsRow> of(Assessment assessment, Wording wording) {
@@ -51,7 +64,8 @@ record ReadingsRow(String name, String kind, String volts, String amps, String w
                         wording.quantity(cell.restV(), Unit.VOLT),
                         wording.quantity(cell.sagV(), Unit.VOLT),
                         wording.limit(cell.limitA(), Unit.AMPERE)),
-                Selection.part(part.id()));
+                Selection.part(part.id()),
+                readings(part.id(), "terminal_V", "heat_W"));
     }
 
     private static ReadingsRow other(Part part, PartReading reading, Wording wording) {
@@ -63,7 +77,8 @@ record ReadingsRow(String name, String kind, String volts, String amps, String w
                 wording.quantity(reading.currentA(), Unit.AMPERE),
                 wording.quantity(reading.powerW(), Unit.WATT),
                 texts.state(reading.state()),
-                Selection.part(part.id()));
+                Selection.part(part.id()),
+                readings(part.id(), "volts_V", "power_W"));
     }
 
     private static ReadingsRow link(LinkReading link, Assessment assessment, PartTexts texts, Wording wording) {
@@ -74,6 +89,13 @@ record ReadingsRow(String name, String kind, String volts, String amps, String w
                 wording.quantity(link.currentA(), Unit.AMPERE),
                 wording.quantity(link.heatW(), Unit.WATT),
                 wording.quantity(link.ohm(), Unit.OHM),
-                Selection.link(link.index()));
+                Selection.link(link.index()),
+                readings(Link.nameOf(assessment.scenario().links(), link.index()), "drop_V", "heat_W"));
+    }
+
+    private static List<NamedReading> readings(String of, String volts, String watts) {
+        return Stream.of(volts, "current_A", watts)
+                .map(quantity -> new NamedReading(Press.HELD, of, quantity))
+                .toList();
     }
 }

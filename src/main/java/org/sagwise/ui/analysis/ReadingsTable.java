@@ -1,11 +1,16 @@
 package org.sagwise.ui.analysis;
 
+import java.util.List;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.scene.control.ContextMenu;
+import javafx.scene.control.MenuItem;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.interaction.Selection;
+import org.sagwise.reading.NamedReading;
 import org.sagwise.ui.document.BenchModel;
 import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.text.Wording;
@@ -18,7 +23,10 @@ public final class ReadingsTable extends TableView<ReadingsRow> {
 
     private final Wording wording;
 
-    public ReadingsTable(BenchModel bench, Wording wording, Subscriptions subscriptions) {
+    /**
+     * @param vary shows a reading over a value
+     */
+    public ReadingsTable(BenchModel bench, Consumer<NamedReading> vary, Wording wording, Subscriptions subscriptions) {
         this.wording = wording;
         setId("readings-table");
         getColumns().add(column("name", ReadingsRow::name, "words"));
@@ -32,7 +40,28 @@ public final class ReadingsTable extends TableView<ReadingsRow> {
         getSelectionModel()
                 .selectedItemProperty()
                 .subscribe(row -> bench.spotlight().point(row == null ? Selection.NOTHING : row.lit()));
+        setContextMenu(menu(bench, vary));
         subscriptions.add(() -> bench.spotlight().point(Selection.NOTHING));
+    }
+
+    /** By a right click, or the key of the keyboard for it (Shift+F10), on the chosen row. */
+    private ContextMenu menu(BenchModel bench, Consumer<NamedReading> vary) {
+        ContextMenu menu = new ContextMenu();
+        List<String> columns = List.of("volts", "amps", "watts");
+        for (int i = 0; i < columns.size(); i++) {
+            int place = i;
+            MenuItem item = new MenuItem(wording.say("table.vary", wording.say("table." + columns.get(i))));
+            item.setId("table-vary-" + columns.get(i));
+            item.setOnAction(event ->
+                    vary.accept(getSelectionModel().getSelectedItem().readings().get(place)));
+            menu.getItems().add(item);
+        }
+        menu.setOnShowing(event -> {
+            boolean nothing = getSelectionModel().getSelectedItem() == null
+                    || bench.assessment().isVeiled();
+            menu.getItems().forEach(item -> item.setDisable(nothing));
+        });
+        return menu;
     }
 
     private void show(Assessment assessment) {

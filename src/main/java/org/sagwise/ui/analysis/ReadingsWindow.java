@@ -1,9 +1,11 @@
 package org.sagwise.ui.analysis;
 
 import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.scene.layout.BorderPane;
 import javafx.stage.Modality;
 import javafx.stage.Stage;
+import org.sagwise.reading.NamedReading;
 import org.sagwise.ui.bench.SpaceBar;
 import org.sagwise.ui.document.BenchModel;
 import org.sagwise.ui.kit.SideWindows;
@@ -18,12 +20,17 @@ public final class ReadingsWindow {
 
     private final SideWindows windows;
     private final BenchModel bench;
+    private final Consumer<NamedReading> vary;
     private final Wording wording;
     private Optional<Stage> shown = Optional.empty();
 
-    public ReadingsWindow(SideWindows windows, BenchModel bench, Wording wording) {
+    /**
+     * @param vary shows a reading over a value
+     */
+    public ReadingsWindow(SideWindows windows, BenchModel bench, Consumer<NamedReading> vary, Wording wording) {
         this.windows = windows;
         this.bench = bench;
+        this.vary = vary;
         this.wording = wording;
     }
 
@@ -37,7 +44,7 @@ public final class ReadingsWindow {
         Subscriptions subscriptions = new Subscriptions();
         Stage window = windows.open(
                 wording.say("table.title"),
-                new BorderPane(new ReadingsTable(bench, wording, subscriptions)),
+                new BorderPane(new ReadingsTable(bench, vary, wording, subscriptions)),
                 WIDTH,
                 HEIGHT,
                 Modality.NONE,

@@ -55,13 +55,22 @@ public final class VaryWindow {
 
     /** Shows it for a key of what is chosen on the bench; empty for whatever is changed first. */
     public void show(String key) {
-        shown.filter(Stage::isShowing).ifPresent(Stage::close);
         Bench bench = work.bench().assessment().bench();
+        String owner = owner(bench.scenario());
+        show(bench, owner, key, reading(bench, owner));
+    }
+
+    /** Shows a reading over whatever is changed first of the thing it is read of, or else of the coil. */
+    public void show(NamedReading reading) {
+        show(work.bench().assessment().bench(), reading.part(), "", reading);
+    }
+
+    private void show(Bench bench, String owner, String key, NamedReading reading) {
+        shown.filter(Stage::isShowing).ifPresent(Stage::close);
         if (work.bench().assessment().isVeiled()) {
             return;
         }
         List<Variable> all = VaryForm.variables(bench);
-        String owner = owner(bench.scenario());
         Optional<Variable> asked = all.stream()
                 .filter(it -> it.owner().equals(owner) && it.key().equals(key))
                 .findFirst();
@@ -71,7 +80,7 @@ public final class VaryWindow {
         VaryPane pane = new VaryPane(
                 work.bench(), looks, behindTheScenes, new Exports(wording, Optional.empty()), wording, subscriptions);
         Stage window = windows.open(wording.say("vary.title"), pane, WIDTH, HEIGHT, Modality.NONE, subscriptions);
-        pane.ask(reading(bench, owner), variable);
+        pane.ask(reading, variable);
         subscriptions.onChange(work.bench().assessmentProperty(), () -> {
             if (work.bench().assessment().isVeiled()) {
                 window.close();

@@ -9,6 +9,7 @@ import java.util.Set;
 import javafx.scene.AccessibleAttribute;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
+import javafx.scene.control.ComboBox;
 import javafx.scene.control.TableView;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
@@ -44,6 +45,17 @@ class TableGuiTest extends GuiTest {
         assertEquals("A", heard(table, 0, 0));
         assertEquals("4.14 V", heard(table, 0, 2));
         assertEquals("open", heard(table, 1, 5));
+    }
+
+    @Test
+    void menuOfARow_varies_theReadingThatWasChosen() throws Exception {
+        open(BENCH);
+        TableView<?> table = openedByKeys();
+        robot().interact(() -> table.getSelectionModel().select(0));
+        robot().interact(() -> table.getContextMenu().getItems().get(1).fire());
+        settle();
+
+        assertEquals("A.current_A", String.valueOf(((ComboBox<?>) node("vary-reading")).getValue()));
     }
 
     @Test
