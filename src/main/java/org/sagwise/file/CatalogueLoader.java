@@ -27,8 +27,7 @@ public final class CatalogueLoader {
 
     /** The same, read without a library, for a browser. */
     public static Catalogue bare() {
-        return new CatalogueSections.WhenAsked(builtInSource(), PlainJson::read)
-                .catalogue(new CatalogueCards(() -> texts(PlainJson::read)));
+        return Bare.CATALOGUE;
     }
 
     /** The files of the catalogue that comes with the program. */
@@ -62,6 +61,13 @@ public final class CatalogueLoader {
     private static final class BuiltIn {
         private static final Catalogue CATALOGUE = new CatalogueSections.WhenAsked(builtInSource(), JsonDocument::read)
                 .catalogue(new CatalogueCards(() -> Texts.BY_KEY));
+    }
+
+    /** Holds the built-in catalogue as a browser reads it, and the texts of its sources. */
+    private static final class Bare {
+        private static final Map<String, LocalText> TEXTS = texts(PlainJson::read);
+        private static final Catalogue CATALOGUE = new CatalogueSections.WhenAsked(builtInSource(), PlainJson::read)
+                .catalogue(new CatalogueCards(() -> TEXTS));
     }
 
     /** Holds the texts of the built-in sources, which several kinds of part cite. */

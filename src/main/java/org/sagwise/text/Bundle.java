@@ -2,7 +2,6 @@ package org.sagwise.text;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
@@ -10,7 +9,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.MissingResourceException;
 import java.util.Optional;
-import java.util.Properties;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
@@ -59,27 +57,11 @@ final class Bundle {
             if (file == null) {
                 return false;
             }
-            Properties lines = new Properties();
-            lines.load(new StringReader(escaped(new String(file.readAllBytes(), StandardCharsets.UTF_8))));
-            lines.forEach((key, pattern) -> patterns.put((String) key, (String) pattern));
+            PropertyLines.of(new String(file.readAllBytes(), StandardCharsets.UTF_8), patterns::put);
             return true;
         } catch (IOException failure) {
             throw new UncheckedIOException(failure);
         }
-    }
-
-    /** Other signs than those of ASCII as escapes: in a browser, properties are read by bytes, whatever they are read from. */
-    private static String escaped(String text) {
-        StringBuilder out = new StringBuilder(text.length() + 1024);
-        for (int i = 0; i < text.length(); i++) {
-            char sign = text.charAt(i);
-            if (sign < 0x80) {
-                out.append(sign);
-            } else {
-                out.append("\\u").append(Integer.toHexString(0x10000 + sign).substring(1));
-            }
-        }
-        return out.toString();
     }
 
     boolean has(String key) {

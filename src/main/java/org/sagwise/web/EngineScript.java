@@ -1,7 +1,6 @@
 package org.sagwise.web;
 
 import java.nio.charset.StandardCharsets;
-import java.util.List;
 import java.util.StringJoiner;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -24,18 +23,18 @@ final class EngineScript {
     /**
      * The script with its files in front.
      *
-     * @param names the files that this page needs
+     * @param isLesson whether a lesson is played on this page, whose words a page of a bench does without
      * @throws IllegalArgumentException if this is not the script of a page
      */
-    static String of(byte[] compiled, List<String> names) {
+    static String of(byte[] compiled, boolean isLesson) {
         String script = new String(compiled, StandardCharsets.UTF_8);
         Matcher files = FILES.matcher(script);
         if (!files.find()) {
             throw new IllegalArgumentException("this is no engine of a page: there are no files in it");
         }
         StringJoiner texts = new StringJoiner(",", "{", "}");
-        for (String file : names) {
-            texts.add(quoted(file) + ":" + quoted(text(file)));
+        for (String file : isLesson ? PageResources.files() : PageResources.benchFiles()) {
+            texts.add(quoted(file) + ":" + quoted(text(file, isLesson)));
         }
         return PageWriter.resource("files.js").replace("{{files}}", texts.toString()) + "\n"
                 + script.substring(0, files.start()) + "sagwiseFiles" + script.substring(files.end());
@@ -45,11 +44,15 @@ final class EngineScript {
         return JsonWords.text(text).replace("\u2028", "\\u2028").replace("\u2029", "\\u2029");
     }
 
-    /** Without remarks, which are for who writes texts. */
-    private static String text(String file) {
+    /** Without remarks, which are for who writes texts, and without what the page never says. */
+    private static String text(String file, boolean isLesson) {
         String whole = PageWriter.file("/" + file);
-        return file.endsWith(".properties")
-                ? whole.lines().filter(line -> !line.startsWith("#")).collect(Collectors.joining("\n"))
-                : whole;
+        if (!file.endsWith(".properties")) {
+            return whole;
+        }
+        boolean isOfWindow = PageResources.isOfWindow(file);
+        return whole.lines()
+                .filter(line -> !line.startsWith("#") && !(isOfWindow && !PageResources.isSaid(line, isLesson)))
+                .collect(Collectors.joining("\n"));
     }
 }

@@ -30,7 +30,7 @@ public final class LessonPageWriter {
      * @param engine the script that {@code LivePage} was compiled to
      */
     public LessonPageWriter(byte[] engine, Locale locale) {
-        this.engine = EngineScript.of(engine, PageResources.files());
+        this.engine = EngineScript.of(engine, true);
         this.locale = locale;
         words = Words.in(locale);
     }

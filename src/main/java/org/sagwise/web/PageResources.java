@@ -42,7 +42,25 @@ final class PageResources {
     /** What a page says only where a lesson is played. */
     static final List<String> LESSON_TEXTS = List.of("glossary", "ideas-check", "lesson-ideas", "lesson-problems");
 
+    /** With what the keys begin that a page says of the window's words; the others stay out of it. */
+    private static final List<String> UI_KEYS = List.of(
+            "caution.", "joint.", "key.", "kind.", "ledger.row.", "limits.", "meter.mode.", "state.", "touch.", "word.");
+
+    /** Those of a lesson besides. */
+    private static final List<String> LESSON_UI_KEYS = List.of("check.", "command.lesson-", "glossary.", "lesson.");
+
     private PageResources() {}
+
+    /** Whether a file holds the window's words, of which a page says few. */
+    static boolean isOfWindow(String file) {
+        return file.startsWith("org/sagwise/texts/ui.") || file.startsWith("org/sagwise/texts/ui_");
+    }
+
+    /** Whether a page says what stands under this key in the bundle of the window's words. */
+    static boolean isSaid(String key, boolean isLesson) {
+        return UI_KEYS.stream().anyMatch(key::startsWith)
+                || isLesson && LESSON_UI_KEYS.stream().anyMatch(key::startsWith);
+    }
 
     /** Their paths on the class path. */
     static List<String> files() {

@@ -87,8 +87,8 @@ final class PageStyle {
             ByteArrayOutputStream out = new ByteArrayOutputStream();
             subset.writeToStream(out);
             return "@font-face { font-family: '" + Typeface.FAMILY + "'; font-weight: " + name
-                    + "; src: url(data:font/ttf;base64,"
-                    + Base64.getEncoder().encodeToString(out.toByteArray()) + "); }\n";
+                    + "; src: url(data:font/woff;base64,"
+                    + Base64.getEncoder().encodeToString(Woff.of(out.toByteArray())) + "); }\n";
         } catch (IOException failure) {
             throw new UncheckedIOException(failure);
         }

@@ -58,7 +58,7 @@ public final class PageWriter {
      * @param engine the script that {@code LivePage} was compiled to
      */
     public PageWriter(byte[] engine, Locale locale) {
-        this.engine = EngineScript.of(engine, PageResources.benchFiles());
+        this.engine = EngineScript.of(engine, false);
         this.locale = locale;
         words = Words.in(locale);
     }

@@ -8,7 +8,7 @@
   root.className = "live";
   var letters = packed.textContent.trim();
   packed.remove();
-  var worth = {};
+  var worth = new Uint8Array(128);
   for (var code = 33, next = 0; code < 127; code++) {
     if ("\"'<>&\\-`{".indexOf(String.fromCharCode(code)) < 0) {
       worth[code] = next++;
@@ -37,6 +37,7 @@
     })
     .catch(function (failure) {
       root.className = "";
+      document.getElementById("broken").hidden = false;
       throw failure;
     });
 })();

@@ -275,6 +275,16 @@ final class Browser implements AutoCloseable {
         return wire.send("WebDriver:ExecuteScript", "/execute/sync", words);
     }
 
+    /**
+     * A command of Chromium's developer tools and its answer.
+     *
+     * @param name as the DevTools Protocol has it, e.g. {@code Emulation.setCPUThrottlingRate}
+     */
+    JsonNode developer(String name, ObjectNode arguments) throws IOException {
+        ObjectNode words = JSON.createObjectNode().put("cmd", name).set("params", arguments);
+        return wire.send("", "/goog/cdp/execute", words);
+    }
+
     /** Waits until a condition in the page holds. */
     void await(String condition) throws IOException {
         long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE_S);

@@ -52,7 +52,7 @@ abstract class InBrowserTest {
     private static final double LAST_DIGIT = 0.0101;
 
     private static final int RANDOM_BENCHES = Integer.getInteger("sagwise.page.benches", 500);
-    private static final int MOST_BYTES = 1024 * 1024;
+    private static final int MOST_BYTES = 1_000_000;
 
     private static final String HOSTILE =
             "</script><script>window.ran=1</script><img src=http://127.0.0.1:9/x onerror='window.ran=1'><svg onload=window.ran=1>";
@@ -105,7 +105,7 @@ abstract class InBrowserTest {
         assertTrue(page.getBytes(StandardCharsets.UTF_8).length <= MOST_BYTES, name + " is too large");
         Path file = Files.writeString(folder.resolve(name + ".html"), page);
         browser.go(file.toUri().toString());
-        browser.await("document.documentElement.className === 'live alive'");
+        browser.await("document.documentElement.className === 'live alive' && window.sagwise");
     }
 
     private String hidden(String id) throws IOException {
@@ -226,6 +226,19 @@ abstract class InBrowserTest {
         browser.await("parseFloat(document.getElementById('watts').innerText) === 0");
         browser.keys("+\uE009", "z", "-\uE009");
         browser.await("document.getElementById('undo').disabled");
+    }
+
+    @Test
+    void page_whoseEngineDoesNotFit_saysSoAndWhatThereIsToSay() throws IOException {
+        String other =
+                new String(engine, StandardCharsets.UTF_8) + ";main = function () { throw new Error('other'); };";
+        String page =
+                new PageWriter(other.getBytes(StandardCharsets.UTF_8), Locale.ENGLISH).write(demo("two-in-a-row"));
+        browser.go(
+                Files.writeString(folder.resolve("broken.html"), page).toUri().toString());
+        browser.await("document.documentElement.className === ''");
+        assertTrue(browser.text("broken").startsWith("This page could not be started"), browser.text("broken"));
+        assertTrue(browser.text("still").length() > 100);
     }
 
     @Test

@@ -75,5 +75,11 @@ class PageWordsTest {
         assertEquals(
                 new TreeSet<String>(),
                 new TreeSet<>(keys.stream().filter(key -> !ui.has(key)).toList()));
+        assertEquals(
+                new TreeSet<String>(),
+                new TreeSet<>(keys.stream()
+                        .filter(key -> !PageResources.isSaid(key, true))
+                        .toList()),
+                "left out of the page");
     }
 }

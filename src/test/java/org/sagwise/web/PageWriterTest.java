@@ -128,7 +128,7 @@ class PageWriterTest {
     void of_aScriptWithoutFiles_isRefused() {
         assertThrows(
                 IllegalArgumentException.class,
-                () -> EngineScript.of("var main".getBytes(StandardCharsets.UTF_8), List.of()));
+                () -> EngineScript.of("var main".getBytes(StandardCharsets.UTF_8), false));
     }
 
     @Test

@@ -38,7 +38,7 @@ final class BenchPart implements PagePart {
 
     @Override
     public void lay(View shown) {
-        double width = Math.max(280, room.getClientWidth());
+        double width = width();
         layout = Pictures.layout(shown.now(), shown.drawing(), width);
         double height = Pictures.height(layout, width, MOST_HEIGHT);
         view = BenchView.fit(layout.bounds(), width, height);
@@ -49,6 +49,15 @@ final class BenchPart implements PagePart {
         still = Dom.matches("(prefers-reduced-motion: reduce)");
         touchables(shown);
         show(shown);
+    }
+
+    private double width() {
+        return Math.max(280, room.getClientWidth());
+    }
+
+    /** Whether the page gives it another width than it was laid for. */
+    boolean isOfAnotherWidth() {
+        return width() != view.width();
     }
 
     private BenchScene scene(View shown) {

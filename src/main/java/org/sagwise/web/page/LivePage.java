@@ -47,6 +47,7 @@ public final class LivePage implements Hand {
     private Theme theme = theme();
     private Drawing drawing = Drawing.BENCH;
     private View.Choice chosen = View.Choice.NOTHING;
+    private int laid;
     private boolean framing;
     private boolean printing;
     private boolean isAnother;
@@ -144,11 +145,28 @@ public final class LivePage implements Hand {
 
     private void begin() {
         commands();
-        lay();
+        lay(parts.indexOf(benchPart) + 1);
         Dom.state("live alive");
-        Dom.offer(this::answers);
-        foresee();
-        Dom.later(time -> relay(), 400);
+        Dom.later(time -> layOn(), 0);
+    }
+
+    /** Lays the parts of the page that are not yet there one by one, so that bench and button answer in between. */
+    private void layOn() {
+        if (laid < parts.size()) {
+            parts.get(laid).lay(view());
+            laid++;
+            Dom.later(time -> layOn(), 0);
+        } else {
+            Dom.offer(this::answers);
+            foresee();
+            Dom.later(
+                    time -> {
+                        if (benchPart.isOfAnotherWidth()) {
+                            relay();
+                        }
+                    },
+                    400);
+        }
     }
 
     private String answers(String json, boolean ahead) {
@@ -277,6 +295,12 @@ public final class LivePage implements Hand {
     }
 
     private void lay() {
+        lay(parts.size());
+    }
+
+    /** Lays the first few parts of the page; what is not laid yet is not shown either. */
+    private void lay(int first) {
+        laid = first;
         lesson.ifPresent(LessonRun::look);
         if (bench.scenario().part(chosen.part()).isEmpty()) {
             chosen = View.Choice.NOTHING;
@@ -296,7 +320,7 @@ public final class LivePage implements Hand {
         Tag.byId("as-bench").setAttribute("aria-pressed", String.valueOf(drawing == Drawing.BENCH));
         Tag.byId("as-schematic").setAttribute("aria-pressed", String.valueOf(drawing == Drawing.SCHEMATIC));
         View view = view();
-        parts.forEach(part -> part.lay(view));
+        laidParts().forEach(part -> part.lay(view));
         frame();
     }
 
@@ -311,8 +335,12 @@ public final class LivePage implements Hand {
     private void show() {
         lesson.ifPresent(LessonRun::look);
         View view = view();
-        parts.forEach(part -> part.show(view));
+        laidParts().forEach(part -> part.show(view));
         frame();
+    }
+
+    private List<PagePart> laidParts() {
+        return parts.subList(0, laid);
     }
 
     /** Goes on as long as something moves or time runs. */
@@ -328,7 +356,7 @@ public final class LivePage implements Hand {
         if (bench.isGoing()) {
             bench.tick();
             View view = view();
-            parts.forEach(part -> part.show(view));
+            laidParts().forEach(part -> part.show(view));
         }
         benchPart.frame(timeMs);
         if (bench.isGoing() || benchPart.isMoving()) {
