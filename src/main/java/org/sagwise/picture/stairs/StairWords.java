@@ -1,8 +1,10 @@
 package org.sagwise.picture.stairs;
 
 import java.util.Locale;
+import java.util.stream.Stream;
 import org.sagwise.picture.scene.Figures;
 import org.sagwise.quantity.Unit;
+import org.sagwise.reading.Staircase;
 import org.sagwise.reading.Staircase.Kind;
 import org.sagwise.reading.Staircase.Step;
 import org.sagwise.scenario.Part;
@@ -33,11 +35,21 @@ final class StairWords {
     /** What a step is called: the part's name, or the kind of joint; for sag that word. */
     String name(Step step) {
         return switch (step.kind()) {
-            case SAG -> say(step.riseV() > 0 ? "stairs.raised" : "stairs.sag");
+            case SAG -> say(raised(step) ? "stairs.raised" : "stairs.sag");
             case CONTACT, WIRE -> kind(step.kind());
             case GAP -> step.part().isEmpty() ? say("stairs.gap-no-joint") : say("stairs.gap", partName(step));
             default -> partName(step);
         };
+    }
+
+    /** Whether a cell is charged: walked through backwards, what lifts its volts leads down. */
+    private boolean raised(Step sag) {
+        Staircase stairs = scene.staircase();
+        boolean backwards = Stream.concat(
+                        stairs.steps().stream(), stairs.lanes().stream().flatMap(lane -> lane.steps().stream()))
+                .anyMatch(
+                        each -> StairOrder.isSource(each.kind()) && each.part().equals(sag.part()) && each.riseV() < 0);
+        return backwards ? sag.riseV() < 0 : sag.riseV() > 0;
     }
 
     /** What losses that were put together are called. */

@@ -161,6 +161,30 @@ class StaircasePainterTest {
     }
 
     @Test
+    void name_ofTheStepInsideACell_saysRaisedWhereTheCellIsCharged() {
+        Set<String> seen = new HashSet<>();
+        for (Scenario scenario : Scenes.scenarios().values()) {
+            Assessment assessment = Scenes.assess(scenario);
+            StairWords words = new StairWords(StairScene.of(assessment, Theme.LIGHT, Locale.ENGLISH));
+            Stream.concat(
+                            assessment.staircase().steps().stream(),
+                            assessment.staircase().lanes().stream().flatMap(lane -> lane.steps().stream()))
+                    .filter(step -> step.kind() == Kind.SAG && Math.abs(step.riseV()) > 1e-3)
+                    .filter(step -> assessment.readings().cell(step.part()).isPresent())
+                    .forEach(step -> {
+                        double givesA = assessment
+                                .readings()
+                                .cell(step.part())
+                                .orElseThrow()
+                                .currentA();
+                        assertEquals(givesA < 0 ? "raised" : "sag", words.name(step), scenario.title() + step);
+                        seen.add(words.name(step));
+                    });
+        }
+        assertEquals(Set.of("raised", "sag"), seen);
+    }
+
+    @Test
     void losses_withTheButtonLetGo_areNone() {
         List<Step> steps = StairOrder.of(
                         Scenes.assess(Scenes.demo("bench-check").released()).staircase())
