@@ -30,6 +30,8 @@ public final class AboutDialog {
             new Work("Jackson", "Apache-2.0", "jackson"),
             new Work("SnakeYAML", "Apache-2.0", "snakeyaml"),
             new Work("picocli", "Apache-2.0", "picocli"),
+            new Work("JGraphT", "EPL-2.0", "jgrapht"),
+            new Work("JHeaps", "Apache-2.0", "jheaps"),
             new Work("ZXing", "Apache-2.0", "core"),
             new Work("commonmark-java", "BSD-2-Clause", "commonmark"),
             new Work("TeaVM", "Apache-2.0", "teavm"),
