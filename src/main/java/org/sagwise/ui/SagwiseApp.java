@@ -18,6 +18,7 @@ import java.util.function.Supplier;
 import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.stage.Stage;
+import javafx.util.Subscription;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.LessonReader;
@@ -103,6 +104,7 @@ public class SagwiseApp extends Application {
     private final Recovery recovery = new Recovery(ConfigFolder.here());
     private final FileWitness witness = new FileWitness(ConfigFolder.here().resolve("open"));
     private MainWindow window;
+    private Subscription stageWatch = Subscription.EMPTY;
     private Consumer<String> builder;
 
     @Override
@@ -126,7 +128,7 @@ public class SagwiseApp extends Application {
         PreferencesModel preferences = new PreferencesModel(new DiskSettings(ConfigFolder.here()));
         LooksModel looks = new LooksModel(preferences);
         systemLooks.thenAccept(found -> Platform.runLater(() -> looks.follow(found)));
-        stage.focusedProperty().subscribe((before, here) -> lookAgain(here, looks));
+        stageWatch = stage.focusedProperty().subscribe((before, here) -> lookAgain(here, looks));
         writing.scheduleWithFixedDelay(() -> lookAgain(true, looks), LOOK_AGAIN_S, LOOK_AGAIN_S, TimeUnit.SECONDS);
         Supplier<Locale> locale = askedOrChosen(askedTag, preferences);
         Function<Scenario, Assessment> assess = scenario -> Assessment.of(scenario, catalogue);
@@ -234,6 +236,7 @@ public class SagwiseApp extends Application {
         if (window != null) {
             window.dispose();
         }
+        stageWatch.unsubscribe();
         behindTheScenes.shutdownNow();
         onRequest.shutdownNow();
         time.shutdownNow();

@@ -64,8 +64,8 @@ class FilesGuiTest extends GuiTest {
         open(file.toString());
 
         assertEquals("14 × 7", text("bench-title"));
-        assertEquals(60, robot().lookup("#limits .load-bar").queryAll().size());
-        assertTrue(text("limits-remark").startsWith("60 of 98 cells"), text("limits-remark"));
+        assertEquals(24, robot().lookup("#limits .load-bar").queryAll().size());
+        assertTrue(text("limits-remark").startsWith("24 of 98 cells"), text("limits-remark"));
     }
 
     @Test
