@@ -44,7 +44,16 @@ final class PageResources {
 
     /** With what the keys begin that a page says of the window's words; the others stay out of it. */
     private static final List<String> UI_KEYS = List.of(
-            "caution.", "joint.", "key.", "kind.", "ledger.row.", "limits.", "meter.mode.", "state.", "touch.", "word.");
+            "caution.",
+            "joint.",
+            "key.",
+            "kind.",
+            "ledger.row.",
+            "limits.",
+            "meter.mode.",
+            "state.",
+            "touch.",
+            "word.");
 
     /** Those of a lesson besides. */
     private static final List<String> LESSON_UI_KEYS = List.of("check.", "command.lesson-", "glossary.", "lesson.");

@@ -75,8 +75,6 @@ final class Woff {
         int size = deflater.deflate(out);
         boolean smaller = deflater.finished() && size < length;
         deflater.end();
-        return smaller
-                ? Arrays.copyOf(out, size)
-                : Arrays.copyOfRange(font, offset, offset + length);
+        return smaller ? Arrays.copyOf(out, size) : Arrays.copyOfRange(font, offset, offset + length);
     }
 }
