@@ -4,10 +4,12 @@ import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.geometry.Bounds;
 import javafx.scene.control.ContextMenu;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
+import javafx.scene.input.KeyCode;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.interaction.Selection;
 import org.sagwise.reading.NamedReading;
@@ -56,6 +58,14 @@ public final class ReadingsTable extends TableView<ReadingsRow> {
                     vary.accept(getSelectionModel().getSelectedItem().readings().get(place)));
             menu.getItems().add(item);
         }
+        // Some desktops ask for no menu by key, so the table does it itself.
+        setOnKeyPressed(event -> {
+            if (event.getCode() == KeyCode.CONTEXT_MENU || event.isShiftDown() && event.getCode() == KeyCode.F10) {
+                Bounds room = localToScreen(getBoundsInLocal());
+                menu.show(this, room.getMinX() + room.getWidth() / 3, room.getMinY() + room.getHeight() / 3);
+                event.consume();
+            }
+        });
         menu.setOnShowing(event -> {
             boolean nothing = getSelectionModel().getSelectedItem() == null
                     || bench.assessment().isVeiled();
