@@ -13,6 +13,7 @@ import javafx.scene.control.RadioButton;
 import javafx.scene.control.Tab;
 import javafx.scene.control.TabPane;
 import javafx.scene.control.ToggleGroup;
+import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
 import javafx.stage.Modality;
@@ -43,6 +44,7 @@ public final class IdeasCheckWindow {
     private final ProgressBook book;
     private final Supplier<List<Lesson>> known;
     private final Wording wording;
+    private final Label said = label("", "check-said");
     private Optional<Stage> shown = Optional.empty();
 
     /**
@@ -72,7 +74,12 @@ public final class IdeasCheckWindow {
         ClassCodesPane codes = new ClassCodesPane(known, this::save, gain::fill, wording);
         tabs.getTabs().add(tab("check.class", gain, subscriptions));
         tabs.getTabs().add(tab("check.codes", codes, subscriptions));
-        return windows.open(wording.say("check.title"), tabs, WIDTH, HEIGHT, Modality.NONE, subscriptions);
+        BorderPane root = new BorderPane(tabs);
+        root.setBottom(said);
+        said.setId("check-said");
+        said.managedProperty().bind(said.textProperty().isNotEmpty());
+        said.setText("");
+        return windows.open(wording.say("check.title"), root, WIDTH, HEIGHT, Modality.NONE, subscriptions);
     }
 
     private Tab tab(String key, VBox content, Subscriptions subscriptions) {
@@ -158,9 +165,10 @@ public final class IdeasCheckWindow {
         Optional<File> file = Optional.ofNullable(chooser.showSaveDialog(shown.orElse(null)));
         file.ifPresent(it -> {
             byte[] bytes = HandoutHtml.write(List.of(page)).getBytes(StandardCharsets.UTF_8);
-            if (ScenarioFiles.save(it.toPath(), bytes) instanceof Saved.Failed failed) {
-                shown.ifPresent(window -> window.setTitle(failed.problem().text(wording.locale())));
-            }
+            said.setText(
+                    ScenarioFiles.save(it.toPath(), bytes) instanceof Saved.Failed failed
+                            ? failed.problem().text(wording.locale())
+                            : wording.say("export.saved", it.getName()));
         });
     }
 
