@@ -1,23 +1,14 @@
 package org.sagwise.cli;
 
-import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Spec;
 
 /** Lessons: which there are, whether they hold, and what is printed for a class. */
 @Command(name = "lesson", mixinStandardHelpOptions = true, versionProvider = Version.class)
-final class LessonCommand implements Callable<Integer> {
-
-    private final CallContext call;
-
-    @Spec
-    private CommandSpec spec;
+final class LessonCommand extends NeedsSubverb {
 
     private LessonCommand(CallContext call) {
-        this.call = call;
+        super(call);
     }
 
     /** The verb with what can be done with it. */
@@ -29,15 +20,5 @@ final class LessonCommand implements Callable<Integer> {
                 .addSubcommand(new LessonPageCommand(call))
                 .addSubcommand(new LessonGlossaryCommand(call))
                 .addSubcommand(new LessonCheckCommand(call));
-    }
-
-    @Override
-    public Integer call() {
-        throw new ParameterException(
-                spec.commandLine(),
-                call.texts()
-                        .say(
-                                "wrong.missing",
-                                String.join("|", spec.subcommands().keySet())));
     }
 }
