@@ -8,6 +8,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.sagwise.cli.NoWindow;
 import org.sagwise.cli.SagwiseCommand;
@@ -22,6 +24,8 @@ public final class Outputs {
 
     private static final List<String> LANGUAGES = List.of("en", "de");
     private static final List<String> THEMES = List.of("light", "dark", "contrast");
+    private static final List<String> DRAWER_VERBS = List.of(
+            "list", "add", "measure", "marry", "retire", "remove", "import", "export", "pair", "lay");
     private static final List<String> SIZES = List.of("800x600", "1280x720");
 
     private final Path folder;
@@ -48,14 +52,28 @@ public final class Outputs {
                 outputs.ofLessonBench(language, bench);
             }
             outputs.ofLessons(language);
+            outputs.ofPlans(language);
+            outputs.ofWords(language);
+            outputs.ofDrawer(language);
+            outputs.ofWrongCalls(language);
         }
     }
 
     private void withoutFile(String language) throws IOException {
         keep(language, "help.txt", "--help");
-        for (String verb : List.of("open", "readings", "check", "run", "compare", "picture", "explain", "share",
-                "unshare", "measured", "parts", "lesson")) {
+        for (String verb : List.of("open", "readings", "check", "run", "compare", "picture", "explain", "page", "share",
+                "unshare", "new", "words", "measured", "plan", "wind", "vary", "parts", "drawer", "lesson", "completion",
+                "help", "version")) {
             keep(language, "help-" + verb + ".txt", verb, "--help");
+        }
+        for (String verb : DRAWER_VERBS) {
+            keep(language, "help-drawer-" + verb + ".txt", "drawer", verb, "--help");
+        }
+        for (String verb : List.of("list", "lint", "check", "handout", "page", "glossary")) {
+            keep(language, "help-lesson-" + verb + ".txt", "lesson", verb, "--help");
+        }
+        for (String shell : List.of("bash", "zsh", "fish")) {
+            keep(language, "completion." + shell, "completion", shell);
         }
         keep(language, "parts.txt", "parts");
         keep(language, "parts.json", "parts", "--json");
@@ -84,6 +102,17 @@ public final class Outputs {
         for (String format : List.of("markdown", "bbcode", "text", "html")) {
             keep(language, name + ".explain." + format, "explain", scenario, "--format", format);
         }
+        keep(language, name + ".explain-short.txt", "explain", scenario, "--format", "text", "--short");
+        keep(language, name + ".explain-symptom.txt", "explain", scenario, "--format", "text", "--symptom",
+                language.equals("en") ? "one side hardly glows" : "eine Seite glüht kaum");
+        keep(language, name + ".words.txt", "words", scenario);
+        keep(language, name + ".vary.txt", "vary", scenario, "--value", "coil.ohm", "--reading", "coil.power_W");
+        keep(language, name + ".vary.json", "vary", scenario, "--value", "ambient", "--reading", "pack.current_A",
+                "--points", "5", "--json");
+        keep(language, name + ".vary-spread.txt", "vary", scenario, "--reading", "coil.power_W", "--spread",
+                "--samples", "500");
+        keep(language, name + ".vary-spread.json", "vary", scenario, "--reading", "coil.power_W", "--spread",
+                "--samples", "500", "--json");
         keep(language, name + ".explain-at.txt", "explain", scenario, "--format", "text", "--at", "10s");
         Status share = keep(language, name + ".share.txt", "share", scenario);
         keep(language, name + ".unshare.txt", "unshare", share.out.strip());
@@ -110,6 +139,158 @@ public final class Outputs {
         keep(language, "lesson-lint.txt", "lesson", "lint");
         keepFile(language, "handout.html", "lesson", "handout", "-o");
         keepFile(language, "handout-key.html", "lesson", "handout", "--key", "-o");
+    }
+
+    private void ofPlans(String language) throws IOException {
+        keep(language, "wind.txt", "wind", "--ohm", "0.5", "--alloy", "nicr-80-20", "--awg", "26", "--legs", "12");
+        keep(language, "wind.json", "wind", "--wraps", "8", "--diameter", "0.5", "--inner", "3.5", "--json");
+        keepFile(language, "wind.svg", "wind", "--watts", "40", "--awg", "24", "-o");
+        keep(language, "plan.txt", "plan", "--watts", "40", "--lasts", "4h", "--cells", "2");
+        keep(language, "plan.json", "plan", "--coil", "0.3", "--presses", "100", "--json");
+        keep(language, "plan-board.txt", "plan", "--watts", "60", "--regulated", "--all");
+        keep(language, "plan-drawer.txt", "plan", "--watts", "30", "--drawer", "lantern-yard", "--pick", "2");
+        keep(language, "plan-bench.json", "plan", "--watts", "40", "-o", "-");
+        String field = "two-by-two";
+        keepFile(language, "vary-field.svg", "vary", field, "--value", "coil.ohm", "--and", "A.charge",
+                "--reading", "coil.power_W", "--points", "5", "-o");
+        keep(language, "vary-field.csv", "vary", field, "--value", "coil.ohm", "--and", "A.charge", "--reading",
+                "coil.power_W", "--points", "5", "--csv");
+        keepFile(language, "vary-band.svg", "vary", field, "--value", "coil.ohm", "--reading", "A.current_A",
+                "--spread", "--points", "5", "-o");
+    }
+
+    /** Every line of words that the docs show and every one of the strangers' messages, right or wrong. */
+    private void ofWords(String language) throws IOException {
+        var lines = new TreeSet<String>();
+        Pattern shown = Pattern.compile("`([^`\n]+)`");
+        shown.matcher(Files.readString(Path.of("docs/words.md"))).results().forEach(found -> lines.add(found.group(1)));
+        Pattern told = Pattern.compile("(?m)^line: \"(.*)\"$");
+        try (Stream<Path> files = Files.list(Path.of("src/test/resources/messages"))) {
+            for (Path file : files.sorted().toList()) {
+                told.matcher(Files.readString(file)).results().forEach(found -> lines.add(found.group(1)));
+            }
+        }
+        var all = new StringBuilder();
+        for (String line : lines) {
+            for (String tried : List.of(line, "2p 2500 mAh 20 A; " + line, line + " @ 7", line + "; coil 0.5")) {
+                Status answer = call("new", "--lang", language, tried);
+                all.append("== ").append(tried).append('\n').append(answer.out).append(answer.err)
+                        .append("status ").append(answer.status).append('\n');
+            }
+        }
+        Files.writeString(folder.resolve(language).resolve("new.txt"), all);
+    }
+
+    /** What becomes of a drawer of one's own, step by step, and what is said of that of the class. */
+    private void ofDrawer(String language) throws IOException {
+        Path own = Files.createTempDirectory("outputs").resolve("drawer.json");
+        Path table = own.resolveSibling("cells.csv");
+        Files.writeString(table, """
+                mark;model;bought;on;capacity_mAh;internal_mohm
+                B1;inr18650-2500-20A;2026-03-01;2026-11-01;2.420;21,5
+                B2;inr18650-2500-20A;01.03.2026;2026-11-02;2410;22,5
+                """);
+        Path spoilt = own.resolveSibling("spoilt.csv");
+        Files.writeString(spoilt, """
+                mark,model,bought,on,capacity_mAh,colour
+                B1,no-such-model,2026-13-01,2026-11-01,many,red
+                "B9,,,,,
+                """);
+        int step = 0;
+        for (List<String> words : List.of(
+                List.of("list"),
+                List.of("add", "A1", "--model", "inr18650-2500-20A", "--bought", "2026-03-01", "--name", "green"),
+                List.of("add", "A2", "--chemistry", "INR", "--format", "18650", "--capacity", "2500", "--resistance",
+                        "20", "--limit", "20", "--note", "blue"),
+                List.of("add", "A2", "--model", "no-such"),
+                List.of("add", "A3", "--capacity", "-1"),
+                List.of("add", "A3", "--bought", "soon"),
+                List.of("measure", "A1", "--on", "2026-11-01", "--capacity", "2480", "--resistance", "21.3", "--how", "1 kHz"),
+                List.of("measure", "A2", "--on", "2026-11-01", "--capacity", "2.4 Ah", "--rest", "4.19", "--week", "4.1"),
+                List.of("measure", "A9", "--on", "2026-11-01", "--capacity", "2480"),
+                List.of("measure", "A1", "--on", "2026-11-01"),
+                List.of("import", spoilt.toString()),
+                List.of("import", table.toString()),
+                List.of("marry", "P1", "A1", "A2", "--since", "2026-11-02"),
+                List.of("retire", "B2", "--on", "2026-11-03"),
+                List.of("list"),
+                List.of("export"),
+                List.of("export", "--decimal-comma"),
+                List.of("pair"),
+                List.of("lay", "two-in-a-row", "A=A1", "B=A2"),
+                List.of("lay", "two-in-a-row", "A=A1", "C=A2"),
+                List.of("remove", "A1"),
+                List.of("marry", "P1", "--apart"),
+                List.of("list"))) {
+            var all = new ArrayList<>(List.of("drawer"));
+            all.addAll(words);
+            all.addAll(List.of("--drawer", own.toString()));
+            step++;
+            Status answer = drawerCall(language, all);
+            Path target = folder.resolve(language).resolve("drawer-%02d-%s.txt".formatted(step, words.get(0)));
+            Files.writeString(target, (answer.out + answer.err + "status " + answer.status + "\n")
+                    .replace(own.getParent().toString(), "DRAWER"));
+        }
+        keep(language, "drawer-class-list.txt", "drawer", "list", "--drawer", "lantern-yard");
+        keep(language, "drawer-class-list.json", "drawer", "list", "--drawer", "lantern-yard", "--json");
+        keep(language, "drawer-class-pair.txt", "drawer", "pair", "--cells", "3", "--drawer", "lantern-yard");
+        keep(language, "drawer-class-pair.json", "drawer", "pair", "--drawer", "lantern-yard", "--json");
+        keep(language, "drawer-class-export.csv", "drawer", "export", "--drawer", "lantern-yard");
+        keep(language, "drawer-class-add.txt", "drawer", "add", "Z1", "--drawer", "lantern-yard");
+    }
+
+    private static Status drawerCall(String language, List<String> words) {
+        var all = new ArrayList<>(words);
+        all.addAll(2, List.of("--lang", language));
+        return call(all.toArray(String[]::new));
+    }
+
+    private void ofWrongCalls(String language) throws IOException {
+        String bench = "two-in-a-row";
+        int place = 0;
+        for (List<String> words : List.of(
+                List.of("picture", bench, "-o", "x.gif"),
+                List.of("picture", bench, "-o", "x"),
+                List.of("picture", bench, "-o", "no-folder/x.png"),
+                List.of("picture", bench, "-o", "x.png", "--size", "1x1"),
+                List.of("picture", bench, "-o", "x.png", "--theme", "drak"),
+                List.of("page", bench, "-o", "x.txt"),
+                List.of("page", bench),
+                List.of("explain", bench, "-o", "x.png"),
+                List.of("explain", bench, "--format", "word"),
+                List.of("run", bench, "--csv", "x.png", "--until", "-1s"),
+                List.of("wind", "--ohm", "0.5", "--awg", "26", "-o", "x.gif"),
+                List.of("wind", "--ohm", "0.5", "--awg", "26", "--alloy", "fecral"),
+                List.of("wind", "--ohm", "-0.5", "--awg", "26"),
+                List.of("vary", bench, "--value", "coil.ohm", "--reading", "coil.power_W", "-o", "x.gif"),
+                List.of("vary", bench, "--value", "coil.ohms", "--reading", "coil.power_W"),
+                List.of("vary", bench, "--value", "coil.ohm", "--reading", "coil.power"),
+                List.of("vary", bench, "--reading", "coil.power_W"),
+                List.of("vary", bench, "--value", "coil.ohm", "--reading", "coil.power_W", "--json", "--csv"),
+                List.of("lesson", "handout", "-o", "x.gif"),
+                List.of("lesson", "page", "04", "-o", "x.gif"),
+                List.of("lesson", "page", "99", "-o", "x.html"),
+                List.of("measured", "--rest", "4", "--cell", "4.2", "--coil", "3", "--ohm", "0.3"),
+                List.of("measured", "--rest", "4", "--cell", "3.8", "--coil", "3.5", "--ohm", "0.3", "-o", "-", "--json"),
+                List.of("measured", "--rest", "4", "--cell", "3.8", "--coil", "3.5", "--ohm", "0.3", "-o", "-"),
+                List.of("plan"),
+                List.of("plan", "--watts", "40", "--cells", "99"),
+                List.of("plan", "--watts", "40", "--pick", "999"),
+                List.of("unshare", "nonsense"),
+                List.of("readings", "no-such-file"),
+                List.of("raedings", bench))) {
+            place++;
+            var all = new ArrayList<>(words);
+            Status answer = call(withLanguage(language, all));
+            Path target = folder.resolve(language).resolve("wrong-%02d-%s.txt".formatted(place, words.get(0)));
+            Files.writeString(target, answer.out + answer.err + "status " + answer.status + "\n");
+        }
+    }
+
+    private static String[] withLanguage(String language, List<String> words) {
+        var all = new ArrayList<>(List.of("--lang", language));
+        all.addAll(words);
+        return all.toArray(String[]::new);
     }
 
     private Status keep(String language, String name, String... words) throws IOException {
