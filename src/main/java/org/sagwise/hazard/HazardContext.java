@@ -83,11 +83,6 @@ public final class HazardContext {
         return bench;
     }
 
-    /** Readings with the button let go. */
-    public Readings rest() {
-        return atRest.readings();
-    }
-
     /** Readings at the instant at which the button is pressed. */
     public Readings fired() {
         return held.readings();

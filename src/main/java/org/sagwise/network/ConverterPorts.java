@@ -71,11 +71,6 @@ final class ConverterPorts {
         return converters.get(j);
     }
 
-    /** Input voltage of a converter while nothing draws or drives (V). */
-    double openInV(int j) {
-        return openInV[j];
-    }
-
     /** Conductance of its load, seen from behind its output resistance (S). */
     double loadSiemens(int j) {
         return outA[j][j];

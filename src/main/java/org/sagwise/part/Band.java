@@ -21,9 +21,4 @@ public record Band(double from, double to) {
     public boolean contains(double value) {
         return value >= from && value <= to;
     }
-
-    /** The value half-way between both ends. */
-    public double middle() {
-        return 0.5 * (from + to);
-    }
 }

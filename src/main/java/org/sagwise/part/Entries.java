@@ -75,11 +75,6 @@ public final class Entries<T extends CatalogueEntry> {
         return Optional.ofNullable(byId().get(id));
     }
 
-    /** Known ids that somebody who wrote {@code id} may have meant, nearest first. */
-    public List<String> nearMisses(String id) {
-        return NearMiss.of(id, ids());
-    }
-
     /** All ids, in order. */
     public Set<String> ids() {
         return byId().keySet();

@@ -39,9 +39,4 @@ public record FuseSpec(double ratingA, double ohm, double meltingA2s) {
     public FuseMelting melting() {
         return new FuseMelting(ratingA, meltingA2s);
     }
-
-    /** Smallest current (A) that melts it in the long run. */
-    public double leastMeltingA() {
-        return melting().leastMeltingA();
-    }
 }

@@ -12,9 +12,4 @@ public record JumperSpec(Card card, JumperWire wire, double contactsOhm) impleme
     public JumperSpec {
         Require.notNegative(contactsOhm, "contactsOhm");
     }
-
-    /** Resistance (Ω) at this temperature (°C), contacts included. */
-    public double ohmAt(double temperatureC) {
-        return wire.ohmAt(temperatureC) + contactsOhm;
-    }
 }

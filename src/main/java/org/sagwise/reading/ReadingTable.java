@@ -79,11 +79,6 @@ public final class ReadingTable<T> {
      */
     public record Row<T>(String name, ToDoubleFunction<T> getter) {
 
-        /** Its unit. */
-        public Unit unit() {
-            return unitOf(name);
-        }
-
         public double of(T read) {
             return getter.applyAsDouble(read);
         }

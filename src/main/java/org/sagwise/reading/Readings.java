@@ -99,11 +99,4 @@ public record Readings(
     public double potentialV(TerminalRef terminal) {
         return nodes.getOrDefault(terminal, Double.NaN);
     }
-
-    /** What a voltmeter between two terminals would show, V; NaN if nothing joins them. */
-    public double voltsBetween(TerminalRef red, TerminalRef black) {
-        return islands.getOrDefault(red, -1).equals(islands.getOrDefault(black, -2))
-                ? potentialV(red) - potentialV(black)
-                : Double.NaN;
-    }
 }

@@ -39,12 +39,6 @@ final class LossCurve {
         return watt[i];
     }
 
-    /** Heat lost at this temperature (°C), W. */
-    double lossW(double temperatureC) {
-        int i = below(temperatureC);
-        return point(i) + (temperatureC - FIRST_C - i * APART_K) * slopeWPerK(i);
-    }
-
     /** How much more is lost for each degree at this temperature (°C), W/K. */
     double slopeWPerK(double temperatureC) {
         return slopeWPerK(below(temperatureC));

@@ -1,7 +1,6 @@
 package org.sagwise.part;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Optional;
@@ -27,27 +26,6 @@ class CellFormatTest {
     @ValueSource(strings = {"", "1865", "18651", "186500", "08650", "18000", "INR18650", "18 650"})
     void parse_anythingElse_isEmpty(String text) {
         assertEquals(Optional.empty(), TradeDesignation.parse(text));
-    }
-
-    /** IEC 61960, cl. 5.1: greatest diameter and height, each rounded up to the next millimetre. */
-    @ParameterizedTest
-    @CsvSource({
-        "INR, 18.4, 65.3, INR19/66",
-        "ICR, 18.0, 65.0, ICR18/65",
-        "IMR, 26.2, 65.4, IMR27/66",
-        "NCR, 18.5, 65.2, INR19/66"
-    })
-    void ofRoundCell_greatestSizes_areRoundedUp(
-            Chemistry chemistry, double diameterMm, double heightMm, String designation) {
-        assertEquals(
-                designation,
-                IecDesignation.ofRoundCell(chemistry, diameterMm, heightMm).toString());
-    }
-
-    @Test
-    void ofRoundCell_lessThanAMillimetre_isRefused() {
-        assertThrows(IllegalArgumentException.class, () -> IecDesignation.ofRoundCell(Chemistry.INR, 0.5, 65));
-        assertThrows(IllegalArgumentException.class, () -> IecDesignation.ofRoundCell(Chemistry.INR, 18, Double.NaN));
     }
 
     /** Closed form: π·18·65 + 2·π·9² = 4185 mm². */

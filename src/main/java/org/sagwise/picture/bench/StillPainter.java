@@ -3,10 +3,8 @@ package org.sagwise.picture.bench;
 import java.util.Map;
 import org.sagwise.part.PartKind;
 import org.sagwise.picture.geometry.GridBox;
-import org.sagwise.picture.geometry.Oval;
 import org.sagwise.picture.geometry.Round;
 import org.sagwise.picture.layout.PartBox;
-import org.sagwise.picture.layout.TerminalPoint;
 import org.sagwise.picture.look.ThemedPen;
 import org.sagwise.picture.look.Tone;
 import org.sagwise.picture.pen.Pen;
@@ -64,7 +62,6 @@ public final class StillPainter {
         } else {
             things(pen, scene, scale);
         }
-        scene.emphasis().terminal().ifPresent(name -> terminal(pen, scene, name));
         if (scene.shows(Detail.FIGURES)) {
             captions(pen, scene);
         }
@@ -109,16 +106,6 @@ public final class StillPainter {
                             body.bottom() - inset + 6,
                             10),
                     Tone.SHADOW);
-        }
-    }
-
-    private static void terminal(ThemedPen pen, BenchScene scene, String name) {
-        for (PartBox box : scene.layout().parts()) {
-            for (TerminalPoint point : box.terminals()) {
-                if (point.ref().toString().equals(name)) {
-                    pen.draw(Oval.circle(point.x(), point.y(), 11), Tone.CHOSEN, 3.5);
-                }
-            }
         }
     }
 

@@ -1,6 +1,5 @@
 package org.sagwise.picture.layout;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -46,11 +45,5 @@ record Block(Map<String, Spot> spots, Map<String, GridBox> rooms, GridPoint entr
 
     static Block empty(GridPoint at) {
         return new Block(Map.of(), Map.of(), at, at);
-    }
-
-    /** Whether any room of one lies over any room of the other. */
-    boolean overlaps(Block other) {
-        List<GridBox> theirs = new ArrayList<>(other.rooms.values());
-        return rooms.values().stream().anyMatch(mine -> theirs.stream().anyMatch(mine::intersects));
     }
 }

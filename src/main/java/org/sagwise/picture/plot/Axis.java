@@ -64,11 +64,6 @@ public record Axis(
         return value -> format.print(value, measure.scale(), Digits.atMostSignificant(5));
     }
 
-    /** The same under another title. */
-    public Axis titled(String other) {
-        return new Axis(other, tick, value, reach, least, most);
-    }
-
     /**
      * Its scale.
      *

@@ -81,13 +81,6 @@ public final class PlotPainter {
         return Math.max(scale.from(), Math.min(scale.to(), value));
     }
 
-    /** Whether a hand at a place of the picture would take the present point. */
-    public boolean isNear(Point now, double x, double y) {
-        Point point = chart.standing(now);
-        return Math.abs(frame.x(point.x()) - x) < REACH
-                && (chart.field().isEmpty() || Math.abs(frame.y(point.y()) - y) < REACH);
-    }
-
     /**
      * Paints it all.
      *

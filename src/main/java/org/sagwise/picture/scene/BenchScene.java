@@ -77,11 +77,6 @@ public record BenchScene(
                 bench, layout, readings, states, cautions, theme, locale, details, newEmphasis, lineScale);
     }
 
-    public BenchScene with(Theme newTheme) {
-        return new BenchScene(
-                bench, layout, readings, states, cautions, newTheme, locale, details, emphasis, lineScale);
-    }
-
     public BenchScene with(Set<Detail> newDetails) {
         return new BenchScene(
                 bench, layout, readings, states, cautions, theme, locale, newDetails, emphasis, lineScale);

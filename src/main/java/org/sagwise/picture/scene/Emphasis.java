@@ -1,6 +1,5 @@
 package org.sagwise.picture.scene;
 
-import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -10,12 +9,10 @@ import java.util.Set;
  * @param pointed ids of parts that are pointed at, here or on the staircase
  * @param links places of links that are pointed at or selected
  * @param notes places of notes that are pointed at or selected
- * @param terminal the terminal with the focus, as in {@code A.+}
  */
-public record Emphasis(
-        Set<String> chosen, Set<String> pointed, Set<Integer> links, Set<Integer> notes, Optional<String> terminal) {
+public record Emphasis(Set<String> chosen, Set<String> pointed, Set<Integer> links, Set<Integer> notes) {
 
-    public static final Emphasis NONE = new Emphasis(Set.of(), Set.of(), Set.of(), Set.of(), Optional.empty());
+    public static final Emphasis NONE = new Emphasis(Set.of(), Set.of(), Set.of(), Set.of());
 
     public Emphasis {
         chosen = Set.copyOf(chosen);
@@ -26,16 +23,12 @@ public record Emphasis(
 
     /** Parts and links that are pointed at. */
     public static Emphasis pointingAt(Set<String> parts, Set<Integer> links) {
-        return new Emphasis(Set.of(), parts, links, Set.of(), Optional.empty());
+        return new Emphasis(Set.of(), parts, links, Set.of());
     }
 
     /** Parts that are selected. */
     public static Emphasis choosing(Set<String> parts) {
-        return new Emphasis(parts, Set.of(), Set.of(), Set.of(), Optional.empty());
-    }
-
-    public Emphasis withTerminal(String terminalName) {
-        return new Emphasis(chosen, pointed, links, notes, Optional.of(terminalName));
+        return new Emphasis(parts, Set.of(), Set.of(), Set.of());
     }
 
     public boolean isOn(String part) {

@@ -12,10 +12,6 @@ import org.sagwise.reading.Staircase.Step;
  */
 record Column(Step step, double left, double right) {
 
-    double width() {
-        return right - left;
-    }
-
     double middle() {
         return (left + right) / 2;
     }

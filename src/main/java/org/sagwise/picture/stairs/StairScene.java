@@ -55,11 +55,6 @@ public record StairScene(
         return new StairScene(newStaircase, scenario, theme, locale, textScale, emphasis, lineScale, hush);
     }
 
-    /** The same with thin lines thickened. */
-    public StairScene withLines(double newLineScale) {
-        return new StairScene(staircase, scenario, theme, locale, textScale, emphasis, newLineScale, hush);
-    }
-
     /** The same for who is, or is not, to foretell something. */
     public StairScene withHush(Hush newHush) {
         return new StairScene(staircase, scenario, theme, locale, textScale, emphasis, lineScale, newHush);

@@ -128,11 +128,6 @@ public final class DrawerKeys {
                 .ifPresent(text -> found.add(Finding.of(Places.key(place, name), DrawerProblem.BAD_DATE, text)));
     }
 
-    /** Whether a key holds a day. */
-    public static boolean isDate(String name) {
-        return DATES.contains(name);
-    }
-
     /** A day as ISO 8601 writes it, {@code 2026-11-30}; empty for anything else. */
     public static Optional<LocalDate> parseDate(String text) {
         try {

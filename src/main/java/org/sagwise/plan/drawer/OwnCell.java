@@ -131,11 +131,6 @@ public record OwnCell(
         return milli(make(catalogue).number("capacity_mAh"));
     }
 
-    /** Internal resistance when new, by its label or data sheet (Ω); empty where nobody says it. */
-    public OptionalDouble ratedOhm(Catalogue catalogue) {
-        return milli(make(catalogue).number("internal_mohm"));
-    }
-
     private static OptionalDouble milli(OptionalDouble number) {
         return number.isPresent() ? OptionalDouble.of(number.getAsDouble() * MILLI) : number;
     }

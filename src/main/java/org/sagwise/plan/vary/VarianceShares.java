@@ -47,10 +47,6 @@ record VarianceShares(double[] first, double[] total) {
             return Math.max(1e-9, Math.min(1 - 1e-9, sum - Math.floor(sum)));
         }
 
-        int inputs() {
-            return a[0].length;
-        }
-
         /** A row of a, with one input of b. */
         double[] mixed(int row, int input) {
             double[] mixed = a[row].clone();

@@ -30,11 +30,6 @@ record Speech(Texts texts, QuantityFormat format, Scenario scenario) {
         return new Speech(Texts.in("report", locale), new QuantityFormat(locale, signs), scenario);
     }
 
-    /** The same about another scenario. */
-    Speech about(Scenario other) {
-        return new Speech(texts, format, other);
-    }
-
     Locale locale() {
         return texts.locale();
     }

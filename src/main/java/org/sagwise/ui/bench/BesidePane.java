@@ -30,7 +30,6 @@ import org.sagwise.ui.text.Wording;
  */
 public final class BesidePane extends BorderPane {
 
-    private final BenchModel bench;
     private final LooksModel looks;
     private final Wording wording;
     private final Label title = new Label();
@@ -52,7 +51,6 @@ public final class BesidePane extends BorderPane {
             Executor painter,
             Wording wording,
             Subscriptions subscriptions) {
-        this.bench = bench;
         this.looks = looks;
         this.wording = wording;
         canvas = new PictureLayer<>(this::painting, painter, painted -> {});

@@ -153,7 +153,7 @@ final class Scenery {
         links.addAll(chosen.links());
         Set<Integer> notes = new HashSet<>(lit.notes());
         notes.addAll(chosen.notes());
-        Emphasis emphasis = new Emphasis(chosen.parts(), lit.parts(), links, notes, Optional.empty());
+        Emphasis emphasis = new Emphasis(chosen.parts(), lit.parts(), links, notes);
         EmphasisPainter.paint(graphics, scene.with(emphasis), view);
     }
 

@@ -22,7 +22,6 @@ import org.sagwise.ui.text.Wording;
 /** What lies across the top: header, and the clock once somebody wants time to go. */
 final class Heading extends VBox {
 
-    private final Models models;
     private final MenuBar menus;
     private final Header header;
     private final ClockStrip strip;
@@ -35,7 +34,6 @@ final class Heading extends VBox {
             ClockTexts clockTexts,
             Wording wording,
             Subscriptions subscriptions) {
-        this.models = models;
         FireView fire = new FireView(models.bench().model(), commands.get("latch"), controls, wording, subscriptions);
         Map<String, Menu> lessons = LearnMenu.of(
                 models.lessons().shelf(),

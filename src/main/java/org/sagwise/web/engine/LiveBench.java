@@ -265,10 +265,6 @@ public final class LiveBench {
 
     // Time.
 
-    public Speed speed() {
-        return speed;
-    }
-
     public void setSpeed(Speed wanted) {
         tick();
         speed = wanted;

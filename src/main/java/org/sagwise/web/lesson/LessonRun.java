@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.function.LongSupplier;
 import java.util.function.UnaryOperator;
 import org.sagwise.file.LessonProgress;
-import org.sagwise.lesson.Answers;
 import org.sagwise.lesson.HintPace;
 import org.sagwise.lesson.Lesson;
 import org.sagwise.lesson.LessonPlayer;
@@ -254,10 +253,5 @@ public final class LessonRun {
     private void remake(String editName, LessonPlayer next) {
         bench.remake(editName, next.bench());
         take(onBench(next));
-    }
-
-    /** What was given in the step. */
-    public Answers answers() {
-        return player.answers();
     }
 }

@@ -101,8 +101,6 @@ interface Tag extends JSObject {
 
     void setAttribute(String name, String value);
 
-    void removeAttribute(String name);
-
     void appendChild(Tag child);
 
     void replaceWith(Tag other);

@@ -37,10 +37,6 @@ record View(LiveBench bench, Words words, Theme theme, Drawing drawing, Choice c
         static Choice of(String part) {
             return new Choice(part, -1);
         }
-
-        static Choice of(int link) {
-            return new Choice("", link);
-        }
     }
 
     /** What can be read; only what lies there while a lesson asks what will come out. */
@@ -69,7 +65,6 @@ record View(LiveBench bench, Words words, Theme theme, Drawing drawing, Choice c
                 parts,
                 step.map(it -> Set.copyOf(it.partsOn(bench.scenario()))).orElse(Set.of()),
                 step.map(it -> it.linksOn(bench.scenario())).orElse(links),
-                Set.of(),
-                Optional.empty());
+                Set.of());
     }
 }

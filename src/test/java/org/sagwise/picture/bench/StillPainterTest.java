@@ -103,13 +103,12 @@ class StillPainterTest {
     }
 
     @Test
-    void paint_emphasis_showsOnPartLinkAndTerminal() {
+    void paint_emphasis_showsOnPartAndLink() {
         BenchScene scene = Scenes.of(Scenes.demo("bench-check"), Theme.LIGHT);
         Color chosen = Awt.colour(Theme.LIGHT.colour(Tone.CHOSEN));
         assertEquals(0, count(image(scene), chosen));
         assertTrue(count(image(scene.with(Emphasis.choosing(Set.of("coil")))), chosen) > 200);
         assertTrue(count(image(scene.with(Emphasis.pointingAt(Set.of(), Set.of(0)))), chosen) > 200);
-        assertTrue(count(image(scene.with(Emphasis.NONE.withTerminal("A.+"))), chosen) > 40);
     }
 
     @Test

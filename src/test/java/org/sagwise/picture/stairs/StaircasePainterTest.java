@@ -2,7 +2,6 @@ package org.sagwise.picture.stairs;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.Graphics2D;
@@ -12,7 +11,6 @@ import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -31,7 +29,6 @@ import org.sagwise.reading.Staircase.Kind;
 import org.sagwise.reading.Staircase.Lane;
 import org.sagwise.reading.Staircase.Step;
 import org.sagwise.report.pen.Java2dPen;
-import org.sagwise.scenario.Press;
 import org.sagwise.scenario.Scenario;
 
 class StaircasePainterTest {
@@ -237,27 +234,6 @@ class StaircasePainterTest {
             assertTrue(Stream.of(1.0, 2.0, 5.0).anyMatch(good -> Math.abs(leading - good) < 1e-9), step + "");
             assertTrue(step * axis.perVolt() >= 20 - 1e-9);
         }
-    }
-
-    @Test
-    void between_restAndFired_movesFromOneToTheOther() {
-        Assessment held = Scenes.assess(Scenes.demo("bench-check").pressed());
-        Staircase rest = held.with(Press.RELEASED).staircase();
-        Staircase fired = held.staircase();
-        assertEquals(fired, StairTween.between(rest, fired, 1));
-        Staircase half = StairTween.between(rest, fired, 0.5);
-        for (int i = 0; i < half.steps().size(); i++) {
-            double expected = (rest.steps().get(i).toV() + fired.steps().get(i).toV()) / 2;
-            assertEquals(expected, half.steps().get(i).toV(), 1e-12);
-        }
-        assertNotEquals(rest, half);
-    }
-
-    @Test
-    void between_differentStairs_isTheLater() {
-        Step step = new Step(Kind.CELL, "A", OptionalInt.empty(), 0, 4, 1);
-        Staircase one = new Staircase(List.of(step), List.of(), 0, 4);
-        assertEquals(Staircase.flat(), StairTween.between(one, Staircase.flat(), 0.3));
     }
 
     private static boolean looksAlike(StairScene one, StairScene other) {
