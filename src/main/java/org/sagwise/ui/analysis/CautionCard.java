@@ -6,7 +6,6 @@ import java.util.regex.Pattern;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -15,6 +14,7 @@ import org.sagwise.hazard.CautionNumbers;
 import org.sagwise.hazard.CautionTexts;
 import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.text.Glossary;
+import org.sagwise.ui.kit.Tip;
 import org.sagwise.ui.kit.WordLinks;
 import org.sagwise.ui.text.Wording;
 
@@ -80,7 +80,7 @@ final class CautionCard extends VBox {
         Button show = new Button(wording.say("caution.show"));
         show.getStyleClass().add("link-button");
         show.setOnAction(event -> showOnBench.run());
-        show.setTooltip(new Tooltip(wording.say("caution.show.tip")));
+        Tip.put(show, wording.say("caution.show.tip"));
         Label when = text(wording.say("when." + caution.when().name().toLowerCase(Locale.ROOT)), "quiet");
         HBox.setHgrow(when, Priority.ALWAYS);
         when.setMaxWidth(Double.MAX_VALUE);

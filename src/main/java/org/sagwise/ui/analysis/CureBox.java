@@ -4,10 +4,10 @@ import java.util.List;
 import java.util.stream.Collectors;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
 import org.sagwise.assessment.fix.Offer;
+import org.sagwise.ui.kit.Tip;
 import org.sagwise.ui.text.Wording;
 
 /** A cure to make with one press, and what it would change. */
@@ -37,7 +37,7 @@ final class CureBox extends VBox {
         button.setWrapText(true);
         button.setMnemonicParsing(false);
         button.setId("cure-" + offer.caution().id() + "-" + offer.fix().kind().key());
-        button.setTooltip(new Tooltip(wording.say("cure.tip", lines)));
+        Tip.put(button, wording.say("cure.tip", lines));
         button.setAccessibleText(wording.say("cure.spoken", name, lines));
         button.setOnAction(event -> make.run());
         return button;

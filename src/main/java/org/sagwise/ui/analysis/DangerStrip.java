@@ -7,7 +7,6 @@ import javafx.scene.AccessibleRole;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -18,6 +17,7 @@ import org.sagwise.hazard.CautionTexts;
 import org.sagwise.hazard.Signal;
 import org.sagwise.ui.document.BenchModel;
 import org.sagwise.ui.kit.Subscriptions;
+import org.sagwise.ui.kit.Tip;
 import org.sagwise.ui.text.Wording;
 
 /**
@@ -68,13 +68,13 @@ public final class DangerStrip extends VBox {
         unfold = new ToggleButton(wording.say("danger.unfold"));
         unfold.setId("danger-unfold");
         unfold.setMinWidth(USE_PREF_SIZE);
-        unfold.setTooltip(new Tooltip(wording.say("danger.unfold.tip")));
+        Tip.put(unfold, wording.say("danger.unfold.tip"));
         advice.visibleProperty().bind(unfold.selectedProperty());
         advice.managedProperty().bind(unfold.selectedProperty());
         unfold.setSelected(true);
         more.setMinWidth(USE_PREF_SIZE);
         showButton = new Button(wording.say("caution.show"));
-        showButton.setTooltip(new Tooltip(wording.say("caution.show.tip")));
+        Tip.put(showButton, wording.say("caution.show.tip"));
         showButton.setMinWidth(USE_PREF_SIZE);
         setAccessibleRole(AccessibleRole.TEXT);
         cure.setMinWidth(USE_PREF_SIZE);

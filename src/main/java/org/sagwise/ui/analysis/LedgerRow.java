@@ -4,11 +4,11 @@ import java.util.List;
 import java.util.Locale;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.Region;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.Ledger;
 import org.sagwise.ui.kit.Figure;
+import org.sagwise.ui.kit.Tip;
 import org.sagwise.ui.text.Wording;
 
 /** One line of the account. It stays while there is such a line, and takes over new figures. */
@@ -19,7 +19,6 @@ final class LedgerRow {
     private final Label name;
     private final Figure volts = new Figure();
     private final Figure watts = new Figure();
-    private final Tooltip exact = new Tooltip();
     private Ledger.Row shown;
 
     LedgerRow(Ledger.Entry entry, Wording wording) {
@@ -32,9 +31,8 @@ final class LedgerRow {
         for (Region piece : List.of(name, volts, watts)) {
             piece.getStyleClass().addAll("ledger-row", "ledger-" + word);
             piece.setMaxWidth(Double.MAX_VALUE);
-            Tooltip.install(piece, exact);
+            Tip.put(piece, this::explain);
         }
-        exact.setOnShowing(event -> exact.setText(explain()));
     }
 
     Node[] nodes() {

@@ -4,12 +4,12 @@ import java.util.List;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
-import javafx.scene.control.Tooltip;
 import org.sagwise.interaction.Selection;
 import org.sagwise.quantity.Unit;
 import org.sagwise.reading.CellReading;
 import org.sagwise.ui.document.Spotlight;
 import org.sagwise.ui.kit.Figure;
+import org.sagwise.ui.kit.Tip;
 import org.sagwise.ui.text.Wording;
 
 /** The line of one cell. It stays while the cell does, and takes over new readings. */
@@ -19,16 +19,14 @@ final class LimitRow {
     private final Label name = new Label();
     private final LoadBar bar = new LoadBar();
     private final Figure figure = new Figure();
-    private final Tooltip tooltip = new Tooltip();
     private double limitA = Double.NaN;
     private String limit = "";
 
     LimitRow(String id, Spotlight spotlight, Wording wording) {
         this.wording = wording;
         figure.setTextId("limit-" + id);
-        tooltip.setOnShowing(event -> tooltip.setText(wording.say("limits.tip", limit)));
         bar.setAccessibleRole(AccessibleRole.PROGRESS_INDICATOR);
-        Tooltip.install(bar, tooltip);
+        Tip.put(bar, () -> wording.say("limits.tip", limit));
         bar.setOnMouseEntered(event -> spotlight.point(Selection.part(id)));
         bar.setOnMouseExited(event -> spotlight.point(Selection.NOTHING));
     }

@@ -4,13 +4,13 @@ import javafx.scene.AccessibleAction;
 import javafx.scene.AccessibleAttribute;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
-import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.StackPane;
 import org.sagwise.ui.document.FireButtonState;
+import org.sagwise.ui.kit.Tip;
 
 /**
  * A round button that does something for as long as it is held.
@@ -37,7 +37,7 @@ final class FireButton extends StackPane {
     }
 
     void explain(String tip) {
-        Tooltip.install(this, new Tooltip(tip));
+        Tip.put(this, tip);
         setAccessibleHelp(tip);
     }
 

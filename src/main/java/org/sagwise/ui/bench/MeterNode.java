@@ -4,10 +4,10 @@ import java.util.function.Supplier;
 import javafx.scene.AccessibleAction;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Cursor;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.Region;
 import org.sagwise.picture.geometry.Box;
 import org.sagwise.picture.scene.BenchView;
+import org.sagwise.ui.kit.Tip;
 
 /**
  * A probe or a letter of the dial: what a hand, a key and a screen reader find over the picture.
@@ -17,7 +17,7 @@ final class MeterNode extends Region {
     private final Box box;
     private final Supplier<String> words;
     private final Runnable action;
-    private final Tooltip tooltip = new Tooltip();
+    private final Tip tip;
 
     /**
      * @param box where it is on the bench
@@ -36,14 +36,14 @@ final class MeterNode extends Region {
         setCursor(Cursor.HAND);
         setAccessibleRole(AccessibleRole.BUTTON);
         setAccessibleRoleDescription(description);
-        Tooltip.install(this, tooltip);
+        tip = Tip.put(this, words);
         retell();
     }
 
     /** Takes over what it is and does now. */
     void retell() {
         setAccessibleText(words.get());
-        tooltip.setText(words.get());
+        tip.retell();
     }
 
     /** Lies down where the view shows its part of the bench. */

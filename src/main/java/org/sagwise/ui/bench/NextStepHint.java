@@ -4,10 +4,10 @@ import java.util.Locale;
 import java.util.function.Consumer;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.control.Button;
-import javafx.scene.control.Tooltip;
 import org.sagwise.plan.NextStep;
 import org.sagwise.ui.document.BenchModel;
 import org.sagwise.ui.kit.Subscriptions;
+import org.sagwise.ui.kit.Tip;
 import org.sagwise.ui.text.Wording;
 
 /**
@@ -36,7 +36,7 @@ public final class NextStepHint extends Button {
         setWrapText(true);
         setMaxWidth(USE_PREF_SIZE);
         setMinHeight(USE_PREF_SIZE);
-        setTooltip(new Tooltip(wording.say("next.tip")));
+        Tip.put(this, wording.say("next.tip"));
         setOnAction(event -> {
             if (bench.judgedProperty().get()) {
                 lead.accept(bench.nextStepProperty().get());

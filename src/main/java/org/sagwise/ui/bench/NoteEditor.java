@@ -8,7 +8,6 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextArea;
 import javafx.scene.control.TextFormatter;
-import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
@@ -24,6 +23,7 @@ import org.sagwise.scenario.edit.AddNote;
 import org.sagwise.scenario.edit.ChangeNote;
 import org.sagwise.scenario.edit.DeleteNotes;
 import org.sagwise.scenario.edit.NoteTarget;
+import org.sagwise.ui.kit.Tip;
 import org.sagwise.ui.text.PartTexts;
 import org.sagwise.ui.text.Wording;
 import org.sagwise.ui.workbench.Workbench;
@@ -84,7 +84,7 @@ final class NoteEditor extends VBox {
     private Button button(String word, Runnable action) {
         Button button = new Button(wording.say("note." + word));
         button.setId("note-" + word);
-        button.setTooltip(new Tooltip(wording.say("note." + word + ".tip")));
+        Tip.put(button, wording.say("note." + word + ".tip"));
         button.setMinWidth(Region.USE_PREF_SIZE);
         button.setOnAction(event -> action.run());
         return button;

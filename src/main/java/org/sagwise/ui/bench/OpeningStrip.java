@@ -6,10 +6,10 @@ import javafx.scene.AccessibleRole;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.kit.Subscriptions;
+import org.sagwise.ui.kit.Tip;
 import org.sagwise.ui.text.Wording;
 
 /** Tells that a large bench is being set out, and lets it be called off. */
@@ -29,7 +29,7 @@ public final class OpeningStrip extends HBox {
         Button stop = new Button(wording.say("opening.stop"));
         stop.setId("opening-stop");
         stop.setMinWidth(USE_PREF_SIZE);
-        stop.setTooltip(new Tooltip(wording.say("opening.stop.tip")));
+        Tip.put(stop, wording.say("opening.stop.tip"));
         stop.setOnAction(event -> opening.callOff());
         getChildren().addAll(new ProgressBar(), words, stop);
         subscriptions.watch(opening.underWayProperty(), this::show);

@@ -6,7 +6,6 @@ import javafx.beans.value.ObservableValue;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.Background;
 import javafx.scene.layout.BackgroundFill;
 import javafx.scene.layout.CornerRadii;
@@ -23,6 +22,7 @@ import org.sagwise.picture.scene.PotentialScale;
 import org.sagwise.ui.document.BenchModel;
 import org.sagwise.ui.kit.Figure;
 import org.sagwise.ui.kit.Subscriptions;
+import org.sagwise.ui.kit.Tip;
 import org.sagwise.ui.text.Wording;
 
 /** The colour scale of potential, in one line under the bench, where it covers nothing. */
@@ -48,7 +48,7 @@ public final class PotentialLegend extends HBox {
         Region bar = new Region();
         bar.getStyleClass().add("potential-bar");
         bar.setBackground(new Background(new BackgroundFill(scale(), CornerRadii.EMPTY, null)));
-        Tooltip.install(bar, new Tooltip(wording.say("legend.tip")));
+        Tip.put(bar, wording.say("legend.tip"));
         title = new Label(wording.say("legend.title"));
         for (Region words : List.of(title, low, high)) {
             words.getStyleClass().add("quiet");

@@ -1,13 +1,13 @@
 package org.sagwise.ui.bench;
 
 import javafx.scene.control.Label;
-import javafx.scene.control.Tooltip;
 import org.sagwise.interaction.Selection;
 import org.sagwise.interaction.Tool;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.document.BenchModel;
 import org.sagwise.ui.kit.StuckLayout;
 import org.sagwise.ui.kit.Subscriptions;
+import org.sagwise.ui.kit.Tip;
 import org.sagwise.ui.text.PartTexts;
 import org.sagwise.ui.text.Wording;
 import org.sagwise.ui.workbench.Workbench;
@@ -29,8 +29,7 @@ public final class StatusLine extends Label {
         getStyleClass().add("status-line");
         setMaxWidth(Double.MAX_VALUE);
         setMinWidth(0);
-        setTooltip(new Tooltip());
-        getTooltip().textProperty().bind(textProperty());
+        Tip.put(this, textProperty());
         subscriptions.onChange(bench.assessmentProperty(), this::tell);
         subscriptions.onChange(work.movesProperty(), this::tell);
         subscriptions.onChange(work.messageProperty(), this::tell);

@@ -5,12 +5,11 @@ import java.util.function.Supplier;
 import javafx.scene.AccessibleAction;
 import javafx.scene.AccessibleAttribute;
 import javafx.scene.AccessibleRole;
-import javafx.scene.control.Tooltip;
-import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Region;
 import org.sagwise.picture.geometry.Box;
 import org.sagwise.picture.scene.BenchView;
 import org.sagwise.scenario.TerminalRef;
+import org.sagwise.ui.kit.Tip;
 
 /**
  * What a hand, a key, a screen reader and a test find where the painter has drawn something: a
@@ -23,7 +22,7 @@ final class TouchNode extends Region {
 
     private final Kind kind;
     private Box box;
-    private Optional<Tooltip> tooltip = Optional.empty();
+    private final Tip tip;
     private String told = "";
 
     /**
@@ -48,17 +47,7 @@ final class TouchNode extends Region {
         setFocusTraversable(true);
         setAccessibleRole(AccessibleRole.BUTTON);
         setAccessibleRoleDescription(kind.description());
-        // A tooltip is a window, and there may be a thousand nodes.
-        addEventHandler(MouseEvent.MOUSE_ENTERED, event -> addTooltip());
-    }
-
-    private void addTooltip() {
-        if (tooltip.isEmpty()) {
-            Tooltip made = new Tooltip();
-            made.setOnShowing(event -> made.setText(kind.words().get()));
-            Tooltip.install(this, made);
-            tooltip = Optional.of(made);
-        }
+        tip = Tip.put(this, kind.words());
     }
 
     /** What lies there. */
@@ -80,8 +69,7 @@ final class TouchNode extends Region {
      * pointing or by a screen reader; only who is listening at this moment is told at once.
      */
     void retell() {
-        tooltip.filter(Tooltip::isShowing)
-                .ifPresent(shown -> shown.setText(kind.words().get()));
+        tip.retell();
         if (isFocused() && !kind.words().get().equals(told)) {
             notifyAccessibleAttributeChanged(AccessibleAttribute.TEXT);
         }

@@ -7,7 +7,6 @@ import javafx.scene.control.Button;
 import javafx.scene.control.ButtonBase;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -22,6 +21,7 @@ import org.sagwise.ui.kit.Controls;
 import org.sagwise.ui.kit.Crowding;
 import org.sagwise.ui.kit.Figure;
 import org.sagwise.ui.kit.Subscriptions;
+import org.sagwise.ui.kit.Tip;
 import org.sagwise.ui.settings.LooksModel;
 import org.sagwise.ui.settings.PreferencesModel;
 import org.sagwise.ui.settings.Shown;
@@ -73,8 +73,7 @@ public final class ClockStrip extends HBox {
         presses.setMinWidth(USE_PREF_SIZE);
         aside.setId("clock-aside");
         aside.setMinWidth(0);
-        aside.setTooltip(new Tooltip());
-        aside.getTooltip().textProperty().bind(aside.textProperty());
+        Tip.put(aside, aside.textProperty());
         TimeSlider slider = new TimeSlider(clock, texts, subscriptions);
         RunDownProgress progress = new RunDownProgress(clock, texts, subscriptions);
         course.getChildren().addAll(slider, progress);
@@ -128,7 +127,7 @@ public final class ClockStrip extends HBox {
         button.setId("clock-" + word);
         button.setMinWidth(USE_PREF_SIZE);
         controls.wire(button, command);
-        button.setAccessibleText(button.getTooltip().getText());
+        Tip.of(button).ifPresent(button::setAccessibleText);
         return button;
     }
 

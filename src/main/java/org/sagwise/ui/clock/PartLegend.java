@@ -7,7 +7,6 @@ import java.util.TreeSet;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.control.ToggleButton;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.paint.Color;
 import org.sagwise.part.PartKind;
@@ -17,6 +16,7 @@ import org.sagwise.reading.Bench;
 import org.sagwise.report.course.ClockTexts;
 import org.sagwise.report.course.CourseCharts;
 import org.sagwise.scenario.Part;
+import org.sagwise.ui.kit.Tip;
 
 /** Which line is which part; pressing an entry hides its lines or shows them again. */
 final class PartLegend extends HBox {
@@ -66,7 +66,7 @@ final class PartLegend extends HBox {
         entry.setId("curve-of-" + part.id());
         entry.getStyleClass().add("legend-entry");
         entry.setSelected(!hidden.contains(part.id()));
-        entry.setTooltip(new Tooltip(texts.word("curves.entry.tip", part.name())));
+        Tip.put(entry, texts.word("curves.entry.tip", part.name()));
         entry.setOnAction(event -> {
             if (entry.isSelected()) {
                 hidden.remove(part.id());

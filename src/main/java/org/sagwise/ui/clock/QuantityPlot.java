@@ -4,7 +4,6 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import javafx.beans.property.ObjectProperty;
 import javafx.scene.control.Label;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -14,6 +13,7 @@ import org.sagwise.picture.plot.Curve;
 import org.sagwise.report.course.ClockTexts;
 import org.sagwise.report.course.Quantity;
 import org.sagwise.ui.kit.Subscriptions;
+import org.sagwise.ui.kit.Tip;
 import org.sagwise.ui.plot.PlotView;
 import org.sagwise.ui.settings.LooksModel;
 
@@ -47,8 +47,7 @@ final class QuantityPlot extends VBox {
         readout.setId("readout-" + quantity.word());
         readout.getStyleClass().add("quiet");
         readout.setMinWidth(0);
-        readout.setTooltip(new Tooltip());
-        readout.getTooltip().textProperty().bind(readout.textProperty());
+        Tip.put(readout, readout.textProperty());
         HBox head = new HBox(title, readout);
         head.getStyleClass().add("plot-head");
         plot = new PlotView(looks, pointed, subscriptions);

@@ -6,7 +6,6 @@ import javafx.geometry.Pos;
 import javafx.scene.control.ContentDisplay;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import org.sagwise.quantity.Digits;
 import org.sagwise.quantity.QuantityFormat;
@@ -14,6 +13,7 @@ import org.sagwise.quantity.QuantityParser;
 import org.sagwise.quantity.Unit;
 import org.sagwise.report.course.ClockTexts;
 import org.sagwise.run.RunPlan;
+import org.sagwise.ui.kit.Tip;
 
 /** How long each press of a run-down lasts, and the rest after it. */
 final class RunDownForm extends HBox {
@@ -56,7 +56,7 @@ final class RunDownForm extends HBox {
     private Label field(String key, TextField field, String id) {
         field.setId(id);
         field.getStyleClass().add("seconds");
-        field.setTooltip(new Tooltip(texts.word(key + ".tip")));
+        Tip.put(field, texts.word(key + ".tip"));
         Label label = new Label(texts.word(key), field);
         label.setContentDisplay(ContentDisplay.RIGHT);
         label.setLabelFor(field);

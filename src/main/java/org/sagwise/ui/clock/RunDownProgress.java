@@ -4,12 +4,12 @@ import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import org.sagwise.report.course.ClockTexts;
 import org.sagwise.run.playback.Progress;
 import org.sagwise.ui.kit.Subscriptions;
+import org.sagwise.ui.kit.Tip;
 
 /** How far a run-down has come, and the button that calls it off. */
 final class RunDownProgress extends HBox {
@@ -29,7 +29,7 @@ final class RunDownProgress extends HBox {
         Button stop = new Button(texts.word("run-down.stop"));
         stop.setId("run-down-stop");
         stop.setMinWidth(USE_PREF_SIZE);
-        stop.setTooltip(new Tooltip(texts.word("run-down.stop.tip")));
+        Tip.put(stop, texts.word("run-down.stop.tip"));
         stop.setOnAction(event -> clock.runDown().cancel());
         getChildren().addAll(words, bar, stop);
         subscriptions.watch(clock.runDown().progressProperty(), now -> now.ifPresent(this::show));

@@ -2,11 +2,11 @@ package org.sagwise.ui.clock;
 
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import org.sagwise.report.course.ClockTexts;
 import org.sagwise.run.playback.Speed;
 import org.sagwise.ui.kit.Subscriptions;
+import org.sagwise.ui.kit.Tip;
 
 /** How fast time passes: one button for each speed, one of them pressed. */
 final class SpeedChoice extends HBox {
@@ -31,7 +31,7 @@ final class SpeedChoice extends HBox {
         ToggleButton button = new ToggleButton(texts.word("speed", speed.factor()));
         button.setId("speed-" + speed.factor());
         button.setMinWidth(USE_PREF_SIZE);
-        button.setTooltip(new Tooltip(texts.word("speed.tip", speed.factor())));
+        Tip.put(button, texts.word("speed.tip", speed.factor()));
         button.setAccessibleText(texts.word("speed.spoken", speed.factor()));
         button.setOnAction(event -> {
             clock.setSpeed(speed);

@@ -1,11 +1,11 @@
 package org.sagwise.ui.clock;
 
 import javafx.scene.control.Slider;
-import javafx.scene.control.Tooltip;
 import org.sagwise.report.course.ClockTexts;
 import org.sagwise.run.playback.Now;
 import org.sagwise.ui.kit.StuckLayout;
 import org.sagwise.ui.kit.Subscriptions;
+import org.sagwise.ui.kit.Tip;
 
 /** Everything that was recorded, from its start to its end, to be turned back along. */
 final class TimeSlider extends Slider {
@@ -19,7 +19,7 @@ final class TimeSlider extends Slider {
         this.texts = texts;
         setId("time-slider");
         getStyleClass().add("time-slider");
-        setTooltip(new Tooltip(texts.word("slider.tip")));
+        Tip.put(this, texts.word("slider.tip"));
         setAccessibleText(texts.word("slider.spoken"));
         setBlockIncrement(ClockSteps.STEP_S);
         setMaxWidth(Double.MAX_VALUE);

@@ -22,7 +22,6 @@ import javafx.scene.control.Tab;
 import javafx.scene.control.TabPane;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
-import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
@@ -46,6 +45,7 @@ import org.sagwise.ui.kit.Dialogs;
 import org.sagwise.ui.kit.Exports;
 import org.sagwise.ui.kit.LatestTask;
 import org.sagwise.ui.kit.Subscriptions;
+import org.sagwise.ui.kit.Tip;
 import org.sagwise.ui.plot.PlotSaver;
 import org.sagwise.ui.settings.LooksModel;
 import org.sagwise.ui.text.Wording;
@@ -149,7 +149,7 @@ final class DrawerPane extends BorderPane {
         search.setAccessibleText(words.say("window.search"));
         ToggleButton ofClass = new ToggleButton(words.say("window.class"));
         ofClass.setId("drawer-class");
-        ofClass.setTooltip(new Tooltip(words.say("window.class.tip")));
+        Tip.put(ofClass, words.say("window.class.tip"));
         ofClass.setOnAction(event -> open(ofClass.isSelected() ? Whose.CLASS : Whose.OWN));
         subscriptions.watch(model.whoseProperty(), whose -> ofClass.setSelected(whose == Whose.CLASS));
         Button edit = button("edit", this::edit);
@@ -184,7 +184,7 @@ final class DrawerPane extends BorderPane {
     private Button button(String key, Runnable deed) {
         Button button = new Button(words.say("window." + key));
         button.setId("drawer-" + key);
-        button.setTooltip(new Tooltip(words.say("window." + key + ".tip")));
+        Tip.put(button, words.say("window." + key + ".tip"));
         button.setOnAction(event -> deed.run());
         return button;
     }

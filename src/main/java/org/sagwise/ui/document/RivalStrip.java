@@ -6,10 +6,10 @@ import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import org.sagwise.ui.kit.Subscriptions;
+import org.sagwise.ui.kit.Tip;
 import org.sagwise.ui.text.Wording;
 
 /** Tells that somebody else works on the file that lies on the bench, or has changed it. */
@@ -36,7 +36,7 @@ public final class RivalStrip extends HBox {
         reread.setText(wording.say("rival.reread"));
         reread.setId("rival-reread");
         reread.setMinWidth(USE_PREF_SIZE);
-        reread.setTooltip(new Tooltip(wording.say("rival.reread.tip")));
+        Tip.put(reread, wording.say("rival.reread.tip"));
         reread.setOnAction(event -> documents.reread());
         Button close = new Button(wording.say("rival.close"));
         close.setId("rival-close");

@@ -7,12 +7,12 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Control;
 import javafx.scene.control.Label;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.sagwise.part.key.KeySpec;
+import org.sagwise.ui.kit.Tip;
 import org.sagwise.ui.text.Wording;
 
 /** One value of a card: its name, its field, a way back to the model, and what is wrong with it. */
@@ -37,7 +37,7 @@ abstract class CardRow extends VBox {
         error.setId("error-" + spec.name());
         back.setId("back-" + spec.name());
         back.getStyleClass().add("card-back");
-        back.setTooltip(new Tooltip(wording.say("card.back.tip")));
+        Tip.put(back, wording.say("card.back.tip"));
         back.setAccessibleText(wording.say("card.back.spoken", name()));
         back.setOnAction(event -> answer(change.clear(spec.name())));
     }

@@ -8,7 +8,6 @@ import javafx.scene.control.ContextMenu;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.TextField;
-import javafx.scene.control.Tooltip;
 import javafx.scene.input.ContextMenuEvent;
 import org.sagwise.part.key.EffectiveKeys;
 import org.sagwise.part.key.KeySpec;
@@ -16,6 +15,7 @@ import org.sagwise.quantity.KeyNumbers;
 import org.sagwise.quantity.Parsed;
 import org.sagwise.ui.desk.VaryWindow;
 import org.sagwise.ui.kit.LookUp;
+import org.sagwise.ui.kit.Tip;
 import org.sagwise.ui.text.Wording;
 
 /** A number with its unit; an empty field stands for what the model says. */
@@ -35,8 +35,9 @@ final class NumberRow extends CardRow {
         about.setWrapText(true);
         about.setId("about-" + spec.name());
         about.getStyleClass().add("quiet");
-        field.setTooltip(new Tooltip(
-                wording.say("card.number.tip", KeyNumbers.unit(spec.name())).strip()));
+        Tip.put(
+                field,
+                wording.say("card.number.tip", KeyNumbers.unit(spec.name())).strip());
         field.setOnAction(event -> commit());
         field.focusedProperty().subscribe((before, now) -> {
             if (!now) {

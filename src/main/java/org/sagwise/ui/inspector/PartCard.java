@@ -10,7 +10,6 @@ import java.util.stream.Collectors;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import org.sagwise.part.Catalogue;
@@ -25,6 +24,7 @@ import org.sagwise.text.Glossary;
 import org.sagwise.ui.desk.VaryWindow;
 import org.sagwise.ui.desk.WindWindow;
 import org.sagwise.ui.kit.LookUp;
+import org.sagwise.ui.kit.Tip;
 import org.sagwise.ui.kit.WordLinks;
 import org.sagwise.ui.text.PartTexts;
 import org.sagwise.ui.text.Wording;
@@ -105,7 +105,7 @@ final class PartCard extends VBox {
         nodes.add(health);
         nodes.addAll(keys.values());
         reset.setText(wording.say("card.reset"));
-        reset.setTooltip(new Tooltip(wording.say("card.reset.tip")));
+        Tip.put(reset, wording.say("card.reset.tip"));
         reset.setId("card-reset");
         reset.setOnAction(event -> reset());
         nodes.add(reset);
@@ -126,7 +126,7 @@ final class PartCard extends VBox {
         Button link = new Button(wording.say(key));
         link.setId(buttonId);
         link.getStyleClass().add("link-button");
-        link.setTooltip(new Tooltip(wording.say(key + ".tip")));
+        Tip.put(link, wording.say(key + ".tip"));
         link.setOnAction(event -> fireEvent(new LookUp(wanted)));
         return link;
     }

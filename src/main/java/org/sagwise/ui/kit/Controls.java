@@ -13,7 +13,6 @@ import javafx.scene.control.Menu;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.RadioMenuItem;
 import javafx.scene.control.SeparatorMenuItem;
-import javafx.scene.control.Tooltip;
 import org.sagwise.ui.text.Wording;
 
 /** Makes menu items and buttons of commands, all of the same words, keys and tooltips. */
@@ -127,7 +126,7 @@ public final class Controls {
 
     /** Gives a control the tooltip of a command, with its keys. */
     public void explain(Control control, Command command) {
-        control.setTooltip(new Tooltip(tip(command)));
+        Tip.put(control, tip(command));
     }
 
     private String tip(Command command) {

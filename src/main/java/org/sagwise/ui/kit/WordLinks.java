@@ -3,15 +3,12 @@ package org.sagwise.ui.kit;
 import java.util.List;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.FlowPane;
 import org.sagwise.text.Glossary;
 import org.sagwise.ui.text.Wording;
 
 /** Under a text: the words in it that the glossary explains, each a way there. */
 public final class WordLinks extends FlowPane {
-
-    private static final double TIP_WIDTH = 320;
 
     /**
      * @param entries the words; with none nothing is shown
@@ -31,11 +28,7 @@ public final class WordLinks extends FlowPane {
         link.setId("word-" + entry.id());
         link.getStyleClass().add("link-button");
         link.setMinWidth(USE_PREF_SIZE);
-        link.setAccessibleHelp(entry.text());
-        Tooltip meaning = new Tooltip(entry.text());
-        meaning.setWrapText(true);
-        meaning.setMaxWidth(TIP_WIDTH);
-        link.setTooltip(meaning);
+        Tip.put(link, entry.text());
         link.setOnAction(event -> fireEvent(new LookUp(entry.id())));
         return link;
     }

@@ -1,10 +1,10 @@
 package org.sagwise.ui.lesson;
 
 import javafx.scene.control.Label;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.VBox;
 import org.sagwise.lesson.Lesson;
 import org.sagwise.ui.kit.ContentButton;
+import org.sagwise.ui.kit.Tip;
 import org.sagwise.ui.text.Wording;
 
 /** A lesson to begin, and how it stands with it. */
@@ -32,7 +32,7 @@ public final class LessonButton extends ContentButton {
         boolean done = standing.state() == LessonStatus.State.DONE;
         LessonButton button =
                 new LessonButton(lesson.id(), title, how(lesson, standing, wording), done ? "done" : "quiet", wording);
-        button.setTooltip(new Tooltip(wording.say("lessons.tip", title)));
+        Tip.put(button, wording.say("lessons.tip", title));
         button.setOnAction(event -> room.start(lesson));
         return button;
     }

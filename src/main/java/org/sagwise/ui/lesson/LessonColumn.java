@@ -8,7 +8,6 @@ import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
@@ -24,6 +23,7 @@ import org.sagwise.ui.kit.ColumnScroll;
 import org.sagwise.ui.kit.Commands;
 import org.sagwise.ui.kit.Controls;
 import org.sagwise.ui.kit.Subscriptions;
+import org.sagwise.ui.kit.Tip;
 import org.sagwise.ui.text.Wording;
 
 /** The column of a running lesson: one step at a time, and the way through. */
@@ -248,7 +248,7 @@ public final class LessonColumn extends BorderPane {
         following.setManaged(after.isPresent());
         after.ifPresent(lesson -> {
             String name = lesson.title().in(wording.locale());
-            following.setTooltip(new Tooltip(wording.say("lesson.following.tip", name)));
+            Tip.put(following, wording.say("lesson.following.tip", name));
             following.setOnAction(event -> room.start(lesson));
         });
     }

@@ -11,7 +11,6 @@ import java.util.function.Supplier;
 import javafx.scene.control.ContextMenu;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
-import javafx.scene.control.Tooltip;
 import org.sagwise.picture.look.Theme;
 import org.sagwise.report.PlotCsv;
 import org.sagwise.report.picture.PictureFormat;
@@ -19,6 +18,7 @@ import org.sagwise.report.picture.PictureSize;
 import org.sagwise.report.picture.PlotPicture;
 import org.sagwise.ui.kit.CopyBoard;
 import org.sagwise.ui.kit.Exports;
+import org.sagwise.ui.kit.Tip;
 import org.sagwise.ui.text.Wording;
 
 /** Saves what a plot shows, as a picture or as a table. */
@@ -50,7 +50,7 @@ public final class PlotSaver {
     /** A button that does the same as the menu of the plot. */
     public MenuButton button() {
         MenuButton button = new MenuButton(wording.say("plot.save"));
-        button.setTooltip(new Tooltip(wording.say("plot.save.tip")));
+        Tip.put(button, wording.say("plot.save.tip"));
         button.getItems().setAll(items());
         button.setId("plot-save");
         return button;

@@ -14,7 +14,6 @@ import javafx.scene.control.Menu;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.ScrollPane;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -31,6 +30,7 @@ import org.sagwise.ui.kit.ChoiceDialog;
 import org.sagwise.ui.kit.CopyBoard;
 import org.sagwise.ui.kit.LatestTask;
 import org.sagwise.ui.kit.Subscriptions;
+import org.sagwise.ui.kit.Tip;
 import org.sagwise.ui.settings.LooksModel;
 import org.sagwise.ui.start.Example;
 import org.sagwise.ui.text.Wording;
@@ -92,7 +92,7 @@ public final class ComparePane extends BorderPane {
         MenuButton with = new MenuButton(wording.say("compare.with"));
         with.setId("compare-with");
         with.getStyleClass().add("compare-with");
-        with.setTooltip(new Tooltip(wording.say("compare.with.tip")));
+        Tip.put(with, wording.say("compare.with.tip"));
         Menu examples = new Menu(wording.say("compare.with.examples"));
         for (Example example : models.examples()) {
             Scenario scenario = example.scenario(wording.locale());

@@ -9,7 +9,6 @@ import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextArea;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
@@ -22,6 +21,7 @@ import org.sagwise.ui.kit.ChoiceDialog;
 import org.sagwise.ui.kit.CopyBoard;
 import org.sagwise.ui.kit.Exports;
 import org.sagwise.ui.kit.LatestTask;
+import org.sagwise.ui.kit.Tip;
 import org.sagwise.ui.text.Wording;
 
 /** The post that explains the bench: in which format, how it reads, and off with it. */
@@ -64,7 +64,7 @@ final class PostPane extends BorderPane {
                 each -> wording.say("post.format." + each.word()));
         ascii = new CheckBox(wording.say("post.ascii"));
         ascii.setId("post-ascii");
-        ascii.setTooltip(new Tooltip(wording.say("post.ascii.tip")));
+        Tip.put(ascii, wording.say("post.ascii.tip"));
         HBox head = new HBox(format, moments, ascii);
         head.setAlignment(Pos.BOTTOM_LEFT);
         head.getStyleClass().add("window-row");

@@ -7,7 +7,6 @@ import java.io.UncheckedIOException;
 import java.util.Optional;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.Tooltip;
 import javafx.scene.image.Image;
 import javafx.scene.image.ImageView;
 import javafx.scene.input.Clipboard;
@@ -20,6 +19,7 @@ import org.sagwise.report.picture.QrPicture;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.kit.Exports;
 import org.sagwise.ui.kit.LatestTask;
+import org.sagwise.ui.kit.Tip;
 import org.sagwise.ui.text.Wording;
 
 /** The share text as a QR code, for a telephone or a sheet of paper; or why there is none. */
@@ -64,7 +64,7 @@ final class QrPane extends VBox {
     private Button button(String word, Runnable action) {
         Button button = new Button(wording.say("qr." + word));
         button.setId("qr-" + word);
-        button.setTooltip(new Tooltip(wording.say("qr." + word + ".tip")));
+        Tip.put(button, wording.say("qr." + word + ".tip"));
         button.setOnAction(event -> action.run());
         return button;
     }

@@ -8,7 +8,6 @@ import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuBar;
 import javafx.scene.control.ToggleButton;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import org.sagwise.ui.analysis.ReadingsButton;
@@ -17,6 +16,7 @@ import org.sagwise.ui.document.BenchModel;
 import org.sagwise.ui.document.Documents;
 import org.sagwise.ui.kit.Crowding;
 import org.sagwise.ui.kit.Subscriptions;
+import org.sagwise.ui.kit.Tip;
 import org.sagwise.ui.settings.LooksModel;
 import org.sagwise.ui.text.Wording;
 
@@ -88,11 +88,11 @@ final class Header extends HBox {
         Optional<Path> path = documents.fileProperty().get();
         boolean saved = bench.history().isSaved() || documents.lentProperty().getValue();
         title.setText(titleOf(bench, wording));
-        title.setTooltip(new Tooltip(title.getText()));
+        Tip.put(title, title.getText());
         String name = path.map(p -> p.getFileName().toString()).orElse("");
         file.setText(saved ? name : wording.say("header.unsaved", name).strip());
         file.setManaged(!file.getText().isEmpty());
-        file.setTooltip(path.map(p -> new Tooltip(p.toString())).orElse(null));
+        Tip.put(file, path.map(Path::toString).orElse(""));
     }
 
     /** The title of the document, or what to call one without. */

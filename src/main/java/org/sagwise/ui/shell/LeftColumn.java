@@ -12,9 +12,9 @@ import javafx.scene.Group;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ToggleButton;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.VBox;
+import org.sagwise.ui.kit.Tip;
 import org.sagwise.ui.text.Wording;
 
 /** The column at the left of the bench: one of several pages, called up by tabs on the window's edge. */
@@ -56,7 +56,7 @@ final class LeftColumn extends BorderPane {
         close.setId("left-close");
         close.getStyleClass().add("left-close");
         close.setAccessibleText(wording.say("left.close"));
-        close.setTooltip(new Tooltip(wording.say("left.close")));
+        Tip.put(close, wording.say("left.close"));
         close.setOnAction(event -> leave.run());
         setId("left");
         getStyleClass().add("left-column");
@@ -81,7 +81,7 @@ final class LeftColumn extends BorderPane {
         String word = added.name().toLowerCase(Locale.ROOT);
         ToggleButton tab = new ToggleButton(wording.say("left." + word));
         tab.setId("tab-" + word);
-        tab.setTooltip(new Tooltip(wording.say("left." + word + ".tip")));
+        Tip.put(tab, wording.say("left." + word + ".tip"));
         tab.setRotate(UPWARDS);
         tab.setMinWidth(USE_PREF_SIZE);
         tab.setOnAction(event -> {

@@ -1,12 +1,12 @@
 package org.sagwise.ui.start;
 
 import javafx.scene.control.Label;
-import javafx.scene.control.Tooltip;
 import javafx.scene.image.ImageView;
 import javafx.scene.layout.VBox;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.document.Documents;
 import org.sagwise.ui.kit.ContentButton;
+import org.sagwise.ui.kit.Tip;
 import org.sagwise.ui.text.Wording;
 
 /** An example as a picture with its title; pressing it puts the example on the bench. */
@@ -21,7 +21,7 @@ final class ExampleButton extends ContentButton {
         setId("example-" + example.name());
         getStyleClass().add("example");
         setAccessibleText(wording.say("examples.spoken", title));
-        setTooltip(new Tooltip(wording.say("examples.tip", title)));
+        Tip.put(this, wording.say("examples.tip", title));
         ImageView picture = new ImageView();
         picture.setFitWidth(Thumbnails.WIDTH);
         picture.setFitHeight(Thumbnails.HEIGHT);

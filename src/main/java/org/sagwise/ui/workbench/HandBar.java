@@ -8,13 +8,13 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import org.sagwise.scenario.edit.JointChoice;
 import org.sagwise.ui.kit.Commands;
 import org.sagwise.ui.kit.Controls;
 import org.sagwise.ui.kit.Subscriptions;
+import org.sagwise.ui.kit.Tip;
 import org.sagwise.ui.text.Wording;
 
 /** What hands reach for at the foot of the bench: the kind of joint that they pull, and the probes. */
@@ -73,7 +73,7 @@ public final class HandBar extends HBox {
         button.setUserData(choice);
         button.setToggleGroup(joints);
         button.setMinWidth(USE_PREF_SIZE);
-        button.setTooltip(new Tooltip(wording.say("hand.join." + word + ".tip")));
+        Tip.put(button, wording.say("hand.join." + word + ".tip"));
         button.setOnAction(event -> {
             work.hands().setJoint(choice);
             work.ground().takeFocus();

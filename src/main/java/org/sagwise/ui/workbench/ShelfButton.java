@@ -4,13 +4,13 @@ import java.util.Arrays;
 import java.util.Locale;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
-import javafx.scene.control.Tooltip;
 import javafx.scene.image.ImageView;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import org.sagwise.picture.geometry.Point;
 import org.sagwise.scenario.edit.ShelfItem;
 import org.sagwise.ui.kit.ContentButton;
+import org.sagwise.ui.kit.Tip;
 import org.sagwise.ui.text.Wording;
 
 /**
@@ -33,7 +33,7 @@ final class ShelfButton extends ContentButton {
         setId("shelf-" + good.name());
         getStyleClass().add("shelf-item");
         setAccessibleText(wording.say("shelf.item.spoken", title, about));
-        setTooltip(new Tooltip(wording.say("shelf.item.tip", title, about)));
+        Tip.put(this, wording.say("shelf.item.tip", title, about));
         ImageView picture = new ImageView();
         picture.setFitWidth(ShelfPictures.WIDTH);
         picture.setFitHeight(ShelfPictures.HEIGHT);

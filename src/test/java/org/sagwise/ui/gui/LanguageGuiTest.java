@@ -15,7 +15,6 @@ import javafx.application.Application;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.Button;
-import javafx.scene.control.Control;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.Menu;
 import javafx.scene.control.MenuBar;
@@ -26,6 +25,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.sagwise.language.MadeUpLanguage;
 import org.sagwise.ui.SagwiseApp;
+import org.sagwise.ui.kit.Tip;
 
 /** The window takes a third language by its texts alone, and shows no words of its own. */
 class LanguageGuiTest extends GuiTest {
@@ -102,9 +102,7 @@ class LanguageGuiTest extends GuiTest {
         } else if (node instanceof MenuBar bar) {
             bar.getMenus().forEach(menu -> collect(menu, shown));
         }
-        if (node instanceof Control control && control.getTooltip() != null) {
-            add(control.getTooltip().getText(), shown);
-        }
+        Tip.of(node).ifPresent(words -> add(words, shown));
         if (node instanceof Parent parent) {
             List.copyOf(parent.getChildrenUnmodifiable()).forEach(child -> collect(child, shown, flowing));
         }

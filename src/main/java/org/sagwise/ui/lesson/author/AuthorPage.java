@@ -2,12 +2,12 @@ package org.sagwise.ui.lesson.author;
 
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.VBox;
 import org.sagwise.scenario.Finding;
 import org.sagwise.ui.kit.ColumnScroll;
 import org.sagwise.ui.kit.ContentButton;
 import org.sagwise.ui.kit.Subscriptions;
+import org.sagwise.ui.kit.Tip;
 import org.sagwise.ui.text.Wording;
 
 /** Everything that is to be mended in the lessons of one's own; pressing one goes to its step. */
@@ -50,7 +50,7 @@ public final class AuthorPage extends ColumnScroll {
             list.getChildren().add(label(wording.say(key, count), "lesson-trouble"));
         }
         Button edit = new Button(wording.say("author.edit"));
-        edit.setTooltip(new Tooltip(wording.say("author.edit.tip")));
+        Tip.put(edit, wording.say("author.edit.tip"));
         edit.setOnAction(event -> desk.edit(own));
         list.getChildren().add(edit);
         for (Finding fault : own.checked().faults()) {
@@ -69,7 +69,7 @@ public final class AuthorPage extends ColumnScroll {
                 desk.edit(own);
             }
         });
-        button.setTooltip(new Tooltip(wording.say(leads ? "author.go.tip" : "author.edit.tip")));
+        Tip.put(button, wording.say(leads ? "author.go.tip" : "author.edit.tip"));
         return button;
     }
 

@@ -6,12 +6,12 @@ import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import org.sagwise.lesson.LessonPlayer;
 import org.sagwise.scenario.Finding;
 import org.sagwise.ui.kit.Subscriptions;
+import org.sagwise.ui.kit.Tip;
 import org.sagwise.ui.lesson.LessonSession;
 import org.sagwise.ui.text.Wording;
 
@@ -49,10 +49,10 @@ public final class AuthorStrip extends VBox {
         scroll.getStyleClass().addAll("plain-scroll", "author-scroll");
         Button edit = new Button(wording.say("author.edit"));
         edit.setId("author-edit");
-        edit.setTooltip(new Tooltip(wording.say("author.edit.tip")));
+        Tip.put(edit, wording.say("author.edit.tip"));
         edit.setOnAction(event -> desk.running().ifPresent(desk::edit));
         all.setId("author-all");
-        all.setTooltip(new Tooltip(wording.say("author.all.tip")));
+        Tip.put(all, wording.say("author.all.tip"));
         all.setOnAction(event -> showAll.run());
         FlowPane buttons = new FlowPane(edit, all);
         buttons.setAlignment(Pos.CENTER_LEFT);

@@ -5,12 +5,12 @@ import java.util.Optional;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import org.sagwise.ui.kit.Commands;
 import org.sagwise.ui.kit.Controls;
 import org.sagwise.ui.kit.Subscriptions;
+import org.sagwise.ui.kit.Tip;
 import org.sagwise.ui.lesson.LessonButton;
 import org.sagwise.ui.lesson.LessonSession;
 import org.sagwise.ui.lesson.ProgressBook;
@@ -59,7 +59,7 @@ public final class OwnShelf extends VBox {
         if (folder.isPresent()) {
             Label heading = new Label(wording.say("author.folder", folder.get().getFileName()));
             heading.getStyleClass().add("section-title");
-            heading.setTooltip(new Tooltip(folder.get().toString()));
+            Tip.put(heading, folder.get().toString());
             getChildren().add(heading);
             desk.lessonsProperty().get().forEach(it -> getChildren().add(button(it)));
             getChildren()

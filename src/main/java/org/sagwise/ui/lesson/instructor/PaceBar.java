@@ -8,13 +8,13 @@ import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.util.Duration;
 import org.sagwise.lesson.LessonPlayer;
 import org.sagwise.ui.kit.Subscriptions;
+import org.sagwise.ui.kit.Tip;
 import org.sagwise.ui.lesson.LessonPace;
 import org.sagwise.ui.lesson.LessonSession;
 import org.sagwise.ui.text.Wording;
@@ -42,7 +42,7 @@ final class PaceBar extends VBox {
         Button anew = new Button(wording.say("instructor.pace.anew"));
         anew.setId("instructor-pace-anew");
         anew.setMinWidth(USE_PREF_SIZE);
-        anew.setTooltip(new Tooltip(wording.say("instructor.pace.anew.tip")));
+        Tip.put(anew, wording.say("instructor.pace.anew.tip"));
         anew.setOnAction(event -> {
             pace.restart();
             show();

@@ -6,12 +6,12 @@ import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.VBox;
 import org.sagwise.lesson.Lesson;
 import org.sagwise.lesson.LessonPlayer;
 import org.sagwise.lesson.Pacing;
 import org.sagwise.lesson.Step;
+import org.sagwise.ui.kit.Tip;
 import org.sagwise.ui.lesson.LessonSession;
 import org.sagwise.ui.text.Wording;
 
@@ -23,9 +23,8 @@ final class RunningOrder extends VBox {
     private static final PseudoClass PRESENT = PseudoClass.getPseudoClass("present");
 
     /** Widest note about a step, in pixels. */
-    private static final double WORDS_WIDTH = 420;
-
     private final LessonSession room;
+
     private final Wording wording;
 
     RunningOrder(LessonSession room, Wording wording) {
@@ -101,19 +100,15 @@ final class RunningOrder extends VBox {
             Button button = button(wording.say(key, i + 1, kind), i == now.at());
             button.setId("instructor-step-" + (i + 1));
             button.getStyleClass().add("instructor-step");
-            button.setTooltip(words(now, steps.get(i)));
+            Step step = steps.get(i);
+            Tip.put(button, () -> words(now, step));
             button.setOnAction(event -> room.jump(place));
         }
     }
 
     /** What the step says; readings are asked for only when somebody wants to know. */
-    private static Tooltip words(LessonPlayer now, Step step) {
-        Tooltip words = new Tooltip();
-        words.setWrapText(true);
-        words.setMaxWidth(WORDS_WIDTH);
-        words.setOnShowing(event ->
-                words.setText(now.say(step.head().text()).replace("*", "").strip()));
-        return words;
+    private static String words(LessonPlayer now, Step step) {
+        return now.say(step.head().text()).replace("*", "").strip();
     }
 
     private Button button(String words, boolean present) {
