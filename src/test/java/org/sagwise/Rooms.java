@@ -16,6 +16,7 @@ final class Rooms {
 
     /** The rooms that hold the model alone: no screen, no file, no clock, no chance. */
     static final List<String> PURE = List.of(
+            "errand",
             "text",
             "quantity",
             "part",
@@ -38,7 +39,8 @@ final class Rooms {
         MAY_USE.put("part", List.of("quantity"));
         MAY_USE.put("scenario", List.of("part"));
         MAY_USE.put("words", List.of("scenario"));
-        MAY_USE.put("network", List.of());
+        MAY_USE.put("errand", List.of());
+        MAY_USE.put("network", List.of("errand"));
         MAY_USE.put("circuit", List.of("scenario", "network"));
         MAY_USE.put("reading", List.of("circuit"));
         MAY_USE.put("run", List.of("reading"));

@@ -8,6 +8,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import org.sagwise.errand.Errand;
 
 /**
  * How long a verb may compute. It is counted in processor time, so that a busy machine gets the same
@@ -15,8 +16,7 @@ import java.util.concurrent.TimeoutException;
  */
 final class Patience {
 
-    /** A hundred times what the largest bench of the demos takes, whatever the verb. */
-    static final Duration USUAL = Duration.ofMinutes(2);
+    static final Duration USUAL = Duration.ofNanos(Errand.USUAL_NS);
 
     private static final long LOOK_EVERY_MS = 100;
 

@@ -2,6 +2,7 @@ package org.sagwise.network;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.sagwise.errand.Errand;
 
 /** Solves networks. */
 public final class NetworkSolver {
@@ -13,6 +14,7 @@ public final class NetworkSolver {
      * description for method and accuracy.
      */
     public static OperatingPoint solve(Network network) {
+        Errand.heed();
         DeviceSettling.Settled settled = DeviceSettling.settle(network);
         LinearCircuit circuit = LinearCircuit.of(network, settled.stance());
         Flow flow = circuit.solve();

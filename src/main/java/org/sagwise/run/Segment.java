@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Set;
+import org.sagwise.errand.Errand;
 import org.sagwise.run.RunEvent.Kind;
 import org.sagwise.scenario.Press;
 
@@ -66,6 +67,7 @@ final class Segment {
         }
         double endS = timeS + seconds;
         while (timeS < endS && !isOver() && !stepper.isSpent()) {
+            Errand.heed();
             step(endS);
         }
         boolean told = !passed.isEmpty() && passed.get(passed.size() - 1).isAt(timeS, x, now);

@@ -54,6 +54,7 @@ import org.sagwise.ui.settings.AnswerOrder;
 import org.sagwise.ui.settings.ConfigFolder;
 import org.sagwise.ui.settings.DiskSettings;
 import org.sagwise.ui.settings.LooksModel;
+import org.sagwise.ui.settings.LooksWatch;
 import org.sagwise.ui.settings.PreferencesModel;
 import org.sagwise.ui.settings.SystemLooks;
 import org.sagwise.ui.settings.SystemShell;
@@ -85,9 +86,9 @@ public class SagwiseApp extends Application {
     /** Time after which the system is asked again whether it has become dark, s. */
     private static final long LOOK_AGAIN_S = 60;
 
-    private final CompletableFuture<SystemLooks> systemLooks =
-            CompletableFuture.supplyAsync(() -> SystemLooks.of(System.getProperty("os.name"), SystemShell::ask));
+    private final CompletableFuture<SystemLooks> systemLooks = CompletableFuture.supplyAsync(SagwiseApp::systemNow);
     private final ExecutorService behindTheScenes = Executors.newSingleThreadExecutor(SagwiseApp::quietThread);
+    private final ExecutorService foresight = Executors.newSingleThreadExecutor(SagwiseApp::quietThread);
     private final ExecutorService onRequest = Executors.newSingleThreadExecutor(SagwiseApp::quietThread);
     private final ExecutorService time = Executors.newSingleThreadExecutor(SagwiseApp::timeThread);
     private final ScheduledExecutorService writing =
@@ -127,9 +128,20 @@ public class SagwiseApp extends Application {
         List<Example> examples = ExampleBenches.all(reader);
         PreferencesModel preferences = new PreferencesModel(new DiskSettings(ConfigFolder.here()));
         LooksModel looks = new LooksModel(preferences);
-        systemLooks.thenAccept(found -> Platform.runLater(() -> looks.follow(found)));
-        stageWatch = stage.focusedProperty().subscribe((before, here) -> lookAgain(here, looks));
-        writing.scheduleWithFixedDelay(() -> lookAgain(true, looks), LOOK_AGAIN_S, LOOK_AGAIN_S, TimeUnit.SECONDS);
+        Consumer<SystemLooks> follow = found -> Platform.runLater(() -> looks.follow(found));
+        systemLooks.thenAccept(follow);
+        LooksWatch watch = new LooksWatch(SagwiseApp::systemNow, writing, follow, System::nanoTime);
+        Runnable look = () -> {
+            if (!writing.isShutdown()) {
+                watch.look();
+            }
+        };
+        stageWatch = stage.focusedProperty().subscribe(here -> {
+            if (here) {
+                look.run();
+            }
+        });
+        writing.scheduleWithFixedDelay(() -> Platform.runLater(look), LOOK_AGAIN_S, LOOK_AGAIN_S, TimeUnit.SECONDS);
         Supplier<Locale> locale = askedOrChosen(askedTag, preferences);
         Function<Scenario, Assessment> assess = scenario -> Assessment.of(scenario, catalogue);
         BenchModel bench =
@@ -174,7 +186,7 @@ public class SagwiseApp extends Application {
                         bench,
                         new Workbench(bench, new ScenarioRules(catalogue), locale),
                         assess,
-                        new CureModel(bench, assess, onRequest)),
+                        new CureModel(bench, assess, foresight)),
                 new Models.Time(clock, companion),
                 new Models.Files(documents, opening, pages()),
                 new Models.Offers(
@@ -198,14 +210,8 @@ public class SagwiseApp extends Application {
         return LivePages.NONE;
     }
 
-    /** Whoever comes back from the system's settings finds the window as they were set; dusk comes by itself. */
-    private void lookAgain(boolean here, LooksModel looks) {
-        if (here && systemLooks.isDone() && !writing.isShutdown()) {
-            writing.execute(() -> {
-                SystemLooks found = SystemLooks.of(System.getProperty("os.name"), SystemShell::ask);
-                Platform.runLater(() -> looks.follow(found));
-            });
-        }
+    private static SystemLooks systemNow() {
+        return SystemLooks.of(System.getProperty("os.name"), SystemShell::ask);
     }
 
     /** Builds a line of words, once the window is there. */
@@ -238,6 +244,7 @@ public class SagwiseApp extends Application {
         }
         stageWatch.unsubscribe();
         behindTheScenes.shutdownNow();
+        foresight.shutdownNow();
         onRequest.shutdownNow();
         time.shutdownNow();
         writing.shutdownNow();

@@ -1,6 +1,7 @@
 package org.sagwise.picture.bench;
 
 import java.util.Map;
+import org.sagwise.errand.Errand;
 import org.sagwise.part.PartKind;
 import org.sagwise.picture.geometry.GridBox;
 import org.sagwise.picture.geometry.Round;
@@ -85,6 +86,7 @@ public final class StillPainter {
         new ConductorPainter(pen, scene, scale).paint();
         EmphasisPainter.rings(pen, scene);
         for (PartBox box : scene.layout().parts()) {
+            Errand.heed();
             PAINTERS.get(box.part().kind()).paint(pen, scene, box);
         }
     }

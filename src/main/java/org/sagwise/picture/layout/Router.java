@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.sagwise.errand.Errand;
 import org.sagwise.picture.geometry.GridBox;
 import org.sagwise.picture.geometry.GridPoint;
 import org.sagwise.scenario.Joint;
@@ -91,6 +92,7 @@ final class Router implements Routing {
     }
 
     private void wire(int index) {
+        Errand.heed();
         TerminalPoint from = points.get(links.get(index).from());
         TerminalPoint to = points.get(links.get(index).to());
         int owner = groups.ownerOf(index);
@@ -122,6 +124,7 @@ final class Router implements Routing {
         if (inside.isEmpty()) {
             return;
         }
+        Errand.heed();
         Map<TerminalRef, TerminalPoint> terminals = new LinkedHashMap<>();
         for (int index : inside) {
             Link link = links.get(index);

@@ -3,6 +3,7 @@ package org.sagwise.plan.pairing;
 import java.util.Comparator;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
+import org.sagwise.errand.Errand;
 
 /**
  * Sets of three and more at little cost: many beginnings, each improved by swapping two cells for as
@@ -65,6 +66,7 @@ final class SetSearch {
         while (better && looks < MOST_LOOKS) {
             better = false;
             for (int i = 0; i < inSets; i++) {
+                Errand.heed();
                 for (int j = (i / cost.size() + 1) * cost.size(); j < order.length; j++) {
                     looks++;
                     double before = both(order, i, j, inSets, cost);

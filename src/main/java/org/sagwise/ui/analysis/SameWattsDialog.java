@@ -3,7 +3,8 @@ package org.sagwise.ui.analysis;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.Executor;
+import java.util.stream.Stream;
 import javafx.application.Platform;
 import javafx.scene.control.ButtonType;
 import javafx.scene.control.Label;
@@ -24,6 +25,8 @@ import org.sagwise.scenario.edit.JointChoice;
 import org.sagwise.scenario.edit.SetPartKeys;
 import org.sagwise.scenario.edit.Together;
 import org.sagwise.ui.kit.Dialogs;
+import org.sagwise.ui.kit.LatestTask;
+import org.sagwise.ui.kit.WorkLine;
 import org.sagwise.ui.text.Wording;
 import org.sagwise.ui.workbench.EditCommands;
 import org.sagwise.ui.workbench.Workbench;
@@ -41,10 +44,14 @@ public final class SameWattsDialog {
     private final List<String> cells;
     private final GridPane table = new GridPane();
     private final Label trouble = new Label();
+    private final LatestTask task;
     private Optional<Together> change = Optional.empty();
-    private int asked;
 
-    private SameWattsDialog(Workbench work, Wording wording) {
+    /** Another layout, what the present one comes to, and which coil the other would need; neither without watts. */
+    private record Compared(ArrangeCells arrange, Optional<PackOutcome> before, Optional<SameWatts.Answer> answer) {}
+
+    private SameWattsDialog(Workbench work, Executor behindTheScenes, Wording wording) {
+        this.task = LatestTask.in(behindTheScenes);
         this.work = work;
         this.wording = wording;
         this.now = work.bench().scenario();
@@ -52,8 +59,11 @@ public final class SameWattsDialog {
         this.cells = EditCommands.cells(work);
     }
 
-    public static void show(Workbench work, Dialogs dialogs) {
-        new SameWattsDialog(work, dialogs.wording()).ask(dialogs);
+    /**
+     * @param behindTheScenes where it is worked out
+     */
+    public static void show(Workbench work, Executor behindTheScenes, Dialogs dialogs) {
+        new SameWattsDialog(work, behindTheScenes, dialogs.wording()).ask(dialogs);
     }
 
     private void ask(Dialogs dialogs) {
@@ -78,48 +88,56 @@ public final class SameWattsDialog {
         }
         group.selectToggle(group.getToggles().get(group.getToggles().size() - 1));
         compare(cells.size());
-        VBox content = new VBox(words, bar, table, trouble);
+        VBox content = new VBox(words, bar, table, trouble, new WorkLine("watts", task, trouble, wording));
         content.getStyleClass().add("dialog-words");
         ButtonType agree = dialogs.agree("watts.do");
         dialogs.ask("watts-dialog", wording.say("watts.title"), content, List.of(agree, dialogs.leave("dialog.cancel")))
                 .filter(agree::equals)
                 .flatMap(agreed -> change)
                 .ifPresent(work::perform);
+        task.callOff();
     }
 
     private void compare(int rows) {
-        answer(rows);
-        // There is no window yet when it is first asked.
-        Platform.runLater(() -> Optional.ofNullable(table.getScene())
-                .map(scene -> scene.lookup("#watts-dialog-ok_done"))
-                .ifPresent(button -> button.setDisable(change.isEmpty())));
-    }
-
-    private void answer(int rows) {
-        asked++;
         change = Optional.empty();
         table.getChildren().clear();
         trouble.setText("");
-        Optional<PackOutcome> before = PackOutcome.of(now, catalogue);
+        agreeable();
         ArrangeCells arrange = new ArrangeCells(cells, rows, JointChoice.CONTACT_MOHM);
-        if (before.isEmpty() || !(before.get().coilW() > 0)) {
+        task.ask(() -> compared(arrange), this::answer);
+    }
+
+    /** One can agree only to what was found, and sees all of it; there is no window yet when it is first asked. */
+    private void agreeable() {
+        Platform.runLater(() -> Optional.ofNullable(table.getScene()).ifPresent(scene -> {
+            scene.lookup("#watts-dialog-ok_done").setDisable(change.isEmpty());
+            scene.getWindow().sizeToScene();
+        }));
+    }
+
+    private Compared compared(ArrangeCells arrange) {
+        Optional<PackOutcome> before = PackOutcome.of(now, catalogue).filter(it -> it.coilW() > 0);
+        return new Compared(
+                arrange, before, before.map(it -> SameWatts.coilFor(arrange.apply(now), catalogue, it.coilW())));
+    }
+
+    private void answer(Compared compared) {
+        SameWatts.Answer answer = compared.answer().orElse(null);
+        if (answer == null) {
             trouble.setText(wording.say("watts.none"));
-            return;
-        }
-        SameWatts.Answer answer =
-                SameWatts.coilFor(arrange.apply(now), catalogue, before.get().coilW());
-        if (answer instanceof SameWatts.Answer.Found found) {
+        } else if (answer instanceof SameWatts.Answer.Found found) {
             String coil = now.partsOf(PartKind.COIL).stream()
                     .map(Part::id)
                     .findFirst()
                     .get();
-            change = Optional.of(new Together(List.of(arrange, SetPartKeys.set(coil, "ohm", found.ohm()))));
-            fill(before.get(), found.scenario());
+            change = Optional.of(new Together(List.of(compared.arrange(), SetPartKeys.set(coil, "ohm", found.ohm()))));
+            fill(compared.before().orElseThrow(), found.scenario());
         } else if (answer instanceof SameWatts.Answer.TooMuch most) {
             trouble.setText(wording.say("watts.too-much", wording.quantity(most.mostW(), Unit.WATT)));
         } else {
             trouble.setText(wording.say("watts.no-answer"));
         }
+        agreeable();
     }
 
     private void fill(PackOutcome before, Scenario other) {
@@ -137,19 +155,15 @@ public final class SameWattsDialog {
         Label lastsNow = number("…", "watts-lasts-now");
         Label lastsThen = number("…", "watts-lasts-then");
         table.addRow(6, new Label(wording.say("watts.lasts")), lastsNow, lastsThen);
-        lasts(now, lastsNow);
-        lasts(other, lastsThen);
-    }
-
-    /** A whole run-down takes its time; it comes when it is worked out. */
-    private void lasts(Scenario scenario, Label label) {
-        int question = asked;
-        CompletableFuture.supplyAsync(() -> PackOutcome.lastsS(scenario, catalogue))
-                .thenAccept(seconds -> Platform.runLater(() -> {
-                    if (question == asked) {
-                        label.setText(wording.quantity(seconds, Unit.SECOND));
-                    }
-                }));
+        // A whole run-down takes its time; it comes when it is worked out.
+        task.ask(
+                () -> Stream.of(now, other)
+                        .map(it -> PackOutcome.lastsS(it, catalogue))
+                        .toList(),
+                lasts -> {
+                    lastsNow.setText(wording.quantity(lasts.get(0), Unit.SECOND));
+                    lastsThen.setText(wording.quantity(lasts.get(1), Unit.SECOND));
+                });
     }
 
     private Label heading(String key) {

@@ -35,6 +35,7 @@ import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.kit.LatestTask;
 import org.sagwise.ui.kit.Subscriptions;
+import org.sagwise.ui.kit.WorkLine;
 import org.sagwise.ui.plot.PlotView;
 import org.sagwise.ui.settings.LooksModel;
 import org.sagwise.ui.text.Wording;
@@ -109,7 +110,16 @@ final class ChoicePane extends BorderPane {
         setBottom(foot());
         table.getSelectionModel().getSelectedItems().addListener((ListChangeListener<PackChoice>) change -> tell());
         busy(false);
+        task.stateProperty().subscribe(this::endInVain);
         tell();
+    }
+
+    /** Ended without an answer: it took too long, or too much memory. */
+    private void endInVain(LatestTask.State now) {
+        WorkLine.why(now, wording).ifPresent(why -> {
+            busy(false);
+            answer.setText(why);
+        });
     }
 
     private static Thread quiet(Runnable work) {

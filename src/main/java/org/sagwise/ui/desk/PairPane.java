@@ -31,6 +31,7 @@ import org.sagwise.text.Texts;
 import org.sagwise.ui.kit.ChoiceDialog;
 import org.sagwise.ui.kit.LatestTask;
 import org.sagwise.ui.kit.QuantityField;
+import org.sagwise.ui.kit.WorkLine;
 import org.sagwise.ui.text.Wording;
 
 /** Which cells of a drawer belong together: the wish to the left, the sets to the right. */
@@ -84,7 +85,7 @@ final class PairPane extends HBox {
         wish.getStyleClass().add("window-options");
         wish.setMinWidth(USE_PREF_SIZE);
         table();
-        VBox found = new VBox(how, sets, life, rest, advice);
+        VBox found = new VBox(how, new WorkLine("pair", task, how, wording), sets, life, rest, advice);
         found.getStyleClass().add("drawer-detail");
         HBox.setHgrow(found, Priority.ALWAYS);
         VBox.setVgrow(sets, Priority.ALWAYS);

@@ -2,9 +2,7 @@ package org.sagwise.ui.desk;
 
 import java.util.Optional;
 import java.util.concurrent.Executor;
-import java.util.concurrent.atomic.AtomicBoolean;
 import javafx.application.Platform;
-import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
 import javafx.scene.control.ScrollPane;
@@ -17,6 +15,7 @@ import org.sagwise.reading.Bench;
 import org.sagwise.reading.NamedReading;
 import org.sagwise.report.vary.VaryWords;
 import org.sagwise.ui.kit.LatestTask;
+import org.sagwise.ui.kit.WorkLine;
 import org.sagwise.ui.text.Wording;
 
 /** What a reading becomes where parts are not as printed, in plain words; worked out behind the scenes. */
@@ -29,8 +28,8 @@ final class SpreadPane extends ScrollPane {
     private final LatestTask task;
     private final VBox answer = new VBox();
     private final ProgressBar progress = new ProgressBar(0);
-    private final Button stop = new Button();
-    private AtomicBoolean goesOn = new AtomicBoolean();
+    private final Label told = label("", "quiet");
+    private final WorkLine line;
     private Optional<Object> asked = Optional.empty();
 
     /** What is asked of which bench. */
@@ -42,30 +41,17 @@ final class SpreadPane extends ScrollPane {
         setId("spread");
         setFitToWidth(true);
         getStyleClass().add("plain-scroll");
-        stop.setText(wording.say("vary.stop"));
-        stop.setId("spread-stop");
-        stop.setOnAction(event -> {
-            callOff();
-            answer.getChildren().setAll(label(wording.say("vary.stopped"), "quiet"), again());
-        });
+        line = new WorkLine("spread", task, told, wording);
+        progress.visibleProperty().bind(task.stateProperty().isEqualTo(LatestTask.State.WORKING));
+        progress.managedProperty().bind(progress.visibleProperty());
         progress.setId("spread-progress");
         progress.setAccessibleText(wording.say("vary.working"));
         answer.getStyleClass().addAll("column", "vary-answer");
         setContent(answer);
     }
 
-    private Button again() {
-        Button again = new Button(wording.say("vary.again"));
-        again.setId("spread-again");
-        again.setOnAction(event -> restart.run());
-        return again;
-    }
-
-    private Runnable restart = () -> {};
-
     /** Stops whatever is under way. */
     void callOff() {
-        goesOn.set(false);
         task.callOff();
         asked = Optional.empty();
     }
@@ -78,15 +64,13 @@ final class SpreadPane extends ScrollPane {
         }
         callOff();
         asked = Optional.of(question);
-        restart = () -> ask(bench, reading, words);
-        AtomicBoolean mine = new AtomicBoolean(true);
-        goesOn = mine;
         progress.setProgress(0);
-        answer.getChildren().setAll(label(wording.say("vary.working"), "quiet"), new HBox(12, progress, stop));
+        told.setText(wording.say("vary.working"));
+        answer.getChildren().setAll(told, new HBox(12, progress, line));
         task.ask(
                 () -> BuildSpread.of(bench.scenario(), bench.catalogue(), reading, BuildSpread.USUAL_SAMPLES, share -> {
                     Platform.runLater(() -> progress.setProgress(share));
-                    return mine.get();
+                    return true;
                 }),
                 found -> found.ifPresentOrElse(
                         spread -> show(spread, words),

@@ -3,7 +3,6 @@ package org.sagwise.ui.desk;
 import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.concurrent.Executor;
-import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.stream.Collectors;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
@@ -38,6 +37,7 @@ import org.sagwise.ui.document.BenchModel;
 import org.sagwise.ui.kit.Exports;
 import org.sagwise.ui.kit.LatestTask;
 import org.sagwise.ui.kit.Subscriptions;
+import org.sagwise.ui.kit.WorkLine;
 import org.sagwise.ui.plot.PlotSaver;
 import org.sagwise.ui.plot.PlotView;
 import org.sagwise.ui.settings.LooksModel;
@@ -68,7 +68,6 @@ final class VaryPane extends BorderPane {
     private final VBox told = new VBox();
     private final Tab curveTab = new Tab();
     private final Tab spreadTab = new Tab();
-    private AtomicBoolean goesOn = new AtomicBoolean();
     private VaryWords words;
     private String title = "";
     private Optional<History> dragged = Optional.empty();
@@ -112,7 +111,7 @@ final class VaryPane extends BorderPane {
 
     private TabPane tabs(Exports exports) {
         PlotSaver saver = new PlotSaver(plot, () -> title, readout::setText, exports, wording);
-        HBox foot = new HBox(readout, saver.button());
+        HBox foot = new HBox(readout, new WorkLine("vary", task, readout, wording), saver.button());
         HBox.setHgrow(readout, Priority.ALWAYS);
         foot.setAlignment(Pos.CENTER_LEFT);
         foot.getStyleClass().add("window-row");
@@ -137,7 +136,6 @@ final class VaryPane extends BorderPane {
     }
 
     private void callOff() {
-        goesOn.set(false);
         task.callOff();
         spread.callOff();
     }
@@ -186,17 +184,12 @@ final class VaryPane extends BorderPane {
     }
 
     private void draw(NamedReading reading, Variable variable, Range range) {
-        goesOn.set(false);
-        AtomicBoolean mine = new AtomicBoolean(true);
-        goesOn = mine;
         Scenario scenario = bench.scenario();
         Bench present = bench();
         Optional<Variable> second = form.second();
         boolean bands = form.wantsBands();
         VaryWords names = words;
-        task.ask(
-                () -> answer(scenario, present, reading, variable, range, second, bands, names, share -> mine.get()),
-                this::show);
+        task.ask(() -> answer(scenario, present, reading, variable, range, second, bands, names), this::show);
     }
 
     private static Answer answer(
@@ -207,8 +200,7 @@ final class VaryPane extends BorderPane {
             Range range,
             Optional<Variable> second,
             boolean bands,
-            VaryWords names,
-            Progress progress) {
+            VaryWords names) {
         Vary vary = new Vary(scenario, present.catalogue(), reading);
         VaryCharts charts = new VaryCharts(names);
         if (second.isPresent()) {
@@ -216,16 +208,18 @@ final class VaryPane extends BorderPane {
             Range up = other.usualRange(Bench.of(scenario, present.catalogue()));
             String title = names.word("field", names.name(reading), names.name(variable), names.name(other));
             return new Answer(
-                    title, charts.of(vary.over(variable, range, other, up, FIELD_POINTS, progress)), Optional.empty());
+                    title,
+                    charts.of(vary.over(variable, range, other, up, FIELD_POINTS, Progress.NONE)),
+                    Optional.empty());
         }
-        VariedCurve curve = vary.over(variable, range, POINTS, progress);
+        VariedCurve curve = vary.over(variable, range, POINTS, Progress.NONE);
         double[] places = range.places(BAND_POINTS);
         Chart chart = bands
                 ? charts.banded(
                         curve,
                         places,
                         BuildSpread.along(
-                                scenario, present.catalogue(), reading, variable, places, BAND_BUILDS, progress))
+                                scenario, present.catalogue(), reading, variable, places, BAND_BUILDS, Progress.NONE))
                 : charts.of(curve);
         return new Answer(names.title(curve), chart, Optional.of(curve));
     }

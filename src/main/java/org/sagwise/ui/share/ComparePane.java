@@ -31,6 +31,7 @@ import org.sagwise.ui.kit.CopyBoard;
 import org.sagwise.ui.kit.LatestTask;
 import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.kit.Tip;
+import org.sagwise.ui.kit.WorkLine;
 import org.sagwise.ui.settings.LooksModel;
 import org.sagwise.ui.start.Example;
 import org.sagwise.ui.text.Wording;
@@ -140,10 +141,6 @@ public final class ComparePane extends BorderPane {
 
     private HBox foot() {
         state.setId("compare-state");
-        state.setWrapText(true);
-        state.getStyleClass().add("quiet");
-        state.setMaxWidth(Double.MAX_VALUE);
-        HBox.setHgrow(state, Priority.ALWAYS);
         copy.setText(wording.say("compare.copy"));
         copy.setId("compare-copy");
         copy.setOnAction(event -> sides.ifPresent(this::copy));
@@ -152,10 +149,7 @@ public final class ComparePane extends BorderPane {
         put.setOnAction(event ->
                 sides.flatMap(Sides::second).map(Assessment::scenario).ifPresent(models.documents()::openUnsaved));
         Stream.<Region>of(copy, put).forEach(each -> each.setMinWidth(USE_PREF_SIZE));
-        HBox foot = new HBox(state, copy, put);
-        foot.setAlignment(Pos.CENTER_LEFT);
-        foot.getStyleClass().add("window-row");
-        return foot;
+        return new WindowFoot(state, new WorkLine("compare", latest, state, wording), copy, put);
     }
 
     private void compareWith(Optional<Scenario> chosen) {

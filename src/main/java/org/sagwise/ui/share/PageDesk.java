@@ -4,10 +4,12 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Consumer;
+import javafx.util.Subscription;
 import org.sagwise.file.Saved;
 import org.sagwise.file.ScenarioFiles;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.kit.LatestTask;
+import org.sagwise.ui.kit.WorkLine;
 import org.sagwise.ui.text.Wording;
 
 /** Writes the live page of the bench where a person says, and remembers for which bench it did. */
@@ -17,6 +19,7 @@ final class PageDesk {
     private final LatestTask latest;
     private final Consumer<String> say;
     private Optional<Made> made = Optional.empty();
+    private Subscription inVain = Subscription.EMPTY;
 
     /** A page that was written. */
     private record Made(Scenario scenario, Path file) {}
@@ -34,6 +37,9 @@ final class PageDesk {
     /** Writes the page behind the scenes, and says in passing what has become of it. */
     void write(Path file, Scenario scenario, Wording wording) {
         say.accept(wording.say("page.writing"));
+        inVain.unsubscribe();
+        inVain = latest.stateProperty()
+                .subscribe(now -> WorkLine.why(now, wording).ifPresent(say));
         latest.ask(
                 () -> pages.write(scenario, wording.locale())
                         .map(page -> ScenarioFiles.save(file, page.getBytes(StandardCharsets.UTF_8))),

@@ -27,6 +27,7 @@ import org.sagwise.ui.kit.ChoiceDialog;
 import org.sagwise.ui.kit.Exports;
 import org.sagwise.ui.kit.LatestTask;
 import org.sagwise.ui.kit.Subscriptions;
+import org.sagwise.ui.kit.WorkLine;
 import org.sagwise.ui.text.Wording;
 
 /** A picture of the bench to export: how it is drawn, what it looks like, and off with it. */
@@ -122,7 +123,7 @@ final class PicturePane extends BorderPane {
         save.setDefaultButton(true);
         save.setOnAction(event -> save());
         state.setId("picture-state");
-        return new WindowFoot(state, copy, save);
+        return new WindowFoot(state, new WorkLine("picture", latest, state, wording), copy, save);
     }
 
     private void paint() {

@@ -22,6 +22,7 @@ import org.sagwise.ui.kit.CopyBoard;
 import org.sagwise.ui.kit.Exports;
 import org.sagwise.ui.kit.LatestTask;
 import org.sagwise.ui.kit.Tip;
+import org.sagwise.ui.kit.WorkLine;
 import org.sagwise.ui.text.Wording;
 
 /** The post that explains the bench: in which format, how it reads, and off with it. */
@@ -84,7 +85,7 @@ final class PostPane extends BorderPane {
         setTop(new VBox(head));
         setCenter(preview);
         setRight(code);
-        setBottom(new WindowFoot(state, save, copy));
+        setBottom(new WindowFoot(state, new WorkLine("post", latest, state, wording), save, copy));
         format.chosenProperty().subscribe(chosen -> write());
         ascii.selectedProperty().subscribe((before, now) -> write());
         moments.chosenProperty().subscribe((before, now) -> write());

@@ -20,6 +20,7 @@ import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.kit.Exports;
 import org.sagwise.ui.kit.LatestTask;
 import org.sagwise.ui.kit.Tip;
+import org.sagwise.ui.kit.WorkLine;
 import org.sagwise.ui.text.Wording;
 
 /** The share text as a QR code, for a telephone or a sheet of paper; or why there is none. */
@@ -56,7 +57,7 @@ final class QrPane extends VBox {
         buttons.getStyleClass().add("option-row");
         buttons.setPrefWrapLength(SIDE);
         buttons.getChildren().setAll(button("copy", this::copy), button("save", this::save));
-        getChildren().setAll(title, picture, state, buttons);
+        getChildren().setAll(title, picture, state, new WorkLine("qr", latest, state, wording), buttons);
         show(false);
         latest.ask(this::made, this::show);
     }

@@ -24,6 +24,7 @@ import org.sagwise.scenario.Press;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.kit.LatestTask;
 import org.sagwise.ui.kit.Subscriptions;
+import org.sagwise.ui.kit.WorkLine;
 import org.sagwise.ui.settings.LooksModel;
 import org.sagwise.ui.text.Wording;
 import org.sagwise.words.Assumed;
@@ -83,7 +84,7 @@ final class WordsPane extends BorderPane {
         setCenter(preview);
         setRight(side());
         state.setId("words-state");
-        setBottom(new WindowFoot(state, put));
+        setBottom(new WindowFoot(state, new WorkLine("words", latest, state, wording), put));
         subscriptions.onChange(looks.property(), preview::repaint);
         line.textProperty().subscribe((before, now) -> read());
         read();

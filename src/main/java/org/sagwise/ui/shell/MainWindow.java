@@ -6,8 +6,6 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.application.Platform;
-import javafx.beans.binding.Bindings;
-import javafx.beans.binding.BooleanBinding;
 import javafx.scene.Scene;
 import javafx.scene.layout.Region;
 import javafx.stage.Stage;
@@ -270,16 +268,14 @@ public final class MainWindow {
     /** What can be done with the window itself. */
     private List<Command> own() {
         Workbench work = models.bench().work();
-        BooleanBinding fewCells = Bindings.createBooleanBinding(
-                () -> EditCommands.cells(work).size() < 2,
-                work.movesProperty(),
-                models.bench().model().historyProperty());
         return List.of(
                 Command.of("new", () -> frame().enter(StartPage.Door.BUILD)).by("Shortcut+N"),
                 Command.of("quit", this::close).by("Shortcut+Q"),
-                Command.of("same-watts", () -> SameWattsDialog.show(work, dialogs))
-                        .by("Shortcut+4")
-                        .unless(fewCells),
+                Command.of(
+                                "same-watts",
+                                EditCommands.onCells(
+                                        work, () -> SameWattsDialog.show(work, models.behindTheScenes(), dialogs)))
+                        .by("Shortcut+4"),
                 Command.of("find-part", () -> frame().findPart()).by("Shortcut+F"),
                 Command.of("title", () -> TitleDialog.show(models.bench().model(), dialogs))
                         .by("F2"),

@@ -46,8 +46,6 @@ public final class EditCommands {
         BooleanBinding nothingToMove = unless(
                 work, chosen -> !chosen.parts().isEmpty() || !chosen.notes().isEmpty());
         BooleanBinding fewParts = unless(work, chosen -> chosen.parts().size() > 1);
-        BooleanBinding fewCells = unless(work, chosen -> cells(work).size() > 1);
-        BooleanBinding noRows = unless(work, chosen -> !rows(work).isEmpty());
         return with(
                 MeterCommands.of(work),
                 Command.of("turn", () -> turn(work)).unless(noPart),
@@ -60,11 +58,12 @@ public final class EditCommands {
                 Command.of("select-all", () -> hands.choose(everything(work))).by("Shortcut+A"),
                 align("align-row", work, AlignParts.Line.ROW).unless(fewParts),
                 align("align-column", work, AlignParts.Line.COLUMN).unless(fewParts),
-                Command.of("parallel", () -> arrange(work, 1)).by("Shortcut+1").unless(fewCells),
-                Command.of("series", () -> arrange(work, cells(work).size()))
-                        .by("Shortcut+2")
-                        .unless(fewCells),
-                Command.of("rows", () -> inRows(work, askRows)).by("Shortcut+3").unless(noRows),
+                Command.of("parallel", onCells(work, () -> arrange(work, 1))).by("Shortcut+1"),
+                Command.of(
+                                "series",
+                                onCells(work, () -> arrange(work, cells(work).size())))
+                        .by("Shortcut+2"),
+                Command.of("rows", onCells(work, () -> inRows(work, askRows))).by("Shortcut+3"),
                 PlateCommand.of(work),
                 Command.of("card", editor).unless(notOne),
                 Command.of("note", () -> work.ground().writeNote())
@@ -187,10 +186,24 @@ public final class EditCommands {
                 .toList();
     }
 
+    /** What needs two cells or more; where there are fewer, says so and what to do about it. */
+    public static Runnable onCells(Workbench work, Runnable action) {
+        return () -> {
+            int cells = cells(work).size();
+            if (cells > 1) {
+                action.run();
+            } else {
+                work.say(work.wording().say(cells == 1 ? "layout.one-cell" : "layout.no-cell"));
+            }
+        };
+    }
+
     /** Where there is only one way, there is nothing to ask. */
     private static void inRows(Workbench work, Runnable askRows) {
         List<Integer> rows = rows(work);
-        if (rows.size() == 1) {
+        if (rows.isEmpty()) {
+            work.say(work.wording().say("layout.no-rows", cells(work).size()));
+        } else if (rows.size() == 1) {
             arrange(work, rows.get(0));
         } else {
             askRows.run();

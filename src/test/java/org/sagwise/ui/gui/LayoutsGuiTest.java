@@ -75,6 +75,29 @@ class LayoutsGuiTest extends GuiTest {
         assertTrue(firing.startsWith("2.36 A"), firing);
     }
 
+    /** Nothing happens, and it is said why and what to do. */
+    @Test
+    void layouts_withOneCell_sayWhatIsMissing() throws Exception {
+        open(saved(Scenario.of("Lone", List.of(cell("A", 4.2, 22), coil(1)), List.of())));
+        for (KeyCode code : List.of(KeyCode.DIGIT1, KeyCode.DIGIT2, KeyCode.DIGIT3, KeyCode.DIGIT4)) {
+            robot().interact(() -> node("bench").requestFocus());
+            key(KeyCode.CONTROL, code);
+            assertTrue(said().contains("second one from the shelf"), code + ": " + said());
+            key(KeyCode.ESCAPE);
+        }
+    }
+
+    @Test
+    void rows_ofTwoCells_sayWhatMakesRows() throws Exception {
+        open(saved(parallel(1, cell("A", 4.2, 22), cell("B", 4.2, 22)).released()));
+        key(KeyCode.CONTROL, KeyCode.DIGIT3);
+        assertTrue(said().contains("Four, six, eight or nine"), said());
+    }
+
+    private String said() {
+        return text("status-line");
+    }
+
     @Test
     void rows_ofSixCellsByMouse_areTheOnesThatAreChosen() throws Exception {
         openSix();

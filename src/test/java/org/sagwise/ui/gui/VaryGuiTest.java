@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import javafx.scene.control.ButtonBase;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.TabPane;
@@ -82,9 +83,10 @@ class VaryGuiTest extends GuiTest {
         openForCoil();
         robot().interact(() -> ((TabPane) node("vary-tabs")).getSelectionModel().select(1));
         await(() -> isThere("spread-stop"));
-        work("spread-stop");
-        assertFalse(isThere("spread-progress"));
+        robot().interact(() -> ((ButtonBase) node("spread-stop")).fire());
+        settle();
+        assertFalse(node("spread-progress").isVisible());
         work("spread-again");
-        assertTrue(isThere("spread-progress"));
+        assertFalse(node("spread-again").isVisible());
     }
 }
