@@ -1,7 +1,6 @@
 package org.sagwise.hazard;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -49,7 +48,7 @@ final class FuseTooLarge implements HazardRule {
                 .filter(cell ->
                         context.held().island(cell.id()) == context.held().island(fuse.id()))
                 .filter(cell -> cell.currentA() * scale > cell.limitA() * (1 + ROUNDING))
-                .max(Comparator.comparingDouble(CellView::loadFraction))
+                .min(Worst.first(CellView::loadFraction))
                 .map(cell -> caution(context, fuse, "cells", cell.currentA() * scale, cell.limitA())
                         .parts(cell.id()));
     }

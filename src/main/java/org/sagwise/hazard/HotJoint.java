@@ -1,7 +1,6 @@
 package org.sagwise.hazard;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -92,7 +91,7 @@ final class HotJoint implements HazardRule {
                 }
             }
         }
-        all.sort(Comparator.comparingDouble(Spot::heatW).reversed());
+        all.sort(Worst.first(Spot::heatW));
         Set<Integer> seen = new HashSet<>();
         return all.stream().filter(spot -> seen.add(spot.link().index())).toList();
     }

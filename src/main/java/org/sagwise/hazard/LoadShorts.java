@@ -1,7 +1,6 @@
 package org.sagwise.hazard;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -68,7 +67,7 @@ final class LoadShorts {
                 .filter(cell -> !(cell.currentA() <= cell.limitA()))
                 .filter(cell -> view.island(cell.id()) == island)
                 .filter(cell -> !context.isInConflict(cell.id()))
-                .max(Comparator.comparingDouble(CellView::loadFraction));
+                .min(Worst.first(CellView::loadFraction));
     }
 
     private static CautionBuilder caution(

@@ -1,7 +1,6 @@
 package org.sagwise.hazard;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
@@ -37,7 +36,7 @@ final class PackCells {
     record Hit(SwitchView view, List<CellView> worstFirst) {
 
         private static Hit of(SwitchView view, List<CellView> cells, ToDoubleFunction<CellView> size) {
-            cells.sort(Comparator.comparingDouble(size).reversed());
+            cells.sort(Worst.first(size));
             return new Hit(view, cells);
         }
 

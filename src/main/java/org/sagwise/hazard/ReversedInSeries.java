@@ -1,6 +1,5 @@
 package org.sagwise.hazard;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -77,7 +76,7 @@ final class ReversedInSeries implements HazardRule {
         return row.sources().stream()
                 .map(source -> held.cell(source.part()))
                 .filter(Objects::nonNull)
-                .min(Comparator.comparingDouble(CellView::currentA));
+                .min(Worst.least(CellView::currentA));
     }
 
     /** Rest voltage of the whole row: groups side by side count with their first source. */

@@ -1,7 +1,6 @@
 package org.sagwise.hazard;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.sagwise.part.PartKind;
@@ -32,7 +31,7 @@ final class SupplyChargesCell implements HazardRule {
         int island = view.island(supply.id());
         return view.cells().values().stream()
                 .filter(cell -> cell.currentA() < -LEAST_A && view.island(cell.id()) == island)
-                .min(Comparator.comparingDouble(CellView::currentA))
+                .min(Worst.least(CellView::currentA))
                 .map(cell -> new CautionBuilder(context, Signal.WARNING)
                         .when(view.when())
                         .parts(supply.id(), cell.id())

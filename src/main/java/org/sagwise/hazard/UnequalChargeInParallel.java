@@ -2,7 +2,6 @@ package org.sagwise.hazard;
 
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.sagwise.circuit.Pack;
@@ -52,13 +51,13 @@ final class UnequalChargeInParallel implements HazardRule {
         return context.cellsOf(pack).stream()
                 .map(view::cell)
                 .filter(cell -> -cell.currentA() > cell.spec().chargeLimitA())
-                .min(Comparator.comparingDouble(CellView::currentA));
+                .min(Worst.least(CellView::currentA));
     }
 
     private static CautionBuilder caution(HazardContext context, SwitchView view, Pack pack, CellView taker) {
         CellView giver = context.cellsOf(pack).stream()
                 .map(view::cell)
-                .max(Comparator.comparingDouble(CellView::currentA))
+                .min(Worst.first(CellView::currentA))
                 .orElseThrow();
         double takenA = -taker.currentA();
         return new CautionBuilder(context, Gravity.pushedIn(takenA, taker.limitA()))

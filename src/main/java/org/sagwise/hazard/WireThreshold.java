@@ -1,7 +1,6 @@
 package org.sagwise.hazard;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -51,7 +50,7 @@ record WireThreshold(Threshold<Wire> threshold, Signal signal) implements Hazard
                         .ifPresent(found::add);
             }
         }
-        found.sort(Comparator.comparingDouble(threshold::size).reversed());
+        found.sort(Worst.first(threshold::size));
         return found;
     }
 

@@ -1,6 +1,5 @@
 package org.sagwise.web;
 
-import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
@@ -24,6 +23,7 @@ public final class LessonPageWriter {
 
     private final Locale locale;
     private final String engine;
+    private final String packed;
     private final Words words;
 
     /**
@@ -31,6 +31,7 @@ public final class LessonPageWriter {
      */
     public LessonPageWriter(byte[] engine, Locale locale) {
         this.engine = EngineScript.of(engine, true);
+        packed = PageWriter.packed(this.engine);
         this.locale = locale;
         words = Words.in(locale);
     }
@@ -64,7 +65,7 @@ public final class LessonPageWriter {
         blanks.put("still", still(lesson, title, picture));
         blanks.put("scenario", "{}");
         blanks.put("lesson-data", PageWriter.inert(bundle));
-        blanks.put("engine", PageWriter.packed(engine.getBytes(StandardCharsets.UTF_8)));
+        blanks.put("engine", packed);
         blanks.put("loader", loader);
         return PageWriter.filled(PageWriter.resource("page.html"), blanks, key -> PageWriter.said(key, words));
     }
@@ -81,7 +82,7 @@ public final class LessonPageWriter {
         blanks.put("style", style);
         blanks.put("still", still(form, texts));
         blanks.put("form", form.name());
-        blanks.put("engine", PageWriter.packed(engine.getBytes(StandardCharsets.UTF_8)));
+        blanks.put("engine", packed);
         blanks.put("loader", loader);
         return PageWriter.filled(PageWriter.resource("check.html"), blanks, key -> PageWriter.said(key, words));
     }

@@ -40,7 +40,8 @@ final class PageResources {
             "ui");
 
     /** What a page says only where a lesson is played. */
-    static final List<String> LESSON_TEXTS = List.of("glossary", "ideas-check", "lesson-ideas", "lesson-problems");
+    static final List<String> LESSON_TEXTS =
+            List.of("cell-section", "glossary", "ideas-check", "lesson-ideas", "lesson-problems");
 
     /** With what the keys begin that a page says of the window's words; the others stay out of it. */
     private static final List<String> UI_KEYS = List.of(
@@ -56,7 +57,17 @@ final class PageResources {
             "word.");
 
     /** Those of a lesson besides. */
-    private static final List<String> LESSON_UI_KEYS = List.of("check.", "command.lesson-", "glossary.", "lesson.");
+    private static final List<String> LESSON_UI_KEYS = List.of(
+            "check.",
+            "command.card",
+            "command.compare",
+            "command.delete",
+            "command.flip",
+            "command.lesson-",
+            "command.post",
+            "glossary.",
+            "inside.",
+            "lesson.");
 
     private PageResources() {}
 

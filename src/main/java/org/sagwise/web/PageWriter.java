@@ -52,6 +52,7 @@ public final class PageWriter {
 
     private final Locale locale;
     private final String engine;
+    private final String packed;
     private final Words words;
 
     /**
@@ -59,6 +60,7 @@ public final class PageWriter {
      */
     public PageWriter(byte[] engine, Locale locale) {
         this.engine = EngineScript.of(engine, false);
+        packed = packed(this.engine);
         this.locale = locale;
         words = Words.in(locale);
     }
@@ -83,7 +85,7 @@ public final class PageWriter {
         blanks.put("lesson", "");
         blanks.put("lesson-data", "");
         blanks.put("scenario", inert(json));
-        blanks.put("engine", packed(engine.getBytes(StandardCharsets.UTF_8)));
+        blanks.put("engine", packed);
         blanks.put("loader", loader);
         return filled(resource("page.html"), blanks, key -> said(key, words));
     }
@@ -141,10 +143,11 @@ public final class PageWriter {
         return json.replace("<", "\\u003c").replace(">", "\\u003e").replace("&", "\\u0026");
     }
 
-    static String packed(byte[] bytes) {
+    /** A script as a page holds it. */
+    static String packed(String script) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try (GZIPOutputStream gzip = new BestGzip(out)) {
-            gzip.write(bytes);
+            gzip.write(script.getBytes(StandardCharsets.UTF_8));
         } catch (IOException impossible) {
             throw new UncheckedIOException(impossible);
         }

@@ -18,7 +18,6 @@ class PageResourcesTest {
 
     /** Nothing that runs in a page says these. */
     private static final Set<String> FOR_OTHERS = Set.of(
-            "cell-section",
             "cli",
             "cli-words",
             "drawer",

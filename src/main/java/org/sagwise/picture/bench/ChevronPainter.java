@@ -34,6 +34,10 @@ public final class ChevronPainter {
     private static final double THIN = 8;
 
     private static final double SPARSE = 68;
+
+    /** More than anybody tells apart, and as many as a browser paints within a frame. */
+    private static final double MOST = 2500;
+
     private static final double BRIGHT = 0.28;
     private static final Colour DARK_MARK = Colour.of(0x10181E);
     private static final Colour BRIGHT_MARK = Colour.WHITE;
@@ -42,15 +46,18 @@ public final class ChevronPainter {
 
     /** Chevrons for the conductors of a scene's layout. */
     public ChevronPainter(BenchScene scene) {
-        for (Conductor conductor : scene.layout().conductors()) {
+        List<Conductor> conductors = scene.layout().conductors();
+        double least = conductors.stream().mapToDouble(Conductor::length).sum() / MOST;
+        double spacing = Math.max(least, scene.isSchematic() ? SPARSE : ChevronTrack.SPACING);
+        for (Conductor conductor : conductors) {
             tracks.add(
                     scene.isSchematic()
-                            ? new ChevronTrack(conductor, THIN, 0, SPARSE)
+                            ? new ChevronTrack(conductor, THIN, 0, spacing)
                             : new ChevronTrack(
                                     conductor,
                                     ConductorLook.width(conductor, scene.scenario()),
                                     ConductorLook.radius(conductor),
-                                    ChevronTrack.SPACING));
+                                    spacing));
         }
     }
 

@@ -62,7 +62,7 @@ public final class EmphasisPainter {
 
     private static void ring(ThemedPen pen, GridBox body, boolean chosen) {
         pen.draw(
-                Round.between(body.x() - 6, body.y() - 6, body.right() + 6, body.bottom() + 6, 12),
+                Round.between(body.x() - 4, body.y() - 4, body.right() + 4, body.bottom() + 4, 10),
                 Tone.CHOSEN,
                 chosen ? 4 : 2.5);
     }

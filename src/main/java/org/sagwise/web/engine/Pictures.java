@@ -2,16 +2,19 @@ package org.sagwise.web.engine;
 
 import java.util.EnumSet;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.picture.bench.StillPainter;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.picture.layout.Drawing;
 import org.sagwise.picture.look.Theme;
+import org.sagwise.picture.look.ThemedPen;
 import org.sagwise.picture.scene.BenchScene;
 import org.sagwise.picture.scene.BenchView;
 import org.sagwise.picture.scene.Detail;
 import org.sagwise.picture.scene.Emphasis;
+import org.sagwise.picture.section.CellSection;
 import org.sagwise.picture.stairs.StairScene;
 import org.sagwise.picture.stairs.StaircasePainter;
 import org.sagwise.report.pen.SvgPen;
@@ -61,6 +64,13 @@ public final class Pictures {
         StaircasePainter.of(StairScene.of(bench, theme, locale).with(emphasis), width, height)
                 .paint(pen);
         return svg(pen, width, height);
+    }
+
+    /** A round cell cut open, one piece standing out. */
+    public static String inside(Theme theme, Optional<CellSection.Piece> pointed) {
+        SvgPen pen = new SvgPen(DECIMALS);
+        CellSection.paint(new ThemedPen(pen, theme, 1), pointed);
+        return svg(pen, CellSection.WIDTH, CellSection.HEIGHT);
     }
 
     private static String svg(SvgPen pen, double width, double height) {

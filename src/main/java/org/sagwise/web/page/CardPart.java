@@ -105,6 +105,9 @@ final class CardPart implements PagePart {
                 }
             });
         }
+        if (part.kind() == PartKind.CELL && view.lesson().isPresent()) {
+            card.appendChild(InsideTag.of(view));
+        }
         if (!folded.isEmpty()) {
             Tag more =
                     Dom.tag("details", "", Dom.tag("summary", "", view.words().say("card.more")));

@@ -99,7 +99,10 @@ final class FirePart implements PagePart {
         boolean grave = view.now().cautions().stream().anyMatch(it -> it.signal() == Signal.DANGER);
         bar.setClassName(grave ? "grave" : "");
         watts.setTextContent(view.facts().watts());
+        String said = view.facts().way();
         way.setTextContent(
-                view.isAsking() ? view.words().say("way.asked") : view.facts().way());
+                view.isAsking()
+                        ? view.words().say("way.asked")
+                        : view.bench().hasButton() ? said : view.words().say("way.no-button", said));
     }
 }

@@ -140,6 +140,11 @@ final class LessonPart implements PagePart {
         } else {
             body = Optional.of(new StepPart(step, run, words, hand));
         }
+        if (now.at() == 0 && !run.isOver() && !Store.isLasting()) {
+            Tag said = Dom.tag("p", "small", words.say("lesson.not-kept"));
+            said.setId("lesson-not-kept");
+            step.appendChild(said);
+        }
         way(now, words);
         if (!moved) {
             keep(typed, typing);

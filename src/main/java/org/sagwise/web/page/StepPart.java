@@ -18,6 +18,7 @@ import org.sagwise.quantity.Unit;
 import org.sagwise.text.Glossary;
 import org.sagwise.web.engine.Words;
 import org.sagwise.web.lesson.LessonRun;
+import org.sagwise.web.lesson.OnThisPage;
 
 /** One step of a lesson: what it says, what it asks, and what came of it. */
 final class StepPart {
@@ -47,6 +48,7 @@ final class StepPart {
             text(Rich.of("lesson-text", ""), it -> it.say(it.step().head().text()));
             ask(now);
             hints(now);
+            instead(now);
         }
         glossary(now);
     }
@@ -261,6 +263,11 @@ final class StepPart {
             room.appendChild(tag);
             status = Optional.of(tag);
         }
+    }
+
+    private void instead(LessonPlayer now) {
+        String said = now.step().head().text().in(words.locale()) + String.join(" ", now.hints());
+        OnThisPage.instead(said, words).forEach(it -> room.appendChild(Rich.of("note here", it)));
     }
 
     private void note(String text, String className) {
