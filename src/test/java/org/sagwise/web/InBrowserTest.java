@@ -134,11 +134,7 @@ abstract class InBrowserTest {
         browser.tap(pointer, "flip");
         browser.await("document.getElementById('verdict').className === 'none'"
                 + " || !document.getElementById('verdict').innerText.startsWith('DANGER')");
-        browser.run("window.most = 0; new MutationObserver(function () { window.most = Math.max(window.most,"
-                + " parseFloat(document.getElementById('watts').innerText)); })"
-                + ".observe(document.getElementById('watts'), {childList: true, characterData: true, subtree: true});");
-        browser.hold(pointer, "fire", 400);
-        browser.await("window.most > 10");
+        browser.holdUntil(pointer, "fire", "parseFloat(document.getElementById('watts').innerText) > 10");
         browser.await("parseFloat(document.getElementById('watts').innerText) === 0");
 
         browser.tap(pointer, "undo");

@@ -203,7 +203,8 @@ abstract class LessonInBrowserTest {
                 assertEquals(
                         even(words.ui().say("lesson.not-so.held")),
                         texts("#lesson-status").get(0));
-                browser.hold("touch", "fire", 150);
+                browser.holdUntil(
+                        "touch", "fire", "document.getElementById('fire').getAttribute('aria-pressed') === 'true'");
                 player = player.edited(player.bench(), Press.HELD);
                 double real = player.read(measure.reading()).orElseThrow();
                 type(String.valueOf(real));
