@@ -1,8 +1,5 @@
 package org.sagwise.cli;
 
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -97,23 +94,18 @@ final class CompareCommand implements Callable<Integer> {
     private int picture(Comparison comparison) {
         Optional<PictureFormat> format = PictureFormat.ofFileName(out);
         if (format.isEmpty()) {
-            call.problem(call.texts().say("picture.ending", out, "png, svg, pdf"));
+            call.problem(PictureFile.wrongEnding(call, out));
             return ExitStatus.WRONG;
         }
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try {
-            StairsPicture.write(
-                    comparison.first().with(Press.HELD),
-                    comparison.second().with(Press.HELD),
-                    format.get(),
-                    call.locale(),
-                    Theme.LIGHT,
-                    PictureSize.FORUM,
-                    bytes);
-        } catch (IOException impossible) {
-            throw new UncheckedIOException(impossible);
-        }
-        return new OutputFile(call, out, overwriting, files).write(bytes.toByteArray());
+        return new PictureFile(new OutputFile(call, out, overwriting, files), format.get(), false)
+                .write((kind, bytes) -> StairsPicture.write(
+                        comparison.first().with(Press.HELD),
+                        comparison.second().with(Press.HELD),
+                        kind,
+                        call.locale(),
+                        Theme.LIGHT,
+                        PictureSize.FORUM,
+                        bytes));
     }
 
     /** Both, in the order in which the call names them. */

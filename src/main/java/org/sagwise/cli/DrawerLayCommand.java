@@ -12,7 +12,6 @@ import org.sagwise.scenario.ScenarioRules;
 import org.sagwise.scenario.edit.Edit;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Puts cells of a drawer in place of those of a scenario. */
@@ -25,11 +24,8 @@ final class DrawerLayCommand extends DrawerVerb {
     @Parameters(index = "1..*", arity = "1..*", paramLabel = "CELL=MARK", descriptionKey = "drawer.lay")
     private Map<String, String> cells;
 
-    @Option(names = "-o", paramLabel = "FILE", descriptionKey = "out")
-    private String out;
-
     @Mixin
-    private Overwriting overwriting;
+    private ScenarioOutput output;
 
     DrawerLayCommand(CallContext call) {
         super(call);
@@ -68,7 +64,7 @@ final class DrawerLayCommand extends DrawerVerb {
             }
             bench = edit.apply(bench);
         }
-        return new ScenarioOutput(context(), out, overwriting).write(bench);
+        return output.write(context(), bench);
     }
 
     private static String cellsOf(Scenario bench) {

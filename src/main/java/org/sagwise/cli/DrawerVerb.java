@@ -1,7 +1,6 @@
 package org.sagwise.cli;
 
 import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Collection;
@@ -12,7 +11,6 @@ import java.util.function.Function;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.DemoDrawer;
 import org.sagwise.file.DrawerFile;
-import org.sagwise.file.UserFolders;
 import org.sagwise.part.Catalogue;
 import org.sagwise.plan.drawer.Drawer;
 import org.sagwise.plan.drawer.DrawerKeys;
@@ -56,29 +54,21 @@ abstract class DrawerVerb implements Callable<Integer> {
         return new DrawerWords(call.format(), catalogue());
     }
 
+    private GivenDrawer given() {
+        return new GivenDrawer(Optional.ofNullable(file), amounts());
+    }
+
     /** Where the drawer is, as people see it. */
     final String place() {
-        return isDemo() ? DemoDrawer.NAME : path().toString();
-    }
-
-    private boolean isDemo() {
-        return DemoDrawer.NAME.equals(file) && !Files.exists(Path.of(DemoDrawer.NAME));
-    }
-
-    private Path path() {
-        try {
-            return file == null ? UserFolders.here().data().resolve(DrawerFile.NAME) : Path.of(file);
-        } catch (InvalidPathException odd) {
-            throw amounts().wrong(call.texts().say("wrong.name"));
-        }
+        return given().isDemo() ? DemoDrawer.NAME : given().path().toString();
     }
 
     /** Looks into the drawer, and gives the exit status. */
     final int look(Function<Drawer, Integer> then) {
-        if (isDemo()) {
+        if (given().isDemo()) {
             return then.apply(DemoDrawer.of(catalogue()));
         }
-        DrawerFile.Opened opened = new DrawerFile(path(), catalogue()).open();
+        DrawerFile.Opened opened = given().file().open();
         return opened instanceof DrawerFile.Opened.Ok ok
                 ? then.apply(ok.drawer())
                 : refused((DrawerFile.Opened.Refused) opened);
@@ -90,11 +80,11 @@ abstract class DrawerVerb implements Callable<Integer> {
      * @param change makes the new one; empty if it must not be, which is told already
      */
     final int change(Function<Drawer, Optional<Drawer>> change) {
-        if (isDemo()) {
+        if (given().isDemo()) {
             call.problem(words().say("cli.demo", DemoDrawer.NAME));
             return ExitStatus.WRONG;
         }
-        DrawerFile drawers = new DrawerFile(path(), catalogue());
+        DrawerFile drawers = given().file();
         DrawerFile.Opened opened = drawers.open();
         if (!(opened instanceof DrawerFile.Opened.Ok ok)) {
             return refused((DrawerFile.Opened.Refused) opened);
@@ -112,9 +102,9 @@ abstract class DrawerVerb implements Callable<Integer> {
 
     private int refused(DrawerFile.Opened.Refused refused) {
         call.problem(call.texts()
-                .say("wrong.file", path().toString(), refused.findings().size()));
+                .say("wrong.file", given().path().toString(), refused.findings().size()));
         refused.findings().forEach(finding -> call.problem("  " + finding.text(call.locale())));
-        Path copy = new DrawerFile(path(), catalogue()).copy();
+        Path copy = given().file().copy();
         if (Files.exists(copy)) {
             complain(List.of(Finding.of("", DrawerProblem.COPY_THERE, copy.toString())));
         }

@@ -7,7 +7,6 @@ import org.sagwise.words.TradeWords;
 import org.sagwise.words.WordsBench;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Makes a scenario from one line of trade words, and says what it assumed. */
@@ -19,11 +18,8 @@ final class NewCommand implements Callable<Integer> {
     @Parameters(arity = "1..*", paramLabel = "WORDS", descriptionKey = "new.words")
     private List<String> words;
 
-    @Option(names = "-o", paramLabel = "FILE", descriptionKey = "out")
-    private String out;
-
     @Mixin
-    private Overwriting overwriting;
+    private ScenarioOutput output;
 
     NewCommand(CallContext call) {
         this.call = call;
@@ -37,8 +33,7 @@ final class NewCommand implements Callable<Integer> {
             new WordsAnswer(call).complain(line, ((WordsBench.Refused) answer).complaints());
             return ExitStatus.WRONG;
         }
-        ScenarioOutput output = new ScenarioOutput(call, out, overwriting);
-        int status = output.write(built.bench());
+        int status = output.write(call, built.bench());
         if (status == ExitStatus.DONE) {
             WordsAnswer.assumed(call, built).ifPresent(output.isPrinted() ? call::problem : call::result);
         }

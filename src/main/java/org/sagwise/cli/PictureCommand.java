@@ -1,9 +1,5 @@
 package org.sagwise.cli;
 
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -15,11 +11,9 @@ import org.sagwise.file.CatalogueLoader;
 import org.sagwise.picture.layout.Drawing;
 import org.sagwise.picture.look.Theme;
 import org.sagwise.report.picture.BenchPicture;
-import org.sagwise.report.picture.PictureFormat;
 import org.sagwise.report.picture.PictureSize;
 import org.sagwise.run.RunPlan;
 import org.sagwise.scenario.Press;
-import org.sagwise.scenario.Scenario;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -85,12 +79,9 @@ final class PictureCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        PictureFormat format = OutputFile.isStandardOutput(out)
-                ? PictureFormat.SVG
-                : PictureFormat.ofFileName(out).orElseThrow(() -> wrong("picture.ending", out, "png, svg, pdf"));
-        OutputFile target = new OutputFile(call, out, overwriting, List.of(source.name()));
-        if (!OutputFile.isStandardOutput(out) && target.wrong().isPresent()) {
-            call.problem(target.wrong().get());
+        PictureFile file = PictureFile.orPrinted(call, out, overwriting, List.of(source.name()), spec);
+        if (file.wrong().isPresent()) {
+            call.problem(file.wrong().get());
             return ExitStatus.WRONG;
         }
         PictureSize wanted = size == null ? PictureSize.FORUM : wantedSize();
@@ -106,29 +97,17 @@ final class PictureCommand implements Callable<Integer> {
             given.complain(call);
             return ExitStatus.WRONG;
         }
-        byte[] picture = picture(given.scenario().get(), until, format, colours.get(), wanted);
-        return OutputFile.isStandardOutput(out)
-                ? target.write(new String(picture, StandardCharsets.UTF_8))
-                : target.write(picture);
-    }
-
-    private byte[] picture(Scenario scenario, RunPlan until, PictureFormat format, Theme colours, PictureSize wanted) {
         Press press = Press.of(button == null || !button.rest);
-        Assessment assessment = Assessment.of(scenario, CatalogueLoader.builtIn());
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try {
-            BenchPicture.write(
-                    MomentOptions.reached(assessment, until).with(press),
-                    schematic ? Drawing.SCHEMATIC : Drawing.BENCH,
-                    format,
-                    call.locale(),
-                    colours,
-                    wanted,
-                    bytes);
-        } catch (IOException impossible) {
-            throw new UncheckedIOException(impossible);
-        }
-        return bytes.toByteArray();
+        Assessment assessment =
+                Assessment.of(given.scenario().get(), CatalogueLoader.builtIn());
+        return file.write((format, bytes) -> BenchPicture.write(
+                MomentOptions.reached(assessment, until).with(press),
+                schematic ? Drawing.SCHEMATIC : Drawing.BENCH,
+                format,
+                call.locale(),
+                colours.get(),
+                wanted,
+                bytes));
     }
 
     private PictureSize wantedSize() {

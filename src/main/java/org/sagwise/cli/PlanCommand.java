@@ -1,7 +1,5 @@
 package org.sagwise.cli;
 
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -12,7 +10,6 @@ import java.util.stream.Stream;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.DemoDrawer;
 import org.sagwise.file.DrawerFile;
-import org.sagwise.file.UserFolders;
 import org.sagwise.part.Catalogue;
 import org.sagwise.part.PartKind;
 import org.sagwise.part.PartModel;
@@ -85,14 +82,11 @@ final class PlanCommand implements Callable<Integer> {
     @Option(names = "--pick", paramLabel = "N", descriptionKey = "plan.pick")
     private Integer pick;
 
-    @Option(names = "-o", paramLabel = "FILE", descriptionKey = "plan.out")
-    private String out;
-
     @Option(names = "--json", descriptionKey = "json")
     private boolean json;
 
     @Mixin
-    private Overwriting overwriting;
+    private ScenarioOutput output;
 
     PlanCommand(CallContext call) {
         this.call = call;
@@ -111,9 +105,9 @@ final class PlanCommand implements Callable<Integer> {
         Optional<PackChoice> chosen = pick != null
                 ? Optional.of(plan.choices().get(picked - 1))
                 : plan.best().or(plan::nearest);
-        if (out != null) {
+        if (output.isNamed()) {
             int written = write(chosen);
-            if (written != ExitStatus.DONE || OutputFile.isStandardOutput(out)) {
+            if (written != ExitStatus.DONE || output.isPrinted()) {
                 return written;
             }
         }
@@ -130,7 +124,7 @@ final class PlanCommand implements Callable<Integer> {
             call.problem(call.texts().say("plan.nothing"));
             return ExitStatus.WRONG;
         }
-        return new ScenarioOutput(call, out, overwriting).write(chosen.get().bench());
+        return output.write(call, chosen.get().bench());
     }
 
     private PackWish wish() {
@@ -213,16 +207,17 @@ final class PlanCommand implements Callable<Integer> {
     }
 
     private Drawer opened(Catalogue catalogue) {
-        if (drawer.equals(DemoDrawer.NAME) && !Files.exists(Path.of(DemoDrawer.NAME))) {
+        GivenDrawer given =
+                new GivenDrawer(Optional.of(drawer).filter(name -> !name.equals(OWN_DRAWER)), new Amounts(call, spec));
+        if (given.isDemo()) {
             return DemoDrawer.of(catalogue);
         }
-        Path path = drawer.equals(OWN_DRAWER) ? UserFolders.here().data().resolve(DrawerFile.NAME) : Path.of(drawer);
-        DrawerFile.Opened opened = new DrawerFile(path, catalogue).open();
+        DrawerFile.Opened opened = given.file().open();
         if (opened instanceof DrawerFile.Opened.Refused refused) {
             String why = refused.findings().stream()
                     .map(finding -> finding.text(call.locale()))
                     .collect(Collectors.joining(" "));
-            throw new Amounts(call, spec).wrong(call.texts().say("wrong.line", path, why));
+            throw wrong("wrong.line", given.path(), why);
         }
         return ((DrawerFile.Opened.Ok) opened).drawer();
     }

@@ -7,45 +7,44 @@ import org.sagwise.file.Saved;
 import org.sagwise.file.ScenarioFiles;
 import org.sagwise.file.ScenarioWriter;
 import org.sagwise.scenario.Scenario;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 
-/** Hands out a scenario that a call has made: on standard output, or in a file of its own. */
+/** Where a scenario goes that a call has made: to standard output, or into a file of its own. */
 final class ScenarioOutput {
 
-    private final CallContext call;
-    private final Optional<String> file;
-    private final Overwriting overwriting;
+    @Option(names = "-o", paramLabel = "FILE", descriptionKey = "out")
+    private String out;
 
-    /**
-     * @param out what the call named; null or {@code -} for standard output
-     * @param overwriting whether a file may be replaced
-     */
-    ScenarioOutput(CallContext call, String out, Overwriting overwriting) {
-        this.call = call;
-        this.file = Optional.ofNullable(out).filter(name -> !OutputFile.isStandardOutput(name));
-        this.overwriting = overwriting;
+    @Mixin
+    private Overwriting overwriting;
+
+    /** Whether the call names a place. */
+    boolean isNamed() {
+        return out != null;
     }
 
     /** Whether it goes to standard output, where nothing else may stand. */
     boolean isPrinted() {
-        return file.isEmpty();
+        return out == null || OutputFile.isStandardOutput(out);
     }
 
     /** Writes it and gives the exit status. */
-    int write(Scenario scenario) {
-        if (file.isEmpty()) {
+    int write(CallContext call, Scenario scenario) {
+        if (isPrinted()) {
             call.out().print(JsonWriter.unsteered(ScenarioWriter.write(scenario)));
             return ExitStatus.DONE;
         }
-        Optional<String> wrong = new OutputFile(call, file.get(), overwriting, List.of()).wrong();
+        Optional<String> wrong = new OutputFile(call, out, overwriting, List.of()).wrong();
         if (wrong.isPresent()) {
             call.problem(wrong.get());
             return ExitStatus.WRONG;
         }
-        if (ScenarioFiles.save(Path.of(file.get()), scenario) instanceof Saved.Failed failed) {
+        if (ScenarioFiles.save(Path.of(out), scenario) instanceof Saved.Failed failed) {
             call.problem(failed.problem().text(call.locale()));
             return ExitStatus.WRONG;
         }
-        call.result(call.texts().say("out.written", file.get()));
+        call.result(call.texts().say("out.written", out));
         return ExitStatus.DONE;
     }
 }

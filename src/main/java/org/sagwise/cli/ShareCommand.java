@@ -1,19 +1,14 @@
 package org.sagwise.cli;
 
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.sagwise.file.ShareText;
-import org.sagwise.report.picture.PictureFormat;
 import org.sagwise.report.picture.QrPicture;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** Prints the share text of a scenario. */
@@ -63,20 +58,12 @@ final class ShareCommand implements Callable<Integer> {
     }
 
     private int drawn(String text, String title) {
-        PictureFormat format = PictureFormat.ofFileName(qr)
-                .orElseThrow(() -> new ParameterException(
-                        spec.commandLine(), call.texts().say("picture.ending", qr, "png, svg, pdf")));
+        PictureFile file = PictureFile.of(call, qr, overwriting, List.of(source.name()), spec);
         Optional<QrPicture> picture = QrPicture.of(text, title, call.locale());
         if (picture.isEmpty()) {
             call.problem(call.texts().say("share.qr-too-large", text.length(), QrPicture.MOST_CHARACTERS));
             return ExitStatus.WRONG;
         }
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try {
-            picture.get().write(format, bytes);
-        } catch (IOException impossible) {
-            throw new UncheckedIOException(impossible);
-        }
-        return new OutputFile(call, qr, overwriting, List.of(source.name())).write(bytes.toByteArray());
+        return file.write(picture.get()::write);
     }
 }

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Turns share text back into a scenario file. */
@@ -16,11 +15,8 @@ final class UnshareCommand implements Callable<Integer> {
     @Parameters(arity = "1..*", paramLabel = "TEXT", descriptionKey = "unshare.text")
     private List<String> words;
 
-    @Option(names = "-o", paramLabel = "FILE", descriptionKey = "out")
-    private String out;
-
     @Mixin
-    private Overwriting overwriting;
+    private ScenarioOutput output;
 
     UnshareCommand(CallContext call) {
         this.call = call;
@@ -33,6 +29,6 @@ final class UnshareCommand implements Callable<Integer> {
             given.complain(call);
             return ExitStatus.WRONG;
         }
-        return new ScenarioOutput(call, out, overwriting).write(given.scenario().get());
+        return output.write(call, given.scenario().get());
     }
 }

@@ -1,9 +1,5 @@
 package org.sagwise.cli;
 
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -21,7 +17,6 @@ import org.sagwise.plan.vary.Vary;
 import org.sagwise.reading.Bench;
 import org.sagwise.reading.NamedReading;
 import org.sagwise.report.PlotCsv;
-import org.sagwise.report.picture.PictureFormat;
 import org.sagwise.report.picture.PictureSize;
 import org.sagwise.report.picture.PlotPicture;
 import org.sagwise.report.vary.VaryCharts;
@@ -114,7 +109,8 @@ final class VaryCommand implements Callable<Integer> {
     public Integer call() {
         Amounts amounts = new Amounts(call, spec);
         check(amounts);
-        Optional<PictureFormat> format = out == null ? Optional.empty() : Optional.of(format(amounts));
+        Optional<PictureFile> file = Optional.ofNullable(out)
+                .map(name -> PictureFile.orPrinted(call, name, overwriting, List.of(source.name()), spec));
         GivenScenario given = source.read(call);
         given.complain(call);
         if (given.scenario().isEmpty()) {
@@ -129,9 +125,9 @@ final class VaryCommand implements Callable<Integer> {
         if (and != null) {
             Variable second = variable(question, "--and", and, amounts);
             Range up = range(question, second, "--and-from", andFrom, "--and-to", andTo, amounts);
-            return field(question, variable, range, second, up, format);
+            return field(question, variable, range, second, up, file);
         }
-        return curve(question, variable, range, format);
+        return curve(question, variable, range, file);
     }
 
     private void check(Amounts amounts) {
@@ -153,14 +149,6 @@ final class VaryCommand implements Callable<Integer> {
         if (samples < 100 || samples > MOST_SAMPLES) {
             throw amounts.wrong(call.texts().say("vary.range", "--samples", 100, MOST_SAMPLES));
         }
-    }
-
-    private PictureFormat format(Amounts amounts) {
-        if (OutputFile.isStandardOutput(out)) {
-            return PictureFormat.SVG;
-        }
-        return PictureFormat.ofFileName(out)
-                .orElseThrow(() -> amounts.wrong(call.texts().say("picture.ending", out, "png, svg, pdf")));
     }
 
     private Question question(Scenario scenario, Amounts amounts) {
@@ -219,7 +207,7 @@ final class VaryCommand implements Callable<Integer> {
         return written;
     }
 
-    private int curve(Question question, Variable variable, Range range, Optional<PictureFormat> format) {
+    private int curve(Question question, Variable variable, Range range, Optional<PictureFile> file) {
         VariedCurve curve = new Vary(question.scenario(), question.catalogue(), question.reading())
                 .over(variable, range, points, Progress.NONE);
         double[] places = range.places(Math.min(points, BAND_POINTS));
@@ -236,10 +224,10 @@ final class VaryCommand implements Callable<Integer> {
         Chart chart = spread
                 ? question.charts().banded(curve, places, along)
                 : question.charts().of(curve);
-        if (format.isPresent()) {
+        if (file.isPresent()) {
             int written =
-                    picture(new PlotPicture(question.words().title(curve), chart, VaryCharts.now(curve)), format.get());
-            if (written != ExitStatus.DONE || OutputFile.isStandardOutput(out)) {
+                    picture(new PlotPicture(question.words().title(curve), chart, VaryCharts.now(curve)), file.get());
+            if (written != ExitStatus.DONE || file.get().isPrinted()) {
                 return written;
             }
         }
@@ -254,20 +242,20 @@ final class VaryCommand implements Callable<Integer> {
     }
 
     private int field(
-            Question question, Variable x, Range across, Variable y, Range up, Optional<PictureFormat> format) {
+            Question question, Variable x, Range across, Variable y, Range up, Optional<PictureFile> file) {
         int count = Math.min(points, FIELD_POINTS);
         VariedField field = new Vary(question.scenario(), question.catalogue(), question.reading())
                 .over(x, across, y, up, count, Progress.NONE);
         Chart chart = question.charts().of(field);
-        if (format.isPresent()) {
+        if (file.isPresent()) {
             String title = question.words()
                     .word(
                             "field",
                             question.words().name(field.reading()),
                             question.words().name(x),
                             question.words().name(y));
-            int written = picture(new PlotPicture(title, chart, Optional.empty()), format.get());
-            if (written != ExitStatus.DONE || OutputFile.isStandardOutput(out)) {
+            int written = picture(new PlotPicture(title, chart, Optional.empty()), file.get());
+            if (written != ExitStatus.DONE || file.get().isPrinted()) {
                 return written;
             }
         }
@@ -296,16 +284,7 @@ final class VaryCommand implements Callable<Integer> {
         return ExitStatus.DONE;
     }
 
-    private int picture(PlotPicture picture, PictureFormat format) {
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try {
-            picture.write(format, call.locale(), Theme.LIGHT, SIZE, bytes);
-        } catch (IOException impossible) {
-            throw new UncheckedIOException(impossible);
-        }
-        OutputFile target = new OutputFile(call, out, overwriting, List.of(source.name()));
-        return OutputFile.isStandardOutput(out)
-                ? target.write(bytes.toString(StandardCharsets.UTF_8))
-                : target.write(bytes.toByteArray());
+    private int picture(PlotPicture picture, PictureFile file) {
+        return file.write((format, bytes) -> picture.write(format, call.locale(), Theme.LIGHT, SIZE, bytes));
     }
 }

@@ -1,8 +1,5 @@
 package org.sagwise.cli;
 
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -21,7 +18,6 @@ import org.sagwise.plan.WoundCoil;
 import org.sagwise.plan.WoundWords;
 import org.sagwise.quantity.Measure;
 import org.sagwise.quantity.Unit;
-import org.sagwise.report.picture.PictureFormat;
 import org.sagwise.report.picture.PictureSize;
 import org.sagwise.report.picture.WindingPicture;
 import picocli.CommandLine.ArgGroup;
@@ -110,7 +106,7 @@ final class WindCommand implements Callable<Integer> {
         CoilWire wire = wire(amounts);
         double innerM = inner == null ? USUAL_INNER_M : amounts.above("--inner", inner, MILLIMETRES);
         double legsM = legs == null ? 0 : amounts.fromZero("--legs", legs, MILLIMETRES);
-        Optional<PictureFormat> format = out == null ? Optional.empty() : Optional.of(format(amounts));
+        Optional<PictureFile> file = out == null ? Optional.empty() : Optional.of(file(amounts));
         WoundWords words = new WoundWords(call.format());
         OptionalDouble wantedOhm = wantedOhm(amounts, atV);
         Optional<WholeWraps.Answer> answer = wantedOhm.stream()
@@ -124,8 +120,8 @@ final class WindCommand implements Callable<Integer> {
         CoilWinding winding = found.map(WholeWraps.Answer.Found::nearest)
                 .orElseGet(() -> new CoilWinding(wire, wraps(amounts), innerM, legsM));
         WoundCoil coil = new WoundCoil(winding, atV, AIR_C);
-        if (format.isPresent()) {
-            int written = picture(coil, words, format.get());
+        if (file.isPresent()) {
+            int written = file.get().write(picture(coil, words)::write);
             if (written != ExitStatus.DONE) {
                 return written;
             }
@@ -187,32 +183,19 @@ final class WindCommand implements Callable<Integer> {
         throw amounts.wrong(call.texts().say("wind.thickness", Gauge.THINNEST));
     }
 
-    private PictureFormat format(Amounts amounts) {
+    private PictureFile file(Amounts amounts) {
         if (OutputFile.isStandardOutput(out)) {
             throw amounts.wrong(call.texts().say("out.no-text"));
         }
-        return PictureFormat.ofFileName(out)
-                .orElseThrow(() -> amounts.wrong(call.texts().say("picture.ending", out, "png, svg, pdf")));
+        return PictureFile.of(call, out, overwriting, List.of(), spec);
     }
 
-    private int picture(WoundCoil coil, WoundWords words, PictureFormat format) {
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    private WindingPicture picture(WoundCoil coil, WoundWords words) {
         List<WindingPicture.Line> lines = words.rows(coil).stream()
                 .map(row -> new WindingPicture.Line(row.label(), row.value()))
                 .toList();
-        try {
-            new WindingPicture(
-                            coil.winding(),
-                            words.wire(coil.winding()),
-                            lines,
-                            call.locale(),
-                            Theme.LIGHT,
-                            PictureSize.FORUM)
-                    .write(format, bytes);
-        } catch (IOException impossible) {
-            throw new UncheckedIOException(impossible);
-        }
-        return new OutputFile(call, out, overwriting, List.of()).write(bytes.toByteArray());
+        return new WindingPicture(
+                coil.winding(), words.wire(coil.winding()), lines, call.locale(), Theme.LIGHT, PictureSize.FORUM);
     }
 
     private void text(
