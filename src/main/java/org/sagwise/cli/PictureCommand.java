@@ -98,8 +98,7 @@ final class PictureCommand implements Callable<Integer> {
             return ExitStatus.WRONG;
         }
         Press press = Press.of(button == null || !button.rest);
-        Assessment assessment =
-                Assessment.of(given.scenario().get(), CatalogueLoader.builtIn());
+        Assessment assessment = Assessment.of(given.scenario().get(), CatalogueLoader.builtIn());
         return file.write((format, bytes) -> BenchPicture.write(
                 MomentOptions.reached(assessment, until).with(press),
                 schematic ? Drawing.SCHEMATIC : Drawing.BENCH,

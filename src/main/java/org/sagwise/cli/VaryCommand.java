@@ -241,8 +241,7 @@ final class VaryCommand implements Callable<Integer> {
         return ExitStatus.DONE;
     }
 
-    private int field(
-            Question question, Variable x, Range across, Variable y, Range up, Optional<PictureFile> file) {
+    private int field(Question question, Variable x, Range across, Variable y, Range up, Optional<PictureFile> file) {
         int count = Math.min(points, FIELD_POINTS);
         VariedField field = new Vary(question.scenario(), question.catalogue(), question.reading())
                 .over(x, across, y, up, count, Progress.NONE);

@@ -1,6 +1,5 @@
 package org.sagwise.ui.analysis;
 
-import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.scene.layout.BorderPane;
 import javafx.stage.Modality;
@@ -8,6 +7,7 @@ import javafx.stage.Stage;
 import org.sagwise.reading.NamedReading;
 import org.sagwise.ui.bench.SpaceBar;
 import org.sagwise.ui.document.BenchModel;
+import org.sagwise.ui.kit.SideWindow;
 import org.sagwise.ui.kit.SideWindows;
 import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.text.Wording;
@@ -22,7 +22,7 @@ public final class ReadingsWindow {
     private final BenchModel bench;
     private final Consumer<NamedReading> vary;
     private final Wording wording;
-    private Optional<Stage> shown = Optional.empty();
+    private final SideWindow window = new SideWindow();
 
     /**
      * @param vary shows a reading over a value
@@ -36,20 +36,19 @@ public final class ReadingsWindow {
 
     /** Shows it, or brings it to the front. */
     public void show() {
-        shown = Optional.of(shown.filter(Stage::isShowing).orElseGet(this::open));
-        shown.get().requestFocus();
+        window.show(this::open);
     }
 
     private Stage open() {
         Subscriptions subscriptions = new Subscriptions();
-        Stage window = windows.open(
+        Stage stage = windows.open(
                 wording.say("table.title"),
                 new BorderPane(new ReadingsTable(bench, vary, wording, subscriptions)),
                 WIDTH,
                 HEIGHT,
                 Modality.NONE,
                 subscriptions);
-        SpaceBar.holds(bench.button(), window, subscriptions);
-        return window;
+        SpaceBar.holds(bench.button(), stage, subscriptions);
+        return stage;
     }
 }

@@ -16,6 +16,7 @@ import org.sagwise.run.RunTexts;
 import org.sagwise.run.playback.Halt;
 import org.sagwise.ui.kit.SafetyMessage;
 import org.sagwise.ui.kit.Subscriptions;
+import org.sagwise.ui.kit.WrappedLabel;
 
 /** Says why the clock stopped, in numbers, and what a person would do in front of the thing. */
 public final class HaltCard extends HBox {
@@ -41,19 +42,19 @@ public final class HaltCard extends HBox {
 
     private void fill(Halt halt) {
         HaltWords words = HaltWords.of(halt, texts);
-        Label title = label(words.title(), "halt-title");
+        Label title = WrappedLabel.of(words.title(), "halt-title");
         title.setId("halt-title");
         HBox.setHgrow(title, Priority.ALWAYS);
         title.setMaxWidth(Double.MAX_VALUE);
         title.setMinWidth(0);
         VBox says = new VBox(new HBox(title, buttons(halt)));
-        words.sentences().forEach(sentence -> says.getChildren().add(label(sentence, "halt-text")));
-        words.advice().ifPresent(advice -> says.getChildren().add(label(advice, "halt-advice")));
+        words.sentences().forEach(sentence -> says.getChildren().add(WrappedLabel.of(sentence, "halt-text")));
+        words.advice().ifPresent(advice -> says.getChildren().add(WrappedLabel.of(advice, "halt-advice")));
         says.setMinWidth(0);
         HBox.setHgrow(says, Priority.ALWAYS);
         getChildren().add(says);
         if (words.isGrave()) {
-            says.getChildren().add(label(texts.word("halt.estimate"), "quiet"));
+            says.getChildren().add(WrappedLabel.of(texts.word("halt.estimate"), "quiet"));
             SafetyMessage leave = standBack(halt);
             HBox.setHgrow(leave, Priority.ALWAYS);
             getChildren().add(leave);
@@ -90,13 +91,5 @@ public final class HaltCard extends HBox {
                         texts.word("halt.stand-back"),
                         about.standBack()),
                 texts.locale());
-    }
-
-    private static Label label(String words, String style) {
-        Label label = new Label(words);
-        label.setWrapText(true);
-        label.setMinHeight(USE_PREF_SIZE);
-        label.getStyleClass().add(style);
-        return label;
     }
 }

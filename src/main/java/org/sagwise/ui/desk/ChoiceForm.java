@@ -12,11 +12,11 @@ import javafx.scene.control.RadioButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
-import javafx.util.StringConverter;
 import org.sagwise.part.CellFormat;
 import org.sagwise.plan.pack.PackWish;
 import org.sagwise.quantity.Measure;
 import org.sagwise.quantity.Unit;
+import org.sagwise.ui.kit.ItemWords;
 import org.sagwise.ui.kit.QuantityField;
 import org.sagwise.ui.text.Wording;
 
@@ -69,10 +69,10 @@ final class ChoiceForm extends VBox {
                 "choice-format",
                 Stream.concat(Stream.of(""), Stream.of(CellFormat.values()).map(CellFormat::trade))
                         .toList());
-        format.setConverter(shown(word -> word.isEmpty() ? wording.say("choice.format.any") : word));
+        format.setConverter(new ItemWords<>(word -> word.isEmpty() ? wording.say("choice.format.any") : word));
         format.setValue("");
         fill(own, "choice-own", List.of(false, true));
-        own.setConverter(shown(mine -> wording.say(mine ? "choice.own" : "choice.catalogue")));
+        own.setConverter(new ItemWords<>(mine -> wording.say(mine ? "choice.own" : "choice.catalogue")));
         own.setValue(false);
         getStyleClass().add("measured-fields");
         getChildren()
@@ -84,9 +84,9 @@ final class ChoiceForm extends VBox {
                         lasts,
                         bar(time, presses),
                         heading("choice.device"),
-                        labelled("choice.cells", cells),
-                        labelled("choice.format", format),
-                        labelled("choice.from", own));
+                        ItemWords.labelled(wording.say("choice.cells"), cells),
+                        ItemWords.labelled(wording.say("choice.format"), format),
+                        ItemWords.labelled(wording.say("choice.from"), own));
         watts.setSelected(true);
         amount.write(wording.quantity(40, Unit.WATT));
         group.selectedToggleProperty()
@@ -112,37 +112,10 @@ final class ChoiceForm extends VBox {
         box.getItems().setAll(items);
     }
 
-    private interface Shown<T> {
-        String of(T item);
-    }
-
-    private static <T> StringConverter<T> shown(Shown<T> words) {
-        return new StringConverter<>() {
-            @Override
-            public String toString(T item) {
-                return item == null ? "" : words.of(item);
-            }
-
-            @Override
-            public T fromString(String text) {
-                throw new UnsupportedOperationException(text);
-            }
-        };
-    }
-
     private Label heading(String key) {
         Label label = new Label(wording.say(key));
         label.getStyleClass().add("section-title");
         return label;
-    }
-
-    private VBox labelled(String key, ComboBox<?> box) {
-        Label label = new Label(wording.say(key));
-        label.setWrapText(true);
-        label.setLabelFor(box);
-        VBox both = new VBox(label, box);
-        both.getStyleClass().add("quantity-field");
-        return both;
     }
 
     /** The wish; empty if something is missing, which is said in the field. */

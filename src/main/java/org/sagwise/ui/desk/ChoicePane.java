@@ -34,8 +34,10 @@ import org.sagwise.plan.pack.PackWords;
 import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.kit.LatestTask;
+import org.sagwise.ui.kit.PlainScroll;
 import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.kit.WorkLine;
+import org.sagwise.ui.kit.WrappedLabel;
 import org.sagwise.ui.plot.PlotView;
 import org.sagwise.ui.settings.LooksModel;
 import org.sagwise.ui.text.Wording;
@@ -51,7 +53,7 @@ final class ChoicePane extends BorderPane {
     private final ChoiceTable table;
     private final PlotView plot;
     private final LatestTask task;
-    private final Label answer = text("", "words");
+    private final Label answer = WrappedLabel.of("", "words");
     private final VBox detail = new VBox();
     private final Button choose = new Button();
     private final Button cancel = new Button();
@@ -105,7 +107,7 @@ final class ChoicePane extends BorderPane {
             List<PackChoice> two = chosen();
             compared.accept(two.get(0).bench(), two.get(1).bench());
         });
-        setLeft(scroll(new VBox(form, startRow()), "choice-form"));
+        setLeft(PlainScroll.of(new VBox(form, startRow()), "choice-form"));
         setCenter(middle());
         setBottom(foot());
         table.getSelectionModel().getSelectedItems().addListener((ListChangeListener<PackChoice>) change -> tell());
@@ -147,7 +149,7 @@ final class ChoicePane extends BorderPane {
 
     private VBox middle() {
         detail.getStyleClass().add("choice-detail");
-        ScrollPane words = scroll(detail, "choice-words");
+        ScrollPane words = PlainScroll.of(detail, "choice-words");
         HBox below = new HBox(words, plot);
         below.getStyleClass().add("choice-below");
         HBox.setHgrow(plot, Priority.ALWAYS);
@@ -158,16 +160,8 @@ final class ChoicePane extends BorderPane {
         return middle;
     }
 
-    private static ScrollPane scroll(VBox content, String style) {
-        ScrollPane scroll = new ScrollPane(content);
-        scroll.setFitToWidth(true);
-        scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-        scroll.getStyleClass().addAll("plain-scroll", style);
-        return scroll;
-    }
-
     private HBox foot() {
-        Label hint = text(wording.say("choice.hint"), "quiet");
+        Label hint = WrappedLabel.of(wording.say("choice.hint"), "quiet");
         hint.setMaxWidth(Double.MAX_VALUE);
         HBox.setHgrow(hint, Priority.ALWAYS);
         HBox foot = new HBox(hint, compare, open);
@@ -260,25 +254,17 @@ final class ChoicePane extends BorderPane {
         detail.getChildren().clear();
         one().ifPresent(this::tell);
         plan.ifPresent(it ->
-                words.notes(it, catalogue).forEach(note -> detail.getChildren().add(text(note, "quiet"))));
+                words.notes(it, catalogue).forEach(note -> detail.getChildren().add(WrappedLabel.of(note, "quiet"))));
     }
 
     private void tell(PackChoice choice) {
         GridPane rows = new GridPane();
         rows.getStyleClass().add("measured-table");
         for (PackWords.Row row : words.rows(choice, catalogue)) {
-            Label value = text(row.value(), "measured-value");
+            Label value = WrappedLabel.of(row.value(), "measured-value");
             value.setId("choice-value-" + row.key());
-            rows.addRow(rows.getRowCount(), text(row.label(), "words"), value);
+            rows.addRow(rows.getRowCount(), WrappedLabel.of(row.label(), "words"), value);
         }
         detail.getChildren().add(rows);
-    }
-
-    private static Label text(String words, String style) {
-        Label label = new Label(words);
-        label.setWrapText(true);
-        label.setMinHeight(USE_PREF_SIZE);
-        label.getStyleClass().add(style);
-        return label;
     }
 }

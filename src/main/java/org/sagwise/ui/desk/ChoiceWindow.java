@@ -13,6 +13,7 @@ import org.sagwise.file.UserFolders;
 import org.sagwise.part.Catalogue;
 import org.sagwise.plan.pack.PackCell;
 import org.sagwise.scenario.Scenario;
+import org.sagwise.ui.kit.SideWindow;
 import org.sagwise.ui.kit.SideWindows;
 import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.settings.LooksModel;
@@ -31,7 +32,7 @@ public final class ChoiceWindow {
     private final Wording wording;
     private final Subscriptions kept;
     private Optional<ChoicePane> pane = Optional.empty();
-    private Optional<Stage> shown = Optional.empty();
+    private final SideWindow window = new SideWindow();
 
     /**
      * @param opened takes the bench that was chosen
@@ -55,8 +56,7 @@ public final class ChoiceWindow {
 
     /** Shows it, or brings it to the front. */
     public void show() {
-        shown = Optional.of(shown.filter(Stage::isShowing).orElseGet(this::open));
-        shown.get().requestFocus();
+        window.show(this::open);
     }
 
     private Stage open() {
@@ -71,7 +71,7 @@ public final class ChoiceWindow {
 
     /** The window makes room for the bench, and shows the same answer when it is called again. */
     private void lay(Scenario bench) {
-        shown.ifPresent(Stage::close);
+        window.close();
         opened.accept(bench);
     }
 

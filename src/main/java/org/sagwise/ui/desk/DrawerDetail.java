@@ -16,6 +16,7 @@ import org.sagwise.plan.drawer.CellMeasurement;
 import org.sagwise.plan.drawer.OwnCell;
 import org.sagwise.plan.pairing.DrawerWords;
 import org.sagwise.ui.kit.Subscriptions;
+import org.sagwise.ui.kit.WrappedLabel;
 import org.sagwise.ui.plot.PlotView;
 import org.sagwise.ui.settings.LooksModel;
 
@@ -60,10 +61,8 @@ final class DrawerDetail extends VBox {
     }
 
     private static Label label(String id) {
-        Label label = new Label();
+        Label label = WrappedLabel.of("");
         label.setId(id);
-        label.setWrapText(true);
-        label.setMinHeight(USE_PREF_SIZE);
         return label;
     }
 

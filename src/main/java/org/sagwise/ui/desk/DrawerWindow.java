@@ -12,6 +12,7 @@ import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.ui.desk.DrawerModel.Whose;
 import org.sagwise.ui.kit.Exports;
 import org.sagwise.ui.kit.LatestTask;
+import org.sagwise.ui.kit.SideWindow;
 import org.sagwise.ui.kit.SideWindows;
 import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.settings.LooksModel;
@@ -29,7 +30,7 @@ public final class DrawerWindow {
     private final DrawerLaying laying;
     private final Executor behind;
     private final Wording wording;
-    private Optional<Stage> shown = Optional.empty();
+    private final SideWindow window = new SideWindow();
 
     /**
      * @param front brings the window of the bench to the front
@@ -46,8 +47,7 @@ public final class DrawerWindow {
 
     /** Shows it, or brings it to the front. */
     public void show() {
-        shown = Optional.of(shown.filter(Stage::isShowing).orElseGet(this::open));
-        shown.get().requestFocus();
+        window.show(this::open);
     }
 
     private Stage open() {

@@ -32,6 +32,7 @@ import org.sagwise.ui.kit.ChoiceDialog;
 import org.sagwise.ui.kit.LatestTask;
 import org.sagwise.ui.kit.QuantityField;
 import org.sagwise.ui.kit.WorkLine;
+import org.sagwise.ui.kit.WrappedLabel;
 import org.sagwise.ui.text.Wording;
 
 /** Which cells of a drawer belong together: the wish to the left, the sets to the right. */
@@ -93,10 +94,8 @@ final class PairPane extends HBox {
     }
 
     private static Label label(String id) {
-        Label label = new Label();
+        Label label = WrappedLabel.of("");
         label.setId(id);
-        label.setWrapText(true);
-        label.setMinHeight(USE_PREF_SIZE);
         return label;
     }
 

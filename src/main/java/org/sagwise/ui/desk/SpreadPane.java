@@ -16,6 +16,7 @@ import org.sagwise.reading.NamedReading;
 import org.sagwise.report.vary.VaryWords;
 import org.sagwise.ui.kit.LatestTask;
 import org.sagwise.ui.kit.WorkLine;
+import org.sagwise.ui.kit.WrappedLabel;
 import org.sagwise.ui.text.Wording;
 
 /** What a reading becomes where parts are not as printed, in plain words; worked out behind the scenes. */
@@ -28,7 +29,7 @@ final class SpreadPane extends ScrollPane {
     private final LatestTask task;
     private final VBox answer = new VBox();
     private final ProgressBar progress = new ProgressBar(0);
-    private final Label told = label("", "quiet");
+    private final Label told = WrappedLabel.of("", "quiet");
     private final WorkLine line;
     private Optional<Object> asked = Optional.empty();
 
@@ -74,55 +75,47 @@ final class SpreadPane extends ScrollPane {
                 }),
                 found -> found.ifPresentOrElse(
                         spread -> show(spread, words),
-                        () -> answer.getChildren().setAll(label(words.word("spread.nothing"), "words"))));
+                        () -> answer.getChildren().setAll(WrappedLabel.of(words.word("spread.nothing"), "words"))));
     }
 
     private void show(BuildSpread spread, VaryWords words) {
         answer.getChildren().clear();
-        words.sentences(spread).forEach(text -> answer.getChildren().add(label(text, "words")));
+        words.sentences(spread).forEach(text -> answer.getChildren().add(WrappedLabel.of(text, "words")));
         GridPane table = new GridPane();
         table.setId("spread-ranking");
         table.getStyleClass().add("measured-table");
         int row = 0;
         table.addRow(
                 row++,
-                label(words.word("spread.ranking"), "plot-title"),
-                label(words.word("spread.printed"), "plot-title"),
-                label(words.word("spread.off"), "plot-title"),
-                label(words.word("spread.alone"), "plot-title"),
-                label(words.word("spread.together"), "plot-title"));
+                WrappedLabel.of(words.word("spread.ranking"), "plot-title"),
+                WrappedLabel.of(words.word("spread.printed"), "plot-title"),
+                WrappedLabel.of(words.word("spread.off"), "plot-title"),
+                WrappedLabel.of(words.word("spread.alone"), "plot-title"),
+                WrappedLabel.of(words.word("spread.together"), "plot-title"));
         for (BuildSpread.Rank rank : spread.ranking().stream()
                 .limit(MOST_RANKS)
                 .filter(it -> it.total() > MATTERS)
                 .toList()) {
             table.addRow(
                     row++,
-                    label(words.name(rank.variable()), "words"),
-                    label(rank.variable().print(rank.printed(), words.format()), "words"),
-                    label(words.off(rank), "words"),
-                    label(words.share(Math.max(0, rank.first())), "words"),
-                    label(words.share(rank.total()), "words"));
+                    WrappedLabel.of(words.name(rank.variable()), "words"),
+                    WrappedLabel.of(rank.variable().print(rank.printed(), words.format()), "words"),
+                    WrappedLabel.of(words.off(rank), "words"),
+                    WrappedLabel.of(words.share(Math.max(0, rank.first())), "words"),
+                    WrappedLabel.of(words.share(rank.total()), "words"));
         }
         if (row > 1) {
             answer.getChildren().add(table);
         }
-        answer.getChildren().add(label(words.word("spread.odds"), "section-title"));
+        answer.getChildren().add(WrappedLabel.of(words.word("spread.odds"), "section-title"));
         if (spread.cautions().isEmpty()) {
-            answer.getChildren().add(label(words.word("spread.odds.none", spread.judged()), "words"));
+            answer.getChildren().add(WrappedLabel.of(words.word("spread.odds.none", spread.judged()), "words"));
         }
         spread.cautions()
                 .forEach(odds -> answer.getChildren()
-                        .add(label(
+                        .add(WrappedLabel.of(
                                 CautionTexts.signal(odds.caution().signal(), wording.locale()) + "  "
                                         + words.odds(odds, spread.judged()),
                                 "words")));
-    }
-
-    private static Label label(String text, String style) {
-        Label label = new Label(text);
-        label.setWrapText(true);
-        label.setMinHeight(Label.USE_PREF_SIZE);
-        label.getStyleClass().add(style);
-        return label;
     }
 }

@@ -13,7 +13,6 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import javafx.util.StringConverter;
 import org.sagwise.plan.vary.Range;
 import org.sagwise.plan.vary.Variable;
 import org.sagwise.quantity.Parsed;
@@ -21,6 +20,7 @@ import org.sagwise.quantity.QuantityParser;
 import org.sagwise.reading.Bench;
 import org.sagwise.reading.NamedReading;
 import org.sagwise.report.vary.VaryWords;
+import org.sagwise.ui.kit.ItemWords;
 import org.sagwise.ui.text.Wording;
 
 /** What is asked: which reading, over which value, from where to where, and over which other one. */
@@ -116,17 +116,7 @@ final class VaryForm extends VBox {
 
     private static <T> void fill(ComboBox<T> box, List<T> items, Function<T, String> name) {
         T was = box.getValue();
-        box.setConverter(new StringConverter<>() {
-            @Override
-            public String toString(T item) {
-                return item == null ? "" : name.apply(item);
-            }
-
-            @Override
-            public T fromString(String text) {
-                return null;
-            }
-        });
+        box.setConverter(new ItemWords<>(name));
         box.getItems().setAll(items);
         box.setValue(items.contains(was) ? was : null);
     }

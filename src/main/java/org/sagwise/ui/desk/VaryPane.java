@@ -38,6 +38,7 @@ import org.sagwise.ui.kit.Exports;
 import org.sagwise.ui.kit.LatestTask;
 import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.kit.WorkLine;
+import org.sagwise.ui.kit.WrappedLabel;
 import org.sagwise.ui.plot.PlotSaver;
 import org.sagwise.ui.plot.PlotView;
 import org.sagwise.ui.settings.LooksModel;
@@ -244,9 +245,7 @@ final class VaryPane extends BorderPane {
     }
 
     private void tell(String text, String style) {
-        Label label = new Label(text);
-        label.setWrapText(true);
-        label.setMinHeight(Label.USE_PREF_SIZE);
+        Label label = WrappedLabel.of(text);
         label.getStyleClass().add(style);
         told.getChildren().add(label);
     }

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Function;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javafx.scene.control.ComboBox;
@@ -13,7 +12,6 @@ import javafx.scene.control.RadioButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
-import javafx.util.StringConverter;
 import org.sagwise.part.Alloy;
 import org.sagwise.part.Catalogue;
 import org.sagwise.part.CoilWinding;
@@ -24,6 +22,7 @@ import org.sagwise.quantity.Digits;
 import org.sagwise.quantity.Measure;
 import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.quantity.Unit;
+import org.sagwise.ui.kit.ItemWords;
 import org.sagwise.ui.kit.QuantityField;
 import org.sagwise.ui.text.Wording;
 
@@ -101,8 +100,8 @@ final class WindForm extends VBox {
                         bar,
                         amount,
                         heading("wind.wire"),
-                        labelled("wind.alloy", alloy),
-                        labelled("wind.thickness", thickness),
+                        ItemWords.labelled(wording.say("wind.alloy"), alloy),
+                        ItemWords.labelled(wording.say("wind.thickness"), thickness),
                         strands,
                         inner,
                         legs);
@@ -123,12 +122,12 @@ final class WindForm extends VBox {
     private void fillChoices(Catalogue catalogue, Optional<CoilWinding> now) {
         alloy.setId("wind-alloy");
         alloy.setMaxWidth(Double.MAX_VALUE);
-        alloy.setConverter(words(it -> it.card().title().in(wording.locale())));
+        alloy.setConverter(new ItemWords<>(it -> it.card().title().in(wording.locale())));
         alloy.getItems().setAll(catalogue.alloys().all());
         alloy.setValue(now.map(it -> it.wire().alloy()).orElse(alloy.getItems().get(1)));
         thickness.setId("wind-thickness");
         thickness.setMaxWidth(Double.MAX_VALUE);
-        thickness.setConverter(words(this::gauge));
+        thickness.setConverter(new ItemWords<>(this::gauge));
         thickness
                 .getItems()
                 .setAll(IntStream.rangeClosed(THICKEST, THINNEST)
@@ -147,20 +146,6 @@ final class WindForm extends VBox {
         return near.diameterM() == diameterM ? wording.say("wind.gauge", near.label(), mm) : mm;
     }
 
-    private static <T> StringConverter<T> words(Function<T, String> name) {
-        return new StringConverter<>() {
-            @Override
-            public String toString(T item) {
-                return item == null ? "" : name.apply(item);
-            }
-
-            @Override
-            public T fromString(String text) {
-                throw new UnsupportedOperationException(text);
-            }
-        };
-    }
-
     private String mm(double metres) {
         return wording.quantity(metres, Unit.METRE);
     }
@@ -169,14 +154,6 @@ final class WindForm extends VBox {
         Label label = new Label(wording.say(key));
         label.getStyleClass().add("section-title");
         return label;
-    }
-
-    private VBox labelled(String key, ComboBox<?> box) {
-        Label label = new Label(wording.say(key));
-        label.setLabelFor(box);
-        VBox both = new VBox(label, box);
-        both.getStyleClass().add("quantity-field");
-        return both;
     }
 
     Wish wish() {

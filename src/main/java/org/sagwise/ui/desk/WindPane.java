@@ -9,7 +9,6 @@ import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
@@ -28,7 +27,9 @@ import org.sagwise.plan.WoundWords;
 import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.scenario.edit.SetPartKeys;
 import org.sagwise.ui.kit.CanvasLayer;
+import org.sagwise.ui.kit.PlainScroll;
 import org.sagwise.ui.kit.Subscriptions;
+import org.sagwise.ui.kit.WrappedLabel;
 import org.sagwise.ui.settings.AppliedLooks;
 import org.sagwise.ui.text.Wording;
 
@@ -80,23 +81,15 @@ final class WindPane extends BorderPane {
         wind.setMinWidth(USE_PREF_SIZE);
         wind.setOnAction(event -> found.map(place::rewound).ifPresent(onBench));
         form = new WindForm(place.catalogue(), place.winding(), place.ohm(), this::judge, wording);
-        setLeft(scroll(form, "measured-form"));
-        setCenter(scroll(answer, "measured-answer"));
+        setLeft(PlainScroll.of(form, "measured-form"));
+        setCenter(PlainScroll.of(answer, "measured-answer"));
         setBottom(foot());
         subscriptions.onChange(looks, layer::repaint);
         judge();
     }
 
-    private static ScrollPane scroll(VBox content, String style) {
-        ScrollPane scroll = new ScrollPane(content);
-        scroll.setFitToWidth(true);
-        scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-        scroll.getStyleClass().addAll("plain-scroll", style);
-        return scroll;
-    }
-
     private HBox foot() {
-        Label hint = text(wording.say("wind.hint"), "quiet");
+        Label hint = WrappedLabel.of(wording.say("wind.hint"), "quiet");
         hint.setMaxWidth(Double.MAX_VALUE);
         HBox.setHgrow(hint, Priority.ALWAYS);
         HBox foot = new HBox(hint, wind);
@@ -112,7 +105,7 @@ final class WindPane extends BorderPane {
         if (one.isPresent() && wanted.isPresent()) {
             judge(one.get(), wanted.getAsDouble());
         } else {
-            answer.getChildren().setAll(text(wording.say("wind.waiting"), "quiet"));
+            answer.getChildren().setAll(WrappedLabel.of(wording.say("wind.waiting"), "quiet"));
         }
         wind.setDisable(found.isEmpty());
     }
@@ -125,7 +118,7 @@ final class WindPane extends BorderPane {
         OptionalDouble ohm = form.wish() == WindForm.Wish.OHM ? OptionalDouble.of(wanted) : place.ohmFor(wanted);
         if (ohm.isEmpty()) {
             form.complain(wording.say("wind.no-watts"));
-            answer.getChildren().setAll(text(wording.say("wind.waiting"), "quiet"));
+            answer.getChildren().setAll(WrappedLabel.of(wording.say("wind.waiting"), "quiet"));
             return;
         }
         WholeWraps.Answer whole = WholeWraps.of(one.wire(), one.innerDiameterM(), one.legsM(), ohm.getAsDouble());
@@ -133,7 +126,7 @@ final class WindPane extends BorderPane {
             show(there.nearest(), Optional.of(words.found(there, ohm.getAsDouble())));
         } else {
             form.complain(words.refused(whole, ohm.getAsDouble()));
-            answer.getChildren().setAll(text(wording.say("wind.waiting"), "quiet"));
+            answer.getChildren().setAll(WrappedLabel.of(wording.say("wind.waiting"), "quiet"));
         }
     }
 
@@ -144,16 +137,16 @@ final class WindPane extends BorderPane {
         List<WoundWords.Row> rows = words.rows(coil);
         table.getChildren().clear();
         for (int i = 0; i < rows.size(); i++) {
-            Label value = text(rows.get(i).value(), "measured-value");
+            Label value = WrappedLabel.of(rows.get(i).value(), "measured-value");
             value.setId("wind-" + rows.get(i).key());
-            table.addRow(i, text(rows.get(i).label(), "words"), value);
+            table.addRow(i, WrappedLabel.of(rows.get(i).label(), "words"), value);
         }
         answer.getChildren().clear();
-        sentence.ifPresent(it -> answer.getChildren().add(text(it, "words")));
+        sentence.ifPresent(it -> answer.getChildren().add(WrappedLabel.of(it, "words")));
         answer.getChildren().addAll(picture, table);
         answer.getChildren()
-                .add(text(wording.say(volts.isPresent() ? "wind.volts-here" : "wind.volts-usual"), "quiet"));
-        words.notes(coil).forEach(note -> answer.getChildren().add(text(note, "quiet")));
+                .add(WrappedLabel.of(wording.say(volts.isPresent() ? "wind.volts-here" : "wind.volts-usual"), "quiet"));
+        words.notes(coil).forEach(note -> answer.getChildren().add(WrappedLabel.of(note, "quiet")));
         picture.setAccessibleText(words.wire(winding) + ", " + words.wraps(winding.wraps()));
         layer.repaint();
     }
@@ -162,13 +155,5 @@ final class WindPane extends BorderPane {
         ThemedPen pen = new ThemedPen(surface, looks.get().theme(), looks.get().textScale());
         found.ifPresent(winding -> WindingPainter.paint(
                 pen, winding, QuantityFormat.forPeople(wording.locale()), new Box(0, 0, width, height)));
-    }
-
-    private static Label text(String words, String style) {
-        Label label = new Label(words);
-        label.setWrapText(true);
-        label.setMinHeight(USE_PREF_SIZE);
-        label.getStyleClass().add(style);
-        return label;
     }
 }

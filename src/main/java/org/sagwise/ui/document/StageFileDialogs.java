@@ -11,11 +11,11 @@ import javafx.scene.control.ButtonType;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
 import javafx.stage.Stage;
 import org.sagwise.ui.kit.Dialogs;
+import org.sagwise.ui.kit.WrappedLabel;
 
 /** Asks about files in dialogs of a window, with the system's own dialogs for choosing. */
 public final class StageFileDialogs implements FileDialogs {
@@ -117,7 +117,7 @@ public final class StageFileDialogs implements FileDialogs {
 
     @Override
     public void showNotWritten(Path file, String why) {
-        VBox content = new VBox(text("files.not-written.text", file), label(why));
+        VBox content = new VBox(text("files.not-written.text", file), WrappedLabel.of(why));
         content.getStyleClass().add("dialog-words");
         dialogs().tell("not-written", say("files.not-written.title", file.getFileName()), content);
     }
@@ -132,9 +132,9 @@ public final class StageFileDialogs implements FileDialogs {
         VBox rows = new VBox();
         rows.getStyleClass().add("trouble-list");
         for (ScenarioStore.Trouble trouble : troubles) {
-            Label place = label(trouble.place());
+            Label place = WrappedLabel.of(trouble.place());
             place.getStyleClass().add("trouble-place");
-            Label what = label(trouble.text());
+            Label what = WrappedLabel.of(trouble.text());
             what.getStyleClass().add("trouble-text");
             VBox row = new VBox(what);
             if (!trouble.place().isEmpty()) {
@@ -160,18 +160,11 @@ public final class StageFileDialogs implements FileDialogs {
     }
 
     private Label text(String key, Object... words) {
-        return label(say(key, words));
-    }
-
-    private static Label label(String words) {
-        Label label = new Label(words);
-        label.setWrapText(true);
-        label.setMinHeight(Region.USE_PREF_SIZE);
-        return label;
+        return WrappedLabel.of(say(key, words));
     }
 
     private static Label quiet(String words) {
-        Label label = label(words);
+        Label label = WrappedLabel.of(words);
         label.getStyleClass().add("quiet");
         return label;
     }

@@ -19,8 +19,10 @@ import org.sagwise.picture.pen.Pen;
 import org.sagwise.picture.section.CellSection;
 import org.sagwise.picture.section.CellSection.Piece;
 import org.sagwise.ui.kit.CanvasLayer;
+import org.sagwise.ui.kit.SideWindow;
 import org.sagwise.ui.kit.SideWindows;
 import org.sagwise.ui.kit.Subscriptions;
+import org.sagwise.ui.kit.WrappedLabel;
 import org.sagwise.ui.settings.AppliedLooks;
 import org.sagwise.ui.text.Wording;
 
@@ -37,11 +39,11 @@ public final class InsideCellWindow {
     private final ReadOnlyObjectProperty<AppliedLooks> looks;
     private final Wording wording;
     private final CanvasLayer layer = new CanvasLayer(this::paint);
-    private final Label title = label("section-title");
-    private final Label text = label("inside-text");
-    private final Label source = label("quiet");
+    private final Label title = WrappedLabel.of("", "section-title");
+    private final Label text = WrappedLabel.of("", "inside-text");
+    private final Label source = WrappedLabel.of("", "quiet");
     private final Map<Piece, Button> names = new EnumMap<>(Piece.class);
-    private Optional<Stage> shown = Optional.empty();
+    private final SideWindow window = new SideWindow();
     private Optional<Piece> pointed = Optional.empty();
 
     public InsideCellWindow(SideWindows windows, ReadOnlyObjectProperty<AppliedLooks> looks, Wording wording) {
@@ -50,18 +52,9 @@ public final class InsideCellWindow {
         this.wording = wording;
     }
 
-    private static Label label(String style) {
-        Label label = new Label();
-        label.setWrapText(true);
-        label.setMinHeight(Label.USE_PREF_SIZE);
-        label.getStyleClass().add(style);
-        return label;
-    }
-
     /** Shows it, or brings it to the front. */
     public void show() {
-        shown = Optional.of(shown.filter(Stage::isShowing).orElseGet(this::open));
-        shown.get().requestFocus();
+        window.show(this::open);
     }
 
     private Stage open() {
@@ -89,7 +82,7 @@ public final class InsideCellWindow {
             names.put(piece, name);
             list.getChildren().add(name);
         }
-        Label warning = label("caution-text");
+        Label warning = WrappedLabel.of("", "caution-text");
         warning.setText(wording.say("inside.never"));
         VBox words = new VBox(list, title, text, source, warning);
         words.getStyleClass().addAll("glossary", "column");

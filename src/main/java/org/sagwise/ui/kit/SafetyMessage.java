@@ -30,9 +30,9 @@ public final class SafetyMessage extends VBox {
         HBox panel = new HBox(symbol, signal);
         panel.setAlignment(Pos.CENTER_LEFT);
         panel.getStyleClass().add("safety-panel");
-        Label title = label(message.title());
+        Label title = WrappedLabel.of(message.title());
         title.getStyleClass().add("safety-title");
-        VBox words = new VBox(title, label(message.text()));
+        VBox words = new VBox(title, WrappedLabel.of(message.text()));
         words.getStyleClass().add("safety-words");
         getChildren().addAll(panel, words);
         setAccessibleRole(AccessibleRole.TEXT);
@@ -47,12 +47,5 @@ public final class SafetyMessage extends VBox {
                 .orElse(Signal.WARNING)
                 .name()
                 .toLowerCase(Locale.ROOT);
-    }
-
-    private static Label label(String words) {
-        Label label = new Label(words);
-        label.setWrapText(true);
-        label.setMinHeight(USE_PREF_SIZE);
-        return label;
     }
 }

@@ -15,6 +15,7 @@ import org.sagwise.lesson.Lesson;
 import org.sagwise.report.handout.ClassRecordPage;
 import org.sagwise.report.handout.Handout;
 import org.sagwise.text.Texts;
+import org.sagwise.ui.kit.WrappedLabel;
 import org.sagwise.ui.text.Wording;
 
 /** For who leads a class: the codes that learners sent from lessons played as pages, and what they count. */
@@ -26,7 +27,7 @@ final class ClassCodesPane extends VBox {
     private final Wording wording;
     private final TextArea pasted = new TextArea();
     private final VBox counted = new VBox();
-    private final Label said = label("", "quiet");
+    private final Label said = WrappedLabel.of("", "quiet");
     private final Button fill;
     private final Button save;
     private ClassRecord record;
@@ -43,7 +44,7 @@ final class ClassCodesPane extends VBox {
         pasted.setId("class-codes");
         pasted.setPrefRowCount(ROWS);
         pasted.setWrapText(true);
-        Label name = label(wording.say("check.codes.field"), "section-title");
+        Label name = WrappedLabel.of(wording.say("check.codes.field"), "section-title");
         name.setLabelFor(pasted);
         counted.setId("class-counts");
         counted.getStyleClass().add("glossary-entry");
@@ -59,7 +60,7 @@ final class ClassCodesPane extends VBox {
         });
         getChildren()
                 .addAll(
-                        label(wording.say("check.codes.about"), "quiet"),
+                        WrappedLabel.of(wording.say("check.codes.about"), "quiet"),
                         name,
                         pasted,
                         counted,
@@ -95,14 +96,6 @@ final class ClassCodesPane extends VBox {
     }
 
     private void add(String words, String style) {
-        counted.getChildren().add(label(words, style));
-    }
-
-    private static Label label(String words, String style) {
-        Label label = new Label(words);
-        label.setWrapText(true);
-        label.setMinHeight(USE_PREF_SIZE);
-        label.getStyleClass().add(style);
-        return label;
+        counted.getChildren().add(WrappedLabel.of(words, style));
     }
 }

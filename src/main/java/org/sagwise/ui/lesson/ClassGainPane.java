@@ -16,6 +16,7 @@ import org.sagwise.lesson.IdeasCheck.Form;
 import org.sagwise.lesson.IdeasCheck.Objective;
 import org.sagwise.report.handout.Handout;
 import org.sagwise.report.handout.IdeasCheckPages;
+import org.sagwise.ui.kit.WrappedLabel;
 import org.sagwise.ui.text.Wording;
 
 /** For who leads a class: how many were right before and after, and what was gained, idea by idea. */
@@ -38,9 +39,7 @@ final class ClassGainPane extends VBox {
         grid.addRow(0, head("check.idea"), head("check.before"), head("check.after"), head("check.gain"));
         grid.addRow(1, head("check.learners"), learnersBefore, learnersAfter);
         for (Objective objective : Objective.values()) {
-            Label name = new Label(objective.sentence(wording.locale()));
-            name.setWrapText(true);
-            name.setMinHeight(USE_PREF_SIZE);
+            Label name = WrappedLabel.of(objective.sentence(wording.locale()));
             GridPane.setHgrow(name, Priority.ALWAYS);
             Spinner<Integer> early = spinner("right-before-" + (objective.ordinal() + 1), 0);
             Spinner<Integer> late = spinner("right-after-" + (objective.ordinal() + 1), 0);
@@ -58,10 +57,7 @@ final class ClassGainPane extends VBox {
         Button print = new Button(wording.say("check.record"));
         print.setId("check-record");
         print.setOnAction(event -> save.accept(IdeasCheckPages.record(gain(), wording.locale())));
-        Label about = new Label(IdeasCheckPages.Say.GAIN.in(wording.locale()));
-        about.setWrapText(true);
-        about.setMinHeight(USE_PREF_SIZE);
-        about.getStyleClass().add("quiet");
+        Label about = WrappedLabel.of(IdeasCheckPages.Say.GAIN.in(wording.locale()), "quiet");
         getChildren().addAll(grid, all, print, about);
         List<Spinner<Integer>> every = new ArrayList<>(before);
         every.addAll(after);

@@ -1,6 +1,5 @@
 package org.sagwise.ui.lesson;
 
-import java.util.Optional;
 import javafx.application.Platform;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.scene.Node;
@@ -14,8 +13,10 @@ import org.sagwise.report.figure.WordFigure;
 import org.sagwise.text.Glossary;
 import org.sagwise.ui.kit.CanvasLayer;
 import org.sagwise.ui.kit.ColumnScroll;
+import org.sagwise.ui.kit.SideWindow;
 import org.sagwise.ui.kit.SideWindows;
 import org.sagwise.ui.kit.Subscriptions;
+import org.sagwise.ui.kit.WrappedLabel;
 import org.sagwise.ui.settings.AppliedLooks;
 import org.sagwise.ui.text.Wording;
 
@@ -28,7 +29,7 @@ public final class GlossaryWindow {
     private final SideWindows windows;
     private final ReadOnlyObjectProperty<AppliedLooks> looks;
     private final Wording wording;
-    private Optional<Stage> shown = Optional.empty();
+    private final SideWindow window = new SideWindow();
 
     public GlossaryWindow(SideWindows windows, ReadOnlyObjectProperty<AppliedLooks> looks, Wording wording) {
         this.windows = windows;
@@ -38,14 +39,12 @@ public final class GlossaryWindow {
 
     /** Shows it, or brings it to the front. */
     public void show() {
-        shown = Optional.of(shown.filter(Stage::isShowing).orElseGet(this::open));
-        shown.get().requestFocus();
+        window.show(this::open);
     }
 
     /** Shows it at one word. */
     public void show(String id) {
-        show();
-        Node entry = shown.get().getScene().lookup("#glossary-" + id);
+        Node entry = window.show(this::open).getScene().lookup("#glossary-" + id);
         if (entry != null) {
             Platform.runLater(entry::requestFocus);
         }
@@ -66,8 +65,8 @@ public final class GlossaryWindow {
     }
 
     private VBox entry(Glossary.Entry entry, Subscriptions subscriptions) {
-        Label term = label(entry.term(), "section-title");
-        VBox box = new VBox(term, label(entry.text(), "glossary-text"));
+        Label term = WrappedLabel.of(entry.term(), "section-title");
+        VBox box = new VBox(term, WrappedLabel.of(entry.text(), "glossary-text"));
         WordFigure.of(entry.id(), CatalogueLoader.builtIn(), wording.locale())
                 .ifPresent(figure -> box.getChildren().add(1, drawing(figure, subscriptions)));
         box.setId("glossary-" + entry.id());
@@ -85,13 +84,5 @@ public final class GlossaryWindow {
         layer.setMaxSize(WordFigure.WIDTH, WordFigure.HEIGHT);
         subscriptions.onChange(looks, layer::repaint);
         return layer;
-    }
-
-    private static Label label(String words, String style) {
-        Label label = new Label(words);
-        label.setWrapText(true);
-        label.setMinHeight(Label.USE_PREF_SIZE);
-        label.getStyleClass().add(style);
-        return label;
     }
 }

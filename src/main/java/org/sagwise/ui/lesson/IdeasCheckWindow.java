@@ -29,8 +29,10 @@ import org.sagwise.report.handout.Handout;
 import org.sagwise.report.handout.HandoutHtml;
 import org.sagwise.report.handout.IdeasCheckPages;
 import org.sagwise.ui.kit.ColumnScroll;
+import org.sagwise.ui.kit.SideWindow;
 import org.sagwise.ui.kit.SideWindows;
 import org.sagwise.ui.kit.Subscriptions;
+import org.sagwise.ui.kit.WrappedLabel;
 import org.sagwise.ui.text.Markdown;
 import org.sagwise.ui.text.Wording;
 
@@ -44,8 +46,8 @@ public final class IdeasCheckWindow {
     private final ProgressBook book;
     private final Supplier<List<Lesson>> known;
     private final Wording wording;
-    private final Label said = label("", "check-said");
-    private Optional<Stage> shown = Optional.empty();
+    private final Label said = WrappedLabel.of("", "check-said");
+    private final SideWindow window = new SideWindow();
 
     /**
      * @param known the lessons that learners' codes may be of
@@ -59,8 +61,7 @@ public final class IdeasCheckWindow {
 
     /** Shows it, or brings it to the front. */
     public void show() {
-        shown = Optional.of(shown.filter(Stage::isShowing).orElseGet(this::open));
-        shown.get().requestFocus();
+        window.show(this::open);
     }
 
     private Stage open() {
@@ -103,12 +104,13 @@ public final class IdeasCheckWindow {
     }
 
     private void ask(VBox page, Form form) {
-        page.getChildren().setAll(label(IdeasCheckPages.Say.INTRO.in(wording.locale()), "quiet"));
+        page.getChildren().setAll(WrappedLabel.of(IdeasCheckPages.Say.INTRO.in(wording.locale()), "quiet"));
         List<ToggleGroup> groups = new ArrayList<>();
         int number = 1;
         for (Step.Choose question : IdeasCheck.questions(form)) {
             ToggleGroup group = new ToggleGroup();
-            VBox box = new VBox(label(number + ". " + question.head().text().in(wording.locale()), "lesson-text"));
+            VBox box = new VBox(
+                    WrappedLabel.of(number + ". " + question.head().text().in(wording.locale()), "lesson-text"));
             box.getStyleClass().add("glossary-entry");
             for (int i = 0; i < question.choices().size(); i++) {
                 RadioButton answer =
@@ -131,7 +133,7 @@ public final class IdeasCheckWindow {
             book.keep(form, answers);
             tell(page, form, answers);
         });
-        page.getChildren().addAll(done, label(IdeasCheckPages.Say.ABOUT.in(wording.locale()), "quiet"));
+        page.getChildren().addAll(done, WrappedLabel.of(IdeasCheckPages.Say.ABOUT.in(wording.locale()), "quiet"));
     }
 
     private static int chosen(ToggleGroup group) {
@@ -143,7 +145,8 @@ public final class IdeasCheckWindow {
     private void tell(VBox page, Form form, List<Integer> answers) {
         List<Objective> right = IdeasCheck.shown(form, answers);
         page.getChildren()
-                .setAll(label(wording.say("check.result", right.size(), Objective.values().length), "section-title"));
+                .setAll(WrappedLabel.of(
+                        wording.say("check.result", right.size(), Objective.values().length), "section-title"));
         Stream.of(Objective.values())
                 .map(it -> (right.contains(it) ? "✓ " : "– ") + it.sentence(wording.locale()))
                 .forEach(line -> page.getChildren().add(Markdown.column(line)));
@@ -153,7 +156,8 @@ public final class IdeasCheckWindow {
         Button again = new Button(wording.say("check.again"));
         again.setId("check-again-" + form.name());
         again.setOnAction(event -> ask(page, form));
-        page.getChildren().addAll(label(IdeasCheckPages.Say.NO_LICENCE.in(wording.locale()), "quiet"), save, again);
+        page.getChildren()
+                .addAll(WrappedLabel.of(IdeasCheckPages.Say.NO_LICENCE.in(wording.locale()), "quiet"), save, again);
     }
 
     private void save(Handout page) {
@@ -162,7 +166,8 @@ public final class IdeasCheckWindow {
         chooser.setInitialFileName(
                 page.title().toLowerCase(wording.locale()).replaceAll("[^\\p{L}\\d]+", "-") + ".html");
         chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter("HTML", "*.html"));
-        Optional<File> file = Optional.ofNullable(chooser.showSaveDialog(shown.orElse(null)));
+        Optional<File> file =
+                Optional.ofNullable(chooser.showSaveDialog(window.stage().orElse(null)));
         file.ifPresent(it -> {
             byte[] bytes = HandoutHtml.write(List.of(page)).getBytes(StandardCharsets.UTF_8);
             said.setText(
@@ -170,13 +175,5 @@ public final class IdeasCheckWindow {
                             ? failed.problem().text(wording.locale())
                             : wording.say("export.saved", it.getName()));
         });
-    }
-
-    private static Label label(String words, String style) {
-        Label label = new Label(words);
-        label.setWrapText(true);
-        label.setMinHeight(Label.USE_PREF_SIZE);
-        label.getStyleClass().add(style);
-        return label;
     }
 }

@@ -11,6 +11,7 @@ import org.sagwise.lesson.Lesson;
 import org.sagwise.lesson.LessonPlayer;
 import org.sagwise.lesson.Recall;
 import org.sagwise.lesson.RecallRound;
+import org.sagwise.ui.kit.WrappedLabel;
 import org.sagwise.ui.text.Markdown;
 import org.sagwise.ui.text.Wording;
 
@@ -26,8 +27,8 @@ final class RecallBody extends VBox {
         Label kind = new Label(wording.say("lesson.recall"));
         kind.setId("lesson-kind");
         kind.getStyleClass().addAll("lesson-kind", "lesson-kind-check");
-        Label from = quiet(
-                wording.say("lesson.recall.from", asked.item().lesson().title().in(wording.locale())));
+        Label from = WrappedLabel.of(
+                wording.say("lesson.recall.from", asked.item().lesson().title().in(wording.locale())), "quiet");
         VBox text = Markdown.column(asked.text());
         text.setId("lesson-text");
         text.getStyleClass().add("lesson-text");
@@ -81,13 +82,5 @@ final class RecallBody extends VBox {
             show.setOnAction(event -> room.show(shown));
             getChildren().add(show);
         });
-    }
-
-    private static Label quiet(String words) {
-        Label label = new Label(words);
-        label.setWrapText(true);
-        label.setMinHeight(USE_PREF_SIZE);
-        label.getStyleClass().add("quiet");
-        return label;
     }
 }

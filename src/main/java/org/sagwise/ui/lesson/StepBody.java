@@ -18,6 +18,7 @@ import org.sagwise.lesson.When;
 import org.sagwise.text.Glossary;
 import org.sagwise.ui.kit.SafetyMessage;
 import org.sagwise.ui.kit.WordLinks;
+import org.sagwise.ui.kit.WrappedLabel;
 import org.sagwise.ui.text.Wording;
 
 /** One step of a lesson: what it says, what it asks, and what came of it. */
@@ -234,10 +235,8 @@ final class StepBody extends VBox {
     }
 
     private Label note(String words, List<String> styles) {
-        Label label = new Label(words);
+        Label label = WrappedLabel.of(words);
         label.setId("lesson-status");
-        label.setWrapText(true);
-        label.setMinHeight(USE_PREF_SIZE);
         label.getStyleClass().addAll(styles);
         label.setAccessibleRole(AccessibleRole.TEXT);
         getChildren().add(label);

@@ -5,6 +5,7 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import org.sagwise.lesson.LessonPlayer;
 import org.sagwise.lesson.Verdict;
+import org.sagwise.ui.kit.WrappedLabel;
 import org.sagwise.ui.text.Wording;
 
 /** What the learner said in the whole lesson, beside what came out. */
@@ -20,20 +21,15 @@ final class SummaryBody extends VBox {
         long met = all.stream().filter(Verdict::met).count();
         long open = all.size() - answered;
         String words = wording.say("lesson.summary.count", met, answered);
-        Label count = new Label(open == 0 ? words : words + " " + wording.say("lesson.summary.open", open));
+        Label count = WrappedLabel.of(
+                open == 0 ? words : words + " " + wording.say("lesson.summary.open", open), "lesson-text");
         count.setId("lesson-summary-count");
-        count.setWrapText(true);
-        count.setMinHeight(USE_PREF_SIZE);
-        count.getStyleClass().add("lesson-text");
         long sure = all.stream().filter(Verdict::isSure).count();
         if (sure > 0) {
             long right = all.stream().filter(it -> it.isSure() && it.met()).count();
             count.setText(count.getText() + " " + wording.say("lesson.summary.sure", sure, right));
         }
-        Label meaning = new Label(wording.say("lesson.summary.meaning"));
-        meaning.setWrapText(true);
-        meaning.setMinHeight(USE_PREF_SIZE);
-        meaning.getStyleClass().add("quiet");
+        Label meaning = WrappedLabel.of(wording.say("lesson.summary.meaning"), "quiet");
         Label goal =
                 new Label(wording.say("lesson.summary.goal", now.lesson().goal().in(wording.locale())));
         goal.setId("lesson-summary-goal");

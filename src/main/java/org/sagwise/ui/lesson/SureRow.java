@@ -6,6 +6,7 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import org.sagwise.lesson.LessonPlayer;
 import org.sagwise.lesson.Sureness;
+import org.sagwise.ui.kit.WrappedLabel;
 import org.sagwise.ui.text.Wording;
 
 /** Asks how sure one is of the answer just chosen. */
@@ -16,10 +17,7 @@ final class SureRow extends VBox {
     SureRow(LessonPlayer now, LessonSession room, Wording wording) {
         setId("lesson-sure");
         getStyleClass().add("choices");
-        Label asked = new Label(wording.say("lesson.how-sure"));
-        asked.setWrapText(true);
-        asked.setMinHeight(USE_PREF_SIZE);
-        asked.getStyleClass().add("lesson-text");
+        Label asked = WrappedLabel.of(wording.say("lesson.how-sure"), "lesson-text");
         getChildren().add(asked);
         for (Sureness each : Sureness.values()) {
             String words = wording.say("lesson.how-sure." + each.word());

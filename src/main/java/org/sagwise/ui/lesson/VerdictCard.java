@@ -6,6 +6,7 @@ import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.sagwise.lesson.Verdict;
+import org.sagwise.ui.kit.WrappedLabel;
 import org.sagwise.ui.text.Markdown;
 import org.sagwise.ui.text.Wording;
 
@@ -37,9 +38,9 @@ final class VerdictCard extends VBox {
         card.getChildren().add(Markdown.column(verdict.reply()));
         verdict.idea()
                 .map(idea -> wording.say("lesson.idea", idea.sentence(wording.locale())))
-                .ifPresent(idea -> card.getChildren().add(quiet(idea)));
+                .ifPresent(idea -> card.getChildren().add(WrappedLabel.of(idea, "quiet")));
         card.sureness().map(wording::say).ifPresent(words -> {
-            Label label = quiet(words);
+            Label label = WrappedLabel.of(words, "quiet");
             label.setId("verdict-sure");
             card.getChildren().add(label);
         });
@@ -83,13 +84,5 @@ final class VerdictCard extends VBox {
         sign.getStyleClass().add("verdict-mark");
         sign.setMinWidth(USE_PREF_SIZE);
         sides.addRow(row, sign, name, text);
-    }
-
-    private static Label quiet(String words) {
-        Label label = new Label(words);
-        label.setWrapText(true);
-        label.setMinHeight(USE_PREF_SIZE);
-        label.getStyleClass().add("quiet");
-        return label;
     }
 }

@@ -7,6 +7,7 @@ import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.sagwise.report.post.Block;
+import org.sagwise.ui.kit.WrappedLabel;
 
 /** Shows a post in a window. */
 final class BlockWords extends VBox {
@@ -22,11 +23,11 @@ final class BlockWords extends VBox {
 
     private void add(Block block) {
         if (block instanceof Block.Heading heading) {
-            getChildren().add(label(heading.text(), "section-title"));
+            getChildren().add(WrappedLabel.of(heading.text(), "section-title"));
         } else if (block instanceof Block.Paragraph paragraph) {
-            getChildren().add(label(paragraph.text(), "words"));
+            getChildren().add(WrappedLabel.of(paragraph.text(), "words"));
         } else if (block instanceof Block.Bullets bullets) {
-            bullets.items().forEach(item -> getChildren().add(label("•  " + item, "bullet")));
+            bullets.items().forEach(item -> getChildren().add(WrappedLabel.of("•  " + item, "bullet")));
         } else if (block instanceof Block.Table table) {
             getChildren().add(table(table));
         }
@@ -54,20 +55,12 @@ final class BlockWords extends VBox {
     }
 
     private static Label cell(String words, int column, String style) {
-        Label label = label(words, style);
+        Label label = WrappedLabel.of(words, style);
         label.setMaxWidth(Double.MAX_VALUE);
         if (column > 0) {
             label.getStyleClass().add("number");
             label.setMinWidth(USE_PREF_SIZE);
         }
-        return label;
-    }
-
-    private static Label label(String words, String style) {
-        Label label = new Label(words);
-        label.setWrapText(true);
-        label.setMinHeight(USE_PREF_SIZE);
-        label.getStyleClass().add(style);
         return label;
     }
 }

@@ -10,7 +10,6 @@ import java.util.stream.Stream;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -24,6 +23,7 @@ import org.sagwise.quantity.Measure;
 import org.sagwise.quantity.Unit;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.text.Texts;
+import org.sagwise.ui.kit.PlainScroll;
 import org.sagwise.ui.kit.QuantityField;
 import org.sagwise.ui.text.Wording;
 
@@ -59,8 +59,8 @@ public final class MeasuredPane extends BorderPane {
         put.setId("measured-put");
         put.setDefaultButton(true);
         put.setOnAction(event -> found.ifPresent(onBench));
-        setLeft(scroll(form(), "measured-form"));
-        setCenter(scroll(result, "measured-answer"));
+        setLeft(PlainScroll.of(form(), "measured-form"));
+        setCenter(PlainScroll.of(result, "measured-answer"));
         setBottom(foot());
         written.forEach((step, figure) -> field(step).write(figure));
         fields().forEach(each -> each.textProperty().subscribe((before, now) -> judge()));
@@ -95,14 +95,6 @@ public final class MeasuredPane extends BorderPane {
         form.getChildren().addAll(limit, capacity);
         form.getStyleClass().add("measured-fields");
         return form;
-    }
-
-    private ScrollPane scroll(VBox content, String style) {
-        ScrollPane scroll = new ScrollPane(content);
-        scroll.setFitToWidth(true);
-        scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-        scroll.getStyleClass().addAll("plain-scroll", style);
-        return scroll;
     }
 
     private HBox foot() {

@@ -8,6 +8,7 @@ import org.sagwise.plan.Estimate;
 import org.sagwise.plan.Measured;
 import org.sagwise.quantity.Unit;
 import org.sagwise.text.Texts;
+import org.sagwise.ui.kit.WrappedLabel;
 import org.sagwise.ui.text.Wording;
 
 /** What follows from readings, how well it is known, and what would make it better known. */
@@ -23,7 +24,7 @@ final class MeasuredResult extends VBox {
 
     /** Says why there is nothing to show yet. */
     void wait(String key) {
-        getChildren().setAll(title(), text(wording.say(key), "quiet"));
+        getChildren().setAll(title(), WrappedLabel.of(wording.say(key), "quiet"));
     }
 
     /**
@@ -43,22 +44,22 @@ final class MeasuredResult extends VBox {
                 .setAll(
                         title(),
                         table,
-                        text(
+                        WrappedLabel.of(
                                 wording.say(
                                         "measured.spread",
                                         wording.quantity(measured.check().voltsStep(), Unit.VOLT),
                                         wording.quantity(measured.check().ohmStep(), Unit.OHM)),
                                 "quiet"),
-                        text(wording.say("measured.better"), "section-title"),
-                        text(plan("advice." + advice), "words"),
-                        text(plan("advice.always"), "words"));
+                        WrappedLabel.of(wording.say("measured.better"), "section-title"),
+                        WrappedLabel.of(plan("advice." + advice), "words"),
+                        WrappedLabel.of(plan("advice.always"), "words"));
         if (isCellAssumed) {
-            getChildren().add(text(wording.say("measured.assumed"), "quiet"));
+            getChildren().add(WrappedLabel.of(wording.say("measured.assumed"), "quiet"));
         }
     }
 
     private Label title() {
-        return text(wording.say("measured.follows"), "section-title");
+        return WrappedLabel.of(wording.say("measured.follows"), "section-title");
     }
 
     private void estimate(GridPane table, String key, Estimate estimate, Unit unit) {
@@ -66,17 +67,13 @@ final class MeasuredResult extends VBox {
     }
 
     private void row(GridPane table, String key, String value, String spread) {
-        Label number = text(value, "measured-value");
+        Label number = WrappedLabel.of(value, "measured-value");
         number.setId(key.replace('.', '-') + "-value");
-        table.addRow(table.getRowCount(), text(wording.say(key), "words"), number, text(spread, "quiet"));
-    }
-
-    private static Label text(String words, String style) {
-        Label label = new Label(words);
-        label.setWrapText(true);
-        label.setMinHeight(USE_PREF_SIZE);
-        label.getStyleClass().add(style);
-        return label;
+        table.addRow(
+                table.getRowCount(),
+                WrappedLabel.of(wording.say(key), "words"),
+                number,
+                WrappedLabel.of(spread, "quiet"));
     }
 
     /** A sentence about readings that is not of the window alone. */

@@ -9,7 +9,6 @@ import java.util.function.Consumer;
 import java.util.function.DoubleSupplier;
 import java.util.function.Supplier;
 import javafx.scene.control.Label;
-import javafx.scene.layout.Region;
 import javafx.stage.Modality;
 import javafx.stage.Stage;
 import org.sagwise.assessment.Moment;
@@ -25,6 +24,7 @@ import org.sagwise.ui.kit.Exports;
 import org.sagwise.ui.kit.LatestTask;
 import org.sagwise.ui.kit.SideWindows;
 import org.sagwise.ui.kit.Subscriptions;
+import org.sagwise.ui.kit.WrappedLabel;
 import org.sagwise.ui.text.Wording;
 
 /** Where a bench is handed on, and one that was handed on is taken. */
@@ -208,10 +208,7 @@ public final class ShareDesk {
     }
 
     private void tell(String titleKey, String key, Object... words) {
-        Label text = new Label(wording().say(key, words));
-        text.setWrapText(true);
-        text.setMinHeight(Region.USE_PREF_SIZE);
-        text.getStyleClass().add("dialog-words");
+        Label text = WrappedLabel.of(wording().say(key, words), "dialog-words");
         dialogs.tell("share-told", wording().say(titleKey), text);
     }
 

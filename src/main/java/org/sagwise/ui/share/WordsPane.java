@@ -25,6 +25,7 @@ import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.kit.LatestTask;
 import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.kit.WorkLine;
+import org.sagwise.ui.kit.WrappedLabel;
 import org.sagwise.ui.settings.LooksModel;
 import org.sagwise.ui.text.Wording;
 import org.sagwise.words.Assumed;
@@ -91,7 +92,7 @@ final class WordsPane extends BorderPane {
     }
 
     private VBox head() {
-        Label how = label(wording.say("words.how"), "quiet");
+        Label how = WrappedLabel.of(wording.say("words.how"), "quiet");
         line.setId("words-line");
         line.setPromptText(wording.say("words.example"));
         line.setAccessibleText(wording.say("words.line"));
@@ -142,14 +143,6 @@ final class WordsPane extends BorderPane {
         return scroll;
     }
 
-    private Label label(String text, String style) {
-        Label label = new Label(text);
-        label.setWrapText(true);
-        label.setMinHeight(Region.USE_PREF_SIZE);
-        label.getStyleClass().add(style);
-        return label;
-    }
-
     private void read() {
         answer.getChildren().clear();
         if (line.getText().isBlank()) {
@@ -174,9 +167,9 @@ final class WordsPane extends BorderPane {
     private void tell(WordsBench.Built built) {
         state.setText(wording.say("words.ready"));
         if (!built.assumed().isEmpty()) {
-            answer.getChildren().add(label(wording.say("words.assumed"), "section-title"));
+            answer.getChildren().add(WrappedLabel.of(wording.say("words.assumed"), "section-title"));
             for (Assumed each : built.assumed()) {
-                answer.getChildren().add(label(each.text(wording.locale()), "words-item"));
+                answer.getChildren().add(WrappedLabel.of(each.text(wording.locale()), "words-item"));
             }
         }
         latest.ask(
@@ -186,7 +179,7 @@ final class WordsPane extends BorderPane {
 
     private void complain(List<Complaint> complaints) {
         state.setText(wording.say("words.wrong"));
-        answer.getChildren().add(label(wording.say("words.mend"), "section-title"));
+        answer.getChildren().add(WrappedLabel.of(wording.say("words.mend"), "section-title"));
         for (Complaint each : complaints) {
             Hyperlink link = new Hyperlink(each.text(wording.locale()));
             link.setWrapText(true);

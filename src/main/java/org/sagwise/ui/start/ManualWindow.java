@@ -2,7 +2,6 @@ package org.sagwise.ui.start;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import javafx.scene.Node;
@@ -19,6 +18,7 @@ import org.sagwise.picture.look.Theme;
 import org.sagwise.picture.scene.BenchScene;
 import org.sagwise.picture.scene.BenchView;
 import org.sagwise.scenario.Scenario;
+import org.sagwise.ui.kit.SideWindow;
 import org.sagwise.ui.kit.SideWindows;
 import org.sagwise.ui.kit.Snapshot;
 import org.sagwise.ui.kit.Subscriptions;
@@ -45,7 +45,7 @@ public final class ManualWindow {
     private final List<Example> examples;
     private final Function<Scenario, Assessment> assess;
     private final Wording wording;
-    private Optional<Stage> shown = Optional.empty();
+    private final SideWindow window = new SideWindow();
 
     /**
      * @param assess computes everything about an example
@@ -60,8 +60,7 @@ public final class ManualWindow {
 
     /** Shows it, or brings it to the front. */
     public void show(Theme theme) {
-        shown = Optional.of(shown.filter(Stage::isShowing).orElseGet(() -> open(theme)));
-        shown.get().requestFocus();
+        window.show(() -> open(theme));
     }
 
     private Stage open(Theme theme) {

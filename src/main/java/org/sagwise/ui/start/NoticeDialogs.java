@@ -4,14 +4,13 @@ import java.util.List;
 import java.util.Locale;
 import javafx.scene.control.ButtonBar;
 import javafx.scene.control.ButtonType;
-import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.sagwise.hazard.Notices;
 import org.sagwise.text.Texts;
 import org.sagwise.ui.kit.Dialogs;
 import org.sagwise.ui.kit.SafetyMessage;
+import org.sagwise.ui.kit.WrappedLabel;
 import org.sagwise.ui.settings.PreferencesModel;
 
 /**
@@ -32,7 +31,8 @@ public final class NoticeDialogs {
         Locale locale = dialogs.wording().locale();
         ButtonType read =
                 new ButtonType(Texts.in("notices", locale).say("first-start.agree"), ButtonBar.ButtonData.OK_DONE);
-        VBox content = new VBox(new SafetyMessage(Notices.firstStart(locale), locale), words(Notices.model(locale)));
+        VBox content =
+                new VBox(new SafetyMessage(Notices.firstStart(locale), locale), WrappedLabel.of(Notices.model(locale)));
         content.getStyleClass().add("dialog-words");
         dialogs.ask("first-notice", dialogs.wording().say("notice.heading"), content, List.of(read))
                 .filter(read::equals)
@@ -42,7 +42,7 @@ public final class NoticeDialogs {
     /** Shows everything that is to be known. */
     public static void show(Dialogs dialogs) {
         Locale locale = dialogs.wording().locale();
-        VBox messages = new VBox(words(Notices.model(locale)));
+        VBox messages = new VBox(WrappedLabel.of(Notices.model(locale)));
         messages.getStyleClass().add("safety-list");
         messages.getChildren().add(new SafetyMessage(Notices.firstStart(locale), locale));
         for (Notices.Message message : Notices.messages(locale)) {
@@ -52,12 +52,5 @@ public final class NoticeDialogs {
         scroll.setFitToWidth(true);
         scroll.getStyleClass().addAll("plain-scroll", "safety-scroll");
         dialogs.tell("notice-dialog", dialogs.wording().say("notice.heading"), scroll);
-    }
-
-    private static Label words(String text) {
-        Label label = new Label(text);
-        label.setWrapText(true);
-        label.setMinHeight(Region.USE_PREF_SIZE);
-        return label;
     }
 }

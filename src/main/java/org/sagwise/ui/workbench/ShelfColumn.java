@@ -20,6 +20,7 @@ import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.edit.ShelfItem;
 import org.sagwise.ui.kit.ColumnScroll;
 import org.sagwise.ui.kit.Subscriptions;
+import org.sagwise.ui.kit.WrappedLabel;
 import org.sagwise.ui.text.Wording;
 
 /** Where parts are taken from: by family, each with its picture, with a search above. */
@@ -67,10 +68,7 @@ public final class ShelfColumn extends VBox {
         scroll.setContent(list);
         scroll.setFocusTraversable(false);
         setVgrow(scroll, Priority.ALWAYS);
-        Label hint = new Label(wording.say("shelf.hint"));
-        hint.setWrapText(true);
-        hint.setMinHeight(USE_PREF_SIZE);
-        hint.getStyleClass().add("quiet");
+        Label hint = WrappedLabel.of(wording.say("shelf.hint"), "quiet");
         getChildren().addAll(search, hint, scroll);
     }
 

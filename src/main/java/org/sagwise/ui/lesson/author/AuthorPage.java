@@ -1,13 +1,13 @@
 package org.sagwise.ui.lesson.author;
 
 import javafx.scene.control.Button;
-import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import org.sagwise.scenario.Finding;
 import org.sagwise.ui.kit.ColumnScroll;
 import org.sagwise.ui.kit.ContentButton;
 import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.kit.Tip;
+import org.sagwise.ui.kit.WrappedLabel;
 import org.sagwise.ui.text.Wording;
 
 /** Everything that is to be mended in the lessons of one's own; pressing one goes to its step. */
@@ -35,19 +35,19 @@ public final class AuthorPage extends ColumnScroll {
     private void show() {
         list.getChildren().clear();
         if (desk.lessonsProperty().get().isEmpty()) {
-            list.getChildren().add(label(wording.say("author.no-folder"), "quiet"));
+            list.getChildren().add(WrappedLabel.of(wording.say("author.no-folder"), "quiet"));
         }
         desk.lessonsProperty().get().forEach(this::show);
     }
 
     private void show(OwnLesson own) {
-        list.getChildren().add(label(own.checked().id(), "section-title"));
+        list.getChildren().add(WrappedLabel.of(own.checked().id(), "section-title"));
         int count = own.checked().faults().size();
         if (count == 0) {
-            list.getChildren().add(label(wording.say("author.sound"), "lesson-done"));
+            list.getChildren().add(WrappedLabel.of(wording.say("author.sound"), "lesson-done"));
         } else if (own.isBehind()) {
             String key = own.lesson().isPresent() ? "author.behind" : "author.broken";
-            list.getChildren().add(label(wording.say(key, count), "lesson-trouble"));
+            list.getChildren().add(WrappedLabel.of(wording.say(key, count), "lesson-trouble"));
         }
         Button edit = new Button(wording.say("author.edit"));
         Tip.put(edit, wording.say("author.edit.tip"));
@@ -71,14 +71,6 @@ public final class AuthorPage extends ColumnScroll {
         });
         Tip.put(button, wording.say(leads ? "author.go.tip" : "author.edit.tip"));
         return button;
-    }
-
-    private static Label label(String words, String style) {
-        Label label = new Label(words);
-        label.setWrapText(true);
-        label.setMinHeight(USE_PREF_SIZE);
-        label.getStyleClass().add(style);
-        return label;
     }
 
     /** As high as its words need that are wrapped to its width; a button itself would guess. */

@@ -12,6 +12,7 @@ import org.sagwise.lesson.LessonPlayer;
 import org.sagwise.scenario.Finding;
 import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.kit.Tip;
+import org.sagwise.ui.kit.WrappedLabel;
 import org.sagwise.ui.lesson.LessonSession;
 import org.sagwise.ui.text.Wording;
 
@@ -65,10 +66,8 @@ public final class AuthorStrip extends VBox {
     }
 
     private static Label label(String id, String style) {
-        Label label = new Label();
+        Label label = WrappedLabel.of("");
         label.setId(id);
-        label.setWrapText(true);
-        label.setMinHeight(USE_PREF_SIZE);
         label.getStyleClass().add(style);
         return label;
     }

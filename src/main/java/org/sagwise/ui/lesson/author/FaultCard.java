@@ -4,6 +4,7 @@ import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import org.sagwise.scenario.Finding;
+import org.sagwise.ui.kit.WrappedLabel;
 import org.sagwise.ui.text.Wording;
 
 /** Something to be mended: where in the file, what is wrong, and what would be right. */
@@ -11,14 +12,8 @@ final class FaultCard extends VBox {
 
     FaultCard(Finding fault, Wording wording) {
         getStyleClass().add("fault");
-        Label place = new Label(place(fault, wording));
-        place.getStyleClass().add("fault-place");
-        place.setWrapText(true);
-        place.setMinHeight(USE_PREF_SIZE);
-        Label what = new Label(fault.sentence(wording.locale()));
-        what.getStyleClass().add("fault-text");
-        what.setWrapText(true);
-        what.setMinHeight(USE_PREF_SIZE);
+        Label place = WrappedLabel.of(place(fault, wording), "fault-place");
+        Label what = WrappedLabel.of(fault.sentence(wording.locale()), "fault-text");
         getChildren().addAll(place, what);
         setAccessibleRole(AccessibleRole.TEXT);
         setAccessibleText(place.getText() + ": " + what.getText());

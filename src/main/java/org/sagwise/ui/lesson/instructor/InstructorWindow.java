@@ -1,8 +1,8 @@
 package org.sagwise.ui.lesson.instructor;
 
-import java.util.Optional;
 import java.util.function.Function;
 import javafx.stage.Stage;
+import org.sagwise.ui.kit.SideWindow;
 import org.sagwise.ui.kit.SideWindows;
 import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.text.Wording;
@@ -16,7 +16,7 @@ public final class InstructorWindow {
     private final SideWindows windows;
     private final Wording wording;
     private final Function<Subscriptions, InstructorView> view;
-    private Optional<Stage> open = Optional.empty();
+    private final SideWindow window = new SideWindow();
 
     /**
      * @param view makes what is in it
@@ -29,11 +29,12 @@ public final class InstructorWindow {
 
     /** Shows it, or brings it to the front. */
     public void show() {
-        if (open.filter(Stage::isShowing).isEmpty()) {
-            Subscriptions subscriptions = new Subscriptions();
-            open = Optional.of(windows.openApart(
-                    wording.say("instructor.title"), view.apply(subscriptions), WIDTH, HEIGHT, subscriptions));
-        }
-        open.ifPresent(Stage::requestFocus);
+        window.show(this::open);
+    }
+
+    private Stage open() {
+        Subscriptions subscriptions = new Subscriptions();
+        return windows.openApart(
+                wording.say("instructor.title"), view.apply(subscriptions), WIDTH, HEIGHT, subscriptions);
     }
 }

@@ -9,6 +9,7 @@ import org.sagwise.lesson.ReadingRef;
 import org.sagwise.lesson.Shuffle;
 import org.sagwise.lesson.Step;
 import org.sagwise.text.LocalText;
+import org.sagwise.ui.kit.WrappedLabel;
 import org.sagwise.ui.text.Markdown;
 import org.sagwise.ui.text.Wording;
 
@@ -55,11 +56,8 @@ final class StepNotes extends VBox {
     }
 
     private void said(String key, String words) {
-        Label label = new Label(wording.say(key, words));
+        Label label = WrappedLabel.of(wording.say(key, words), "lesson-done");
         label.setId("instructor-key");
-        label.setWrapText(true);
-        label.setMinHeight(USE_PREF_SIZE);
-        label.getStyleClass().add("lesson-done");
         getChildren().add(label);
     }
 
