@@ -45,14 +45,14 @@ public final class TradeWords {
         }
         LineReader reader = new LineReader(catalogue);
         Recipe recipe = reader.read(line, locale);
-        List<Complaint> complaints = new ArrayList<>(reader.complaints());
+        List<Complaint> complaints = new ArrayList<>(reader.notes().complaints());
         if (!complaints.isEmpty()) {
             return new WordsBench.Refused(inOrder(complaints));
         }
         BenchBuilder builder = new BenchBuilder(recipe, catalogue, locale);
         Scenario bench = builder.build();
         for (Finding finding : new ScenarioRules(catalogue).check(Draft.of(bench))) {
-            complaints.add(new Complaint(place(finding, bench, reader.places(), line), finding));
+            complaints.add(new Complaint(place(finding, bench, reader.notes().places(), line), finding));
         }
         return complaints.isEmpty()
                 ? new WordsBench.Built(told(bench, line, builder.assumed(), recipe, locale), builder.assumed())

@@ -47,11 +47,7 @@ final class DrawerActions {
      * @param dialogs dialogs over a window
      */
     DrawerActions(
-            DrawerModel model,
-            DrawerWords words,
-            DrawerLaying laying,
-            View view,
-            Function<Window, Dialogs> dialogs) {
+            DrawerModel model, DrawerWords words, DrawerLaying laying, View view, Function<Window, Dialogs> dialogs) {
         this.model = model;
         this.words = words;
         this.laying = laying;
@@ -102,26 +98,28 @@ final class DrawerActions {
     }
 
     void edit() {
-        view.only().ifPresent(old -> forms().cell("window.edit.title", Optional.of(old), now -> {
-            List<String> wrong = model.change(
-                    drawer -> !now.mark().equals(old.mark())
-                                    && drawer.find(now.mark()).isPresent()
-                            ? List.of(Finding.of("", DrawerProblem.DUPLICATE_MARK, now.mark()))
-                            : drawer.unknown(List.of(old.mark())),
-                    drawer -> drawer.change(old.mark(), same -> now));
-            if (wrong.isEmpty()) {
-                view.choose(List.of(now.mark()));
-            }
-            return wrong;
-        }));
+        view.only()
+                .ifPresent(old -> forms().cell("window.edit.title", Optional.of(old), now -> {
+                    List<String> wrong = model.change(
+                            drawer -> !now.mark().equals(old.mark())
+                                            && drawer.find(now.mark()).isPresent()
+                                    ? List.of(Finding.of("", DrawerProblem.DUPLICATE_MARK, now.mark()))
+                                    : drawer.unknown(List.of(old.mark())),
+                            drawer -> drawer.change(old.mark(), same -> now));
+                    if (wrong.isEmpty()) {
+                        view.choose(List.of(now.mark()));
+                    }
+                    return wrong;
+                }));
     }
 
     void measure() {
-        view.only().ifPresent(cell -> forms().measurement(
-                        cell.mark(),
-                        LocalDate.now(),
-                        Optional.empty(),
-                        measured -> measured(cell, measured.orElseThrow())));
+        view.only()
+                .ifPresent(cell -> forms().measurement(
+                                cell.mark(),
+                                LocalDate.now(),
+                                Optional.empty(),
+                                measured -> measured(cell, measured.orElseThrow())));
     }
 
     void correct() {

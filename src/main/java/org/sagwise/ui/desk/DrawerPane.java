@@ -65,8 +65,7 @@ final class DrawerPane extends BorderPane implements DrawerActions.View {
             Subscriptions subscriptions) {
         this.model = model;
         this.words = words;
-        actions = new DrawerActions(
-                model, words, laying, this, window -> new Dialogs((Stage) window, looks, wording));
+        actions = new DrawerActions(model, words, laying, this, window -> new Dialogs((Stage) window, looks, wording));
         files = new DrawerTableFiles(model, words, exports, this);
         table = new DrawerTable(words, model.catalogue());
         detail = new DrawerDetail(words, looks, subscriptions);
@@ -133,8 +132,11 @@ final class DrawerPane extends BorderPane implements DrawerActions.View {
         Button measure = button("measure", actions::measure);
         List.of(edit, measure).forEach(it -> it.disableProperty().bind(none));
         MenuButton together = menu("together", item("marry", actions::marry), item("part", actions::part));
-        MenuButton retire =
-                menu("retire", item("retire", actions::retire), item("back", actions::back), item("remove", actions::remove));
+        MenuButton retire = menu(
+                "retire",
+                item("retire", actions::retire),
+                item("back", actions::back),
+                item("remove", actions::remove));
         MenuButton lay = menu("lay", item("in-hand", actions::inHand), item("in-place", actions::inPlace));
         List.of(together, retire, lay).forEach(it -> it.disableProperty().bind(none));
         Button undo = button("undo", actions::undo);

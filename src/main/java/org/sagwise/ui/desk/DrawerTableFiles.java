@@ -64,7 +64,6 @@ final class DrawerTableFiles {
 
     void save(DrawerCsv.Style style) {
         byte[] bytes = DrawerCsv.write(model.drawer(), style).getBytes(StandardCharsets.UTF_8);
-        exports.save(view.window(), words.say("window.title"), "csv", bytes)
-                .ifPresent(view::say);
+        exports.save(view.window(), words.say("window.title"), "csv", bytes).ifPresent(view::say);
     }
 }
