@@ -15,6 +15,8 @@ import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
 import org.sagwise.text.Texts;
+import org.sagwise.words.JointBuilder.Role;
+import org.sagwise.words.JointBuilder.Slot;
 
 /** Builds the bench of a recipe: cells as plates in a row, and one loop through everything else. */
 final class BenchBuilder {
@@ -28,8 +30,7 @@ final class BenchBuilder {
     private final CellMaker cells;
     private final Set<Assumed> assumed = new LinkedHashSet<>();
     private final List<Part> parts = new ArrayList<>();
-    private final List<Link> links = new ArrayList<>();
-    private final List<Slot> slots = new ArrayList<>();
+    private final JointBuilder joints;
 
     /**
      * @param locale language of labels
@@ -39,38 +40,12 @@ final class BenchBuilder {
         this.recipe = recipe;
         this.catalogue = catalogue;
         this.cells = new CellMaker(catalogue);
-    }
-
-    /**
-     * What decides how a joint is.
-     *
-     * @param role what kind of joint it is
-     * @param place where a wire or a charger's clip is; empty for others
-     * @param index which cell or coil, from 0; -1 for others
-     */
-    record Slot(Role role, String place, int index) {}
-
-    /** Kinds of joint, by what decides them. */
-    enum Role {
-        /** Any two things of the pack that touch. */
-        CONTACT,
-        /** The joint of one cell towards plus. */
-        CELL,
-        /** The joint of one coil. */
-        COIL,
-        /** Two coils in one screw. */
-        POST,
-        /** A wire, or the joint in its place. */
-        WIRE,
-        /** A clip of the charger. */
-        CHARGER,
-        /** The ends of what shorts. */
-        CLIP
+        this.joints = new JointBuilder(recipe, catalogue, assumed);
     }
 
     /** What decides each joint, in the order of the links. */
     List<Slot> slots() {
-        return slots;
+        return joints.slots();
     }
 
     /** What the recipe did not say. */
@@ -91,7 +66,7 @@ final class BenchBuilder {
         pack();
         loop();
         shorts();
-        Scenario bench = Scenario.of("", parts, links);
+        Scenario bench = Scenario.of("", parts, joints.links());
         bench = recipe.ambientC().isPresent()
                 ? bench.withAmbientC(recipe.ambientC().get())
                 : bench;
@@ -139,7 +114,7 @@ final class BenchBuilder {
         for (int cell = 0; guardsEach() && cell < recipe.count(); cell++) {
             String id = guardId(cell);
             parts.add(part(id, PartKind.REVERSE_GUARD, guard()));
-            contact(pole(cell, true), new TerminalRef(id, "in"));
+            joints.contact(pole(cell, true), new TerminalRef(id, "in"));
         }
     }
 
@@ -160,54 +135,27 @@ final class BenchBuilder {
         return pole(cell, false);
     }
 
-    private double contactMohm() {
-        if (recipe.contactMohm().isEmpty() && !recipe.isIdeal()) {
-            double usual = Usual.contactMohm(catalogue);
-            assumed.add(Assumed.of("contacts", Assumed.Detail.of(usual / 1000, Unit.OHM)));
-            return usual;
-        }
-        return recipe.contactMohm().orElse(0.0);
-    }
-
     private void pack() {
         for (int row = 0; row < recipe.rows(); row++) {
-            int hub = hub(row);
-            for (int cell = first(row); cell < first(row + 1); cell++) {
+            int hub = recipe.hub(row);
+            for (int cell = recipe.first(row); cell < recipe.first(row + 1); cell++) {
                 if (cell != hub) {
-                    touch(upper(hub), upper(cell), jointOf(cell), new Slot(Role.CELL, "", cell));
-                    contact(lower(hub), lower(cell));
+                    joints.touch(upper(hub), upper(cell), joints.jointOf(cell), new Slot(Role.CELL, "", cell));
+                    joints.contact(lower(hub), lower(cell));
                 }
             }
             if (row > 0) {
-                touch(lower(hub(row - 1)), upper(hub), jointOf(hub), new Slot(Role.CELL, "", hub));
+                joints.touch(lower(recipe.hub(row - 1)), upper(hub), joints.jointOf(hub), new Slot(Role.CELL, "", hub));
             }
         }
-    }
-
-    private int first(int row) {
-        return row * recipe.side();
-    }
-
-    /** The cell of a plate to which the rest of the bench is joined: the first without a joint of its own. */
-    private int hub(int row) {
-        for (int cell = first(row); cell < first(row + 1); cell++) {
-            if (!recipe.cellJoints().containsKey(cell)) {
-                return cell;
-            }
-        }
-        return first(row);
-    }
-
-    private double jointOf(int cell) {
-        return recipe.cellJoints().containsKey(cell) ? recipe.cellJoints().get(cell) : contactMohm();
     }
 
     private TerminalRef packPlus() {
-        return upper(hub(0));
+        return upper(recipe.hub(0));
     }
 
     private TerminalRef packMinus() {
-        return lower(hub(recipe.rows() - 1));
+        return lower(recipe.hub(recipe.rows() - 1));
     }
 
     /** From the pack's plus through everything in line to the load, and back. */
@@ -226,7 +174,7 @@ final class BenchBuilder {
             if (keys.isPresent()) {
                 Part part = part(kind.word(), kind, keys.get());
                 parts.add(part);
-                wire(from, part.terminals().get(0), first ? WirePlace.PLUS : before(kind));
+                joints.wire(from, part.terminals().get(0), first ? WirePlace.PLUS : before(kind));
                 from = part.terminals().get(1);
                 first = false;
             }
@@ -235,12 +183,12 @@ final class BenchBuilder {
         if (regulated) {
             Part board = part(PartKind.BOARD.word(), PartKind.BOARD, board());
             parts.add(board);
-            wire(from, board.terminal("in+"), first ? WirePlace.PLUS : Clause.BOARD.word());
+            joints.wire(from, board.terminal("in+"), first ? WirePlace.PLUS : Clause.BOARD.word());
             back = board.terminal("in-");
             if (heats) {
                 coils(board.terminal("out+"), WirePlace.COIL, board.terminal("out-"), WirePlace.BACK);
             }
-            wire(back, packMinus(), WirePlace.MINUS);
+            joints.wire(back, packMinus(), WirePlace.MINUS);
         } else {
             coils(from, first ? WirePlace.PLUS : WirePlace.COIL, packMinus(), WirePlace.MINUS);
         }
@@ -296,12 +244,8 @@ final class BenchBuilder {
         Part charger = part(PartKind.CHARGER.word(), PartKind.CHARGER, said);
         parts.add(charger);
         String place = Clause.CHARGER.word();
-        touch(charger.terminal("+"), packPlus(), joint(place), new Slot(Role.CHARGER, place, -1));
-        contact(charger.terminal("-"), packMinus());
-    }
-
-    private double joint(String place) {
-        return recipe.joints().containsKey(place) ? recipe.joints().get(place) : contactMohm();
+        joints.touch(charger.terminal("+"), packPlus(), joints.at(place), new Slot(Role.CHARGER, place, -1));
+        joints.contact(charger.terminal("-"), packMinus());
     }
 
     private void coils(TerminalRef from, String there, TerminalRef to, String back) {
@@ -315,24 +259,24 @@ final class BenchBuilder {
             assumed.add(Assumed.of("coils"));
         }
         if (recipe.coilsLie().equals(Optional.of(Recipe.Coils.IN_A_ROW))) {
-            wire(from, coils.get(0).terminal("1"), there);
+            joints.wire(from, coils.get(0).terminal("1"), there);
             for (int i = 1; i < coils.size(); i++) {
-                touch(coils.get(i - 1).terminal("2"), coils.get(i).terminal("1"), legOf(i), new Slot(Role.COIL, "", i));
+                joints.touch(coils.get(i - 1).terminal("2"), coils.get(i).terminal("1"), joints.legOf(i), new Slot(Role.COIL, "", i));
             }
-            wire(coils.get(coils.size() - 1).terminal("2"), to, back);
+            joints.wire(coils.get(coils.size() - 1).terminal("2"), to, back);
             return;
         }
         int hub = coilHub();
-        wire(from, coils.get(hub).terminal("1"), there);
+        joints.wire(from, coils.get(hub).terminal("1"), there);
         for (int i = 0; i < coils.size(); i++) {
             if (i != hub) {
                 Slot leg = new Slot(Role.COIL, "", i);
-                touch(coils.get(hub).terminal("1"), coils.get(i).terminal("1"), legOf(i), leg);
+                joints.touch(coils.get(hub).terminal("1"), coils.get(i).terminal("1"), joints.legOf(i), leg);
                 double post = Usual.postMohm(catalogue);
-                touch(coils.get(hub).terminal("2"), coils.get(i).terminal("2"), post, new Slot(Role.POST, "", -1));
+                joints.touch(coils.get(hub).terminal("2"), coils.get(i).terminal("2"), post, new Slot(Role.POST, "", -1));
             }
         }
-        wire(coils.get(hub).terminal("2"), to, back);
+        joints.wire(coils.get(hub).terminal("2"), to, back);
     }
 
     /** The coil to which the others are joined: the first without a joint of its own, in a row the first. */
@@ -349,10 +293,6 @@ final class BenchBuilder {
     static String coilId(int coil, Recipe recipe) {
         String word = PartKind.COIL.word();
         return recipe.coils().size() == 1 ? word : word + "-" + (coil + 1);
-    }
-
-    private double legOf(int coil) {
-        return recipe.coilJoints().containsKey(coil) ? recipe.coilJoints().get(coil) : Usual.postMohm(catalogue);
     }
 
     private Keys wound(Keys coil) {
@@ -375,67 +315,9 @@ final class BenchBuilder {
             parts.add(clip);
             String id = coilId(coilHub(), recipe);
             Slot slot = new Slot(Role.CLIP, place, -1);
-            add(Link.ideal(coil ? new TerminalRef(id, "1") : packPlus(), clip.terminal("1")), slot);
-            add(Link.ideal(clip.terminal("2"), coil ? new TerminalRef(id, "2") : packMinus()), slot);
+            joints.add(Link.ideal(coil ? new TerminalRef(id, "1") : packPlus(), clip.terminal("1")), slot);
+            joints.add(Link.ideal(clip.terminal("2"), coil ? new TerminalRef(id, "2") : packMinus()), slot);
         });
     }
 
-    private void contact(TerminalRef from, TerminalRef to) {
-        touch(from, to, contactMohm(), new Slot(Role.CONTACT, "", -1));
-    }
-
-    private void touch(TerminalRef from, TerminalRef to, double mohm, Slot slot) {
-        add(recipe.isIdeal() ? Link.ideal(from, to) : Link.touch(from, to, mohm), slot);
-    }
-
-    private void add(Link link, Slot slot) {
-        links.add(link);
-        slots.add(slot);
-    }
-
-    /** A wire, or the joint that somebody says is in its place. */
-    private void wire(TerminalRef from, TerminalRef to, String place) {
-        boolean atCell = place.equals(WirePlace.PLUS) || place.equals(WirePlace.MINUS);
-        Slot slot = new Slot(Role.WIRE, place, -1);
-        if (recipe.isIdeal()) {
-            add(Link.ideal(from, to), slot);
-            return;
-        }
-        Optional<Double> joint = jointInPlace(place);
-        boolean said = recipe.wires().containsKey(place);
-        if (joint.isPresent() && !said) {
-            add(Link.touch(from, to, joint.get()), slot);
-            return;
-        }
-        Keys own = said ? recipe.wires().get(place) : recipe.wire();
-        tell(own);
-        Keys jumper = Usual.wire(own);
-        double contacts = joint.orElseGet(() -> atCell && !jumper.has("contacts_mohm") ? contactMohm() : 0);
-        Keys whole = contacts > 0 ? jumper.with("contacts_mohm", contacts) : jumper;
-        add(Link.of(Keys.of("from", from.toString(), "to", to.toString(), "jumper", whole)), slot);
-    }
-
-    /** The plus and minus joint may also be called after the cell at that end. */
-    private Optional<Double> jointInPlace(String place) {
-        if (recipe.joints().containsKey(place)) {
-            return Optional.of(recipe.joints().get(place));
-        }
-        int hub = hub(0);
-        return place.equals(WirePlace.PLUS)
-                ? Optional.ofNullable(recipe.cellJoints().get(hub))
-                : Optional.empty();
-    }
-
-    private void tell(Keys wire) {
-        boolean thick = wire.has("awg") || wire.has("diameter_mm") || wire.has("area_mm2");
-        Assumed.Detail awg = Assumed.Detail.of(String.valueOf(Usual.AWG));
-        Assumed.Detail length = Assumed.Detail.of(Usual.LENGTH_MM / 1000, Unit.METRE);
-        if (!thick && !wire.has("length_mm")) {
-            assumed.add(Assumed.of("wire", awg, length));
-        } else if (!thick) {
-            assumed.add(Assumed.of("wire.thick", awg));
-        } else if (!wire.has("length_mm")) {
-            assumed.add(Assumed.of("wire.length", length));
-        }
-    }
 }

@@ -5,14 +5,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.sagwise.part.Catalogue;
 import org.sagwise.part.PartKind;
-import org.sagwise.part.key.KeySpec;
 import org.sagwise.part.key.Keys;
 import org.sagwise.scenario.Joint;
 import org.sagwise.scenario.Link;
@@ -72,7 +70,10 @@ final class BenchWords {
         Optional<String> line = recipe(pack).map(new LineWriter(locale)::write);
         boolean same = line.isPresent()
                 && line.get().length() <= TradeWords.LONGEST
-                && isSame(TradeWords.read(line.get(), catalogue, locale).scenario());
+                && TradeWords.read(line.get(), catalogue, locale)
+                        .scenario()
+                        .filter(made -> new SameCircuit(bench, own).holds(made))
+                        .isPresent();
         if (line.isPresent() && !same) {
             cannot("whole");
         }
@@ -116,7 +117,7 @@ final class BenchWords {
                 continue;
             }
             Clause.of(part.kind())
-                    .flatMap(clause -> LineWriter.unsayable(clause, keys(part)))
+                    .flatMap(clause -> LineWriter.unsayable(clause, SaidKeys.of(part)))
                     .ifPresent(key -> cannot("key", name(part), key));
         }
         for (Link link : bench.links()) {
@@ -126,31 +127,11 @@ final class BenchWords {
         }
     }
 
-    /** What a part says, without what goes without saying. */
-    static Keys keys(Part part) {
-        Keys keys = part.keys().without("id", "kind", "label", "mark", Keys.FOREIGN);
-        if (keys.has("model")) {
-            return keys;
-        }
-        for (KeySpec spec : part.kind().keys()) {
-            Object value = keys.values().get(spec.name());
-            boolean usual = value != null
-                    && (value.equals(spec.defaultNumber().stream()
-                                    .boxed()
-                                    .findFirst()
-                                    .orElse(null))
-                            || value.equals(spec.defaultWord().orElse(null))
-                            || value.equals(spec.defaultFlag().orElse(null)));
-            keys = usual ? keys.without(spec.name()) : keys;
-        }
-        return keys;
-    }
-
     private void pack(PackShape pack) {
         recipe.arrange(new Item.Arranged(new Span(0, 0), pack.rows().size(), pack.side()));
         List<String> ids = pack.cells();
         List<Keys> all =
-                ids.stream().map(id -> keys(bench.part(id).orElseThrow())).toList();
+                ids.stream().map(id -> SaidKeys.of(bench.part(id).orElseThrow())).toList();
         Keys most = JointWords.commonest(all).orElseThrow();
         boolean shared = all.stream().allMatch(keys -> difference(most, keys).isPresent());
         recipe.sayOfCells(shared ? most : Keys.NONE);
@@ -172,7 +153,7 @@ final class BenchWords {
         }
         pack.guards().values().stream().findFirst().ifPresent(guard -> {
             recipe.guard(Recipe.Guards.BEHIND_EACH_CELL);
-            recipe.single().put(PartKind.REVERSE_GUARD, keys(bench.part(guard).orElseThrow()));
+            recipe.single().put(PartKind.REVERSE_GUARD, SaidKeys.of(bench.part(guard).orElseThrow()));
         });
     }
 
@@ -206,7 +187,7 @@ final class BenchWords {
             those.stream().skip(1).forEach(part -> cannot("part", name(part)));
             if (!those.isEmpty()) {
                 Part part = those.get(0);
-                recipe.single().put(kind, keys(part));
+                recipe.single().put(kind, SaidKeys.of(part));
                 at = across(part, kind.word(), at);
             } else if (kind == PartKind.SWITCH) {
                 recipe.leaveButtonOut();
@@ -254,7 +235,7 @@ final class BenchWords {
         List<Part> those = bench.partsOf(kind);
         those.stream().skip(1).forEach(part -> cannot("part", name(part)));
         if (!those.isEmpty()) {
-            recipe.single().put(kind, keys(those.get(0)));
+            recipe.single().put(kind, SaidKeys.of(those.get(0)));
             straight(kind.word(), those.get(0).id(), terminals);
         }
     }
@@ -272,7 +253,7 @@ final class BenchWords {
                     .findFirst()
                     .orElse(coils.get(0));
             coils.remove(next);
-            recipe.coils().add(keys(next));
+            recipe.coils().add(SaidKeys.of(next));
             ordered.add(next);
             TerminalRef end = next.terminal("1");
             at = row ? nets.of(nets.of(end) == here ? next.terminal("2") : end) : at;
@@ -332,7 +313,7 @@ final class BenchWords {
         if (!bench.links().isEmpty() && bench.links().stream().allMatch(link -> link.joint() instanceof Joint.Ideal)) {
             recipe.idealise();
         }
-        hubs();
+        new Hubs(bench, recipe, own).find();
         BenchBuilder builder = new BenchBuilder(recipe, catalogue, locale);
         List<Link> places = builder.build().links();
         List<Link> found = new ArrayList<>();
@@ -360,86 +341,4 @@ final class BenchWords {
         }
     }
 
-    /** A cell of a plate before the one to which all are joined has a joint of its own, and so has a coil. */
-    private void hubs() {
-        for (int row = 0; row < recipe.rows() && recipe.side() > 1; row++) {
-            int first = row * recipe.side();
-            List<List<TerminalRef>> ends = new ArrayList<>();
-            for (int cell = first; cell < first + recipe.side(); cell++) {
-                String letter = BenchBuilder.letter(cell);
-                ends.add(Stream.of(
-                                new TerminalRef(letter, "+"),
-                                new TerminalRef(letter, "-"),
-                                new TerminalRef(BenchBuilder.guardId(cell), "out"))
-                        .map(own::get)
-                        .filter(Objects::nonNull)
-                        .toList());
-            }
-            for (int i = 0; i < busiest(ends); i++) {
-                recipe.cellJoints().put(first + i, 0.0);
-            }
-        }
-        if (recipe.coilsLie().equals(Optional.of(Recipe.Coils.SIDE_BY_SIDE))) {
-            List<List<TerminalRef>> ends = new ArrayList<>();
-            for (int i = 0; i < recipe.coils().size(); i++) {
-                ends.add(List.of(own.get(new TerminalRef(BenchBuilder.coilId(i, recipe), "1"))));
-            }
-            for (int i = 0; i < busiest(ends); i++) {
-                recipe.coilJoints().put(i, 0.0);
-            }
-        }
-    }
-
-    private int busiest(List<List<TerminalRef>> ends) {
-        int best = 0;
-        for (int i = 1; i < ends.size(); i++) {
-            best = joints(ends.get(i)) > joints(ends.get(best)) ? i : best;
-        }
-        return best;
-    }
-
-    private long joints(List<TerminalRef> ends) {
-        return bench.links().stream()
-                .filter(link -> ends.contains(link.from()) || ends.contains(link.to()))
-                .count();
-    }
-
-    /** Whether a bench made of the line is this circuit. */
-    private boolean isSame(Optional<Scenario> made) {
-        return made.isPresent()
-                && made.get().fired() == bench.fired()
-                && made.get().ambientC() == bench.ambientC()
-                && sameParts(made.get())
-                && sameJoints(made.get());
-    }
-
-    private boolean sameParts(Scenario made) {
-        return made.parts().size() == bench.parts().size()
-                && made.parts().stream()
-                        .allMatch(part -> Optional.ofNullable(
-                                        own.get(part.terminals().get(0)))
-                                .flatMap(there -> bench.part(there.part()))
-                                .filter(there ->
-                                        keys(there).values().equals(keys(part).values()))
-                                .isPresent());
-    }
-
-    private boolean sameJoints(Scenario made) {
-        List<Link> left = new ArrayList<>(bench.links());
-        for (Link link : made.links()) {
-            TerminalRef from = own.get(link.from());
-            TerminalRef to = own.get(link.to());
-            boolean taken = from != null
-                    && to != null
-                    && left.stream()
-                            .filter(it -> it.joins(from, to) && JointWords.same(it.joint(), link.joint()))
-                            .findFirst()
-                            .map(left::remove)
-                            .orElse(false);
-            if (!taken) {
-                return false;
-            }
-        }
-        return left.isEmpty();
-    }
 }

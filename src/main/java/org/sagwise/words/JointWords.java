@@ -10,8 +10,8 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.sagwise.part.key.Keys;
 import org.sagwise.scenario.Joint;
-import org.sagwise.words.BenchBuilder.Role;
-import org.sagwise.words.BenchBuilder.Slot;
+import org.sagwise.words.JointBuilder.Role;
+import org.sagwise.words.JointBuilder.Slot;
 
 /** Writes the joints that a bench has into its recipe: what most have for all, the others by their place. */
 final class JointWords {

@@ -164,6 +164,21 @@ final class Recipe {
         return cellJoints;
     }
 
+    /** The first cell of a plate. */
+    int first(int row) {
+        return row * side();
+    }
+
+    /** The cell of a plate to which the rest of the bench is joined: the first without a joint of its own. */
+    int hub(int row) {
+        for (int cell = first(row); cell < first(row + 1); cell++) {
+            if (!cellJoints.containsKey(cell)) {
+                return cell;
+            }
+        }
+        return first(row);
+    }
+
     Map<Integer, Double> coilJoints() {
         return coilJoints;
     }
