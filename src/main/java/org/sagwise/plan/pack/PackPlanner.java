@@ -9,15 +9,11 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import org.sagwise.hazard.Caution;
 import org.sagwise.hazard.Hazards;
 import org.sagwise.part.Catalogue;
-import org.sagwise.part.CellSpec;
-import org.sagwise.part.Gauge;
 import org.sagwise.part.PartKind;
-import org.sagwise.part.WireLimits;
 import org.sagwise.part.key.Keys;
 import org.sagwise.plan.SameWatts;
 import org.sagwise.plan.drawer.OwnCell;
@@ -40,8 +36,6 @@ import org.sagwise.run.Runner;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Press;
 import org.sagwise.scenario.Scenario;
-import org.sagwise.words.TradeWords;
-import org.sagwise.words.WordsBench;
 
 /**
  * Builds every layout from one to four cells in a row and one to four side by side as a bench of its own, from a line of
@@ -58,18 +52,11 @@ public final class PackPlanner {
     /** Coil of a regulated pack where nobody says one (Ω): the board sets the watts, whatever it is. */
     private static final double USUAL_COIL_OHM = 0.5;
 
-    /** Of a regulated board where nobody says it: as in the catalogue. */
-    private static final double EFFICIENCY = 0.92;
-
     private static final double ROUNDING = 1e-9;
-    private static final int FIRST_AWG = 14;
-    private static final int LENGTH_MM = 80;
-    private static final List<Integer> GAUGES = List.of(22, 20, 18, 16, 14, 12, 10);
-    private static final String STAND_IN = "inr18650-2500-20A";
 
     private final PackWish wish;
     private final Catalogue catalogue;
-    private final Locale locale;
+    private final PackBench benches;
     private final List<PackChoice> choices = new ArrayList<>();
     private final List<Refusal> refused = new ArrayList<>();
 
@@ -86,13 +73,10 @@ public final class PackPlanner {
         boolean goesOn(int done, int all);
     }
 
-    /** What the bench has besides its cells. */
-    private record Outfit(double coilOhm, int awg, OptionalDouble fuseA) {}
-
     private PackPlanner(PackWish wish, Catalogue catalogue, Locale locale) {
         this.wish = wish;
         this.catalogue = catalogue;
-        this.locale = locale;
+        this.benches = new PackBench(wish, catalogue, locale);
     }
 
     /**
@@ -138,25 +122,25 @@ public final class PackPlanner {
             refuse(cell, rows, side, Why.TOO_FEW_CELLS, cell.there());
             return;
         }
-        Outfit outfit = new Outfit(wish.coilOhm().orElse(USUAL_COIL_OHM), FIRST_AWG, OptionalDouble.empty());
+        PackBench.Outfit outfit = PackBench.Outfit.first(wish.coilOhm().orElse(USUAL_COIL_OHM));
         // Fuse and wire lie in the way themselves: with them the coil is found anew.
         for (int pass = 0; pass < 2; pass++) {
-            Scenario bench = build(taken.get(), rows, side, outfit);
+            Scenario bench = benches.build(taken.get(), rows, side, outfit);
             OptionalDouble ohm = coilOhm(bench);
             if (ohm.isEmpty()) {
                 refuse(cell, rows, side, Why.TOO_MANY_WATTS, mostW(bench));
                 return;
             }
-            Outfit with = new Outfit(ohm.getAsDouble(), outfit.awg(), outfit.fuseA());
+            PackBench.Outfit with = new PackBench.Outfit(ohm.getAsDouble(), outfit.awg(), outfit.fuseA());
             PackMoment full =
-                    PackMoment.of(bench(build(taken.get(), rows, side, with)).fired(), rows);
+                    PackMoment.of(bench(benches.build(taken.get(), rows, side, with)).fired(), rows);
             if (!(full.coilW() > 0)) {
                 refuse(cell, rows, side, Why.GIVES_NOTHING, 0);
                 return;
             }
-            outfit = pass == 0 ? outfit(with, full, spec(taken.get().get(0)), rows) : with;
+            outfit = pass == 0 ? benches.outfit(with, full, taken.get().get(0), rows) : with;
         }
-        choices.add(choice(cell.name(), rows, side, build(taken.get(), rows, side, outfit), outfit));
+        choices.add(choice(cell.name(), rows, side, benches.build(taken.get(), rows, side, outfit), outfit));
     }
 
     private void refuse(PackCell cell, int rows, int side, Why why, double number) {
@@ -183,96 +167,7 @@ public final class PackPlanner {
                 : Double.NaN;
     }
 
-    /** Fuse and wire for the largest current that is to be expected: a board asks for most of cells at their cut-off. */
-    private Outfit outfit(Outfit bare, PackMoment full, CellSpec cell, int rows) {
-        double mostA =
-                wish.regulated() ? wish.watts().getAsDouble() / (EFFICIENCY * rows * cell.cutoffV()) : full.packA();
-        OptionalDouble fuse = fuseA(mostA, full.packA() / full.share());
-        return new Outfit(bare.coilOhm(), awg(fuse.orElse(mostA)), fuse);
-    }
-
-    private CellSpec spec(Keys cell) {
-        Part alone = Part.of(cell(Keys.of("id", "A", "kind", PartKind.CELL.word()), cell));
-        return bench(Scenario.of("", List.of(alone), List.of()))
-                .cells()
-                .get("A")
-                .spec();
-    }
-
-    /** The smallest fuse of the catalogue that carries a current, unless it lets through more than cells bear. */
-    private OptionalDouble fuseA(double carriesA, double bearsA) {
-        return catalogue.models(PartKind.FUSE).all().stream()
-                .mapToDouble(model -> model.keys().number("rating_A", 0))
-                .filter(rating -> rating >= carriesA && !(rating > bearsA))
-                .min();
-    }
-
-    /** The thinnest usual gauge that bears a current all the time; the thickest where none does. */
-    private static int awg(double ampere) {
-        OptionalInt found = GAUGES.stream()
-                .mapToInt(Integer::intValue)
-                .filter(number -> WireLimits.steadyCurrentA(new Gauge(number).size()) >= ampere)
-                .findFirst();
-        return found.orElse(GAUGES.get(GAUGES.size() - 1));
-    }
-
-    private Scenario build(List<Keys> cells, int rows, int side, Outfit outfit) {
-        Scenario bench =
-                ((WordsBench.Built) TradeWords.read(line(cells, rows, side, outfit), catalogue, locale)).bench();
-        List<Part> parts = bench.partsOf(PartKind.CELL);
-        for (int i = 0; i < parts.size(); i++) {
-            Part part = parts.get(i);
-            Keys own = cells.get(i);
-            if (!own.equals(Keys.of("model", part.model().orElse("")))) {
-                bench = bench.withPart(part.id(), old -> laid(old, own));
-            }
-        }
-        return bench;
-    }
-
-    private static Part laid(Part place, Keys own) {
-        return Part.of(cell(Keys.of("id", place.id(), "kind", place.kind().word()), own));
-    }
-
-    /** Full, unless it says otherwise. */
-    private static Keys cell(Keys place, Keys own) {
-        Keys keys = place;
-        for (var entry : own.values().entrySet()) {
-            keys = keys.with(entry.getKey(), entry.getValue());
-        }
-        return keys.has("charge") || keys.has("rest_V") ? keys : keys.with("charge", 1);
-    }
-
-    private String line(List<Keys> cells, int rows, int side, Outfit outfit) {
-        String layout =
-                rows == 1 && side == 1 ? "1s" : rows == 1 ? side + "p" : rows + "s" + (side > 1 ? side + "p" : "");
-        StringBuilder line = new StringBuilder(layout)
-                .append(' ')
-                .append(cells.get(0).text("model").orElse(STAND_IN));
-        if (wish.regulated()) {
-            line.append("; board ").append(number(wish.watts().getAsDouble())).append(" W cut-off ");
-            line.append(number(rows * spec(cells.get(0)).cutoffV())).append(" V");
-        }
-        line.append("; coil ").append(number(outfit.coilOhm()));
-        outfit.fuseA()
-                .ifPresent(
-                        rating -> line.append("; fuse ").append(number(rating)).append(" A"));
-        line.append("; wire ")
-                .append(outfit.awg())
-                .append("awg ")
-                .append(LENGTH_MM)
-                .append("mm");
-        return line.toString();
-    }
-
-    private static String number(double value) {
-        return BigDecimal.valueOf(value)
-                .round(new MathContext(9))
-                .stripTrailingZeros()
-                .toPlainString();
-    }
-
-    private PackChoice choice(String cell, int rows, int side, Scenario scenario, Outfit outfit) {
+    private PackChoice choice(String cell, int rows, int side, Scenario scenario, PackBench.Outfit outfit) {
         Bench bench = bench(scenario);
         PackMoment full = PackMoment.of(bench.fired(), rows);
         PackMoment half = PackMoment.of(bench(at(scenario, 0.5)).fired(), rows);
