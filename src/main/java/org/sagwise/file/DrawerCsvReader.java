@@ -82,8 +82,9 @@ final class DrawerCsvReader {
         List<String> found = new ArrayList<>();
         for (CsvTable.Field head : rows.get(0)) {
             String said = head.text().strip();
-            Optional<String> known =
-                    DrawerCsv.COLUMNS.keySet().stream().filter(said::equalsIgnoreCase).findFirst();
+            Optional<String> known = DrawerCsv.COLUMNS.keySet().stream()
+                    .filter(said::equalsIgnoreCase)
+                    .findFirst();
             if (known.isEmpty() && !said.isEmpty()) {
                 wrong(head, DrawerProblem.UNKNOWN_COLUMN, said, String.join(", ", DrawerCsv.COLUMNS.keySet()));
             } else if (known.isPresent() && found.contains(known.get())) {
@@ -155,8 +156,7 @@ final class DrawerCsvReader {
     }
 
     /** Findings about keys, at the fields that hold them. */
-    private void locate(
-            List<Finding> found, boolean ofMeasured, Map<String, CsvTable.Field> fields, Position start) {
+    private void locate(List<Finding> found, boolean ofMeasured, Map<String, CsvTable.Field> fields, Position start) {
         for (Finding each : found) {
             String column = DrawerCsv.COLUMNS.entrySet().stream()
                     .filter(it -> it.getValue().equals(each.place()) && ofMeasured == isMeasured(it.getKey()))
@@ -164,8 +164,7 @@ final class DrawerCsvReader {
                     .findFirst()
                     .orElse("");
             Position where = fields.containsKey(column) ? fields.get(column).at() : start;
-            findings.add(
-                    new Finding(column, Optional.empty(), each.problem(), each.details()).at(Optional.of(where)));
+            findings.add(new Finding(column, Optional.empty(), each.problem(), each.details()).at(Optional.of(where)));
         }
     }
 
@@ -190,7 +189,9 @@ final class DrawerCsvReader {
                 merged = put(merged, path, said);
             }
         }
-        return now.has(DrawerCsv.RETIRED) && !merged.has(DrawerCsv.RETIRED) ? merged.with(DrawerCsv.RETIRED, Keys.NONE) : merged;
+        return now.has(DrawerCsv.RETIRED) && !merged.has(DrawerCsv.RETIRED)
+                ? merged.with(DrawerCsv.RETIRED, Keys.NONE)
+                : merged;
     }
 
     private static String shown(Object value) {
@@ -213,8 +214,8 @@ final class DrawerCsvReader {
             boolean is = !NO.contains(text.toLowerCase(Locale.ROOT));
             return is && !keys.has(DrawerCsv.RETIRED) ? keys.with(DrawerCsv.RETIRED, Keys.NONE) : keys;
         }
-        boolean number = specs.stream()
-                .anyMatch(spec -> spec.name().equals(path) && spec.type() instanceof KeySpec.NumberType);
+        boolean number =
+                specs.stream().anyMatch(spec -> spec.name().equals(path) && spec.type() instanceof KeySpec.NumberType);
         if (!number) {
             return put(keys, path, text);
         }

@@ -261,7 +261,11 @@ final class BenchBuilder {
         if (recipe.coilsLie().equals(Optional.of(Recipe.Coils.IN_A_ROW))) {
             joints.wire(from, coils.get(0).terminal("1"), there);
             for (int i = 1; i < coils.size(); i++) {
-                joints.touch(coils.get(i - 1).terminal("2"), coils.get(i).terminal("1"), joints.legOf(i), new Slot(Role.COIL, "", i));
+                joints.touch(
+                        coils.get(i - 1).terminal("2"),
+                        coils.get(i).terminal("1"),
+                        joints.legOf(i),
+                        new Slot(Role.COIL, "", i));
             }
             joints.wire(coils.get(coils.size() - 1).terminal("2"), to, back);
             return;
@@ -273,7 +277,8 @@ final class BenchBuilder {
                 Slot leg = new Slot(Role.COIL, "", i);
                 joints.touch(coils.get(hub).terminal("1"), coils.get(i).terminal("1"), joints.legOf(i), leg);
                 double post = Usual.postMohm(catalogue);
-                joints.touch(coils.get(hub).terminal("2"), coils.get(i).terminal("2"), post, new Slot(Role.POST, "", -1));
+                joints.touch(
+                        coils.get(hub).terminal("2"), coils.get(i).terminal("2"), post, new Slot(Role.POST, "", -1));
             }
         }
         joints.wire(coils.get(hub).terminal("2"), to, back);
@@ -319,5 +324,4 @@ final class BenchBuilder {
             joints.add(Link.ideal(clip.terminal("2"), coil ? new TerminalRef(id, "2") : packMinus()), slot);
         });
     }
-
 }

@@ -130,8 +130,9 @@ final class BenchWords {
     private void pack(PackShape pack) {
         recipe.arrange(new Item.Arranged(new Span(0, 0), pack.rows().size(), pack.side()));
         List<String> ids = pack.cells();
-        List<Keys> all =
-                ids.stream().map(id -> SaidKeys.of(bench.part(id).orElseThrow())).toList();
+        List<Keys> all = ids.stream()
+                .map(id -> SaidKeys.of(bench.part(id).orElseThrow()))
+                .toList();
         Keys most = JointWords.commonest(all).orElseThrow();
         boolean shared = all.stream().allMatch(keys -> difference(most, keys).isPresent());
         recipe.sayOfCells(shared ? most : Keys.NONE);
@@ -153,7 +154,8 @@ final class BenchWords {
         }
         pack.guards().values().stream().findFirst().ifPresent(guard -> {
             recipe.guard(Recipe.Guards.BEHIND_EACH_CELL);
-            recipe.single().put(PartKind.REVERSE_GUARD, SaidKeys.of(bench.part(guard).orElseThrow()));
+            recipe.single()
+                    .put(PartKind.REVERSE_GUARD, SaidKeys.of(bench.part(guard).orElseThrow()));
         });
     }
 
@@ -340,5 +342,4 @@ final class BenchWords {
                     .read();
         }
     }
-
 }

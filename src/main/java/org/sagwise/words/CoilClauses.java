@@ -92,7 +92,7 @@ final class CoilClauses {
             if (!said.has("wraps")) {
                 lacks.add("wraps");
             }
-            lacks.forEach(lack -> notes.complain(span, WordsFault.WOUND_LACKS, WordsFault.clause(lack)));
+            lacks.forEach(lack -> notes.complain(span, WordsFault.WOUND_LACKS.of(lack)));
         });
     }
 }

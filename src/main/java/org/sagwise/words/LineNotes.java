@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.sagwise.part.Catalogue;
 import org.sagwise.part.key.Keys;
+import org.sagwise.scenario.Fault;
 
 /** What is known of a line while it is read: what it says so far, where, and what is wrong with it. */
 final class LineNotes {
@@ -42,7 +43,7 @@ final class LineNotes {
         return letters;
     }
 
-    void complain(Span span, WordsFault fault, String... details) {
+    void complain(Span span, Fault fault, String... details) {
         complaints.add(Complaint.of(span, fault, details));
     }
 

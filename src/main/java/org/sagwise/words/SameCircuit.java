@@ -29,8 +29,9 @@ record SameCircuit(Scenario bench, Map<TerminalRef, TerminalRef> own) {
                         .allMatch(part -> Optional.ofNullable(
                                         own.get(part.terminals().get(0)))
                                 .flatMap(there -> bench.part(there.part()))
-                                .filter(there ->
-                                        SaidKeys.of(there).values().equals(SaidKeys.of(part).values()))
+                                .filter(there -> SaidKeys.of(there)
+                                        .values()
+                                        .equals(SaidKeys.of(part).values()))
                                 .isPresent());
     }
 

@@ -108,7 +108,7 @@ final class TermReader {
         if (item instanceof Item.Bare bare) {
             return Complaint.of(bare.span(), WordsFault.NO_UNIT, bare.text());
         }
-        return Complaint.of(item.span(), WordsFault.NOT_OF, WordsFault.clause(clause.word()));
+        return Complaint.of(item.span(), WordsFault.NOT_OF.of(clause.word()));
     }
 
     private Optional<Clause.Term> term(Item.Phrase phrase, Optional<Unit> unit) {

@@ -28,15 +28,9 @@ enum WordsFault implements Fault {
     WHICH_JOINT,
     NO_COIL_TO_SHORT;
 
-    /**
-     * Before the name of a clause, which is said differently in each language. No word of a line begins with a line
-     * break, so that none is taken for such a name.
-     */
-    private static final String CLAUSE = "\nclause.";
-
-    /** The detail that is said as the name of a clause. */
-    static String clause(String word) {
-        return CLAUSE + word;
+    /** The same where its detail is a clause, which is called differently in each language. */
+    Fault of(String clause) {
+        return new OfClause(this, clause);
     }
 
     @Override
@@ -44,13 +38,22 @@ enum WordsFault implements Fault {
         return "words";
     }
 
-    @Override
-    public String sentence(String place, List<String> details, Locale locale) {
-        Texts texts = Texts.in(bundle(), locale);
-        Object[] words = details.stream()
-                .map(detail -> detail.startsWith(CLAUSE) ? texts.say(detail.strip()) : detail)
-                .toArray();
-        return texts.say(key(), words);
+    private record OfClause(WordsFault fault, String clause) implements Fault {
+        @Override
+        public String name() {
+            return fault.name();
+        }
+
+        @Override
+        public String bundle() {
+            return fault.bundle();
+        }
+
+        @Override
+        public String sentence(String place, List<String> details, Locale locale) {
+            Texts texts = Texts.in(bundle(), locale);
+            return texts.say(key(), texts.say("clause." + clause));
+        }
     }
 
     /** A number that cannot be read: the sentence of whoever reads numbers. */

@@ -40,8 +40,9 @@ record PackBench(PackWish wish, Catalogue catalogue, Locale locale) {
 
     /** Fuse and wire for the largest current that is to be expected: a board asks for most of cells at their cut-off. */
     Outfit outfit(Outfit bare, PackMoment full, Keys cell, int rows) {
-        double mostA =
-                wish.regulated() ? wish.watts().getAsDouble() / (EFFICIENCY * rows * spec(cell).cutoffV()) : full.packA();
+        double mostA = wish.regulated()
+                ? wish.watts().getAsDouble() / (EFFICIENCY * rows * spec(cell).cutoffV())
+                : full.packA();
         OptionalDouble fuse = fuseA(mostA, full.packA() / full.share());
         return new Outfit(bare.coilOhm(), awg(fuse.orElse(mostA)), fuse);
     }

@@ -132,8 +132,8 @@ public final class PackPlanner {
                 return;
             }
             PackBench.Outfit with = new PackBench.Outfit(ohm.getAsDouble(), outfit.awg(), outfit.fuseA());
-            PackMoment full =
-                    PackMoment.of(bench(benches.build(taken.get(), rows, side, with)).fired(), rows);
+            PackMoment full = PackMoment.of(
+                    bench(benches.build(taken.get(), rows, side, with)).fired(), rows);
             if (!(full.coilW() > 0)) {
                 refuse(cell, rows, side, Why.GIVES_NOTHING, 0);
                 return;

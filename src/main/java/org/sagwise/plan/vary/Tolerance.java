@@ -8,9 +8,8 @@ import org.sagwise.run.Basis;
  * @param shape what {@code within} means
  * @param within 95 of 100 lie within this
  * @param basis on what that rests
- * @param source the word for it in the texts
  */
-public record Tolerance(Shape shape, double within, Basis basis, String source) {
+public record Tolerance(Shape shape, double within, Basis basis) {
 
     /** Standard deviations within which 95 of 100 lie, of a normal distribution. */
     private static final double Z_95 = 1.959964;

@@ -10,34 +10,34 @@ import org.sagwise.scenario.Scenario;
 /** What numbers of parts commonly are off by; docs/model-notes.md says where each is from. */
 final class Tolerances {
 
-    private static final Tolerance INTERNAL = typical(Shape.SHARE, 0.15, "internal");
-    private static final Tolerance CONTACT = new Tolerance(Shape.FACTOR, 2, Basis.TEACHING, "contact");
+    private static final Tolerance INTERNAL = typical(Shape.SHARE, 0.15);
+    private static final Tolerance CONTACT = new Tolerance(Shape.FACTOR, 2, Basis.TEACHING);
 
     /** A resistance wire's ohms per length lie within 5 %: the table of {@link org.sagwise.part.WireTolerance}. */
-    private static final Tolerance WIRE = new Tolerance(Shape.SHARE, 0.05, Basis.PUBLISHED, "wire");
+    private static final Tolerance WIRE = new Tolerance(Shape.SHARE, 0.05, Basis.PUBLISHED);
 
     private static final Map<String, Tolerance> ROWS = Map.ofEntries(
             Map.entry("cell.internal_mohm", INTERNAL),
-            Map.entry("cell.capacity_mAh", typical(Shape.SHARE, 0.03, "capacity")),
-            Map.entry("cell.charge", new Tolerance(Shape.DISTANCE, 0.02, Basis.TEACHING, "charge")),
-            Map.entry("cell.rest_V", new Tolerance(Shape.DISTANCE, 0.02, Basis.TEACHING, "charge")),
+            Map.entry("cell.capacity_mAh", typical(Shape.SHARE, 0.03)),
+            Map.entry("cell.charge", new Tolerance(Shape.DISTANCE, 0.02, Basis.TEACHING)),
+            Map.entry("cell.rest_V", new Tolerance(Shape.DISTANCE, 0.02, Basis.TEACHING)),
             Map.entry("coil.ohm", WIRE),
             Map.entry("coil.wire.wraps", WIRE),
-            Map.entry("switch.closed_mohm", typical(Shape.FACTOR, 1.5, "switch")),
-            Map.entry("fuse.mohm", typical(Shape.SHARE, 0.15, "fuse")),
-            Map.entry("ptc.mohm", typical(Shape.FACTOR, 1.4, "ptc")),
+            Map.entry("switch.closed_mohm", typical(Shape.FACTOR, 1.5)),
+            Map.entry("fuse.mohm", typical(Shape.SHARE, 0.15)),
+            Map.entry("ptc.mohm", typical(Shape.FACTOR, 1.4)),
             // The series E24 goes with 5 %: IEC 60063:2015.
-            Map.entry("resistor.ohm", new Tolerance(Shape.SHARE, 0.05, Basis.PUBLISHED, "e24")),
-            Map.entry("supply.volts", typical(Shape.SHARE, 0.01, "supply")),
-            Map.entry("meter.shunt_mohm", typical(Shape.SHARE, 0.01, "meter")),
+            Map.entry("resistor.ohm", new Tolerance(Shape.SHARE, 0.05, Basis.PUBLISHED)),
+            Map.entry("supply.volts", typical(Shape.SHARE, 0.01)),
+            Map.entry("meter.shunt_mohm", typical(Shape.SHARE, 0.01)),
             Map.entry("link.contact_mohm", CONTACT),
             Map.entry("link.jumper.contacts_mohm", CONTACT),
-            Map.entry("link.jumper.length_mm", new Tolerance(Shape.SHARE, 0.05, Basis.TEACHING, "length")));
+            Map.entry("link.jumper.length_mm", new Tolerance(Shape.SHARE, 0.05, Basis.TEACHING)));
 
     private Tolerances() {}
 
-    private static Tolerance typical(Shape shape, double within, String source) {
-        return new Tolerance(shape, within, Basis.TYPICAL, source);
+    private static Tolerance typical(Shape shape, double within) {
+        return new Tolerance(shape, within, Basis.TYPICAL);
     }
 
     /** What a number of a bench is commonly off by; empty where it is taken as printed. */
