@@ -21,6 +21,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.TilePane;
 import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
+import org.controlsfx.control.PrefixSelectionComboBox;
 import org.controlsfx.control.SearchableComboBox;
 import org.sagwise.part.Catalogue;
 import org.sagwise.part.PartKind;
@@ -281,7 +282,7 @@ final class DrawerForms {
     }
 
     private ComboBox<String> choice(String name, Optional<String> now) {
-        ComboBox<String> box = new ComboBox<>();
+        ComboBox<String> box = new PrefixSelectionComboBox<>();
         box.getItems().add("");
         DrawerKeys.CELL.stream()
                 .filter(spec -> spec.name().equals(name))

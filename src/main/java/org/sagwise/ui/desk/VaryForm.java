@@ -13,6 +13,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import org.controlsfx.control.SearchableComboBox;
 import org.sagwise.plan.vary.Range;
 import org.sagwise.plan.vary.Variable;
 import org.sagwise.quantity.Parsed;
@@ -28,9 +29,9 @@ final class VaryForm extends VBox {
 
     private final Wording wording;
     private final Runnable changed;
-    private final ComboBox<NamedReading> reading = new ComboBox<>();
-    private final ComboBox<Optional<Variable>> value = new ComboBox<>();
-    private final ComboBox<Optional<Variable>> second = new ComboBox<>();
+    private final ComboBox<NamedReading> reading = new SearchableComboBox<>();
+    private final ComboBox<Optional<Variable>> value = new SearchableComboBox<>();
+    private final ComboBox<Optional<Variable>> second = new SearchableComboBox<>();
     private final TextField from = new TextField();
     private final TextField to = new TextField();
     private final CheckBox bands = new CheckBox();

@@ -12,6 +12,7 @@ import javafx.scene.control.RadioButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
+import org.controlsfx.control.PrefixSelectionComboBox;
 import org.sagwise.part.Alloy;
 import org.sagwise.part.Catalogue;
 import org.sagwise.part.CoilWinding;
@@ -40,8 +41,8 @@ final class WindForm extends VBox {
     private final Wording wording;
     private final ToggleGroup wishes = new ToggleGroup();
     private final QuantityField amount;
-    private final ComboBox<Alloy> alloy = new ComboBox<>();
-    private final ComboBox<Double> thickness = new ComboBox<>();
+    private final ComboBox<Alloy> alloy = new PrefixSelectionComboBox<>();
+    private final ComboBox<Double> thickness = new PrefixSelectionComboBox<>();
     private final QuantityField strands;
     private final QuantityField inner;
     private final QuantityField legs;
