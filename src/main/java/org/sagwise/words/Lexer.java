@@ -10,9 +10,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.sagwise.part.CellFormat;
 import org.sagwise.part.Chemistry;
-import org.sagwise.quantity.Parsed;
 import org.sagwise.quantity.QuantityParser;
-import org.sagwise.quantity.Unit;
 
 /** Takes a line apart into clauses of items. Used for one line and thrown away. */
 final class Lexer {
@@ -24,35 +22,12 @@ final class Lexer {
     private static final Pattern GAUGE = Pattern.compile("(?i)(?:awg-?(\\d{1,2})|(\\d{1,2})-?awg)");
     private static final Pattern TIMES = Pattern.compile("(\\d{1,3})[x×](.*)");
     private static final Pattern MADE = Pattern.compile("(?i)([A-Z]{3})-?(\\d{5})");
-    private static final Pattern NUMBER = Pattern.compile("([+\\-−–]?(?:\\d[\\d.,'’]*|[.,]\\d+))(.*)");
     /** Before the digits of what a number written as a word means. */
     private static final String NUMBER_WORD = "number.";
 
-    private static final Pattern SIGN = Pattern.compile("[+\\-−–]");
-
-    /** The units in which a part says anything, the commonest first. */
-    static final List<Unit> UNITS = List.of(
-            Unit.VOLT,
-            Unit.AMPERE,
-            Unit.OHM,
-            Unit.WATT,
-            Unit.AMPERE_HOUR,
-            Unit.FRACTION,
-            Unit.METRE,
-            Unit.SQUARE_METRE,
-            Unit.CELSIUS,
-            Unit.SECOND,
-            Unit.AMPERE_SQUARED_SECOND);
-
-    private record Word(String text, int start) {
-        Span span() {
-            return new Span(start, start + text.length());
-        }
-    }
-
     private final Vocabulary vocabulary = Vocabulary.all();
     private final Set<String> entries;
-    private final QuantityParser numbers;
+    private final NumberReader numbers;
 
     /**
      * @param entries every id of the catalogue
@@ -60,7 +35,7 @@ final class Lexer {
      */
     Lexer(Set<String> entries, Locale locale) {
         this.entries = entries;
-        this.numbers = new QuantityParser(locale);
+        this.numbers = new NumberReader(new QuantityParser(locale));
     }
 
     /** The clauses of a line, none of them empty. */
@@ -110,7 +85,7 @@ final class Lexer {
 
     /** A word without the marks around it; a mark alone says nothing. */
     private static Optional<Word> bare(Matcher word) {
-        if (SIGN.matcher(word.group()).matches()) {
+        if (NumberReader.SIGN.matcher(word.group()).matches()) {
             return Optional.of(new Word(word.group(), word.start()));
         }
         Matcher ends = BARE_ENDS.matcher(word.group());
@@ -161,9 +136,9 @@ final class Lexer {
             rest.set(0, new Word(times.group(2), first.start() + times.start(2)));
             return item(rest, items);
         }
-        Matcher number = NUMBER.matcher(joinedSign(words));
-        if (number.matches()) {
-            return number(words, number, items);
+        int number = numbers.read(words, items);
+        if (number > 0) {
+            return number;
         }
         items.add(new Item.Strange(first.span(), first.text()));
         return 1;
@@ -177,7 +152,7 @@ final class Lexer {
                             words.subList(0, count).stream().map(Word::text).toList())
                     .toLowerCase(Locale.ROOT);
             Set<String> ids = vocabulary.meanings(text);
-            if (!ids.isEmpty() && !isSignOfNumber(words, count)) {
+            if (!ids.isEmpty() && !NumberReader.isSign(words, count)) {
                 Span span = words.get(0).span().to(words.get(count - 1).span());
                 items.add(number(ids)
                         .<Item>map(number -> new Item.Bare(span, number, Double.parseDouble(number)))
@@ -194,19 +169,6 @@ final class Lexer {
                 .filter(id -> id.startsWith(NUMBER_WORD))
                 .map(id -> id.substring(NUMBER_WORD.length()))
                 .findFirst();
-    }
-
-    private static boolean isSignOfNumber(List<Word> words, int count) {
-        return count == 1
-                && words.size() > 1
-                && SIGN.matcher(words.get(0).text()).matches()
-                && Character.isDigit(words.get(1).text().charAt(0));
-    }
-
-    private static String joinedSign(List<Word> words) {
-        return isSignOfNumber(words, 1)
-                ? words.get(0).text() + words.get(1).text()
-                : words.get(0).text();
     }
 
     private static boolean arranged(Word word, List<Item> items) {
@@ -265,67 +227,4 @@ final class Lexer {
         return known.isPresent();
     }
 
-    /** A number with the unit that is written to it, or behind it, or with none. */
-    private int number(List<Word> words, Matcher number, List<Item> items) {
-        int taken = isSignOfNumber(words, 1) ? 2 : 1;
-        String digits = number.group(1);
-        Span span = words.get(0).span().to(words.get(taken - 1).span());
-        String glued = number.group(2);
-        if (!glued.isEmpty()) {
-            items.add(amount(span, digits, glued).orElseGet(() -> new Item.Strange(span, glued)));
-            return taken;
-        }
-        // "coil 2 200 mohm" is a coil and its ohms, not 2200 of them: digits with a gap between are two numbers here.
-        boolean gap = taken < words.size()
-                && Character.isDigit(words.get(taken).text().charAt(0));
-        for (int more = gap ? 0 : Math.min(2, words.size() - taken); more > 0; more--) {
-            String unit = String.join(
-                    " ",
-                    words.subList(taken, taken + more).stream().map(Word::text).toList());
-            Span both = span.to(words.get(taken + more - 1).span());
-            if (unit.equalsIgnoreCase("awg") && digits.matches("\\d{1,2}")) {
-                items.add(new Item.Gauge(both, Integer.parseInt(digits)));
-                return taken + more;
-            }
-            Optional<Item> amount = amount(both, digits, unit);
-            if (amount.isPresent()) {
-                items.add(amount.get());
-                return taken + more;
-            }
-        }
-        Parsed parsed = numbers.parse(digits, Unit.FRACTION);
-        items.add(
-                parsed instanceof Parsed.Refused refused
-                        ? odd(span, refused)
-                        : new Item.Bare(span, digits, parsed.value().orElseThrow()));
-        return taken;
-    }
-
-    private Optional<Item> amount(Span span, String digits, String written) {
-        return UNITS.stream()
-                .flatMap(unit -> spelled(unit, written).map(it -> read(span, digits, it, unit)).stream())
-                .findFirst();
-    }
-
-    /** The spelling of this unit that somebody means, who may have written the whole of it in capitals. */
-    private Optional<String> spelled(Unit unit, String written) {
-        if (written.isBlank()) {
-            return Optional.empty();
-        }
-        String calm = written.charAt(0) + written.substring(1).toLowerCase(Locale.ROOT);
-        return Stream.of(written, calm)
-                .filter(it -> numbers.parse("1 " + it, unit).value().isPresent())
-                .findFirst();
-    }
-
-    private Item read(Span span, String digits, String spelled, Unit unit) {
-        Parsed parsed = numbers.parse(digits + " " + spelled, unit);
-        return parsed instanceof Parsed.Refused refused
-                ? odd(span, refused)
-                : new Item.Amount(span, unit, parsed.value().orElseThrow());
-    }
-
-    private static Item odd(Span span, Parsed.Refused refused) {
-        return new Item.Odd(span, Complaint.of(span, new WordsFault.BadNumber(refused)));
-    }
 }

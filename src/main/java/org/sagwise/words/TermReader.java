@@ -202,7 +202,7 @@ final class TermReader {
         if (item instanceof Item.Strange strange) {
             List<String> known = new ArrayList<>(Vocabulary.all().spellings());
             known.addAll(LineReader.entries(catalogue));
-            Lexer.UNITS.forEach(unit -> unit.scales().forEach(scale -> known.add(scale.plain())));
+            NumberReader.UNITS.forEach(unit -> unit.scales().forEach(scale -> known.add(scale.plain())));
             return NearMiss.of(strange.text(), known).stream()
                     .findFirst()
                     .map(near -> Complaint.of(strange.span(), WordsFault.UNKNOWN_NEAR, strange.text(), near))
