@@ -272,16 +272,8 @@ final class Page implements Sheet {
 
     /** Writes the notice along the lower edge; how much height it took. */
     private double notice(ThemedPen pen) {
-        List<String> lines =
-                WordWrap.lines(Texts.in("notices", locale).say("export.line"), TextStyle.SMALL, width - 2 * EDGE);
-        double line = TextStyle.SMALL.lineHeight(1);
-        double taken = lines.size() * line + 16;
-        double y = height - taken + 8 + 0.8 * line;
-        pen.line(EDGE, height - taken, width - EDGE, height - taken, Tone.PAPER_EDGE, 1);
-        for (String text : lines) {
-            pen.text(text, EDGE, y, TextStyle.SMALL, Tone.INK, Align.LEFT);
-            y += line;
-        }
-        return taken;
+        NoticeFoot notice = NoticeFoot.of(locale, width - 2 * EDGE);
+        notice.paint(pen, EDGE, width - EDGE, height - notice.high(), 8);
+        return notice.high();
     }
 }

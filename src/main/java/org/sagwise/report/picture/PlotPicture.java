@@ -2,10 +2,8 @@ package org.sagwise.report.picture;
 
 import java.io.IOException;
 import java.io.OutputStream;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.sagwise.hazard.Notices;
 import org.sagwise.picture.geometry.Box;
 import org.sagwise.picture.geometry.Point;
 import org.sagwise.picture.look.TextStyle;
@@ -50,17 +48,11 @@ public record PlotPicture(String title, Chart chart, Optional<Point> now) {
             y += TextStyle.HEADLINE.lineHeight(1);
             pen.text(text, EDGE, y - 4, TextStyle.HEADLINE, Tone.INK, Align.LEFT);
         }
-        List<String> notice = WordWrap.lines(Notices.exportLine(locale), TextStyle.SMALL, inner);
-        double line = TextStyle.SMALL.lineHeight(1);
-        double foot = height - notice.size() * line - EDGE;
+        NoticeFoot notice = NoticeFoot.of(locale, inner);
+        double foot = height - notice.wordsHigh() - EDGE;
         double top = y + EDGE / 2;
         PlotPainter plot = new PlotPainter(chart, 1, inner, foot - EDGE / 2 - top);
         pen.within(EDGE, top, 0, () -> plot.paint(new ThemedPen(surface, pen.theme(), 1), now, Optional.empty()));
-        pen.line(EDGE, foot, USUAL_WIDTH - EDGE, foot, Tone.PAPER_EDGE, 1);
-        double base = foot + 4 + 0.8 * line;
-        for (String text : notice) {
-            pen.text(text, EDGE, base, TextStyle.SMALL, Tone.INK, Align.LEFT);
-            base += line;
-        }
+        notice.paint(pen, EDGE, USUAL_WIDTH - EDGE, foot, 4);
     }
 }

@@ -1,7 +1,6 @@
 package org.sagwise.report.picture;
 
 import com.google.zxing.qrcode.encoder.ByteMatrix;
-import java.util.List;
 import java.util.Locale;
 import org.sagwise.picture.geometry.Box;
 import org.sagwise.picture.geometry.Path;
@@ -9,7 +8,6 @@ import org.sagwise.picture.look.TextStyle;
 import org.sagwise.picture.look.Theme;
 import org.sagwise.picture.look.ThemedPen;
 import org.sagwise.picture.look.Tone;
-import org.sagwise.picture.look.WordWrap;
 import org.sagwise.picture.pen.Align;
 import org.sagwise.picture.pen.Colour;
 import org.sagwise.picture.pen.Pen;
@@ -33,7 +31,7 @@ record QrSheet(ByteMatrix modules, String title, Locale locale) implements Sheet
     private static final int EDGE = 24;
 
     PictureSize size() {
-        double words = notice().size() * TextStyle.SMALL.lineHeight(1) + EDGE;
+        double words = notice().wordsHigh() + EDGE;
         return new PictureSize(WIDTH, TOP + side() + (int) Math.ceil(words));
     }
 
@@ -46,8 +44,8 @@ record QrSheet(ByteMatrix modules, String title, Locale locale) implements Sheet
         return module() * (modules.getWidth() + 2 * QUIET);
     }
 
-    private List<String> notice() {
-        return WordWrap.lines(Texts.in("notices", locale).say("export.line"), TextStyle.SMALL, WIDTH - 2.0 * EDGE);
+    private NoticeFoot notice() {
+        return NoticeFoot.of(locale, WIDTH - 2.0 * EDGE);
     }
 
     @Override
@@ -61,11 +59,7 @@ record QrSheet(ByteMatrix modules, String title, Locale locale) implements Sheet
         pen.textWithin(named, EDGE, 40, room, TextStyle.TITLE, Tone.INK, Align.LEFT);
         pen.textWithin(texts.say("qr.hint"), EDGE, 68, room, TextStyle.PLAIN, Tone.MUTED, Align.LEFT);
         pen.fill(code(), Colour.BLACK);
-        double y = TOP + side() + TextStyle.SMALL.lineHeight(1);
-        for (String line : notice()) {
-            pen.text(line, EDGE, y, TextStyle.SMALL, Tone.INK, Align.LEFT);
-            y += TextStyle.SMALL.lineHeight(1);
-        }
+        notice().write(pen, EDGE, TOP + side() + TextStyle.SMALL.lineHeight(1));
     }
 
     /** One shape of all dark modules, those of a row in one piece, so that no seams are seen. */

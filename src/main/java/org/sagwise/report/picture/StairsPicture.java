@@ -5,13 +5,11 @@ import java.io.OutputStream;
 import java.util.List;
 import java.util.Locale;
 import org.sagwise.assessment.Assessment;
-import org.sagwise.hazard.Notices;
 import org.sagwise.picture.geometry.Box;
 import org.sagwise.picture.look.TextStyle;
 import org.sagwise.picture.look.Theme;
 import org.sagwise.picture.look.ThemedPen;
 import org.sagwise.picture.look.Tone;
-import org.sagwise.picture.look.WordWrap;
 import org.sagwise.picture.pen.Align;
 import org.sagwise.picture.pen.Pen;
 import org.sagwise.picture.stairs.StairScene;
@@ -70,19 +68,13 @@ public final class StairsPicture implements Sheet {
 
     private void page(Pen surface, ThemedPen pen) {
         pen.fill(new Box(0, 0, width, height), Tone.PAPER);
-        List<String> notice = WordWrap.lines(Notices.exportLine(locale), TextStyle.SMALL, width - 2 * EDGE);
-        double line = TextStyle.SMALL.lineHeight(1);
-        double foot = notice.size() * line + 16;
+        NoticeFoot notice = NoticeFoot.of(locale, width - 2 * EDGE);
+        double foot = notice.high();
         double each = (height - foot) / benches.size();
         for (int i = 0; i < benches.size(); i++) {
             bench(surface, pen, i, i * each, each);
         }
-        pen.line(EDGE, height - foot, width - EDGE, height - foot, Tone.PAPER_EDGE, 1);
-        double y = height - foot + 8 + 0.8 * line;
-        for (String text : notice) {
-            pen.text(text, EDGE, y, TextStyle.SMALL, Tone.INK, Align.LEFT);
-            y += line;
-        }
+        notice.paint(pen, EDGE, width - EDGE, height - foot, 8);
     }
 
     private void bench(Pen surface, ThemedPen pen, int place, double top, double benchHeight) {

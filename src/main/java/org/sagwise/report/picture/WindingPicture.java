@@ -4,14 +4,12 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
 import java.util.Locale;
-import org.sagwise.hazard.Notices;
 import org.sagwise.part.CoilWinding;
 import org.sagwise.picture.geometry.Box;
 import org.sagwise.picture.look.TextStyle;
 import org.sagwise.picture.look.Theme;
 import org.sagwise.picture.look.ThemedPen;
 import org.sagwise.picture.look.Tone;
-import org.sagwise.picture.look.WordWrap;
 import org.sagwise.picture.pen.Align;
 import org.sagwise.picture.pen.Pen;
 import org.sagwise.picture.winding.WindingPainter;
@@ -63,9 +61,8 @@ public record WindingPicture(
     private void page(ThemedPen pen, double height) {
         pen.fill(new Box(0, 0, USUAL_WIDTH, height), Tone.PAPER);
         pen.textWithin(title, EDGE, 40, USUAL_WIDTH - 2 * EDGE, TextStyle.HEADLINE, Tone.INK, Align.LEFT);
-        List<String> notice = WordWrap.lines(Notices.exportLine(locale), TextStyle.SMALL, USUAL_WIDTH - 2 * EDGE);
-        double line = TextStyle.SMALL.lineHeight(1);
-        double foot = notice.size() * line + 16;
+        NoticeFoot notice = NoticeFoot.of(locale, USUAL_WIDTH - 2 * EDGE);
+        double foot = notice.high();
         int rows = (lines.size() + COLUMNS - 1) / COLUMNS;
         double table = rows * LINE + 20;
         double bottom = height - foot - table;
@@ -82,11 +79,6 @@ public record WindingPicture(
             pen.textWithin(lines.get(i).label(), left, y, right - left - room, TextStyle.PLAIN, Tone.MUTED, Align.LEFT);
             pen.text(lines.get(i).value(), right, y, TextStyle.NAME, Tone.INK, Align.RIGHT);
         }
-        pen.line(EDGE, height - foot, USUAL_WIDTH - EDGE, height - foot, Tone.PAPER_EDGE, 1);
-        double y = height - foot + 8 + 0.8 * line;
-        for (String text : notice) {
-            pen.text(text, EDGE, y, TextStyle.SMALL, Tone.INK, Align.LEFT);
-            y += line;
-        }
+        notice.paint(pen, EDGE, USUAL_WIDTH - EDGE, height - foot, 8);
     }
 }

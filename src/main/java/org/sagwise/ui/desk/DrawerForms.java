@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -96,16 +97,7 @@ final class DrawerForms {
                                 : each.getValue().getValue());
             }
             List<String> wrong = new ArrayList<>();
-            for (Map.Entry<String, QuantityField> each : numbers.entrySet()) {
-                OptionalDouble value = each.getValue().positive();
-                Measure measure = Measure.ofKey(each.getKey()).orElseThrow();
-                keys = value.isPresent()
-                        ? keys.with(each.getKey(), measure.scale().fromUnit(value.getAsDouble()))
-                        : keys;
-                if (value.isEmpty() && !each.getValue().isEmpty()) {
-                    wrong.add("");
-                }
-            }
+            keys = with(keys, numbers, QuantityField::positive, wrong);
             keys = with(keys, "bought", day(texts.get("bought").getText()));
             keys = with(keys, "note", texts.get("note").getText());
             DrawerKeys.checkCell(keys, "", catalogue)
@@ -156,16 +148,7 @@ final class DrawerForms {
                 () -> {
                     Keys keys = Keys.of("on", day(texts.get("on").getText()));
                     List<String> wrong = new ArrayList<>();
-                    for (Map.Entry<String, QuantityField> each : numbers.entrySet()) {
-                        OptionalDouble value = each.getValue().value();
-                        Measure measure = Measure.ofKey(each.getKey()).orElseThrow();
-                        keys = value.isPresent()
-                                ? keys.with(each.getKey(), measure.scale().fromUnit(value.getAsDouble()))
-                                : keys;
-                        if (value.isEmpty() && !each.getValue().isEmpty()) {
-                            wrong.add("");
-                        }
-                    }
+                    keys = with(keys, numbers, QuantityField::value, wrong);
                     keys = with(keys, "how", texts.get("how").getText());
                     if (old.isPresent()
                             && wrong.isEmpty()
@@ -291,6 +274,25 @@ final class DrawerForms {
                 .forEach(type -> box.getItems().addAll(type.choices()));
         box.setValue(now.orElse(""));
         return box;
+    }
+
+    /** With the numbers of fields; an empty word is added for each that cannot be read, which its field says. */
+    private static Keys with(
+            Keys before,
+            Map<String, QuantityField> numbers,
+            Function<QuantityField, OptionalDouble> reading,
+            List<String> wrong) {
+        Keys keys = before;
+        for (Map.Entry<String, QuantityField> each : numbers.entrySet()) {
+            OptionalDouble value = reading.apply(each.getValue());
+            Measure measure = Measure.ofKey(each.getKey()).orElseThrow();
+            if (value.isPresent()) {
+                keys = keys.with(each.getKey(), measure.scale().fromUnit(value.getAsDouble()));
+            } else if (!each.getValue().isEmpty()) {
+                wrong.add("");
+            }
+        }
+        return keys;
     }
 
     private static Keys with(Keys keys, String name, String text) {
