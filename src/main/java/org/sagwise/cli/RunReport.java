@@ -15,18 +15,11 @@ import org.sagwise.scenario.Press;
  *
  * @param bench what was run
  * @param plan how
- * @param settings with which cut-off
  * @param result what came of it
  * @param outlooks what goes wrong if nobody does anything; none where nothing does
  * @param life how the cells age together; empty if not asked for
  */
-record RunReport(
-        Bench bench,
-        RunPlan plan,
-        RunSettings settings,
-        RunResult result,
-        List<Forecast> outlooks,
-        List<LifeTogether.Age> life) {
+record RunReport(Bench bench, RunPlan plan, RunResult result, List<Forecast> outlooks, List<LifeTogether.Age> life) {
 
     /** A life is told in this many blocks at most. */
     private static final int BLOCKS = 10;
@@ -47,6 +40,6 @@ record RunReport(
         List<LifeTogether.Age> life = cycles == 0
                 ? List.of()
                 : LifeTogether.course(bench.scenario(), bench.catalogue(), plan, cycles, Math.min(BLOCKS, cycles));
-        return new RunReport(bench, plan, settings, result, telling, life);
+        return new RunReport(bench, plan, result, telling, life);
     }
 }

@@ -226,5 +226,4 @@ final class Lexer {
         known.ifPresent(format -> items.add(new Item.Make(word.span(), "format", format.trade())));
         return known.isPresent();
     }
-
 }

@@ -1,5 +1,7 @@
 package org.sagwise.picture.geometry;
 
+import java.util.List;
+
 /** A point in whole units, as layouts count them. */
 public record GridPoint(int x, int y) {
 
@@ -9,6 +11,15 @@ public record GridPoint(int x, int y) {
 
     public GridPoint moved(int dx, int dy) {
         return new GridPoint(x + dx, y + dy);
+    }
+
+    /** Length of a way from point to point. */
+    public static double along(List<GridPoint> way) {
+        double length = 0;
+        for (int i = 1; i < way.size(); i++) {
+            length += way.get(i - 1).distance(way.get(i));
+        }
+        return length;
     }
 
     public double distance(GridPoint other) {

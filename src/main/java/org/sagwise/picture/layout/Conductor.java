@@ -35,10 +35,6 @@ public record Conductor(List<GridPoint> points, List<Share> shares, boolean isWi
 
     /** Length along its corners. */
     public double length() {
-        double length = 0;
-        for (int i = 1; i < points.size(); i++) {
-            length += points.get(i - 1).distance(points.get(i));
-        }
-        return length;
+        return GridPoint.along(points);
     }
 }

@@ -145,7 +145,16 @@ final class Lattice {
         return from / columns * columns + to % columns;
     }
 
-    void claim(int cell, int neighbour, int owner) {
+    /** Marks a way as somebody's, but for gaps in it. */
+    void claim(List<Integer> cells, int owner) {
+        for (int i = 1; i < cells.size(); i++) {
+            if (steps(cells.get(i - 1), cells.get(i)) == 1) {
+                claim(cells.get(i - 1), cells.get(i), owner);
+            }
+        }
+    }
+
+    private void claim(int cell, int neighbour, int owner) {
         pass(cell, owner);
         pass(neighbour, owner);
         int first = Math.min(cell, neighbour);

@@ -23,7 +23,7 @@ public record LinkRoute(int link, List<GridPoint> points) {
 
     /** The point so far along, 0 at its start and 1 at its end. */
     public GridPoint at(double along) {
-        double left = length(points) * along;
+        double left = GridPoint.along(points) * along;
         for (int i = 1; i < points.size(); i++) {
             GridPoint one = points.get(i - 1);
             GridPoint other = points.get(i);
@@ -49,13 +49,5 @@ public record LinkRoute(int link, List<GridPoint> points) {
             }
         }
         return true;
-    }
-
-    private static double length(List<GridPoint> points) {
-        double length = 0;
-        for (int i = 1; i < points.size(); i++) {
-            length += points.get(i - 1).distance(points.get(i));
-        }
-        return length;
     }
 }

@@ -32,7 +32,7 @@ final class PlateRouter {
             waiting.remove(next);
             List<Integer> way = wayTo(tree, next.point, joined);
             tree.add(way);
-            claim(way);
+            lattice.claim(way, owner);
             joined.add(next.point);
         }
         return tree;
@@ -62,7 +62,7 @@ final class PlateRouter {
         if (joined.size() == 1) {
             List<Integer> stub = Stub.of(lattice, joined.get(0));
             tree.add(stub);
-            claim(stub);
+            lattice.claim(stub, owner);
         }
         List<Integer> way = untilTree(tree, Stub.of(lattice, next));
         int start = way.get(way.size() - 1);
@@ -111,14 +111,6 @@ final class PlateRouter {
             }
         }
         return way;
-    }
-
-    private void claim(List<Integer> cells) {
-        for (int i = 1; i < cells.size(); i++) {
-            if (lattice.steps(cells.get(i - 1), cells.get(i)) == 1) {
-                lattice.claim(cells.get(i - 1), cells.get(i), owner);
-            }
-        }
     }
 
     private int cell(TerminalPoint point) {

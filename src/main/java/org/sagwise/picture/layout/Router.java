@@ -64,7 +64,7 @@ final class Router implements Routing {
         for (int i = 0; i < links.size(); i++) {
             if (isBetweenParts(links.get(i))) {
                 for (TerminalRef end : List.of(links.get(i).from(), links.get(i).to())) {
-                    claim(Stub.of(lattice, points.get(end)), groups.ownerOf(i));
+                    lattice.claim(Stub.of(lattice, points.get(end)), groups.ownerOf(i));
                 }
             }
         }
@@ -107,7 +107,7 @@ final class Router implements Routing {
                     .orElse(List.of(lattice.corner(last(start), goal), goal)));
             cells.addAll(reversed(end));
         }
-        claim(cells, owner);
+        lattice.claim(cells, owner);
         List<GridPoint> corners = corners(cells);
         routes.put(index, new LinkRoute(index, corners));
         conductors.add(new Conductor(
@@ -144,14 +144,6 @@ final class Router implements Routing {
     private int cell(TerminalRef terminal) {
         TerminalPoint point = points.get(terminal);
         return lattice.cell(point.x(), point.y());
-    }
-
-    private void claim(List<Integer> cells, int owner) {
-        for (int i = 1; i < cells.size(); i++) {
-            if (lattice.steps(cells.get(i - 1), cells.get(i)) == 1) {
-                lattice.claim(cells.get(i - 1), cells.get(i), owner);
-            }
-        }
     }
 
     private List<GridPoint> corners(List<Integer> cells) {
