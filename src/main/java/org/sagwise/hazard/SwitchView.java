@@ -140,7 +140,7 @@ final class SwitchView {
     String busiest(List<Branch> sources) {
         String busiest = sources.get(0).part();
         for (Branch source : sources) {
-            if (Double.compare((float) sizeA(source.part()), (float) sizeA(busiest)) > 0) {
+            if (Double.compare(Worst.rank(sizeA(source.part())), Worst.rank(sizeA(busiest))) > 0) {
                 busiest = source.part();
             }
         }

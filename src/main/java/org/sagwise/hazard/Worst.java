@@ -4,10 +4,15 @@ import java.util.Comparator;
 import java.util.function.ToDoubleFunction;
 
 /**
- * The order in which a rule names what it found. What differs in the last bits of its sums alone counts as equal and
- * stays in its order: on a live page these bits are others, and the same bench must be told in the same words there.
+ * The order in which a rule names what it found. What differs by less than anybody would print counts as equal and stays
+ * in its order: on a live page the last bits of sums are others, and the same bench must be told in the same words there.
  */
 final class Worst {
+
+    /** Sizes come in amps, watts and volts; below this all of them are nothing. */
+    private static final double NOTHING = 1e-9;
+
+    private static final double STEPS = 1e4;
 
     private Worst() {}
 
@@ -18,6 +23,11 @@ final class Worst {
 
     /** The smallest first; what cannot be told comes last. */
     static <T> Comparator<T> least(ToDoubleFunction<T> size) {
-        return Comparator.comparingDouble(it -> (float) size.applyAsDouble(it));
+        return Comparator.comparingDouble(it -> rank(size.applyAsDouble(it)));
+    }
+
+    /** Grows with a size, by one for every ten thousandth of it. */
+    static double rank(double size) {
+        return Math.copySign(Math.floor(STEPS * Math.log1p(Math.abs(size) / NOTHING)), size);
     }
 }

@@ -48,6 +48,13 @@ public final class PageWriter {
     private static final Pattern BLANK = Pattern.compile("\\{\\{([\\w.-]+)}}");
     private static final String SAY = "say.";
     private static final double FIRST_WIDTH = 700;
+
+    /** A bench is never drawn smaller than this, on a phone and elsewhere; one that is wider is scrolled sideways. */
+    private static final double LEAST_SCALE_OF_A_PHONE = 0.24;
+
+    private static final double LEAST_SCALE = 0.16;
+    private static final double PHONE_WIDTH = 390;
+
     private static final double FIRST_HEIGHT = 460;
 
     private final Locale locale;
@@ -70,7 +77,7 @@ public final class PageWriter {
         Assessment bench = Assessment.of(scenario, CatalogueLoader.builtIn()).lookingAhead();
         String still = ExplainedPost.htmlBody(Moment.start(bench), ShareText::of, locale, Signs.PRINT);
         String json = ScenarioWriter.writeCompact(scenario);
-        String style = PageStyle.of(json + still);
+        String style = PageStyle.of(json + still) + width(bench);
         String loader = resource("loader.js");
         Map<String, String> blanks = new LinkedHashMap<>();
         blanks.put("language", locale.getLanguage());
@@ -88,6 +95,18 @@ public final class PageWriter {
         blanks.put("engine", packed);
         blanks.put("loader", loader);
         return filled(resource("page.html"), blanks, key -> said(key, words));
+    }
+
+    /** How wide the sheet is at least, so that a finger meets the part that it means. */
+    private static String width(Assessment bench) {
+        return "\n#sheet { min-width: " + width(bench, PHONE_WIDTH, LEAST_SCALE_OF_A_PHONE) + "px; }\n"
+                + "@media (min-width: 60rem) { #sheet { min-width: " + width(bench, FIRST_WIDTH, LEAST_SCALE)
+                + "px; } }";
+    }
+
+    private static long width(Assessment bench, double column, double scale) {
+        return Math.round(
+                scale * Pictures.layout(bench, Drawing.BENCH, column).bounds().width());
     }
 
     private String title(Scenario scenario) {

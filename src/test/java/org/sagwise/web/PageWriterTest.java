@@ -132,6 +132,20 @@ class PageWriterTest {
         return "'sha256-" + Base64.getEncoder().encodeToString(digest) + "'";
     }
 
+    /** A finger needs to meet the part that it means; more cells take more room, and the sheet is scrolled. */
+    @Test
+    void write_manyParts_makesTheSheetWider() {
+        int few = sheetPx(page(demo("two-cells-side-by-side"), Locale.ENGLISH));
+        int more = sheetPx(page(demo("side-by-side-with-reverse-guards"), Locale.ENGLISH));
+
+        assertTrue(few < 390, few + " px");
+        assertTrue(more > 390, more + " px");
+    }
+
+    private static int sheetPx(String page) {
+        return Integer.parseInt(between(page, "\n#sheet { min-width: ", "px"));
+    }
+
     @Test
     void of_aScriptWithoutFiles_isRefused() {
         assertThrows(
