@@ -41,8 +41,7 @@ class TipGuiTest extends GuiTest {
 
         assertEquals("3.6 V", read(label));
         robot().interact(() -> words.set("3.5 V"));
-        assertEquals(
-                "3.5 V", ((Tooltip) label.getProperties().get(INSTALLED)).getText());
+        assertEquals("3.5 V", ((Tooltip) label.getProperties().get(INSTALLED)).getText());
     }
 
     @Test
