@@ -16,6 +16,7 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -293,6 +294,18 @@ abstract class InBrowserTest {
         browser.tap(pointer, "copy");
         browser.await("document.getElementById('share-text').value.startsWith('sagwise1:')");
         assertEquals(List.of(), browser.requests());
+    }
+
+    @Test
+    void page_ofMorePartsThanItCanFollow_saysSoInWords() throws IOException {
+        String parts = IntStream.range(0, 301)
+                .mapToObj(i -> "{\"id\":\"r" + i + "\",\"kind\":\"resistor\",\"ohm\":1}")
+                .collect(Collectors.joining(","));
+        String page = writer.write(PageWriterTest.read("{\"sagwise\":1,\"parts\":[" + parts + "],\"links\":[]}"));
+        browser.go(Files.writeString(folder.resolve("large.html"), page).toUri().toString());
+        browser.await("!document.getElementById('failed').hidden");
+        assertTrue(browser.text("failed").startsWith("This bench has 301 parts"), browser.text("failed"));
+        assertTrue(browser.text("still").length() > 100);
     }
 
     @Test
