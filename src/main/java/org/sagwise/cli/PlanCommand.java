@@ -227,7 +227,7 @@ final class PlanCommand implements Callable<Integer> {
     }
 
     private void text(PackPlan plan, Optional<PackChoice> chosen, Catalogue catalogue) {
-        PackWords words = new PackWords(call.format());
+        PackWords words = PackWords.byId(call.format());
         List<String> lines = new ArrayList<>();
         lines.addAll(Paragraph.lines(words.wish(plan.wish()), ""));
         lines.addAll(Paragraph.lines(words.answer(plan), ""));

@@ -2,16 +2,20 @@ package org.sagwise.lesson;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 
 /**
  * What a class got right before and after, by objective.
  *
  * @param learnersBefore how many took the form before
  * @param learnersAfter how many took the one after
- * @param before how many were right before, by objective
- * @param after how many were right after
+ * @param before how many were right before, by objective; {@link #UNCOUNTED} where nobody counted them
+ * @param after how many were right after, likewise
  */
 public record ClassGain(int learnersBefore, int learnersAfter, List<Integer> before, List<Integer> after) {
+
+    /** Stands for a number that nobody counted, which is not none. */
+    public static final int UNCOUNTED = -1;
 
     /**
      * @throws IllegalArgumentException if more were right than there are learners, or lists differ in length
@@ -20,13 +24,13 @@ public record ClassGain(int learnersBefore, int learnersAfter, List<Integer> bef
         before = List.copyOf(before);
         after = List.copyOf(after);
         if (before.size() != after.size()
-                || before.stream().anyMatch(it -> it < 0 || it > learnersBefore)
-                || after.stream().anyMatch(it -> it < 0 || it > learnersAfter)) {
+                || before.stream().anyMatch(it -> it < UNCOUNTED || it > learnersBefore)
+                || after.stream().anyMatch(it -> it < UNCOUNTED || it > learnersAfter)) {
             throw new IllegalArgumentException("more right than learners");
         }
     }
 
-    /** Share that was right before, 0 to 1; empty without learners. */
+    /** Share that was right before, 0 to 1; empty without learners or where nobody counted. */
     public OptionalDouble shareBefore(int objective) {
         return share(before.get(objective), learnersBefore);
     }
@@ -36,14 +40,14 @@ public record ClassGain(int learnersBefore, int learnersAfter, List<Integer> bef
         return share(after.get(objective), learnersAfter);
     }
 
-    /** Share of all answers that was right before. */
+    /** Share of all counted answers that was right before. */
     public OptionalDouble shareBefore() {
-        return share(sum(before), learnersBefore * before.size());
+        return share(before, learnersBefore);
     }
 
-    /** Share of all answers that was right after. */
+    /** Share of all counted answers that was right after. */
     public OptionalDouble shareAfter() {
-        return share(sum(after), learnersAfter * after.size());
+        return share(after, learnersAfter);
     }
 
     /** Normalised gain for an objective. */
@@ -51,9 +55,15 @@ public record ClassGain(int learnersBefore, int learnersAfter, List<Integer> bef
         return gain(shareBefore(objective), shareAfter(objective));
     }
 
-    /** Normalised gain over all. */
+    /** Normalised gain over all that was counted both times. */
     public OptionalDouble gain() {
-        return gain(shareBefore(), shareAfter());
+        List<Integer> both = IntStream.range(0, before.size())
+                .filter(place -> before.get(place) != UNCOUNTED && after.get(place) != UNCOUNTED)
+                .boxed()
+                .toList();
+        return gain(
+                share(both.stream().map(before::get).toList(), learnersBefore),
+                share(both.stream().map(after::get).toList(), learnersAfter));
     }
 
     /**
@@ -70,10 +80,11 @@ public record ClassGain(int learnersBefore, int learnersAfter, List<Integer> bef
     }
 
     private static OptionalDouble share(int right, int all) {
-        return all > 0 ? OptionalDouble.of((double) right / all) : OptionalDouble.empty();
+        return all > 0 && right != UNCOUNTED ? OptionalDouble.of((double) right / all) : OptionalDouble.empty();
     }
 
-    private static int sum(List<Integer> numbers) {
-        return numbers.stream().mapToInt(Integer::intValue).sum();
+    private static OptionalDouble share(List<Integer> right, int learners) {
+        List<Integer> counted = right.stream().filter(each -> each != UNCOUNTED).toList();
+        return share(counted.stream().mapToInt(Integer::intValue).sum(), learners * counted.size());
     }
 }

@@ -39,6 +39,7 @@ public final class Glossary {
             "capacity",
             "watt-hours",
             "cut-off",
+            "married",
             "short",
             "can",
             "wrap",

@@ -79,6 +79,18 @@ class IdeasCheckTest {
         assertThrows(IllegalArgumentException.class, () -> new ClassGain(3, 3, List.of(4, 2), List.of(1, 1)));
     }
 
+    /** 3 of 10, then 6 of 10, where both were counted; the second objective was counted after only. */
+    @Test
+    void gain_ofWhatNobodyCounted_isUnknownAndLeftOut() {
+        ClassGain gain = new ClassGain(10, 10, List.of(3, ClassGain.UNCOUNTED), List.of(6, 10));
+
+        assertTrue(gain.shareBefore(1).isEmpty());
+        assertTrue(gain.gain(1).isEmpty());
+        assertEquals(0.3, gain.shareBefore().orElseThrow(), 1e-12);
+        assertEquals(0.8, gain.shareAfter().orElseThrow(), 1e-12);
+        assertEquals(0.3 / 0.7, gain.gain().orElseThrow(), 1e-12);
+    }
+
     @Test
     void ideas_ofBothForms_areThoseOfLessons() {
         var taught = LessonSet.ideas(BuiltInLessonsTest.lessons());

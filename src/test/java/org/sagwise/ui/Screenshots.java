@@ -11,17 +11,12 @@ import java.util.Arrays;
 import java.util.Deque;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.stream.Stream;
 import javafx.animation.PauseTransition;
 import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.geometry.Rectangle2D;
-import javafx.scene.Node;
 import javafx.scene.control.ButtonBase;
-import javafx.scene.control.Menu;
-import javafx.scene.control.MenuBar;
-import javafx.scene.control.MenuItem;
 import javafx.scene.control.Spinner;
 import javafx.scene.image.PixelFormat;
 import javafx.scene.image.PixelReader;
@@ -29,7 +24,6 @@ import javafx.scene.image.WritableImage;
 import javafx.scene.robot.Robot;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
-import javafx.stage.Window;
 import javafx.util.Duration;
 import javax.imageio.ImageIO;
 import org.sagwise.file.CatalogueLoader;
@@ -66,6 +60,7 @@ public final class Screenshots extends Application {
             case "instructor" -> lead();
             case "author" -> author();
             case "together" -> together();
+            case "grid" -> new Grid(this::add, this::wait, this::take).walk(parameters.get(4));
             case "lessons" -> LessonLibrary.ids().forEach(this::lesson);
             default -> demoOrLesson(what);
         }
@@ -78,7 +73,12 @@ public final class Screenshots extends Application {
         Rectangle2D screen = Screen.getPrimary().getBounds();
         new Robot().mouseMove(screen.getWidth() / 2, 2);
         PauseTransition settled = new PauseTransition(SETTLE.multiply(4));
-        settled.setOnFinished(event -> next());
+        settled.setOnFinished(event -> {
+            // A busy machine may have answered late with a size that nobody asked for.
+            stage.setWidth(screen.getWidth());
+            stage.setHeight(screen.getHeight());
+            next();
+        });
         settled.play();
     }
 
@@ -129,10 +129,10 @@ public final class Screenshots extends Application {
     }
 
     private void demo(String name) {
-        steps.add(() -> choose("item-example-" + name));
+        steps.add(() -> WindowHands.choose("item-example-" + name));
         steps.add(() -> {});
         steps.add(() -> take(name + "-rest"));
-        steps.add(() -> press("latch"));
+        steps.add(() -> WindowHands.press("latch"));
         steps.add(() -> take(name + "-fired"));
     }
 
@@ -146,17 +146,17 @@ public final class Screenshots extends Application {
 
     /** Every step of a lesson: as it begins, and once the first answer is given or it is shown. */
     private void lesson(String id) {
-        steps.add(() -> choose("item-lesson-" + id));
+        steps.add(() -> WindowHands.choose("item-lesson-" + id));
         steps.add(() -> {});
         for (int i = 1; i <= stepsOf(id); i++) {
             String name = String.format(Locale.ROOT, "%s-%02d", id, i);
             steps.add(() -> take(name + "-a"));
             steps.add(Screenshots::answer);
             steps.add(() -> take(name + "-b"));
-            steps.add(() -> press("button-lesson-next"));
+            steps.add(() -> WindowHands.press("button-lesson-next"));
         }
         steps.add(() -> take(id + "-end"));
-        steps.add(() -> choose("item-lesson-leave"));
+        steps.add(() -> WindowHands.choose("item-lesson-leave"));
     }
 
     private static int stepsOf(String id) {
@@ -172,45 +172,45 @@ public final class Screenshots extends Application {
      * The instructor's window over a question with a vote, and the class's window on a projector.
      */
     private void lead() {
-        steps.add(() -> choose("item-instructor"));
+        steps.add(() -> WindowHands.choose("item-instructor"));
         steps.add(() -> {});
         steps.add(() -> take("instructor-none"));
-        steps.add(() -> press("instructor-lesson-06-same-watts"));
+        steps.add(() -> WindowHands.press("instructor-lesson-06-same-watts"));
         steps.add(() -> vote(1, "4"));
         steps.add(() -> vote(2, "5"));
         steps.add(() -> vote(4, "9"));
-        steps.add(() -> press("tally-again"));
+        steps.add(() -> WindowHands.press("tally-again"));
         steps.add(() -> vote(1, "2"));
         steps.add(() -> vote(2, "3"));
         steps.add(() -> vote(4, "13"));
-        steps.add(() -> press("tally-turn"));
+        steps.add(() -> WindowHands.press("tally-turn"));
         steps.add(() -> {});
         steps.add(() -> take("instructor-vote"));
-        steps.add(Screenshots::closeTop);
+        steps.add(WindowHands::closeTop);
         steps.add(() -> take("instructor-shown"));
-        steps.add(() -> choose("item-projector"));
+        steps.add(() -> WindowHands.choose("item-projector"));
         steps.add(() -> {});
         steps.add(() -> take("projector"));
-        steps.add(() -> press("choice-4"));
-        steps.add(() -> press("button-lesson-next"));
+        steps.add(() -> WindowHands.press("choice-4"));
+        steps.add(() -> WindowHands.press("button-lesson-next"));
         steps.add(() -> take("projector-measure"));
     }
 
     /** Two benches on one clock: on the way, at their end, and for a class that looks on. */
     private void together() {
-        steps.add(() -> choose("item-instructor"));
+        steps.add(() -> WindowHands.choose("item-instructor"));
         wait(1);
-        steps.add(() -> press("instructor-lesson-06-same-watts"));
-        steps.add(() -> press("instructor-step-7"));
-        steps.add(Screenshots::closeTop);
-        steps.add(() -> press("speed-600"));
-        steps.add(() -> press("latch"));
-        steps.add(() -> press("clock-go"));
+        steps.add(() -> WindowHands.press("instructor-lesson-06-same-watts"));
+        steps.add(() -> WindowHands.press("instructor-step-7"));
+        steps.add(WindowHands::closeTop);
+        steps.add(() -> WindowHands.press("speed-600"));
+        steps.add(() -> WindowHands.press("latch"));
+        steps.add(() -> WindowHands.press("clock-go"));
         wait(6);
         steps.add(() -> take("together-going"));
         wait(24);
         steps.add(() -> take("together-end"));
-        steps.add(() -> choose("item-projector"));
+        steps.add(() -> WindowHands.choose("item-projector"));
         wait(1);
         steps.add(() -> take("together-projector"));
     }
@@ -223,26 +223,26 @@ public final class Screenshots extends Application {
         steps.add(() -> {});
         steps.add(() -> {});
         steps.add(() -> take("author-shelf"));
-        steps.add(() -> choose("item-author"));
-        steps.add(() -> press("lesson-own-my-lesson"));
+        steps.add(() -> WindowHands.choose("item-author"));
+        steps.add(() -> WindowHands.press("lesson-own-my-lesson"));
         wait(3);
         steps.add(() -> take("author-sound"));
         steps.add(() -> change(lesson, "is: 17.64", "is: 18.64"));
         wait(4);
-        steps.add(() -> press("choice-4"));
-        steps.add(() -> press("button-lesson-next"));
+        steps.add(() -> WindowHands.press("choice-4"));
+        steps.add(() -> WindowHands.press("button-lesson-next"));
         wait(2);
         steps.add(() -> take("author-mistake"));
-        steps.add(() -> press("author-all"));
+        steps.add(() -> WindowHands.press("author-all"));
         wait(1);
         steps.add(() -> take("author-all"));
         steps.add(() -> change(lesson, "kind: measure", "kind: mesure"));
         wait(4);
-        steps.add(() -> press("tab-lesson"));
+        steps.add(() -> WindowHands.press("tab-lesson"));
         steps.add(() -> take("author-broken"));
-        steps.add(() -> choose("item-lesson-leave"));
+        steps.add(() -> WindowHands.choose("item-lesson-leave"));
         wait(1);
-        steps.add(() -> press("tab-lessons"));
+        steps.add(() -> WindowHands.press("tab-lessons"));
         steps.add(() -> take("author-left"));
     }
 
@@ -269,96 +269,65 @@ public final class Screenshots extends Application {
     }
 
     private static void vote(int answer, String hands) {
-        ((Spinner<?>) node("hands-" + answer)).getEditor().setText(hands);
+        ((Spinner<?>) WindowHands.node("hands-" + answer)).getEditor().setText(hands);
     }
 
     private static void answer() {
-        find("choice-1").or(() -> find("button-lesson-show")).ifPresent(it -> ((ButtonBase) it).fire());
+        WindowHands.find("choice-1")
+                .or(() -> WindowHands.find("button-lesson-show"))
+                .ifPresent(it -> ((ButtonBase) it).fire());
     }
 
     private void dialogs() {
         for (String item : List.of("keys", "notice", "about", "title", "table")) {
-            steps.add(() -> choose("item-" + item));
+            steps.add(() -> WindowHands.choose("item-" + item));
             steps.add(() -> {});
             steps.add(() -> {});
             steps.add(() -> take(item));
-            steps.add(Screenshots::closeTop);
+            steps.add(WindowHands::closeTop);
         }
     }
 
     /** Time going, a moment turned back to, an event, and a cell that vents. */
     private void clock() {
-        steps.add(() -> press("speed-60"));
-        steps.add(() -> press("latch"));
-        steps.add(() -> press("clock-go"));
+        steps.add(() -> WindowHands.press("speed-60"));
+        steps.add(() -> WindowHands.press("latch"));
+        steps.add(() -> WindowHands.press("clock-go"));
         wait(6);
         steps.add(() -> take("clock-going"));
-        steps.add(() -> press("latch"));
-        steps.add(() -> press("clock-run-down"));
+        steps.add(() -> WindowHands.press("latch"));
+        steps.add(() -> WindowHands.press("clock-run-down"));
         wait(3);
         steps.add(() -> take("clock-ran-down"));
-        steps.add(() -> press("clock-press-back"));
+        steps.add(() -> WindowHands.press("clock-press-back"));
         steps.add(() -> take("clock-turned-back"));
-        steps.add(() -> choose("item-example-old-and-new-in-a-row"));
+        steps.add(() -> WindowHands.choose("item-example-old-and-new-in-a-row"));
         steps.add(() -> {});
-        steps.add(() -> press("speed-10"));
-        steps.add(() -> press("clock-go"));
+        steps.add(() -> WindowHands.press("speed-10"));
+        steps.add(() -> WindowHands.press("clock-go"));
         for (int i = 0; i < 3; i++) {
-            steps.add(() -> press("latch"));
+            steps.add(() -> WindowHands.press("latch"));
             wait(2);
-            steps.add(() -> press("latch"));
+            steps.add(() -> WindowHands.press("latch"));
             wait(3);
         }
         steps.add(() -> take("clock-presses"));
-        steps.add(() -> choose("item-example-side-by-side-one-reversed"));
+        steps.add(() -> WindowHands.choose("item-example-side-by-side-one-reversed"));
         steps.add(() -> {});
         for (int i = 0; i < 4; i++) {
-            steps.add(() -> press("clock-go"));
+            steps.add(() -> WindowHands.press("clock-go"));
             wait(5);
         }
         steps.add(() -> take("clock-vented"));
     }
 
+    private void add(Runnable step) {
+        steps.add(step);
+    }
+
     private void wait(int times) {
         for (int i = 0; i < times; i++) {
             steps.add(() -> {});
-        }
-    }
-
-    private static void press(String id) {
-        ((ButtonBase) node(id)).fire();
-    }
-
-    private static void choose(String id) {
-        MenuItem item = ((MenuBar) node("menus"))
-                .getMenus().stream()
-                        .flatMap(Screenshots::items)
-                        .filter(each -> id.equals(each.getId()))
-                        .findFirst()
-                        .orElseThrow();
-        Platform.runLater(item::fire);
-    }
-
-    private static Stream<MenuItem> items(MenuItem item) {
-        return item instanceof Menu menu ? menu.getItems().stream().flatMap(Screenshots::items) : Stream.of(item);
-    }
-
-    private static Optional<Node> find(String id) {
-        return Window.getWindows().stream()
-                .map(window -> window.getScene().getRoot().lookup("#" + id))
-                .filter(found -> found != null)
-                .findFirst();
-    }
-
-    private static Node node(String id) {
-        return find(id).orElseThrow(() -> new IllegalStateException("nothing is called " + id));
-    }
-
-    private static void closeTop() {
-        List<Window> windows = Window.getWindows();
-        Window top = windows.get(windows.size() - 1);
-        if (windows.size() > 1) {
-            top.hide();
         }
     }
 

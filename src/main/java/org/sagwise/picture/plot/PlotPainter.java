@@ -42,7 +42,7 @@ public final class PlotPainter {
         int rows = (int) Math.max(2, (bottom - top) / (LEAST_TICK_DISTANCE * line));
         PlotScale up = chart.yScale(rows);
         shades = chart.field().map(field -> field.scale(Math.min(8, rows + 1))).orElse(up);
-        double left = GAP + widest(up, chart.y().tick(), textScale);
+        double left = 2 * GAP + widest(up, chart.y().tick(), textScale);
         double right = width
                 - GAP * 2
                 - chart.field().map(it -> shadeRoom(it, textScale)).orElse(0.0);

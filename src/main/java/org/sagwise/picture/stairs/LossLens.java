@@ -9,7 +9,6 @@ import org.sagwise.picture.geometry.Round;
 import org.sagwise.picture.look.TextStyle;
 import org.sagwise.picture.look.ThemedPen;
 import org.sagwise.picture.look.Tone;
-import org.sagwise.picture.look.WordWrap;
 import org.sagwise.picture.pen.Align;
 import org.sagwise.quantity.Digits;
 import org.sagwise.reading.Staircase.Kind;
@@ -24,7 +23,7 @@ final class LossLens {
 
     private static final double AXIS = 58;
     private static final double PAD = 12;
-    private static final double COLUMN = 62;
+    private static final double COLUMN = 74;
     private static final double LEAST_TIMES = 1.5;
 
     private final Losses losses;
@@ -85,14 +84,8 @@ final class LossLens {
 
     /** Nothing is lost: because nothing flows, or because nothing takes anything away. */
     private void idle(ThemedPen pen) {
-        double room = card.width() - 2 * PAD;
-        List<String> lines = WordWrap.lines(words.say(idleKey()), line -> TextStyle.PLAIN.width(line, scale) <= room);
-        double high = TextStyle.PLAIN.lineHeight(scale);
-        double y = card.middleY() + 5 * scale - (lines.size() - 1) * high / 2;
-        for (String line : lines) {
-            pen.textWithin(line, card.middleX(), y, room, TextStyle.PLAIN, Tone.MUTED, Align.MIDDLE);
-            y += high;
-        }
+        StairInk.sentence(
+                pen, words.say(idleKey()), card.middleX(), card.middleY() + 5 * scale, card.width() - 2 * PAD);
     }
 
     private String idleKey() {

@@ -1,8 +1,12 @@
 package org.sagwise.picture.stairs;
 
+import java.util.List;
 import org.sagwise.picture.geometry.Box;
+import org.sagwise.picture.look.TextStyle;
 import org.sagwise.picture.look.ThemedPen;
 import org.sagwise.picture.look.Tone;
+import org.sagwise.picture.look.WordWrap;
+import org.sagwise.picture.pen.Align;
 import org.sagwise.reading.Staircase.Kind;
 
 /** How blocks of steps are filled. */
@@ -63,5 +67,17 @@ final class StairInk {
             pen.hatch(block, Tone.CLIMB, 14, 1.2);
         }
         pen.draw(block, ink(kind), 0.9);
+    }
+
+    /** Says something in the middle of a place where nothing is drawn, on as many lines as it takes. */
+    static void sentence(ThemedPen pen, String words, double middleX, double middleY, double room) {
+        double scale = pen.textScale();
+        List<String> lines = WordWrap.lines(words, line -> TextStyle.PLAIN.width(line, scale) <= room);
+        double high = TextStyle.PLAIN.lineHeight(scale);
+        double y = middleY - (lines.size() - 1) * high / 2;
+        for (String line : lines) {
+            pen.textWithin(line, middleX, y, room, TextStyle.PLAIN, Tone.MUTED, Align.MIDDLE);
+            y += high;
+        }
     }
 }

@@ -122,14 +122,7 @@ public final class StaircasePainter {
         pen.fill(new Box(0, 0, width, height), Tone.PAPER);
         title(pen);
         if (plan.columns().isEmpty()) {
-            pen.textWithin(
-                    words.say(emptyKey()),
-                    width / 2,
-                    height / 2,
-                    width - 2 * MARGIN,
-                    TextStyle.PLAIN,
-                    Tone.MUTED,
-                    Align.MIDDLE);
+            StairInk.sentence(pen, words.say(emptyKey()), width / 2, height / 2, width - 2 * MARGIN);
             return;
         }
         for (Box panel : plan.panels()) {

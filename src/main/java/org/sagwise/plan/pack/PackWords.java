@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.sagwise.hazard.CautionTexts;
 import org.sagwise.part.Catalogue;
@@ -25,8 +26,25 @@ import org.sagwise.text.Texts;
  * What came of a wish, in words: the same in window and command line.
  *
  * @param format how numbers are printed
+ * @param cells what a kind of cell is called, by its name in the plan
  */
-public record PackWords(QuantityFormat format) {
+public record PackWords(QuantityFormat format, UnaryOperator<String> cells) {
+
+    /** Calls cells by their ids, for those who will type them. */
+    public static PackWords byId(QuantityFormat format) {
+        return new PackWords(format, UnaryOperator.identity());
+    }
+
+    /** Calls cells as the catalogue does, for those who will read only. */
+    public static PackWords byTitle(QuantityFormat format, Catalogue catalogue) {
+        return new PackWords(
+                format,
+                id -> catalogue
+                        .models(PartKind.CELL)
+                        .find(id)
+                        .map(model -> model.card().title().in(format.locale()))
+                        .orElse(id));
+    }
 
     /** Columns of a table, in order. */
     public enum Column {
@@ -59,7 +77,7 @@ public record PackWords(QuantityFormat format) {
     /** What stands in it. */
     public String cell(PackChoice choice, Column column) {
         return switch (column) {
-            case CELL -> choice.cell();
+            case CELL -> name(choice);
             case LAYOUT -> choice.layout();
             case COIL -> print(choice.coilOhm(), Unit.OHM);
             case POWER -> print(choice.full().coilW(), Unit.WATT);
@@ -67,6 +85,11 @@ public record PackWords(QuantityFormat format) {
             case LASTS -> lasts(choice);
             case VERDICT -> verdict(choice);
         };
+    }
+
+    /** What the kind of its cells is called. */
+    public String name(PackChoice choice) {
+        return cells.apply(choice.cell());
     }
 
     private String lasts(PackChoice choice) {
@@ -113,7 +136,7 @@ public record PackWords(QuantityFormat format) {
         String what = say(
                 "describe",
                 choice.layout(),
-                choice.cell(),
+                name(choice),
                 print(choice.coilOhm(), Unit.OHM),
                 print(choice.full().coilW(), Unit.WATT),
                 print(choice.share(), Unit.FRACTION));
@@ -125,7 +148,7 @@ public record PackWords(QuantityFormat format) {
     /** All there is to say of one layout. */
     public List<Row> rows(PackChoice choice, Catalogue catalogue) {
         List<Row> rows = new ArrayList<>();
-        row(rows, "layout", say("layout.value", choice.layout(), choice.cell(), choice.cells()));
+        row(rows, "layout", say("layout.value", choice.layout(), name(choice), choice.cells()));
         String marks = choice.bench().partsOf(PartKind.CELL).stream()
                 .flatMap(part -> part.keys().text("mark").stream())
                 .collect(Collectors.joining(", "));

@@ -123,7 +123,9 @@ public final class IdeasCheckPages {
     }
 
     private String share(OptionalDouble value) {
-        return QuantityFormat.forPeople(locale).print(value, Unit.FRACTION);
+        return value.isPresent()
+                ? QuantityFormat.forPeople(locale).print(value, Unit.FRACTION)
+                : texts.say("class.uncounted");
     }
 
     private String number(OptionalDouble value) {

@@ -40,6 +40,8 @@ public final class DangerStrip extends VBox {
     private final HBox line;
     private final HBox buttons = new HBox();
     private boolean saidBeside;
+    private String whole = "";
+    private String brief = "";
     private double room = Double.MAX_VALUE;
 
     /**
@@ -104,12 +106,14 @@ public final class DangerStrip extends VBox {
         applyCss();
         line.getChildren().remove(buttons);
         getChildren().remove(buttons);
-        boolean roomy = line.prefWidth(-1) + buttons.prefWidth(-1) + ROOM_BETWEEN <= room;
+        title.setText(whole);
+        boolean roomy = line.prefWidth(-1) + buttons.prefWidth(-1) + ROOM_BETWEEN <= Math.min(room, maxWidth(-1));
         if (roomy) {
             line.getChildren().add(buttons);
         } else {
             getChildren().add(1, buttons);
         }
+        title.setText(roomy || !saidBeside ? whole : brief);
         showButton.setVisible(roomy);
         showButton.setManaged(roomy);
     }
@@ -119,6 +123,7 @@ public final class DangerStrip extends VBox {
         if (said != saidBeside) {
             saidBeside = said;
             unfold.setSelected(!said);
+            fit();
         }
     }
 
@@ -129,13 +134,14 @@ public final class DangerStrip extends VBox {
             return;
         }
         Caution first = dangers.get(0);
-        title.setText(wording.say(
-                "danger.as-built", CautionTexts.title(first, wording.locale()), CautionCard.numbers(first, wording)));
+        whole = wording.say(
+                "danger.as-built", CautionTexts.title(first, wording.locale()), CautionCard.numbers(first, wording));
+        brief = wording.say("danger.brief", CautionTexts.title(first, wording.locale()));
+        title.setText(whole);
         advice.setText(wording.say("caution.do", CautionTexts.advice(first, wording.locale())));
         more.setText(dangers.size() > 1 ? wording.say("danger.more", dangers.size() - 1) : "");
         showButton.setOnAction(event -> show.accept(first));
-        setAccessibleText(
-                CautionTexts.signal(Signal.DANGER, wording.locale()) + ". " + title.getText() + " " + advice.getText());
+        setAccessibleText(CautionTexts.signal(Signal.DANGER, wording.locale()) + ". " + whole + " " + advice.getText());
         fit();
     }
 

@@ -15,6 +15,8 @@ import org.sagwise.interaction.Selection;
 import org.sagwise.reading.NamedReading;
 import org.sagwise.ui.document.BenchModel;
 import org.sagwise.ui.kit.Subscriptions;
+import org.sagwise.ui.kit.TableRoom;
+import org.sagwise.ui.settings.LooksModel;
 import org.sagwise.ui.text.Wording;
 
 /**
@@ -28,16 +30,21 @@ public final class ReadingsTable extends TableView<ReadingsRow> {
     /**
      * @param vary shows a reading over a value
      */
-    public ReadingsTable(BenchModel bench, Consumer<NamedReading> vary, Wording wording, Subscriptions subscriptions) {
+    public ReadingsTable(
+            BenchModel bench,
+            Consumer<NamedReading> vary,
+            LooksModel looks,
+            Wording wording,
+            Subscriptions subscriptions) {
         this.wording = wording;
         setId("readings-table");
-        getColumns().add(column("name", ReadingsRow::name, "words"));
-        getColumns().add(column("kind", ReadingsRow::kind, "words"));
-        getColumns().add(column("volts", ReadingsRow::volts, "number"));
-        getColumns().add(column("amps", ReadingsRow::amps, "number"));
-        getColumns().add(column("watts", ReadingsRow::watts, "number"));
-        getColumns().add(column("remark", ReadingsRow::remark, "words"));
-        setColumnResizePolicy(CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
+        getColumns().add(column("name", ReadingsRow::name, "words", 260));
+        getColumns().add(column("kind", ReadingsRow::kind, "words", 85));
+        getColumns().add(column("volts", ReadingsRow::volts, "number", 88));
+        getColumns().add(column("amps", ReadingsRow::amps, "number", 74));
+        getColumns().add(column("watts", ReadingsRow::watts, "number", 80));
+        getColumns().add(column("remark", ReadingsRow::remark, "words", 310));
+        new TableRoom(this, looks, subscriptions);
         subscriptions.watch(bench.assessmentProperty(), this::show);
         getSelectionModel()
                 .selectedItemProperty()
@@ -82,10 +89,12 @@ public final class ReadingsTable extends TableView<ReadingsRow> {
         }
     }
 
-    private TableColumn<ReadingsRow, String> column(String key, Function<ReadingsRow, String> cell, String style) {
+    private TableColumn<ReadingsRow, String> column(
+            String key, Function<ReadingsRow, String> cell, String style, double width) {
         TableColumn<ReadingsRow, String> column = new TableColumn<>(wording.say("table." + key));
         column.setCellValueFactory(row -> new ReadOnlyStringWrapper(cell.apply(row.getValue())));
         column.getStyleClass().add(style);
+        column.setPrefWidth(width);
         column.setSortable(false);
         column.setReorderable(false);
         return column;

@@ -6,7 +6,9 @@ import java.util.stream.Stream;
 import javafx.scene.control.Button;
 import javafx.scene.layout.HBox;
 import org.sagwise.picture.geometry.Box;
+import org.sagwise.picture.geometry.GridBox;
 import org.sagwise.picture.layout.BenchLayout;
+import org.sagwise.picture.layout.ProbeBox;
 import org.sagwise.picture.scene.BenchView;
 import org.sagwise.ui.kit.Commands;
 import org.sagwise.ui.kit.Controls;
@@ -14,7 +16,7 @@ import org.sagwise.ui.workbench.Workbench;
 
 /**
  * What can be done with what is chosen, one click each, beside it on the felt. It stands where it
- * covers least of the parts, and shows no tool that would do nothing.
+ * covers least of parts and meter, and shows no tool that would do nothing.
  */
 final class ChosenTools extends HBox {
 
@@ -57,8 +59,8 @@ final class ChosenTools extends HBox {
         applyCss();
         double width = Math.min(room.width(), prefWidth(-1));
         double height = prefHeight(width);
-        List<Box> parts = layout.parts().stream()
-                .flatMap(part -> Stream.of(part.body(), part.label()))
+        Stream<GridBox> lying = layout.parts().stream().flatMap(part -> Stream.of(part.body(), part.label()));
+        List<Box> parts = Stream.concat(lying, layout.probes().map(ProbeBox::card).stream())
                 .map(area -> view.toWindow(area.box()))
                 .toList();
         Box best = places(chosen, width, height)

@@ -98,6 +98,8 @@ public final class FireView extends HBox {
             say("fire.locked", "fire.locked.hint");
         } else if (bench.button().latchedProperty().get()) {
             say("fire.firing", "fire.latched.hint");
+        } else if (!down && bench.assessment().readings().fired()) {
+            say("fire.shown", "fire.shown.hint");
         } else {
             say(down ? "fire.firing" : "fire.open", "fire.hint");
         }

@@ -8,6 +8,7 @@ import org.sagwise.picture.plot.Limit;
 import org.sagwise.picture.plot.Mark;
 import org.sagwise.plan.pack.PackChoice;
 import org.sagwise.plan.pack.PackChoice.Verdict;
+import org.sagwise.plan.pack.PackWords;
 import org.sagwise.quantity.Digits;
 import org.sagwise.quantity.Measure;
 import org.sagwise.quantity.QuantityFormat;
@@ -28,7 +29,7 @@ final class ChoiceChart {
     }
 
     /** The layouts that were run down, those chosen ringed. */
-    static Chart of(List<PackChoice> choices, List<PackChoice> chosen, Wording wording) {
+    static Chart of(List<PackChoice> choices, List<PackChoice> chosen, PackWords words, Wording wording) {
         QuantityFormat format = QuantityFormat.forPeople(wording.locale());
         List<PackChoice> run = choices.stream()
                 .filter(choice -> choice.course().isPresent() && Double.isFinite(choice.share()))
@@ -48,7 +49,7 @@ final class ChoiceChart {
         return Chart.of(share, time)
                 .limits(List.of(new Limit(wording.say("choice.plot.limit"), 1, Limit.Way.UPRIGHT)))
                 .marks(run.stream()
-                        .map(choice -> mark(choice).chosen(chosen.contains(choice)))
+                        .map(choice -> mark(choice, words).chosen(chosen.contains(choice)))
                         .toList());
     }
 
@@ -56,9 +57,12 @@ final class ChoiceChart {
         return choice.course().orElseThrow().timeS() / S_PER_H;
     }
 
-    private static Mark mark(PackChoice choice) {
+    private static Mark mark(PackChoice choice, PackWords words) {
         boolean fits = choice.verdict() == Verdict.FITS;
         return Mark.of(
-                choice.layout() + " " + choice.cell(), fits ? Series.BLUE : Series.GREY, choice.share(), hours(choice));
+                choice.layout() + " " + words.name(choice),
+                fits ? Series.BLUE : Series.GREY,
+                choice.share(),
+                hours(choice));
     }
 }

@@ -36,6 +36,7 @@ import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.kit.LatestTask;
 import org.sagwise.ui.kit.PlainScroll;
 import org.sagwise.ui.kit.Subscriptions;
+import org.sagwise.ui.kit.TableRoom;
 import org.sagwise.ui.kit.WorkLine;
 import org.sagwise.ui.kit.WrappedLabel;
 import org.sagwise.ui.plot.PlotView;
@@ -44,6 +45,9 @@ import org.sagwise.ui.text.Wording;
 
 /** A wish, and every layout for it: as a table, as a picture of what trades against what, and one by one. */
 final class ChoicePane extends BorderPane {
+
+    /** Share of the width that the form may take where text is large. */
+    private static final double LARGEST_FORM_SHARE = 0.42;
 
     private final Catalogue catalogue;
     private final Supplier<List<PackCell>> drawer;
@@ -79,7 +83,7 @@ final class ChoicePane extends BorderPane {
         this.catalogue = catalogue;
         this.drawer = drawer;
         this.wording = wording;
-        this.words = new PackWords(QuantityFormat.forPeople(wording.locale()));
+        this.words = PackWords.byTitle(QuantityFormat.forPeople(wording.locale()), catalogue);
         setId("choice");
         // A thread of its own: seconds of reckoning must not keep the bench from being painted.
         ExecutorService behind = Executors.newSingleThreadExecutor(ChoicePane::quiet);
@@ -94,6 +98,7 @@ final class ChoicePane extends BorderPane {
         plot.setId("choice-plot");
         plot.readByKeys();
         plot.onPick((Point point) -> plot.chart().nearest(point).ifPresent(this::select));
+        new TableRoom(table, looks, subscriptions);
         answer.setId("choice-answer");
         button(choose, "choice.do", "choice-do", this::start);
         choose.setDefaultButton(true);
@@ -107,7 +112,9 @@ final class ChoicePane extends BorderPane {
             List<PackChoice> two = chosen();
             compared.accept(two.get(0).bench(), two.get(1).bench());
         });
-        setLeft(PlainScroll.of(new VBox(form, startRow()), "choice-form"));
+        ScrollPane left = PlainScroll.of(new VBox(form, startRow()), "choice-form");
+        left.maxWidthProperty().bind(widthProperty().multiply(LARGEST_FORM_SHARE));
+        setLeft(left);
         setCenter(middle());
         setBottom(foot());
         table.getSelectionModel().getSelectedItems().addListener((ListChangeListener<PackChoice>) change -> tell());
@@ -156,6 +163,7 @@ final class ChoicePane extends BorderPane {
         VBox.setVgrow(table, Priority.ALWAYS);
         VBox.setVgrow(below, Priority.ALWAYS);
         VBox middle = new VBox(answer, table, below);
+        middle.setMinWidth(0);
         middle.getStyleClass().add("choice-middle");
         return middle;
     }
@@ -248,7 +256,7 @@ final class ChoicePane extends BorderPane {
         List<PackChoice> chosen = chosen();
         open.setDisable(chosen.size() != 1);
         compare.setDisable(chosen.size() != 2);
-        plot.show(ChoiceChart.of(table.getItems(), chosen, wording), Optional.empty());
+        plot.show(ChoiceChart.of(table.getItems(), chosen, words, wording), Optional.empty());
         plot.setVisible(!table.getItems().isEmpty());
         plot.setAccessibleText(wording.say("choice.plot.text"));
         detail.getChildren().clear();

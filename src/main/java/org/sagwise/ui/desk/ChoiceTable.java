@@ -20,7 +20,10 @@ final class ChoiceTable extends TableView<PackChoice> {
     ChoiceTable(PackWords words, String nothing) {
         this.words = words;
         setId("choice-table");
-        setPlaceholder(new Label(nothing));
+        Label hint = new Label(nothing);
+        hint.setWrapText(true);
+        hint.getStyleClass().add("table-hint");
+        setPlaceholder(hint);
         getSelectionModel().setSelectionMode(SelectionMode.MULTIPLE);
         add(Column.VERDICT, PackChoice::verdict, "words");
         add(Column.CELL, PackChoice::cell, "words");
@@ -33,7 +36,6 @@ final class ChoiceTable extends TableView<PackChoice> {
                 choice -> choice.course().map(PackChoice.Course::timeS).orElse(0.0),
                 "number");
         getColumns().get(1).setPrefWidth(200);
-        setColumnResizePolicy(CONSTRAINED_RESIZE_POLICY_FLEX_NEXT_COLUMN);
     }
 
     private <T extends Comparable<? super T>> void add(Column column, Function<PackChoice, T> value, String style) {

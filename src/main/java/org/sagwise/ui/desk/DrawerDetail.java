@@ -54,8 +54,7 @@ final class DrawerDetail extends VBox {
         PlotView plot = new PlotView(looks, day, subscriptions);
         plot.setId(id);
         plot.readByKeys();
-        plot.setMinHeight(90);
-        plot.setPrefHeight(170);
+        plot.getStyleClass().add("life-plot");
         setVgrow(plot, Priority.ALWAYS);
         return plot;
     }

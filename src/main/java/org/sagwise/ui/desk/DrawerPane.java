@@ -9,6 +9,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.SplitPane;
 import javafx.scene.control.Tab;
 import javafx.scene.control.TabPane;
@@ -31,6 +32,7 @@ import org.sagwise.ui.kit.Dialogs;
 import org.sagwise.ui.kit.Exports;
 import org.sagwise.ui.kit.LatestTask;
 import org.sagwise.ui.kit.Subscriptions;
+import org.sagwise.ui.kit.TableRoom;
 import org.sagwise.ui.kit.Tip;
 import org.sagwise.ui.plot.PlotSaver;
 import org.sagwise.ui.settings.LooksModel;
@@ -68,6 +70,7 @@ final class DrawerPane extends BorderPane implements DrawerActions.View {
         actions = new DrawerActions(model, words, laying, this, window -> new Dialogs((Stage) window, looks, wording));
         files = new DrawerTableFiles(model, words, exports, this);
         table = new DrawerTable(words, model.catalogue());
+        new TableRoom(table, looks, subscriptions);
         detail = new DrawerDetail(words, looks, subscriptions);
         detail.onCorrect(actions::correct);
         detail.plots()
@@ -81,7 +84,12 @@ final class DrawerPane extends BorderPane implements DrawerActions.View {
         pairs = new PairPane(words, wording, task, actions::takeSet);
         setId("drawer");
         getStyleClass().add("drawer");
-        SplitPane split = new SplitPane(table, detail);
+        ScrollPane one = new ScrollPane(detail);
+        one.setFitToWidth(true);
+        one.setFitToHeight(true);
+        one.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        one.getStyleClass().add("plain-scroll");
+        SplitPane split = new SplitPane(table, one);
         split.setDividerPositions(0.72);
         tabs.getTabs().setAll(tab("cells", split), tab("pairs", pairs));
         tabs.getSelectionModel().selectedItemProperty().subscribe((before, now) -> pairing());
@@ -93,6 +101,7 @@ final class DrawerPane extends BorderPane implements DrawerActions.View {
         said.managedProperty().bind(said.textProperty().isNotEmpty());
         place.getStyleClass().add("quiet");
         place.setId("drawer-place");
+        place.setWrapText(true);
         VBox foot = new VBox(said, place);
         foot.getStyleClass().add("drawer-foot");
         setBottom(foot);

@@ -33,7 +33,7 @@ final class DrawerTable extends TableView<OwnCell> {
         this.words = words;
         setId("drawer-table");
         getSelectionModel().setSelectionMode(SelectionMode.MULTIPLE);
-        worded("mark", OwnCell::mark, 55);
+        worded("mark", OwnCell::mark, 62);
         worded("make", words::make, 182);
         number("capacity", 90, cell -> cell.capacityAh().orElse(Double.NaN), cell -> words.capacity(cell.capacityAh()));
         number(
@@ -50,13 +50,12 @@ final class DrawerTable extends TableView<OwnCell> {
         number("lost", 92, cell -> cell.lostV().orElse(Double.NaN), words::lost);
         worded("measured", cell -> cell.measuredOn().map(Object::toString).orElse(""), 86);
         worded("state", words::state, 125);
-        setColumnResizePolicy(CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
         SortedList<OwnCell> sorted = new SortedList<>(shown);
         sorted.comparatorProperty().bind(comparatorProperty());
         setItems(sorted);
         Label none = new Label(words.say("window.none"));
         none.setWrapText(true);
-        none.getStyleClass().add("drawer-none");
+        none.getStyleClass().add("table-hint");
         setPlaceholder(none);
     }
 

@@ -50,6 +50,9 @@ import org.sagwise.ui.text.Wording;
  */
 final class VaryPane extends BorderPane {
 
+    /** Share of the width that the form may take where text is large. */
+    private static final double LARGEST_FORM_SHARE = 0.48;
+
     private static final int POINTS = 61;
     private static final int FIELD_POINTS = 25;
     private static final int BAND_POINTS = 21;
@@ -95,6 +98,7 @@ final class VaryPane extends BorderPane {
         spread = new SpreadPane(behindTheScenes, wording);
         readout.setId("vary-readout");
         readout.setMaxWidth(Double.MAX_VALUE);
+        readout.setWrapText(true);
         told.getStyleClass().add("vary-told");
         told.setId("vary-told");
         form.add(told);
@@ -102,6 +106,7 @@ final class VaryPane extends BorderPane {
         left.setFitToWidth(true);
         left.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         left.getStyleClass().addAll("plain-scroll", "vary-left");
+        left.maxWidthProperty().bind(widthProperty().multiply(LARGEST_FORM_SHARE));
         setLeft(left);
         setCenter(tabs(exports));
         follow();

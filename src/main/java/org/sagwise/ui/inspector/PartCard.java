@@ -70,7 +70,7 @@ final class PartCard extends VBox {
         CardRows maker = new CardRows(catalogue, part.kind(), this::effect, wording);
         Change change = change();
         List<Node> nodes = new ArrayList<>();
-        Label title = new Label(new PartTexts(wording).kind(part.kind()) + " " + part.id());
+        Label title = new Label(new PartTexts(wording).called(part));
         title.getStyleClass().add("section-title");
         nodes.add(title);
         label(part, change).ifPresent(nodes::add);

@@ -23,6 +23,14 @@ public class ColumnScroll extends ScrollPane {
                 sceneProperty().flatMap(Scene::focusOwnerProperty), focused -> bringIntoView(this, focused));
     }
 
+    /** Goes to the end, but no further than to what has the focus. */
+    public void toEnd() {
+        setVvalue(1);
+        if (getScene() != null) {
+            bringIntoView(this, getScene().getFocusOwner());
+        }
+    }
+
     private static void bringIntoView(ScrollPane pane, Node focused) {
         Node content = pane.getContent();
         if (focused == null || !isInside(focused, content)) {

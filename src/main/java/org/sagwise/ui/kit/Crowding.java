@@ -21,11 +21,16 @@ public final class Crowding {
         row.applyCss();
         leastNeededFirst.forEach(group -> show(group, true));
         for (List<Node> group : leastNeededFirst) {
-            if (leastWidth(row) <= row.getWidth()) {
+            if (!isTooWide(row)) {
                 return;
             }
             show(group, false);
         }
+    }
+
+    /** Whether a row needs more than the width it has. */
+    public static boolean isTooWide(HBox row) {
+        return leastWidth(row) > row.getWidth();
     }
 
     private static double leastWidth(HBox row) {

@@ -9,6 +9,8 @@ import javafx.scene.control.ButtonBar;
 import javafx.scene.control.ButtonType;
 import javafx.scene.control.Dialog;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.stage.Screen;
 import javafx.stage.Stage;
 import org.sagwise.ui.settings.LooksModel;
 import org.sagwise.ui.text.Wording;
@@ -87,11 +89,39 @@ public final class Dialogs {
             dialog.setY(owner.getY() + (owner.getHeight() - dialog.getHeight()) / 2);
         };
         dialog.setOnShown(shown -> {
+            if (fit(dialog)) {
+                centre.run();
+            }
             subscriptions.onChange(owner.xProperty(), centre);
             subscriptions.onChange(owner.yProperty(), centre);
             subscriptions.onChange(owner.widthProperty(), centre);
             subscriptions.onChange(owner.heightProperty(), centre);
         });
+    }
+
+    /** What has more to say than the screen is high is scrolled, so that its buttons stay in reach. */
+    private boolean fit(Dialog<?> dialog) {
+        double room =
+                Screen.getScreensForRectangle(owner.getX(), owner.getY(), owner.getWidth(), owner.getHeight()).stream()
+                        .findFirst()
+                        .orElse(Screen.getPrimary())
+                        .getVisualBounds()
+                        .getHeight();
+        if (dialog.getHeight() <= room) {
+            return false;
+        }
+        var pane = dialog.getDialogPane();
+        Node content = pane.getContent();
+        if (!(content instanceof ScrollPane)) {
+            pane.setContent(null);
+            ScrollPane scroll = new ScrollPane(content);
+            scroll.setFitToWidth(true);
+            scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+            scroll.getStyleClass().add("plain-scroll");
+            pane.setContent(scroll);
+        }
+        dialog.setHeight(room);
+        return true;
     }
 
     /** Says something; there is one button to go on. */

@@ -10,6 +10,7 @@ import javafx.scene.control.Spinner;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import javafx.util.StringConverter;
 import org.sagwise.lesson.ClassGain;
 import org.sagwise.lesson.ClassRecord;
 import org.sagwise.lesson.IdeasCheck.Form;
@@ -23,6 +24,19 @@ import org.sagwise.ui.text.Wording;
 final class ClassGainPane extends VBox {
 
     private static final int MOST_LEARNERS = 200;
+
+    /** A field that nobody has filled in is empty, and neither is what is no number a count. */
+    private static final StringConverter<Integer> COUNT = new StringConverter<>() {
+        @Override
+        public String toString(Integer count) {
+            return count == null || count == ClassGain.UNCOUNTED ? "" : count.toString();
+        }
+
+        @Override
+        public Integer fromString(String text) {
+            return text.strip().matches("\\d{1,4}") ? Integer.valueOf(text.strip()) : (Integer) ClassGain.UNCOUNTED;
+        }
+    };
 
     private final Wording wording;
     private final Spinner<Integer> learnersBefore = spinner("class-before", 12);
@@ -41,8 +55,8 @@ final class ClassGainPane extends VBox {
         for (Objective objective : Objective.values()) {
             Label name = WrappedLabel.of(objective.sentence(wording.locale()));
             GridPane.setHgrow(name, Priority.ALWAYS);
-            Spinner<Integer> early = spinner("right-before-" + (objective.ordinal() + 1), 0);
-            Spinner<Integer> late = spinner("right-after-" + (objective.ordinal() + 1), 0);
+            Spinner<Integer> early = spinner("right-before-" + (objective.ordinal() + 1), ClassGain.UNCOUNTED);
+            Spinner<Integer> late = spinner("right-after-" + (objective.ordinal() + 1), ClassGain.UNCOUNTED);
             Label gain = new Label("–");
             gain.setId("gain-" + (objective.ordinal() + 1));
             gain.setMinWidth(USE_PREF_SIZE);
@@ -84,7 +98,8 @@ final class ClassGainPane extends VBox {
     }
 
     private static Spinner<Integer> spinner(String id, int value) {
-        Spinner<Integer> spinner = new Spinner<>(0, MOST_LEARNERS, value);
+        Spinner<Integer> spinner = new Spinner<>(value, MOST_LEARNERS, value);
+        spinner.getValueFactory().setConverter(COUNT);
         spinner.setId(id);
         spinner.setEditable(true);
         spinner.setPrefWidth(90);

@@ -39,12 +39,17 @@ public final class LessonColumn extends BorderPane {
             Optional<RecallRound> recall,
             boolean inClass) {}
 
+    /** Height below which a column is low, in letters of the title. */
+    private static final double LEAST_LINES = 20;
+
     private final LessonSession room;
     private final LessonShelf shelf;
     private final VoteModel desk;
     private final ObservableValue<Boolean> inClass;
     private final Wording wording;
     private final Label title = new Label();
+    private final HBox line = new HBox();
+    private final VBox head = new VBox();
     private final Label place = new Label();
     private final Marks marks = new Marks();
     private final ColumnScroll scroll;
@@ -107,13 +112,31 @@ public final class LessonColumn extends BorderPane {
         HBox.setHgrow(title, Priority.ALWAYS);
         title.setMaxWidth(Double.MAX_VALUE);
         leave.setMinWidth(USE_PREF_SIZE);
-        HBox line = new HBox(title, leave);
+        line.getChildren().setAll(title, leave);
+        line.setAlignment(Pos.CENTER_LEFT);
         line.getStyleClass().add("lesson-line");
+        place.setMaxWidth(Double.MAX_VALUE);
+        HBox.setHgrow(place, Priority.ALWAYS);
         place.setId("lesson-place");
         place.getStyleClass().add("quiet");
-        VBox head = new VBox(line, marks, place);
+        head.getChildren().setAll(line, marks, place);
         head.getStyleClass().add("lesson-head");
+        heightProperty().subscribe(height -> makeRoom());
+        title.fontProperty().subscribe(font -> makeRoom());
         return head;
+    }
+
+    /** Where the column is low against its letters, the number of the step stands for the title: the step needs the room. */
+    private void makeRoom() {
+        boolean low =
+                getHeight() > 0 && getHeight() < LEAST_LINES * title.getFont().getSize();
+        if (low == line.getChildren().contains(title)) {
+            head.getChildren().remove(place);
+            line.getChildren().set(0, low ? place : title);
+            if (!low) {
+                head.getChildren().add(place);
+            }
+        }
     }
 
     private VBox foot(Button back, Subscriptions subscriptions) {
@@ -200,7 +223,7 @@ public final class LessonColumn extends BorderPane {
         scroll.setContent(content);
         if (wanted.recall.filter(it -> it.chosen().isPresent()).isPresent()) {
             // What is said to the answer stands below all answers.
-            Platform.runLater(() -> scroll.setVvalue(1));
+            Platform.runLater(scroll::toEnd);
         }
         if (moved) {
             scroll.setVvalue(0);
@@ -208,9 +231,13 @@ public final class LessonColumn extends BorderPane {
         if (moved || inside || now.isAskingHowSure()) {
             focusFirst();
         }
+        if (moved) {
+            // Whoever comes to a step reads what it says, before the first of its answers has the focus.
+            Platform.runLater(() -> scroll.setVvalue(0));
+        }
         if (voted || !moved && isAnswered(now)) {
             // What is said or asked once an answer is chosen stands below all answers, and so do votes.
-            Platform.runLater(() -> scroll.setVvalue(1));
+            Platform.runLater(scroll::toEnd);
         }
     }
 

@@ -53,6 +53,7 @@ public final class PlotSaver {
         Tip.put(button, wording.say("plot.save.tip"));
         button.getItems().setAll(items());
         button.setId("plot-save");
+        button.setMinWidth(MenuButton.USE_PREF_SIZE);
         return button;
     }
 

@@ -3,6 +3,7 @@ package org.sagwise.ui.shell;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -29,6 +30,9 @@ final class Header extends HBox {
 
     /** Least width of the title for it to say anything, in pixels at the usual size of text. */
     private static final double LEAST_TITLE = 90;
+
+    /** The menus, which nothing can stand for, move closer together. */
+    private static final PseudoClass TIGHT = PseudoClass.getPseudoClass("tight");
 
     private final LooksModel looks;
     private final ReadingsButton readings;
@@ -81,7 +85,12 @@ final class Header extends HBox {
     /** The title stands on the window's edge too. */
     private void arrange() {
         middle.setMinWidth(LEAST_TITLE * looks.get().textScale());
+        pseudoClassStateChanged(TIGHT, false);
         Crowding.relieve(this, crowded);
+        if (Crowding.isTooWide(this)) {
+            pseudoClassStateChanged(TIGHT, true);
+            Crowding.relieve(this, crowded);
+        }
     }
 
     private void update() {

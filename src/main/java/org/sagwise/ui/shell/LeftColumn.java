@@ -63,6 +63,7 @@ final class LeftColumn extends BorderPane {
         edge.setId("left-edge");
         edge.setMinHeight(0);
         edge.getStyleClass().add("left-edge");
+        edge.heightProperty().subscribe(height -> fit());
     }
 
     /** The tabs; they stay while the column is closed. */
@@ -96,7 +97,18 @@ final class LeftColumn extends BorderPane {
     void offer(Page shown, List<Page> offered) {
         Stream<Node> turned = offered.stream().map(tabs::get).map(Group::new);
         edge.getChildren().setAll(Stream.concat(turned, Stream.of(close)).toList());
+        fit();
         show(shown);
+    }
+
+    /** Where text is large and the window low, the words of the tabs are as large as the edge is long. */
+    private void fit() {
+        edge.setStyle("");
+        edge.applyCss();
+        double wished = edge.prefHeight(-1);
+        if (edge.getHeight() > 0 && wished > edge.getHeight()) {
+            edge.setStyle(String.format(Locale.ROOT, "-fx-font-size: %.3fem", edge.getHeight() / wished));
+        }
     }
 
     /** The page that is shown; empty before the first. */

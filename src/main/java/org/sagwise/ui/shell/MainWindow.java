@@ -160,7 +160,12 @@ public final class MainWindow {
         dialogs = new Dialogs(stage, models.shown().looks(), words);
         SideWindows windows = new SideWindows(stage, models.shown().looks().property());
         SideWindows near = new SideWindows(stage, models.shown().looks().nearProperty());
-        table = new ReadingsWindow(windows, models.bench().model(), reading -> varying.show(reading), words);
+        table = new ReadingsWindow(
+                windows,
+                models.bench().model(),
+                reading -> varying.show(reading),
+                models.shown().looks(),
+                words);
         glossary = new GlossaryWindow(windows, models.shown().looks().property(), words);
         ideasCheck = new IdeasCheckWindow(
                 windows, models.lessons().book(), models.lessons().shelf()::all, words);

@@ -7,6 +7,7 @@ import javafx.scene.control.Label;
 import javafx.scene.image.ImageView;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
 import org.sagwise.picture.geometry.Point;
 import org.sagwise.scenario.edit.ShelfItem;
 import org.sagwise.ui.kit.ContentButton;
@@ -23,6 +24,7 @@ final class ShelfButton extends ContentButton {
     private static final double GAP = 9;
 
     private final ShelfItem good;
+    private final Label kind = new Label();
     private final Workbench work;
 
     ShelfButton(ShelfItem good, ShelfPictures pictures, Workbench work, Wording wording) {
@@ -43,8 +45,14 @@ final class ShelfButton extends ContentButton {
         words.setMinWidth(0);
         words.setMaxWidth(Double.MAX_VALUE);
         words.getStyleClass().add("shelf-title");
-        HBox.setHgrow(words, Priority.ALWAYS);
-        HBox content = new HBox(GAP, picture, words);
+        kind.setText(wording.say("kind." + good.part().kind().word()));
+        kind.getStyleClass().add("quiet");
+        nameKind(false);
+        VBox lines = new VBox(kind, words);
+        lines.setMinWidth(0);
+        HBox.setHgrow(lines, Priority.ALWAYS);
+        lines.setAlignment(Pos.CENTER_LEFT);
+        HBox content = new HBox(GAP, picture, lines);
         content.setAlignment(Pos.CENTER_LEFT);
         setContent(content);
         setAlignment(Pos.CENTER_LEFT);
@@ -58,6 +66,12 @@ final class ShelfButton extends ContentButton {
     /** A number and its unit stay on one line. */
     private static String wholeQuantities(String words) {
         return words.replaceAll("(?<=\\d) (?=[\\p{L}Ω])", "\u00a0");
+    }
+
+    /** Says what kind of part it is, where no heading does. */
+    void nameKind(boolean said) {
+        kind.setVisible(said);
+        kind.setManaged(said);
     }
 
     /** Names it among all goods. */

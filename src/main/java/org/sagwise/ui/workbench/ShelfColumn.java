@@ -109,6 +109,7 @@ public final class ShelfColumn extends VBox {
             shown.add(begin);
             shown.addAll(needed);
         }
+        families.values().stream().flatMap(List::stream).forEach(item -> item.nameKind(needed.contains(item)));
         families.forEach((kind, items) -> {
             List<ShelfButton> rest =
                     items.stream().filter(item -> !needed.contains(item)).toList();

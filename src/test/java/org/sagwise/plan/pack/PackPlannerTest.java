@@ -49,7 +49,7 @@ class PackPlannerTest {
     }
 
     private static String answer(PackPlan plan) {
-        return new PackWords(QuantityFormat.forPeople(Locale.ENGLISH)).answer(plan);
+        return PackWords.byId(QuantityFormat.forPeople(Locale.ENGLISH)).answer(plan);
     }
 
     /**
@@ -187,7 +187,7 @@ class PackPlannerTest {
                 cell.leftOut().keySet().stream().map(OwnCell::mark).toList());
         String notes = String.join(
                 " ",
-                new PackWords(QuantityFormat.forPeople(Locale.ENGLISH)).notes(plan(watts(15, 0, 1), cell), CATALOGUE));
+                PackWords.byId(QuantityFormat.forPeople(Locale.ENGLISH)).notes(plan(watts(15, 0, 1), cell), CATALOGUE));
         assertTrue(notes.contains("new: its capacity was not measured yet. old: worn"), notes);
     }
 
