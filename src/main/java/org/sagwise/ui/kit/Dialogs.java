@@ -3,6 +3,7 @@ package org.sagwise.ui.kit;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ButtonBar;
@@ -89,9 +90,12 @@ public final class Dialogs {
             dialog.setY(owner.getY() + (owner.getHeight() - dialog.getHeight()) / 2);
         };
         dialog.setOnShown(shown -> {
-            if (fit(dialog)) {
-                centre.run();
-            }
+            // Before its first layout a dialog does not know how high its words are.
+            Platform.runLater(() -> {
+                if (fit(dialog)) {
+                    centre.run();
+                }
+            });
             subscriptions.onChange(owner.xProperty(), centre);
             subscriptions.onChange(owner.yProperty(), centre);
             subscriptions.onChange(owner.widthProperty(), centre);
@@ -107,10 +111,10 @@ public final class Dialogs {
                         .orElse(Screen.getPrimary())
                         .getVisualBounds()
                         .getHeight();
-        if (dialog.getHeight() <= room) {
+        var pane = dialog.getDialogPane();
+        if (pane.prefHeight(pane.getWidth()) <= room) {
             return false;
         }
-        var pane = dialog.getDialogPane();
         Node content = pane.getContent();
         if (!(content instanceof ScrollPane)) {
             pane.setContent(null);

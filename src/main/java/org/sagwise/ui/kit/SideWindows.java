@@ -34,6 +34,11 @@ public final class SideWindows {
         return owner;
     }
 
+    /** Size of text in them against its usual size. */
+    public double textScale() {
+        return looks.get().textScale();
+    }
+
     /**
      * Opens one, as large as wanted but no larger than the screen.
      *
@@ -93,7 +98,7 @@ public final class SideWindows {
         window.setTitle(title);
         content.getStyleClass().add("side-window");
         var screen = place.getVisualBounds();
-        double scale = looks.get().textScale();
+        double scale = textScale();
         Scene scene = new Scene(
                 content,
                 Math.min(width * scale, screen.getWidth() * MOST_OF_SCREEN),

@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -18,6 +19,9 @@ final class Manual {
     /** A picture in the text: what it says, the demo, whether its button is held. */
     private static final Pattern PICTURE =
             Pattern.compile("!\\[(.*)]\\(pictures/([a-z0-9-]+?)(-held)?\\.[a-z]+\\.svg\\)");
+
+    /** A picture of the window itself: what it says, its file. */
+    private static final Pattern WINDOW = Pattern.compile("!\\[(.*)]\\(pictures/(window-[a-z]+\\.[a-z]+\\.png)\\)");
 
     private static final String CHAPTER = "## ";
 
@@ -40,6 +44,19 @@ final class Manual {
             }
         }
 
+        /** The window, as a picture that the build has taken of it. */
+        record Window(String says, String file) implements Piece {
+            @Override
+            public String markdown() {
+                return says;
+            }
+
+            /** The picture itself; empty where it was not packed. */
+            Optional<InputStream> open() {
+                return Optional.ofNullable(Manual.class.getResourceAsStream(FOLDER + "pictures/" + file));
+            }
+        }
+
         /** A bench, as one of the examples shows it. */
         record Picture(String says, String demo, boolean held) implements Piece {
             @Override
@@ -55,7 +72,11 @@ final class Manual {
         StringBuilder words = new StringBuilder();
         for (String line : text(locale).lines().toList()) {
             Matcher picture = PICTURE.matcher(line);
-            if (picture.matches()) {
+            Matcher window = WINDOW.matcher(line);
+            if (window.matches()) {
+                flush(words, pieces);
+                pieces.add(new Piece.Window(window.group(1), window.group(2)));
+            } else if (picture.matches()) {
                 flush(words, pieces);
                 pieces.add(new Piece.Picture(picture.group(1), picture.group(2), picture.group(3) != null));
             } else if (line.startsWith(CHAPTER)) {

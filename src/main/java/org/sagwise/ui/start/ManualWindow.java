@@ -7,6 +7,7 @@ import java.util.function.Function;
 import javafx.scene.Node;
 import javafx.scene.control.Hyperlink;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.image.Image;
 import javafx.scene.image.ImageView;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.VBox;
@@ -86,6 +87,11 @@ public final class ManualWindow {
     }
 
     private Node node(Piece piece, Theme theme) {
+        if (piece instanceof Piece.Window window) {
+            return window.open()
+                    .map(file -> view(new Image(file), window.says()))
+                    .orElseGet(() -> Markdown.column(window.markdown()));
+        }
         if (piece instanceof Piece.Picture picture) {
             return picture(picture, theme);
         }
@@ -105,22 +111,27 @@ public final class ManualWindow {
     }
 
     private Node picture(Piece.Picture picture, Theme theme) {
-        ImageView view = new ImageView();
-        examples.stream()
+        Image seen = examples.stream()
                 .filter(example -> example.name().equals(picture.demo()))
                 .findFirst()
                 .map(example -> example.scenario(wording.locale()))
                 .map(scenario -> picture.held() ? scenario.pressed() : scenario.released())
                 .map(assess)
-                .ifPresent(bench -> view.setImage(Snapshot.of(
+                .map(bench -> Snapshot.of(
                         scene(bench, theme, wording.locale()),
                         BenchView.fit(
                                 BenchLayout.of(bench.scenario()).bounds(),
                                 PICTURE_WIDTH * DENSITY,
-                                PICTURE_HEIGHT * DENSITY))));
-        view.setFitWidth(PICTURE_WIDTH);
+                                PICTURE_HEIGHT * DENSITY)))
+                .orElse(null);
+        return view(seen, picture.says());
+    }
+
+    private Node view(Image seen, String says) {
+        ImageView view = new ImageView(seen);
+        view.setFitWidth(PICTURE_WIDTH * windows.textScale());
         view.setPreserveRatio(true);
-        view.setAccessibleText(picture.says());
+        view.setAccessibleText(says);
         return view;
     }
 
