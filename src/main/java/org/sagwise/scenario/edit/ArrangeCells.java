@@ -15,6 +15,7 @@ import org.sagwise.scenario.TerminalRef;
  * Joins cells anew as one pack: rows of cells side by side, the rows in series. Whatever was joined
  * to the plus and minus of the old pack is joined to those of the new one, coil and switch
  * included; where they lie loose on the bench, they are joined as well. All parts are laid out anew.
+ * One cell alone is joined to what lies loose.
  *
  * @param cells ids of the cells, in the order in which they come
  * @param rows how many rows stand in series; 1 puts all cells in parallel, as many as there are
@@ -36,7 +37,7 @@ public record ArrangeCells(List<String> cells, int rows, double touchMohm) imple
                 .allMatch(id -> before.part(id)
                         .filter(part -> part.kind() == PartKind.CELL)
                         .isPresent());
-        if (!allThere || cells.size() < 2) {
+        if (!allThere) {
             return before;
         }
         PackEnds ends = PackEnds.of(before, Set.copyOf(cells));
@@ -55,7 +56,10 @@ public record ArrangeCells(List<String> cells, int rows, double touchMohm) imple
             }
         }
         Scenario closed = LoopCloser.close(joined, end(0, "+"), end(rows - 1, "-"), cells::contains, joint);
-        return withoutDoubles(closed).withPlacement(Map.of());
+        Scenario after = withoutDoubles(closed);
+        boolean nothingToJoin =
+                cells.size() == 1 && after.links().size() == before.links().size();
+        return nothingToJoin ? before : after.withPlacement(Map.of());
     }
 
     private Scenario plate(Scenario scenario, int row, String pole, Keys joint) {
@@ -94,7 +98,7 @@ public record ArrangeCells(List<String> cells, int rows, double touchMohm) imple
 
     @Override
     public EditName name(Scenario before) {
-        String how = rows == 1 ? "parallel" : rows == cells.size() ? "series" : "rows";
+        String how = cells.size() == 1 ? "one" : rows == 1 ? "parallel" : rows == cells.size() ? "series" : "rows";
         return EditName.of("arrange." + how, String.valueOf(cells.size()), String.valueOf(rows));
     }
 

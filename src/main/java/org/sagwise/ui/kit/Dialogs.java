@@ -118,11 +118,7 @@ public final class Dialogs {
         Node content = pane.getContent();
         if (!(content instanceof ScrollPane)) {
             pane.setContent(null);
-            ScrollPane scroll = new ScrollPane(content);
-            scroll.setFitToWidth(true);
-            scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-            scroll.getStyleClass().add("plain-scroll");
-            pane.setContent(scroll);
+            pane.setContent(PlainScroll.of(content, "dialog-scroll"));
         }
         dialog.setHeight(room);
         return true;

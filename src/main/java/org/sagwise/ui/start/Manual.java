@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.sagwise.ui.text.Wording;
 
 /** The text of the manual, which people read as a file too, cut where chapters and pictures are. */
 final class Manual {
@@ -70,7 +71,8 @@ final class Manual {
     static List<Piece> in(Locale locale) {
         List<Piece> pieces = new ArrayList<>();
         StringBuilder words = new StringBuilder();
-        for (String line : text(locale).lines().toList()) {
+        String whole = Wording.forKeysOf(System.getProperty("os.name", ""), text(locale));
+        for (String line : whole.lines().toList()) {
             Matcher picture = PICTURE.matcher(line);
             Matcher window = WINDOW.matcher(line);
             if (window.matches()) {

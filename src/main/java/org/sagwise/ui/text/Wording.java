@@ -1,6 +1,7 @@
 package org.sagwise.ui.text;
 
 import java.util.Locale;
+import java.util.regex.Pattern;
 import org.sagwise.quantity.Digits;
 import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.quantity.Unit;
@@ -12,6 +13,9 @@ public final class Wording {
     private static final Digits LIMIT = Digits.atMostSignificant(3);
     private static final Digits ONE_DECIMAL = Digits.decimals(1);
     private static final Digits TWO_DECIMALS = Digits.decimals(2);
+
+    /** What the key is called that other systems have for what the Command key does on a Mac. */
+    private static final Pattern CONTROL = Pattern.compile("\\b(Ctrl|Strg)\\b");
 
     private final Texts texts;
     private final QuantityFormat numbers;
@@ -31,7 +35,12 @@ public final class Wording {
 
     /** The sentence under a key of the bundle {@code ui}, filled in. */
     public String say(String key, Object... words) {
-        return texts.say(key, words);
+        return forKeysOf(System.getProperty("os.name", ""), texts.say(key, words));
+    }
+
+    /** A sentence that names keys, for the keyboards of a system: on a Mac, Command stands for Control. */
+    public static String forKeysOf(String system, String sentence) {
+        return system.startsWith("Mac") ? CONTROL.matcher(sentence).replaceAll("Cmd") : sentence;
     }
 
     /** A quantity with its unit, in the digits of the house. */

@@ -2,6 +2,7 @@ package org.sagwise.ui.workbench;
 
 import java.util.List;
 import java.util.Set;
+import java.util.function.IntUnaryOperator;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -58,11 +59,8 @@ public final class EditCommands {
                 Command.of("select-all", () -> hands.choose(everything(work))).by("Shortcut+A"),
                 align("align-row", work, AlignParts.Line.ROW).unless(fewParts),
                 align("align-column", work, AlignParts.Line.COLUMN).unless(fewParts),
-                Command.of("parallel", onCells(work, () -> arrange(work, 1))).by("Shortcut+1"),
-                Command.of(
-                                "series",
-                                onCells(work, () -> arrange(work, cells(work).size())))
-                        .by("Shortcut+2"),
+                Command.of("parallel", joining(work, cells -> 1)).by("Shortcut+1"),
+                Command.of("series", joining(work, cells -> cells)).by("Shortcut+2"),
                 Command.of("rows", onCells(work, () -> inRows(work, askRows))).by("Shortcut+3"),
                 PlateCommand.of(work),
                 Command.of("card", editor).unless(notOne),
@@ -194,6 +192,21 @@ public final class EditCommands {
                 action.run();
             } else {
                 work.say(work.wording().say(cells == 1 ? "layout.one-cell" : "layout.no-cell"));
+            }
+        };
+    }
+
+    /** One cell alone has no layout, but a loop that can be closed. */
+    private static Runnable joining(Workbench work, IntUnaryOperator rows) {
+        Runnable several =
+                onCells(work, () -> arrange(work, rows.applyAsInt(cells(work).size())));
+        return () -> {
+            Scenario before = work.bench().scenario();
+            if (cells(work).size() == 1) {
+                arrange(work, 1);
+            }
+            if (before.equals(work.bench().scenario())) {
+                several.run();
             }
         };
     }

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
@@ -141,10 +142,17 @@ public final class ShelfColumn extends VBox {
                 .or(() -> all.stream().findFirst());
     }
 
+    /** What is found, and of what the bench lacks first what one begins with: Enter takes the first. */
     private List<Node> shown(Predicate<ShelfButton> wanted) {
         List<Node> shown = new ArrayList<>();
+        Set<PartKind> lacking = needed(work.bench().scenario());
         families.forEach((kind, items) -> {
-            List<ShelfButton> found = items.stream().filter(wanted).toList();
+            Optional<ShelfButton> gentle = beginners(kind).filter(it -> lacking.contains(kind));
+            List<ShelfButton> found = Stream.concat(gentle.stream(), items.stream())
+                    .distinct()
+                    .filter(wanted)
+                    .toList();
+            found.forEach(item -> item.nameKind(false));
             if (!found.isEmpty()) {
                 shown.add(headings.get(kind));
                 shown.addAll(found);

@@ -51,6 +51,16 @@ class LoopCloserTest {
     }
 
     @Test
+    void arrange_oneCellWithLooseCoilAndButton_closesTheLoopAndOnlyThen() {
+        Scenario one = Scenario.of("one", List.of(PARTS.get(0), PARTS.get(2), PARTS.get(3)), List.of());
+        Scenario closed = new ArrangeCells(List.of("A"), 1, 4).apply(one);
+
+        assertEquals(NextStep.NONE, next(closed));
+        assertEquals(3, closed.links().size());
+        assertEquals(closed, new ArrangeCells(List.of("A"), 1, 4).apply(closed));
+    }
+
+    @Test
     void arrange_withoutAButton_closesNothing() {
         Scenario open = arranged(1, List.of(PARTS.get(0), PARTS.get(1), PARTS.get(3)));
 
