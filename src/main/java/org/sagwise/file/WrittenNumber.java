@@ -24,7 +24,7 @@ public final class WrittenNumber extends Number {
 
     /** A number by its letters; the ten digits, of which tables of other tools are full, once. */
     static WrittenNumber of(String letters) {
-        boolean digit = letters.length() == 1 && Character.isDigit(letters.charAt(0));
+        boolean digit = letters.length() == 1 && letters.charAt(0) >= '0' && letters.charAt(0) <= '9';
         return digit ? DIGITS.get(letters.charAt(0) - '0') : new WrittenNumber(letters);
     }
 

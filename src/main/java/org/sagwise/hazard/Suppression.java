@@ -11,11 +11,15 @@ import java.util.Set;
 /** Leaves out what only follows from something graver, as each hazard says by what it hides. */
 final class Suppression {
 
-    /**
-     * Hazards with something to hide, each after those that could hide it, so that what is left out
-     * leaves nothing out; of two that can hide each other the one of lower rank is first.
-     */
-    private static final List<Hazard> IN_ORDER = inOrder();
+    /** Holds what only a bench of several cautions asks for. */
+    private static final class Order {
+
+        /**
+         * Hazards with something to hide, each after those that could hide it, so that what is left out
+         * leaves nothing out; of two that can hide each other the one of lower rank is first.
+         */
+        private static final List<Hazard> HIDING = inOrder();
+    }
 
     private final HazardContext context;
     private final Map<Caution, Set<Integer>> islands = new IdentityHashMap<>();
@@ -45,7 +49,7 @@ final class Suppression {
         if (left.size() < 2) {
             return left;
         }
-        for (Hazard hazard : IN_ORDER) {
+        for (Hazard hazard : Order.HIDING) {
             for (Hides hides : hazard.hides()) {
                 List<Caution> causes = left.stream()
                         .filter(caution -> caution.id().equals(hazard.id()) && hides.isCausedBy(caution))

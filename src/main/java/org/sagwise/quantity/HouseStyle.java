@@ -20,21 +20,27 @@ final class HouseStyle {
      *
      * @param least the step is taken once the step below it would print this number or more; in
      *     this step's scale
+     * @param bottom the same in the unit
      */
-    record Step(Scale scale, double least, Digits digits) {
+    record Step(Scale scale, double least, double bottom, Digits digits) {
+
+        /** No rounding of ours makes a number larger than this part of what it becomes. */
+        private static final double SURELY_BELOW = 0.98;
 
         /** Zero volts are {@code 0.00 V}, though the smallest step is {@code mV}. */
         boolean isForZero() {
             return ZERO_SYMBOLS.contains(scale.symbol());
         }
 
-        /** Size of the value, in the unit, as this step would print it. */
-        double rounded(double value) {
-            return scale.toUnit(digits.round(scale.exactFromUnit(Math.abs(value))));
+        /** Whether the value, as this step would print it, is large enough for the next. */
+        boolean reaches(Step next, double value) {
+            double size = Math.abs(value);
+            return size >= next.bottom || size > SURELY_BELOW * next.bottom && rounded(size) >= next.bottom;
         }
 
-        double bottom() {
-            return scale.toUnit(least);
+        /** Size of the value, in the unit, as this step would print it. */
+        private double rounded(double size) {
+            return scale.toUnit(digits.round(scale.exactFromUnit(size)));
         }
     }
 
@@ -66,7 +72,7 @@ final class HouseStyle {
         }
         Step chosen = steps.get(0);
         for (Step next : steps) {
-            chosen = chosen.rounded(value) >= next.bottom() ? next : chosen;
+            chosen = chosen.reaches(next, value) ? next : chosen;
         }
         return chosen;
     }
@@ -109,6 +115,7 @@ final class HouseStyle {
     }
 
     private static Step step(Unit unit, String symbol, double least, Digits digits) {
-        return new Step(unit.scale(symbol), least, digits);
+        Scale scale = unit.scale(symbol);
+        return new Step(scale, least, scale.toUnit(least), digits);
     }
 }

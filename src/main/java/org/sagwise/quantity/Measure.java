@@ -69,10 +69,15 @@ public record Measure(Unit unit, Scale scale) {
      */
     public static Optional<Measure> ofName(String name) {
         int start = name.length() - 1;
-        while (start > 0 && !Character.isUpperCase(name.charAt(start))) {
+        while (start > 0 && !isCapital(name.charAt(start))) {
             start--;
         }
         String ending = name.substring(Math.max(start, 0));
         return Optional.ofNullable(BY_ENDING.getOrDefault(ending, BY_ENDING.get(ending.toLowerCase(Locale.ROOT))));
+    }
+
+    /** Names of the code are of ASCII. */
+    private static boolean isCapital(char letter) {
+        return letter >= 'A' && letter <= 'Z';
     }
 }

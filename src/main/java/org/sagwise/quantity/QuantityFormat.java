@@ -57,7 +57,7 @@ public record QuantityFormat(Locale locale, Signs signs) {
             return number(value, digits);
         }
         String symbol = signs == Signs.PRINT ? scale.symbol() : scale.plain();
-        String number = Double.isFinite(value) ? number(scale.exactFromUnit(value), digits) : number(value, digits);
+        String number = Double.isFinite(value) ? finite(value, scale, digits) : number(value, digits);
         return symbol.isEmpty() ? number : number + " " + symbol;
     }
 
@@ -70,16 +70,30 @@ public record QuantityFormat(Locale locale, Signs signs) {
             String infinity = signs == Signs.PRINT ? "∞" : "inf";
             return value < 0 ? minus() + infinity : infinity;
         }
-        return number(BigDecimal.valueOf(value), digits);
+        String quick = QuickDigits.of(value, digits);
+        return quick.isEmpty() ? exact(BigDecimal.valueOf(value), digits) : signed(quick);
     }
 
-    private String number(BigDecimal value, Digits digits) {
+    private String finite(double value, Scale scale, Digits digits) {
+        String quick = scale.isNearByDoubles(value) ? QuickDigits.of(scale.nearlyFromUnit(value), digits) : "";
+        return quick.isEmpty() ? exact(scale.exactFromUnit(value), digits) : signed(quick);
+    }
+
+    /** A number with point and hyphen as this language and these signs have them. */
+    private String signed(String plain) {
+        char mark = DecimalFormatSymbols.getInstance(locale).getDecimalSeparator();
+        String unsigned = plain.charAt(0) == '-' ? plain.substring(1) : plain;
+        String marked = mark == '.' ? unsigned : unsigned.replace('.', mark);
+        return unsigned.length() < plain.length() ? minus() + marked : marked;
+    }
+
+    /** A bare number with the digits asked for, by decimals of any length. */
+    String exact(BigDecimal value, Digits digits) {
         BigDecimal rounded = digits.round(value);
         String unsigned = isUnwieldy(rounded)
                 ? value.abs().stripTrailingZeros().toString()
                 : rounded.abs().toPlainString();
-        char mark = DecimalFormatSymbols.getInstance(locale).getDecimalSeparator();
-        return (rounded.signum() < 0 ? minus() : "") + unsigned.replace('.', mark);
+        return signed(rounded.signum() < 0 ? "-" + unsigned : unsigned);
     }
 
     /** Whether a row of zeros would be longer than anyone reads. */

@@ -62,6 +62,16 @@ public record Scale(String symbol, String plain, BigDecimal factor, BigDecimal o
         return BigDecimal.valueOf(value).subtract(offset).divide(factor, ROUND_TRIP);
     }
 
+    /** As {@link #fromUnit}, but for the last digits of the double, where {@link #isNearByDoubles}. */
+    double nearlyFromUnit(double value) {
+        return value / factor.doubleValue();
+    }
+
+    /** Whether nothing cancels out and nothing becomes too small for a double. */
+    boolean isNearByDoubles(double value) {
+        return offset.signum() == 0 && (value == 0 || Math.abs(value) > 1e-200);
+    }
+
     boolean isSpelled(String text) {
         return spellings().contains(text);
     }

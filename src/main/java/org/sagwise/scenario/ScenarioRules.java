@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.sagwise.part.Catalogue;
 import org.sagwise.part.PartKind;
 import org.sagwise.part.key.KeySpec;
@@ -15,6 +16,8 @@ import org.sagwise.part.key.Keys;
  * texts are all held against these rules.
  */
 public final class ScenarioRules {
+
+    private static final Pattern ID = Pattern.compile(ScenarioKeys.ID_PATTERN);
 
     /** After so many findings a file is no longer looked at: the first ones explain it. */
     public static final int MOST_FINDINGS = 1_000;
@@ -107,7 +110,7 @@ public final class ScenarioRules {
 
     static List<Finding> id(Keys keys, String place) {
         return keys.text("id")
-                .filter(id -> !id.matches(ScenarioKeys.ID_PATTERN))
+                .filter(id -> !ID.matcher(id).matches())
                 .map(id -> List.of(Finding.of(Places.key(place, "id"), Problem.BAD_ID, id)))
                 .orElse(List.of());
     }

@@ -48,6 +48,8 @@ public final class Printable {
 
     private static final int LAST_ASCII = 0x7e;
 
+    private static final int SOFT_HYPHEN = 0xad;
+
     private Printable() {}
 
     /** One line of text as these signs can show it; tabs and line breaks stay. */
@@ -57,7 +59,24 @@ public final class Printable {
 
     /** One line of text as print can show it; apart from ASCII, whose letters without marks a browser cannot make. */
     public static String print(String text) {
-        return shown(text, Printable::letter);
+        for (int i = 0; i < text.length(); i++) {
+            if (!isOrdinary(text.charAt(i))) {
+                return shown(text, Printable::letter);
+            }
+        }
+        return text;
+    }
+
+    /**
+     * Whether a sign is among those of which nearly all texts are made: it has a shape and steers nothing. Others are
+     * looked up in Unicode's table of all signs, which a browser takes a tenth of a second to unpack.
+     */
+    public static boolean isOrdinary(int sign) {
+        return sign >= ' ' && sign <= LAST_ASCII
+                || sign >= 0xa0 && sign < 0x600 && sign != SOFT_HYPHEN
+                || sign >= 0x2010 && sign < 0x2028
+                || sign >= 0x2030 && sign < 0x2060
+                || sign >= 0x2070 && sign < 0x2300;
     }
 
     private static String shown(String text, IntFunction<String> letters) {
@@ -83,6 +102,9 @@ public final class Printable {
 
     /** Whether a sign is (part of) an escape sequence, or one of the marks that make text run the other way or overlap. */
     public static boolean steers(int sign) {
+        if (isOrdinary(sign)) {
+            return false;
+        }
         return switch (Character.getType(sign)) {
             case Character.CONTROL,
                     Character.FORMAT,

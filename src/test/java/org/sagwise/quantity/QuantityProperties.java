@@ -3,6 +3,7 @@ package org.sagwise.quantity;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.math.BigDecimal;
 import java.util.Locale;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -65,6 +66,44 @@ class QuantityProperties {
     void parse_numberLikeText_isValueOrSentence(@ForAll("numberLike") String text) {
         Parsed parsed = new QuantityParser(Locale.ENGLISH).parse(text, Unit.SECOND);
         assertTrue(parsed.value().isPresent() || parsed instanceof Parsed.Refused);
+    }
+
+    @Property
+    void print_byDoublesAlone_isWhatExactDecimalsSay(
+            @ForAll Unit unit, @ForAll("printed") double value, @ForAll("digits") Digits digits) {
+        QuantityFormat format = QuantityFormat.ascii();
+        assertEquals(format.exact(BigDecimal.valueOf(value), digits), format.number(value, digits));
+        for (Scale scale : unit.scales()) {
+            String exact = format.exact(scale.exactFromUnit(value), digits);
+            String printed = format.print(value, scale, digits);
+            assertEquals(exact, scale.plain().isEmpty() ? printed : printed.replace(" " + scale.plain(), ""));
+        }
+    }
+
+    /** Halves and powers of ten among them, where rounding turns over. */
+    @Provide
+    Arbitrary<Double> printed() {
+        return Arbitraries.oneOf(
+                everyday(),
+                tiny(),
+                anyMagnitude(),
+                Arbitraries.integers().between(-4000, 4000).map(eighths -> eighths / 8.0),
+                Arbitraries.integers().between(-12, 12).map(exponent -> Math.pow(10, exponent)),
+                Arbitraries.integers().between(0, 12).map(exponent -> Math.pow(10, exponent) - 0.004));
+    }
+
+    @Provide
+    Arbitrary<Digits> digits() {
+        return Arbitraries.of(
+                Digits.significant(3),
+                Digits.significant(1),
+                Digits.atMostSignificant(3),
+                Digits.atMostSignificant(9),
+                Digits.decimals(0),
+                Digits.decimals(2),
+                Digits.atMostDecimals(1),
+                Digits.atMostDecimals(12),
+                Digits.all());
     }
 
     @Provide

@@ -285,10 +285,11 @@ final class Browser implements AutoCloseable {
         return wire.send("", "/goog/cdp/execute", words);
     }
 
-    /** Waits until a condition in the page holds. */
+    /** Waits until a condition in the page holds, and all is said anew that was to be. */
     void await(String condition) throws IOException {
         long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE_S);
-        while (!run("return Boolean(" + condition + ");").asBoolean()) {
+        String calm = "!document.querySelector('[aria-busy=true]') && ";
+        while (!run("return Boolean(" + calm + "(" + condition + "));").asBoolean()) {
             if (System.nanoTime() > end) {
                 throw new IOException("never came true: " + condition);
             }
@@ -299,6 +300,12 @@ final class Browser implements AutoCloseable {
     /** The other side needs the processor, too. */
     private static void pause() {
         LockSupport.parkNanos(20_000_000);
+    }
+
+    /** Opens what is folded, whose content is said only then. */
+    void unfold(String part, String content) throws IOException {
+        run("document.querySelector('#' + arguments[0] + ' details').open = true;", part);
+        await("document.querySelector('" + content + "')");
     }
 
     String text(String id) throws IOException {
@@ -356,6 +363,7 @@ final class Browser implements AutoCloseable {
                         move(middle(id)),
                         JSON.createObjectNode().put("type", "pointerDown").put("button", 0),
                         JSON.createObjectNode().put("type", "pointerUp").put("button", 0)));
+        await("true");
     }
 
     private void act(String pointer, List<ObjectNode> steps) throws IOException {
@@ -387,6 +395,7 @@ final class Browser implements AutoCloseable {
             }
         }
         wire.send("WebDriver:PerformActions", "/actions", words);
+        await("true");
     }
 
     /** A picture of what is seen, PNG. */

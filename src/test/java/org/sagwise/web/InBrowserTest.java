@@ -150,6 +150,7 @@ abstract class InBrowserTest {
     @Test
     void reader_touchesTwoEnds_cutsAndJoinsThem() throws IOException {
         show("ends", demo("two-in-a-row-ideal"));
+        browser.unfold("joints-part", "#joints > li");
         int joints = joints();
         String[] between = browser.run("var s = JSON.parse(document.getElementById('scenario').textContent).links[0];"
                         + " return s.from + ' ' + s.to;")
@@ -188,8 +189,8 @@ abstract class InBrowserTest {
     void meter_putOnTwoEnds_readsWhatTheJvmReads() throws IOException {
         Scenario bench = demo("two-in-a-row");
         show("meter", bench);
-        browser.run("document.querySelector('#meter-part details').open = true;"
-                + "['red:A.+', 'black:A.-'].forEach(function (it) { var field ="
+        browser.unfold("meter-part", "#probe-red > option");
+        browser.run("['red:A.+', 'black:A.-'].forEach(function (it) { var field ="
                 + " document.getElementById('probe-' + it.split(':')[0]); field.value = it.split(':')[1];"
                 + " field.dispatchEvent(new Event('change')); });");
         Probes probes = Probes.of(
@@ -349,8 +350,10 @@ abstract class InBrowserTest {
             browser.run(
                     "document.getElementById(arguments[0]).click();",
                     "part-" + demo.parts().get(0).id());
-            browser.run(axe + "document.querySelectorAll('details').forEach(function (d) { d.open = true; });"
-                    + "window.found = null; window.axe.run().then(function (r) { window.found = r.violations; });");
+            browser.run("document.querySelectorAll('details').forEach(function (d) { d.open = true; });");
+            browser.await("document.querySelector('#joints > li')");
+            browser.run(
+                    axe + "window.found = null; window.axe.run().then(function (r) { window.found = r.violations; });");
             browser.await("window.found");
             browser.run(
                             "return window.found.filter(function (v) {"

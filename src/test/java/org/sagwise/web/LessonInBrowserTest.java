@@ -131,8 +131,8 @@ abstract class LessonInBrowserTest {
     }
 
     private void join(JoinTerminals move) throws IOException {
-        browser.run("document.querySelector('#joints-part details').open = true;"
-                + "document.getElementById('join-from').value = '"
+        browser.unfold("joints-part", "#join-from > option");
+        browser.run("document.getElementById('join-from').value = '"
                 + move.terminals().get(0) + "';"
                 + "document.getElementById('join-to').value = '"
                 + move.terminals().get(1) + "';"
@@ -175,6 +175,7 @@ abstract class LessonInBrowserTest {
                             "true",
                             browser.run("return String(document.getElementById('fire').disabled);")
                                     .asText());
+                    browser.unfold("table-part", "#readings td.number");
                     assertTrue(texts("#readings td.number").stream().allMatch(NOTHING::equals));
                 }
                 int place = right

@@ -33,9 +33,17 @@ final class PageSpeed {
     private static final String WATCH = "new MutationObserver(function () { if (!window.alive && " + ALIVE
             + ") { window.alive = performance.now(); } }).observe(document, {subtree: true, attributes: true});";
 
-    /** Turns the cell B, by its button on the card, and waits for what is shown to be laid out. */
+    /** Turns the cell B, by its button on the card; how long until the bench is laid out, and until all else is said. */
     private static final String TURN = "var from = performance.now(); document.getElementById('flip').click();"
-            + " document.body.offsetHeight; return performance.now() - from;";
+            + " document.body.offsetHeight; var bench = performance.now() - from; window.turned = null;"
+            + " (function wait() { if (document.querySelector('[aria-busy=true]')) { setTimeout(wait, 0); }"
+            + " else { window.turned = [bench, performance.now() - from]; } })();";
+
+    /** Runs the bench down from its start. */
+    private static final String RUN_DOWN = "window.ran = 0; document.getElementById('start-over').click();"
+            + " var from = performance.now(); document.getElementById('run-down').click();"
+            + " (function wait() { if (document.getElementById('halt').textContent) {"
+            + " window.ran = performance.now() - from; } else { setTimeout(wait, 1); } })();";
 
     private PageSpeed() {}
 
@@ -58,7 +66,7 @@ final class PageSpeed {
                 browser.go("about:blank");
                 double before = taskS(browser);
                 browser.go(two.toUri().toString());
-                browser.await("window.alive");
+                awaitAlive(browser);
                 double after = taskS(browser);
                 thread.add(1000 * (after < before ? after : after - before));
                 clock.add(browser.run("return window.alive;").asDouble());
@@ -66,18 +74,41 @@ final class PageSpeed {
             say("button alive, by the clock", clock);
             say("button alive, thread of the page", thread);
             browser.go(four.toUri().toString());
-            browser.await("window.alive");
+            awaitAlive(browser);
             LockSupport.parkNanos(2_000_000_000L);
             browser.tap("touch", "part-B");
             List<Double> turns = new ArrayList<>();
+            List<Double> wholes = new ArrayList<>();
             for (int i = 0; i < 4 * times; i++) {
-                turns.add(browser.run(TURN).asDouble());
+                browser.run(TURN);
+                browser.await("window.turned");
+                JsonNode turned = browser.run("return window.turned;");
+                turns.add(turned.get(0).asDouble());
+                wholes.add(turned.get(1).asDouble());
                 LockSupport.parkNanos(300_000_000L);
             }
-            say("a cell of four turned", turns);
+            say("a cell of four turned, the bench", turns);
+            say("a cell of four turned, all of the page", wholes);
+            browser.go(two.toUri().toString());
+            awaitAlive(browser);
+            LockSupport.parkNanos(2_000_000_000L);
+            List<Double> runs = new ArrayList<>();
+            for (int i = 0; i < times; i++) {
+                browser.run(RUN_DOWN);
+                browser.await("window.ran");
+                runs.add(browser.run("return window.ran;").asDouble());
+            }
+            say("run-down of two cells", runs);
             if (args.length > 3) {
                 profile(browser, two, Path.of(args[3]));
             }
+        }
+    }
+
+    /** Not until all else is said, too, as others wait. */
+    private static void awaitAlive(Browser browser) throws IOException {
+        while (!browser.run("return Boolean(window.alive);").asBoolean()) {
+            LockSupport.parkNanos(20_000_000L);
         }
     }
 
@@ -125,7 +156,7 @@ final class PageSpeed {
         command(browser, "Profiler.setSamplingInterval", "{\"interval\":500}");
         command(browser, "Profiler.start", "{}");
         browser.go(page.toUri().toString());
-        browser.await("window.alive");
+        awaitAlive(browser);
         JsonNode profile = command(browser, "Profiler.stop", "{}").path("profile");
         Map<Integer, JsonNode> nodes = new HashMap<>();
         Map<Integer, Integer> parents = new HashMap<>();

@@ -7,12 +7,20 @@ public enum Bearing {
     DOWN(0, 1),
     LEFT(-1, 0);
 
+    /** {@code values()} makes a new array each time, which the search for ways would ask for at every step. */
+    private static final Bearing[] CLOCKWISE = values();
+
     private final int dx;
     private final int dy;
 
     Bearing(int dx, int dy) {
         this.dx = dx;
         this.dy = dy;
+    }
+
+    /** The direction in this place of the order, 0 to 3. */
+    static Bearing at(int place) {
+        return CLOCKWISE[place];
     }
 
     public int dx() {
@@ -29,7 +37,7 @@ public enum Bearing {
 
     /** This direction after a number of quarter turns clockwise. */
     public Bearing turned(int quarters) {
-        return values()[Math.floorMod(ordinal() + quarters, 4)];
+        return CLOCKWISE[Math.floorMod(ordinal() + quarters, 4)];
     }
 
     public Bearing opposite() {

@@ -148,7 +148,13 @@ final class FreeRoom {
     }
 
     private boolean isFree(GridBox room) {
-        return taken.stream().noneMatch(room.grown(MARGIN)::intersects);
+        GridBox grown = room.grown(MARGIN);
+        for (GridBox area : taken) {
+            if (grown.intersects(area)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private GridBox below(GridPoint near, int width, int height) {

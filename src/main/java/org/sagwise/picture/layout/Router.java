@@ -17,7 +17,7 @@ import org.sagwise.scenario.TerminalRef;
 /** Leads every link from terminal to terminal: plates first, then wires, the short ones first. */
 final class Router implements Routing {
 
-    private static final long BUDGET = 1_500_000;
+    private static final int BUDGET = 1_500_000;
 
     private final List<Link> links;
     private final Map<TerminalRef, TerminalPoint> points = new HashMap<>();

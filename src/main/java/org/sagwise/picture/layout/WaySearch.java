@@ -32,7 +32,7 @@ final class WaySearch {
 
     private final int[] cameFrom;
     private final Heap open = new Heap();
-    private long budget;
+    private int budget;
     private int searches;
 
     /**
@@ -40,7 +40,7 @@ final class WaySearch {
      * @param kinship 1 for two conductors that meet at a terminal anyway, else 0
      * @param budget how many cells all searches together may look at
      */
-    WaySearch(Lattice lattice, IntBinaryOperator kinship, long budget) {
+    WaySearch(Lattice lattice, IntBinaryOperator kinship, int budget) {
         this.lattice = lattice;
         this.kinship = kinship;
         this.budget = budget;
@@ -97,7 +97,7 @@ final class WaySearch {
                 break;
             }
             if (goal.isAt(cell)) {
-                int cost = costs[state] + goal.arrivalCost(Bearing.values()[state % 4]);
+                int cost = costs[state] + goal.arrivalCost(Bearing.at(state % 4));
                 if (cost < best) {
                     best = cost;
                     bestState = state;
@@ -117,8 +117,9 @@ final class WaySearch {
 
     private void spread(int state, Goal goal, int owner) {
         int cell = state / 4;
-        Bearing heading = Bearing.values()[state % 4];
-        for (Bearing way : Bearing.values()) {
+        Bearing heading = Bearing.at(state % 4);
+        for (int i = 0; i < 4; i++) {
+            Bearing way = Bearing.at(i);
             int next = lattice.next(cell, way);
             if (next < 0 || lattice.isBlocked(next) && !goal.isAt(next)) {
                 continue;
@@ -141,7 +142,8 @@ final class WaySearch {
      * like.
      */
     private boolean isPlainCrossing(int cell, Bearing heading, Bearing way, int owner) {
-        for (Bearing side : Bearing.values()) {
+        for (int i = 0; i < 4; i++) {
+            Bearing side = Bearing.at(i);
             if (lattice.next(cell, side) >= 0) {
                 int found = lattice.owner(cell, side);
                 boolean stranger = found != Lattice.FREE && found != owner && kinship.applyAsInt(found, owner) == 0;

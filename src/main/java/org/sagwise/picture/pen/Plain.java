@@ -1,5 +1,7 @@
 package org.sagwise.picture.pen;
 
+import org.sagwise.text.Printable;
+
 /** Text as it may stand in every kind of picture. */
 public final class Plain {
 
@@ -30,7 +32,7 @@ public final class Plain {
 
     /** What stands for a character: mostly the character. */
     private static int plain(int point) {
-        if (point >= ' ' && point < 0x7F) {
+        if (Printable.isOrdinary(point)) {
             return point;
         }
         boolean none = (point & 0xFFFE) == 0xFFFE;

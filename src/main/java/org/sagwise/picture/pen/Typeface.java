@@ -1,11 +1,8 @@
 package org.sagwise.picture.pen;
 
-import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 
 /**
@@ -67,20 +64,41 @@ public final class Typeface {
      */
     private static short[] widths(Weight weight) {
         short[] widths = new short[LETTERS];
-        try (BufferedReader lines =
-                new BufferedReader(new InputStreamReader(resource(weight, ".widths"), StandardCharsets.US_ASCII))) {
-            Arrays.fill(widths, Short.parseShort(lines.readLine()));
-            Arrays.fill(widths, Character.MIN_LOW_SURROGATE, Character.MAX_LOW_SURROGATE + 1, (short) 0);
-            for (String line = lines.readLine(); line != null; line = lines.readLine()) {
-                String[] words = line.split(" ");
-                int first = Integer.parseInt(words[0], 16);
-                for (int i = 1; i < words.length; i++) {
-                    widths[first + i - 1] = Short.parseShort(words[i]);
-                }
-            }
+        try (InputStream file = resource(weight, ".widths")) {
+            fill(widths, file.readAllBytes());
         } catch (IOException failure) {
             throw new UncheckedIOException(failure);
         }
         return widths;
+    }
+
+    /** By hand, since somebody waits for it in a browser, where readers of lines and splitting are slow. */
+    private static void fill(short[] widths, byte[] file) {
+        boolean isFirstLine = true;
+        boolean isFirstWord = true;
+        int letter = 0;
+        int number = 0;
+        for (byte sign : file) {
+            if (sign == ' ' || sign == '\n') {
+                if (isFirstLine) {
+                    Arrays.fill(widths, (short) number);
+                    Arrays.fill(widths, Character.MIN_LOW_SURROGATE, Character.MAX_LOW_SURROGATE + 1, (short) 0);
+                } else if (isFirstWord) {
+                    letter = number;
+                } else {
+                    widths[letter] = (short) number;
+                    letter++;
+                }
+                isFirstLine &= sign != '\n';
+                isFirstWord = sign == '\n';
+                number = 0;
+            } else {
+                number = number * (isFirstWord && !isFirstLine ? 16 : 10) + digit(sign);
+            }
+        }
+    }
+
+    private static int digit(byte sign) {
+        return sign <= '9' ? sign - '0' : sign - 'A' + 10;
     }
 }

@@ -1,7 +1,6 @@
 package org.sagwise.report.pen;
 
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.sagwise.picture.geometry.Box;
 import org.sagwise.picture.geometry.Line;
 import org.sagwise.picture.geometry.Oval;
@@ -30,8 +29,11 @@ public final class SvgPen implements Pen {
     private static final String FAMILIES = "'" + Typeface.FAMILY + "', 'Source Sans Pro', Arial, Helvetica,"
             + " 'Liberation Sans', 'Noto Sans', 'DejaVu Sans', sans-serif";
 
+    /** Whole numbers below this are written without the long ones of Java, which are slow in a browser. */
+    private static final int MOST = 1_000_000_000;
+
     private final StringBuilder out = new StringBuilder();
-    private final long unit;
+    private final int unit;
     private final Letters letters;
 
     /** Draws letters as outlines. */
@@ -65,7 +67,7 @@ public final class SvgPen implements Pen {
      * @param letters draws what is seen of them
      */
     public SvgPen(int decimals, Letters letters) {
-        this.unit = Math.round(Math.pow(10, decimals));
+        this.unit = (int) Math.round(Math.pow(10, decimals));
         this.letters = letters;
     }
 
@@ -87,50 +89,64 @@ public final class SvgPen implements Pen {
 
     @Override
     public void fill(Shape shape, Colour colour) {
-        element(shape, colour(" fill", colour));
+        out.append('<');
+        outline(shape);
+        colour(" fill", colour);
+        out.append("/>\n");
     }
 
     @Override
     public void stroke(Shape shape, Stroke stroke, Colour colour) {
-        String look = colour(" stroke", colour) + attribute("stroke-width", stroke.width());
+        out.append('<');
+        outline(shape);
+        colour(" stroke", colour);
+        attribute("stroke-width", stroke.width());
         if (stroke.ends() == Stroke.Ends.BLUNT) {
-            look += " stroke-linecap=\"butt\"";
+            out.append(" stroke-linecap=\"butt\"");
         }
         if (!stroke.dashes().isEmpty()) {
-            look += " stroke-dasharray=\""
-                    + stroke.dashes().stream().map(this::number).collect(Collectors.joining(" ")) + "\"";
+            out.append(" stroke-dasharray=\"");
+            for (int i = 0; i < stroke.dashes().size(); i++) {
+                out.append(i == 0 ? "" : " ");
+                number(stroke.dashes().get(i));
+            }
+            out.append('"');
         }
-        element(shape, look);
+        out.append("/>\n");
     }
 
     @Override
     public void text(String text, double x, double y, Align align, Face face, Colour colour) {
-        Optional<String> drawn = letters.drawn(text, face.left(text, x, align), y, face, this::number);
-        drawn.ifPresent(path -> out.append("<path d=\"")
-                .append(path)
-                .append('"')
-                .append(colour(" fill", colour))
-                .append("/>\n"));
-        out.append("<text").append(attribute("x", x)).append(attribute("y", y));
+        Optional<String> drawn = letters.drawn(text, face.left(text, x, align), y, face, this::said);
+        drawn.ifPresent(path -> {
+            out.append("<path d=\"").append(path).append('"');
+            colour(" fill", colour);
+            out.append("/>\n");
+        });
+        out.append("<text");
+        attribute("x", x);
+        attribute("y", y);
         if (align != Align.LEFT) {
             out.append(align == Align.MIDDLE ? " text-anchor=\"middle\"" : " text-anchor=\"end\"");
         }
-        out.append(attribute("font-size", face.size()));
+        attribute("font-size", face.size());
         if (face.weight() == Typeface.Weight.BOLD) {
             out.append(" font-weight=\"bold\"");
         }
-        out.append(drawn.isPresent() ? " fill=\"#000\" fill-opacity=\"0\"" : colour(" fill", colour))
-                .append(attribute("textLength", face.width(text)))
-                .append(" lengthAdjust=\"spacingAndGlyphs\">")
-                .append(escaped(text))
-                .append("</text>\n");
+        if (drawn.isPresent()) {
+            out.append(" fill=\"#000\" fill-opacity=\"0\"");
+        } else {
+            colour(" fill", colour);
+        }
+        attribute("textLength", face.width(text));
+        out.append(" lengthAdjust=\"spacingAndGlyphs\">").append(escaped(text)).append("</text>\n");
     }
 
     @Override
     public void within(Transform frame, Runnable drawing) {
         StringBuilder steps = new StringBuilder();
         if (frame.dx() != 0 || frame.dy() != 0) {
-            steps.append("translate(" + number(frame.dx()) + " " + number(frame.dy()) + ") ");
+            steps.append("translate(" + said(frame.dx()) + " " + said(frame.dy()) + ") ");
         }
         if (frame.quarters() != 0) {
             steps.append("rotate(" + 90 * frame.quarters() + ") ");
@@ -148,9 +164,13 @@ public final class SvgPen implements Pen {
     /** A picture in the picture: what it cuts off needs no path with an id. */
     @Override
     public void clipped(Box area, Runnable drawing) {
-        String view =
-                number(area.x()) + " " + number(area.y()) + " " + number(area.width()) + " " + number(area.height());
-        group("<svg" + place(area) + " viewBox=\"" + view + "\">\n", "</svg>\n", drawing);
+        String view = said(area.x()) + " " + said(area.y()) + " " + said(area.width()) + " " + said(area.height());
+        int before = out.length();
+        out.append("<svg");
+        place(area);
+        String begin = out.substring(before) + " viewBox=\"" + view + "\">\n";
+        out.setLength(before);
+        group(begin, "</svg>\n", drawing);
     }
 
     private void group(String begin, String end, Runnable drawing) {
@@ -165,69 +185,104 @@ public final class SvgPen implements Pen {
         }
     }
 
-    private void element(Shape shape, String look) {
-        out.append('<').append(outline(shape)).append(look).append("/>\n");
-    }
-
-    private String outline(Shape shape) {
+    private void outline(Shape shape) {
         if (shape instanceof Box box) {
-            return "rect" + place(box);
+            out.append("rect");
+            place(box);
+        } else if (shape instanceof Round round) {
+            out.append("rect");
+            place(round.box());
+            attribute("rx", round.radius());
+        } else if (shape instanceof Oval oval) {
+            boolean isCircle = oval.radiusX() == oval.radiusY();
+            out.append(isCircle ? "circle" : "ellipse");
+            attribute("cx", oval.x());
+            attribute("cy", oval.y());
+            attribute(isCircle ? "r" : "rx", oval.radiusX());
+            if (!isCircle) {
+                attribute("ry", oval.radiusY());
+            }
+        } else if (shape instanceof Line line) {
+            out.append("line");
+            attribute("x1", line.x1());
+            attribute("y1", line.y1());
+            attribute("x2", line.x2());
+            attribute("y2", line.y2());
+        } else {
+            out.append("path d=\"");
+            ((Path) shape).walk(new SvgPath());
+            out.append('"');
         }
-        if (shape instanceof Round round) {
-            return "rect" + place(round.box()) + attribute("rx", round.radius());
-        }
-        if (shape instanceof Oval oval) {
-            String middle = attribute("cx", oval.x()) + attribute("cy", oval.y());
-            return oval.radiusX() == oval.radiusY()
-                    ? "circle" + middle + attribute("r", oval.radiusX())
-                    : "ellipse" + middle + attribute("rx", oval.radiusX()) + attribute("ry", oval.radiusY());
-        }
-        if (shape instanceof Line line) {
-            return "line" + attribute("x1", line.x1()) + attribute("y1", line.y1()) + attribute("x2", line.x2())
-                    + attribute("y2", line.y2());
-        }
-        SvgPath path = new SvgPath();
-        ((Path) shape).walk(path);
-        return "path d=\"" + path.drawn + "\"";
     }
 
-    private String place(Box box) {
-        return attribute("x", box.x())
-                + attribute("y", box.y())
-                + attribute("width", box.width())
-                + attribute("height", box.height());
+    private void place(Box box) {
+        attribute("x", box.x());
+        attribute("y", box.y());
+        attribute("width", box.width());
+        attribute("height", box.height());
     }
 
-    private String attribute(String name, double value) {
-        return " " + name + "=\"" + number(value) + "\"";
+    private void attribute(String name, double value) {
+        out.append(' ').append(name).append("=\"");
+        number(value);
+        out.append('"');
     }
 
-    private static String colour(String name, Colour colour) {
-        String opaque = name + "=\"" + colour.hex() + "\"";
-        return colour.alpha() == 255
-                ? opaque
-                : opaque + name + "-opacity=\"" + Math.round(1000 * colour.alpha() / 255.0) / 1000.0 + "\"";
+    private void colour(String name, Colour colour) {
+        out.append(name).append("=\"").append(colour.hex()).append('"');
+        if (colour.alpha() != 255) {
+            out.append(name).append("-opacity=\"");
+            round(colour.alpha() / 255.0, 1000, out);
+            out.append('"');
+        }
     }
 
-    private String number(double value) {
-        return rounded(value, unit);
+    private void number(double value) {
+        round(value, unit, out);
+    }
+
+    private String said(double value) {
+        StringBuilder said = new StringBuilder();
+        round(value, unit, said);
+        return said.toString();
     }
 
     /** A factor, which many lengths may be multiplied with. */
     private static String exact(double factor) {
-        return rounded(factor, 1_000_000);
+        StringBuilder said = new StringBuilder();
+        round(factor, 1_000_000, said);
+        return said.toString();
     }
 
-    /** In decimals, the same in every country, without zeros that say nothing. */
-    private static String rounded(double value, long unit) {
-        long parts = Math.round(Math.abs(value) * unit);
-        String sign = value < 0 && parts > 0 ? "-" : "";
-        long rest = parts % unit;
-        if (rest == 0) {
-            return sign + parts / unit;
+    /** In decimals, the same in every country, without zeros that say nothing. A picture has thousands of them. */
+    private static void round(double value, int unit, StringBuilder to) {
+        double scaled = Math.abs(value) * unit;
+        if (scaled < MOST) {
+            int parts = (int) Math.round(scaled);
+            write(value < 0 && parts > 0, parts / unit, parts % unit, unit, to);
+        } else {
+            long parts = Math.round(scaled);
+            write(value < 0 && parts > 0, parts / unit, (int) (parts % unit), unit, to);
         }
-        String decimals = Long.toString(unit + rest).substring(1).replaceAll("0+$", "");
-        return sign + parts / unit + "." + decimals;
+    }
+
+    private static void write(boolean isBelow, long whole, int parts, int unit, StringBuilder to) {
+        if (isBelow) {
+            to.append('-');
+        }
+        if (whole < MOST) {
+            to.append((int) whole);
+        } else {
+            to.append(whole);
+        }
+        int rest = parts;
+        if (rest > 0) {
+            to.append('.');
+        }
+        for (int digit = unit / 10; rest > 0; digit /= 10) {
+            to.append((char) ('0' + rest / digit));
+            rest %= digit;
+        }
     }
 
     /** What makes text run the other way is shown as a question mark, here as on a terminal. */
@@ -237,8 +292,6 @@ public final class SvgPen implements Pen {
 
     /** A path as its attribute says it. */
     private final class SvgPath implements Path.Walker {
-
-        private final StringBuilder drawn = new StringBuilder();
 
         @Override
         public void moveTo(double x, double y) {
@@ -263,12 +316,13 @@ public final class SvgPen implements Pen {
 
         @Override
         public void close() {
-            drawn.append('Z');
+            out.append('Z');
         }
 
         private void add(char step, double... places) {
             for (int i = 0; i < places.length; i++) {
-                drawn.append(i == 0 ? step : ' ').append(number(places[i]));
+                out.append(i == 0 ? step : ' ');
+                number(places[i]);
             }
         }
     }

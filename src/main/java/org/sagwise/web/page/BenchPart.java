@@ -30,34 +30,45 @@ final class BenchPart implements PagePart {
     private ChevronPainter chevrons;
     private double lastMs;
     private boolean still;
+    private double width;
 
     BenchPart(Hand hand, EndsPart ends) {
         this.hand = hand;
         this.ends = ends;
+        measure();
+        Dom.onSize(room, time -> {
+            if (measure()) {
+                hand.relay();
+            }
+        });
     }
 
     @Override
     public void lay(View shown) {
-        double width = width();
         layout = Pictures.layout(shown.now(), shown.drawing(), width);
         double height = Pictures.height(layout, width, MOST_HEIGHT);
         view = BenchView.fit(layout.bounds(), width, height);
         scene = scene(shown);
         chevrons = new ChevronPainter(scene);
-        canvas.setWidth((int) (width * Dom.pixelRatio()));
-        canvas.setHeight((int) (height * Dom.pixelRatio()));
+        size(canvas, (int) (width * Dom.pixelRatio()), (int) (height * Dom.pixelRatio()));
         still = Dom.matches("(prefers-reduced-motion: reduce)");
         touchables(shown);
         show(shown);
     }
 
-    private double width() {
-        return Math.max(280, room.getClientWidth());
+    /** A canvas that is given a size is made anew, even if it has it already. */
+    private static void size(Tag canvas, int width, int height) {
+        if (canvas.getWidth() != width || canvas.getHeight() != height) {
+            canvas.setWidth(width);
+            canvas.setHeight(height);
+        }
     }
 
-    /** Whether the page gives it another width than it was laid for. */
-    boolean isOfAnotherWidth() {
-        return width() != view.width();
+    /** Asks the page how wide the bench may be, which makes it lay itself out; whether that has changed. */
+    boolean measure() {
+        double before = width;
+        width = Math.max(280, room.getClientWidth());
+        return width != before;
     }
 
     private BenchScene scene(View shown) {

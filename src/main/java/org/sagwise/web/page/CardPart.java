@@ -44,6 +44,7 @@ final class CardPart implements PagePart {
     private final Tag title = Tag.byId("card-title");
     private final Tag card = Tag.byId("card");
     private final Tag around = Tag.byId("around");
+    private final Fold fold = new Fold("around-part", this::fillAround);
     private final Hand hand;
     private View view;
 
@@ -55,8 +56,7 @@ final class CardPart implements PagePart {
     public void lay(View shown) {
         view = shown;
         String focused = Dom.focused();
-        Dom.clear(around);
-        around.appendChild(ambient());
+        fold.lay();
         Dom.clear(card);
         Optional<Part> part = shown.bench().scenario().part(shown.chosen().part());
         section.setHidden(part.isEmpty());
@@ -70,6 +70,11 @@ final class CardPart implements PagePart {
     @Override
     public void show(View shown) {
         view = shown;
+    }
+
+    private void fillAround() {
+        Dom.clear(around);
+        around.appendChild(ambient());
     }
 
     private Tag ambient() {

@@ -71,8 +71,7 @@ final class Dom {
     /** A picture from its SVG text, which our own pen wrote with every text escaped. */
     @JSBody(
             params = "text",
-            script = "return document.importNode("
-                    + "new DOMParser().parseFromString(text, 'image/svg+xml').documentElement, true);")
+            script = "var room = document.createElement('div'); room.innerHTML = text; return room.firstChild;")
     static native Tag svg(String text);
 
     @JSBody(params = "id", script = "var tag = document.getElementById(id); return tag ? tag.textContent : '';")
@@ -89,6 +88,23 @@ final class Dom {
 
     @JSBody(script = "return performance.now();")
     static native double now();
+
+    /** As soon as what has changed has been drawn; at once where nobody sees it. */
+    @JSBody(
+            params = "deed",
+            script = "var soon = function () { setTimeout(deed, 0); };"
+                    + "if (document.hidden) { soon(); } else { requestAnimationFrame(soon); }")
+    static native void onceDrawn(Later deed);
+
+    /** Whether something is still to be said anew: who reads the page aloud, or tests it, waits for that. */
+    @JSBody(params = "on", script = "document.querySelector('main').setAttribute('aria-busy', on);")
+    static native void busy(boolean on);
+
+    /** Done when an element is given another size, once the page has laid itself out. */
+    @JSBody(
+            params = {"tag", "deed"},
+            script = "new ResizeObserver(function () { deed(0); }).observe(tag);")
+    static native void onSize(Tag tag, Later deed);
 
     @JSBody(params = "query", script = "return window.matchMedia(query).matches;")
     static native boolean matches(String query);

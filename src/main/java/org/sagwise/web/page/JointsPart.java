@@ -29,6 +29,7 @@ final class JointsPart implements PagePart {
     private final Tag how = Tag.byId("join-how");
     private final Tag answer = Tag.byId("join-answer");
     private final Hand hand;
+    private final Fold fold = new Fold("joints-part", this::fill);
     private View view;
 
     JointsPart(Hand hand) {
@@ -39,8 +40,12 @@ final class JointsPart implements PagePart {
     @Override
     public void lay(View shown) {
         view = shown;
+        fold.lay();
+    }
+
+    private void fill() {
         Dom.clear(list);
-        List<Link> links = shown.bench().scenario().links();
+        List<Link> links = view.bench().scenario().links();
         for (int i = 0; i < Math.min(MOST_ROWS, links.size()); i++) {
             list.appendChild(row(i, links.get(i)));
         }
@@ -49,7 +54,7 @@ final class JointsPart implements PagePart {
         String kind = how.getValue();
         Dom.clear(how);
         for (JointChoice choice : JointChoice.values()) {
-            option(how, choice.name(), shown.words().ui().say(said(choice)));
+            option(how, choice.name(), view.words().ui().say(said(choice)));
         }
         how.setValue(kind.isEmpty() ? JointChoice.CONTACT.name() : kind);
     }
@@ -71,6 +76,9 @@ final class JointsPart implements PagePart {
     @Override
     public void show(View shown) {
         view = shown;
+        if (!fold.isFilled()) {
+            return;
+        }
         for (LinkReading link : shown.now().readings().links()) {
             Tag figure = Tag.byId("joint-" + link.index() + "-figure");
             if (figure != null) {

@@ -39,8 +39,14 @@ public final class LivePage implements Hand {
 
     private static final int MOST_FINDINGS = 5;
 
+    /** So long a part of the page may keep the next one waiting for the next frame, ms. */
+    private static final double SLICE_MS = 8;
+
+    /** In the order in which they are laid: first what is touched, and then what explains it. */
     private final List<PagePart> parts;
+
     private final BenchPart benchPart;
+    private final CardPart cardPart = new CardPart(this);
     private final Catalogue catalogue = CatalogueLoader.bare();
     private LiveBench bench;
     private Words words;
@@ -48,6 +54,9 @@ public final class LivePage implements Hand {
     private Drawing drawing = Drawing.BENCH;
     private View.Choice chosen = View.Choice.NOTHING;
     private int laid;
+    private boolean layingOn;
+    private boolean foreseeing;
+    private Locale spoken;
     private boolean framing;
     private boolean printing;
     private boolean isAnother;
@@ -57,6 +66,7 @@ public final class LivePage implements Hand {
         this.isAnother = isAnother;
         bench = open(scenario);
         words = Words.in(locale);
+        spoken = locale;
         EndsPart ends = new EndsPart(this);
         benchPart = new BenchPart(this, ends);
         lesson = played.map(it -> LessonPart.begin(it, bench, locale));
@@ -64,10 +74,10 @@ public final class LivePage implements Hand {
                 new FirePart(this),
                 ends,
                 benchPart,
-                new CautionsPart(this),
+                cardPart,
                 new StairsPart(),
+                new CautionsPart(this),
                 new NumbersPart(this),
-                new CardPart(this),
                 new JointsPart(this),
                 new ClockPart(this),
                 new MeterPart(this),
@@ -145,28 +155,10 @@ public final class LivePage implements Hand {
 
     private void begin() {
         commands();
-        lay(parts.indexOf(benchPart) + 1);
+        Dom.offer(this::answers);
+        foreseeing = true;
+        lay();
         Dom.state("live alive");
-        Dom.later(time -> layOn(), 0);
-    }
-
-    /** Lays the parts of the page that are not yet there one by one, so that bench and button answer in between. */
-    private void layOn() {
-        if (laid < parts.size()) {
-            parts.get(laid).lay(view());
-            laid++;
-            Dom.later(time -> layOn(), 0);
-        } else {
-            Dom.offer(this::answers);
-            foresee();
-            Dom.later(
-                    time -> {
-                        if (benchPart.isOfAnotherWidth()) {
-                            relay();
-                        }
-                    },
-                    400);
-        }
     }
 
     private String answers(String json, boolean ahead) {
@@ -177,7 +169,6 @@ public final class LivePage implements Hand {
                 .orElse("");
     }
 
-    /** The typeface may come in late, and with it the width of the page's columns. */
     @Override
     public void relay() {
         lay();
@@ -196,7 +187,6 @@ public final class LivePage implements Hand {
         }
         Dom.onWindow("beforeprint", event -> print(true));
         Dom.onWindow("afterprint", event -> print(false));
-        Dom.onWindow("resize", event -> lay());
         Dom.onWindow("hashchange", event -> follow());
         Dom.onDocument("keydown", this::shortcut);
     }
@@ -230,8 +220,8 @@ public final class LivePage implements Hand {
         refuse(against);
         if (against.isEmpty()) {
             isAnother = true;
+            foreseeing = true;
             change(() -> bench = open(loaded.scenario().orElseThrow()));
-            foresee();
         } else {
             Tag.byId("failed").scrollIntoView(Dom.nearest());
         }
@@ -261,23 +251,24 @@ public final class LivePage implements Hand {
     public void change(Runnable deed) {
         Scenario before = bench.scenario();
         deed.run();
+        foreseeing |= !before.equals(bench.scenario());
         lay();
-        if (!before.equals(bench.scenario())) {
-            foresee();
-        }
     }
 
-    /** Cautions that only time shows come a moment later, so that the bench answers at once. */
+    /** Cautions that only time shows come last, so that the bench answers at once. */
     private void foresee() {
         LiveBench then = bench;
         Scenario of = bench.scenario();
-        Dom.later(
-                time -> {
-                    if (then == bench && of == bench.scenario()) {
-                        Aside.begin(then.lookAhead(), this::show);
-                    }
-                },
-                30);
+        if (foreseeing) {
+            foreseeing = false;
+            Dom.later(
+                    time -> {
+                        if (then == bench && of == bench.scenario()) {
+                            Aside.begin(then.lookAhead(), this::show);
+                        }
+                    },
+                    30);
+        }
     }
 
     /** On paper stands what came, with all that explains it; or, once it is another bench, what the page shows of it. */
@@ -290,30 +281,36 @@ public final class LivePage implements Hand {
                 Tag.byId("paper-share")
                         .setTextContent(ShareText.of(bench.scenario()).orElse(""));
             }
-            lay();
+            lay(parts.size());
         }
     }
 
+    /** Says everything anew: the bench and its button at once, the rest as soon as those have been drawn. */
     private void lay() {
-        lay(parts.size());
+        lay(parts.indexOf(benchPart) + 1);
     }
 
-    /** Lays the first few parts of the page; what is not laid yet is not shown either. */
+    /** Lays the first few parts of the page at once. */
     private void lay(int first) {
         laid = first;
         lesson.ifPresent(LessonRun::look);
         if (bench.scenario().part(chosen.part()).isEmpty()) {
             chosen = View.Choice.NOTHING;
         }
-        Dom.speak(words.locale().getLanguage());
-        Dom.eachSaid(tag -> tag.setTextContent(words.say(tag.getAttribute("data-say"))));
+        if (!words.locale().equals(spoken)) {
+            spoken = words.locale();
+            Dom.speak(spoken.getLanguage());
+            Dom.eachSaid(tag -> tag.setTextContent(words.say(tag.getAttribute("data-say"))));
+        }
         String title = lesson.map(run -> run.player().lesson().title().in(words.locale()))
                 .orElse(
                         bench.scenario().title().isBlank()
                                 ? words.say("untitled")
                                 : bench.scenario().title());
-        Tag.byId("title").setTextContent(title);
-        Dom.title(title);
+        if (!title.equals(Tag.byId("title").getTextContent())) {
+            Tag.byId("title").setTextContent(title);
+            Dom.title(title);
+        }
         name("undo", bench.undoable());
         name("redo", bench.redoable());
         Tag.byId("came").setDisabled(bench.isAsItCame());
@@ -322,6 +319,28 @@ public final class LivePage implements Hand {
         View view = view();
         laidParts().forEach(part -> part.lay(view));
         frame();
+        if (!layingOn) {
+            layingOn = true;
+            Dom.busy(true);
+            Dom.onceDrawn(time -> layOn());
+        }
+    }
+
+    /** Lays those parts that are not laid yet, some at a time, so that bench and button answer in between. */
+    private void layOn() {
+        View view = view();
+        double endMs = Dom.now() + SLICE_MS;
+        while (laid < parts.size() && Dom.now() < endMs) {
+            parts.get(laid).lay(view);
+            laid++;
+        }
+        if (laid < parts.size()) {
+            Dom.later(time -> layOn(), 0);
+        } else {
+            layingOn = false;
+            Dom.busy(false);
+            foresee();
+        }
     }
 
     private void name(String id, Optional<String> edit) {
@@ -375,7 +394,7 @@ public final class LivePage implements Hand {
     @Override
     public void choose(View.Choice choice) {
         chosen = choice.equals(chosen) ? View.Choice.NOTHING : choice;
-        lay();
+        lay(parts.indexOf(cardPart) + 1);
         if (!chosen.part().isEmpty()) {
             Tag.byId("card-part").scrollIntoView(Dom.nearest());
             Tag.byId("card-title").focus();
@@ -386,8 +405,8 @@ public final class LivePage implements Hand {
     public String edit(Edit edit) {
         List<Finding> against = bench.edit(edit, words.locale());
         if (against.isEmpty()) {
+            foreseeing = true;
             lay();
-            foresee();
             return "";
         }
         return against.get(0).sentence(words.locale());

@@ -19,6 +19,7 @@ final class MeterPart implements PagePart {
     private final Tag means = Tag.byId("meter-means");
     private final Tag answer = Tag.byId("meter-answer");
     private final Hand hand;
+    private final Fold fold = new Fold("meter-part", this::fill);
     private View view;
 
     MeterPart(Hand hand) {
@@ -35,18 +36,23 @@ final class MeterPart implements PagePart {
 
     @Override
     public void lay(View shown) {
-        Optional<Probes> resting = shown.bench().scenario().probes();
+        view = shown;
+        fold.lay();
+    }
+
+    private void fill() {
+        Optional<Probes> resting = view.bench().scenario().probes();
         String heldRed = resting.isPresent() ? "" : red.getValue();
         String heldBlack = resting.isPresent() ? "" : black.getValue();
-        ends(shown, red, resting.map(it -> it.red().toString()).orElse(heldRed));
-        ends(shown, black, resting.map(it -> it.black().toString()).orElse(heldBlack));
+        ends(view, red, resting.map(it -> it.red().toString()).orElse(heldRed));
+        ends(view, black, resting.map(it -> it.black().toString()).orElse(heldBlack));
         Dom.clear(dial);
         for (MeterMode mode : MeterMode.values()) {
-            JointsPart.option(dial, mode.word(), shown.words().ui().say("meter.mode." + mode.word()));
+            JointsPart.option(dial, mode.word(), view.words().ui().say("meter.mode." + mode.word()));
         }
         dial.setValue(resting.map(Probes::mode).orElse(MeterMode.VOLTS).word());
         answer.setTextContent("");
-        show(shown);
+        show(view);
     }
 
     /** A probe may be in the hand: then it rests nowhere yet. */
@@ -60,6 +66,9 @@ final class MeterPart implements PagePart {
     @Override
     public void show(View shown) {
         view = shown;
+        if (!fold.isFilled()) {
+            return;
+        }
         Optional<ProbeReading> reading = shown.now().readings().probes();
         MeterTexts texts = MeterTexts.in(shown.locale());
         figure.setTextContent(reading.map(it -> texts.figure(it.display())).orElse("–"));

@@ -18,7 +18,9 @@ final class NumbersPart implements PagePart {
     private final Tag ledger = Tag.byId("ledger");
     private final Tag limits = Tag.byId("limits");
     private final Tag table = Tag.byId("readings");
+    private final Fold fold = new Fold("table-part", this::table);
     private final Hand hand;
+    private View view;
 
     NumbersPart(Hand hand) {
         this.hand = hand;
@@ -30,10 +32,11 @@ final class NumbersPart implements PagePart {
     }
 
     @Override
-    public void show(View view) {
+    public void show(View shown) {
+        view = shown;
         ledger(view);
         limits(view);
-        table(view);
+        fold.lay();
     }
 
     private void ledger(View view) {
@@ -79,7 +82,7 @@ final class NumbersPart implements PagePart {
         }
     }
 
-    private void table(View view) {
+    private void table() {
         Dom.clear(table);
         for (Facts.Row row : view.facts().rows()) {
             Tag open = Dom.button("link", row.name(), () -> hand.choose(View.Choice.of(row.part())));

@@ -8,16 +8,17 @@ final class StairsPart implements PagePart {
     private static final double HEIGHT = 230;
 
     private final Tag room = Tag.byId("stairs");
+    private double width;
     private Tag picture;
 
     @Override
     public void lay(View view) {
+        width = Math.max(280, room.getClientWidth());
         show(view);
     }
 
     @Override
     public void show(View view) {
-        double width = Math.max(280, room.getClientWidth());
         Tag next = Dom.svg(Pictures.stairs(view.now(), view.theme(), view.locale(), view.emphasis(), width, HEIGHT));
         if (picture == null) {
             Dom.clear(room);

@@ -76,6 +76,10 @@ interface Tag extends JSObject {
     @JSProperty
     void setValue(String value);
 
+    /** Of a fold. */
+    @JSProperty
+    boolean isOpen();
+
     @JSProperty
     boolean isChecked();
 
@@ -89,7 +93,13 @@ interface Tag extends JSObject {
     int getClientHeight();
 
     @JSProperty
+    int getWidth();
+
+    @JSProperty
     void setWidth(int width);
+
+    @JSProperty
+    int getHeight();
 
     @JSProperty
     void setHeight(int height);
@@ -100,6 +110,8 @@ interface Tag extends JSObject {
     String getAttribute(String name);
 
     void setAttribute(String name, String value);
+
+    Tag querySelector(String which);
 
     void appendChild(Tag child);
 
