@@ -87,6 +87,11 @@ public final class SagwiseCommand implements Callable<Integer> {
         try {
             return line.execute(args);
         } catch (LinkageError | InternalError failure) {
+            Optional<String> why = TemporaryFolder.trouble(call.texts());
+            if (why.isPresent()) {
+                call.problem(why.get());
+                return ExitStatus.WRONG;
+            }
             return new Failure(call, manner.depth()).own(failure);
         } catch (OutOfMemoryError failure) {
             call.problem(call.texts().say("failed.memory"));

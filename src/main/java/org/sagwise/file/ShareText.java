@@ -37,6 +37,9 @@ public final class ShareText {
 
     private static final Pattern HEAD = Pattern.compile("sagwise(\\d{1,9}):", Pattern.CASE_INSENSITIVE);
 
+    /** Signs without a shape that forums and word processors put into long words. */
+    private static final Pattern UNSEEN = Pattern.compile("[\u00AD\u200B-\u200F\u2060-\u2064\uFEFF]");
+
     /** More mentions of a share text than any post has. */
     private static final int MOST_HEADS = 20;
 
@@ -66,7 +69,7 @@ public final class ShareText {
 
     /** Whether a text, such as a pasted post, holds something that begins as a share text does. */
     public static boolean isIn(String text) {
-        return text.length() <= LONGEST_POST && HEAD.matcher(text).find();
+        return text.length() <= LONGEST_POST && HEAD.matcher(seen(text)).find();
     }
 
     /**
@@ -80,6 +83,14 @@ public final class ShareText {
         if (post.length() > LONGEST_POST) {
             return tooLong();
         }
+        return readSeen(seen(post), reader);
+    }
+
+    private static String seen(String post) {
+        return UNSEEN.matcher(post).replaceAll("");
+    }
+
+    private static Loaded readSeen(String post, ScenarioReader reader) {
         Matcher head = HEAD.matcher(post);
         if (!head.find()) {
             return refused(Problem.SHARE_MISSING, BEGINNING);

@@ -25,8 +25,11 @@ public record Forecast(Press press, double lookedS, List<Stage> stages) {
     /** Less than this in every part starts nothing that takes minutes, A. */
     private static final double QUIET_A = 0.05;
 
-    /** Additions and multiplications for one set of constants: a good second's worth. */
-    private static final double MOST_EFFORT = 1e9;
+    /**
+     * Additions and multiplications for one set of constants, of which there are six: a tenth of a second's worth.
+     * Twenty times what any demo takes, and more than a pack of 400 cells in rows of twenty.
+     */
+    private static final double MOST_EFFORT = 1.2e8;
 
     /**
      * One stage.

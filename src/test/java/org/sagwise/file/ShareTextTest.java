@@ -76,6 +76,7 @@ class ShareTextTest {
                 "| " + lines.replace("\n", "\n| "),
                 text.replaceAll("(.{70})", "$1=\r\n"),
                 text.replaceAll("(.{50})", "$1\u2060\u200c\u200d"),
+                text.replaceAll("(.{5})", "$1\u00ad\u2060\ufeff"),
                 text.replace("-", "\u2013"),
                 text.replace("-", "\u2212"),
                 text.replace("--", "\u2014"),

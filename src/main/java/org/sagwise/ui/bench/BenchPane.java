@@ -6,8 +6,10 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.concurrent.Executor;
 import java.util.function.Function;
+import javafx.application.Platform;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.AccessibleRole;
+import javafx.scene.control.Label;
 import javafx.scene.layout.Pane;
 import javafx.scene.shape.Rectangle;
 import javafx.stage.Window;
@@ -26,6 +28,7 @@ import org.sagwise.ui.kit.Beat;
 import org.sagwise.ui.kit.Commands;
 import org.sagwise.ui.kit.Controls;
 import org.sagwise.ui.kit.Subscriptions;
+import org.sagwise.ui.kit.Threads;
 import org.sagwise.ui.settings.LooksModel;
 import org.sagwise.ui.settings.Motion;
 import org.sagwise.ui.text.Wording;
@@ -36,6 +39,9 @@ public final class BenchPane extends Pane implements Workbench.Ground {
 
     /** Before the window has a size, the bench is set out for this one, in pixels. */
     private static final double LEAST_SIDE = 300;
+
+    /** What is seen is not what lies there now. */
+    private static final double PALE = 0.4;
 
     /** Between what a note is on and the slip on which it is written, in pixels. */
     private static final double EDITOR_GAP = 12;
@@ -54,6 +60,8 @@ public final class BenchPane extends Pane implements Workbench.Ground {
     private final ChosenTools tools;
     private final Layouts layouts;
     private final BenchLayers layers;
+    private final LargeBenchOpening anew;
+    private final Label working = new Label();
     private final Beat drift = Beat.eachFrame(this::frame);
     private Scenery scenery;
 
@@ -62,6 +70,7 @@ public final class BenchPane extends Pane implements Workbench.Ground {
      * @param editor shows the card of what is chosen
      * @param layouts where everything lies
      * @param painter where the picture of all that stands still is painted
+     * @param behindTheScenes where large benches that were changed are set out
      */
     public BenchPane(
             Workbench work,
@@ -72,6 +81,7 @@ public final class BenchPane extends Pane implements Workbench.Ground {
             ViewModel view,
             Layouts layouts,
             Executor painter,
+            Executor behindTheScenes,
             Wording wording,
             Subscriptions subscriptions) {
         this.work = work;
@@ -95,7 +105,11 @@ public final class BenchPane extends Pane implements Workbench.Ground {
         getChildren().addAll(layers.nodes());
         Controls controls = new Controls(wording, subscriptions);
         this.tools = new ChosenTools(work, commands, controls);
-        getChildren().addAll(touch, meter, hand, tools, noteEditor);
+        this.anew = new LargeBenchOpening(layouts, looks, new Threads(behindTheScenes, Platform::runLater));
+        working.setId("bench-working");
+        working.getStyleClass().add("bench-working");
+        working.setMouseTransparent(true);
+        getChildren().addAll(touch, meter, hand, tools, noteEditor, working);
         Rectangle clip = new Rectangle();
         clip.widthProperty().bind(widthProperty());
         clip.heightProperty().bind(heightProperty());
@@ -109,6 +123,7 @@ public final class BenchPane extends Pane implements Workbench.Ground {
     }
 
     private void listen(Subscriptions subscriptions) {
+        subscriptions.watch(anew.underWayProperty(), this::mark);
         subscriptions.watch(bench.assessmentProperty(), now -> restage());
         subscriptions.onChange(looks.property(), this::restage);
         subscriptions.onChange(bench.spotlight().litProperty(), this::standOut);
@@ -123,15 +138,49 @@ public final class BenchPane extends Pane implements Workbench.Ground {
     /** Sets everything out anew: other readings, another document, other looks. */
     private void restage() {
         if (scenery != null && scenery.lies(bench.assessment().scenario(), looks.get())) {
+            anew.callOff();
             scenery = scenery.with(bench.assessment());
             touch.retell();
             meter.retell();
             hand.update();
             layers.repaint();
         } else {
-            setOut();
+            setOutInTime();
         }
         move();
+    }
+
+    /** What takes long is set out beside the thread of the window; what lay there before is seen until then. */
+    private void setOutInTime() {
+        Scenario now = bench.assessment().scenario();
+        if (scenery == null
+                || LargeBenchOpening.isQuick(now)
+                || layouts.has(asked(looks.get().drawing()))) {
+            anew.callOff();
+            setOut();
+        } else if (!anew.underWayProperty().get().equals(Optional.of(now))) {
+            anew.whenReady(now, this::restage);
+        }
+    }
+
+    private boolean isOld() {
+        return anew.underWayProperty().get().isPresent();
+    }
+
+    /** What is seen, with its own readings, is not what lies there now: it is pale, and cannot be touched. */
+    private void mark(Optional<Scenario> underWay) {
+        boolean old = underWay.isPresent();
+        working.setText(
+                underWay.map(it -> wording.say("bench.working", it.parts().size()))
+                        .orElse(""));
+        working.setVisible(old);
+        touch.setMouseTransparent(old);
+        layers.nodes().forEach(node -> node.setOpacity(old ? PALE : 1));
+        if (scenery != null) {
+            standOut();
+            placeTools();
+            move();
+        }
     }
 
     private void setOut() {
@@ -153,10 +202,11 @@ public final class BenchPane extends Pane implements Workbench.Ground {
     }
 
     private BenchLayout layout(Drawing drawing) {
-        return layouts.of(
-                Layouts.Asked.of(bench.assessment().scenario(), looks.get(), drawing),
-                Math.max(LEAST_SIDE, getWidth()),
-                Math.max(LEAST_SIDE, getHeight()));
+        return layouts.of(asked(drawing), Math.max(LEAST_SIDE, getWidth()), Math.max(LEAST_SIDE, getHeight()));
+    }
+
+    private Layouts.Asked asked(Drawing drawing) {
+        return Layouts.Asked.of(bench.assessment().scenario(), looks.get(), drawing);
     }
 
     /** What is in the hand or chosen is another now. */
@@ -182,7 +232,10 @@ public final class BenchPane extends Pane implements Workbench.Ground {
     }
 
     private void standOut() {
-        layers.standOut(bench.spotlight().lit(), work.hands().chosen());
+        boolean old = isOld();
+        layers.standOut(
+                old ? Selection.NOTHING : bench.spotlight().lit(),
+                old ? Selection.NOTHING : work.hands().chosen());
     }
 
     /** In a schematic nothing has a place of its own: says so instead of moving anything. */
@@ -277,7 +330,7 @@ public final class BenchPane extends Pane implements Workbench.Ground {
     /** A class that looks on needs no tools, and nobody needs them under a note that is written. */
     private void placeTools() {
         tools.place(
-                !looks.projectorProperty().get() && !noteEditor.isOpen(),
+                !looks.projectorProperty().get() && !noteEditor.isOpen() && !isOld(),
                 scenery.seen(view.get(), work.hands().chosen()),
                 new Box(0, 0, getWidth(), getHeight()),
                 scenery.layout(),
@@ -289,7 +342,7 @@ public final class BenchPane extends Pane implements Workbench.Ground {
                 && getScene().getWindow() != null
                 && getScene().getWindow().isShowing();
         boolean full = looks.get().motion() != Motion.REDUCED;
-        drift.run(seen && full && scenery.isMoving());
+        drift.run(seen && full && !isOld() && scenery.isMoving());
         layers.repaintMoving();
     }
 
@@ -299,14 +352,16 @@ public final class BenchPane extends Pane implements Workbench.Ground {
     }
 
     private OptionalInt linkAt(double x, double y) {
-        return scenery.linkAt(view.get(), x, y);
+        return isOld() ? OptionalInt.empty() : scenery.linkAt(view.get(), x, y);
     }
 
     @Override
     protected void layoutChildren() {
         if (view.resize(getWidth(), getHeight())) {
-            setOut();
+            setOutInTime();
         }
+        working.autosize();
+        working.relocate(Math.max(0, (getWidth() - working.getWidth()) / 2), EDITOR_GAP);
         layers.resize(getWidth(), getHeight());
         touch.resizeRelocate(0, 0, getWidth(), getHeight());
         meter.resizeRelocate(0, 0, getWidth(), getHeight());

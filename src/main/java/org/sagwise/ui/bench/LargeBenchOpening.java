@@ -1,10 +1,8 @@
 package org.sagwise.ui.bench;
 
 import java.util.Optional;
-import java.util.concurrent.CompletableFuture;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
-import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.document.Preparation;
 import org.sagwise.ui.kit.LatestTask;
@@ -12,8 +10,8 @@ import org.sagwise.ui.kit.Threads;
 import org.sagwise.ui.settings.LooksModel;
 
 /**
- * Sets large benches out behind the scenes before they are opened. Until then the present one stays
- * and can be worked on, and the opening can be called off.
+ * Sets large benches out behind the scenes before they are shown: when they are opened, and when they were changed.
+ * Until then the present one stays, and it can be called off.
  */
 public final class LargeBenchOpening implements Preparation {
 
@@ -39,6 +37,12 @@ public final class LargeBenchOpening implements Preparation {
         this.layouts = layouts;
         this.looks = looks;
         this.task = new LatestTask(threads);
+        // However it ended, be it by a failure: nothing may stand there as under way any more.
+        task.stateProperty().subscribe(now -> {
+            if (now != LatestTask.State.WORKING) {
+                underWay.set(Optional.empty());
+            }
+        });
     }
 
     /** What is being made ready. */
@@ -49,29 +53,26 @@ public final class LargeBenchOpening implements Preparation {
     /** Gives it up; the present bench stays. */
     public void callOff() {
         task.callOff();
-        underWay.set(Optional.empty());
+    }
+
+    /** Whether a bench is set out in less time than the eye notices. */
+    static boolean isQuick(Scenario scenario) {
+        return scenario.parts().size() <= QUICK_PARTS && scenario.notes().size() <= QUICK_NOTES;
     }
 
     @Override
     public void whenReady(Scenario scenario, Runnable then) {
         callOff();
-        if (scenario.parts().size() <= QUICK_PARTS && scenario.notes().size() <= QUICK_NOTES) {
+        if (isQuick(scenario)) {
             then.run();
             return;
         }
         Layouts.Asked asked =
                 Layouts.Asked.of(scenario, looks.get(), looks.get().drawing());
         underWay.set(Optional.of(scenario));
-        task.give(() -> {
-            // A failure must not leave it standing there as under way.
-            var layout = CompletableFuture.supplyAsync(() -> asked.layout(ANY_SIDE, ANY_SIDE), Runnable::run);
-            return () -> take(asked, layout, then);
+        task.ask(() -> asked.layout(ANY_SIDE, ANY_SIDE), layout -> {
+            layouts.keep(asked, layout);
+            then.run();
         });
-    }
-
-    private void take(Layouts.Asked asked, CompletableFuture<BenchLayout> layout, Runnable then) {
-        underWay.set(Optional.empty());
-        layouts.keep(asked, layout.join());
-        then.run();
     }
 }

@@ -50,6 +50,11 @@ public final class Layouts {
         return layout;
     }
 
+    /** Whether a layout is known, so that it takes no time. */
+    boolean has(Asked asked) {
+        return kept.containsKey(asked);
+    }
+
     /** Keeps a layout that was worked out ahead. */
     void keep(Asked asked, BenchLayout layout) {
         if (SettingOut.fitsAnyRoom(asked.scenario())) {

@@ -89,6 +89,7 @@ final class BenchArea {
                 models.shown().view(),
                 models.shown().layouts(),
                 models.shown().painter(),
+                models.behindTheScenes(),
                 wording,
                 subscriptions);
         beside = besideBehindVeil(models);
