@@ -7,6 +7,7 @@ import java.util.function.Consumer;
 import java.util.function.IntConsumer;
 import javafx.scene.control.TabPane;
 import javafx.scene.control.TableView;
+import javafx.scene.control.ToggleButton;
 
 /**
  * States of the window that people should have looked at, each reached from whatever was shown
@@ -130,6 +131,14 @@ final class Grid {
         } else if (name.equals("running")) {
             press("clock-go");
         }
+        steps.accept(Grid::closeCurves);
+    }
+
+    private static void closeCurves() {
+        WindowHands.find("clock-curves")
+                .map(ToggleButton.class::cast)
+                .filter(ToggleButton::isSelected)
+                .ifPresent(ToggleButton::fire);
     }
 
     private void running() {

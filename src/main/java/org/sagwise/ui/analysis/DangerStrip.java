@@ -107,6 +107,8 @@ public final class DangerStrip extends VBox {
         line.getChildren().remove(buttons);
         getChildren().remove(buttons);
         title.setText(whole);
+        // What was left out the time before counts again, or there seems to be room for it.
+        showButton.setManaged(true);
         boolean roomy = line.prefWidth(-1) + buttons.prefWidth(-1) + ROOM_BETWEEN <= Math.min(room, maxWidth(-1));
         if (roomy) {
             line.getChildren().add(buttons);

@@ -5,6 +5,7 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.geometry.Bounds;
+import javafx.scene.Node;
 import javafx.scene.control.ContextMenu;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.TableColumn;
@@ -68,8 +69,10 @@ public final class ReadingsTable extends TableView<ReadingsRow> {
         // Some desktops ask for no menu by key, so the table does it itself.
         setOnKeyPressed(event -> {
             if (event.getCode() == KeyCode.CONTEXT_MENU || event.isShiftDown() && event.getCode() == KeyCode.F10) {
-                Bounds room = localToScreen(getBoundsInLocal());
-                menu.show(this, room.getMinX() + room.getWidth() / 3, room.getMinY() + room.getHeight() / 3);
+                Node row = lookup(".table-row-cell:selected");
+                Node at = row == null ? this : row;
+                Bounds room = at.localToScreen(at.getBoundsInLocal());
+                menu.show(this, room.getMinX() + room.getWidth() / 3, row == null ? room.getMinY() : room.getMaxY());
                 event.consume();
             }
         });

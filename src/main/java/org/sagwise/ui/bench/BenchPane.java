@@ -8,6 +8,7 @@ import java.util.concurrent.Executor;
 import java.util.function.Function;
 import javafx.application.Platform;
 import javafx.beans.value.ObservableValue;
+import javafx.geometry.Bounds;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
 import javafx.scene.layout.Pane;
@@ -365,5 +366,13 @@ public final class BenchPane extends Pane implements Workbench.Ground {
         layers.resize(getWidth(), getHeight());
         touch.resizeRelocate(0, 0, getWidth(), getHeight());
         meter.resizeRelocate(0, 0, getWidth(), getHeight());
+    }
+
+    /** Where the tools of what is chosen stand; empty without any. */
+    Optional<Box> tools() {
+        Bounds seen = tools.getBoundsInParent();
+        return tools.isVisible()
+                ? Optional.of(new Box(seen.getMinX(), seen.getMinY(), seen.getWidth(), seen.getHeight()))
+                : Optional.empty();
     }
 }

@@ -95,7 +95,7 @@ public final class HintedFelt extends StackPane {
         return inner + messages.snappedLeftInset() + messages.snappedRightInset();
     }
 
-    /** How much of outlines and figures lies under the messages at a place, in square pixels. */
+    /** How much of outlines, figures and tools lies under the messages at a place, in square pixels. */
     private double covered(Pos at) {
         double width = Math.min(getWidth(), widest());
         double height = messages.prefHeight(width);
@@ -108,8 +108,9 @@ public final class HintedFelt extends StackPane {
         Box taken = new Box(x, y, width, height);
         Stream<GridBox> parts = bench.seen().parts().stream().flatMap(part -> Stream.of(part.body(), part.label()));
         Stream<GridBox> notes = bench.seen().notes().stream().map(NoteBox::box);
-        return Stream.concat(parts, notes)
-                .map(area -> taken.common(view.get().toWindow(area.box())))
+        Stream<Box> lying = Stream.concat(parts, notes).map(area -> view.get().toWindow(area.box()));
+        return Stream.concat(lying, bench.tools().stream())
+                .map(taken::common)
                 .mapToDouble(Box::area)
                 .sum();
     }
