@@ -69,12 +69,12 @@ final class StairInk {
         pen.draw(block, ink(kind), 0.9);
     }
 
-    /** Says something in the middle of a place where nothing is drawn, on as many lines as it takes. */
-    static void sentence(ThemedPen pen, String words, double middleX, double middleY, double room) {
+    /** Says something in the middle of a place where nothing is drawn, on as many lines as it takes, none above a top. */
+    static void sentence(ThemedPen pen, String words, double middleX, double middleY, double room, double top) {
         double scale = pen.textScale();
         List<String> lines = WordWrap.lines(words, line -> TextStyle.PLAIN.width(line, scale) <= room);
         double high = TextStyle.PLAIN.lineHeight(scale);
-        double y = middleY - (lines.size() - 1) * high / 2;
+        double y = Math.max(middleY - (lines.size() - 1) * high / 2, top + high);
         for (String line : lines) {
             pen.textWithin(line, middleX, y, room, TextStyle.PLAIN, Tone.MUTED, Align.MIDDLE);
             y += high;
