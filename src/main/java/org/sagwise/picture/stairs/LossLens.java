@@ -85,7 +85,12 @@ final class LossLens {
     /** Nothing is lost: because nothing flows, or because nothing takes anything away. */
     private void idle(ThemedPen pen) {
         StairInk.sentence(
-                pen, words.say(idleKey()), card.middleX(), card.middleY() + 5 * scale, card.width() - 2 * PAD, card.y());
+                pen,
+                words.say(idleKey()),
+                card.middleX(),
+                card.middleY() + 5 * scale,
+                card.width() - 2 * PAD,
+                card.y());
     }
 
     private String idleKey() {

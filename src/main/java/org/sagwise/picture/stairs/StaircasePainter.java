@@ -122,7 +122,13 @@ public final class StaircasePainter {
         pen.fill(new Box(0, 0, width, height), Tone.PAPER);
         title(pen);
         if (plan.columns().isEmpty()) {
-            StairInk.sentence(pen, words.say(emptyKey()), width / 2, height / 2, width - 2 * MARGIN, 12 + TextStyle.NAME.lineHeight(scene.textScale()));
+            StairInk.sentence(
+                    pen,
+                    words.say(emptyKey()),
+                    width / 2,
+                    height / 2,
+                    width - 2 * MARGIN,
+                    12 + TextStyle.NAME.lineHeight(scene.textScale()));
             return;
         }
         for (Box panel : plan.panels()) {
