@@ -3,6 +3,7 @@ package org.sagwise.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeFalse;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -59,13 +60,21 @@ class LessonCommandTest {
     }
 
     @Test
-    void page_withoutAnEngineOrWithoutSuchALesson_saysSo(@TempDir Path folder) {
+    void page_withoutSuchALessonOrFile_saysSo(@TempDir Path folder) {
         String out = folder.resolve("lesson.html").toString();
 
         Cli.Outcome unknown = Cli.call("lesson", "page", "04-side-by-sid", "-o", out);
         assertEquals(2, unknown.status());
         assertTrue(unknown.err().contains("04-side-by-side"), unknown.err());
         assertEquals(2, Cli.call("lesson", "page", "04").status());
+        assertTrue(Files.notExists(Path.of(out)));
+    }
+
+    @Test
+    void page_withoutAnEngine_saysSo(@TempDir Path folder) {
+        assumeFalse(PageEngine.isHere(), "built with -Ppage, so that there is one");
+        String out = folder.resolve("lesson.html").toString();
+
         Cli.Outcome bare = Cli.call("lesson", "page", "04", "-o", out);
         assertEquals(3, bare.status());
         assertTrue(bare.err().contains("page"), bare.err());

@@ -27,13 +27,13 @@ class EveryPageTest {
     @ParameterizedTest
     @ValueSource(strings = {"en", "de"})
     void pages_ofASite_areSmallAndSound(String language) throws IOException {
-        Path engine = Path.of(System.getProperty("sagwise.page.engine", "target/page/engine.js"));
-        assumeTrue(Files.exists(engine), "no engine, so no page to weigh: run mvn -Ppage test");
+        String place = System.getProperty("sagwise.page.engine", "");
+        assumeTrue(!place.isEmpty(), "no engine, so no page to weigh: run mvn -Ppage test");
         Map<String, Integer> large = new TreeMap<>();
         Map<String, List<String>> unsound = new TreeMap<>();
         int pages = 0;
         for (Map.Entry<String, String> page :
-                SiteWriter.pages(Files.readAllBytes(engine), Locale.forLanguageTag(language))) {
+                SiteWriter.pages(Files.readAllBytes(Path.of(place)), Locale.forLanguageTag(language))) {
             int bytes = page.getValue().getBytes(StandardCharsets.UTF_8).length;
             if (bytes > MOST_BYTES) {
                 large.put(page.getKey(), bytes);
