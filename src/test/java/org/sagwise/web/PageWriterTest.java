@@ -55,7 +55,7 @@ class PageWriterTest {
     }
 
     /** Where a finding begins and ends: it may begin with the end of the line before. */
-    private static final Pattern LINES = Pattern.compile("^:(\\d+)\\.\\d+-(\\d+)\\..*");
+    private static final Pattern LINES = Pattern.compile("(\\d+)\\.\\d+: .*");
 
     /**
      * The checker takes blocks of data for scripts that the policy forbids; they are none, and never run.
@@ -69,7 +69,7 @@ class PageWriterTest {
 
     private static boolean isOfData(String finding, List<String> lines) {
         Matcher at = LINES.matcher(finding);
-        return at.matches() && lines.get(Integer.parseInt(at.group(2)) - 1).startsWith("<script type=\"");
+        return at.matches() && lines.get(Integer.parseInt(at.group(1)) - 1).startsWith("<script type=\"");
     }
 
     @ParameterizedTest

@@ -88,7 +88,8 @@ public final class SameWattsDialog {
         }
         group.selectToggle(group.getToggles().get(group.getToggles().size() - 1));
         compare(cells.size());
-        VBox content = new VBox(words, bar, table, trouble, new WorkLine("watts", task, trouble, wording));
+        VBox content =
+                new VBox(words, bar, table, trouble, new WorkLine("watts", task, trouble, wording).keepingRoom());
         content.getStyleClass().add("dialog-words");
         ButtonType agree = dialogs.agree("watts.do");
         dialogs.ask("watts-dialog", wording.say("watts.title"), content, List.of(agree, dialogs.leave("dialog.cancel")))

@@ -86,7 +86,7 @@ final class PairPane extends HBox {
         wish.getStyleClass().add("window-options");
         wish.setMinWidth(USE_PREF_SIZE);
         table();
-        VBox found = new VBox(how, new WorkLine("pair", task, how, wording), sets, life, rest, advice);
+        VBox found = new VBox(how, new WorkLine("pair", task, how, wording).keepingRoom(), sets, life, rest, advice);
         found.getStyleClass().add("drawer-detail");
         HBox.setHgrow(found, Priority.ALWAYS);
         VBox.setVgrow(sets, Priority.ALWAYS);

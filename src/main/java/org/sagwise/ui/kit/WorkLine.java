@@ -28,6 +28,7 @@ public final class WorkLine extends HBox {
     private final Wording wording;
     private final Button stop;
     private final Button again;
+    private boolean keepsRoom;
     private final PauseTransition late = new PauseTransition(javafx.util.Duration.seconds(WONDER_S));
 
     /**
@@ -46,6 +47,13 @@ public final class WorkLine extends HBox {
         setMinWidth(USE_PREF_SIZE);
         late.setOnFinished(event -> show(task.stateProperty().get() == State.WORKING, stop));
         task.stateProperty().subscribe(this::follow);
+    }
+
+    /** For where something lies below it, which would be pushed down just when somebody is about to click it. */
+    public WorkLine keepingRoom() {
+        keepsRoom = true;
+        show(stop.isVisible(), stop);
+        return this;
     }
 
     private Button button(String id, String key, Runnable action) {
@@ -80,9 +88,10 @@ public final class WorkLine extends HBox {
 
     private void show(boolean there, Button button) {
         button.setVisible(there);
-        button.setManaged(there);
+        again.setManaged(again.isVisible());
+        stop.setManaged(stop.isVisible() || keepsRoom && !again.isVisible());
         boolean any = stop.isVisible() || again.isVisible();
         setVisible(any);
-        setManaged(any);
+        setManaged(any || keepsRoom);
     }
 }

@@ -57,7 +57,7 @@ final class QrPane extends VBox {
         buttons.getStyleClass().add("option-row");
         buttons.setPrefWrapLength(SIDE);
         buttons.getChildren().setAll(button("copy", this::copy), button("save", this::save));
-        getChildren().setAll(title, picture, state, new WorkLine("qr", latest, state, wording), buttons);
+        getChildren().setAll(title, picture, state, new WorkLine("qr", latest, state, wording).keepingRoom(), buttons);
         show(false);
         latest.ask(this::made, this::show);
     }

@@ -140,6 +140,8 @@ class LayoutsGuiTest extends GuiTest {
         key(KeyCode.CONTROL, KeyCode.DIGIT4);
         String told = text("watts-ohm-then");
         assertTrue(told.matches("about \\d\\.\\d\\d Ω"), told);
+        // The window takes the size of what was found.
+        settle();
         click("watts-dialog-ok_done");
         click("part-coil");
         key(KeyCode.ENTER);
