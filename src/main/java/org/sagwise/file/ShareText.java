@@ -49,6 +49,11 @@ public final class ShareText {
     /** How mail breaks a long line: quoted-printable, RFC 2045, 6.7. */
     private static final Pattern SOFT_BREAK = Pattern.compile("=[ \\t]*(?:\\r\\n|[\\n-\\r\\u0085\\u2028\\u2029])");
 
+    /** A sign in quoted-printable, and where a page's source lets a long word break; the text itself has no such signs. */
+    private static final Pattern CODED = Pattern.compile("=([0-9A-Fa-f]{2})");
+
+    private static final Pattern MAY_BREAK = Pattern.compile("(?i)<(?:wbr|br) */?>|&(?:shy|zwnj|zwj|#8203);");
+
     /** What a short and a long dash may have been, one after the other: editors make one of two or three hyphens. */
     private static final List<String> DASHES = List.of("- -", "- --", "-- --", "-- ---");
 
@@ -81,7 +86,7 @@ public final class ShareText {
      */
     public static Loaded read(String post, ScenarioReader reader) {
         if (post.length() > LONGEST_POST) {
-            return tooLong();
+            return refused(Problem.POST_TOO_LONG, String.valueOf(LONGEST_POST / 1024 / 1024), BEGINNING);
         }
         return readSeen(seen(post), reader);
     }
@@ -132,7 +137,9 @@ public final class ShareText {
 
     /** What can be opened of a text that mail or a forum changed; its checksum tells whether a guess was right. */
     private static Optional<Loaded> restored(String after, ScenarioReader reader) {
-        String lines = SOFT_BREAK.matcher(QUOTED.matcher(after).replaceAll("")).replaceAll("");
+        String whole = MAY_BREAK.matcher(QUOTED.matcher(after).replaceAll("")).replaceAll("");
+        String lines = CODED.matcher(SOFT_BREAK.matcher(whole).replaceAll(""))
+                .replaceAll(it -> Matcher.quoteReplacement(String.valueOf((char) Integer.parseInt(it.group(1), 16))));
         for (String dashes : DASHES) {
             String[] each = dashes.split(" ");
             String text = lines.replaceAll("[\u2010-\u2013\u2212]", each[0]).replaceAll("[\u2014\u2015]", each[1]);
@@ -164,13 +171,9 @@ public final class ShareText {
     }
 
     private static Loaded readFileOrPost(byte[] bytes, ScenarioReader reader) {
-        if (bytes.length <= LONGEST_POST) {
-            String text = new String(bytes, StandardCharsets.UTF_8).strip();
-            if (!text.startsWith("{") && isIn(text)) {
-                return read(text, reader);
-            }
-        }
-        return reader.read(bytes);
+        String text = new String(bytes, StandardCharsets.UTF_8).strip();
+        boolean isPost = !text.startsWith("{") && HEAD.matcher(seen(text)).find();
+        return isPost ? read(text, reader) : reader.read(bytes);
     }
 
     private static Loaded opened(SharedBody body, ScenarioReader reader) {

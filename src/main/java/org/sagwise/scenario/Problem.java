@@ -61,6 +61,7 @@ public enum Problem implements Fault {
     SHARE_CLIPPED,
     SHARE_DAMAGED,
     SHARE_TOO_LONG,
+    POST_TOO_LONG,
     SHARE_SWELLS,
     SHARE_UNKNOWN_FORMAT;
 

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.Base64;
@@ -75,6 +76,9 @@ class ShareTextTest {
                 ">> " + lines.replace("\n", "\n> > "),
                 "| " + lines.replace("\n", "\n| "),
                 text.replaceAll("(.{70})", "$1=\r\n"),
+                text.replaceAll("(.{70})", "$1=\n").replace(".", "=2E").replace("_", "=5F"),
+                text.replaceAll("(.{40})", "$1<wbr>"),
+                text.replaceAll("(.{40})", "$1&shy;<br />\n"),
                 text.replaceAll("(.{50})", "$1\u2060\u200c\u200d"),
                 text.replaceAll("(.{5})", "$1\u00ad\u2060\ufeff"),
                 text.replace("-", "\u2013"),
@@ -142,7 +146,7 @@ class ShareTextTest {
     }
 
     @Test
-    void read_atAndBeyondTheLongestLength_isJudgedAndRefused() {
+    void read_atAndBeyondTheLongestLength_isJudgedAndRefused() throws Exception {
         int most = ShareText.MOST_CHARACTERS - ShareText.BEGINNING.length() - 9;
         String longest = ShareText.BEGINNING + "A".repeat(most) + ".00000000";
         assertEquals(64 * 1024, longest.length());
@@ -150,7 +154,14 @@ class ShareTextTest {
         String longer = ShareText.BEGINNING + "A".repeat(most + 1) + ".00000000";
         assertEquals(Problem.SHARE_TOO_LONG, problem(longer));
         assertEquals(Problem.SHARE_TOO_LONG, problem("sagwise1:" + "A".repeat(900_000)));
-        assertEquals(Problem.SHARE_TOO_LONG, problem("sagwise1:" + " ".repeat(2_000_000)));
+        String post = "sagwise1:" + " ".repeat(2_000_000) + "end";
+        assertEquals(Problem.POST_TOO_LONG, problem(post));
+        assertEquals(
+                Problem.POST_TOO_LONG,
+                ShareText.readFileOrPost(new ByteArrayInputStream(post.getBytes(StandardCharsets.UTF_8)), READER)
+                        .findings()
+                        .get(0)
+                        .problem());
     }
 
     @Test
