@@ -74,7 +74,11 @@ public final class ShareText {
 
     /** Whether a text, such as a pasted post, holds something that begins as a share text does. */
     public static boolean isIn(String text) {
-        return text.length() <= LONGEST_POST && HEAD.matcher(seen(text)).find();
+        return text.length() <= LONGEST_POST && isAnywhereIn(text);
+    }
+
+    private static boolean isAnywhereIn(String text) {
+        return HEAD.matcher(seen(text)).find();
     }
 
     /**
@@ -172,7 +176,7 @@ public final class ShareText {
 
     private static Loaded readFileOrPost(byte[] bytes, ScenarioReader reader) {
         String text = new String(bytes, StandardCharsets.UTF_8).strip();
-        boolean isPost = !text.startsWith("{") && HEAD.matcher(seen(text)).find();
+        boolean isPost = !text.startsWith("{") && isAnywhereIn(text);
         return isPost ? read(text, reader) : reader.read(bytes);
     }
 

@@ -89,10 +89,8 @@ abstract class InBrowserTest {
     @BeforeAll
     void open(@TempDir(cleanup = CleanupMode.NEVER) Path empty) throws IOException {
         folder = empty;
-        String place = System.getProperty("sagwise.page.engine", "");
-        assumeTrue(!place.isEmpty() && Files.exists(Path.of(place)), "no engine: run mvn -Ppage verify");
+        engine = Engine.compiled();
         assumeTrue(kind.isHere(), kind + " is not installed");
-        engine = Files.readAllBytes(Path.of(place));
         writer = new PageWriter(engine, Locale.ENGLISH);
         browser = Browser.open(kind, folder.resolve("browser"), width, height, pointer.equals("touch"));
     }

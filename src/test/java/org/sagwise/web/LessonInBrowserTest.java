@@ -62,10 +62,8 @@ abstract class LessonInBrowserTest {
     @BeforeAll
     void open(@TempDir(cleanup = CleanupMode.NEVER) Path empty) throws IOException {
         folder = empty;
-        String place = System.getProperty("sagwise.page.engine", "");
-        assumeTrue(!place.isEmpty() && Files.exists(Path.of(place)), "no engine: run mvn -Ppage verify");
+        engine = Engine.compiled();
         assumeTrue(kind.isHere(), kind + " is not installed");
-        engine = Files.readAllBytes(Path.of(place));
         browser = Browser.open(kind, folder.resolve("browser"), 390, 844, true);
     }
 

@@ -23,16 +23,11 @@ class LargeEditGuiTest extends GuiTest {
     /** What is seen meanwhile is marked as the bench before, and then it is the bench that lies there. */
     @Test
     void turn_aCellOfALargeBench_isSetOutBesideTheWindow() throws Exception {
-        Path file = folder().resolve("large.sagwise.json");
-        ScenarioFiles.save(file, Packs.of(14, 10).released());
-        open(file.toString());
-        await(() -> isThere("part-c0-0"));
+        openLarge();
         double wide = width("part-c0-0");
 
         robot().interact(() -> {
-            node("part-c0-0").requestFocus();
-            node("part-c0-0")
-                    .fireEvent(new KeyEvent(KeyEvent.KEY_PRESSED, "", "", KeyCode.R, false, false, false, false));
+            turn();
             assertTrue(node("bench-working").isVisible());
             assertTrue(text("bench-working").contains("142 parts"), text("bench-working"));
             assertEquals(wide, width("part-c0-0"));
@@ -46,20 +41,27 @@ class LargeEditGuiTest extends GuiTest {
     /** Taken back at once, the bench before is the one that lies there. */
     @Test
     void undo_whileSetOut_marksNothingAnyMore() throws Exception {
-        Path file = folder().resolve("large.sagwise.json");
-        ScenarioFiles.save(file, Packs.of(14, 10).released());
-        open(file.toString());
-        await(() -> isThere("part-c0-0"));
+        openLarge();
         double wide = width("part-c0-0");
         robot().interact(() -> {
-            node("part-c0-0").requestFocus();
-            node("part-c0-0")
-                    .fireEvent(new KeyEvent(KeyEvent.KEY_PRESSED, "", "", KeyCode.R, false, false, false, false));
+            turn();
             undo();
             assertFalse(node("bench-working").isVisible());
         });
         settle();
         assertEquals(wide, width("part-c0-0"));
+    }
+
+    private void openLarge() throws Exception {
+        Path file = folder().resolve("large.sagwise.json");
+        ScenarioFiles.save(file, Packs.of(14, 10).released());
+        open(file.toString());
+        await(() -> isThere("part-c0-0"));
+    }
+
+    private void turn() {
+        node("part-c0-0").requestFocus();
+        node("part-c0-0").fireEvent(new KeyEvent(KeyEvent.KEY_PRESSED, "", "", KeyCode.R, false, false, false, false));
     }
 
     private void undo() {
