@@ -142,8 +142,7 @@ public final class ShareText {
     /** What can be opened of a text that mail or a forum changed; its checksum tells whether a guess was right. */
     private static Optional<Loaded> restored(String after, ScenarioReader reader) {
         String whole = MAY_BREAK.matcher(QUOTED.matcher(after).replaceAll("")).replaceAll("");
-        String lines = CODED.matcher(SOFT_BREAK.matcher(whole).replaceAll(""))
-                .replaceAll(it -> Matcher.quoteReplacement(String.valueOf((char) Integer.parseInt(it.group(1), 16))));
+        String lines = decoded(SOFT_BREAK.matcher(whole).replaceAll(""));
         for (String dashes : DASHES) {
             String[] each = dashes.split(" ");
             String text = lines.replaceAll("[\u2010-\u2013\u2212]", each[0]).replaceAll("[\u2014\u2015]", each[1]);
@@ -153,6 +152,19 @@ public final class ShareText {
             }
         }
         return Optional.empty();
+    }
+
+    /** What a mail's source writes as {@code =2E} is the sign of that number again. */
+    private static String decoded(String coded) {
+        // A loop, since the regular expressions of a live page cannot replace by a function.
+        StringBuilder decoded = new StringBuilder();
+        Matcher sign = CODED.matcher(coded);
+        int end = 0;
+        while (sign.find()) {
+            decoded.append(coded, end, sign.start()).append((char) Integer.parseInt(sign.group(1), 16));
+            end = sign.end();
+        }
+        return decoded.append(coded, end, coded.length()).toString();
     }
 
     /**
