@@ -92,65 +92,65 @@ class LiveBenchTest {
     @Test
     void time_atSixtyTimes_passesWithTheButtonAsItIs() {
         LiveBench bench = open("two-cells-side-by-side");
-        bench.setSpeed(Speed.SIXTY);
+        bench.time().setSpeed(Speed.SIXTY);
         bench.hold(true);
-        bench.go();
+        bench.time().go();
         for (int i = 0; i < 10; i++) {
             nanos += 100_000_000;
-            bench.tick();
+            bench.time().tick();
         }
-        bench.pause();
+        bench.time().pause();
 
-        assertEquals(60, bench.now().timeS(), 1e-6);
-        assertEquals(1, bench.now().presses());
+        assertEquals(60, bench.time().now().timeS(), 1e-6);
+        assertEquals(1, bench.time().now().presses());
         double warm = bench.shown().readings().cells().get(0).restV();
-        bench.turnTo(0);
+        bench.time().turnTo(0);
         assertTrue(bench.shown().readings().cells().get(0).restV() > warm);
-        bench.startOver();
-        assertTrue(bench.course().isEmpty());
+        bench.time().startOver();
+        assertTrue(bench.time().course().isEmpty());
     }
 
     @Test
     void runDown_endsAtACutOff() {
         LiveBench bench = open("two-cells-side-by-side");
 
-        bench.runDown(state -> {}).finish();
+        bench.time().runDown(state -> {}).finish();
 
-        assertTrue(bench.halt().isPresent());
-        assertTrue(bench.now().timeS() > 600);
-        assertTrue(bench.course().isPresent());
+        assertTrue(bench.time().halt().isPresent());
+        assertTrue(bench.time().now().timeS() > 600);
+        assertTrue(bench.time().course().isPresent());
     }
 
     @Test
     void runDown_calledOff_standsWhereItHadCome() {
         LiveBench bench = open("two-cells-side-by-side");
         List<RunState> heard = new ArrayList<>();
-        Work work = bench.runDown(heard::add);
+        Work work = bench.time().runDown(heard::add);
         for (int i = 0; i < 20; i++) {
             work.more();
         }
-        assertEquals(0, bench.now().timeS());
+        assertEquals(0, bench.time().now().timeS());
 
         work.callOff();
 
         assertTrue(work.isOver());
-        assertEquals(300, bench.now().timeS(), 1e-6);
+        assertEquals(300, bench.time().now().timeS(), 1e-6);
         assertEquals(300, heard.get(heard.size() - 1).timeS(), 1e-6);
-        assertEquals(RunEnd.CANCELLED, bench.halt().orElseThrow().end().orElseThrow());
+        assertEquals(RunEnd.CANCELLED, bench.time().halt().orElseThrow().end().orElseThrow());
     }
 
     @Test
     void runDown_overtakenByAnEdit_leavesTheBenchAsItIs() {
         LiveBench bench = open("two-cells-side-by-side");
-        Work work = bench.runDown(state -> {});
+        Work work = bench.time().runDown(state -> {});
         work.more();
 
         bench.edit(new FlipParts(Set.of("B")), Locale.ENGLISH);
 
         assertTrue(work.isOver());
         work.callOff();
-        assertEquals(0, bench.now().timeS());
-        assertTrue(bench.halt().isEmpty());
+        assertEquals(0, bench.time().now().timeS());
+        assertTrue(bench.time().halt().isEmpty());
     }
 
     @Test

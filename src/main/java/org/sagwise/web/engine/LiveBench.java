@@ -3,8 +3,6 @@ package org.sagwise.web.engine;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.function.BooleanSupplier;
-import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 import java.util.function.UnaryOperator;
 import org.sagwise.assessment.Assessment;
@@ -15,19 +13,9 @@ import org.sagwise.hazard.LookAhead;
 import org.sagwise.part.Catalogue;
 import org.sagwise.part.PartKind;
 import org.sagwise.reading.Bench;
-import org.sagwise.run.RunPlan;
-import org.sagwise.run.RunResult;
 import org.sagwise.run.RunState;
-import org.sagwise.run.Runner;
-import org.sagwise.run.Trace;
 import org.sagwise.run.Work;
-import org.sagwise.run.playback.Halt;
-import org.sagwise.run.playback.Now;
-import org.sagwise.run.playback.RealTime;
 import org.sagwise.run.playback.SameCircuit;
-import org.sagwise.run.playback.Slice;
-import org.sagwise.run.playback.Speed;
-import org.sagwise.run.playback.Timeline;
 import org.sagwise.scenario.Finding;
 import org.sagwise.scenario.Press;
 import org.sagwise.scenario.Scenario;
@@ -36,34 +24,22 @@ import org.sagwise.scenario.edit.Edit;
 import org.sagwise.scenario.edit.History;
 
 /**
- * A bench in a reader's hands: what lies on it and what it has been, the button, and time. Knows no
- * page; whoever shows it asks for {@link #shown()} after each deed. Not for several threads.
+ * A bench in a reader's hands: what lies on it and what it has been, and the button; {@link #time()} lets time pass on
+ * it. Knows no page; whoever shows it asks for {@link #shown()} after each deed. Not for several threads.
  */
 public final class LiveBench {
 
-    /** Additions and multiplications after which a run-down is given up: a page must not hang. */
-    private static final double MOST_EFFORT = 2e9;
-
-    /** So many of them at a time: some ten milliseconds' worth in a browser. */
-    private static final double PIECE = 1e6;
-
     private final Catalogue catalogue;
     private final ScenarioRules rules;
-    private final LongSupplier nanoTime;
+    private final LiveTime time;
     private History history;
     private Assessment shown;
     private boolean held;
     private boolean foreseen;
-    private int era;
-    private Timeline timeline = new Timeline();
-    private RealTime real;
-    private Speed speed = Speed.ONE;
-    private boolean going;
-    private Optional<Halt> halt = Optional.empty();
 
     private LiveBench(Scenario came, Catalogue catalogue, LongSupplier nanoTime) {
         this.catalogue = catalogue;
-        this.nanoTime = nanoTime;
+        time = new LiveTime(this, nanoTime);
         rules = new ScenarioRules(catalogue);
         history = History.of(came);
         lay();
@@ -91,14 +67,28 @@ public final class LiveBench {
         return catalogue;
     }
 
-    private Bench bench() {
+    /** How time passes on it. */
+    public LiveTime time() {
+        return time;
+    }
+
+    Bench bench() {
         return shown.bench();
+    }
+
+    /** Shows what time has made of the bench. */
+    void stand(RunState then) {
+        shown = shown.at(then.states(), then.press());
+    }
+
+    void standAtStart() {
+        shown = shown.at(bench().start(), press());
     }
 
     private void lay() {
         shown = Assessment.of(history.present(), catalogue).with(press());
         foreseen = false;
-        startOver();
+        time.startOver();
     }
 
     /**
@@ -108,46 +98,10 @@ public final class LiveBench {
     public Work lookAhead() {
         Scenario of = scenario();
         LookAhead ahead = LookAhead.begin(bench(), Assessment.of(of, catalogue).cautions());
-        return new Aside(ahead, () -> of == scenario() && !foreseen, () -> {}, () -> {
+        return new AsideWork(ahead, () -> of == scenario() && !foreseen, () -> {}, () -> {
             foreseen = true;
             shown = shown.saying(ahead.cautions());
         });
-    }
-
-    /**
-     * Work beside what a reader does.
-     *
-     * @param wanted whether its outcome is still wanted
-     * @param between done after every piece
-     * @param taking takes its outcome
-     */
-    private record Aside(Work work, BooleanSupplier wanted, Runnable between, Runnable taking) implements Work {
-
-        @Override
-        public boolean isOver() {
-            return work.isOver() || !wanted.getAsBoolean();
-        }
-
-        @Override
-        public void more() {
-            work.more();
-            between.run();
-            take();
-        }
-
-        @Override
-        public void callOff() {
-            if (!isOver()) {
-                work.callOff();
-                take();
-            }
-        }
-
-        private void take() {
-            if (work.isOver() && wanted.getAsBoolean()) {
-                taking.run();
-            }
-        }
     }
 
     // The button.
@@ -161,7 +115,7 @@ public final class LiveBench {
     }
 
     /** A circuit without a button is always on, as if it were held. */
-    private Press press() {
+    Press press() {
         return Press.of(held || !hasButton());
     }
 
@@ -171,12 +125,10 @@ public final class LiveBench {
             return;
         }
         held = down;
-        if (going) {
-            real.collect(speed);
-            real.turn(press());
-            catchUp();
+        if (time.isGoing()) {
+            time.turn(press());
         } else {
-            real.set(press());
+            time.set(press());
             shown = shown.with(press());
         }
     }
@@ -252,7 +204,7 @@ public final class LiveBench {
         if (next.present().equals(before)) {
             return;
         }
-        Optional<RunState> then = timeline.state();
+        Optional<RunState> then = time.state();
         boolean goesOn = then.isPresent() && SameCircuit.areSame(before, next.present());
         if (goesOn) {
             shown = Assessment.of(next.present(), catalogue)
@@ -260,122 +212,6 @@ public final class LiveBench {
                     .at(then.get().states(), press());
         } else {
             lay();
-        }
-    }
-
-    // Time.
-
-    public void setSpeed(Speed wanted) {
-        tick();
-        speed = wanted;
-    }
-
-    public boolean isGoing() {
-        return going;
-    }
-
-    public Now now() {
-        return timeline.isBegun() ? timeline.now() : Now.START;
-    }
-
-    /** Why the clock stopped by itself. */
-    public Optional<Halt> halt() {
-        return halt;
-    }
-
-    /** Everything that was recorded; empty before time was set going. */
-    public Optional<Trace> course() {
-        return timeline.trace(bench());
-    }
-
-    public void go() {
-        if (!going && !now().isOver()) {
-            begin();
-            real.start(press());
-            going = true;
-        }
-    }
-
-    public void pause() {
-        tick();
-        going = false;
-    }
-
-    /** Lets the real time since the last call pass on the bench. */
-    public void tick() {
-        if (going) {
-            real.collect(speed);
-            catchUp();
-        }
-    }
-
-    /** Lets some time pass at once, with the button as it is held, and stops the clock. */
-    public void goOn(Press as, double seconds) {
-        if (now().isOver()) {
-            return;
-        }
-        pause();
-        begin();
-        real.ask(as, seconds);
-        catchUp();
-    }
-
-    /** Shows a moment that was recorded, and stops time there. */
-    public void turnTo(double timeS) {
-        course().ifPresent(course -> {
-            going = false;
-            real.forgive();
-            RunState then = course.stateAt(timeS);
-            timeline.standAt(then);
-            shown = shown.at(then.states(), then.press());
-        });
-    }
-
-    /** Puts time back to the start and forgets what was recorded. */
-    public void startOver() {
-        era++;
-        timeline = new Timeline();
-        real = new RealTime(nanoTime, press());
-        going = false;
-        halt = Optional.empty();
-        shown = shown.at(bench().start(), press());
-    }
-
-    /**
-     * Runs the bench down by the usual presses, from its start to its end. If bench or time are changed meanwhile it
-     * is left as it is by then; if this is called off it stands where it had come.
-     *
-     * @param heard hears after every piece where it stands
-     */
-    public Work runDown(Consumer<RunState> heard) {
-        startOver();
-        int mine = era;
-        Runner runner = Runner.begin(bench(), RunPlan.USUAL, MOST_EFFORT, PIECE);
-        return new Aside(runner, () -> mine == era, () -> heard.accept(runner.state()), () -> {
-            RunResult result = runner.result();
-            timeline.take(bench(), result);
-            shown = shown.at(result.last().states(), result.last().press());
-            halt = Optional.of(Halt.atEnd(bench(), result));
-        });
-    }
-
-    private void begin() {
-        era++;
-        timeline.begin(bench());
-        halt = Optional.empty();
-    }
-
-    private void catchUp() {
-        if (!real.isAnythingOwed()) {
-            return;
-        }
-        Slice slice = timeline.more(real.takeOwed()).get();
-        timeline.add(slice);
-        shown = shown.at(slice.end().states(), slice.end().press());
-        if (slice.isHalted()) {
-            real.forgive();
-            going = false;
-            halt = Optional.of(Halt.in(bench(), slice));
         }
     }
 }

@@ -49,28 +49,30 @@ final class ClockPart implements PagePart {
         go.addEventListener(
                 "click",
                 event -> hand.time(() -> {
-                    if (view.bench().isGoing()) {
-                        view.bench().pause();
+                    if (view.bench().time().isGoing()) {
+                        view.bench().time().pause();
                     } else {
-                        view.bench().go();
+                        view.bench().time().go();
                     }
                 }));
         on("press-3", () -> {
-            view.bench().goOn(Press.HELD, 3);
-            view.bench().goOn(Press.RELEASED, 27);
+            view.bench().time().goOn(Press.HELD, 3);
+            view.bench().time().goOn(Press.RELEASED, 27);
         });
         runDown.addEventListener("click", event -> running.ifPresentOrElse(Work::callOff, this::runDown));
-        on("start-over", () -> view.bench().startOver());
+        on("start-over", () -> view.bench().time().startOver());
         slider.addEventListener(
                 "input",
                 event -> hand.time(() -> view.bench()
+                        .time()
                         .turnTo(Double.parseDouble(slider.getValue())
                                 / 1000
-                                * view.bench().now().endS())));
+                                * view.bench().time().now().endS())));
         for (Speed speed : Speed.values()) {
             Tag.byId("speed-" + speed.factor())
                     .addEventListener(
-                            "change", event -> hand.time(() -> view.bench().setSpeed(speed)));
+                            "change",
+                            event -> hand.time(() -> view.bench().time().setSpeed(speed)));
         }
     }
 
@@ -107,10 +109,10 @@ final class ClockPart implements PagePart {
     public void show(View shown) {
         view = shown;
         ClockTexts words = shown.words().clock();
-        Now now = shown.bench().now();
+        Now now = shown.bench().time().now();
         time.setTextContent(
                 shown.words().say("clock.now", words.time(now.timeS()), words.word("presses", now.presses())));
-        go.setTextContent(words.word(shown.bench().isGoing() ? "go.pause" : "go"));
+        go.setTextContent(words.word(shown.bench().time().isGoing() ? "go.pause" : "go"));
         runDown.setTextContent(
                 running.isPresent()
                         ? words.word("run-down.stop")
@@ -122,7 +124,7 @@ final class ClockPart implements PagePart {
         slider.setAttribute("aria-valuetext", words.time(now.timeS()));
         halt(words);
         double ms = Dom.now();
-        if (now.timeS() != drawnS && (!shown.bench().isGoing() || ms - drawnMs > LEAST_MS)) {
+        if (now.timeS() != drawnS && (!shown.bench().time().isGoing() || ms - drawnMs > LEAST_MS)) {
             drawnMs = ms;
             drawnS = now.timeS();
             draw(words);
@@ -130,7 +132,7 @@ final class ClockPart implements PagePart {
     }
 
     private void halt(ClockTexts words) {
-        Optional<HaltWords> said = view.bench().halt().map(it -> HaltWords.of(it, words));
+        Optional<HaltWords> said = view.bench().time().halt().map(it -> HaltWords.of(it, words));
         String spoken = said.map(HaltWords::spoken).orElse("");
         if (spoken.equals(told)) {
             return;
@@ -151,7 +153,7 @@ final class ClockPart implements PagePart {
 
     private void draw(ClockTexts words) {
         Dom.clear(curves);
-        Optional<Trace> course = view.bench().course();
+        Optional<Trace> course = view.bench().time().course();
         if (course.isEmpty() || course.get().endS() == 0) {
             curves.appendChild(Dom.tag("p", "small", words.word("curves.none")));
             return;
@@ -164,7 +166,7 @@ final class ClockPart implements PagePart {
             new PlotPainter(chart, 1, width, HEIGHT)
                     .paint(
                             new ThemedPen(pen, view.theme(), 1),
-                            Optional.of(new Point(view.bench().now().timeS(), Double.NaN)),
+                            Optional.of(new Point(view.bench().time().now().timeS(), Double.NaN)),
                             Optional.empty());
             String title = words.word("curves." + quantity.name().toLowerCase(java.util.Locale.ROOT));
             Tag figure = Dom.tag(
@@ -177,7 +179,7 @@ final class ClockPart implements PagePart {
     }
 
     private String values(Chart chart) {
-        return chart.told(view.bench().now().timeS()).stream()
+        return chart.told(view.bench().time().now().timeS()).stream()
                 .filter(told -> told.curve().weight() == Curve.Weight.MAIN)
                 .map(told -> told.curve().name() + " " + told.text())
                 .collect(Collectors.joining("   "));

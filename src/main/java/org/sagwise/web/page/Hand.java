@@ -2,6 +2,7 @@ package org.sagwise.web.page;
 
 import java.util.function.Consumer;
 import org.sagwise.assessment.fix.Offer;
+import org.sagwise.picture.layout.Drawing;
 import org.sagwise.run.RunState;
 import org.sagwise.run.Work;
 import org.sagwise.scenario.edit.Edit;
@@ -12,6 +13,10 @@ interface Hand {
     void hold(boolean down);
 
     void choose(View.Choice choice);
+
+    void draw(Drawing drawing);
+
+    void speakOther();
 
     /** Shows everything anew. */
     void relay();
