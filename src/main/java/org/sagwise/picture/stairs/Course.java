@@ -2,17 +2,27 @@ package org.sagwise.picture.stairs;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.sagwise.reading.Staircase;
 import org.sagwise.reading.Staircase.Lane;
 import org.sagwise.reading.Staircase.Step;
 
 /** The course of the stairs: steps one after the other, and places where lanes stand abreast. */
 sealed interface Course {
 
-    /** One step. */
-    record Single(Step step) implements Course {
+    /**
+     * One step.
+     *
+     * @param share how much of its usual width it gets, from 0 to 1
+     */
+    record Single(Step step, double share) implements Course {
+
+        Single(Step step) {
+            this(step, 1);
+        }
+
         @Override
         public double weight() {
-            return Weights.of(step.kind());
+            return share * Weights.of(step.kind());
         }
     }
 
@@ -53,7 +63,43 @@ sealed interface Course {
                 place = end;
             }
         }
-        return courses;
+        return narrowed(narrowed(courses, Weights.MOST_JOINTS, true), Weights.MOST_IN_A_ROW, false);
+    }
+
+    /**
+     * Many steps in a row get narrower, so that those that matter keep their room: joints one after
+     * the other, and all but loads of a long row.
+     *
+     * @param most weight of so many steps in a row from which on they get narrower
+     * @param joints whether only joints next to each other count
+     */
+    private static List<Course> narrowed(List<Course> courses, double most, boolean joints) {
+        List<Course> narrowed = new ArrayList<>();
+        int place = 0;
+        while (place < courses.size()) {
+            int end = place;
+            double weight = 0;
+            while (end < courses.size() && isOf(courses.get(end), joints)) {
+                weight += courses.get(end).weight();
+                end++;
+            }
+            for (Course course : courses.subList(place, end)) {
+                Single single = (Single) course;
+                narrowed.add(weight > most ? new Single(single.step(), single.share() * most / weight) : single);
+            }
+            if (end < courses.size()) {
+                narrowed.add(courses.get(end));
+            }
+            place = end + 1;
+        }
+        return narrowed;
+    }
+
+    private static boolean isOf(Course course, boolean joints) {
+        return course instanceof Single single
+                && (joints
+                        ? single.step().kind().sort() == Staircase.Sort.JOINT
+                        : single.step().kind().sort() != Staircase.Sort.LOAD);
     }
 
     /** Where the stretch ends with which lanes stand abreast from a place on; the place if none. */

@@ -6,6 +6,7 @@ import java.util.List;
 import org.sagwise.reading.Staircase;
 import org.sagwise.reading.Staircase.Lane;
 import org.sagwise.reading.Staircase.Step;
+import org.sagwise.scenario.Scenario;
 
 /**
  * The steps in the order in which they are drawn: the way begins at its lowest place, so that the
@@ -35,6 +36,11 @@ record StairOrder(List<Step> steps, List<Lane> lanes) {
             }
         }
         return begin < 0 ? new StairOrder(staircase.steps(), staircase.lanes()) : from(begin, staircase.steps(), lanes);
+    }
+
+    /** The same with no more lanes than so many, those that tell most. */
+    StairOrder showing(int most, Scenario scenario) {
+        return new StairOrder(steps, Crowd.telling(lanes, most, scenario));
     }
 
     private static boolean isLower(List<Step> steps, int place, int than) {

@@ -28,6 +28,11 @@ public final class StaircasePainter {
     /** Room for words over the highest step. */
     static final double HEADROOM = 20;
 
+    /** Width below which steps of lanes cannot be told apart, and how many are drawn however narrow. */
+    private static final double LANE = 36;
+
+    private static final double LEAST_LANES = 4;
+
     /** Less flows through nothing that works, A. */
     private static final double NO_CURRENT_A = 1e-3;
 
@@ -42,6 +47,7 @@ public final class StaircasePainter {
     private final StairAxis axis;
     private final StairPlan plan;
     private final Optional<LossLens> lens;
+    private final int hidden;
 
     private StaircasePainter(StairScene scene, double width, double height) {
         this.scene = scene;
@@ -52,7 +58,10 @@ public final class StaircasePainter {
         this.axis = axis(scene, order, head() + HEADROOM * scene.textScale(), height - 12);
         this.lens = lens();
         double right = lens.isPresent() ? lensLeft() - 10 : width - MARGIN;
-        this.plan = StairPlan.of(Course.of(order), MARGIN + 36 * scene.textScale(), right, axis);
+        double left = MARGIN + 36 * scene.textScale();
+        StairOrder drawn = order.showing((int) Math.max(LEAST_LANES, (right - left) / LANE), scene.scenario());
+        this.hidden = order.lanes().size() - drawn.lanes().size();
+        this.plan = StairPlan.of(Course.of(drawn), left, right, axis);
     }
 
     /** The lens, if there is room for one and it enlarges anything. */
@@ -168,10 +177,26 @@ public final class StaircasePainter {
         pen.text(title, MARGIN, y, TextStyle.NAME, Tone.INK, Align.LEFT);
         double x = MARGIN + TextStyle.NAME.width(title, scene.textScale()) + 10;
         double room = (lens.isPresent() ? lensLeft() : width) - x - 10;
+        if (hidden > 0) {
+            pen.textWithin(leftOut(), x, y, room, TextStyle.SMALL, Tone.MUTED, Align.LEFT);
+            return;
+        }
         String hint = words.say("stairs.hint");
         if (TextStyle.SMALL.width(hint, scene.textScale()) <= room) {
             pen.text(hint, x, y, TextStyle.SMALL, Tone.MUTED, Align.LEFT);
         }
+    }
+
+    /** How many cells are drawn of those on the bench; where all are, how many ways are not. */
+    private String leftOut() {
+        long drawn = plan.columns().stream()
+                .map(Column::step)
+                .filter(step -> step.kind() == Staircase.Kind.CELL)
+                .map(Step::part)
+                .distinct()
+                .count();
+        int cells = scene.scenario().partsOf(PartKind.CELL).size();
+        return drawn < cells ? words.say("stairs.some-cells", drawn, cells) : words.say("stairs.more", hidden);
     }
 
     private void bridges(ThemedPen pen) {

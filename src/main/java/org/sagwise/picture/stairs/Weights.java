@@ -8,6 +8,12 @@ final class Weights {
     static final double BETWEEN_LANES = 0.25;
     static final double AROUND_LANES = 0.3;
 
+    /** What joints one after the other get at most. */
+    static final double MOST_JOINTS = 1.6;
+
+    /** What a row of cells and all between them gets at most. */
+    static final double MOST_IN_A_ROW = 22;
+
     private Weights() {}
 
     static double of(Staircase.Kind kind) {
