@@ -49,7 +49,7 @@ public final class LegendPainter {
     public static BenchView fit(BenchScene scene, double width, double height) {
         Box bounds = scene.layout().bounds();
         BenchView whole = BenchView.fit(bounds, width, height);
-        if (!scene.shows(Detail.LEGEND) || scene.isSchematic() || isClear(scene, whole)) {
+        if (!isShown(scene) || isClear(scene, whole)) {
             return whole;
         }
         Box place = place(scene, whole);
@@ -63,6 +63,11 @@ public final class LegendPainter {
     /** A view in a larger window, its own one so far from the left. */
     private static BenchView moved(BenchView view, double width, double height, double aside) {
         return new BenchView(width, height, view.scale(), view.left() - aside / view.scale(), view.top());
+    }
+
+    /** Whether a picture has a legend: one without potentials, or whose figures are to be foretold, has none. */
+    static boolean isShown(BenchScene scene) {
+        return scene.shows(Detail.LEGEND) && !scene.isSchematic() && PotentialScale.isNeeded(scene.readings());
     }
 
     private static boolean isClear(BenchScene scene, BenchView view) {

@@ -51,7 +51,7 @@ public final class StillPainter {
             }
             bench(pen, scene, scale);
         });
-        if (scene.shows(Detail.LEGEND) && !scene.isSchematic()) {
+        if (LegendPainter.isShown(scene)) {
             new LegendPainter(pen, scene, view).paint(scale);
         }
     }

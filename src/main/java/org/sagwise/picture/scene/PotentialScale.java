@@ -28,6 +28,11 @@ public record PotentialScale(double lowV, double highV) {
         return new PotentialScale(low, high);
     }
 
+    /** Whether there is anything to read off: without a cell, or while it is to be foretold, nothing has a potential. */
+    public static boolean isNeeded(Readings readings) {
+        return readings.nodes().values().stream().anyMatch(potential -> Math.abs(potential) > 0);
+    }
+
     /** Where a potential lies: 0 at the dark end, 1 at the bright one. */
     public double share(double potentialV) {
         return (potentialV - lowV) / (highV - lowV);

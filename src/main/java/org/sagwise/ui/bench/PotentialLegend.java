@@ -66,16 +66,11 @@ public final class PotentialLegend extends HBox {
     }
 
     private void show(Assessment assessment, boolean coloured) {
-        setVisible(coloured && hasPotentials(assessment));
+        setVisible(coloured && PotentialScale.isNeeded(assessment.readings()));
         PotentialScale scale = PotentialScale.of(assessment.readings());
         // The zero is that of the staircase, as in pictures: the foot of the bench.
         low.setText(wording.volts(0));
         high.setText(wording.volts(scale.highV() - scale.lowV()));
-    }
-
-    /** Whether there is anything to read off: without a cell nothing has a potential. */
-    private static boolean hasPotentials(Assessment assessment) {
-        return assessment.readings().nodes().values().stream().anyMatch(potential -> Math.abs(potential) > 0);
     }
 
     private static LinearGradient scale() {
