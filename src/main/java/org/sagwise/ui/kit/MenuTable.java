@@ -24,8 +24,9 @@ public final class MenuTable {
             bar           >file >edit >bench >time >learn >view >help
             file          new new-words open >recent >examples paste measured reread - save save-as - share post picture page - quit
             edit          undo redo - cut copy duplicate delete select-all find-part \
-                          - card note turn flip move align-row align-column \
-                          - plate parallel series rows same-watts - title
+                          - card note title >placing - >joining same-watts
+            placing       turn flip move - align-row align-column
+            joining       parallel series rows plate
             bench         latch >joints >meter - fit zoom-in zoom-out - table compare vary drawer choose-pack
             meter         probe-red probe-black - meter-volts meter-amps meter-ohms - meter-in-line write-down meter-away
             time          clock - time-go time-slower time-faster \

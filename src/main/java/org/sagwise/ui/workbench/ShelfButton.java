@@ -26,10 +26,12 @@ final class ShelfButton extends ContentButton {
     private final ShelfItem good;
     private final Label kind = new Label();
     private final Workbench work;
+    private final Wording wording;
 
     ShelfButton(ShelfItem good, ShelfPictures pictures, Workbench work, Wording wording) {
         this.good = good;
         this.work = work;
+        this.wording = wording;
         String title = title(good, wording);
         String about = about(good, wording);
         setId("shelf-" + good.name());
@@ -45,7 +47,7 @@ final class ShelfButton extends ContentButton {
         words.setMinWidth(0);
         words.setMaxWidth(Double.MAX_VALUE);
         words.getStyleClass().add("shelf-title");
-        kind.setText(wording.say("kind." + good.part().kind().word()));
+        setThere(false);
         kind.getStyleClass().add("quiet");
         nameKind(false);
         VBox lines = new VBox(kind, words);
@@ -72,6 +74,12 @@ final class ShelfButton extends ContentButton {
     void nameKind(boolean said) {
         kind.setVisible(said);
         kind.setManaged(said);
+    }
+
+    /** Whether the bench has a part of its kind, which is told where the kind is. */
+    void setThere(boolean there) {
+        String word = wording.say("kind." + good.part().kind().word());
+        kind.setText(there ? wording.say("shelf.there", word) : word);
     }
 
     /** Names it among all goods. */

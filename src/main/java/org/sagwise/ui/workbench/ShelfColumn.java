@@ -60,7 +60,8 @@ public final class ShelfColumn extends VBox {
         search.setPromptText(wording.say("shelf.search"));
         search.setAccessibleText(wording.say("shelf.search"));
         search.textProperty().subscribe(text -> arrange());
-        subscriptions.onChange(work.bench().historyProperty().map(now -> needed(now.present())), this::arrange);
+        subscriptions.watch(work.bench().historyProperty().map(now -> needed(now.present())), this::tick);
+        arrange();
         search.addEventHandler(KeyEvent.KEY_PRESSED, this::key);
         none.setWrapText(true);
         none.getStyleClass().add("quiet");
@@ -83,6 +84,11 @@ public final class ShelfColumn extends VBox {
         return label;
     }
 
+    /** What one begins with says whether the bench has such a part. */
+    private void tick(Set<PartKind> lacking) {
+        FIRST.forEach(kind -> beginners(kind).ifPresent(item -> item.setThere(!lacking.contains(kind))));
+    }
+
     private void arrange() {
         String wanted = search.getText().strip();
         List<Node> shown = wanted.isEmpty() ? all() : shown(item -> item.isCalled(wanted, wording));
@@ -97,23 +103,22 @@ public final class ShelfColumn extends VBox {
     }
 
     /**
-     * Everything there is. One each of what every circuit needs stands first, for as long as the
-     * bench has none: nobody has to scroll past all cells to find a coil.
+     * Everything there is. One each of what every circuit needs stands first: nobody has to scroll
+     * past all cells to find a coil. They stay once the bench has them, so that nothing slips under
+     * the pointer.
      */
     private List<Node> all() {
+        List<ShelfButton> beginners =
+                FIRST.stream().flatMap(kind -> beginners(kind).stream()).toList();
         List<Node> shown = new ArrayList<>();
-        List<ShelfButton> needed = FIRST.stream()
-                .filter(needed(work.bench().scenario())::contains)
-                .flatMap(kind -> beginners(kind).stream())
-                .toList();
-        if (!needed.isEmpty()) {
+        if (!beginners.isEmpty()) {
             shown.add(begin);
-            shown.addAll(needed);
+            shown.addAll(beginners);
         }
-        families.values().stream().flatMap(List::stream).forEach(item -> item.nameKind(needed.contains(item)));
+        families.values().stream().flatMap(List::stream).forEach(item -> item.nameKind(beginners.contains(item)));
         families.forEach((kind, items) -> {
             List<ShelfButton> rest =
-                    items.stream().filter(item -> !needed.contains(item)).toList();
+                    items.stream().filter(item -> !beginners.contains(item)).toList();
             if (!rest.isEmpty()) {
                 shown.add(headings.get(kind));
                 shown.addAll(rest);
