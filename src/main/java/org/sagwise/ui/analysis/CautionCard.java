@@ -3,9 +3,10 @@ package org.sagwise.ui.analysis;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
-import javafx.geometry.Pos;
+import javafx.geometry.VPos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -76,18 +77,17 @@ final class CautionCard extends VBox {
         return text(wording.say("caution.do", CautionTexts.advice(caution, wording.locale())), "caution-advice");
     }
 
-    private HBox foot(Caution caution, Wording wording, Runnable showOnBench) {
+    private FlowPane foot(Caution caution, Wording wording, Runnable showOnBench) {
         Button show = new Button(wording.say("caution.show"));
         show.getStyleClass().add("link-button");
         show.setOnAction(event -> showOnBench.run());
         Tip.put(show, wording.say("caution.show.tip"));
         Label when = text(wording.say("when." + caution.when().name().toLowerCase(Locale.ROOT)), "quiet");
-        HBox.setHgrow(when, Priority.ALWAYS);
-        when.setMaxWidth(Double.MAX_VALUE);
-        HBox foot = new HBox(when, show);
-        foot.setAlignment(Pos.CENTER_LEFT);
-        foot.getStyleClass().add("caution-foot");
         show.setMinWidth(USE_PREF_SIZE);
+        // Beside each other where there is room, else one below the other.
+        FlowPane foot = new FlowPane(show, when);
+        foot.setRowValignment(VPos.CENTER);
+        foot.getStyleClass().add("caution-foot");
         return foot;
     }
 

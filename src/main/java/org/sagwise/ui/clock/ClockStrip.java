@@ -42,6 +42,7 @@ public final class ClockStrip extends HBox {
     private final Label presses = new Label();
     private final Label aside = new Label();
     private final StackPane course = new StackPane();
+    private final Button runDown;
     private final List<Node> steps;
 
     public ClockStrip(
@@ -78,13 +79,14 @@ public final class ClockStrip extends HBox {
         RunDownProgress progress = new RunDownProgress(clock, texts, subscriptions);
         course.getChildren().addAll(slider, progress);
         HBox.setHgrow(course, Priority.ALWAYS);
+        runDown = wired(new Button(), commands.get("time-run-down"), "run-down", controls);
         getChildren().add(go(commands, controls, subscriptions));
         getChildren().addAll(steps);
         getChildren().addAll(time, presses, course, aside);
         getChildren()
                 .addAll(
                         new SpeedChoice(clock, texts, subscriptions),
-                        wired(new Button(), commands.get("time-run-down"), "run-down", controls),
+                        runDown,
                         curves(commands, preferences, controls, subscriptions));
         subscriptions.watch(clock.nowProperty(), this::show);
         subscriptions.watch(clock.remarkProperty(), this::tell);
@@ -164,6 +166,6 @@ public final class ClockStrip extends HBox {
 
     private void arrange() {
         course.setMinWidth(LEAST_COURSE * looks.get().textScale());
-        Crowding.relieve(this, List.of(steps, List.of(course), List.of(presses)));
+        Crowding.relieve(this, List.of(steps, List.of(course), List.of(presses), List.of(runDown)));
     }
 }

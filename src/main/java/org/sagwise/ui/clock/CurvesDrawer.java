@@ -59,6 +59,8 @@ public final class CurvesDrawer extends VBox {
                 .map(each -> plot(each, looks, subscriptions))
                 .toList();
         setId("curves");
+        // However large the text, the columns beside it keep their width.
+        setMinWidth(0);
         getStyleClass().add("curves-drawer");
         GridPane row = new GridPane();
         for (int i = 0; i < plots.size(); i++) {

@@ -2,6 +2,7 @@ package org.sagwise.ui.clock;
 
 import java.util.Optional;
 import java.util.stream.Collectors;
+import javafx.beans.binding.Bindings;
 import javafx.beans.property.ObjectProperty;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
@@ -43,7 +44,10 @@ final class QuantityPlot extends VBox {
         setPrefWidth(0);
         Label title = new Label(texts.word("curves." + quantity.word()));
         title.getStyleClass().add("plot-title");
-        title.setMinWidth(USE_PREF_SIZE);
+        // The title goes before the values, but not beyond its curve.
+        title.minWidthProperty()
+                .bind(Bindings.createDoubleBinding(
+                        () -> Math.min(title.prefWidth(-1), getWidth()), widthProperty(), title.fontProperty()));
         readout.setId("readout-" + quantity.word());
         readout.getStyleClass().add("quiet");
         readout.setMinWidth(0);

@@ -296,7 +296,11 @@ public final class LessonColumn extends BorderPane {
         Node first = body.flatMap(StepBody::first).or(() -> recallFirst).orElse(way);
         if (first.getScene() == null) {
             // The column comes into the window only after it has been told of the lesson.
-            first.sceneProperty().subscribe((before, now) -> Platform.runLater(first::requestFocus));
+            first.sceneProperty()
+                    .subscribe((before, now) -> Platform.runLater(() -> {
+                        first.requestFocus();
+                        scroll.setVvalue(0);
+                    }));
         } else {
             first.requestFocus();
         }

@@ -74,6 +74,8 @@ final class Header extends HBox {
         subscriptions.onChange(bench.historyProperty(), this::update);
         subscriptions.onChange(widthProperty(), this::arrange);
         subscriptions.onChange(looks.property(), this::arrange);
+        subscriptions.onChange(readings.graphicProperty(), this::arrange);
+        subscriptions.onChange(readings.textProperty(), this::arrange);
         subscriptions.watch(documents.fileProperty(), now -> update());
     }
 
