@@ -295,6 +295,26 @@ abstract class InBrowserTest {
         assertEquals(List.of(), browser.requests());
     }
 
+    /** Only what has changed is given to the browser: what then stands there must be the whole picture all the same. */
+    @Test
+    void pictures_afterEdits_areThoseThatWerePainted() throws IOException {
+        show("patched", demo("two-by-two"));
+        browser.tap(pointer, "part-B");
+        for (String deed : List.of("flip", "keep", "as-schematic", "undo", "as-bench", "flip", "language", "redo")) {
+            browser.run("document.getElementById('" + deed + "').click();");
+            browser.await("!document.querySelector('[aria-busy=true]')");
+            for (String room : List.of("bench", "stairs")) {
+                assertTrue(
+                        browser.run("var room = document.getElementById('" + room + "');"
+                                        + " var whole = document.createElement('div'); whole.innerHTML = room.shown.whole;"
+                                        + " return room.children.length === 1"
+                                        + " && whole.firstChild.isEqualNode(room.firstChild);")
+                                .asBoolean(),
+                        room + " after " + deed);
+            }
+        }
+    }
+
     @Test
     void page_ofMorePartsThanItCanFollow_saysSoInWords() throws IOException {
         String parts = IntStream.range(0, 301)

@@ -163,4 +163,19 @@ class LiveBenchTest {
 
         assertEquals(window.cautions(), bench.shown().cautions());
     }
+
+    @Test
+    void undo_toABenchThatWasLookedAhead_tellsAtOnceWhatTimeShows() {
+        LiveBench bench = open("two-in-a-row");
+        bench.lookAhead().finish();
+        Assessment looked = bench.shown();
+
+        bench.edit(new FlipParts(Set.of("B")), Locale.ENGLISH);
+        assertFalse(bench.isForeseen());
+        bench.undo();
+
+        assertTrue(bench.isForeseen());
+        assertEquals(looked.cautions(), bench.shown().cautions());
+        assertEquals(looked.readings(), bench.shown().readings());
+    }
 }

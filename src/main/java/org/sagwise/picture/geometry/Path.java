@@ -133,9 +133,17 @@ public final class Path implements Shape {
             return new Path(Arrays.copyOf(steps, stepCount), Arrays.copyOf(places, placeCount));
         }
 
+        private static boolean areFinite(double[] coordinates) {
+            double sum = 0;
+            for (double coordinate : coordinates) {
+                sum += coordinate;
+            }
+            return Double.isFinite(sum);
+        }
+
         /** A line from nowhere begins a piece; so does one after a beginning that was left out. */
         private void add(int wanted, double... coordinates) {
-            boolean finite = Double.isFinite(Arrays.stream(coordinates).sum());
+            boolean finite = areFinite(coordinates);
             hasBegun = wanted == MOVE ? finite : hasBegun;
             int step = wanted == LINE && !hasBegun ? MOVE : wanted;
             if (!finite || !hasBegun && step != MOVE) {

@@ -111,6 +111,15 @@ public record BenchLayout(
         return fixed.isEmpty() ? computed : new FreeSpots(scenario, sizes).completed(fixed, computed);
     }
 
+    /** The same places with other parts on them, of the same names and kinds, in the same order. */
+    BenchLayout showing(List<Part> others) {
+        List<PartBox> boxes = new ArrayList<>();
+        for (int i = 0; i < others.size(); i++) {
+            boxes.add(parts.get(i).showing(others.get(i)));
+        }
+        return new BenchLayout(boxes, routes, conductors, notes, probes, textScale, drawing, bounds);
+    }
+
     public Optional<PartBox> part(String id) {
         return parts.stream().filter(part -> part.id().equals(id)).findFirst();
     }

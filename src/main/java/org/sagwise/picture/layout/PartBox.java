@@ -47,6 +47,11 @@ public record PartBox(
                 terminals);
     }
 
+    /** Another part of the same kind in its place. */
+    PartBox showing(Part other) {
+        return other == part ? this : new PartBox(other, x, y, quarters, body, label, side, terminals);
+    }
+
     public String id() {
         return part.id();
     }

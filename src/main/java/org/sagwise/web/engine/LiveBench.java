@@ -16,6 +16,7 @@ import org.sagwise.reading.Bench;
 import org.sagwise.run.RunState;
 import org.sagwise.run.Work;
 import org.sagwise.run.playback.SameCircuit;
+import org.sagwise.scenario.Draft;
 import org.sagwise.scenario.Finding;
 import org.sagwise.scenario.Press;
 import org.sagwise.scenario.Scenario;
@@ -32,6 +33,7 @@ public final class LiveBench {
     private final Catalogue catalogue;
     private final ScenarioRules rules;
     private final LiveTime time;
+    private final KnownBenches known;
     private History history;
     private Assessment shown;
     private boolean held;
@@ -41,6 +43,7 @@ public final class LiveBench {
         this.catalogue = catalogue;
         time = new LiveTime(this, nanoTime);
         rules = new ScenarioRules(catalogue);
+        known = new KnownBenches(catalogue);
         history = History.of(came);
         lay();
     }
@@ -86,8 +89,9 @@ public final class LiveBench {
     }
 
     private void lay() {
-        shown = Assessment.of(history.present(), catalogue).with(press());
-        foreseen = false;
+        KnownBenches.Known now = known.of(scenario());
+        shown = now.told();
+        foreseen = now.isForeseen();
         time.startOver();
     }
 
@@ -97,11 +101,17 @@ public final class LiveBench {
      */
     public Work lookAhead() {
         Scenario of = scenario();
-        LookAhead ahead = LookAhead.begin(bench(), Assessment.of(of, catalogue).cautions());
+        LookAhead ahead = LookAhead.begin(bench(), known.of(of).first().cautions());
         return new AsideWork(ahead, () -> of == scenario() && !foreseen, () -> {}, () -> {
             foreseen = true;
             shown = shown.saying(ahead.cautions());
+            known.foreseen(of, ahead.cautions());
         });
+    }
+
+    /** Whether what only time shows is told already. */
+    public boolean isForeseen() {
+        return foreseen;
     }
 
     // The button.
@@ -137,9 +147,14 @@ public final class LiveBench {
 
     /** Makes an edit; or says everything that is against it, and changes nothing. */
     public List<Finding> edit(Edit edit, Locale locale) {
-        List<Finding> against = edit.refusal(scenario(), rules);
+        List<Finding> missing = edit.missing(scenario());
+        if (!missing.isEmpty()) {
+            return missing;
+        }
+        Scenario made = edit.apply(scenario());
+        List<Finding> against = known.has(made) ? List.of() : rules.check(Draft.of(made));
         if (against.isEmpty()) {
-            adopt(history.edited(edit.name(scenario()).in(locale), edit.apply(scenario())));
+            adopt(history.edited(edit.name(scenario()).in(locale), made));
         }
         return against;
     }
@@ -207,7 +222,8 @@ public final class LiveBench {
         Optional<RunState> then = time.state();
         boolean goesOn = then.isPresent() && SameCircuit.areSame(before, next.present());
         if (goesOn) {
-            shown = Assessment.of(next.present(), catalogue)
+            shown = known.of(next.present())
+                    .first()
                     .saying(shown.cautions())
                     .at(then.get().states(), press());
         } else {

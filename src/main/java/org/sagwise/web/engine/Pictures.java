@@ -4,10 +4,12 @@ import java.util.EnumSet;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.picture.bench.StillPainter;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.picture.layout.Drawing;
+import org.sagwise.picture.layout.Layouts;
 import org.sagwise.picture.look.Theme;
 import org.sagwise.picture.look.ThemedPen;
 import org.sagwise.picture.scene.BenchScene;
@@ -29,21 +31,29 @@ public final class Pictures {
 
     private static final double WIDE = 800;
 
+    /** A narrow page has no room for the scale of potential. */
+    private static final Set<Detail> WITHOUT_LEGEND = Detail.usual().stream()
+            .filter(detail -> detail != Detail.LEGEND)
+            .collect(Collectors.toCollection(() -> EnumSet.noneOf(Detail.class)));
+
+    private static final Set<Detail> USUAL = Detail.usual();
+
     private Pictures() {}
 
     /** Where everything lies, for a page of a width: on a narrow one words are larger against the parts. */
     public static BenchLayout layout(Assessment bench, Drawing drawing, double width) {
-        return BenchLayout.of(bench.scenario(), width < NARROW ? 2 : width < WIDE ? 1.4 : 1, drawing);
+        return layout(bench, drawing, width, new Layouts());
     }
 
-    /** What is painted; a narrow page has no room for the scale of potential. */
+    /** The same, by layouts that remember. */
+    public static BenchLayout layout(Assessment bench, Drawing drawing, double width, Layouts layouts) {
+        return layouts.of(bench.scenario(), width < NARROW ? 2 : width < WIDE ? 1.4 : 1, drawing);
+    }
+
+    /** What is painted. */
     public static BenchScene scene(
             Assessment bench, BenchLayout layout, Theme theme, Locale locale, Emphasis emphasis, double width) {
-        Set<Detail> details = EnumSet.copyOf(Detail.usual());
-        if (width < NARROW) {
-            details.remove(Detail.LEGEND);
-        }
-        return BenchScene.of(bench, layout, theme, locale).with(emphasis).with(details);
+        return BenchScene.of(bench, layout, theme, locale).with(emphasis).with(width < NARROW ? WITHOUT_LEGEND : USUAL);
     }
 
     /** How high a bench is drawn in a column of this width. */

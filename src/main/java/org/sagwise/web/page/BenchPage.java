@@ -180,8 +180,13 @@ final class BenchPage implements Hand {
             foreseeing = false;
             Dom.later(
                     time -> {
-                        if (then == bench && of == bench.scenario()) {
-                            Aside.begin(then.lookAhead(), this::show);
+                        if (then == bench && of == bench.scenario() && !bench.isForeseen()) {
+                            int told = bench.shown().cautions().size();
+                            Aside.begin(then.lookAhead(), () -> {
+                                if (bench.shown().cautions().size() != told) {
+                                    show();
+                                }
+                            });
                         }
                     },
                     30);

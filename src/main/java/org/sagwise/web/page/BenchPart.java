@@ -1,8 +1,12 @@
 package org.sagwise.web.page;
 
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import org.sagwise.picture.bench.ChevronPainter;
 import org.sagwise.picture.geometry.Box;
 import org.sagwise.picture.layout.BenchLayout;
+import org.sagwise.picture.layout.Layouts;
 import org.sagwise.picture.layout.PartBox;
 import org.sagwise.picture.scene.BenchScene;
 import org.sagwise.picture.scene.BenchView;
@@ -23,7 +27,8 @@ final class BenchPart implements PagePart {
     private final MarksPen marks = new MarksPen(canvas);
     private final Hand hand;
     private final EndsPart ends;
-    private Tag picture;
+    private final Layouts layouts = new Layouts();
+    private final Map<String, Touched> touched = new LinkedHashMap<>();
     private BenchLayout layout;
     private BenchScene scene;
     private BenchView view;
@@ -45,15 +50,16 @@ final class BenchPart implements PagePart {
 
     @Override
     public void lay(View shown) {
-        layout = Pictures.layout(shown.now(), shown.drawing(), width);
+        chevrons = null;
+        layout = Pictures.layout(shown.now(), shown.drawing(), width, layouts);
         double height = Pictures.height(layout, width, MOST_HEIGHT);
         view = BenchView.fit(layout.bounds(), width, height);
-        scene = scene(shown);
-        chevrons = new ChevronPainter(scene);
         size(canvas, (int) (width * Dom.pixelRatio()), (int) (height * Dom.pixelRatio()));
         still = Dom.matches("(prefers-reduced-motion: reduce)");
         touchables(shown);
         show(shown);
+        chevrons = new ChevronPainter(scene);
+        stand();
     }
 
     /** A canvas that is given a size is made anew, even if it has it already. */
@@ -75,48 +81,72 @@ final class BenchPart implements PagePart {
         return Pictures.scene(shown.now(), layout, shown.theme(), shown.locale(), shown.emphasis(), view.width());
     }
 
+    /** A button over a part, with what was said of it. */
+    private record Touched(Tag button, Box place, String label, boolean isChosen) {}
+
     private void touchables(View shown) {
-        String focused = Dom.focused();
-        Dom.clear(touch);
-        if (ends.isOn()) {
-            ends.place(touch, layout, view, shown);
+        List<String> ids = layout.parts().stream().map(PartBox::id).toList();
+        if (ends.isOn() || !List.copyOf(touched.keySet()).equals(ids)) {
+            String focused = Dom.focused();
+            Dom.clear(touch);
+            touched.clear();
+            if (ends.isOn()) {
+                ends.place(touch, layout, view, shown);
+            } else {
+                layout.parts().forEach(box -> part(box, shown));
+            }
+            boolean again = focused.startsWith("part-") || EndsPart.isEnd(focused);
+            if (again && Tag.byId(focused) != null) {
+                Tag.byId(focused).focus();
+            }
         } else {
-            parts(shown);
-        }
-        boolean again = focused.startsWith("part-") || EndsPart.isEnd(focused);
-        if (again && Tag.byId(focused) != null) {
-            Tag.byId(focused).focus();
+            layout.parts().forEach(box -> part(box, shown));
         }
     }
 
-    private void parts(View shown) {
-        for (PartBox box : layout.parts()) {
-            Box place = view.toWindow(box.body().box());
-            double width = Math.max(LEAST_TOUCH, place.width());
-            double height = Math.max(LEAST_TOUCH, place.height());
-            Tag button = Dom.button("part", "", () -> hand.choose(View.Choice.of(box.id())));
-            button.setId("part-" + box.id());
-            Dom.place(button, place.middleX() - width / 2, place.middleY() - height / 2, width, height);
-            button.setAttribute(
-                    "aria-label", shown.words().say("part.open", shown.facts().called(box.part())));
-            button.setAttribute(
-                    "aria-pressed", String.valueOf(shown.chosen().part().equals(box.id())));
-            touch.appendChild(button);
+    /** Says of a button only what it does not say yet: the browser lays out anew whatever is touched. */
+    private void part(PartBox box, View shown) {
+        Touched before = touched.get(box.id());
+        Tag button = before == null ? button(box.id()) : before.button;
+        Box place = place(box);
+        if (before == null || !before.place.equals(place)) {
+            Dom.place(button, place.x(), place.y(), place.width(), place.height());
         }
+        String label = shown.words().say("part.open", shown.facts().called(box.part()));
+        if (before == null || !before.label.equals(label)) {
+            button.setAttribute("aria-label", label);
+        }
+        boolean isChosen = shown.chosen().part().equals(box.id());
+        if (before == null || before.isChosen != isChosen) {
+            button.setAttribute("aria-pressed", String.valueOf(isChosen));
+        }
+        touched.put(box.id(), new Touched(button, place, label, isChosen));
+    }
+
+    private Tag button(String id) {
+        Tag button = Dom.button("part", "", () -> hand.choose(View.Choice.of(id)));
+        button.setId("part-" + id);
+        touch.appendChild(button);
+        return button;
+    }
+
+    private Box place(PartBox box) {
+        Box body = view.toWindow(box.body().box());
+        double width = Math.max(LEAST_TOUCH, body.width());
+        double height = Math.max(LEAST_TOUCH, body.height());
+        return new Box(body.middleX() - width / 2, body.middleY() - height / 2, width, height);
     }
 
     @Override
     public void show(View shown) {
         scene = scene(shown);
-        Tag next = Dom.svg(Pictures.bench(scene, view));
-        if (picture == null) {
-            Dom.clear(room);
-            room.appendChild(next);
-        } else {
-            picture.replaceWith(next);
-        }
-        picture = next;
-        if (still) {
+        Painted.show(room, Pictures.bench(scene, view));
+        stand();
+    }
+
+    /** Where nothing may move the marks are drawn once. */
+    private void stand() {
+        if (still && chevrons != null) {
             drift(0);
         }
     }

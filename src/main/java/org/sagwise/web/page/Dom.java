@@ -55,12 +55,11 @@ final class Dom {
     }
 
     /** Puts an element to a place of what it lies in, CSS pixels. */
-    static void place(Tag tag, double left, double top, double width, double height) {
-        style(tag, "left", left + "px");
-        style(tag, "top", top + "px");
-        style(tag, "width", width + "px");
-        style(tag, "height", height + "px");
-    }
+    @JSBody(
+            params = {"tag", "left", "top", "width", "height"},
+            script = "var style = tag.style; style.left = left + 'px'; style.top = top + 'px';"
+                    + "style.width = width + 'px'; style.height = height + 'px';")
+    static native void place(Tag tag, double left, double top, double width, double height);
 
     @JSBody(params = "name", script = "return document.createElement(name);")
     private static native Tag create(String name);

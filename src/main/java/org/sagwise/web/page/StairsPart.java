@@ -9,7 +9,6 @@ final class StairsPart implements PagePart {
 
     private final Tag room = Tag.byId("stairs");
     private double width;
-    private Tag picture;
 
     @Override
     public void lay(View view) {
@@ -19,13 +18,6 @@ final class StairsPart implements PagePart {
 
     @Override
     public void show(View view) {
-        Tag next = Dom.svg(Pictures.stairs(view.now(), view.theme(), view.locale(), view.emphasis(), width, HEIGHT));
-        if (picture == null) {
-            Dom.clear(room);
-            room.appendChild(next);
-        } else {
-            picture.replaceWith(next);
-        }
-        picture = next;
+        Painted.show(room, Pictures.stairs(view.now(), view.theme(), view.locale(), view.emphasis(), width, HEIGHT));
     }
 }
