@@ -30,7 +30,7 @@ echo sagwise: "%java%" is Java %version%, which is too old. %advice% 1>&2
 goto failed
 
 :start
-set "options=-XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xms24m -Xmn12m -Xmx512m -XX:MinHeapFreeRatio=10 -XX:MaxHeapFreeRatio=20"
+set "options=-XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xms72m -Xmn16m -Xmx512m -XX:MinHeapFreeRatio=10 -XX:MaxHeapFreeRatio=20"
 set "classes=%home%lib\*;%home%lib\win\*"
 rem Without anything to do in the console, or with a file dropped on it, the window opens by itself.
 if "%~1"=="" goto window

@@ -8,6 +8,7 @@ import javafx.application.Platform;
 import org.sagwise.cli.WindowObstacle;
 import org.sagwise.cli.WindowOpener;
 import org.sagwise.cli.WindowRequest;
+import org.sagwise.ui.Overture;
 import org.sagwise.ui.SagwiseApp;
 
 /** Opens the bench as a JavaFX window. Nothing of JavaFX is loaded before it is asked to. */
@@ -18,6 +19,7 @@ final class FxWindow implements WindowOpener {
         if (isLinux() && isBlank(System.getenv("DISPLAY")) && !isDrawnInMemory()) {
             return Optional.of(WindowObstacle.NO_DISPLAY);
         }
+        Overture.begin();
         ClassPathNotice.keepQuiet();
         return startingToolkit();
     }

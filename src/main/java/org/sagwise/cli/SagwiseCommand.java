@@ -6,8 +6,10 @@ import java.io.Writer;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.ResourceBundle;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
+import java.util.function.IntSupplier;
 import org.sagwise.text.Languages;
 import org.sagwise.text.Signs;
 import picocli.CommandLine;
@@ -73,7 +75,7 @@ public final class SagwiseCommand implements Callable<Integer> {
                 manner.locale(),
                 manner.signs(),
                 manner.ink());
-        int status = executed(line(call, manner), args, call, manner);
+        int status = executed(() -> carriedOut(args, call, manner), call, manner);
         boolean lost = call.out().checkError();
         if (lost) {
             call.problem(call.texts().say("wrong.lost"));
@@ -83,9 +85,9 @@ public final class SagwiseCommand implements Callable<Integer> {
     }
 
     /** Trouble of the machine itself, such as a full temporary folder in which no library can be unpacked. */
-    private static int executed(CommandLine line, String[] args, CallContext call, OutputOptions manner) {
+    private static int executed(IntSupplier work, CallContext call, OutputOptions manner) {
         try {
-            return line.execute(args);
+            return work.getAsInt();
         } catch (LinkageError | InternalError failure) {
             Optional<String> why = TemporaryFolder.trouble(call.texts());
             if (why.isPresent()) {
@@ -96,6 +98,19 @@ public final class SagwiseCommand implements Callable<Integer> {
         } catch (OutOfMemoryError failure) {
             call.problem(call.texts().say("failed.memory"));
             return ExitStatus.FAILED;
+        }
+    }
+
+    /** A window that is asked for without more ado comes up without all verbs being built for it. */
+    private static int carriedOut(String[] args, CallContext call, OutputOptions manner) {
+        Optional<PlainOpening> plain = PlainOpening.of(args);
+        if (plain.isEmpty()) {
+            return line(call, manner).execute(args);
+        }
+        try {
+            return new Opening(call).open(plain.get().file().orElse(null), Set.of());
+        } catch (RuntimeException failure) {
+            return new Failure(call, manner.depth()).own(failure);
         }
     }
 

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.LinkedBlockingQueue;
@@ -15,12 +16,13 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import javafx.animation.PauseTransition;
 import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.stage.Stage;
+import javafx.util.Duration;
 import javafx.util.Subscription;
 import org.sagwise.assessment.Assessment;
-import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.LessonReader;
 import org.sagwise.file.ScenarioReader;
 import org.sagwise.lesson.LessonPlayer;
@@ -86,7 +88,13 @@ public class SagwiseApp extends Application {
     /** Time after which the system is asked again whether it has become dark, s. */
     private static final long LOOK_AGAIN_S = 60;
 
+    /** Time from the first frame on in which nothing is done that can wait. */
+    private static final Duration FIRST_FRAMES = Duration.millis(250);
+
     private final CompletableFuture<SystemLooks> systemLooks = CompletableFuture.supplyAsync(SagwiseApp::systemNow);
+    /** Open once the first frames were seen: until then the window has the machine to itself. */
+    private final CountDownLatch curtain = new CountDownLatch(1);
+
     private final ExecutorService behindTheScenes = Executors.newSingleThreadExecutor(SagwiseApp::quietThread);
     private final ExecutorService foresight = Executors.newSingleThreadExecutor(SagwiseApp::quietThread);
     private final ExecutorService onRequest = Executors.newSingleThreadExecutor(SagwiseApp::quietThread);
@@ -122,10 +130,12 @@ public class SagwiseApp extends Application {
      * @param askedTag language for this once; empty for the one chosen in the window
      */
     void open(Stage stage, List<String> files, String askedTag) {
+        behindTheScenes.execute(this::awaitCurtain);
+        foresight.execute(this::awaitCurtain);
         Fonts.load();
-        Catalogue catalogue = CatalogueLoader.builtIn();
+        Catalogue catalogue = Overture.catalogue();
         ScenarioReader reader = new ScenarioReader(catalogue);
-        List<Example> examples = ExampleBenches.all(reader);
+        List<Example> examples = Overture.examples();
         PreferencesModel preferences = new PreferencesModel(new DiskSettings(ConfigFolder.here()));
         LooksModel looks = new LooksModel(preferences);
         Consumer<SystemLooks> follow = found -> Platform.runLater(() -> looks.follow(found));
@@ -202,7 +212,18 @@ public class SagwiseApp extends Application {
         lessons.author().openLast();
         builder = line ->
                 TradeWords.read(line, catalogue, locale.get()).scenario().ifPresent(documents::openUnsaved);
-        window.open(files.stream().findFirst().map(Path::of));
+        window.open(files.stream().findFirst().map(Path::of), Overture.icons());
+        PauseTransition firstFrames = new PauseTransition(FIRST_FRAMES);
+        firstFrames.setOnFinished(seen -> curtain.countDown());
+        firstFrames.play();
+    }
+
+    private void awaitCurtain() {
+        try {
+            curtain.await();
+        } catch (InterruptedException end) {
+            Thread.currentThread().interrupt();
+        }
     }
 
     /** What writes live pages; none, unless whoever starts the window hands it in. */

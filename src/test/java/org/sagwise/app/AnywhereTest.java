@@ -21,7 +21,7 @@ class AnywhereTest {
 
     /** A heap that stays close to what is in use, and is bounded (docs/performance.md). */
     private static final String HEAP =
-            "-XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xms24m -Xmn12m -Xmx512m -XX:MinHeapFreeRatio=10 -XX:MaxHeapFreeRatio=20";
+            "-XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xms72m -Xmn16m -Xmx512m -XX:MinHeapFreeRatio=10 -XX:MaxHeapFreeRatio=20";
 
     private static final Path FOLDER = Path.of("assets", "anywhere");
 

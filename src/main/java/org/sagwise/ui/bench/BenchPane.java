@@ -41,6 +41,9 @@ public final class BenchPane extends Pane implements Workbench.Ground {
     /** Before the window has a size, the bench is set out for this one, in pixels. */
     private static final double LEAST_SIDE = 300;
 
+    /** Width and height that a bench may count on before it has been given any: most never see less. */
+    private static final double USUAL_SIDE = 600;
+
     /** What is seen is not what lies there now. */
     private static final double PALE = 0.4;
 
@@ -203,7 +206,11 @@ public final class BenchPane extends Pane implements Workbench.Ground {
     }
 
     private BenchLayout layout(Drawing drawing) {
-        return layouts.of(asked(drawing), Math.max(LEAST_SIDE, getWidth()), Math.max(LEAST_SIDE, getHeight()));
+        return layouts.of(asked(drawing), side(getWidth()), side(getHeight()));
+    }
+
+    private static double side(double given) {
+        return given > 0 ? Math.max(LEAST_SIDE, given) : USUAL_SIDE;
     }
 
     private Layouts.Asked asked(Drawing drawing) {

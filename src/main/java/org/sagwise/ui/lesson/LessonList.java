@@ -1,6 +1,7 @@
 package org.sagwise.ui.lesson;
 
 import java.util.List;
+import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
@@ -17,6 +18,7 @@ public final class LessonList extends ColumnScroll {
     private final ProgressBook book;
     private final Wording wording;
     private final VBox list = new VBox();
+    private boolean awaited;
 
     /**
      * @param own what stands before the evenings: lessons of one's own
@@ -41,14 +43,15 @@ public final class LessonList extends ColumnScroll {
                 book.property(), () -> show(shelf.lessonsProperty().get()));
     }
 
-    /** Puts the focus on the first lesson, for who has come to learn. */
+    /** Puts the focus on the first lesson, for who has come to learn; once there is one. */
     public void focusFirst() {
         // What is shown for the first time has no skin yet, and its content no scene.
         applyCss();
-        list.getChildren().stream()
+        Optional<Node> first = list.getChildren().stream()
                 .filter(LessonButton.class::isInstance)
-                .findFirst()
-                .ifPresent(Node::requestFocus);
+                .findFirst();
+        first.ifPresent(Node::requestFocus);
+        awaited = first.isEmpty();
     }
 
     private void show(List<Lesson> lessons) {
@@ -62,6 +65,9 @@ public final class LessonList extends ColumnScroll {
                 list.getChildren().add(heading);
             }
             list.getChildren().add(LessonButton.of(lesson, room, book, wording));
+        }
+        if (awaited) {
+            focusFirst();
         }
     }
 }

@@ -6,9 +6,14 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.application.Platform;
+import javafx.geometry.Dimension2D;
 import javafx.scene.Scene;
 import javafx.scene.layout.Region;
+import javafx.scene.paint.Color;
 import javafx.stage.Stage;
+import org.sagwise.picture.look.Theme;
+import org.sagwise.picture.look.Tone;
+import org.sagwise.picture.pen.Colour;
 import org.sagwise.ui.analysis.ReadingsWindow;
 import org.sagwise.ui.analysis.SameWattsDialog;
 import org.sagwise.ui.bench.SpaceBar;
@@ -99,14 +104,11 @@ public final class MainWindow {
      * Opens the window.
      *
      * @param file what to put on the bench
+     * @param icons the program's icon, as {@link WindowIcons#painted()} has it
      */
-    public void open(Optional<Path> file) {
+    public void open(Optional<Path> file, List<byte[]> icons) {
+        prepare(icons);
         build();
-        stage.getIcons().setAll(WindowIcons.all());
-        stage.setOnCloseRequest(request -> {
-            request.consume();
-            close();
-        });
         lasting.onChange(models.shown().preferences().property().map(Preferences::language), this::translate);
         Loudspeaker speaker = new Loudspeaker();
         new BenchSounds(models.bench().model(), models.shown().preferences(), speaker, lasting);
@@ -118,8 +120,7 @@ public final class MainWindow {
                 models.files().documents().lookAround();
             }
         });
-        stage.show();
-        WindowPlacer.place(stage, models.shown().preferences().get());
+        WindowPlacer.show(stage, models.shown().preferences().get());
         lasting.watch(models.shown().looks().property().map(AppliedLooks::theme), theme -> {
             models.offers().thumbnails().paint(models.offers().examples(), theme);
             models.offers().stock().pictures().paint(models.offers().stock().goods(), theme);
@@ -134,6 +135,27 @@ public final class MainWindow {
                 showStartPage();
             }
         });
+    }
+
+    private void prepare(List<byte[]> icons) {
+        Dimension2D size = WindowPlacer.size(models.shown().preferences().get());
+        scene = new Scene(new Region(), size.getWidth(), size.getHeight());
+        // First of all that follows the looks: what measures itself then finds the new letters.
+        lasting.watch(scene.heightProperty(), high -> models.shown().looks().fit(high.doubleValue()));
+        StyleSheets.follow(models.shown().looks(), scene.getStylesheets(), lasting);
+        lasting.watch(models.shown().looks().property().map(AppliedLooks::theme), theme -> scene.setFill(paper(theme)));
+        stage.setScene(scene);
+        stage.getIcons().setAll(WindowIcons.images(icons));
+        stage.setOnCloseRequest(request -> {
+            request.consume();
+            close();
+        });
+    }
+
+    /** What is seen until the first frame is drawn: no flash of white in a dark room. */
+    private static Color paper(Theme theme) {
+        Colour paper = theme.colour(Tone.PAPER);
+        return Color.rgb(paper.red(), paper.green(), paper.blue());
     }
 
     /** Stops what goes on in it: a clock that beats keeps a window alive, and busy, that is long closed. */
@@ -236,21 +258,14 @@ public final class MainWindow {
                         models.time().clock(),
                         models.bench().model().button()))
                 .add(veiled(own()));
-        if (scene == null) {
-            // First of all that follows the looks: what measures itself then finds the new letters.
-            scene = new Scene(new Region());
-            lasting.watch(scene.heightProperty(), high -> models.shown().looks().fit(high.doubleValue()));
-            StyleSheets.follow(models.shown().looks(), scene.getStylesheets(), lasting);
-        }
         scene.setRoot(new MainFrame(models, commands, openLessons, this::lookUp, words, inside));
-        stage.setScene(scene);
         SpaceBar.holds(models.bench().model().button(), stage, inside);
         PasteAnywhere.in(scene, desk, inside);
         title();
     }
 
     private void title() {
-        Wording words = dialogs.wording();
+        Wording words = wording.get();
         boolean lent = models.files().documents().lentProperty().getValue();
         String mark = lent || models.bench().model().history().isSaved() ? "" : "• ";
         stage.setTitle(

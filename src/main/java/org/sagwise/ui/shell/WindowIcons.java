@@ -10,21 +10,28 @@ import javafx.scene.image.Image;
 import org.sagwise.report.picture.Icon;
 
 /** The program's icon, in the sizes that window managers ask for. */
-final class WindowIcons {
+public final class WindowIcons {
 
     private WindowIcons() {}
 
-    static List<Image> all() {
-        return Stream.of(16, 32, 48, 128).map(WindowIcons::image).toList();
+    /** Paints it as PNG, on whatever thread. */
+    public static List<byte[]> painted() {
+        return Stream.of(16, 32, 48, 128).map(WindowIcons::png).toList();
     }
 
-    private static Image image(int side) {
+    static List<Image> images(List<byte[]> painted) {
+        return painted.stream()
+                .map(png -> new Image(new ByteArrayInputStream(png)))
+                .toList();
+    }
+
+    private static byte[] png(int side) {
         ByteArrayOutputStream png = new ByteArrayOutputStream();
         try {
             Icon.PROGRAM.writePng(side, png);
         } catch (IOException impossible) {
             throw new UncheckedIOException(impossible);
         }
-        return new Image(new ByteArrayInputStream(png.toByteArray()));
+        return png.toByteArray();
     }
 }

@@ -2,6 +2,7 @@ package org.sagwise.ui.shell;
 
 import javafx.animation.PauseTransition;
 import javafx.beans.value.ChangeListener;
+import javafx.geometry.Dimension2D;
 import javafx.geometry.Rectangle2D;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
@@ -23,13 +24,15 @@ final class WindowPlacer {
     private WindowPlacer() {}
 
     /**
-     * Places a window that has just been shown. Some window managers answer late with a size that
-     * nobody asked for; for a moment, they are told again.
+     * Shows a window in its place: placed first, so that it is laid out once. Some window managers answer late
+     * with a size that nobody asked for; for a moment, they are told again.
      */
-    static void place(Stage stage, Preferences preferences) {
-        WindowPlace place =
-                preferences.window().filter(WindowPlacer::isOnScreen).orElse(usual());
+    static void show(Stage stage, Preferences preferences) {
+        WindowPlace place = place(preferences);
         put(stage, place);
+        stage.setMinWidth(LEAST_WIDTH);
+        stage.setMinHeight(LEAST_HEIGHT);
+        stage.show();
         ChangeListener<Number> insist = (size, before, now) -> size(stage, place);
         if (place.state() == WindowPlace.State.NORMAL) {
             stage.widthProperty().addListener(insist);
@@ -39,10 +42,18 @@ final class WindowPlacer {
         moment.setOnFinished(event -> {
             stage.widthProperty().removeListener(insist);
             stage.heightProperty().removeListener(insist);
-            stage.setMinWidth(LEAST_WIDTH);
-            stage.setMinHeight(LEAST_HEIGHT);
         });
         moment.play();
+    }
+
+    /** About the size that a window will have inside, so that what it holds is laid out for it from the first. */
+    static Dimension2D size(Preferences preferences) {
+        WindowPlace place = place(preferences);
+        return new Dimension2D(place.width(), place.height());
+    }
+
+    private static WindowPlace place(Preferences preferences) {
+        return preferences.window().filter(WindowPlacer::isOnScreen).orElse(usual());
     }
 
     static void remember(Stage stage, PreferencesModel preferences) {

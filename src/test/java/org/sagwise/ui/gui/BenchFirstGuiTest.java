@@ -96,6 +96,7 @@ class BenchFirstGuiTest extends GuiTest {
     void lesson_onALaptop_leavesMostToTheBench() throws Exception {
         openLaptop();
         click("tab-lessons");
+        awaitLesson("lesson-01-close-the-ring");
         click("lesson-01-close-the-ring");
         assertTrue(isThere("lesson"));
         assertTrue(share("bench", "staircase") >= 0.62, "both " + share("bench", "staircase"));

@@ -3,6 +3,7 @@ package org.sagwise.ui.gui;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import javafx.application.Application;
 import javafx.scene.Node;
@@ -18,6 +19,7 @@ import org.sagwise.ui.SagwiseApp;
 import org.sagwise.ui.settings.ConfigFolder;
 import org.testfx.api.FxRobot;
 import org.testfx.api.FxToolkit;
+import org.testfx.util.WaitForAsyncUtils;
 
 /**
  * A test that works the real window as a person does. It has a settings folder of its own, in
@@ -101,6 +103,12 @@ abstract class GuiTest {
     /** Opens the examples in the column at the left. */
     void openExamples() {
         robot.interact(() -> ((ButtonBase) node("tab-examples")).fire());
+        settle();
+    }
+
+    /** Lessons are read behind the first frames. */
+    void awaitLesson(String id) throws TimeoutException {
+        WaitForAsyncUtils.waitFor(10, TimeUnit.SECONDS, () -> isThere(id));
         settle();
     }
 

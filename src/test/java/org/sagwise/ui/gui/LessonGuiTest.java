@@ -34,7 +34,7 @@ class LessonGuiTest extends GuiTest {
     void openTheWindow() throws Exception {
         open();
         robot().clickOn("#tab-lessons");
-        WaitForAsyncUtils.waitFor(10, TimeUnit.SECONDS, () -> isThere(FIRST));
+        awaitLesson(FIRST);
     }
 
     private void click(String id) {

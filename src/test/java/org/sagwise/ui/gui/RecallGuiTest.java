@@ -6,12 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.concurrent.TimeUnit;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.testfx.util.WaitForAsyncUtils;
 
 /** Who has missed an idea in the first lesson is asked again before the second one. */
 class RecallGuiTest extends GuiTest {
@@ -34,7 +32,7 @@ class RecallGuiTest extends GuiTest {
                         + answers + "]}}}");
         open();
         robot().clickOn("#tab-lessons");
-        WaitForAsyncUtils.waitFor(10, TimeUnit.SECONDS, () -> isThere("lesson-02-same-amps-all-round"));
+        awaitLesson("lesson-02-same-amps-all-round");
         robot().clickOn("#lesson-02-same-amps-all-round");
         settle();
     }

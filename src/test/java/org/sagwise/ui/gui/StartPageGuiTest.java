@@ -32,7 +32,7 @@ class StartPageGuiTest extends GuiTest {
         robot().clickOn("#first-notice-ok_done");
         settle();
         robot().clickOn("#door-learn");
-        settle();
+        awaitLesson("lesson-00-hands-on");
 
         Node first = node("lesson-00-hands-on");
         assertSame(first, first.getScene().getFocusOwner());

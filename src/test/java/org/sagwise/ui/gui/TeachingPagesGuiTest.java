@@ -52,7 +52,7 @@ class TeachingPagesGuiTest extends GuiTest {
     @Test
     void word_ofALesson_leadsToTheGlossary() throws Exception {
         robot().clickOn("#tab-lessons");
-        WaitForAsyncUtils.waitFor(10, TimeUnit.SECONDS, () -> isThere("lesson-00-hands-on"));
+        awaitLesson("lesson-00-hands-on");
         robot().clickOn("#lesson-00-hands-on");
         settle();
         robot().interact(((Button) node("word-coil"))::fire);

@@ -84,6 +84,7 @@ class WindowPicturesGuiTest extends GuiTest {
 
         robot().interact(((ButtonBase) node("tab-lessons"))::fire);
         settle();
+        awaitLesson("lesson-01-close-the-ring");
         robot().interact(((ButtonBase) node("lesson-01-close-the-ring"))::fire);
         compare("lesson", language, "bench");
         assertEquals(shown(language), taken);
