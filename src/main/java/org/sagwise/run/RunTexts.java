@@ -11,7 +11,6 @@ import org.sagwise.reading.Bench;
 import org.sagwise.run.RunEvent.Kind;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Names;
-import org.sagwise.scenario.Part;
 import org.sagwise.scenario.TerminalRef;
 import org.sagwise.text.Texts;
 
@@ -62,7 +61,7 @@ public final class RunTexts {
     public String name(String part) {
         return bench.scenario()
                 .part(part)
-                .map(Part::name)
+                .map(names::label)
                 .or(() -> ends(part, ref -> names.brief(bench.scenario(), ref)))
                 .orElse(part);
     }

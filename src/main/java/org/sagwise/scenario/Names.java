@@ -31,7 +31,30 @@ public final class Names {
         if (name.isPlain()) {
             return texts.say("name.only." + kind, name.word());
         }
+        if (name.number().isPresent()) {
+            return texts.say("name." + kind, name.number().get());
+        }
         return name.needsKind() ? texts.say("name." + kind, name.word()) : name.word();
+    }
+
+    /**
+     * What the bench, tables and curves call a part: its label, or its id. An id that only the bench
+     * has given says what kind of part it is and which, in this language.
+     */
+    public String label(Part part) {
+        return label(PartName.of(part));
+    }
+
+    private String label(PartName name) {
+        return name.isGiven()
+                ? texts.say("name." + name.kind().word(), name.number().orElse(""))
+                        .strip()
+                : name.word();
+    }
+
+    /** The same for what a scenario has of this id; the id where it has nothing. */
+    public String label(Scenario scenario, String id) {
+        return label(PartName.of(scenario, id));
     }
 
     /** Several names in one: {@code cell A and cell B}. */
@@ -52,7 +75,7 @@ public final class Names {
     /** What tables and labels call a terminal: {@code A plus}. */
     public String brief(Scenario scenario, TerminalRef ref) {
         return texts.say(
-                "brief." + key(ref), TerminalName.of(scenario, ref).part().word());
+                "brief." + key(ref), label(TerminalName.of(scenario, ref).part()));
     }
 
     /** Names in a row: {@code cell A, cell B and cell C}. */

@@ -27,7 +27,22 @@ public record PartName(PartKind kind, String id, Optional<String> label) {
 
     /** Whether its id is nothing but its kind. */
     boolean isPlain() {
-        return label.isEmpty() && id.equalsIgnoreCase(kind.word());
+        return label.isEmpty() && (id.equalsIgnoreCase(kind.word()) || id.equals(kind.idStem()));
+    }
+
+    /** The number at the end of an id as the bench gives them, {@code coil-2}; empty for any other name. */
+    Optional<String> number() {
+        String stem = kind.idStem() + "-";
+        boolean numbered = label.isEmpty()
+                && id.startsWith(stem)
+                && id.length() > stem.length()
+                && id.chars().skip(stem.length()).allMatch(Character::isDigit);
+        return numbered ? Optional.of(id.substring(stem.length())) : Optional.empty();
+    }
+
+    /** Whether its id is one that the bench has given, and says only what kind of part it is and which. */
+    public boolean isGiven() {
+        return isPlain() || number().isPresent();
     }
 
     /** Whether a text should say its kind too. */
@@ -36,7 +51,7 @@ public record PartName(PartKind kind, String id, Optional<String> label) {
     }
 
     /** Label or id. */
-    String word() {
+    public String word() {
         return label.orElse(id);
     }
 }

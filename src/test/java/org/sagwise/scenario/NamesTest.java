@@ -19,6 +19,7 @@ class NamesTest {
             List.of(
                     Part.of("A", PartKind.CELL),
                     Part.of("coil", PartKind.COIL),
+                    Part.of("coil-2", PartKind.COIL),
                     Part.of("fire", PartKind.SWITCH),
                     Part.of("old", PartKind.CELL, "label", "Lamp"),
                     Part.of("wound", PartKind.COIL, "label", "Wicklung")),
@@ -32,7 +33,8 @@ class NamesTest {
                 "A.- | cell A's minus | Minuspol von Zelle A | A minus",
                 "A.can | cell A's can | Becher von Zelle A | A can",
                 "coil.1 | the coil's first end | Ende 1 der Wicklung | coil end 1",
-                "fire.2 | button fire's second end | Ende 2 von Taster fire | fire end 2",
+                "fire.2 | the button's second end | Ende 2 des Tasters | button end 2",
+                "coil-2.1 | coil 2's first end | Ende 1 von Wicklung 2 | coil 2 end 1",
                 "old.+ | Lamp's plus | Pluspol von „Lamp“ | Lamp plus",
                 "wound.1 | Wicklung's first end | Ende 1 der Wicklung | Wicklung end 1",
                 "gone.1 | gone's first end | Ende 1 von „gone“ | gone end 1"
@@ -42,6 +44,19 @@ class NamesTest {
         assertEquals(english, Names.in(Locale.ENGLISH).terminal(BENCH, terminal));
         assertEquals(german, Names.in(Locale.GERMAN).terminal(BENCH, terminal));
         assertEquals(brief, Names.in(Locale.ENGLISH).brief(BENCH, terminal));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "A, A, A",
+        "coil, coil, Wicklung",
+        "coil-2, coil 2, Wicklung 2",
+        "fire, button, Taster",
+        "old, Lamp, Lamp"
+    })
+    void label_ofAnIdThatTheBenchGave_isOfTheLanguage(String id, String english, String german) {
+        assertEquals(english, Names.in(Locale.ENGLISH).label(BENCH, id));
+        assertEquals(german, Names.in(Locale.GERMAN).label(BENCH, id));
     }
 
     @ParameterizedTest

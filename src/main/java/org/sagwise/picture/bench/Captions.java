@@ -51,7 +51,7 @@ final class Captions {
     }
 
     private Caption.Piece name(PartBox box) {
-        return new Caption.Piece(box.part().name(), TextStyle.NAME, Tone.INK);
+        return new Caption.Piece(figures.label(box.part()), TextStyle.NAME, Tone.INK);
     }
 
     private Caption coil(PartBox box, CoilReading reading) {

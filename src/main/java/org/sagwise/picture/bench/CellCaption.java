@@ -50,7 +50,7 @@ final class CellCaption {
 
     private Caption.Row name() {
         List<Caption.Piece> pieces = new ArrayList<>();
-        pieces.add(new Caption.Piece(box.part().name(), TextStyle.NAME, Tone.INK));
+        pieces.add(new Caption.Piece(figures.label(box.part()), TextStyle.NAME, Tone.INK));
         if (scene.isReversed(box)) {
             pieces.add(new Caption.Piece(figures.texts().say("cell.reversed"), TextStyle.SMALL_BOLD, Tone.FLAG));
         }

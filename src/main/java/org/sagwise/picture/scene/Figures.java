@@ -3,6 +3,8 @@ package org.sagwise.picture.scene;
 import java.util.Locale;
 import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.quantity.Unit;
+import org.sagwise.scenario.Names;
+import org.sagwise.scenario.Part;
 import org.sagwise.text.Texts;
 
 /**
@@ -23,6 +25,11 @@ public record Figures(Texts texts, QuantityFormat numbers) {
 
     public String print(double value, Unit unit) {
         return numbers.print(value, unit);
+    }
+
+    /** What a part is called on the bench. */
+    public String label(Part part) {
+        return Names.in(texts.locale()).label(part);
     }
 
     /** A sentence around one quantity. */

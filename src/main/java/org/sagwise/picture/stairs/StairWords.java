@@ -7,7 +7,6 @@ import org.sagwise.quantity.Unit;
 import org.sagwise.reading.Staircase;
 import org.sagwise.reading.Staircase.Kind;
 import org.sagwise.reading.Staircase.Step;
-import org.sagwise.scenario.Part;
 
 /** Words for steps. */
 final class StairWords {
@@ -65,7 +64,7 @@ final class StairWords {
     }
 
     private String partName(Step step) {
-        return scene.scenario().part(step.part()).map(Part::name).orElse(step.part());
+        return scene.scenario().part(step.part()).map(figures::label).orElse(step.part());
     }
 
     private String kind(Kind kind) {

@@ -5,6 +5,8 @@ import java.util.Locale;
 import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.reading.Bench;
 import org.sagwise.run.RunTexts;
+import org.sagwise.scenario.Names;
+import org.sagwise.scenario.Part;
 import org.sagwise.text.Texts;
 
 /** The words of the clock, and how it writes time. */
@@ -22,6 +24,11 @@ public final class ClockTexts {
     /** The sentence under a key of the bundle {@code clock}, filled in. */
     public String word(String key, Object... words) {
         return texts.say(key, words);
+    }
+
+    /** What curves and tables call a part. */
+    public String label(Part part) {
+        return Names.in(texts.locale()).label(part);
     }
 
     public Locale locale() {

@@ -13,7 +13,7 @@ import org.sagwise.reading.CoilReading;
 import org.sagwise.reading.Ledger;
 import org.sagwise.reading.Readings;
 import org.sagwise.report.post.Block;
-import org.sagwise.scenario.Part;
+import org.sagwise.scenario.Names;
 import org.sagwise.scenario.Press;
 
 /** The numbers of a bench: each cell, each coil, and where volts and watts go. */
@@ -127,6 +127,6 @@ final class NumberTables {
     }
 
     private String word(String id) {
-        return speech.scenario().part(id).map(Part::name).orElse(id);
+        return Names.in(speech.locale()).label(speech.scenario(), id);
     }
 }

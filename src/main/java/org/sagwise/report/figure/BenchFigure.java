@@ -21,6 +21,7 @@ import org.sagwise.picture.scene.Detail;
 import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.quantity.Unit;
 import org.sagwise.report.pen.SvgPen;
+import org.sagwise.scenario.Names;
 
 /** A bench without its figures: those are for the learner to find. */
 public final class BenchFigure {
@@ -64,12 +65,11 @@ public final class BenchFigure {
 
     /** What a part is called; of a coil also its resistance, which is no reading but given. */
     private static String name(Assessment bench, PartBox box, Locale locale) {
+        String name = Names.in(locale).label(box.part());
         return bench.readings()
                 .coil(box.id())
-                .map(coil -> box.part().name()
-                        + " "
-                        + QuantityFormat.forPeople(locale).print(coil.ohm(), Unit.OHM))
-                .orElse(box.part().name());
+                .map(coil -> name + " " + QuantityFormat.forPeople(locale).print(coil.ohm(), Unit.OHM))
+                .orElse(name);
     }
 
     private static Set<Detail> details() {

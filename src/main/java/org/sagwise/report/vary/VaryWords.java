@@ -17,7 +17,6 @@ import org.sagwise.quantity.Unit;
 import org.sagwise.reading.NamedReading;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Names;
-import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.text.Texts;
 
@@ -135,7 +134,7 @@ public final class VaryWords {
     private String where(Caution caution) {
         List<String> parts = caution.parts().stream()
                 .flatMap(id -> scenario.part(id).stream())
-                .map(Part::name)
+                .map(names::label)
                 .toList();
         return parts.isEmpty() || parts.size() > MOST_NAMED ? "" : " (" + String.join(", ", parts) + ")";
     }

@@ -4,7 +4,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import org.sagwise.scenario.Names;
-import org.sagwise.scenario.Part;
+import org.sagwise.scenario.PartName;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalName;
 import org.sagwise.scenario.TerminalRef;
@@ -33,8 +33,10 @@ public record EditName(String key, List<Object> words) {
                 : of(key + ".many", String.valueOf(ids.size()));
     }
 
-    static String partName(Scenario scenario, String id) {
-        return scenario.part(id).map(Part::name).orElse(id);
+    /** Label or id of a part; where the bench has given the id, what a sentence calls the part. */
+    static Object partName(Scenario scenario, String id) {
+        PartName name = PartName.of(scenario, id);
+        return name.isGiven() ? name : name.word();
     }
 
     /** What people call a terminal. */

@@ -16,6 +16,7 @@ import javafx.scene.layout.VBox;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.reading.Bench;
 import org.sagwise.reading.CellReading;
+import org.sagwise.scenario.Names;
 import org.sagwise.ui.document.BenchModel;
 import org.sagwise.ui.document.Spotlight;
 import org.sagwise.ui.kit.Subscriptions;
@@ -118,7 +119,7 @@ public final class LimitsView extends VBox {
         table.getChildren().setAll(nodes);
     }
 
-    private static String title(Assessment assessment, String id) {
-        return assessment.bench().part(id).name();
+    private String title(Assessment assessment, String id) {
+        return Names.in(wording.locale()).label(assessment.scenario(), id);
     }
 }

@@ -11,6 +11,7 @@ import org.sagwise.reading.LinkReading;
 import org.sagwise.reading.NamedReading;
 import org.sagwise.reading.PartReading;
 import org.sagwise.scenario.Link;
+import org.sagwise.scenario.Names;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Press;
 import org.sagwise.ui.text.PartTexts;
@@ -54,7 +55,7 @@ record ReadingsRow(
 
     private static ReadingsRow cell(Part part, CellReading cell, Wording wording) {
         return new ReadingsRow(
-                part.name(),
+                Names.in(wording.locale()).label(part),
                 new PartTexts(wording).kind(part.kind()),
                 wording.quantity(cell.terminalV(), Unit.VOLT),
                 wording.quantity(cell.currentA(), Unit.AMPERE),
@@ -71,7 +72,7 @@ record ReadingsRow(
     private static ReadingsRow other(Part part, PartReading reading, Wording wording) {
         PartTexts texts = new PartTexts(wording);
         return new ReadingsRow(
-                part.name(),
+                Names.in(wording.locale()).label(part),
                 texts.kind(part.kind()),
                 wording.quantity(reading.voltsV(), Unit.VOLT),
                 wording.quantity(reading.currentA(), Unit.AMPERE),

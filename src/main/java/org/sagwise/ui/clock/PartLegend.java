@@ -62,11 +62,12 @@ final class PartLegend extends HBox {
     }
 
     private ToggleButton entry(Part part, Series series) {
-        ToggleButton entry = new ToggleButton(part.name(), sample(series));
+        String name = texts.label(part);
+        ToggleButton entry = new ToggleButton(name, sample(series));
         entry.setId("curve-of-" + part.id());
         entry.getStyleClass().add("legend-entry");
         entry.setSelected(!hidden.contains(part.id()));
-        Tip.put(entry, texts.word("curves.entry.tip", part.name()));
+        Tip.put(entry, texts.word("curves.entry.tip", name));
         entry.setOnAction(event -> {
             if (entry.isSelected()) {
                 hidden.remove(part.id());

@@ -66,18 +66,18 @@ public final class PartTexts {
                         .readings()
                         .cell(part.id())
                         .map(cell -> cell(part, cell))
-                        .orElse(part.name())
+                        .orElse(called(part))
                 : part.kind() == PartKind.COIL
                         ? assessment
                                 .readings()
                                 .coil(part.id())
                                 .map(coil -> coil(part, coil))
-                                .orElse(part.name())
+                                .orElse(called(part))
                         : assessment
                                 .readings()
                                 .part(part.id())
                                 .map(other -> other(part, other))
-                                .orElse(part.name());
+                                .orElse(called(part));
     }
 
     /** The terminal with its potential. */
@@ -126,8 +126,9 @@ public final class PartTexts {
     /** Kind and name, without saying anything twice: "Cell A", but "Old cell" and "Coil". */
     public String called(Part part) {
         String kind = kind(part.kind());
-        boolean inName = part.name().toLowerCase(wording.locale()).contains(kind.toLowerCase(wording.locale()));
-        String called = inName ? part.name() : wording.say("touch.called", kind, part.name());
+        String name = Names.in(wording.locale()).label(part);
+        boolean inName = name.toLowerCase(wording.locale()).contains(kind.toLowerCase(wording.locale()));
+        String called = inName ? name : wording.say("touch.called", kind, name);
         return Names.capital(called, wording.locale());
     }
 

@@ -83,7 +83,7 @@ public final class Facts {
                 .orElse(state);
         return new Row(
                 reading.id(),
-                part.name(),
+                Names.in(words.locale()).label(part),
                 kind(part),
                 words.quantity(reading.voltsV(), Unit.VOLT),
                 words.quantity(reading.currentA(), Unit.AMPERE),
@@ -95,8 +95,9 @@ public final class Facts {
     public String called(Part part) {
         String kind = kind(part);
         Locale locale = words.locale();
-        boolean inName = part.name().toLowerCase(locale).contains(kind.toLowerCase(locale));
-        return Names.capital(inName ? part.name() : words.ui().say("touch.called", kind, part.name()), locale);
+        String name = Names.in(locale).label(part);
+        boolean inName = name.toLowerCase(locale).contains(kind.toLowerCase(locale));
+        return Names.capital(inName ? name : words.ui().say("touch.called", kind, name), locale);
     }
 
     private String kind(Part part) {

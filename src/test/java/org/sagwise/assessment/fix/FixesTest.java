@@ -176,7 +176,7 @@ class FixesTest {
                 "{\"id\": \"coil\", \"kind\": \"coil\", \"ohm\": 0.13}");
         String links = String.join(", ", wire("A.+", "fire.1"), wire("fire.2", "coil.1"), wire("coil.2", "A.-"));
         assertEquals(
-                "Replace button fire; Use 16 AWG or thicker (cell A's plus to button fire's first end, button fire's"
+                "Replace the button; Use 16 AWG or thicker (cell A's plus to the button's first end, the button's"
                         + " second end to the coil's first end, the coil's second end to cell A's minus); A coil of at"
                         + " least 0.24 Ω",
                 cure(parts, links));
