@@ -66,7 +66,7 @@ abstract class DrawerVerb implements Callable<Integer> {
     /** Looks into the drawer, and gives the exit status. */
     final int look(Function<Drawer, Integer> then) {
         if (given().isDemo()) {
-            return then.apply(DemoDrawer.of(catalogue()));
+            return then.apply(DemoDrawer.of(catalogue(), call.locale()));
         }
         DrawerFile.Opened opened = given().file().open();
         return opened instanceof DrawerFile.Opened.Ok ok

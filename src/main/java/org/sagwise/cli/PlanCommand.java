@@ -210,7 +210,7 @@ final class PlanCommand implements Callable<Integer> {
         GivenDrawer given =
                 new GivenDrawer(Optional.of(drawer).filter(name -> !name.equals(OWN_DRAWER)), new Amounts(call, spec));
         if (given.isDemo()) {
-            return DemoDrawer.of(catalogue);
+            return DemoDrawer.of(catalogue, call.locale());
         }
         DrawerFile.Opened opened = given.file().open();
         if (opened instanceof DrawerFile.Opened.Refused refused) {

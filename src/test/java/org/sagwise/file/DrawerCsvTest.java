@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -42,7 +43,7 @@ class DrawerCsvTest {
     @ParameterizedTest
     @EnumSource(DrawerCsv.Style.class)
     void demo_writtenAndReadBack_isTheSame(DrawerCsv.Style style) {
-        Drawer demo = DemoDrawer.of(CATALOGUE);
+        Drawer demo = DemoDrawer.of(CATALOGUE, Locale.ENGLISH);
         DrawerCsv.Read.Ok back = read(DrawerCsv.write(demo, style), Drawer.EMPTY);
         assertEquals(demo, back.drawer());
         assertEquals(demo.cells().size(), back.cells());
@@ -77,7 +78,7 @@ class DrawerCsvTest {
 
     @Test
     void table_addedToADrawer_keepsWhatWasThere() {
-        Drawer demo = DemoDrawer.of(CATALOGUE);
+        Drawer demo = DemoDrawer.of(CATALOGUE, Locale.ENGLISH);
         DrawerCsv.Read.Ok more = read(
                 "mark,measured_on,capacity_mAh,bought\nL3,2026-11-20,2350,2025-09-05\nnew,2026-11-20,2500,\n", demo);
         assertEquals(1, more.cells());
@@ -88,7 +89,7 @@ class DrawerCsvTest {
 
     @Test
     void table_thatContradicts_isToldOrGoesFirst() {
-        Drawer demo = DemoDrawer.of(CATALOGUE);
+        Drawer demo = DemoDrawer.of(CATALOGUE, Locale.ENGLISH);
         String table = "mark,bought,name\nL3,2024-01-01,green\n";
         assertEquals(List.of("CONFLICT 2:4"), problems(table, demo));
         DrawerCsv.Read.Ok first =

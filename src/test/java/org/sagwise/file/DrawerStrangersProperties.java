@@ -19,7 +19,7 @@ import org.sagwise.scenario.Finding;
 class DrawerStrangersProperties {
 
     private static final Catalogue CATALOGUE = CatalogueLoader.builtIn();
-    private static final Drawer DEMO = DemoDrawer.of(CATALOGUE);
+    private static final Drawer DEMO = DemoDrawer.of(CATALOGUE, Locale.ENGLISH);
     private static final byte[] SCRAPS =
             "\"\\,;\t\n\r'={}[]:0.5e-9999,null true\ufeff\u0000retired L1 2026-02-30".getBytes(StandardCharsets.UTF_8);
 

@@ -86,7 +86,7 @@ public final class DrawerModel {
         whose.set(which);
         forget();
         if (which == Whose.CLASS) {
-            drawer.set(DemoDrawer.of(catalogue));
+            drawer.set(DemoDrawer.of(catalogue, locale.get()));
             return List.of();
         }
         return read();
