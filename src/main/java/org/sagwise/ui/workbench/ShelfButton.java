@@ -8,6 +8,7 @@ import javafx.scene.image.ImageView;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import org.sagwise.interaction.CopyPlace;
 import org.sagwise.picture.geometry.Point;
 import org.sagwise.scenario.edit.ShelfItem;
 import org.sagwise.ui.kit.ContentButton;
@@ -126,8 +127,9 @@ final class ShelfButton extends ContentButton {
     }
 
     private void take() {
-        Point middle = work.ground().middle();
+        Point free = CopyPlace.near(
+                work.ground().lying(), good.part().kind(), work.ground().middle());
         work.ground().takeFocus();
-        work.hands().take(good.part(), middle.x(), middle.y());
+        work.hands().take(good.part(), free.x(), free.y());
     }
 }
