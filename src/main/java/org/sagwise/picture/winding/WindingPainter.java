@@ -23,6 +23,10 @@ public final class WindingPainter {
 
     private static final double EDGE = 16;
     private static final double GAP = 40;
+
+    /** Words nearer to each other than this stand on two lines, in pixels. */
+    private static final double LEAST_APART = 12;
+
     private static final double M_PER_MM = 1e-3;
     private static final double SHARE_OF_HEIGHT = 0.48;
     private static final double[] MEASURES_MM = {0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50, 100, 200, 500, 1000};
@@ -131,13 +135,20 @@ public final class WindingPainter {
         double width = coil.widthMm() * perMm;
         double x = left + width + GAP + 0.5 * outerMm * perMm;
         double line = TextStyle.SMALL.lineHeight(pen.textScale());
-        text(say("width", mm(coil.widthMm())), left + 0.5 * width, top);
-        text(say("outer", mm(outerMm)), x, top);
+        String wide = say("width", mm(coil.widthMm()));
+        String outer = say("outer", mm(outerMm));
+        double apart = x - left - 0.5 * width - 0.5 * (width(wide) + width(outer));
+        text(wide, left + 0.5 * width, apart < LEAST_APART ? top - line : top);
+        text(outer, x, top);
         text(say("core", mm(coreMm)), x, middle + 0.5 * outerMm * perMm + line + 4);
     }
 
+    private double width(String words) {
+        return TextStyle.SMALL.width(words, pen.textScale());
+    }
+
     private void text(String words, double x, double y) {
-        double half = 0.5 * TextStyle.SMALL.width(words, pen.textScale());
+        double half = 0.5 * width(words);
         double within = Math.max(area.x() + half, Math.min(area.right() - half, x));
         pen.text(words, within, y, TextStyle.SMALL, Tone.INK, Align.MIDDLE);
     }

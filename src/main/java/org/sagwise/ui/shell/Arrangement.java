@@ -5,7 +5,7 @@ package org.sagwise.ui.shell;
  *
  * <p>The bench comes first: unless the window is very wide or somebody asks for both, the column at
  * the left and the readings take turns. Where there is little room for the size of text, the notice
- * lies across the foot of the window, and the curves wait until word of a cell that vents has been
+ * lies across the foot of the window, and the curves wait until word of how a run ended has been
  * read. A lesson needs its column, and the readings give way to it. On a projector there is only
  * what a class can read.
  *
@@ -32,6 +32,14 @@ record Arrangement(boolean left, boolean side, NoticePlace notice, CurvesPlace c
         INSTEAD_OF_BENCH
     }
 
+    /** What there is to be read on the bench about the end of a run, which curves in its place would hide. */
+    enum Word {
+        NONE,
+        ENDED,
+        /** A cell vents. */
+        GRAVE
+    }
+
     /**
      * What is to be shown.
      *
@@ -42,7 +50,7 @@ record Arrangement(boolean left, boolean side, NoticePlace notice, CurvesPlace c
      * @param side whether the readings are wanted
      * @param both whether both columns are wanted at the expense of the bench
      * @param curves whether the curves are wanted
-     * @param graveHalt whether there is word of a cell that vents
+     * @param word what there is to be read on the bench about the end of a run
      * @param projected whether a class looks on
      */
     record Wanted(
@@ -53,7 +61,7 @@ record Arrangement(boolean left, boolean side, NoticePlace notice, CurvesPlace c
             boolean side,
             boolean both,
             boolean curves,
-            boolean graveHalt,
+            Word word,
             boolean projected) {}
 
     /**
@@ -116,8 +124,8 @@ record Arrangement(boolean left, boolean side, NoticePlace notice, CurvesPlace c
     }
 
     private static CurvesPlace curves(Wanted wanted, Room room) {
-        boolean drawn = wanted.curves() && (!wanted.graveHalt() || room.isHigh(LEAST_FOR_BOTH));
-        if (!drawn) {
+        double least = wanted.word() == Word.GRAVE ? LEAST_FOR_BOTH : LEAST_FOR_CURVES;
+        if (!wanted.curves() || wanted.word() != Word.NONE && !room.isHigh(least)) {
             return CurvesPlace.NOWHERE;
         }
         return room.isHigh(LEAST_FOR_CURVES) ? CurvesPlace.FOOT : CurvesPlace.INSTEAD_OF_BENCH;

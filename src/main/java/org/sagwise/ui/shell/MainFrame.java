@@ -19,7 +19,6 @@ import org.sagwise.lesson.LessonPlayer;
 import org.sagwise.part.PartKind;
 import org.sagwise.plan.NextStep;
 import org.sagwise.report.course.ClockTexts;
-import org.sagwise.run.playback.Halt;
 import org.sagwise.ui.clock.CurvesDrawer;
 import org.sagwise.ui.document.DropTarget;
 import org.sagwise.ui.kit.Commands;
@@ -162,8 +161,17 @@ final class MainFrame extends BorderPane {
                 models.shown().preferences().get().readings() == Shown.SHOWN,
                 turn.both().get(),
                 models.shown().preferences().get().curves() == Shown.SHOWN,
-                models.time().clock().haltProperty().get().filter(Halt::isGrave).isPresent(),
+                word(),
                 models.shown().looks().projectorProperty().get());
+    }
+
+    private Arrangement.Word word() {
+        return models.time()
+                .clock()
+                .haltProperty()
+                .get()
+                .map(halt -> halt.isGrave() ? Arrangement.Word.GRAVE : Arrangement.Word.ENDED)
+                .orElse(Arrangement.Word.NONE);
     }
 
     private boolean isColumnWanted() {

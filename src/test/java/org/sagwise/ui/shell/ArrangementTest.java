@@ -9,6 +9,7 @@ import org.sagwise.ui.shell.Arrangement.CurvesPlace;
 import org.sagwise.ui.shell.Arrangement.NoticePlace;
 import org.sagwise.ui.shell.Arrangement.Room;
 import org.sagwise.ui.shell.Arrangement.Wanted;
+import org.sagwise.ui.shell.Arrangement.Word;
 
 class ArrangementTest {
 
@@ -16,10 +17,10 @@ class ArrangementTest {
     private static final Room LARGE = new Room(1920, 1080, 1);
 
     /** A bench of one's own, with both columns and the curves. */
-    private static final Wanted BENCH = new Wanted(false, false, true, false, true, false, true, false, false);
+    private static final Wanted BENCH = new Wanted(false, false, true, false, true, false, true, Word.NONE, false);
 
     private static Wanted lesson(boolean twoBenches) {
-        return new Wanted(true, twoBenches, true, false, true, false, false, false, false);
+        return new Wanted(true, twoBenches, true, false, true, false, false, Word.NONE, false);
     }
 
     @Test
@@ -27,7 +28,7 @@ class ArrangementTest {
         assertEquals(
                 new Arrangement(true, false, NoticePlace.UNDER_LEFT, CurvesPlace.FOOT, false),
                 Arrangement.of(BENCH, LAPTOP));
-        Wanted closed = new Wanted(false, false, false, false, true, false, true, false, false);
+        Wanted closed = new Wanted(false, false, false, false, true, false, true, Word.NONE, false);
         assertEquals(
                 new Arrangement(false, true, NoticePlace.UNDER_READINGS, CurvesPlace.FOOT, false),
                 Arrangement.of(closed, LAPTOP));
@@ -35,7 +36,7 @@ class ArrangementTest {
 
     @Test
     void of_laptopWhereBothAreAskedFor_showsBoth() {
-        Wanted both = new Wanted(false, false, true, false, true, true, true, false, false);
+        Wanted both = new Wanted(false, false, true, false, true, true, true, Word.NONE, false);
 
         assertTrue(Arrangement.of(both, LAPTOP).left());
         assertTrue(Arrangement.of(both, LAPTOP).side());
@@ -51,7 +52,7 @@ class ArrangementTest {
 
     @Test
     void of_noColumnWanted_leavesTheBenchAlone() {
-        Wanted none = new Wanted(false, false, false, false, false, false, false, false, false);
+        Wanted none = new Wanted(false, false, false, false, false, false, false, Word.NONE, false);
 
         assertEquals(
                 new Arrangement(false, false, NoticePlace.FOOT, CurvesPlace.NOWHERE, false),
@@ -69,7 +70,7 @@ class ArrangementTest {
 
     @Test
     void of_largeTextAndTurnOfTheLeftColumn_leavesOutTheReadings() {
-        Wanted building = new Wanted(false, false, true, true, true, false, false, false, false);
+        Wanted building = new Wanted(false, false, true, true, true, false, false, Word.NONE, false);
 
         assertTrue(Arrangement.of(building, new Room(1280, 720, 1.5)).left());
         assertFalse(Arrangement.of(building, new Room(1280, 720, 1.5)).side());
@@ -92,7 +93,7 @@ class ArrangementTest {
 
     @Test
     void of_projected_showsTheBenchAlone() {
-        Wanted projected = new Wanted(false, false, true, false, true, true, false, false, true);
+        Wanted projected = new Wanted(false, false, true, false, true, true, false, Word.NONE, true);
 
         assertEquals(
                 new Arrangement(false, false, NoticePlace.FOOT, CurvesPlace.NOWHERE, false),
@@ -114,9 +115,19 @@ class ArrangementTest {
 
     @Test
     void of_graveHalt_letsCurvesWaitUnlessThereIsHeightForBoth() {
-        Wanted grave = new Wanted(false, false, true, false, true, false, true, true, false);
+        Wanted grave = new Wanted(false, false, true, false, true, false, true, Word.GRAVE, false);
 
         assertEquals(CurvesPlace.NOWHERE, Arrangement.of(grave, LAPTOP).curves());
         assertEquals(CurvesPlace.FOOT, Arrangement.of(grave, LARGE).curves());
+    }
+
+    @Test
+    void of_endOfARun_isReadBeforeCurvesTakeThePlaceOfTheBench() {
+        Wanted ended = new Wanted(false, false, true, false, true, false, true, Word.ENDED, false);
+
+        assertEquals(
+                CurvesPlace.NOWHERE,
+                Arrangement.of(ended, new Room(1280, 500, 1)).curves());
+        assertEquals(CurvesPlace.FOOT, Arrangement.of(ended, LAPTOP).curves());
     }
 }
