@@ -64,7 +64,8 @@ public final class JsonWords {
                 case '\t' -> out.append("\\t");
                 default -> {
                     if (c < ' ' || c == '\u007f' || isHalf(text, i)) {
-                        out.append(String.format("\\u%04x", (int) c));
+                        // Not by String.format, which alone makes the script of a live page some thousand bytes larger.
+                        out.append("\\u").append(Integer.toHexString(0x10000 + c), 1, 5);
                     } else {
                         out.append(c);
                     }

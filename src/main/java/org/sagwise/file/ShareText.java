@@ -5,7 +5,6 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Base64;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -221,7 +220,8 @@ public final class ShareText {
     private static String check(byte[] packed) {
         CRC32 sum = new CRC32();
         sum.update(packed);
-        return String.format(Locale.ROOT, "%0" + SharedBody.CHECK_DIGITS + "x", sum.getValue());
+        String digits = Long.toHexString(sum.getValue());
+        return "0".repeat(SharedBody.CHECK_DIGITS - digits.length()) + digits;
     }
 
     private static Loaded tooLong() {

@@ -36,6 +36,7 @@ final class PageResources {
             "picture",
             "problems",
             "quantity",
+            "report",
             "run",
             "ui");
 
@@ -69,17 +70,30 @@ final class PageResources {
             "inside.",
             "lesson.");
 
+    /** What it says of the words of reports: what has become of a bench. Keys are called as cards call them. */
+    private static final List<String> REPORT_KEYS =
+            List.of("change.", "compare.not-said", "compare.row.", "joint.", "part.note ", "value.", "wire.");
+
+    /** Where a lesson has another bench beside. */
+    private static final List<String> LESSON_REPORT_KEYS = List.of("compare.");
+
     private PageResources() {}
 
-    /** Whether a file holds the window's words, of which a page says few. */
-    static boolean isOfWindow(String file) {
-        return file.startsWith("org/sagwise/texts/ui.") || file.startsWith("org/sagwise/texts/ui_");
+    /**
+     * Whether a page says what stands under this key: of the words of window and reports it says few.
+     *
+     * @param file where it stands, below {@code org/sagwise}
+     */
+    static boolean isSaid(String file, String key, boolean isLesson) {
+        return switch (file.replaceFirst("(_\\w+)?\\.properties$", "")) {
+            case "org/sagwise/texts/ui" -> isIn(UI_KEYS, key) || isLesson && isIn(LESSON_UI_KEYS, key);
+            case "org/sagwise/texts/report" -> isIn(REPORT_KEYS, key) || isLesson && isIn(LESSON_REPORT_KEYS, key);
+            default -> true;
+        };
     }
 
-    /** Whether a page says what stands under this key in the bundle of the window's words. */
-    static boolean isSaid(String key, boolean isLesson) {
-        return UI_KEYS.stream().anyMatch(key::startsWith)
-                || isLesson && LESSON_UI_KEYS.stream().anyMatch(key::startsWith);
+    private static boolean isIn(List<String> beginnings, String key) {
+        return beginnings.stream().anyMatch(key::startsWith);
     }
 
     /** Their paths on the class path. */

@@ -259,6 +259,57 @@ abstract class InBrowserTest {
     }
 
     @Test
+    void reader_whoTurnedACell_seesWhatThatDidNumberByNumber() throws IOException {
+        show("changes", demo("side-by-side-one-reversed"));
+        browser.unfold("compare-part", "#compare > p");
+        assertTrue(browser.text("compare").startsWith("Nothing is changed yet"), browser.text("compare"));
+        browser.tap(pointer, "part-B");
+        browser.tap(pointer, "flip");
+        browser.await("document.querySelector('#compare table.compare')");
+
+        String said = browser.text("compare");
+        assertTrue(said.contains("Cell B is turned round"), said);
+        assertTrue(said.contains("No longer warned of:"), said);
+        assertEquals(
+                "as it came/now",
+                browser.run("return Array.from(document.querySelectorAll('#compare table.compare thead th'))"
+                                + ".map(function (it) { return it.textContent; }).join('/');")
+                        .asText());
+        assertTrue(
+                browser.run("return document.documentElement.scrollWidth <= window.innerWidth;")
+                        .asBoolean(),
+                "wider than the page");
+        browser.run("document.querySelector('#compare-part summary').focus();");
+        browser.keys("\uE007");
+        browser.await("!document.querySelector('#compare-part details').open");
+        browser.tap(pointer, "undo");
+        browser.run("document.querySelector('#compare-part details').open = true;");
+        browser.await("document.querySelector('#compare > p').innerText.startsWith('Nothing is changed yet')");
+    }
+
+    /** The words of joints are those of reports, which a page has too; a note stands on one. */
+    @Test
+    void reader_whoCutAJoint_seesWhichOne() throws IOException {
+        show(
+                "cut",
+                PageWriterTest.read("{\"sagwise\":1,\"parts\":[{\"id\":\"A\",\"kind\":\"cell\","
+                        + "\"model\":\"inr18650-2500-20A\",\"charge\":1},{\"id\":\"coil\",\"kind\":\"coil\",\"ohm\":1}],"
+                        + "\"links\":[{\"id\":\"j\",\"from\":\"A.+\",\"to\":\"coil.1\",\"contact_mohm\":2},"
+                        + "{\"from\":\"coil.2\",\"to\":\"A.-\",\"jumper\":{\"awg\":20,\"length_mm\":50}}],"
+                        + "\"notes\":[{\"on\":\"j\",\"text\":\"loose\\nhere\"}]}"));
+        browser.unfold("joints-part", "#joints > li");
+        browser.unfold("compare-part", "#compare > p");
+        browser.tap(pointer, "cut-0");
+        browser.await("document.querySelector('#compare .bullets')");
+
+        String said = browser.text("compare");
+        assertTrue(said.contains("touches the coil") && said.contains("loose / here"), said);
+        browser.tap(pointer, "cut-0");
+        browser.await("document.querySelectorAll('#compare .bullets li').length > 1");
+        assertTrue(browser.text("compare").contains("AWG 20"), browser.text("compare"));
+    }
+
+    @Test
     void page_whoseEngineDoesNotFit_saysSoAndWhatThereIsToSay() throws IOException {
         String other =
                 new String(engine, StandardCharsets.UTF_8) + ";main = function () { throw new Error('other'); };";

@@ -13,6 +13,9 @@ import org.sagwise.assessment.Assessment;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.DemoScenarios;
 import org.sagwise.file.ScenarioReader;
+import org.sagwise.report.compare.BuildDifference;
+import org.sagwise.report.compare.Comparison;
+import org.sagwise.report.compare.Outcome;
 import org.sagwise.run.RunEnd;
 import org.sagwise.run.RunState;
 import org.sagwise.run.Work;
@@ -151,6 +154,54 @@ class LiveBenchTest {
         work.callOff();
         assertEquals(0, bench.time().now().timeS());
         assertTrue(bench.time().halt().isEmpty());
+    }
+
+    @Test
+    void changes_ofATurnedCell_sayWhatWasDoneAndWhatCameOfIt() {
+        LiveBench bench = open("side-by-side-one-reversed");
+        assertTrue(bench.changes().isEmpty());
+
+        bench.edit(new FlipParts(Set.of("B")), Locale.ENGLISH);
+
+        Comparison changes = bench.changes().orElseThrow();
+        assertEquals(List.of("B"), turned(changes));
+        assertEquals("reversed-in-parallel", changes.outcome().gone().get(0).id());
+        assertEquals(
+                Assessment.of(bench.scenario(), CatalogueLoader.builtIn())
+                        .bench()
+                        .fired()
+                        .pack()
+                        .givenW(),
+                changes.outcome().rows().stream()
+                        .filter(row -> row.quantity() == Outcome.Quantity.GIVEN)
+                        .findFirst()
+                        .orElseThrow()
+                        .is());
+        bench.undo();
+        assertTrue(bench.changes().isEmpty());
+    }
+
+    /** What only time shows is not new because nobody has looked ahead on the bench as it came. */
+    @Test
+    void changes_beforeAndAfterLookingAhead_speakOfTheSameCautions() {
+        LiveBench bench = open("two-cells-side-by-side");
+        bench.edit(SetPartKeys.set("coil", "ohm", 0.99), Locale.ENGLISH);
+        bench.lookAhead().finish();
+        assertEquals(List.of(), bench.changes().orElseThrow().outcome().come());
+
+        LiveBench patient = open("two-cells-side-by-side");
+        patient.lookAhead().finish();
+        patient.edit(SetPartKeys.set("coil", "ohm", 0.99), Locale.ENGLISH);
+        assertEquals(List.of(), patient.changes().orElseThrow().outcome().gone());
+        patient.lookAhead().finish();
+        assertEquals(List.of(), patient.changes().orElseThrow().outcome().gone());
+    }
+
+    private static List<String> turned(Comparison changes) {
+        return changes.build().stream()
+                .filter(BuildDifference.Turned.class::isInstance)
+                .map(it -> ((BuildDifference.Turned) it).first().id())
+                .toList();
     }
 
     @Test

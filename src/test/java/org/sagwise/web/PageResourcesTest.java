@@ -27,7 +27,6 @@ class PageResourcesTest {
             "lesson-cli",
             "man",
             "plan",
-            "report",
             "symptoms",
             "trade-words",
             "vary",

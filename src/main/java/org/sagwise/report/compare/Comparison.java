@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import org.sagwise.assessment.Assessment;
@@ -37,8 +38,17 @@ public record Comparison(Assessment first, Assessment second, List<BuildDifferen
         build = List.copyOf(build);
     }
 
-    /** Compares what there is to say about two scenarios. */
+    /** Compares what there is to say about two scenarios; runs both down. */
     public static Comparison of(Assessment first, Assessment second) {
+        return of(first, second, Comparison::course);
+    }
+
+    /** Compares what there is to say at once: how either goes on in time is left untold. */
+    public static Comparison atOnce(Assessment first, Assessment second) {
+        return of(first, second, untold -> Outcome.Course.UNTOLD);
+    }
+
+    private static Comparison of(Assessment first, Assessment second, Function<Assessment, Outcome.Course> course) {
         Scenario here = Plain.of(first.bench());
         Scenario there = Plain.of(second.bench());
         Pairing pairing = Pairer.pair(here, there);
@@ -46,7 +56,17 @@ public record Comparison(Assessment first, Assessment second, List<BuildDifferen
                 first,
                 second,
                 Builds.differences(here, there, pairing),
-                new Outcomes(first, second, pairing).outcome());
+                new Outcomes(first, second, pairing).outcome(course.apply(first), course.apply(second)));
+    }
+
+    /** As {@code run} tells it, whatever ends it. */
+    private static Outcome.Course course(Assessment assessment) {
+        Optional<RunResult> run = UsualRun.anyway(assessment.bench());
+        List<Symptom> symptoms = Symptom.shownBy(Evidence.of(assessment, run));
+        boolean endless =
+                run.isEmpty() || run.get().end() == RunEnd.TOO_LONG || run.get().end() == RunEnd.UNSOLVABLE;
+        double timeS = endless ? Double.NaN : run.get().last().timeS();
+        return new Outcome.Course(timeS, run.map(RunResult::end), symptoms);
     }
 
     /** Whether anything differs, in build or in outcome. */
@@ -57,7 +77,7 @@ public record Comparison(Assessment first, Assessment second, List<BuildDifferen
     /** Puts the outcomes of two scenarios side by side. */
     private record Outcomes(Assessment first, Assessment second, Pairing pairing) {
 
-        Outcome outcome() {
+        Outcome outcome(Outcome.Course was, Outcome.Course is) {
             List<Row> rows = new ArrayList<>();
             Readings rest1 = first.bench().rest();
             Readings rest2 = second.bench().rest();
@@ -76,8 +96,6 @@ public record Comparison(Assessment first, Assessment second, List<BuildDifferen
             rows.add(whole(Quantity.GIVEN, held1.pack().givenW(), held2.pack().givenW()));
             rows.add(whole(
                     Quantity.EFFICIENCY, held1.pack().efficiency(), held2.pack().efficiency()));
-            Outcome.Course was = course(first);
-            Outcome.Course is = course(second);
             rows.add(whole(Quantity.RUN_TIME, was.timeS(), is.timeS()));
             return new Outcome(
                     rows.stream().filter(Outcomes::tells).toList(),
@@ -131,17 +149,6 @@ public record Comparison(Assessment first, Assessment second, List<BuildDifferen
 
         private static Row whole(Quantity quantity, double was, double is) {
             return new Row(quantity, "", "", was, is);
-        }
-
-        /** As {@code run} tells it, whatever ends it. */
-        private static Outcome.Course course(Assessment assessment) {
-            Optional<RunResult> run = UsualRun.anyway(assessment.bench());
-            List<Symptom> symptoms = Symptom.shownBy(Evidence.of(assessment, run));
-            boolean endless = run.isEmpty()
-                    || run.get().end() == RunEnd.TOO_LONG
-                    || run.get().end() == RunEnd.UNSOLVABLE;
-            double timeS = endless ? Double.NaN : run.get().last().timeS();
-            return new Outcome.Course(timeS, run.map(RunResult::end), symptoms);
         }
 
         private static List<Caution> without(List<Caution> these, List<Caution> those) {

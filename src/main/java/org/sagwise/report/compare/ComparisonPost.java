@@ -24,11 +24,11 @@ public final class ComparisonPost {
     private final BuildWords first;
     private final BuildWords second;
     private final Locale locale;
-    private final List<String> names;
+    private final String sides;
     private final List<Block> post = new ArrayList<>();
 
-    private ComparisonPost(Comparison comparison, List<String> names, Locale locale, Signs signs) {
-        this.names = List.copyOf(names);
+    private ComparisonPost(Comparison comparison, String sides, Locale locale, Signs signs) {
+        this.sides = sides;
         this.comparison = comparison;
         this.locale = locale;
         this.first = BuildWords.of(comparison.first().scenario(), locale, signs);
@@ -45,38 +45,69 @@ public final class ComparisonPost {
      * @param names of the first and of the second; or none
      */
     public static List<Block> of(Comparison comparison, List<String> names, Locale locale, Signs signs) {
-        ComparisonPost made = new ComparisonPost(comparison, names, locale, signs);
-        made.write();
+        ComparisonPost made = new ComparisonPost(comparison, "compare", locale, signs);
+        made.titles(names);
+        made.build();
+        made.outcome();
+        made.courses();
         return List.copyOf(made.post);
     }
 
-    private void write() {
+    /** What differs between two benches, without titles and without what only time tells. */
+    public static List<Block> differences(Comparison comparison, Locale locale, Signs signs) {
+        return differences(comparison, "compare", locale, signs);
+    }
+
+    /** The same where the second is what somebody has made of the first. */
+    public static List<Block> changes(Comparison comparison, Locale locale, Signs signs) {
+        return differences(comparison, "change", locale, signs);
+    }
+
+    private static List<Block> differences(Comparison comparison, String sides, Locale locale, Signs signs) {
+        ComparisonPost made = new ComparisonPost(comparison, sides, locale, signs);
+        made.build();
+        made.outcome();
+        return List.copyOf(made.post);
+    }
+
+    private void titles(List<String> names) {
         post.add(new Block.Title(say(
                 "compare.title",
                 title(comparison.first().scenario()),
                 title(comparison.second().scenario()))));
         post.add(new Block.Bullets(List.of(
-                side("compare.is-first", 0, comparison.first()), side("compare.is-second", 1, comparison.second()))));
-        post.add(new Block.Heading(say("compare.build")));
+                side("compare.is-first", names, 0, comparison.first()),
+                side("compare.is-second", names, 1, comparison.second()))));
+    }
+
+    private void build() {
+        post.add(new Block.Heading(say(of("build"))));
         if (comparison.build().isEmpty()) {
-            post.add(new Block.Paragraph(say("compare.same-build")));
+            post.add(new Block.Paragraph(say(of("same-build"))));
         } else {
             post.add(new Block.Bullets(
                     comparison.build().stream().map(this::sentence).toList()));
         }
-        post.add(new Block.Heading(say("compare.outcome")));
-        cautions("compare.gone", comparison.outcome().gone());
-        cautions("compare.come", comparison.outcome().come());
-        if (!comparison.outcome().differs()) {
-            post.add(new Block.Paragraph(say("compare.same-outcome")));
-        }
-        post.add(new Block.Table(
-                List.of("", say("compare.first"), say("compare.second")),
-                comparison.outcome().rows().stream().map(this::row).toList()));
-        courses();
     }
 
-    private String side(String key, int place, Assessment bench) {
+    private void outcome() {
+        post.add(new Block.Heading(say(of("outcome"))));
+        cautions(of("gone"), comparison.outcome().gone());
+        cautions(of("come"), comparison.outcome().come());
+        if (!comparison.outcome().differs()) {
+            post.add(new Block.Paragraph(say(of("same-outcome"))));
+        }
+        post.add(new Block.Table(
+                List.of("", say(of("first")), say(of("second"))),
+                comparison.outcome().rows().stream().map(this::row).toList()));
+    }
+
+    /** The key of a sentence that speaks of one side or the other. */
+    private String of(String key) {
+        return sides + "." + key;
+    }
+
+    private String side(String key, List<String> names, int place, Assessment bench) {
         String title = title(bench.scenario());
         boolean named = place < names.size() && !names.get(place).equals(title);
         return say(key, named ? say("compare.named", title, names.get(place)) : title);
@@ -154,10 +185,10 @@ public final class ComparisonPost {
         if (difference instanceof BuildDifference.PartOnly only) {
             return words(only.side()).partOnly(key("part", only.side()), only.part());
         } else if (difference instanceof BuildDifference.Turned turned) {
-            return first.sentence("compare.turned", first.name(turned.first().id()));
+            return first.sentence(of("turned"), first.name(turned.first().id()));
         } else if (difference instanceof BuildDifference.KeyChanged changed) {
             return first.sentence(
-                    "compare.key",
+                    of("key"),
                     both(changed.first(), changed.second()),
                     keyName(changed.key()),
                     written(changed.key(), changed.was()),
@@ -166,26 +197,26 @@ public final class ComparisonPost {
             String joint = words(only.side()).joint(only.link());
             return first.sentence(key("joint", only.side()), joint);
         } else if (difference instanceof BuildDifference.JointChanged changed) {
-            return first.sentence("compare.joint", first.joint(changed.first()), second.joint(changed.second()));
+            return first.sentence(of("joint"), first.joint(changed.first()), second.joint(changed.second()));
         }
         BuildDifference.Ambient ambient = (BuildDifference.Ambient) difference;
         return first.sentence(
-                "compare.ambient", first.print(ambient.wasC(), Unit.CELSIUS), first.print(ambient.isC(), Unit.CELSIUS));
+                of("ambient"), first.print(ambient.wasC(), Unit.CELSIUS), first.print(ambient.isC(), Unit.CELSIUS));
     }
 
     private BuildWords words(BuildDifference.Side side) {
         return side == BuildDifference.Side.FIRST ? first : second;
     }
 
-    private static String key(String what, BuildDifference.Side side) {
+    private String key(String what, BuildDifference.Side side) {
         String where = side == BuildDifference.Side.FIRST ? "first" : "second";
-        return "compare." + what + "-only-" + where;
+        return of(what + "-only-" + where);
     }
 
     private String both(Part one, Part other) {
         String name = first.name(one.id());
         String mate = second.name(other.id());
-        return name.equals(mate) ? name : say("compare.both", name, mate);
+        return name.equals(mate) ? name : say(of("both"), name, mate);
     }
 
     /** A key as a person reads it; its unit stands with the value. */

@@ -34,6 +34,9 @@ public record Outcome(List<Row> rows, List<Caution> gone, List<Caution> come, Co
      * @param symptoms what its owner would write that does not work
      */
     public record Course(double timeS, Optional<RunEnd> end, List<Symptom> symptoms) {
+        /** Nobody has waited for it. */
+        static final Course UNTOLD = new Course(Double.NaN, Optional.empty(), List.of());
+
         public Course {
             symptoms = List.copyOf(symptoms);
         }

@@ -50,9 +50,13 @@ public final class ClockTexts {
         if (tenths < TENTHS_PER_HOUR) {
             char mark = DecimalFormatSymbols.getInstance(texts.locale()).getDecimalSeparator();
             long rest = tenths % TENTHS_PER_MINUTE;
-            return String.format(Locale.ROOT, "%d:%02d%c%d", minutes, rest / 10, mark, rest % 10);
+            return minutes + ":" + two(rest / 10) + mark + rest % 10;
         }
-        return String.format(Locale.ROOT, "%d:%02d:%02d", minutes / 60, minutes % 60, tenths % TENTHS_PER_MINUTE / 10);
+        return minutes / 60 + ":" + two(minutes % 60) + ":" + two(tenths % TENTHS_PER_MINUTE / 10);
+    }
+
+    private static String two(long number) {
+        return (number < 10 ? "0" : "") + number;
     }
 
     /** A round moment at an axis: without tenths or seconds unless it needs them. */

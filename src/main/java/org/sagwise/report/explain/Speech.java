@@ -71,9 +71,9 @@ record Speech(Texts texts, QuantityFormat format, Scenario scenario) {
         return scenario.part(id).map(part -> Names.in(locale()).part(part)).orElse(id);
     }
 
-    /** A note in one line. */
+    /** A note in one line. Ends of lines are named one by one: the regular expressions of a live page know no {@code \\R}. */
     String note(Note note) {
-        return note.text().strip().replaceAll("\\s*\\R\\s*", " / ");
+        return note.text().strip().replaceAll("\\s*[\\n-\\r\\u0085\\u2028\\u2029]\\s*", " / ");
     }
 
     String names(List<Part> parts) {

@@ -13,6 +13,7 @@ import org.sagwise.hazard.LookAhead;
 import org.sagwise.part.Catalogue;
 import org.sagwise.part.PartKind;
 import org.sagwise.reading.Bench;
+import org.sagwise.report.compare.Comparison;
 import org.sagwise.run.RunState;
 import org.sagwise.run.Work;
 import org.sagwise.run.playback.SameCircuit;
@@ -112,6 +113,21 @@ public final class LiveBench {
     /** Whether what only time shows is told already. */
     public boolean isForeseen() {
         return foreseen;
+    }
+
+    /** The bench as it is against how it came, both before any time has passed; empty if it is as it came. */
+    public Optional<Comparison> changes() {
+        return history.onDisk().filter(came -> !isAsItCame()).map(this::against);
+    }
+
+    /** Another bench against this one, both before any time has passed. */
+    public Comparison against(Scenario other) {
+        KnownBenches.Known before = known.of(other);
+        KnownBenches.Known after = known.of(scenario());
+        // What only time shows is told of both or of none: a caution is not gone because nobody has looked ahead.
+        return before.isForeseen() && after.isForeseen()
+                ? Comparison.atOnce(before.told(), after.told())
+                : Comparison.atOnce(before.first(), after.first());
     }
 
     // The button.

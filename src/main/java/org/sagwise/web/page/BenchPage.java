@@ -34,6 +34,7 @@ final class BenchPage implements Hand {
     private final PartsInTurn parts;
     private final BenchPart benchPart;
     private final CardPart cardPart = new CardPart(this);
+    private final ComparePart comparePart = new ComparePart();
     private final Catalogue catalogue = CatalogueLoader.bare();
     private final Optional<LessonRun> lesson;
     private LiveBench bench;
@@ -65,6 +66,7 @@ final class BenchPage implements Hand {
                 new StairsPart(),
                 new CautionsPart(this),
                 new NumbersPart(this),
+                comparePart,
                 new JointsPart(this),
                 new ClockPart(this),
                 new MeterPart(this),
@@ -185,6 +187,8 @@ final class BenchPage implements Hand {
                             Aside.begin(then.lookAhead(), () -> {
                                 if (bench.shown().cautions().size() != told) {
                                     show();
+                                } else {
+                                    comparePart.show(view());
                                 }
                             });
                         }

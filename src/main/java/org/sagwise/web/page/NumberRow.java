@@ -1,5 +1,7 @@
 package org.sagwise.web.page;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.OptionalDouble;
 import org.sagwise.quantity.KeyNumbers;
 import org.sagwise.quantity.Parsed;
@@ -10,6 +12,9 @@ final class NumberRow {
 
     /** How far the slider goes to either side, as a factor. */
     private static final double REACH = 4;
+
+    /** Nobody slides to more. */
+    private static final MathContext THREE_DIGITS = new MathContext(3);
 
     private static final int STEPS = 200;
 
@@ -93,14 +98,9 @@ final class NumberRow {
         return slider;
     }
 
-    /** Three digits: nobody slides to more. */
     private static double at(Tag slider, Reach reach) {
         double exact = reach.at(Double.parseDouble(slider.getValue()) / STEPS);
-        if (exact == 0) {
-            return 0;
-        }
-        double unit = Math.pow(10, Math.floor(Math.log10(Math.abs(exact))) - 2);
-        return Double.parseDouble(String.format(java.util.Locale.ROOT, "%.9g", Math.rint(exact / unit) * unit));
+        return BigDecimal.valueOf(exact).round(THREE_DIGITS).doubleValue();
     }
 
     /**

@@ -12,8 +12,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.assessment.fix.Cure;
@@ -24,11 +26,13 @@ import org.sagwise.part.Catalogue;
 import org.sagwise.part.PartKind;
 import org.sagwise.part.key.Keys;
 import org.sagwise.report.compare.Outcome.Quantity;
+import org.sagwise.report.post.Block;
 import org.sagwise.report.post.PostFormat;
 import org.sagwise.scenario.Link;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.TerminalRef;
+import org.sagwise.scenario.edit.FlipParts;
 import org.sagwise.text.Signs;
 
 /** What differs between two scenarios, whatever their parts are called. */
@@ -51,6 +55,34 @@ class ComparisonTest {
         return PostFormat.TEXT
                 .write(ComparisonPost.of(comparison, Locale.ENGLISH, Signs.PRINT), Locale.ENGLISH, Signs.PRINT)
                 .replaceAll("\\s+", " ");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "en | Cell B is turned round | No longer warned of: | as it came | now",
+                "de | Zelle B ist umgedreht | Davor wird nicht mehr gewarnt: | wie sie kam | jetzt"
+            })
+    void changes_ofATurnedCell_speakOfBeforeAndNow(String language, String turned, String gone, String was, String is) {
+        Scenario reversed = demo("side-by-side-one-reversed");
+        Scenario sound = new FlipParts(Set.of("B")).apply(reversed);
+        Comparison comparison = Comparison.atOnce(Assessment.of(reversed, CATALOGUE), Assessment.of(sound, CATALOGUE));
+        Locale locale = Locale.forLanguageTag(language);
+
+        List<Block> blocks = ComparisonPost.changes(comparison, locale, Signs.PRINT);
+
+        assertEquals(new Block.Bullets(List.of(turned)), blocks.get(1));
+        assertEquals(new Block.Paragraph(gone), blocks.get(3));
+        Block.Table table = (Block.Table) blocks.get(blocks.size() - 1);
+        assertEquals(List.of("", was, is), table.heads());
+        // Without the run time, for which nobody has waited, it is the table of a whole comparison.
+        List<List<String>> whole = ComparisonPost.of(compare(reversed, sound), locale, Signs.PRINT).stream()
+                .filter(Block.Table.class::isInstance)
+                .map(it -> ((Block.Table) it).rows())
+                .findFirst()
+                .orElseThrow();
+        assertEquals(whole.subList(0, whole.size() - 1), table.rows());
     }
 
     static List<String> demos() {
