@@ -82,8 +82,13 @@ final class MarkPainter {
         double width = TextStyle.SMALL.width(text, pen.textScale());
         Box room = new Box(left, base - 0.8 * line, width, line);
         taken.add(room);
-        pen.fill(room.grown(1, -1), pen.colour(Tone.PAPER).withAlpha(215));
+        ground(pen, room);
         pen.text(text, left, base, TextStyle.SMALL, Tone.FLAG, Align.LEFT);
+    }
+
+    /** Lines of the grid pass behind words, not through them. */
+    private static void ground(ThemedPen pen, Box room) {
+        pen.fill(room.grown(1, -1), pen.colour(Tone.PAPER).withAlpha(215));
     }
 
     private boolean isFree(Box room) {
@@ -132,6 +137,7 @@ final class MarkPainter {
                 .findFirst()
                 .ifPresent(room -> {
                     taken.add(room);
+                    ground(pen, room);
                     pen.text(mark.label(), room.x(), room.y() + 0.75 * line, TextStyle.SMALL, Tone.INK, Align.LEFT);
                 });
     }

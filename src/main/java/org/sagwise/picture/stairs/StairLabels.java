@@ -20,18 +20,21 @@ final class StairLabels {
     private final StairAxis axis;
     private final StairWords words;
     private final Box room;
+    private final List<Box> panels;
     private final double leastHeight;
     private final List<Box> taken = new ArrayList<>();
 
     /**
      * @param room where words may stand
+     * @param panels grounds of lanes
      * @param leastHeight joints and small parts whose step is lower, in pixels, stay unnamed
      */
-    StairLabels(ThemedPen pen, StairAxis axis, StairWords words, Box room, double leastHeight) {
+    StairLabels(ThemedPen pen, StairAxis axis, StairWords words, Box room, List<Box> panels, double leastHeight) {
         this.pen = pen;
         this.axis = axis;
         this.words = words;
         this.room = room;
+        this.panels = panels;
         this.leastHeight = leastHeight;
     }
 
@@ -129,10 +132,22 @@ final class StairLabels {
                 && taken.stream().noneMatch(place::intersects)
                 && all.stream().noneMatch(other -> covers(other, place));
         if (free) {
+            panels.forEach(panel -> clearEdges(panel, place));
             put(text, column, y);
             taken.add(place);
         }
         return free;
+    }
+
+    /** The edges of a panel do not go through words. */
+    private void clearEdges(Box panel, Box place) {
+        for (double x : new double[] {panel.x(), panel.right()}) {
+            Box edge =
+                    new Box(x - 1, place.y(), 2, place.height()).common(place).common(panel.grown(1));
+            if (edge.area() > 0) {
+                pen.fill(edge, Tone.LEVEL_GROUND);
+            }
+        }
     }
 
     /** Whether a step's block or the line over it lies under a place. */

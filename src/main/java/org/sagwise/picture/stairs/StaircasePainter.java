@@ -157,7 +157,7 @@ public final class StaircasePainter {
         trace(pen);
         emphasis(pen);
         double least = lens.isPresent() ? LEAST_BESIDE_LENS : 0;
-        StairLabels labels = new StairLabels(pen, axis, words, labelRoom(), least);
+        StairLabels labels = new StairLabels(pen, axis, words, labelRoom(), plan.panels(), least);
         plan.bridges().forEach(labels::keepOff);
         labels.write(plan.columns());
         lens.ifPresent(seen -> seen.paint(pen));

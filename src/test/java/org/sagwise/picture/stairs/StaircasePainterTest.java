@@ -113,6 +113,7 @@ class StaircasePainterTest {
                 axis,
                 new StairWords(scene),
                 room,
+                List.of(),
                 0);
         labels.write(plan.columns());
         List<Box> places = labels.places();
