@@ -17,7 +17,6 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.BorderPane;
-import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -34,6 +33,7 @@ import org.sagwise.plan.pack.PackWords;
 import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.kit.LatestTask;
+import org.sagwise.ui.kit.NamedRows;
 import org.sagwise.ui.kit.PlainScroll;
 import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.kit.TableRoom;
@@ -266,13 +266,8 @@ final class ChoicePane extends BorderPane {
     }
 
     private void tell(PackChoice choice) {
-        GridPane rows = new GridPane();
-        rows.getStyleClass().add("measured-table");
-        for (PackWords.Row row : words.rows(choice, catalogue)) {
-            Label value = WrappedLabel.of(row.value(), "measured-value");
-            value.setId("choice-value-" + row.key());
-            rows.addRow(rows.getRowCount(), WrappedLabel.of(row.label(), "words"), value);
-        }
+        NamedRows rows = new NamedRows();
+        words.rows(choice, catalogue).forEach(row -> rows.add(row.label(), row.value(), "choice-value-" + row.key()));
         detail.getChildren().add(rows);
     }
 }

@@ -9,8 +9,8 @@ import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.BorderPane;
-import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
@@ -27,6 +27,7 @@ import org.sagwise.plan.WoundWords;
 import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.scenario.edit.SetPartKeys;
 import org.sagwise.ui.kit.CanvasLayer;
+import org.sagwise.ui.kit.NamedRows;
 import org.sagwise.ui.kit.PlainScroll;
 import org.sagwise.ui.kit.Subscriptions;
 import org.sagwise.ui.kit.WrappedLabel;
@@ -43,6 +44,9 @@ final class WindPane extends BorderPane {
 
     private static final double PICTURE_HEIGHT = 250;
 
+    /** Share of the width that the form takes where letters are large. */
+    private static final double LARGEST_FORM = 0.5;
+
     private final CoilOnBench place;
     private final Wording wording;
     private final WoundWords words;
@@ -50,7 +54,7 @@ final class WindPane extends BorderPane {
     private final WindForm form;
     private final CanvasLayer layer = new CanvasLayer(this::paint);
     private final StackPane picture = new StackPane(layer);
-    private final GridPane table = new GridPane();
+    private final NamedRows table = new NamedRows();
     private final VBox answer = new VBox();
     private final Button wind;
     private Optional<CoilWinding> found = Optional.empty();
@@ -69,11 +73,13 @@ final class WindPane extends BorderPane {
         this.looks = looks;
         this.words = new WoundWords(QuantityFormat.forPeople(wording.locale()));
         setId("wind");
-        picture.setMinHeight(PICTURE_HEIGHT);
-        picture.setPrefHeight(PICTURE_HEIGHT);
+        subscriptions.watch(looks, now -> {
+            // The words around the coil grow with the letters.
+            picture.setMinHeight(PICTURE_HEIGHT * now.textScale());
+            picture.setPrefHeight(PICTURE_HEIGHT * now.textScale());
+        });
         picture.setAccessibleRole(AccessibleRole.IMAGE_VIEW);
         picture.setId("wind-picture");
-        table.getStyleClass().add("measured-table");
         answer.getStyleClass().add("measured-result");
         wind = new Button(wording.say("wind.do"));
         wind.setId("wind-do");
@@ -81,7 +87,9 @@ final class WindPane extends BorderPane {
         wind.setMinWidth(USE_PREF_SIZE);
         wind.setOnAction(event -> found.map(place::rewound).ifPresent(onBench));
         form = new WindForm(place.catalogue(), place.winding(), place.ohm(), this::judge, wording);
-        setLeft(PlainScroll.of(form, "measured-form"));
+        ScrollPane left = PlainScroll.of(form, "measured-form");
+        left.maxWidthProperty().bind(widthProperty().multiply(LARGEST_FORM));
+        setLeft(left);
         setCenter(PlainScroll.of(answer, "measured-answer"));
         setBottom(foot());
         subscriptions.onChange(looks, layer::repaint);
@@ -136,11 +144,7 @@ final class WindPane extends BorderPane {
         WoundCoil coil = new WoundCoil(winding, volts.orElse(USUAL_V), AIR_C);
         List<WoundWords.Row> rows = words.rows(coil);
         table.getChildren().clear();
-        for (int i = 0; i < rows.size(); i++) {
-            Label value = WrappedLabel.of(rows.get(i).value(), "measured-value");
-            value.setId("wind-" + rows.get(i).key());
-            table.addRow(i, WrappedLabel.of(rows.get(i).label(), "words"), value);
-        }
+        rows.forEach(row -> table.add(row.label(), row.value(), "wind-" + row.key()));
         answer.getChildren().clear();
         sentence.ifPresent(it -> answer.getChildren().add(WrappedLabel.of(it, "words")));
         answer.getChildren().addAll(picture, table);
