@@ -44,6 +44,7 @@ import org.sagwise.ui.document.Documents;
 import org.sagwise.ui.document.FileWitness;
 import org.sagwise.ui.document.Recovery;
 import org.sagwise.ui.document.StageFileDialogs;
+import org.sagwise.ui.kit.LatestTask;
 import org.sagwise.ui.kit.Threads;
 import org.sagwise.ui.lesson.HintTimer;
 import org.sagwise.ui.lesson.LessonPace;
@@ -61,6 +62,7 @@ import org.sagwise.ui.settings.PreferencesModel;
 import org.sagwise.ui.settings.SystemLooks;
 import org.sagwise.ui.settings.SystemShell;
 import org.sagwise.ui.share.LivePages;
+import org.sagwise.ui.share.PageDesk;
 import org.sagwise.ui.shell.FailureReport;
 import org.sagwise.ui.shell.MainWindow;
 import org.sagwise.ui.shell.Models;
@@ -198,7 +200,7 @@ public class SagwiseApp extends Application {
                         assess,
                         new CureModel(bench, assess, foresight)),
                 new Models.Time(clock, companion),
-                new Models.Files(documents, opening, pages()),
+                new Models.Files(documents, opening, new PageDesk(pages(), LatestTask.in(onRequest))),
                 new Models.Offers(
                         new ShelfColumn.Stock(goods, new ShelfPictures(goods, assess, behindTheScenes)),
                         examples,

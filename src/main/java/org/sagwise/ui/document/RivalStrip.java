@@ -24,7 +24,7 @@ public final class RivalStrip extends HBox {
         this.documents = documents;
         this.wording = wording;
         setId("rival");
-        getStyleClass().add("opening-strip");
+        getStyleClass().add("felt-strip");
         setAlignment(Pos.CENTER_LEFT);
         setAccessibleRole(AccessibleRole.TEXT);
         words.setId("rival-words");

@@ -74,7 +74,7 @@ public final class ShareDesk {
             Consumer<String> say,
             Consumer<Scenario> parts,
             Supplier<Map<CheckStep, String>> written,
-            LivePages pages) {
+            PageDesk pages) {
         this.bench = bench;
         this.clockS = clockS;
         this.documents = documents;
@@ -85,7 +85,7 @@ public final class ShareDesk {
         this.say = say;
         this.parts = parts;
         this.written = written;
-        this.pages = new PageDesk(pages, LatestTask.in(behindTheScenes), say);
+        this.pages = pages;
     }
 
     /** Opens the share text or scenario that was copied last. */
@@ -143,7 +143,7 @@ public final class ShareDesk {
         }
         exports()
                 .ask(windows.owner(), scenario.title(), "html")
-                .ifPresent(file -> pages.write(file, scenario, wording()));
+                .ifPresent(file -> pages.write(file, scenario, wording(), say));
     }
 
     /** Asks what a meter shows at a real bench, and makes a bench of it. */

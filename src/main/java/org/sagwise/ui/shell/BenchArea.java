@@ -21,9 +21,9 @@ import org.sagwise.ui.analysis.DangerStrip;
 import org.sagwise.ui.bench.BenchPane;
 import org.sagwise.ui.bench.BesidePane;
 import org.sagwise.ui.bench.HintedFelt;
+import org.sagwise.ui.bench.LargeBenchOpening;
 import org.sagwise.ui.bench.MeterStrip;
 import org.sagwise.ui.bench.NextStepHint;
-import org.sagwise.ui.bench.OpeningStrip;
 import org.sagwise.ui.bench.PotentialLegend;
 import org.sagwise.ui.bench.StatusLine;
 import org.sagwise.ui.clock.Companion;
@@ -34,6 +34,8 @@ import org.sagwise.ui.kit.Commands;
 import org.sagwise.ui.kit.Controls;
 import org.sagwise.ui.kit.Crowding;
 import org.sagwise.ui.kit.Subscriptions;
+import org.sagwise.ui.kit.WaitStrip;
+import org.sagwise.ui.share.PageDesk;
 import org.sagwise.ui.staircase.BesideStairs;
 import org.sagwise.ui.staircase.StaircaseView;
 import org.sagwise.ui.text.Wording;
@@ -129,7 +131,8 @@ final class BenchArea {
                 danger,
                 new HaltCard(models.time().clock(), clockTexts, subscriptions),
                 new RivalStrip(models.files().documents(), wording, subscriptions),
-                new OpeningStrip(models.files().opening(), wording, subscriptions),
+                beingSetOut(models.files().opening()),
+                beingWritten(models.files().pages()),
                 meter,
                 new NextStepHint(
                         models.bench().model(),
@@ -137,6 +140,24 @@ final class BenchArea {
                         leads.toStep(),
                         wording,
                         subscriptions));
+    }
+
+    private WaitStrip beingSetOut(LargeBenchOpening opening) {
+        return new WaitStrip(
+                "opening",
+                opening.underWayProperty()
+                        .map(now -> now.map(it -> wording.say(
+                                "opening.words", it.title(), it.parts().size()))),
+                new WaitStrip.Stop(wording.say("opening.stop"), wording.say("opening.stop.tip"), opening::callOff),
+                subscriptions);
+    }
+
+    private WaitStrip beingWritten(PageDesk pages) {
+        return new WaitStrip(
+                "page",
+                pages.underWayProperty().map(now -> now.map(it -> wording.say("page.writing", it.getFileName()))),
+                new WaitStrip.Stop(wording.say("work.stop"), wording.say("page.stop.tip"), pages::stop),
+                subscriptions);
     }
 
     BenchSplit node() {

@@ -21,7 +21,7 @@ import org.sagwise.ui.lesson.VoteModel;
 import org.sagwise.ui.lesson.author.AuthorController;
 import org.sagwise.ui.settings.LooksModel;
 import org.sagwise.ui.settings.PreferencesModel;
-import org.sagwise.ui.share.LivePages;
+import org.sagwise.ui.share.PageDesk;
 import org.sagwise.ui.start.Example;
 import org.sagwise.ui.start.Thumbnails;
 import org.sagwise.ui.workbench.ShelfColumn;
@@ -42,7 +42,7 @@ public record Models(
     public record Time(ClockModel clock, Companion companion) {}
 
     /** What comes from files and goes there. */
-    public record Files(Documents documents, LargeBenchOpening opening, LivePages pages) {}
+    public record Files(Documents documents, LargeBenchOpening opening, PageDesk pages) {}
 
     /** What there is to choose from. */
     public record Offers(ShelfColumn.Stock stock, List<Example> examples, Thumbnails thumbnails) {}

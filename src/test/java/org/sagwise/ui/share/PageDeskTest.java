@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.sagwise.file.CatalogueLoader;
@@ -42,7 +43,7 @@ class PageDeskTest {
                 return page;
             }
         };
-        return new PageDesk(pages, new LatestTask(new Threads(Runnable::run, Runnable::run)), said::add);
+        return new PageDesk(pages, new LatestTask(new Threads(Runnable::run, Runnable::run)));
     }
 
     private static Scenario demo(String name) {
@@ -57,10 +58,10 @@ class PageDeskTest {
         PageDesk desk = desk(Optional.of("<p>Ω"));
         Scenario bench = demo("two-in-a-row");
 
-        desk.write(folder.resolve("two.html"), bench, WORDING);
+        desk.write(folder.resolve("two.html"), bench, WORDING, said::add);
 
         assertEquals("<p>Ω", Files.readString(folder.resolve("two.html")));
-        assertTrue(said.get(1).startsWith("Saved as two.html"), said.toString());
+        assertTrue(said.get(0).startsWith("Saved as two.html"), said.toString());
         assertEquals(Optional.of("two.html"), desk.nameFor(bench));
         assertEquals(Optional.empty(), desk.nameFor(demo("two-by-two")));
     }
@@ -70,9 +71,9 @@ class PageDeskTest {
         PageDesk desk = desk(Optional.of("<p>"));
         Scenario bench = demo("two-in-a-row");
 
-        desk.write(folder.resolve("no/such/folder/two.html"), bench, WORDING);
+        desk.write(folder.resolve("no/such/folder/two.html"), bench, WORDING, said::add);
 
-        assertFalse(said.get(1).startsWith("Saved"), said.toString());
+        assertFalse(said.get(0).startsWith("Saved"), said.toString());
         assertEquals(Optional.empty(), desk.nameFor(bench));
     }
 
@@ -80,9 +81,38 @@ class PageDeskTest {
     void write_withoutTheScript_saysHowToGetIt() {
         PageDesk desk = desk(Optional.empty());
 
-        desk.write(folder.resolve("two.html"), demo("two-in-a-row"), WORDING);
+        desk.write(folder.resolve("two.html"), demo("two-in-a-row"), WORDING, said::add);
 
-        assertTrue(said.get(1).contains("./sagwise page"), said.toString());
+        assertTrue(said.get(0).contains("./sagwise page"), said.toString());
         assertFalse(Files.exists(folder.resolve("two.html")));
+    }
+
+    /** The page that nobody waits for any more is not written over what is there. */
+    @Test
+    void stop_whileThePageIsMade_writesNothingAndSaysSo() throws IOException {
+        List<Runnable> behind = new ArrayList<>();
+        Path file = folder.resolve("two.html");
+        AtomicReference<PageDesk> desk = new AtomicReference<>();
+        LivePages slow = new LivePages() {
+            @Override
+            public boolean isHere() {
+                return true;
+            }
+
+            @Override
+            public Optional<String> write(Scenario scenario, Locale locale) {
+                desk.get().stop();
+                return Optional.of("<p>");
+            }
+        };
+        desk.set(new PageDesk(slow, new LatestTask(new Threads(behind::add, Runnable::run))));
+
+        desk.get().write(file, demo("two-in-a-row"), WORDING, said::add);
+        assertEquals(Optional.of(file), desk.get().underWayProperty().get());
+        behind.forEach(Runnable::run);
+
+        assertFalse(Files.exists(file));
+        assertEquals(List.of("Stopped."), said);
+        assertEquals(Optional.empty(), desk.get().underWayProperty().get());
     }
 }
