@@ -2,6 +2,7 @@ package org.sagwise.cli;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.sagwise.part.PartKind;
 import org.sagwise.reading.Bench;
 import org.sagwise.run.Forecast;
 import org.sagwise.run.LifeTogether;
@@ -31,9 +32,12 @@ record RunReport(Bench bench, RunPlan plan, RunResult result, List<Forecast> out
      */
     static RunReport of(Bench bench, RunPlan plan, RunSettings settings, RunResult result, int cycles) {
         Forecast letGo = Forecast.of(bench, settings, Press.RELEASED);
-        Forecast held = Forecast.of(bench, settings, Press.HELD);
+        // Without a button both are the same, and each is six courses.
+        boolean hasButton = !bench.scenario().partsOf(PartKind.SWITCH).isEmpty();
+        Forecast held = hasButton ? Forecast.of(bench, settings, Press.HELD) : letGo;
         boolean same = letGo.tellsAllOf(held);
         List<Forecast> telling = Stream.of(letGo, held)
+                .distinct()
                 .filter(forecast -> !forecast.stages().isEmpty())
                 .filter(forecast -> !same || forecast == letGo)
                 .toList();

@@ -132,12 +132,12 @@ public final class RestVoltageCurve {
         double high = Math.max(from, to);
         int next = pointAbove(low);
         if (next == charges.length || charges[next] >= high) {
-            return gauss(low, high);
+            return gauss(next, low, high);
         }
         double sum = 0;
         for (double at = low; at < high; next++) {
             double end = next == charges.length ? high : Math.min(high, charges[next]);
-            sum += (end - at) * gauss(at, end);
+            sum += (end - at) * gauss(next, at, end);
             at = end;
         }
         return sum / (high - low);
@@ -148,11 +148,18 @@ public final class RestVoltageCurve {
         return found >= 0 ? found + 1 : -found - 1;
     }
 
-    /** Mean over one piece of the curve: Gauss's rule with two points is exact for a cubic. */
-    private double gauss(double from, double to) {
+    /** Mean over the piece of the curve before a point: Gauss's rule with two points is exact for a cubic. */
+    private double gauss(int next, double from, double to) {
         double middle = 0.5 * (from + to);
         double reach = GAUSS_POINT * (to - from);
-        return 0.5 * (voltsAt(middle - reach) + voltsAt(middle + reach));
+        if (next == 0 || next == charges.length) {
+            return 0.5 * (voltsAt(middle - reach) + voltsAt(middle + reach));
+        }
+        int i = next - 1;
+        double width = charges[next] - charges[i];
+        return 0.5
+                * (hermite(i, (middle - reach - charges[i]) / width)
+                        + hermite(i, (middle + reach - charges[i]) / width));
     }
 
     /**

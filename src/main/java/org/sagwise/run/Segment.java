@@ -40,6 +40,8 @@ final class Segment {
     private int presses;
     private StepSize stepSize;
     private boolean justTurned;
+    private boolean stopped;
+    private int looked;
     private Wiring wiring;
 
     Segment(Stepper stepper, RunState state, Set<Kind> stopAt) {
@@ -83,15 +85,15 @@ final class Segment {
     }
 
     private boolean isOver() {
-        if (!now.solved || events.stream().anyMatch(event -> stopAt.contains(event.kind()))) {
-            return true;
+        return !now.solved || marks.intersects(stepper.ending()) || stopped();
+    }
+
+    /** Looks only at what has happened since it was asked last. */
+    private boolean stopped() {
+        while (!stopped && looked < events.size()) {
+            stopped = stopAt.contains(events.get(looked++).kind());
         }
-        for (int i = marks.nextSetBit(0); i >= 0; i = marks.nextSetBit(i + 1)) {
-            if (Kind.FINAL.contains(detectors.get(i).kind())) {
-                return true;
-            }
-        }
-        return false;
+        return stopped;
     }
 
     private void turn(Press wanted) {

@@ -30,6 +30,7 @@ public final class Stepper {
     private final List<EventDetector> detectors;
     private final BitSet opening = new BitSet();
     private final BitSet untilReleased = new BitSet();
+    private final BitSet ending = new BitSet();
     private final Map<Layout, Wiring> wirings = new HashMap<>();
     private final double fineness;
     private double mostEffort = Double.POSITIVE_INFINITY;
@@ -44,6 +45,7 @@ public final class Stepper {
         for (int i = 0; i < detectors.size(); i++) {
             opening.set(i, Kind.OPENING.contains(detectors.get(i).kind()));
             untilReleased.set(i, Kind.UNTIL_RELEASED.contains(detectors.get(i).kind()));
+            ending.set(i, Kind.FINAL.contains(detectors.get(i).kind()));
         }
     }
 
@@ -110,7 +112,11 @@ public final class Stepper {
 
     /** Additions and multiplications so far. */
     double effort() {
-        return wirings.values().stream().mapToDouble(Wiring::effort).sum();
+        double effort = 0;
+        for (Wiring each : wirings.values()) {
+            effort += each.effort();
+        }
+        return effort;
     }
 
     RunModel model() {
@@ -119,6 +125,11 @@ public final class Stepper {
 
     List<EventDetector> detectors() {
         return detectors;
+    }
+
+    /** Detectors of what ends everything. */
+    BitSet ending() {
+        return ending;
     }
 
     BitSet untilReleased() {
