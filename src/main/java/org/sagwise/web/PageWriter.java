@@ -22,6 +22,7 @@ import org.sagwise.file.ScenarioWriter;
 import org.sagwise.file.ShareText;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.picture.layout.Drawing;
+import org.sagwise.picture.layout.KnownLayouts;
 import org.sagwise.picture.look.Theme;
 import org.sagwise.picture.pen.Plain;
 import org.sagwise.picture.scene.BenchView;
@@ -77,14 +78,15 @@ public final class PageWriter {
         Assessment bench = Assessment.of(scenario, CatalogueLoader.builtIn()).lookingAhead();
         String still = ExplainedPost.htmlBody(Moment.start(bench), ShareText::of, locale, Signs.PRINT);
         String json = ScenarioWriter.writeCompact(scenario);
-        String style = PageStyle.of(json + still) + width(bench);
+        KnownLayouts layouts = new KnownLayouts();
+        String style = PageStyle.of(json + still) + width(bench, layouts);
         String loader = resource("loader.js");
         Map<String, String> blanks = new LinkedHashMap<>();
         blanks.put("language", locale.getLanguage());
         blanks.put("policy", policy(style, loader, engine));
         blanks.put("title", escaped(title(scenario)));
         blanks.put("style", style);
-        blanks.put("bench", firstPicture(bench.with(Press.RELEASED), locale));
+        blanks.put("bench", firstPicture(bench.with(Press.RELEASED), locale, layouts));
         blanks.put("watts", escaped(new Facts(bench.with(Press.RELEASED), words).watts()));
         blanks.put("way", escaped(new Facts(bench.with(Press.RELEASED), words).way()));
         blanks.put("still", "<p class=\"small\">" + escaped(words.say("no-script")) + "</p>\n" + still);
@@ -98,15 +100,17 @@ public final class PageWriter {
     }
 
     /** How wide the sheet is at least, so that a finger meets the part that it means. */
-    private static String width(Assessment bench) {
-        return "\n#sheet { min-width: " + width(bench, PHONE_WIDTH, LEAST_SCALE_OF_A_PHONE) + "px; }\n"
-                + "@media (min-width: 60rem) { #sheet { min-width: " + width(bench, FIRST_WIDTH, LEAST_SCALE)
+    private static String width(Assessment bench, KnownLayouts layouts) {
+        return "\n#sheet { min-width: " + width(bench, PHONE_WIDTH, LEAST_SCALE_OF_A_PHONE, layouts) + "px; }\n"
+                + "@media (min-width: 60rem) { #sheet { min-width: " + width(bench, FIRST_WIDTH, LEAST_SCALE, layouts)
                 + "px; } }";
     }
 
-    private static long width(Assessment bench, double column, double scale) {
-        return Math.round(
-                scale * Pictures.layout(bench, Drawing.BENCH, column).bounds().width());
+    private static long width(Assessment bench, double column, double scale, KnownLayouts layouts) {
+        return Math.round(scale
+                * Pictures.layout(bench, Drawing.BENCH, column, layouts)
+                        .bounds()
+                        .width());
     }
 
     private String title(Scenario scenario) {
@@ -115,7 +119,11 @@ public final class PageWriter {
     }
 
     static String firstPicture(Assessment bench, Locale locale) {
-        BenchLayout layout = Pictures.layout(bench, Drawing.BENCH, FIRST_WIDTH);
+        return firstPicture(bench, locale, new KnownLayouts());
+    }
+
+    private static String firstPicture(Assessment bench, Locale locale, KnownLayouts layouts) {
+        BenchLayout layout = Pictures.layout(bench, Drawing.BENCH, FIRST_WIDTH, layouts);
         double height = Pictures.height(layout, FIRST_WIDTH, FIRST_HEIGHT);
         return Pictures.bench(
                 Pictures.scene(bench, layout, Theme.LIGHT, locale, Emphasis.NONE, FIRST_WIDTH),

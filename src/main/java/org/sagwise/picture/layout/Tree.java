@@ -175,13 +175,24 @@ final class Tree {
             return true;
         }
         var each = around.iterator();
-        return !linksOver(cell, each.next()).equals(linksOver(cell, each.next()));
+        return !areOfTheSameLinks(sharesOver(cell, each.next()), sharesOver(cell, each.next()));
     }
 
-    private Set<Integer> linksOver(int one, int other) {
-        Set<Integer> links = new LinkedHashSet<>();
-        shares.getOrDefault(key(one, other), List.of()).forEach(share -> links.add(share.link()));
-        return links;
+    private List<Conductor.Share> sharesOver(int one, int other) {
+        return shares.getOrDefault(key(one, other), List.of());
+    }
+
+    /** Each link passes a step once, and they were sent in the same order: of hundreds, no set need be made. */
+    private static boolean areOfTheSameLinks(List<Conductor.Share> some, List<Conductor.Share> others) {
+        if (some.size() != others.size()) {
+            return false;
+        }
+        for (int i = 0; i < some.size(); i++) {
+            if (some.get(i).link() != others.get(i).link()) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private List<GridPoint> points(List<Integer> cells) {

@@ -3,6 +3,7 @@ package org.sagwise.web.engine;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.LongSupplier;
 import java.util.function.UnaryOperator;
 import org.sagwise.assessment.Assessment;
@@ -19,10 +20,12 @@ import org.sagwise.run.Work;
 import org.sagwise.run.playback.SameCircuit;
 import org.sagwise.scenario.Draft;
 import org.sagwise.scenario.Finding;
+import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Press;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.ScenarioRules;
 import org.sagwise.scenario.edit.Edit;
+import org.sagwise.scenario.edit.FlipParts;
 import org.sagwise.scenario.edit.History;
 
 /**
@@ -30,6 +33,9 @@ import org.sagwise.scenario.edit.History;
  * it. Knows no page; whoever shows it asks for {@link #shown()} after each deed. Not for several threads.
  */
 public final class LiveBench {
+
+    /** Cells whose turning is worked out ahead. */
+    private static final int MOST_TURNED = 8;
 
     private final Catalogue catalogue;
     private final ScenarioRules rules;
@@ -128,6 +134,24 @@ public final class LiveBench {
         return before.isForeseen() && after.isForeseen()
                 ? Comparison.atOnce(before.told(), after.told())
                 : Comparison.atOnce(before.first(), after.first());
+    }
+
+    /** The benches that come of turning one cell, which is what people try first; none of a bench of many cells. */
+    public List<Scenario> turned() {
+        List<Part> cells = scenario().partsOf(PartKind.CELL);
+        return cells.size() > MOST_TURNED
+                ? List.of()
+                : cells.stream()
+                        .map(cell -> new FlipParts(Set.of(cell.id())).apply(scenario()))
+                        .filter(bench -> !known.has(bench))
+                        .toList();
+    }
+
+    /** What there is to say of another bench, worked out before somebody asks for it; empty if there could be none. */
+    public Optional<Assessment> learn(Scenario other) {
+        return known.has(other) || rules.check(Draft.of(other)).isEmpty()
+                ? Optional.of(known.of(other).told())
+                : Optional.empty();
     }
 
     // The button.

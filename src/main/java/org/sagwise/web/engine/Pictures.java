@@ -9,7 +9,7 @@ import org.sagwise.assessment.Assessment;
 import org.sagwise.picture.bench.StillPainter;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.picture.layout.Drawing;
-import org.sagwise.picture.layout.Layouts;
+import org.sagwise.picture.layout.KnownLayouts;
 import org.sagwise.picture.look.Theme;
 import org.sagwise.picture.look.ThemedPen;
 import org.sagwise.picture.scene.BenchScene;
@@ -42,11 +42,11 @@ public final class Pictures {
 
     /** Where everything lies, for a page of a width: on a narrow one words are larger against the parts. */
     public static BenchLayout layout(Assessment bench, Drawing drawing, double width) {
-        return layout(bench, drawing, width, new Layouts());
+        return layout(bench, drawing, width, new KnownLayouts());
     }
 
     /** The same, by layouts that remember. */
-    public static BenchLayout layout(Assessment bench, Drawing drawing, double width, Layouts layouts) {
+    public static BenchLayout layout(Assessment bench, Drawing drawing, double width, KnownLayouts layouts) {
         return layouts.of(bench.scenario(), width < NARROW ? 2 : width < WIDE ? 1.4 : 1, drawing);
     }
 

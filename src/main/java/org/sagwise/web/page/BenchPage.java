@@ -174,7 +174,7 @@ final class BenchPage implements Hand {
         frame();
     }
 
-    /** Cautions that only time shows come last, so that the bench answers at once. */
+    /** Cautions that only time shows come last, so that the bench answers at once; then what may be asked next. */
     private void foresee() {
         LiveBench then = bench;
         Scenario of = bench.scenario();
@@ -182,7 +182,9 @@ final class BenchPage implements Hand {
             foreseeing = false;
             Dom.later(
                     time -> {
-                        if (then == bench && of == bench.scenario() && !bench.isForeseen()) {
+                        if (then == bench && of == bench.scenario() && bench.isForeseen()) {
+                            rehearse();
+                        } else if (then == bench && of == bench.scenario()) {
                             int told = bench.shown().cautions().size();
                             Aside.begin(then.lookAhead(), () -> {
                                 if (bench.shown().cautions().size() != told) {
@@ -190,11 +192,27 @@ final class BenchPage implements Hand {
                                 } else {
                                     comparePart.show(view());
                                 }
+                                rehearse();
                             });
                         }
                     },
                     30);
         }
+    }
+
+    /** Works out what comes of turning each cell, so that the bench answers within a frame, the first time too. */
+    private void rehearse() {
+        Scenario of = bench.scenario();
+        List<Runnable> deeds = new ArrayList<>();
+        for (Scenario turned : bench.turned()) {
+            deeds.add(() -> bench.learn(turned));
+            deeds.add(() -> bench.learn(turned).ifPresent(it -> benchPart.layAhead(it, view())));
+            deeds.add(() -> bench.learn(turned).ifPresent(it -> benchPart.paintAhead(it, view())));
+        }
+        Aside.begin(
+                new Rehearsal(
+                        deeds, () -> of == bench.scenario() && !bench.time().isGoing()),
+                () -> {});
     }
 
     /** Goes on as long as something moves or time runs. */

@@ -3,10 +3,11 @@ package org.sagwise.web.page;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.sagwise.assessment.Assessment;
 import org.sagwise.picture.bench.ChevronPainter;
 import org.sagwise.picture.geometry.Box;
 import org.sagwise.picture.layout.BenchLayout;
-import org.sagwise.picture.layout.Layouts;
+import org.sagwise.picture.layout.KnownLayouts;
 import org.sagwise.picture.layout.PartBox;
 import org.sagwise.picture.scene.BenchScene;
 import org.sagwise.picture.scene.BenchView;
@@ -27,7 +28,7 @@ final class BenchPart implements PagePart {
     private final MarksPen marks = new MarksPen(canvas);
     private final Hand hand;
     private final EndsPart ends;
-    private final Layouts layouts = new Layouts();
+    private final KnownLayouts layouts = new KnownLayouts();
     private final Map<String, Touched> touched = new LinkedHashMap<>();
     private BenchLayout layout;
     private BenchScene scene;
@@ -68,6 +69,18 @@ final class BenchPart implements PagePart {
             canvas.setWidth(width);
             canvas.setHeight(height);
         }
+    }
+
+    /** Lays another bench out before somebody asks for it. */
+    BenchLayout layAhead(Assessment other, View shown) {
+        return Pictures.layout(other, shown.drawing(), width, layouts);
+    }
+
+    /** Paints another bench for nobody: so the browser learns how. */
+    void paintAhead(Assessment other, View shown) {
+        BenchLayout its = layAhead(other, shown);
+        BenchView window = BenchView.fit(its.bounds(), width, Pictures.height(its, width, MOST_HEIGHT));
+        Pictures.bench(Pictures.scene(other, its, shown.theme(), shown.locale(), shown.emphasis(), width), window);
     }
 
     /** Asks the page how wide the bench may be, which makes it lay itself out; whether that has changed. */

@@ -12,11 +12,13 @@ import org.sagwise.part.Ends;
 import org.sagwise.part.PartKind;
 import org.sagwise.part.key.EffectiveKeys;
 import org.sagwise.part.key.KeySpec;
+import org.sagwise.picture.look.Theme;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.edit.Edit;
 import org.sagwise.scenario.edit.FlipParts;
 import org.sagwise.scenario.edit.SetAmbient;
 import org.sagwise.scenario.edit.SetPartKeys;
+import org.sagwise.web.engine.Words;
 
 /** The card of the chosen part: turn it round, and change every value that it has. */
 final class CardPart implements PagePart {
@@ -47,18 +49,31 @@ final class CardPart implements PagePart {
     private final Fold fold = new Fold("around-part", this::fillAround);
     private final Hand hand;
     private View view;
+    private Optional<Filling> filled = Optional.empty();
+
+    /** On what the card's rows depend: a part that is turned over and over keeps them, and the focus where it is. */
+    private record Filling(Part part, double ambientC, Words words, Theme theme) {}
 
     CardPart(Hand hand) {
         this.hand = hand;
+        // What somebody typed or slid and was refused is not to stand there for ever.
+        card.addEventListener("input", event -> filled = Optional.empty());
+        card.addEventListener("change", event -> filled = Optional.empty());
     }
 
     @Override
     public void lay(View shown) {
         view = shown;
-        String focused = Dom.focused();
         fold.lay();
-        Dom.clear(card);
         Optional<Part> part = shown.bench().scenario().part(shown.chosen().part());
+        Optional<Filling> wanted =
+                part.map(it -> new Filling(it, shown.bench().scenario().ambientC(), shown.words(), shown.theme()));
+        if (wanted.isPresent() && wanted.equals(filled)) {
+            return;
+        }
+        filled = wanted;
+        String focused = Dom.focused();
+        Dom.clear(card);
         section.setHidden(part.isEmpty());
         part.ifPresent(this::fill);
         Tag again = Tag.byId(focused);

@@ -9,15 +9,31 @@ final class StairsPart implements PagePart {
 
     private final Tag room = Tag.byId("stairs");
     private double width;
+    private View view;
 
     @Override
-    public void lay(View view) {
+    public void lay(View shown) {
+        if (view == null) {
+            measure();
+            Dom.onSize(room, time -> {
+                if (measure()) {
+                    show(view);
+                }
+            });
+        }
+        show(shown);
+    }
+
+    /** Not at every edit, since to ask how wide something is makes the browser lay out the page; whether it changed. */
+    private boolean measure() {
+        double before = width;
         width = Math.max(280, room.getClientWidth());
-        show(view);
+        return width != before;
     }
 
     @Override
-    public void show(View view) {
+    public void show(View shown) {
+        view = shown;
         Painted.show(room, Pictures.stairs(view.now(), view.theme(), view.locale(), view.emphasis(), width, HEIGHT));
     }
 }

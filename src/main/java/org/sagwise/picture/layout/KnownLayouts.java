@@ -14,7 +14,7 @@ import org.sagwise.scenario.Scenario;
  * Lays benches out and remembers the last few, since finding places and ways is the dearest part of showing an edit: a
  * bench that comes back, or of which only numbers and names were changed, lies where it lay. Not for several threads.
  */
-public final class Layouts {
+public final class KnownLayouts {
 
     private static final int KEPT = 24;
 
@@ -44,8 +44,8 @@ public final class Layouts {
     /** Whether two benches lie alike: all that the layout asks of parts and links is looked at here. */
     static boolean isLaidAlike(Scenario one, Scenario other) {
         return one == other
-                || areAlike(one.parts(), other.parts(), Layouts::isLaidAlike)
-                        && areAlike(one.links(), other.links(), Layouts::isLedAlike)
+                || areAlike(one.parts(), other.parts(), KnownLayouts::isLaidAlike)
+                        && areAlike(one.links(), other.links(), KnownLayouts::isLedAlike)
                         && one.placement().equals(other.placement())
                         && one.notes().equals(other.notes())
                         && one.probes().equals(other.probes());

@@ -16,7 +16,7 @@ import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.edit.FlipParts;
 
 /** What is remembered must be what would be found anew, also after an edit that changes numbers, names or modes. */
-class LayoutsTest {
+class KnownLayoutsTest {
 
     /** Keys that a part may get, whatever its kind: a layout that asked any of them would show here. */
     private static final Map<PartKind, Map<String, Object>> CHANGES = Map.of(
@@ -33,7 +33,7 @@ class LayoutsTest {
     @MethodSource("benches")
     void of_aBenchThatWasChanged_isWhatALayoutWithoutMemorySays(Scenario scenario) {
         for (Drawing drawing : Drawing.values()) {
-            Layouts layouts = new Layouts();
+            KnownLayouts layouts = new KnownLayouts();
             List<Scenario> ways = Stream.of(scenario, changed(scenario), turned(scenario), joinedOtherwise(scenario))
                     .flatMap(bench -> Stream.of(bench, scenario))
                     .toList();
@@ -46,14 +46,15 @@ class LayoutsTest {
     @ParameterizedTest
     @MethodSource("benches")
     void of_aBenchThatComesBack_leadsNoConductorAnew(Scenario scenario) {
-        Layouts layouts = new Layouts();
+        KnownLayouts layouts = new KnownLayouts();
         BenchLayout first = layouts.of(scenario, 1, Drawing.BENCH);
         layouts.of(turned(scenario), 1, Drawing.BENCH);
         assertSame(first.conductors(), layouts.of(scenario, 1, Drawing.BENCH).conductors());
     }
 
     private static Scenario changed(Scenario scenario) {
-        List<Part> parts = scenario.parts().stream().map(LayoutsTest::changed).toList();
+        List<Part> parts =
+                scenario.parts().stream().map(KnownLayoutsTest::changed).toList();
         return scenario.withParts(parts);
     }
 
