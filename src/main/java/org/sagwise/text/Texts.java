@@ -54,7 +54,13 @@ public final class Texts {
      * @throws java.util.MissingResourceException if neither the bundle nor that of the kinds has such a key
      */
     public String say(String key, Object... words) {
-        return new MessageFormat(raw(key), locale).format(words);
+        String pattern = raw(key);
+        return isPlain(pattern) ? pattern : new MessageFormat(pattern, locale).format(words);
+    }
+
+    /** Most sentences have nothing to be filled in, and to take a pattern apart is slow in a browser. */
+    private static boolean isPlain(String pattern) {
+        return pattern.indexOf('{') < 0 && pattern.indexOf('}') < 0 && pattern.indexOf('\'') < 0;
     }
 
     /**

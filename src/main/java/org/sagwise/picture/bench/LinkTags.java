@@ -21,12 +21,10 @@ final class LinkTags {
 
     private final ThemedPen pen;
     private final BenchScene scene;
-    private final Figures figures;
 
     LinkTags(ThemedPen pen, BenchScene scene) {
         this.pen = pen;
         this.scene = scene;
-        this.figures = Figures.of(scene);
     }
 
     void paint() {
@@ -71,6 +69,7 @@ final class LinkTags {
     }
 
     private String text(LinkRoute route) {
+        Figures figures = Figures.of(scene);
         LinkReading reading = scene.readings().links().get(route.link());
         return Double.isNaN(reading.currentA())
                 ? figures.texts().say(scene.readings().isVeiled() ? "part.asked" : "link.unknown")
