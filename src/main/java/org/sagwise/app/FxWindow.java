@@ -20,6 +20,7 @@ final class FxWindow implements WindowOpener {
             return Optional.of(WindowObstacle.NO_DISPLAY);
         }
         Overture.begin();
+        GraphicsCard.passOver();
         ClassPathNotice.keepQuiet();
         return startingToolkit();
     }

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
-import javafx.application.Platform;
 import javafx.geometry.Dimension2D;
 import javafx.scene.Scene;
 import javafx.scene.layout.Region;
@@ -126,7 +125,7 @@ public final class MainWindow {
             models.offers().stock().pictures().paint(models.offers().stock().goods(), theme);
         });
         // Questions come up over a window that is there.
-        Platform.runLater(() -> {
+        WindowPlacer.whenPlaced(() -> {
             boolean first = models.shown().preferences().get().noticeRead() == 0;
             NoticeDialogs.showOnce(models.shown().preferences(), dialogs);
             leftovers.offer(models.files().documents(), dialogs);

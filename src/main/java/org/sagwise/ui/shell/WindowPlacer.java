@@ -1,6 +1,7 @@
 package org.sagwise.ui.shell;
 
 import javafx.animation.PauseTransition;
+import javafx.application.Platform;
 import javafx.beans.value.ChangeListener;
 import javafx.geometry.Dimension2D;
 import javafx.geometry.Rectangle2D;
@@ -20,6 +21,9 @@ final class WindowPlacer {
     private static final double LEAST_HEIGHT = 520;
 
     private static final Duration PATIENCE = Duration.millis(800);
+
+    /** Time in which window managers of Linux have answered, as a rule. */
+    private static final Duration ANSWER = Duration.millis(120);
 
     private WindowPlacer() {}
 
@@ -44,6 +48,19 @@ final class WindowPlacer {
             stage.heightProperty().removeListener(insist);
         });
         moment.play();
+    }
+
+    /** Does something over a window that has just been shown, once it has its size: others lie in its middle. */
+    static void whenPlaced(Runnable then) {
+        boolean answersLate = System.getProperty("os.name").equals("Linux")
+                && !"Monocle".equals(System.getProperty("glass.platform"));
+        if (!answersLate) {
+            Platform.runLater(then);
+            return;
+        }
+        PauseTransition answer = new PauseTransition(ANSWER);
+        answer.setOnFinished(event -> Platform.runLater(then));
+        answer.play();
     }
 
     /** About the size that a window will have inside, so that what it holds is laid out for it from the first. */
