@@ -25,7 +25,7 @@ import org.sagwise.picture.layout.Drawing;
 import org.sagwise.picture.layout.KnownLayouts;
 import org.sagwise.picture.look.Theme;
 import org.sagwise.picture.pen.Plain;
-import org.sagwise.picture.scene.BenchView;
+import org.sagwise.picture.scene.BenchScene;
 import org.sagwise.picture.scene.Emphasis;
 import org.sagwise.report.explain.ExplainedPost;
 import org.sagwise.scenario.Press;
@@ -50,10 +50,6 @@ public final class PageWriter {
     private static final String SAY = "say.";
     private static final double FIRST_WIDTH = 700;
 
-    /** A bench is never drawn smaller than this, on a phone and elsewhere; one that is wider is scrolled sideways. */
-    private static final double LEAST_SCALE_OF_A_PHONE = 0.24;
-
-    private static final double LEAST_SCALE = 0.16;
     private static final double PHONE_WIDTH = 390;
 
     private static final double FIRST_HEIGHT = 460;
@@ -99,18 +95,15 @@ public final class PageWriter {
         return filled(resource("page.html"), blanks, key -> said(key, words));
     }
 
-    /** How wide the sheet is at least, so that a finger meets the part that it means. */
+    /** How wide the sheet is at least until the script has seen how wide its column is. */
     private static String width(Assessment bench, KnownLayouts layouts) {
-        return "\n#sheet { min-width: " + width(bench, PHONE_WIDTH, LEAST_SCALE_OF_A_PHONE, layouts) + "px; }\n"
-                + "@media (min-width: 60rem) { #sheet { min-width: " + width(bench, FIRST_WIDTH, LEAST_SCALE, layouts)
-                + "px; } }";
+        return "\n#sheet { min-width: " + width(bench, PHONE_WIDTH, layouts) + "px; }\n"
+                + "@media (min-width: 60rem) { #sheet { min-width: " + width(bench, FIRST_WIDTH, layouts) + "px; } }";
     }
 
-    private static long width(Assessment bench, double column, double scale, KnownLayouts layouts) {
-        return Math.round(scale
-                * Pictures.layout(bench, Drawing.BENCH, column, layouts)
-                        .bounds()
-                        .width());
+    private static long width(Assessment bench, double column, KnownLayouts layouts) {
+        BenchLayout layout = Pictures.layout(bench, Drawing.BENCH, column, layouts);
+        return Pictures.isTooSmall(layout, column) ? (long) Pictures.readableWidth(layout) : 0;
     }
 
     private String title(Scenario scenario) {
@@ -125,9 +118,8 @@ public final class PageWriter {
     private static String firstPicture(Assessment bench, Locale locale, KnownLayouts layouts) {
         BenchLayout layout = Pictures.layout(bench, Drawing.BENCH, FIRST_WIDTH, layouts);
         double height = Pictures.height(layout, FIRST_WIDTH, FIRST_HEIGHT);
-        return Pictures.bench(
-                Pictures.scene(bench, layout, Theme.LIGHT, locale, Emphasis.NONE, FIRST_WIDTH),
-                BenchView.fit(layout.bounds(), FIRST_WIDTH, height));
+        BenchScene scene = Pictures.scene(bench, layout, Theme.LIGHT, locale, Emphasis.NONE, FIRST_WIDTH);
+        return Pictures.bench(scene, Pictures.view(scene, FIRST_WIDTH, height));
     }
 
     static String said(String key, Words words) {

@@ -259,6 +259,35 @@ abstract class InBrowserTest {
     }
 
     @Test
+    void bench_ofManyCells_isReadableAndCanBeSeenWhole() throws IOException {
+        Scenario many = TradeWords.read("6s4p 2500 mAh 20 A; coil 3", CatalogueLoader.builtIn(), Locale.ENGLISH)
+                .scenario()
+                .orElseThrow();
+        browser.go(Files.writeString(folder.resolve("pack.html"), writer.write(many))
+                .toUri()
+                .toString());
+        browser.await("document.documentElement.className === 'live alive' && window.sagwise");
+        assertTrue(letters() >= 8.9, letters() + " px");
+        browser.tap(pointer, "zoom");
+        browser.await("document.getElementById('sheet').clientWidth <= document.getElementById('felt').clientWidth");
+        assertTrue(letters() < 8.9, letters() + " px");
+        browser.tap(pointer, "zoom");
+        browser.await("document.getElementById('sheet').clientWidth > document.getElementById('felt').clientWidth");
+        assertTrue(
+                browser.run("return document.documentElement.scrollWidth <= window.innerWidth;")
+                        .asBoolean(),
+                "wider than the page");
+    }
+
+    /** Height of the smallest letters on the bench, CSS pixels. */
+    private double letters() throws IOException {
+        return browser.run("return Math.min.apply(null, Array.from(document.querySelectorAll('#bench text'))"
+                        + ".map(function (it) { return parseFloat(getComputedStyle(it).fontSize)"
+                        + " * it.getScreenCTM().a; }));")
+                .asDouble();
+    }
+
+    @Test
     void reader_whoTurnedACell_seesWhatThatDidNumberByNumber() throws IOException {
         show("changes", demo("side-by-side-one-reversed"));
         browser.unfold("compare-part", "#compare > p");

@@ -6,10 +6,12 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.sagwise.assessment.Assessment;
+import org.sagwise.picture.bench.LegendPainter;
 import org.sagwise.picture.bench.StillPainter;
 import org.sagwise.picture.layout.BenchLayout;
 import org.sagwise.picture.layout.Drawing;
 import org.sagwise.picture.layout.KnownLayouts;
+import org.sagwise.picture.look.TextStyle;
 import org.sagwise.picture.look.Theme;
 import org.sagwise.picture.look.ThemedPen;
 import org.sagwise.picture.scene.BenchScene;
@@ -31,6 +33,15 @@ public final class Pictures {
 
     private static final double WIDE = 800;
 
+    /** So many parts make even a wide page small. */
+    private static final int MANY_PARTS = 12;
+
+    /** Height of the smallest letters that people read without effort, CSS pixels. */
+    private static final double LEAST_LETTERS = 9;
+
+    private static final double SMALL = 1.1;
+    private static final double TOO_SMALL = 1.4;
+
     /** A narrow page has no room for the scale of potential. */
     private static final Set<Detail> WITHOUT_LEGEND = Detail.usual().stream()
             .filter(detail -> detail != Detail.LEGEND)
@@ -47,7 +58,8 @@ public final class Pictures {
 
     /** The same, by layouts that remember. */
     public static BenchLayout layout(Assessment bench, Drawing drawing, double width, KnownLayouts layouts) {
-        return layouts.of(bench.scenario(), width < NARROW ? 2 : width < WIDE ? 1.4 : 1, drawing);
+        boolean isSmall = width < WIDE || bench.scenario().parts().size() > MANY_PARTS;
+        return layouts.of(bench.scenario(), width < NARROW ? 2 : isSmall ? 1.4 : 1, drawing);
     }
 
     /** What is painted. */
@@ -56,10 +68,36 @@ public final class Pictures {
         return BenchScene.of(bench, layout, theme, locale).with(emphasis).with(width < NARROW ? WITHOUT_LEGEND : USUAL);
     }
 
-    /** How high a bench is drawn in a column of this width. */
+    /** Whether the smallest words of a bench are small where all of it is seen at once. */
+    public static boolean isSmall(BenchLayout layout, double seen) {
+        return readableWidth(layout) > SMALL * seen;
+    }
+
+    /** Whether they are so small that it is better to see a part of it first. */
+    public static boolean isTooSmall(BenchLayout layout, double seen) {
+        return readableWidth(layout) > TOO_SMALL * seen;
+    }
+
+    /** How wide a bench is drawn so that its smallest words can be read without effort. */
+    public static double readableWidth(BenchLayout layout) {
+        return Math.round(LEAST_LETTERS
+                / TextStyle.SMALL.face(layout.textScale()).size()
+                * layout.bounds().width());
+    }
+
+    /**
+     * How high a bench is drawn in a column of this width.
+     *
+     * @param most infinite if it is drawn as high as it comes out
+     */
     public static double height(BenchLayout layout, double width, double most) {
         double wanted = width * layout.bounds().height() / layout.bounds().width();
-        return Math.round(Math.max(0.5 * most, Math.min(most, wanted)));
+        return Math.round(Double.isInfinite(most) ? wanted : Math.max(0.5 * most, Math.min(most, wanted)));
+    }
+
+    /** A view of all of a bench; its scale of potential covers nothing of it. */
+    public static BenchView view(BenchScene scene, double width, double height) {
+        return LegendPainter.fit(scene, width, height);
     }
 
     public static String bench(BenchScene scene, BenchView view) {

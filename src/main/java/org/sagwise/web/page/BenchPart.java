@@ -3,6 +3,7 @@ package org.sagwise.web.page;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.picture.bench.ChevronPainter;
 import org.sagwise.picture.geometry.Box;
@@ -17,12 +18,18 @@ import org.sagwise.web.engine.Pictures;
 /** The bench itself: the picture, the marks of current that drift over it, and a button over each part. */
 final class BenchPart implements PagePart {
 
-    private static final double MOST_HEIGHT = 460;
+    /** Height for a bench that is seen whole, CSS pixels; more of a large window. */
+    private static final double USUAL_HEIGHT = 460;
+
+    private static final double MOST_OF_WINDOW = 0.55;
 
     /** A finger needs this much, in CSS pixels. */
     private static final double LEAST_TOUCH = 44;
 
+    private final Tag felt = Tag.byId("felt");
+    private final Tag sheet = Tag.byId("sheet");
     private final Tag room = Tag.byId("bench");
+    private final Tag zoom = Tag.byId("zoom");
     private final Tag touch = Tag.byId("touch");
     private final Tag canvas = Tag.byId("marks");
     private final MarksPen marks = new MarksPen(canvas);
@@ -36,13 +43,19 @@ final class BenchPart implements PagePart {
     private ChevronPainter chevrons;
     private double lastMs;
     private boolean still;
-    private double width;
+    private double seen;
+    private View last;
+    private Optional<Boolean> whole = Optional.empty();
 
     BenchPart(Hand hand, EndsPart ends) {
         this.hand = hand;
         this.ends = ends;
         measure();
-        Dom.onSize(room, time -> {
+        zoom.addEventListener("click", event -> {
+            whole = Optional.of(!isWhole(last));
+            hand.relay();
+        });
+        Dom.onSize(felt, time -> {
             if (measure()) {
                 hand.relay();
             }
@@ -52,10 +65,14 @@ final class BenchPart implements PagePart {
     @Override
     public void lay(View shown) {
         chevrons = null;
-        layout = Pictures.layout(shown.now(), shown.drawing(), width, layouts);
-        double height = Pictures.height(layout, width, MOST_HEIGHT);
-        view = BenchView.fit(layout.bounds(), width, height);
-        size(canvas, (int) (width * Dom.pixelRatio()), (int) (height * Dom.pixelRatio()));
+        last = shown;
+        layout = Pictures.layout(shown.now(), shown.drawing(), seen, layouts);
+        double width = width(shown);
+        if (view == null || view.width() != width) {
+            Dom.style(sheet, "min-width", width + "px");
+        }
+        view = window(scene(shown), width);
+        size(canvas, (int) (width * Dom.pixelRatio()), (int) (view.height() * Dom.pixelRatio()));
         still = Dom.matches("(prefers-reduced-motion: reduce)");
         touchables(shown);
         show(shown);
@@ -73,25 +90,52 @@ final class BenchPart implements PagePart {
 
     /** Lays another bench out before somebody asks for it. */
     BenchLayout layAhead(Assessment other, View shown) {
-        return Pictures.layout(other, shown.drawing(), width, layouts);
+        return Pictures.layout(other, shown.drawing(), seen, layouts);
     }
 
     /** Paints another bench for nobody: so the browser learns how. */
     void paintAhead(Assessment other, View shown) {
-        BenchLayout its = layAhead(other, shown);
-        BenchView window = BenchView.fit(its.bounds(), width, Pictures.height(its, width, MOST_HEIGHT));
-        Pictures.bench(Pictures.scene(other, its, shown.theme(), shown.locale(), shown.emphasis(), width), window);
+        BenchScene its =
+                Pictures.scene(other, layAhead(other, shown), shown.theme(), shown.locale(), shown.emphasis(), seen);
+        Pictures.bench(its, window(its, view.width()));
     }
 
-    /** Asks the page how wide the bench may be, which makes it lay itself out; whether that has changed. */
+    /** A large bench is seen whole, its words small; or larger, and then it is moved about. */
+    private double width(View shown) {
+        boolean isSmall = Pictures.isSmall(layout, seen);
+        boolean isWhole = isWhole(shown);
+        if (isSmall) {
+            zoom.setTextContent(shown.words().say(isWhole ? "zoom.in" : "zoom.out"));
+        }
+        if (zoom.isHidden() == isSmall) {
+            zoom.setHidden(!isSmall);
+        }
+        return isSmall && !isWhole ? Pictures.readableWidth(layout) : seen;
+    }
+
+    /** A lesson speaks of all that lies there, so that it is all seen at first. */
+    private boolean isWhole(View shown) {
+        return whole.orElse(shown.lesson().isPresent() || !Pictures.isTooSmall(layout, seen));
+    }
+
+    private BenchView window(BenchScene shown, double width) {
+        double most = width > seen ? Double.POSITIVE_INFINITY : mostHeight();
+        return Pictures.view(shown, width, Pictures.height(shown.layout(), width, most));
+    }
+
+    private static double mostHeight() {
+        return Math.max(USUAL_HEIGHT, MOST_OF_WINDOW * Dom.windowHeight());
+    }
+
+    /** Asks the page how much of the bench is seen, which makes it lay itself out; whether that has changed. */
     boolean measure() {
-        double before = width;
-        width = Math.max(280, room.getClientWidth());
-        return width != before;
+        double before = seen;
+        seen = Math.max(280, felt.getClientWidth());
+        return seen != before;
     }
 
     private BenchScene scene(View shown) {
-        return Pictures.scene(shown.now(), layout, shown.theme(), shown.locale(), shown.emphasis(), view.width());
+        return Pictures.scene(shown.now(), layout, shown.theme(), shown.locale(), shown.emphasis(), seen);
     }
 
     /** A button over a part, with what was said of it. */

@@ -142,6 +142,9 @@ final class Dom {
     @JSBody(script = "return location.hash;")
     static native String fragment();
 
+    @JSBody(script = "return window.innerHeight;")
+    static native double windowHeight();
+
     @JSBody(script = "return window.devicePixelRatio || 1;")
     static native double pixelRatio();
 
