@@ -26,6 +26,7 @@ import org.sagwise.picture.layout.KnownLayouts;
 import org.sagwise.picture.look.Theme;
 import org.sagwise.picture.pen.Plain;
 import org.sagwise.picture.scene.BenchScene;
+import org.sagwise.picture.scene.BenchView;
 import org.sagwise.picture.scene.Emphasis;
 import org.sagwise.report.explain.ExplainedPost;
 import org.sagwise.scenario.Press;
@@ -103,7 +104,8 @@ public final class PageWriter {
 
     private static long width(Assessment bench, double column, KnownLayouts layouts) {
         BenchLayout layout = Pictures.layout(bench, Drawing.BENCH, column, layouts);
-        return Pictures.isTooSmall(layout, column) ? (long) Pictures.readableWidth(layout) : 0;
+        BenchView whole = BenchView.fit(layout.bounds(), column, Pictures.height(layout, column, FIRST_HEIGHT));
+        return Pictures.isTooSmall(layout, whole) ? (long) Pictures.readableWidth(layout) : 0;
     }
 
     private String title(Scenario scenario) {

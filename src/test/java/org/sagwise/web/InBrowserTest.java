@@ -267,12 +267,16 @@ abstract class InBrowserTest {
                 .toUri()
                 .toString());
         browser.await("document.documentElement.className === 'live alive' && window.sagwise");
-        assertTrue(letters() >= 8.9, letters() + " px");
-        browser.tap(pointer, "zoom");
-        browser.await("document.getElementById('sheet').clientWidth <= document.getElementById('felt').clientWidth");
-        assertTrue(letters() < 8.9, letters() + " px");
-        browser.tap(pointer, "zoom");
-        browser.await("document.getElementById('sheet').clientWidth > document.getElementById('felt').clientWidth");
+        double atFirst = letters();
+        assertTrue(atFirst >= 8, atFirst + " px");
+        if (browser.run("return !document.getElementById('zoom').hidden;").asBoolean()) {
+            browser.tap(pointer, "zoom");
+            browser.await(
+                    "document.getElementById('sheet').clientWidth <= document.getElementById('felt').clientWidth");
+            assertTrue(letters() < atFirst, letters() + " px");
+            browser.tap(pointer, "zoom");
+            assertEquals(atFirst, letters(), 0.1);
+        }
         assertTrue(
                 browser.run("return document.documentElement.scrollWidth <= window.innerWidth;")
                         .asBoolean(),

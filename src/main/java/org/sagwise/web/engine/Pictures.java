@@ -39,8 +39,8 @@ public final class Pictures {
     /** Height of the smallest letters that people read without effort, CSS pixels. */
     private static final double LEAST_LETTERS = 9;
 
-    private static final double SMALL = 1.1;
-    private static final double TOO_SMALL = 1.4;
+    private static final double SMALL_LETTERS = 8.2;
+    private static final double TOO_SMALL_LETTERS = 6.8;
 
     /** A narrow page has no room for the scale of potential. */
     private static final Set<Detail> WITHOUT_LEGEND = Detail.usual().stream()
@@ -68,31 +68,37 @@ public final class Pictures {
         return BenchScene.of(bench, layout, theme, locale).with(emphasis).with(width < NARROW ? WITHOUT_LEGEND : USUAL);
     }
 
-    /** Whether the smallest words of a bench are small where all of it is seen at once. */
-    public static boolean isSmall(BenchLayout layout, double seen) {
-        return readableWidth(layout) > SMALL * seen;
+    /** Whether the smallest words of a bench are small in a view of it. */
+    public static boolean isSmall(BenchLayout layout, BenchView view) {
+        return letters(layout) * view.scale() < SMALL_LETTERS;
     }
 
     /** Whether they are so small that it is better to see a part of it first. */
-    public static boolean isTooSmall(BenchLayout layout, double seen) {
-        return readableWidth(layout) > TOO_SMALL * seen;
+    public static boolean isTooSmall(BenchLayout layout, BenchView view) {
+        return letters(layout) * view.scale() < TOO_SMALL_LETTERS;
+    }
+
+    /** Height of the smallest letters, units of the bench. */
+    private static double letters(BenchLayout layout) {
+        return TextStyle.SMALL.face(layout.textScale()).size();
     }
 
     /** How wide a bench is drawn so that its smallest words can be read without effort. */
     public static double readableWidth(BenchLayout layout) {
-        return Math.round(LEAST_LETTERS
-                / TextStyle.SMALL.face(layout.textScale()).size()
-                * layout.bounds().width());
+        return Math.round(LEAST_LETTERS / letters(layout) * layout.bounds().width());
     }
 
-    /**
-     * How high a bench is drawn in a column of this width.
-     *
-     * @param most infinite if it is drawn as high as it comes out
-     */
+    /** How high it is drawn then. */
+    public static double readableHeight(BenchLayout layout) {
+        return readableWidth(layout)
+                * layout.bounds().height()
+                / layout.bounds().width();
+    }
+
+    /** How high a bench is drawn in a column of this width, at most so high. */
     public static double height(BenchLayout layout, double width, double most) {
         double wanted = width * layout.bounds().height() / layout.bounds().width();
-        return Math.round(Double.isInfinite(most) ? wanted : Math.max(0.5 * most, Math.min(most, wanted)));
+        return Math.round(Math.max(0.5 * most, Math.min(most, wanted)));
     }
 
     /** A view of all of a bench; its scale of potential covers nothing of it. */

@@ -44,7 +44,8 @@ final class BenchPart implements PagePart {
     private double lastMs;
     private boolean still;
     private double seen;
-    private View last;
+    private double mostHeight;
+    private boolean isWhole;
     private Optional<Boolean> whole = Optional.empty();
 
     BenchPart(Hand hand, EndsPart ends) {
@@ -52,7 +53,7 @@ final class BenchPart implements PagePart {
         this.ends = ends;
         measure();
         zoom.addEventListener("click", event -> {
-            whole = Optional.of(!isWhole(last));
+            whole = Optional.of(!isWhole);
             hand.relay();
         });
         Dom.onSize(felt, time -> {
@@ -65,13 +66,19 @@ final class BenchPart implements PagePart {
     @Override
     public void lay(View shown) {
         chevrons = null;
-        last = shown;
         layout = Pictures.layout(shown.now(), shown.drawing(), seen, layouts);
-        double width = width(shown);
+        BenchScene its = scene(shown);
+        mostHeight = wholeHeight();
+        BenchView all = window(its, seen);
+        // A lesson speaks of all that lies there, so that it is all seen at first.
+        isWhole = whole.orElse(shown.lesson().isPresent() || !Pictures.isTooSmall(layout, all));
+        boolean isLarge = offerZoom(shown, Pictures.isSmall(layout, all)) && !isWhole;
+        double width = isLarge ? Math.max(seen, Pictures.readableWidth(layout)) : seen;
         if (view == null || view.width() != width) {
             Dom.style(sheet, "min-width", width + "px");
         }
-        view = window(scene(shown), width);
+        mostHeight = isLarge ? Math.max(mostHeight, Pictures.readableHeight(layout)) : mostHeight;
+        view = isLarge ? window(its, width) : all;
         size(canvas, (int) (width * Dom.pixelRatio()), (int) (view.height() * Dom.pixelRatio()));
         still = Dom.matches("(prefers-reduced-motion: reduce)");
         touchables(shown);
@@ -101,29 +108,21 @@ final class BenchPart implements PagePart {
     }
 
     /** A large bench is seen whole, its words small; or larger, and then it is moved about. */
-    private double width(View shown) {
-        boolean isSmall = Pictures.isSmall(layout, seen);
-        boolean isWhole = isWhole(shown);
+    private boolean offerZoom(View shown, boolean isSmall) {
         if (isSmall) {
             zoom.setTextContent(shown.words().say(isWhole ? "zoom.in" : "zoom.out"));
         }
         if (zoom.isHidden() == isSmall) {
             zoom.setHidden(!isSmall);
         }
-        return isSmall && !isWhole ? Pictures.readableWidth(layout) : seen;
-    }
-
-    /** A lesson speaks of all that lies there, so that it is all seen at first. */
-    private boolean isWhole(View shown) {
-        return whole.orElse(shown.lesson().isPresent() || !Pictures.isTooSmall(layout, seen));
+        return isSmall;
     }
 
     private BenchView window(BenchScene shown, double width) {
-        double most = width > seen ? Double.POSITIVE_INFINITY : mostHeight();
-        return Pictures.view(shown, width, Pictures.height(shown.layout(), width, most));
+        return Pictures.view(shown, width, Pictures.height(shown.layout(), width, mostHeight));
     }
 
-    private static double mostHeight() {
+    private static double wholeHeight() {
         return Math.max(USUAL_HEIGHT, MOST_OF_WINDOW * Dom.windowHeight());
     }
 
