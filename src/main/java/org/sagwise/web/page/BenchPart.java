@@ -67,9 +67,9 @@ final class BenchPart implements PagePart {
     public void lay(View shown) {
         chevrons = null;
         layout = Pictures.layout(shown.now(), shown.drawing(), seen, layouts);
-        BenchScene its = scene(shown);
+        scene = scene(shown);
         mostHeight = wholeHeight();
-        BenchView all = window(its, seen);
+        BenchView all = window(scene, seen);
         // A lesson speaks of all that lies there, so that it is all seen at first.
         isWhole = whole.orElse(shown.lesson().isPresent() || !Pictures.isTooSmall(layout, all));
         boolean isLarge = offerZoom(shown, Pictures.isSmall(layout, all)) && !isWhole;
@@ -78,11 +78,11 @@ final class BenchPart implements PagePart {
             Dom.style(sheet, "min-width", width + "px");
         }
         mostHeight = isLarge ? Math.max(mostHeight, Pictures.readableHeight(layout)) : mostHeight;
-        view = isLarge ? window(its, width) : all;
+        view = isLarge ? window(scene, width) : all;
         size(canvas, (int) (width * Dom.pixelRatio()), (int) (view.height() * Dom.pixelRatio()));
         still = Dom.matches("(prefers-reduced-motion: reduce)");
         touchables(shown);
-        show(shown);
+        paint();
         chevrons = new ChevronPainter(scene);
         stand();
     }
@@ -196,8 +196,12 @@ final class BenchPart implements PagePart {
     @Override
     public void show(View shown) {
         scene = scene(shown);
-        Painted.show(room, Pictures.bench(scene, view));
+        paint();
         stand();
+    }
+
+    private void paint() {
+        Painted.show(room, Pictures.bench(scene, view));
     }
 
     /** Where nothing may move the marks are drawn once. */
