@@ -18,7 +18,9 @@ final class Outside {
             "LessonSource",
             "ScenarioFiles",
             "ScenarioReader",
-            "SettingsFile");
+            "SettingsFile",
+            "Unfinished",
+            "Writer");
 
     static final DescribedPredicate<JavaClass> ARE_NO_OPENERS =
             describe("are none of the openers", it -> !OPENERS.contains(outermost(it)));

@@ -81,7 +81,8 @@ public final class ManPage {
             }
         }
         for (String example : spec.usageMessage().footer()) {
-            roff.code(example.strip());
+            // As picocli prints it, which takes it for a format.
+            roff.code(String.format(example).strip());
         }
         for (Map.Entry<String, CommandLine> inner : spec.subcommands().entrySet()) {
             verb(name + " " + inner.getKey(), inner.getValue());

@@ -1,11 +1,7 @@
 package org.sagwise.cli;
 
-import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.sagwise.file.Saved;
-import org.sagwise.file.ScenarioFiles;
 import org.sagwise.file.ScenarioWriter;
 import org.sagwise.plan.Measured;
 import org.sagwise.plan.Measurement;
@@ -140,12 +136,7 @@ final class MeasuredCommand implements Callable<Integer> {
     }
 
     private boolean isSaved(Scenario scenario) {
-        Optional<String> wrong = new OutputFile(call, out, overwriting, List.of()).wrong();
-        wrong.ifPresent(call::problem);
-        if (wrong.isEmpty() && ScenarioFiles.save(Path.of(out), scenario) instanceof Saved.Failed failed) {
-            call.problem(failed.problem().text(call.locale()));
-            return false;
-        }
-        return wrong.isEmpty();
+        return new OutputFile(call, out, overwriting, List.of()).write(ScenarioWriter.write(scenario))
+                == ExitStatus.DONE;
     }
 }

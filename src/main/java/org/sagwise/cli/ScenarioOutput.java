@@ -1,10 +1,6 @@
 package org.sagwise.cli;
 
-import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
-import org.sagwise.file.Saved;
-import org.sagwise.file.ScenarioFiles;
 import org.sagwise.file.ScenarioWriter;
 import org.sagwise.scenario.Scenario;
 import picocli.CommandLine.Mixin;
@@ -35,16 +31,10 @@ final class ScenarioOutput {
             call.out().print(JsonWriter.unsteered(ScenarioWriter.write(scenario)));
             return ExitStatus.DONE;
         }
-        Optional<String> wrong = new OutputFile(call, out, overwriting, List.of()).wrong();
-        if (wrong.isPresent()) {
-            call.problem(wrong.get());
-            return ExitStatus.WRONG;
+        int status = new OutputFile(call, out, overwriting, List.of()).write(ScenarioWriter.write(scenario));
+        if (status == ExitStatus.DONE) {
+            call.result(call.texts().say("out.written", out));
         }
-        if (ScenarioFiles.save(Path.of(out), scenario) instanceof Saved.Failed failed) {
-            call.problem(failed.problem().text(call.locale()));
-            return ExitStatus.WRONG;
-        }
-        call.result(call.texts().say("out.written", out));
-        return ExitStatus.DONE;
+        return status;
     }
 }

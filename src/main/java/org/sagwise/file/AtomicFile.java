@@ -1,15 +1,12 @@
 package org.sagwise.file;
 
-import static java.nio.file.StandardOpenOption.CREATE_NEW;
 import static java.nio.file.StandardOpenOption.READ;
 import static java.nio.file.StandardOpenOption.WRITE;
 
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
-import java.nio.file.DirectoryIteratorException;
-import java.nio.file.DirectoryStream;
-import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.FileSystemLoopException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -17,8 +14,6 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.PosixFileAttributeView;
 import java.nio.file.attribute.PosixFilePermission;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /** Replaces a file in one step: whoever reads it sees the old or the new one, never half of one. */
 final class AtomicFile {
@@ -36,11 +31,7 @@ final class AtomicFile {
         file.force(true);
     };
 
-    /** How the name of a new file ends: number of the process, then one for each file. */
-    private static final Pattern LEFT = Pattern.compile("([0-9]{1,9})-[0-9]{1,4}\\.tmp");
-
     private static final int MOST_LINKS = 40;
-    private static final int MOST_NAMES = 1_000;
 
     private AtomicFile() {}
 
@@ -76,10 +67,20 @@ final class AtomicFile {
                                 .noneMatch(permission -> permission.name().endsWith("_WRITE")));
     }
 
+    /** Whether a pipe or a device is there: putting a file in its place would take it from everybody. */
+    static boolean isNoFile(Path path) {
+        return Files.exists(path) && !Files.isRegularFile(path) && !Files.isDirectory(path);
+    }
+
     static void write(Path target, byte[] bytes, Sink sink) throws IOException {
-        Path fresh = createBeside(target);
+        if (isNoFile(target)) {
+            throw new FileSystemException(target.toString(), null, "no file but a pipe or a device");
+        }
+        // In the same folder, so that moving it is one step on one disk.
+        Path fresh = Unfinished.create(folder(target));
         try {
             try (FileChannel channel = FileChannel.open(fresh, WRITE)) {
+                Unfinished.claim(channel);
                 sink.write(channel, ByteBuffer.wrap(bytes));
             }
             keepPermissions(target, fresh);
@@ -88,47 +89,6 @@ final class AtomicFile {
             Files.deleteIfExists(fresh);
         }
         forceFolder(folder(target));
-    }
-
-    /** A new empty file in the same folder, so that moving it is one step on one disk. */
-    private static Path createBeside(Path target) throws IOException {
-        String stem = "." + target.getFileName() + ".";
-        sweep(folder(target), stem);
-        String name = stem + ProcessHandle.current().pid() + "-";
-        for (int i = 0; i < MOST_NAMES; i++) {
-            Path fresh = folder(target).resolve(name + i + ".tmp");
-            try {
-                FileChannel.open(fresh, CREATE_NEW, WRITE).close();
-                // Ctrl-C in the middle of writing leaves nothing behind.
-                fresh.toFile().deleteOnExit();
-                return fresh;
-            } catch (FileAlreadyExistsException e) {
-                // Left by a process that died, or in use by another thread: take the next name.
-                continue;
-            }
-        }
-        throw new FileAlreadyExistsException(folder(target).resolve(name).toString());
-    }
-
-    /** Takes away what a process left that was killed while it wrote the same file. */
-    private static void sweep(Path folder, String stem) {
-        try (DirectoryStream<Path> left = Files.newDirectoryStream(folder, file -> isLeft(file, stem))) {
-            for (Path file : left) {
-                Files.deleteIfExists(file);
-            }
-        } catch (IOException | DirectoryIteratorException notOurs) {
-            // Only tidiness: whoever may not list the folder can write to it all the same.
-            return;
-        }
-    }
-
-    private static boolean isLeft(Path file, String stem) {
-        String name = file.getFileName().toString();
-        if (!name.startsWith(stem)) {
-            return false;
-        }
-        Matcher ours = LEFT.matcher(name.substring(stem.length()));
-        return ours.matches() && ProcessHandle.of(Long.parseLong(ours.group(1))).isEmpty();
     }
 
     private static void keepPermissions(Path old, Path fresh) throws IOException {

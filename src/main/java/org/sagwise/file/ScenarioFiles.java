@@ -37,6 +37,8 @@ public final class ScenarioFiles {
             Path target = AtomicFile.target(path);
             if (Files.isDirectory(target)) {
                 return failed(Problem.FILE_IS_FOLDER, target);
+            } else if (AtomicFile.isNoFile(target)) {
+                return failed(Problem.FILE_IS_NO_FILE, target);
             } else if (!Files.isDirectory(AtomicFile.folder(target))) {
                 return failed(Problem.FOLDER_MISSING, AtomicFile.folder(target));
             } else if (AtomicFile.isWriteProtected(target)) {

@@ -45,6 +45,13 @@ class ManPageTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"en", "de"})
+    void of_eachLanguage_hasExamplesAsTheyAreTyped(String language) {
+        String page = ManPage.of(Locale.forLanguageTag(language), "1");
+        assertTrue(page.contains("C at 30 %; coil 0.2"), page);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"en", "de"})
     void of_eachLanguage_holdsNoLineThatIsTakenForAnotherMacro(String language) {
         for (String line : ManPage.of(Locale.forLanguageTag(language), "1").split("\n")) {
             boolean request = line.startsWith(".") || line.startsWith("'");

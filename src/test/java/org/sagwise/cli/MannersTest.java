@@ -1,5 +1,6 @@
 package org.sagwise.cli;
 
+import static org.junit.jupiter.api.Assertions.assertDoesNotThrow;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -63,6 +64,18 @@ class MannersTest {
                 assertTrue(!isOption || own.optionsMap().containsKey(word), word + " in " + example);
             }
         }
+    }
+
+    /** picocli takes help for a format; a bare percent sign makes it complain on standard error. */
+    @ParameterizedTest
+    @MethodSource("verbs")
+    void help_ofEveryVerb_isAFormatThatHolds(CommandSpec spec) {
+        Stream.of(
+                        Stream.of(spec.usageMessage().footer()),
+                        Stream.of(spec.usageMessage().description()),
+                        spec.args().stream().flatMap(arg -> Stream.of(arg.description())))
+                .flatMap(lines -> lines)
+                .forEach(line -> assertDoesNotThrow(() -> String.format(line), line));
     }
 
     private static CommandSpec inner(CommandSpec program, String example) {

@@ -7,7 +7,10 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -42,6 +45,32 @@ class NewTest {
                 "2p inr18650-2500-20A 4.15 V; button; coil 0.5 Ω; wire 14awg 80 mm; contacts 4 mΩ",
                 said.out().strip(),
                 said.err());
+    }
+
+    /** A pipe or a device gets the bytes; a file in its place would take it from everybody. */
+    @ParameterizedTest
+    @ValueSource(strings = {"new", "measured"})
+    @DisabledOnOs(OS.WINDOWS)
+    void line_intoAPipe_arrivesThereAndLeavesThePipe(String verb) throws Exception {
+        Path pipe = folder.resolve("pipe");
+        assertEquals(0, new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor());
+        Path arrived = folder.resolve("arrived");
+        Process reader = new ProcessBuilder("cat", pipe.toString())
+                .redirectOutput(arrived.toFile())
+                .start();
+        String[] call = verb.equals("new")
+                ? new String[] {"new", LINE, "-o", pipe.toString()}
+                : ("measured --rest 4.12 --cell 3.86 --coil 3.71 --ohm 0.42 -o " + pipe).split(" ");
+        try {
+            Cli.Outcome made = Cli.call(call);
+
+            assertEquals(ExitStatus.DONE, made.status(), made.err());
+            assertTrue(Files.exists(pipe) && !Files.isRegularFile(pipe));
+            assertTrue(reader.waitFor(10, TimeUnit.SECONDS));
+            assertTrue(Files.readString(arrived).contains("\"sagwise\""));
+        } finally {
+            reader.destroy();
+        }
     }
 
     @Test

@@ -2,15 +2,22 @@ package org.sagwise.file;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.File;
 import java.io.IOException;
+import java.io.InputStream;
+import java.net.URISyntaxException;
 import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
@@ -22,6 +29,9 @@ import org.sagwise.scenario.Scenario;
 class ScenarioFilesTest {
 
     private static final Scenario SCENARIO = Scenario.empty().withTitle("Zwei Zellen an 1 Ω");
+
+    /** No system gives a process this number. */
+    private static final long NOBODY = 999_999_999_999L;
 
     @TempDir
     private Path folder;
@@ -125,12 +135,95 @@ class ScenarioFilesTest {
 
     @Test
     void save_besideLeftOvers_takesAnotherName() throws IOException {
-        Path file = folder.resolve("a.sagwise.json");
-        long process = ProcessHandle.current().pid();
-        String leftOver = "." + file.getFileName() + "." + process + "-0.tmp";
-        Files.writeString(folder.resolve(leftOver), "of a process that died");
-        assertInstanceOf(Saved.Done.class, ScenarioFiles.save(file, SCENARIO));
+        String leftOver = unfinished(ProcessHandle.current().pid());
+        Files.writeString(folder.resolve(leftOver), "of another thread");
+        assertInstanceOf(Saved.Done.class, ScenarioFiles.save(folder.resolve("a.sagwise.json"), SCENARIO));
         assertOnly("a.sagwise.json", leftOver);
+    }
+
+    @Test
+    void save_besideLeftOversOfTheDead_takesThemAwayWhateverTheyWereToBecome() throws IOException {
+        Files.writeString(folder.resolve(unfinished(NOBODY)), "of a process that died");
+        assertInstanceOf(Saved.Done.class, ScenarioFiles.save(folder.resolve("a.sagwise.json"), SCENARIO));
+        assertOnly("a.sagwise.json");
+    }
+
+    /** Only a file of ours goes: no folder, no link, no other program's name. */
+    @Test
+    @DisabledOnOs(OS.WINDOWS)
+    void save_besideWhatOthersMade_leavesIt() throws IOException {
+        String empty = ".sagwise-" + NOBODY + "-1.tmp";
+        String link = ".sagwise-" + NOBODY + "-2.tmp";
+        String foreign = ".a.sagwise.json." + NOBODY + "-0.tmp";
+        Files.createDirectory(folder.resolve(empty));
+        Files.createSymbolicLink(folder.resolve(link), folder.resolve("nothing"));
+        Files.writeString(folder.resolve(foreign), "of another program");
+        ScenarioFiles.save(folder.resolve("a.sagwise.json"), SCENARIO);
+        assertOnly("a.sagwise.json", empty, link, foreign);
+    }
+
+    /** In a folder that machines or containers share, no process tells, but the lock does. */
+    @Test
+    @DisabledOnOs(OS.WINDOWS)
+    void save_besideWhatIsBeingWrittenElsewhere_leavesIt() throws Exception {
+        Path busy = Files.writeString(folder.resolve(unfinished(NOBODY)), "half");
+        Process elsewhere = new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-cp",
+                        place(Holder.class) + File.pathSeparator + place(Unfinished.class),
+                        Holder.class.getName(),
+                        busy.toString())
+                .start();
+        try (InputStream said = elsewhere.getInputStream()) {
+            assertEquals('!', said.read());
+            ScenarioFiles.save(folder.resolve("a.sagwise.json"), SCENARIO);
+            assertOnly("a.sagwise.json", busy.getFileName().toString());
+        } finally {
+            elsewhere.destroy();
+            elsewhere.waitFor();
+        }
+    }
+
+    private static Path place(Class<?> type) throws URISyntaxException {
+        return Path.of(type.getProtectionDomain().getCodeSource().getLocation().toURI());
+    }
+
+    /** Holds a file as a writer does, until it is ended. */
+    static final class Holder {
+
+        private Holder() {}
+
+        public static void main(String[] args) throws IOException {
+            try (FileChannel file = FileChannel.open(Path.of(args[0]), StandardOpenOption.WRITE)) {
+                Unfinished.claim(file);
+                System.out.print('!');
+                System.out.flush();
+                System.in.read();
+            }
+        }
+    }
+
+    @Test
+    void save_underALongName_isDone() throws IOException {
+        String name = "a".repeat(240) + ".sagwise.json";
+        assertInstanceOf(Saved.Done.class, ScenarioFiles.save(folder.resolve(name), SCENARIO));
+        assertOnly(name);
+    }
+
+    /** A file in the place of a device would take the device from the whole machine. */
+    @Test
+    @DisabledOnOs(OS.WINDOWS)
+    void save_overAPipe_failsAndLeavesIt() throws Exception {
+        Path pipe = folder.resolve("pipe");
+        assertEquals(0, new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor());
+        assertFailed(Problem.FILE_IS_NO_FILE, ScenarioFiles.save(pipe, SCENARIO));
+        assertThrows(IOException.class, () -> new SettingsFile(pipe).save(Map.of()));
+        assertTrue(Files.exists(pipe) && !Files.isRegularFile(pipe));
+        assertOnly("pipe");
+    }
+
+    private static String unfinished(long process) {
+        return ".sagwise-" + process + "-0.tmp";
     }
 
     private void assertOnly(String... names) throws IOException {

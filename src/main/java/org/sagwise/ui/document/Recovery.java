@@ -3,7 +3,6 @@ package org.sagwise.ui.document;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
@@ -15,6 +14,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.sagwise.file.ScenarioFiles;
 import org.sagwise.file.ScenarioReader;
+import org.sagwise.file.Writer;
 import org.sagwise.scenario.Scenario;
 import org.sagwise.scenario.edit.History;
 
@@ -93,21 +93,7 @@ public final class Recovery implements AutoCloseable {
 
     private static boolean isLeft(Path file) {
         Matcher name = NAME.matcher(file.getFileName().toString());
-        return name.matches()
-                && ProcessHandle.of(Long.parseLong(name.group(1)))
-                        .filter(running -> running.isAlive() && mayHaveWritten(running, file))
-                        .isEmpty();
-    }
-
-    /** Numbers of processes come round again: one that began after the writing is another. */
-    private static boolean mayHaveWritten(ProcessHandle running, Path file) {
-        Optional<Instant> began = running.info().startInstant();
-        try {
-            Instant written = Files.getLastModifiedTime(file).toInstant();
-            return began.isEmpty() || !began.get().isAfter(written);
-        } catch (IOException unknown) {
-            return true;
-        }
+        return name.matches() && !Writer.mayLive(Long.parseLong(name.group(1)), file);
     }
 
     /** What a file that was left behind holds; empty if it cannot be read. */
