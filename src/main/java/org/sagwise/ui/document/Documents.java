@@ -2,7 +2,6 @@ package org.sagwise.ui.document;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -209,7 +208,7 @@ public final class Documents {
      * @return whether it is saved now
      */
     public boolean saveAs() {
-        Optional<Path> chosen = dialogs.chooseToSave(folder(), suggestedName());
+        Optional<Path> chosen = dialogs.chooseToSave(folder(), bench.scenario().title());
         Optional<Path> ending = chosen.map(Documents::withEnding);
         // The system's dialog has asked about the name that was typed, not about the one we made.
         return ending.filter(path -> chosen.equals(ending) || mayReplace(path))
@@ -303,12 +302,6 @@ public final class Documents {
         return file.get()
                 .or(() -> preferences.get().recent().stream().findFirst())
                 .map(Path::getParent);
-    }
-
-    private String suggestedName() {
-        String title = bench.scenario().title().strip();
-        String plain = title.replaceAll("[^\\p{L}\\p{N}]+", "-").replaceAll("^-+|-+$", "");
-        return (plain.isEmpty() ? "bench" : plain.toLowerCase(Locale.ROOT)) + ENDING;
     }
 
     private boolean mayReplace(Path path) {

@@ -10,8 +10,12 @@ public interface FileDialogs {
     /** Asks for a file to open, beginning in a folder; empty if the person thought better. */
     Optional<Path> chooseToOpen(Optional<Path> folder);
 
-    /** Asks where to save; empty if the person thought better. */
-    Optional<Path> chooseToSave(Optional<Path> folder, String suggestedName);
+    /**
+     * Asks where to save; empty if the person thought better.
+     *
+     * @param title of what is saved, of which a name is suggested
+     */
+    Optional<Path> chooseToSave(Optional<Path> folder, String title);
 
     /** Asks whether a file that is there may be replaced. */
     boolean mayReplace(Path file);

@@ -15,6 +15,7 @@ import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
 import javafx.stage.Stage;
 import org.sagwise.ui.kit.Dialogs;
+import org.sagwise.ui.kit.FileNames;
 import org.sagwise.ui.kit.WrappedLabel;
 
 /** Asks about files in dialogs of a window, with the system's own dialogs for choosing. */
@@ -37,9 +38,9 @@ public final class StageFileDialogs implements FileDialogs {
     }
 
     @Override
-    public Optional<Path> chooseToSave(Optional<Path> folder, String suggestedName) {
+    public Optional<Path> chooseToSave(Optional<Path> folder, String title) {
         FileChooser chooser = chooser("files.save.title", folder);
-        chooser.setInitialFileName(suggestedName);
+        chooser.setInitialFileName(FileNames.of(title, dialogs().wording()) + Documents.ENDING);
         return path(chooser.showSaveDialog(stage));
     }
 

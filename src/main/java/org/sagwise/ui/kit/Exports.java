@@ -39,7 +39,7 @@ public final class Exports {
     public Optional<Path> ask(Window window, String title, String ending) {
         FileChooser chooser = new FileChooser();
         chooser.setTitle(wording.say("export.save.title"));
-        chooser.setInitialFileName(name(title) + "." + ending);
+        chooser.setInitialFileName(FileNames.of(title, wording) + "." + ending);
         chooser.getExtensionFilters()
                 .add(new FileChooser.ExtensionFilter(ending.toUpperCase(Locale.ROOT), "*." + ending));
         folder.map(Path::toFile).filter(File::isDirectory).ifPresent(chooser::setInitialDirectory);
@@ -50,10 +50,5 @@ public final class Exports {
         return ScenarioFiles.save(path, bytes) instanceof Saved.Failed failed
                 ? failed.problem().text(wording.locale())
                 : wording.say("export.saved", path.getFileName());
-    }
-
-    private static String name(String title) {
-        String plain = title.replaceAll("[^\\p{L}\\p{N}]+", "-").replaceAll("^-+|-+$", "");
-        return plain.isEmpty() ? "bench" : plain.toLowerCase(Locale.ROOT);
     }
 }

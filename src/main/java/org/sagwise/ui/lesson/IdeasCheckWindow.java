@@ -29,6 +29,7 @@ import org.sagwise.report.handout.Handout;
 import org.sagwise.report.handout.HandoutHtml;
 import org.sagwise.report.handout.IdeasCheckPages;
 import org.sagwise.ui.kit.ColumnScroll;
+import org.sagwise.ui.kit.FileNames;
 import org.sagwise.ui.kit.SideWindow;
 import org.sagwise.ui.kit.SideWindows;
 import org.sagwise.ui.kit.Subscriptions;
@@ -163,8 +164,7 @@ public final class IdeasCheckWindow {
     private void save(Handout page) {
         FileChooser chooser = new FileChooser();
         chooser.setTitle(page.title());
-        chooser.setInitialFileName(
-                page.title().toLowerCase(wording.locale()).replaceAll("[^\\p{L}\\d]+", "-") + ".html");
+        chooser.setInitialFileName(FileNames.of(page.title(), wording) + ".html");
         chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter("HTML", "*.html"));
         Optional<File> file =
                 Optional.ofNullable(chooser.showSaveDialog(window.stage().orElse(null)));

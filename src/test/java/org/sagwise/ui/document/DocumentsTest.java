@@ -159,7 +159,7 @@ class DocumentsTest {
         assertTrue(Files.exists(written));
         assertEquals(Optional.of(written), documents.fileProperty().get());
         assertTrue(bench.history().isSaved());
-        assertEquals("changed.sagwise.json", answers.suggested);
+        assertEquals("Changed", answers.suggested);
     }
 
     @Test
@@ -303,8 +303,8 @@ class DocumentsTest {
         }
 
         @Override
-        public Optional<Path> chooseToSave(Optional<Path> from, String suggestedName) {
-            suggested = suggestedName;
+        public Optional<Path> chooseToSave(Optional<Path> from, String title) {
+            suggested = title;
             return toSave;
         }
 
