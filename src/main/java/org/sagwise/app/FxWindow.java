@@ -44,7 +44,7 @@ final class FxWindow implements WindowOpener {
     /** The surest test is the attempt: a display may be named that nobody serves. */
     private static Optional<WindowObstacle> startingToolkit() {
         try {
-            Platform.startup(() -> {});
+            Platform.startup(Overture::goOn);
             return Optional.empty();
         } catch (UnsupportedOperationException refused) {
             return Optional.of(named(refused));

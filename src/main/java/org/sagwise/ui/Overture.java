@@ -6,7 +6,6 @@ import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.file.CatalogueLoader;
-import org.sagwise.file.DemoScenarios;
 import org.sagwise.file.ScenarioReader;
 import org.sagwise.part.Catalogue;
 import org.sagwise.picture.layout.BenchLayout;
@@ -14,10 +13,11 @@ import org.sagwise.scenario.Scenario;
 import org.sagwise.ui.shell.WindowIcons;
 import org.sagwise.ui.start.Example;
 import org.sagwise.ui.start.ExampleBenches;
+import org.sagwise.ui.text.Fonts;
 
 /**
- * What a window needs and JavaFX has no part in, made on threads of its own while JavaFX starts: that takes
- * a third of a second of one processor, and leaves the others to this.
+ * What a window needs and need not be made on its thread: most of it while JavaFX starts, which takes a third of a
+ * second of one processor and leaves the others to this.
  */
 public final class Overture {
 
@@ -27,9 +27,26 @@ public final class Overture {
 
     private Overture() {}
 
+    /** What takes a JavaFX that has started. */
+    private static final class Typeface {
+        private static final CompletableFuture<?> LOADED = beside(() -> {
+            Fonts.load();
+            return true;
+        });
+    }
+
     /** Begins it, if it has not begun. */
     public static void begin() {
         CATALOGUE.isDone();
+    }
+
+    /** Begins the rest, once JavaFX has started. */
+    public static void goOn() {
+        Typeface.LOADED.isDone();
+    }
+
+    static void awaitTypeface() {
+        Typeface.LOADED.join();
     }
 
     static Catalogue catalogue() {
@@ -45,18 +62,16 @@ public final class Overture {
     }
 
     private static List<Example> readExamples() {
-        ScenarioReader reader = new ScenarioReader(catalogue());
-        rehearse(reader);
-        return ExampleBenches.all(reader);
+        List<Example> examples = ExampleBenches.all(new ScenarioReader(catalogue()));
+        // The window waits for the examples, and takes a while to come to the bench that lies on it.
+        beside(() -> rehearsed(ExampleBenches.opening(examples).scenario(Locale.ENGLISH)));
+        return examples;
     }
 
     /** What is done for the first bench is dear the first time and cheap the second, whoever does it. */
-    private static void rehearse(ScenarioReader reader) {
-        Scenario opening = reader.read(DemoScenarios.bytes(DemoScenarios.OPENING, Locale.ENGLISH))
-                .scenario()
-                .orElseThrow();
+    private static BenchLayout rehearsed(Scenario opening) {
         Assessment.of(opening, catalogue());
-        BenchLayout.of(opening);
+        return BenchLayout.of(opening);
     }
 
     private static <T> CompletableFuture<T> beside(Supplier<T> work) {

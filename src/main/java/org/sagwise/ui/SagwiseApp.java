@@ -70,7 +70,6 @@ import org.sagwise.ui.start.Example;
 import org.sagwise.ui.start.ExampleBenches;
 import org.sagwise.ui.start.RecoveryOffer;
 import org.sagwise.ui.start.Thumbnails;
-import org.sagwise.ui.text.Fonts;
 import org.sagwise.ui.text.Language;
 import org.sagwise.ui.text.Wording;
 import org.sagwise.ui.workbench.ShelfColumn;
@@ -134,7 +133,6 @@ public class SagwiseApp extends Application {
     void open(Stage stage, List<String> files, String askedTag) {
         behindTheScenes.execute(this::awaitCurtain);
         foresight.execute(this::awaitCurtain);
-        Fonts.load();
         Catalogue catalogue = Overture.catalogue();
         ScenarioReader reader = new ScenarioReader(catalogue);
         List<Example> examples = Overture.examples();
@@ -214,6 +212,7 @@ public class SagwiseApp extends Application {
         lessons.author().openLast();
         builder = line ->
                 TradeWords.read(line, catalogue, locale.get()).scenario().ifPresent(documents::openUnsaved);
+        Overture.awaitTypeface();
         window.open(files.stream().findFirst().map(Path::of), Overture.icons());
         PauseTransition firstFrames = new PauseTransition(FIRST_FRAMES);
         firstFrames.setOnFinished(seen -> curtain.countDown());

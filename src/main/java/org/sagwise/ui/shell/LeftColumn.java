@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import javafx.css.PseudoClass;
 import javafx.scene.Group;
@@ -38,6 +39,7 @@ final class LeftColumn extends BorderPane {
     /** The words of a tab are read from the foot of the window to its top. */
     private static final double UPWARDS = -90;
 
+    private final Map<Page, Supplier<? extends Node>> made = new EnumMap<>(Page.class);
     private final Map<Page, Node> pages = new EnumMap<>(Page.class);
     private final Map<Page, ToggleButton> tabs = new EnumMap<>(Page.class);
     private final VBox edge = new VBox();
@@ -78,7 +80,10 @@ final class LeftColumn extends BorderPane {
         asked = ask;
     }
 
-    void add(Page added, Node content) {
+    /**
+     * @param content makes the page when it is first seen: a window that opens waits for none that nobody looks at
+     */
+    void add(Page added, Supplier<? extends Node> content) {
         String word = added.name().toLowerCase(Locale.ROOT);
         ToggleButton tab = new ToggleButton(wording.say("left." + word));
         tab.setId("tab-" + word);
@@ -90,7 +95,7 @@ final class LeftColumn extends BorderPane {
             asked.accept(added);
         });
         tabs.put(added, tab);
-        pages.put(added, content);
+        made.put(added, content);
     }
 
     /** Offers these pages and makes one of them the page that is shown. */
@@ -118,7 +123,7 @@ final class LeftColumn extends BorderPane {
 
     void show(Page shown) {
         page = Optional.of(shown);
-        setCenter(pages.get(shown));
+        fill();
         pseudoClassStateChanged(TEACHING, shown == Page.LESSON);
         mark();
     }
@@ -126,7 +131,15 @@ final class LeftColumn extends BorderPane {
     /** Whether the column is in the window; its tabs tell. */
     void setOpen(boolean now) {
         open = now;
+        fill();
         mark();
+    }
+
+    private void fill() {
+        if (open) {
+            page.ifPresent(shown ->
+                    setCenter(pages.computeIfAbsent(shown, it -> made.get(it).get())));
+        }
     }
 
     private void mark() {

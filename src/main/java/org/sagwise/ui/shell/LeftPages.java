@@ -33,7 +33,8 @@ final class LeftPages {
     private final Models models;
     private final Wording wording;
     private final Subscriptions subscriptions;
-    private final ShelfColumn shelf;
+    /** Made when somebody first wants it. */
+    private ShelfColumn shelf;
 
     /**
      * @param leave closes the column
@@ -50,17 +51,16 @@ final class LeftPages {
         this.subscriptions = subscriptions;
         column = new LeftColumn(leave, wording);
         card = new CardPage(models.bench().work(), models.shown().looks(), wording, subscriptions);
-        shelf = new ShelfColumn(models.offers().stock(), models.bench().work(), wording, subscriptions);
-        column.add(Page.SHELF, shelf);
-        column.add(Page.CARD, card);
-        column.add(Page.EXAMPLES, examples());
+        column.add(Page.SHELF, this::shelf);
+        column.add(Page.CARD, () -> card);
+        column.add(Page.EXAMPLES, this::examples);
         lessons = lessons(commands, controls);
-        column.add(Page.LESSONS, lessons);
+        column.add(Page.LESSONS, () -> lessons);
         AuthorController desk = models.lessons().author();
         strip = new AuthorStrip(desk, models.lessons().room(), () -> column.show(Page.AUTHOR), wording, subscriptions);
         lesson = new BorderPane(running(commands, controls));
-        column.add(Page.LESSON, lesson);
-        column.add(Page.AUTHOR, new AuthorPage(desk, () -> column.show(Page.LESSON), wording, subscriptions));
+        column.add(Page.LESSON, () -> lesson);
+        column.add(Page.AUTHOR, () -> new AuthorPage(desk, () -> column.show(Page.LESSON), wording, subscriptions));
         subscriptions.watch(models.lessons().room().playerProperty().map(Optional::isPresent), now -> offer());
         subscriptions.onChange(desk.authoring(), this::offer);
         subscriptions.onChange(desk.folderProperty(), this::offer);
@@ -87,13 +87,13 @@ final class LeftPages {
     /** Shows the shelf, ready to be searched. */
     void findPart() {
         column.show(Page.SHELF);
-        shelf.focusSearch();
+        shelf().focusSearch();
     }
 
     /** Shows the shelf, at the first part of a kind. */
     void lead(PartKind kind) {
         column.show(Page.SHELF);
-        shelf.lead(kind);
+        shelf().lead(kind);
     }
 
     /** Goes where a door of the opening page leads. */
@@ -107,7 +107,7 @@ final class LeftPages {
                 models.files().documents().openExample(Scenario.empty());
                 column.show(Page.SHELF);
                 if (models.bench().model().scenario().parts().isEmpty()) {
-                    shelf.beginAnew();
+                    shelf().beginAnew();
                 }
             }
             case EXPLAIN -> {
@@ -170,6 +170,13 @@ final class LeftPages {
                 controls,
                 wording,
                 subscriptions);
+    }
+
+    private ShelfColumn shelf() {
+        if (shelf == null) {
+            shelf = new ShelfColumn(models.offers().stock(), models.bench().work(), wording, subscriptions);
+        }
+        return shelf;
     }
 
     private ExamplesColumn examples() {
