@@ -96,6 +96,20 @@ public final class Documents {
         }
     }
 
+    /**
+     * Opens a file if there is nothing to ask about, as before a window is there to ask in.
+     *
+     * @return whether it did; otherwise nothing has changed
+     */
+    public boolean openUnasked(Path path) {
+        Path whole = path.toAbsolutePath().normalize();
+        if (bench.history().isSaved() && store.read(whole) instanceof ScenarioStore.Read read) {
+            put(whole, read.scenario());
+            return true;
+        }
+        return false;
+    }
+
     /** Puts a scenario on the bench that has no file of its own. */
     public void openExample(Scenario scenario) {
         if (mayLeave()) {
@@ -231,11 +245,14 @@ public final class Documents {
 
     private void load(Path path) {
         Path whole = path.toAbsolutePath().normalize();
-        read(whole)
-                .ifPresent(scenario -> whenReady(scenario, () -> {
-                    belongTo(whole);
-                    bench.open(scenario);
-                }));
+        read(whole).ifPresent(scenario -> put(whole, scenario));
+    }
+
+    private void put(Path whole, Scenario scenario) {
+        whenReady(scenario, () -> {
+            belongTo(whole);
+            bench.open(scenario);
+        });
     }
 
     /** What was done to the present document while another was made ready is asked about, too. */

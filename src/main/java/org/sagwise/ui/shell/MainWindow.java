@@ -106,6 +106,9 @@ public final class MainWindow {
      * @param icons the program's icon, as {@link WindowIcons#painted()} has it
      */
     public void open(Optional<Path> file, List<byte[]> icons) {
+        // What needs no question lies on the bench from the first frame on.
+        Optional<Path> toAsk = file.filter(
+                path -> leftovers.isNeeded() || !models.files().documents().openUnasked(path));
         prepare(icons);
         build();
         lasting.onChange(models.shown().preferences().property().map(Preferences::language), this::translate);
@@ -129,7 +132,7 @@ public final class MainWindow {
             boolean first = models.shown().preferences().get().noticeRead() == 0;
             NoticeDialogs.showOnce(models.shown().preferences(), dialogs);
             leftovers.offer(models.files().documents(), dialogs);
-            file.ifPresent(frame()::take);
+            toAsk.ifPresent(frame()::take);
             if (first && file.isEmpty() && models.bench().model().history().isSaved()) {
                 showStartPage();
             }

@@ -16,6 +16,11 @@ import org.sagwise.ui.kit.Dialogs;
  */
 public record RecoveryOffer(Recovery recovery, ScenarioReader reader) {
 
+    /** Whether there is anything of the kind. */
+    public boolean isNeeded() {
+        return !recovery.left().isEmpty();
+    }
+
     /** Offers each of them; what cannot be read stays where it is. */
     public void offer(Documents documents, Dialogs dialogs) {
         for (Path file : recovery.left()) {

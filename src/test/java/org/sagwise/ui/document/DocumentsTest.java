@@ -91,6 +91,32 @@ class DocumentsTest {
     }
 
     @Test
+    void openUnasked_aGoodFile_liesOnTheBenchAndIsRemembered() throws IOException {
+        Path path = file("Other");
+        assertTrue(documents.openUnasked(path));
+
+        assertEquals("Other", bench.scenario().title());
+        assertEquals(Optional.of(path), documents.fileProperty().get());
+        assertEquals(List.of(path), preferences.get().recent());
+    }
+
+    @Test
+    void openUnasked_whereSomethingWouldBeAsked_changesNothingAndAsksNothing() throws IOException {
+        Path broken = Files.writeString(folder.resolve("broken.sagwise.json"), "{");
+        assertFalse(documents.openUnasked(broken));
+        assertFalse(documents.openUnasked(folder.resolve("none.sagwise.json")));
+        assertFalse(documents.openUnasked(folder));
+        Path good = file("Other");
+        change();
+        assertFalse(documents.openUnasked(good));
+
+        assertEquals("Changed", bench.scenario().title());
+        assertEquals(Optional.empty(), documents.fileProperty().get());
+        assertEquals(List.of(), answers.troubles);
+        assertEquals(List.of(), preferences.get().recent());
+    }
+
+    @Test
     void open_changedWhileTheOtherIsMadeReady_asksAboutTheChange() throws IOException {
         Path path = file("Other");
         beforeReady = Optional.of(this::change);
