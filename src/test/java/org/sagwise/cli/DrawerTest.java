@@ -84,6 +84,13 @@ class DrawerTest {
     }
 
     @Test
+    void table_withOneMistake_isToldAsOne() throws IOException {
+        Path table = Files.writeString(folder.resolve("cells.csv"), "no such column\n");
+        Cli.Outcome in = drawer("import", table.toString());
+        assertTrue(in.err().lines().findFirst().orElse("").endsWith("cells.csv: one problem"), in.err());
+    }
+
+    @Test
     void table_outAndIn_isTheSameDrawer() {
         Path table = folder.resolve("cells.csv");
         assertDone(Cli.call("drawer", "export", "--drawer=lantern-yard", "--decimal-comma", "-o", table.toString()));

@@ -8,6 +8,7 @@ import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.commonmark.node.AbstractVisitor;
 import org.commonmark.node.HtmlBlock;
@@ -19,6 +20,8 @@ import org.commonmark.parser.Parser;
 import org.commonmark.renderer.html.HtmlRenderer;
 import org.commonmark.renderer.text.TextContentRenderer;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.sagwise.part.PartKind;
 import org.sagwise.report.post.Block;
 import org.sagwise.report.post.PostFormat;
@@ -32,7 +35,7 @@ class PostFormatTest {
 
     private static final String NASTY =
             "<script>alert(1)</script> [url=http://a.example]x[/url] ![i](http://b.example/i.png)"
-                    + " [l](javascript:x) **b** `c` <img src=x onerror=y> & \"q\" 'r' @all ``` ]]>"
+                    + " [l](javascript:x) **b** `c` <img src=x onerror=y> & \"q\" 'r' @all x@y.example mailto:x@y.example ``` ]]>"
                     + " www.c.example \u202e\u001b[31m";
 
     private static String nasty(PostFormat format) {
@@ -90,6 +93,21 @@ class PostFormatTest {
         String shown = TextContentRenderer.builder().build().render(root);
         assertTrue(shown.contains("<script>alert(1)</script>"), "shown as it was written");
         assertTrue(shown.contains("**b** `c`"), "shown as it was written");
+    }
+
+    /** Tables too, which many forums read for addresses and names though they stand in a block of code. */
+    @ParameterizedTest
+    @EnumSource(
+            value = PostFormat.class,
+            names = {"MARKDOWN", "BBCODE"})
+    void post_ofNastyNames_linksToNothingAndCallsNobody(PostFormat format) {
+        String post = nasty(format);
+        assertTrue(post.contains("@ all") && post.contains("x@ y.example"), post);
+        assertFalse(
+                Pattern.compile("(?i)@\\w|[a-z]:/|mailto:\\S|www\\.")
+                        .matcher(post)
+                        .find(),
+                post);
     }
 
     @Test

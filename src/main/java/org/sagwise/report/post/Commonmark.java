@@ -67,7 +67,7 @@ final class Commonmark implements MarkedPost.Markup {
         char sign = text.charAt(at);
         boolean first = at == 0;
         return switch (sign) {
-            case '\\', '`', '*', '[', ']', '<', '>', '|', '~', '&', '@', '^', '$', '{', '}' -> true;
+            case '\\', '`', '*', '[', ']', '<', '>', '|', '~', '&', '^', '$', '{', '}' -> true;
             case '_' -> true;
             case '#', '+', '-', '=' -> first;
             case '!' -> at + 1 < text.length() && text.charAt(at + 1) == '[';

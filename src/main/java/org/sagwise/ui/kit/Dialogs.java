@@ -69,6 +69,10 @@ public final class Dialogs {
         heading.setWrapText(true);
         heading.getStyleClass().add("dialog-heading");
         pane.setHeader(heading);
+        if (content instanceof Label) {
+            // In one line it would ask for more than the screen, and for no height for what wraps then.
+            content.getStyleClass().add("dialog-words");
+        }
         pane.setContent(content);
         pane.getButtonTypes().setAll(answers);
         for (ButtonType answer : answers) {

@@ -4,13 +4,16 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import javafx.geometry.Bounds;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
+import javafx.scene.layout.Region;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
 import org.sagwise.file.DemoScenarios;
@@ -116,6 +119,29 @@ class FilesGuiTest extends GuiTest {
         work("example-one-cell-on-half-an-ohm");
         work("unsaved-no");
         assertEquals("One cell on half an ohm", text("bench-title"));
+    }
+
+    /** Its words are longer than some screens are wide; in one line they would cost the dialog its height. */
+    @Test
+    void save_overWhatOthersWrote_asksInADialogThatShowsItsButtonsWhole() throws Exception {
+        Path file = folder().resolve("mine.sagwise.json");
+        Files.write(file, DemoScenarios.bytes("two-by-two"));
+        open(file.toString());
+        robot().push(KeyCode.F2);
+        settle();
+        robot().interact(() -> ((TextField) node("title-field")).setText("Mine"));
+        work("title-dialog-ok_done");
+        Files.write(file, DemoScenarios.bytes("two-in-a-row"));
+        robot().push(KeyCode.SHORTCUT, KeyCode.S);
+        settle();
+
+        Region pane = (Region) node("changed");
+        assertTrue(pane.getWidth() < 800, "as wide as " + pane.getWidth());
+        Bounds button = pane.sceneToLocal(
+                node("changed-ok_done").localToScene(node("changed-ok_done").getBoundsInLocal()));
+        assertTrue(button.getMaxY() < pane.getHeight(), button + " in " + pane.getHeight());
+        work("changed-cancel_close");
+        assertEquals(new String(DemoScenarios.bytes("two-in-a-row"), StandardCharsets.UTF_8), Files.readString(file));
     }
 
     private String title() {
