@@ -1,6 +1,9 @@
 package org.sagwise.ui.bench;
 
+import javafx.beans.property.SimpleStringProperty;
+import javafx.beans.property.StringProperty;
 import javafx.scene.control.Label;
+import javafx.scene.text.Text;
 import org.sagwise.interaction.Selection;
 import org.sagwise.interaction.Tool;
 import org.sagwise.scenario.Scenario;
@@ -12,13 +15,31 @@ import org.sagwise.ui.text.PartTexts;
 import org.sagwise.ui.text.Wording;
 import org.sagwise.ui.workbench.Workbench;
 
-/** One line under the bench that says what is picked out and what could be measured there. */
+/**
+ * One line under the bench that says what is picked out and what could be measured there; what it
+ * asks for it says shorter where there is little room.
+ */
 public final class StatusLine extends Label {
 
     private final Workbench work;
     private final BenchModel bench;
     private final Wording wording;
     private final PartTexts texts;
+    private final StringProperty whole = new SimpleStringProperty("");
+    private Said said = Said.only("");
+
+    /**
+     * Words for the line.
+     *
+     * @param whole all that is to be said
+     * @param brief the same in few words
+     */
+    private record Said(String whole, String brief) {
+
+        static Said only(String whole) {
+            return new Said(whole, whole);
+        }
+    }
 
     public StatusLine(Workbench work, Wording wording, Subscriptions subscriptions) {
         this.work = work;
@@ -29,11 +50,13 @@ public final class StatusLine extends Label {
         getStyleClass().add("status-line");
         setMaxWidth(Double.MAX_VALUE);
         setMinWidth(0);
-        Tip.put(this, textProperty());
+        Tip.put(this, whole);
         subscriptions.onChange(bench.assessmentProperty(), this::tell);
         subscriptions.onChange(work.movesProperty(), this::tell);
         subscriptions.onChange(work.messageProperty(), this::tell);
         subscriptions.watch(bench.spotlight().litProperty(), lit -> tell());
+        subscriptions.onChange(widthProperty(), this::fit);
+        subscriptions.onChange(fontProperty(), this::fit);
     }
 
     /** It takes the room that is left, whatever it says. */
@@ -45,36 +68,60 @@ public final class StatusLine extends Label {
 
     private void tell() {
         String message = work.messageProperty().get();
-        setText(work.hands().isBusy() ? held(work.hands().tool()) : message.isEmpty() ? pointedAt() : message);
+        said = work.hands().isBusy() ? held(work.hands().tool()) : message.isEmpty() ? pointedAt() : Said.only(message);
+        fit();
     }
 
-    private String pointedAt() {
+    /** Says as much as there is room for. */
+    private void fit() {
+        double room = getWidth() - snappedLeftInset() - snappedRightInset();
+        Text measured = new Text(said.whole());
+        measured.setFont(getFont());
+        boolean fits = getWidth() <= 0 || Math.ceil(measured.getLayoutBounds().getWidth()) <= room;
+        whole.set(said.whole());
+        setText(fits ? said.whole() : said.brief());
+    }
+
+    private Said pointedAt() {
         Selection lit = bench.spotlight().lit();
         Selection shown = lit.isNothing() ? work.hands().chosen() : lit;
         return shown.isNothing()
-                ? wording.say("status.hint")
-                : String.join("   ", texts.lit(bench.assessment(), shown));
+                ? asked("status.hint", "status.hint.brief")
+                : Said.only(String.join("   ", texts.lit(bench.assessment(), shown)));
     }
 
     /** What to do with what is in the hand. */
-    private String held(Tool tool) {
+    private Said held(Tool tool) {
         if (tool instanceof Tool.Fresh) {
-            return wording.say("status.fresh");
+            return asked("status.fresh", "status.fresh.brief");
         } else if (tool instanceof Tool.Lifted || tool instanceof Tool.Slip) {
-            return wording.say("status.lifted");
+            return asked("status.lifted", "status.lifted.brief");
         } else if (tool instanceof Tool.DraftLink lead) {
             return lead.over()
                     .map(end -> wording.say("status.draft.over", from(lead), texts.end(scenario(), end)))
-                    .orElseGet(() -> wording.say("status.draft", from(lead)));
+                    .map(Said::only)
+                    .orElseGet(() -> asked("status.draft", "status.draft.brief", from(lead)));
         } else if (tool instanceof Tool.Gathered gathered) {
-            return wording.say("status.gathered", gathered.terminals().size());
+            return asked(
+                    "status.gathered",
+                    "status.gathered.brief",
+                    gathered.terminals().size());
         } else if (tool instanceof Tool.Tip tip) {
-            String probe = tip.probe() == Tool.Probe.RED ? "status.probe.red" : "status.probe.black";
-            return tip.over()
-                    .map(end -> wording.say(probe + ".over", texts.end(scenario(), end)))
-                    .orElseGet(() -> wording.say(probe));
+            return tip.probe() == Tool.Probe.RED
+                    ? probe(tip, "status.probe.red.over", asked("status.probe.red", "status.probe.red.brief"))
+                    : probe(tip, "status.probe.black.over", asked("status.probe.black", "status.probe.black.brief"));
         }
-        return wording.say("status.frame");
+        return asked("status.frame", "status.frame.brief");
+    }
+
+    private Said probe(Tool.Tip tip, String over, Said free) {
+        return tip.over()
+                .map(end -> Said.only(wording.say(over, texts.end(scenario(), end))))
+                .orElse(free);
+    }
+
+    private Said asked(String whole, String brief, Object... values) {
+        return new Said(wording.say(whole, values), wording.say(brief, values));
     }
 
     private String from(Tool.DraftLink lead) {

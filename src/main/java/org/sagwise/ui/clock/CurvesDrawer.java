@@ -8,9 +8,7 @@ import javafx.beans.property.SimpleObjectProperty;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.FlowPane;
-import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
@@ -21,6 +19,7 @@ import org.sagwise.report.course.ClockTexts;
 import org.sagwise.report.course.CourseCharts;
 import org.sagwise.report.course.Quantity;
 import org.sagwise.run.Trace;
+import org.sagwise.ui.kit.ColumnScroll;
 import org.sagwise.ui.kit.Commands;
 import org.sagwise.ui.kit.Controls;
 import org.sagwise.ui.kit.Subscriptions;
@@ -62,21 +61,27 @@ public final class CurvesDrawer extends VBox {
         // However large the text, the columns beside it keep their width.
         setMinWidth(0);
         getStyleClass().add("curves-drawer");
-        GridPane row = new GridPane();
-        for (int i = 0; i < plots.size(); i++) {
-            ColumnConstraints column = new ColumnConstraints();
-            column.setPercentWidth(Quantity.values()[i].widthPercent());
-            row.getColumnConstraints().add(column);
-            GridPane.setVgrow(plots.get(i), Priority.ALWAYS);
-            row.add(plots.get(i), i, 0);
-        }
-        row.getStyleClass().add("plots");
+        PlotRows row = new PlotRows(
+                plots,
+                Stream.of(Quantity.values()).mapToDouble(Quantity::widthPercent).toArray(),
+                looks,
+                subscriptions);
         nothing.setId("curves-none");
         nothing.getStyleClass().add("curves-none");
         nothing.setWrapText(true);
         StackPane body = new StackPane(row, nothing);
+        body.setMinWidth(0);
         setVgrow(body, Priority.ALWAYS);
-        getChildren().addAll(head(commands, controls), body);
+        VBox content = new VBox(head(commands, controls), body);
+        content.getStyleClass().add("curves-content");
+        content.setMinWidth(0);
+        // Where text is large there may be no height for all of it.
+        ColumnScroll scroll = new ColumnScroll(subscriptions, "curves-scroll");
+        scroll.setContent(content);
+        scroll.setFitToHeight(true);
+        scroll.setMinHeight(0);
+        setVgrow(scroll, Priority.ALWAYS);
+        getChildren().add(scroll);
         subscriptions.watch(clock.nowProperty(), now -> follow());
         subscriptions.onChange(clock.goingProperty(), this::renew);
         subscriptions.onChange(visibleProperty(), this::renew);
@@ -101,7 +106,8 @@ public final class CurvesDrawer extends VBox {
         HBox name = new HBox(title, moment);
         name.getStyleClass().add("curves-name");
         name.setAlignment(Pos.CENTER_LEFT);
-        FlowPane head = new FlowPane(name, legend, new RunDownForm(clock, texts), save);
+        RunDownForm form = new RunDownForm(clock, texts);
+        FlowPane head = new FlowPane(name, legend, form.press(), form.rest(), save);
         head.getStyleClass().add("curves-head");
         head.setMinHeight(USE_PREF_SIZE);
         return head;

@@ -3,10 +3,12 @@ package org.sagwise.ui.clock;
 import java.util.OptionalDouble;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.control.ContentDisplay;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
 import org.sagwise.quantity.Digits;
 import org.sagwise.quantity.QuantityFormat;
 import org.sagwise.quantity.QuantityParser;
@@ -15,8 +17,8 @@ import org.sagwise.report.course.ClockTexts;
 import org.sagwise.run.RunPlan;
 import org.sagwise.ui.kit.Tip;
 
-/** How long each press of a run-down lasts, and the rest after it. */
-final class RunDownForm extends HBox {
+/** How long each press of a run-down lasts, and the rest after it: two pieces, for two lines if need be. */
+final class RunDownForm {
 
     private static final PseudoClass WRONG = PseudoClass.getPseudoClass("wrong");
 
@@ -31,26 +33,39 @@ final class RunDownForm extends HBox {
     private final TextField on = new TextField();
     private final TextField off = new TextField();
     private final Label trouble = new Label();
+    private final HBox press;
+    private final HBox rest;
 
     RunDownForm(ClockModel clock, ClockTexts texts) {
         this.clock = clock;
         this.texts = texts;
-        getStyleClass().add("run-down-form");
-        setAlignment(Pos.CENTER_LEFT);
         RunPlan plan = clock.runDown().planProperty().get();
         on.setText(number(plan.onS()));
         off.setText(number(plan.offS()));
         trouble.setId("run-down-trouble");
         trouble.getStyleClass().add("field-trouble");
         trouble.setMinWidth(0);
-        getChildren()
-                .addAll(
-                        field("run-down.on", on, "run-down-on"),
-                        field("run-down.off", off, "run-down-off"),
-                        new Label(texts.word("run-down.seconds")),
-                        trouble);
+        trouble.managedProperty().bind(trouble.textProperty().isNotEmpty());
+        press = piece(field("run-down.on", on, "run-down-on"), new Label(texts.word("run-down.then")));
+        rest = piece(field("run-down.off", off, "run-down-off"), new Label(texts.word("run-down.seconds")), trouble);
+        rest.getStyleClass().add("last");
         on.textProperty().subscribe(this::take);
         off.textProperty().subscribe(this::take);
+    }
+
+    Node press() {
+        return press;
+    }
+
+    Node rest() {
+        return rest;
+    }
+
+    private static HBox piece(Node... nodes) {
+        HBox piece = new HBox(nodes);
+        piece.getStyleClass().add("run-down-form");
+        piece.setAlignment(Pos.CENTER_LEFT);
+        return piece;
     }
 
     private Label field(String key, TextField field, String id) {
@@ -60,7 +75,7 @@ final class RunDownForm extends HBox {
         Label label = new Label(texts.word(key), field);
         label.setContentDisplay(ContentDisplay.RIGHT);
         label.setLabelFor(field);
-        label.setMinWidth(USE_PREF_SIZE);
+        label.setMinWidth(Region.USE_PREF_SIZE);
         field.setAccessibleText(texts.word(key));
         return label;
     }

@@ -112,7 +112,10 @@ final class ChoicePane extends BorderPane {
             List<PackChoice> two = chosen();
             compared.accept(two.get(0).bench(), two.get(1).bench());
         });
-        ScrollPane left = PlainScroll.of(new VBox(form, startRow()), "choice-form");
+        ScrollPane wishes = PlainScroll.of(form, "choice-form");
+        VBox.setVgrow(wishes, Priority.ALWAYS);
+        // What begins it all is in sight however far the form is rolled.
+        VBox left = new VBox(wishes, startRow());
         left.maxWidthProperty().bind(widthProperty().multiply(LARGEST_FORM_SHARE));
         setLeft(left);
         setCenter(middle());

@@ -3,6 +3,7 @@ package org.sagwise.ui.shell;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import javafx.beans.binding.Bindings;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.Node;
@@ -10,6 +11,7 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.hazard.Caution;
@@ -237,14 +239,20 @@ final class BenchArea {
                 models.shown().looks().property().map(now -> now.drawing() == Drawing.BENCH),
                 wording,
                 subscriptions);
-        HBox foot = new HBox(hands, status, legend);
+        // Whether colours need it is the legend's to say, whether there is room for it is the row's.
+        StackPane legendPlace = new StackPane(legend);
+        HBox foot = new HBox(hands, status, legendPlace);
         foot.getStyleClass().add("bench-foot");
         Runnable makeRoom = () -> {
             status.setMinWidth(LEAST_STATUS * models.shown().looks().get().textScale());
             boolean projected = models.shown().looks().projectorProperty().get();
             show(hands, !projected);
-            List<Node> joining = projected ? List.of() : List.of(hands);
-            Crowding.relieve(foot, List.of(List.of(legend.title(), hands.title()), joining));
+            // A class looks at colours and points at nothing.
+            List<List<Node>> rest = projected ? List.of() : List.of(List.of(hands), List.of(legendPlace));
+            Crowding.relieve(
+                    foot,
+                    Stream.concat(Stream.of(List.of(legend.title(), hands.title())), rest.stream())
+                            .toList());
             status.setMinWidth(0);
         };
         subscriptions.onChange(foot.widthProperty(), makeRoom);

@@ -7,6 +7,7 @@ import javafx.geometry.Dimension2D;
 import javafx.geometry.Rectangle2D;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
+import javafx.stage.WindowEvent;
 import javafx.util.Duration;
 import org.sagwise.ui.settings.Preferences;
 import org.sagwise.ui.settings.PreferencesModel;
@@ -42,11 +43,14 @@ final class WindowPlacer {
             stage.widthProperty().addListener(insist);
             stage.heightProperty().addListener(insist);
         }
-        PauseTransition moment = new PauseTransition(PATIENCE);
-        moment.setOnFinished(event -> {
+        Runnable giveWay = () -> {
             stage.widthProperty().removeListener(insist);
             stage.heightProperty().removeListener(insist);
-        });
+        };
+        PauseTransition moment = new PauseTransition(PATIENCE);
+        moment.setOnFinished(event -> giveWay.run());
+        // A window may be closed and shown anew, in another place, before the moment is over.
+        stage.addEventHandler(WindowEvent.WINDOW_HIDDEN, event -> giveWay.run());
         moment.play();
     }
 
