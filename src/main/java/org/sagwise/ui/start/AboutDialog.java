@@ -1,11 +1,15 @@
 package org.sagwise.ui.start;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
 import org.sagwise.ui.kit.Dialogs;
+import org.sagwise.ui.kit.WrappedLabel;
 import org.sagwise.ui.text.Wording;
 
 /** Says what program this is, in which version, under which licence, and whose work is in it. */
@@ -55,14 +59,19 @@ public final class AboutDialog {
         dialogs.tell("about-dialog", wording.say("about.heading"), content);
     }
 
+    /** By licence: a work to a line is more than a small screen is high. */
     private static GridPane works() {
+        Map<String, String> byLicence = WORKS.stream()
+                .collect(Collectors.toMap(
+                        Work::licence, Work::name, (one, more) -> one + ", " + more, LinkedHashMap::new));
         GridPane grid = new GridPane();
         grid.getStyleClass().add("keys");
-        for (Work work : WORKS) {
-            Label licence = new Label(work.licence());
-            licence.getStyleClass().add("quiet");
-            grid.addRow(grid.getRowCount(), new Label(work.name()), licence);
-        }
+        byLicence.forEach((licence, names) -> {
+            Label quiet = new Label(licence);
+            quiet.getStyleClass().add("quiet");
+            Label works = WrappedLabel.of(names, "about-works");
+            grid.addRow(grid.getRowCount(), works, quiet);
+        });
         return grid;
     }
 }

@@ -9,9 +9,12 @@ import java.util.Locale;
 import java.util.ResourceBundle;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
+import javafx.application.Platform;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
+import javafx.scene.control.MenuBar;
+import javafx.scene.control.MenuItem;
 import javafx.scene.input.KeyCode;
 import javafx.scene.text.Text;
 import org.junit.jupiter.api.function.Executable;
@@ -104,6 +107,26 @@ class LargeTextGuiTest extends GuiTest {
         assertTrue(place.getMinY() >= form.getMaxY(), place + " is rolled with " + form);
         assertTrue(place.getMaxY() <= button.getScene().getHeight(), place.toString());
         assertTrue(form.getHeight() >= 100, form.toString());
+    }
+
+    /** A small screen has 640 pixels, of which the window manager takes some. */
+    @ParameterizedTest
+    @CsvSource({"en", "de"})
+    void about_onASmallScreen_hasItsButtonInSight(String language) throws Exception {
+        openAt(language, 1024, 640, 100);
+        Platform.runLater(() -> menu("item-about").fire());
+        settle();
+
+        assertTrue(node("about-dialog").getScene().getWindow().getHeight() <= 600, "too high");
+    }
+
+    private MenuItem menu(String id) {
+        return ((MenuBar) node("menus"))
+                .getMenus().stream()
+                        .flatMap(menu -> menu.getItems().stream())
+                        .filter(item -> id.equals(item.getId()))
+                        .findFirst()
+                        .orElseThrow();
     }
 
     private static double width(Label line, String words) {
