@@ -34,7 +34,7 @@ final class Framing {
         } else if (!first && isMoved(before, now)) {
             view.hold();
         }
-        view.show(roomy(now.bounds()));
+        view.show(roomy(now.bounds()), now.bounds());
         now.newSince(before).forEach(view::reveal);
     }
 

@@ -17,6 +17,7 @@ public final class ViewModel {
     private final ReadOnlyObjectWrapper<BenchView> view =
             new ReadOnlyObjectWrapper<>(BenchView.fit(new Box(0, 0, 1, 1), 1, 1));
     private Box all = new Box(0, 0, 1, 1);
+    private Box things = all;
     private double width = 1;
     private double height = 1;
     private boolean fitted = true;
@@ -29,9 +30,15 @@ public final class ViewModel {
         return view.get();
     }
 
-    /** Everything on the bench takes this room now. */
-    void show(Box newAll) {
+    /**
+     * Everything on the bench takes this room now.
+     *
+     * @param newAll with room about it
+     * @param newThings without
+     */
+    void show(Box newAll, Box newThings) {
         all = newAll;
+        things = newThings;
         follow();
     }
 
@@ -45,9 +52,14 @@ public final class ViewModel {
         if (newWidth < 1 || newHeight < 1 || !other) {
             return false;
         }
+        boolean whole = shows(things);
         width = newWidth;
         height = newHeight;
         follow();
+        if (whole && !shows(things)) {
+            // Who saw all of it goes on doing so where another piece of the window takes its room.
+            fit();
+        }
         return true;
     }
 
