@@ -37,8 +37,9 @@ final class FxWindow implements WindowOpener {
         Stream<String> language =
                 request.language().stream().map(tag -> "--" + SagwiseApp.LANGUAGE + "=" + tag.toLanguageTag());
         Stream<String> file = request.file().stream().map(Path::toAbsolutePath).map(Path::toString);
+        Stream<String> demo = request.demo().stream().map(name -> "--" + SagwiseApp.DEMO + "=" + name);
         Stream<String> words = request.words().stream().map(line -> "--" + SagwiseApp.WORDS + "=" + line);
-        return Stream.concat(Stream.concat(language, words), file).toArray(String[]::new);
+        return Stream.of(language, demo, words, file).flatMap(each -> each).toArray(String[]::new);
     }
 
     /** The surest test is the attempt: a display may be named that nobody serves. */

@@ -34,7 +34,9 @@ final class Opening {
     int open(String file, Collection<String> verbs) {
         Optional<String> named = Optional.ofNullable(file);
         Optional<Path> lessons = named.flatMap(Opening::lessonFolder);
-        Optional<String> wrong = lessons.isPresent() ? Optional.empty() : named.flatMap(name -> wrongName(name, verbs));
+        Optional<String> demo = named.filter(new ScenarioInput(call)::isDemo);
+        boolean isGood = lessons.isPresent() || demo.isPresent();
+        Optional<String> wrong = isGood ? Optional.empty() : named.flatMap(name -> wrongName(name, verbs));
         if (wrong.isPresent()) {
             call.problem(wrong.get());
             return ExitStatus.WRONG;
@@ -48,7 +50,9 @@ final class Opening {
             call.problem(call.texts().say("wrong.standard-input-window"));
             return ExitStatus.WRONG;
         }
-        return call.opener().open(new WindowRequest(named.map(Path::of), Optional.empty(), call.asked()));
+        return call.opener()
+                .open(new WindowRequest(
+                        named.filter(name -> demo.isEmpty()).map(Path::of), demo, Optional.empty(), call.asked()));
     }
 
     /** Opens the bench that a line of words says. */
@@ -65,7 +69,8 @@ final class Opening {
             print(given.scenario().get());
             return ExitStatus.DONE;
         }
-        return call.opener().open(new WindowRequest(Optional.empty(), Optional.of(line), call.asked()));
+        return call.opener()
+                .open(new WindowRequest(Optional.empty(), Optional.empty(), Optional.of(line), call.asked()));
     }
 
     /** A folder with lessons, if the call names one. */

@@ -72,15 +72,20 @@ final class ScenarioInput {
                 : Optional.of(call.texts().say("wrong.not-allowed"));
     }
 
+    /** Whether it names a demo, and no file. */
+    boolean isDemo(String name) {
+        return DemoScenarios.names().contains(name) && wrongName(name).isPresent();
+    }
+
     /** Reads it, or opens it if it is a share text; whatever goes wrong is told in words. */
     GivenScenario read(String name) {
         if (ShareText.isIn(name) && wrongName(name).isPresent()) {
             return shared(name);
         }
-        Optional<String> wrong = wrongName(name);
-        if (wrong.isPresent() && DemoScenarios.names().contains(name)) {
+        if (isDemo(name)) {
             return given(name, reader().read(DemoScenarios.bytes(name, call.locale())));
         }
+        Optional<String> wrong = wrongName(name);
         if (wrong.isPresent()) {
             return GivenScenario.unreadable(name, wrong.get());
         }

@@ -6,6 +6,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.file.CatalogueLoader;
+import org.sagwise.file.DemoScenarios;
 import org.sagwise.file.ScenarioReader;
 import org.sagwise.part.Catalogue;
 import org.sagwise.picture.layout.BenchLayout;
@@ -64,7 +65,8 @@ public final class Overture {
     private static List<Example> readExamples() {
         List<Example> examples = ExampleBenches.all(new ScenarioReader(catalogue()));
         // The window waits for the examples, and takes a while to come to the bench that lies on it.
-        beside(() -> rehearsed(ExampleBenches.opening(examples).scenario(Locale.ENGLISH)));
+        beside(() ->
+                rehearsed(ExampleBenches.named(DemoScenarios.OPENING, examples).scenario(Locale.ENGLISH)));
         return examples;
     }
 

@@ -23,6 +23,7 @@ import javafx.stage.Stage;
 import javafx.util.Duration;
 import javafx.util.Subscription;
 import org.sagwise.assessment.Assessment;
+import org.sagwise.file.DemoScenarios;
 import org.sagwise.file.LessonReader;
 import org.sagwise.file.ScenarioReader;
 import org.sagwise.lesson.LessonPlayer;
@@ -83,6 +84,9 @@ public class SagwiseApp extends Application {
     /** Name of the parameter that holds a language tag for this one start. */
     public static final String LANGUAGE = "language";
 
+    /** Name of the parameter that holds the name of a demo to open with. */
+    public static final String DEMO = "demo";
+
     /** Name of the parameter that holds a line of words to build. */
     public static final String WORDS = "words";
 
@@ -116,10 +120,12 @@ public class SagwiseApp extends Application {
     private MainWindow window;
     private Subscription stageWatch = Subscription.EMPTY;
     private Consumer<String> builder;
+    private Optional<String> demo = Optional.empty();
 
     @Override
     public void start(Stage stage) {
         Map<String, String> asked = getParameters().getNamed();
+        demo = Optional.ofNullable(asked.get(DEMO));
         open(stage, getParameters().getUnnamed(), asked.getOrDefault(LANGUAGE, ""));
         Optional.ofNullable(asked.get(WORDS)).ifPresent(this::build);
     }
@@ -154,8 +160,10 @@ public class SagwiseApp extends Application {
         writing.scheduleWithFixedDelay(() -> Platform.runLater(look), LOOK_AGAIN_S, LOOK_AGAIN_S, TimeUnit.SECONDS);
         Supplier<Locale> locale = askedOrChosen(askedTag, preferences);
         Function<Scenario, Assessment> assess = scenario -> Assessment.of(scenario, catalogue);
-        BenchModel bench =
-                new BenchModel(assess, ExampleBenches.opening(examples).scenario(locale.get()));
+        BenchModel bench = new BenchModel(
+                assess,
+                ExampleBenches.named(demo.orElse(DemoScenarios.OPENING), examples)
+                        .scenario(locale.get()));
         Layouts layouts = new Layouts();
         LargeBenchOpening opening = new LargeBenchOpening(layouts, looks, new Threads(onRequest, Platform::runLater));
         Documents documents = new Documents(
@@ -213,7 +221,7 @@ public class SagwiseApp extends Application {
         builder = line ->
                 TradeWords.read(line, catalogue, locale.get()).scenario().ifPresent(documents::openUnsaved);
         Overture.awaitTypeface();
-        window.open(files.stream().findFirst().map(Path::of), Overture.icons());
+        window.open(files.stream().findFirst().map(Path::of), demo.isPresent(), Overture.icons());
         PauseTransition firstFrames = new PauseTransition(FIRST_FRAMES);
         firstFrames.setOnFinished(seen -> curtain.countDown());
         firstFrames.play();

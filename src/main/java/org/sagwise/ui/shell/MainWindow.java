@@ -103,9 +103,10 @@ public final class MainWindow {
      * Opens the window.
      *
      * @param file what to put on the bench
+     * @param knowsWhat whether what lies on the bench was asked for, and the doors are not
      * @param icons the program's icon, as {@link WindowIcons#painted()} has it
      */
-    public void open(Optional<Path> file, List<byte[]> icons) {
+    public void open(Optional<Path> file, boolean knowsWhat, List<byte[]> icons) {
         // What needs no question lies on the bench from the first frame on.
         Optional<Path> toAsk = file.filter(
                 path -> leftovers.isNeeded() || !models.files().documents().openUnasked(path));
@@ -133,7 +134,10 @@ public final class MainWindow {
             NoticeDialogs.showOnce(models.shown().preferences(), dialogs);
             leftovers.offer(models.files().documents(), dialogs);
             toAsk.ifPresent(frame()::take);
-            if (first && file.isEmpty() && models.bench().model().history().isSaved()) {
+            if (first
+                    && file.isEmpty()
+                    && !knowsWhat
+                    && models.bench().model().history().isSaved()) {
                 showStartPage();
             }
         });

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.NoSuchElementException;
 import java.util.Optional;
 import org.sagwise.file.DemoScenarios;
 import org.sagwise.file.Loaded;
@@ -21,12 +22,13 @@ public final class ExampleBenches {
         return DemoScenarios.names().stream().map(name -> read(name, reader)).toList();
     }
 
-    /** The one that the window opens with. */
-    public static Example opening(List<Example> all) {
-        return all.stream()
-                .filter(each -> each.name().equals(DemoScenarios.OPENING))
-                .findFirst()
-                .orElseThrow();
+    /**
+     * The one of a name, such as {@link DemoScenarios#OPENING}, which a window opens with.
+     *
+     * @throws NoSuchElementException if there is none of that name
+     */
+    public static Example named(String name, List<Example> all) {
+        return all.stream().filter(each -> each.name().equals(name)).findFirst().orElseThrow();
     }
 
     /** The example that lies on the bench as it came, if one does. */

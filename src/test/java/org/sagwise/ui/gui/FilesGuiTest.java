@@ -44,6 +44,14 @@ class FilesGuiTest extends GuiTest {
     }
 
     @Test
+    void open_aDemoByItsName_liesOnTheBench() throws Exception {
+        open("--demo=two-by-two");
+
+        assertEquals("Two rows of two", text("bench-title"));
+        assertTrue(isThere("part-D"));
+    }
+
+    @Test
     void open_aBrokenFile_listsEveryProblemAndKeepsTheBench() throws Exception {
         Path file = Files.writeString(folder().resolve("broken.sagwise.json"), BROKEN);
         open(file.toString());
