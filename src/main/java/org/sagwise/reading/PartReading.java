@@ -1,5 +1,6 @@
 package org.sagwise.reading;
 
+import java.util.Locale;
 import org.sagwise.part.PartKind;
 
 /**
@@ -48,5 +49,12 @@ public record PartReading(String id, PartKind kind, double currentA, double volt
         State seen() {
             return this == OPEN || this == BLOWN ? this : WORKING;
         }
+    }
+
+    /** The end of the key under which texts have the state: a switch that conducts is closed, other parts work. */
+    public String stateKey() {
+        return kind == PartKind.SWITCH && state == State.WORKING
+                ? "closed"
+                : state.name().toLowerCase(Locale.ROOT);
     }
 }

@@ -69,7 +69,8 @@ class PageWordsTest {
         for (PartReading.State state : PartReading.State.values()) {
             keys.add("state." + state.name().toLowerCase(Locale.ROOT));
         }
-        keys.addAll(List.of("limits.charging", "limits.figure", "joint.ideal", "joint.touch", "joint.jumper"));
+        keys.addAll(List.of(
+                "state.closed", "limits.charging", "limits.figure", "joint.ideal", "joint.touch", "joint.jumper"));
         Texts ui = Words.in(Locale.ENGLISH).ui();
 
         assertEquals(

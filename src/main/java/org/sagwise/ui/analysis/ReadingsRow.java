@@ -77,7 +77,7 @@ record ReadingsRow(
                 wording.quantity(reading.voltsV(), Unit.VOLT),
                 wording.quantity(reading.currentA(), Unit.AMPERE),
                 wording.quantity(reading.powerW(), Unit.WATT),
-                texts.state(reading.state()),
+                texts.state(reading),
                 Selection.part(part.id()),
                 readings(part.id(), "volts_V", "power_W"));
     }

@@ -185,10 +185,21 @@ final class BenchKeys {
             }
             case ESCAPE -> let();
             default -> {
-                return false;
+                return enter(event);
             }
         }
         return true;
+    }
+
+    /** Arrows on the felt lead to a part, not off the bench: undo leaves the focus there, and so does a click. */
+    private boolean enter(KeyEvent event) {
+        boolean lost = event.getCode().isArrowKey()
+                && !event.isShiftDown()
+                && touch.focused().isEmpty();
+        if (lost) {
+            touch.enter();
+        }
+        return lost;
     }
 
     private void let() {

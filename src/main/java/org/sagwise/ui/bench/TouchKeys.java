@@ -23,6 +23,11 @@ final class TouchKeys {
         this.work = work;
     }
 
+    /** Leads from the felt to the first part or note. */
+    void enter() {
+        layer.stops().stream().findFirst().ifPresent(this::goTo);
+    }
+
     void pressed(KeyEvent event) {
         Optional<TouchNode> from = layer.focused();
         boolean forwarded = from.isPresent() && event.getTarget() != from.get();

@@ -33,6 +33,7 @@ final class TouchLayer extends Pane {
             "+", "plus", "-", "minus", "in+", "in-plus", "in-", "in-minus", "out+", "out-plus", "out-", "out-minus");
 
     private final BenchModel bench;
+    private final TouchKeys keys;
     private final Workbench work;
     private final PartTexts texts;
     private final Wording wording;
@@ -45,7 +46,8 @@ final class TouchLayer extends Pane {
         this.texts = new PartTexts(wording);
         setPickOnBounds(false);
         getStyleClass().add("touch-layer");
-        addEventHandler(KeyEvent.KEY_PRESSED, new TouchKeys(this, work)::pressed);
+        keys = new TouchKeys(this, work);
+        addEventHandler(KeyEvent.KEY_PRESSED, keys::pressed);
     }
 
     /**
@@ -99,6 +101,11 @@ final class TouchLayer extends Pane {
 
     void place(BenchView view) {
         nodes().forEach(node -> node.place(view));
+    }
+
+    /** Leads the focus from the felt to the first stop. */
+    void enter() {
+        keys.enter();
     }
 
     /** Where Tab stops: parts, then notes. */

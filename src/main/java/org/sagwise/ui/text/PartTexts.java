@@ -1,7 +1,6 @@
 package org.sagwise.ui.text;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.sagwise.assessment.Assessment;
@@ -133,8 +132,8 @@ public final class PartTexts {
     }
 
     /** In what state a part is, for people. */
-    public String state(PartReading.State state) {
-        return wording.say("state." + state.name().toLowerCase(Locale.ROOT));
+    public String state(PartReading reading) {
+        return wording.say("state." + reading.stateKey());
     }
 
     private String cell(Part part, CellReading cell) {
@@ -165,7 +164,7 @@ public final class PartTexts {
         return wording.say(
                 "touch.part",
                 called(part),
-                state(reading.state()),
+                state(reading),
                 volts(Math.abs(reading.voltsV())),
                 amps(Math.abs(reading.currentA())));
     }

@@ -75,7 +75,7 @@ public final class Facts {
 
     private Row part(PartReading reading) {
         Part part = part(reading.id());
-        String state = words.ui().say("state." + reading.state().name().toLowerCase(Locale.ROOT));
+        String state = words.ui().say("state." + reading.stateKey());
         String more = bench.readings()
                 .coil(reading.id())
                 .map(CoilReading::ohm)

@@ -96,6 +96,16 @@ class AccessGuiTest extends GuiTest {
         assertTrue(node("terminal-A-plus").isFocused());
     }
 
+    /** Undo takes the part in focus away and leaves the focus on the felt. */
+    @Test
+    void arrows_onTheFelt_leadToAPartAndNotOffTheBench() throws Exception {
+        open();
+        robot().interact(() -> node("bench").requestFocus());
+        robot().push(KeyCode.LEFT);
+        settle();
+        assertTrue(node("part-A").isFocused());
+    }
+
     @Test
     void window_inGerman_speaksGerman() throws Exception {
         openIn("de");

@@ -59,6 +59,7 @@ class UiTextsTest {
         Set<String> keys = new TreeSet<>();
         Stream.of(PartKind.values()).forEach(kind -> keys.add("kind." + kind.word()));
         Stream.of(PartReading.State.values()).forEach(state -> keys.add("state." + word(state)));
+        keys.add("state.closed");
         Stream.of(Caution.When.values()).forEach(when -> keys.add("when." + word(when)));
         for (Ledger.Entry entry : Ledger.Entry.values()) {
             keys.add("ledger.row." + word(entry));
