@@ -100,6 +100,15 @@ final class Scenery {
                 .toList();
     }
 
+    /** How many parts lie elsewhere than before. */
+    long movedSince(Optional<Scenery> before) {
+        return scene.layout().parts().stream()
+                .filter(box -> before.flatMap(then -> then.partBox(box.id()))
+                        .filter(then -> !then.equals(box.body().box()))
+                        .isPresent())
+                .count();
+    }
+
     Optional<Box> partBox(String id) {
         return scene.layout().part(id).map(box -> box.body().box());
     }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.control.TextField;
@@ -78,6 +79,24 @@ class NewBenchGuiTest extends GuiTest {
         settle();
 
         assertEquals(node("bench"), node("bench").getScene().getFocusOwner());
+    }
+
+    /** The loop is laid in the middle; what was laid by hand before lies where the view then was. */
+    @Test
+    void undo_ofALayout_leavesNothingOutOfSight() {
+        takeAndLay();
+        for (int more = 0; more < 4; more++) {
+            robot().push(KeyCode.CONTROL, KeyCode.D);
+        }
+        robot().push(KeyCode.CONTROL, KeyCode.DIGIT2);
+        settle();
+        robot().push(KeyCode.CONTROL, KeyCode.Z);
+        settle();
+
+        Bounds felt = node("bench").localToScene(node("bench").getBoundsInLocal());
+        for (String part : List.of("part-A", "part-E")) {
+            assertTrue(felt.contains(node(part).localToScene(node(part).getBoundsInLocal())), part);
+        }
     }
 
     @Test
