@@ -175,7 +175,8 @@ public final class StageFileDialogs implements FileDialogs {
         chooser.setTitle(say(titleKey));
         chooser.getExtensionFilters()
                 .addAll(
-                        new FileChooser.ExtensionFilter(say("files.kind"), "*" + Documents.ENDING),
+                        // Whoever types over what a dialog has chosen of the name keeps ".json" alone.
+                        new FileChooser.ExtensionFilter(say("files.kind"), "*" + Documents.ENDING, "*.json"),
                         new FileChooser.ExtensionFilter(say("files.kind.any"), "*.*"));
         folder.filter(Files::isDirectory).map(Path::toFile).ifPresent(chooser::setInitialDirectory);
         return chooser;
