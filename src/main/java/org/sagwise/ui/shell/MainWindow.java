@@ -7,6 +7,7 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.geometry.Dimension2D;
 import javafx.scene.Scene;
+import javafx.scene.input.KeyCombination;
 import javafx.scene.layout.Region;
 import javafx.scene.paint.Color;
 import javafx.stage.Stage;
@@ -151,6 +152,8 @@ public final class MainWindow {
         StyleSheets.follow(models.shown().looks(), scene.getStylesheets(), lasting);
         lasting.watch(models.shown().looks().property().map(AppliedLooks::theme), theme -> scene.setFill(paper(theme)));
         stage.setScene(scene);
+        // Esc puts back what is in the hand, and must not end the class's full screen with it.
+        stage.setFullScreenExitKeyCombination(KeyCombination.NO_MATCH);
         stage.getIcons().setAll(WindowIcons.images(icons));
         stage.setOnCloseRequest(request -> {
             request.consume();
@@ -316,8 +319,7 @@ public final class MainWindow {
                 Command.of("projector", models.shown().looks()::toggleProjector)
                         .by("F12")
                         .ticked(models.shown().looks().projectorProperty()),
-                Command.of("full-screen", () -> stage.setFullScreen(!stage.isFullScreen()))
-                        .by("F11"),
+                Command.of("full-screen", this::toggleFullScreen).by("F11"),
                 Command.of("vary", () -> varying.show()).by("Shortcut+Shift+R"),
                 Command.of("choose-pack", () -> choosing.show()).by("Shortcut+Shift+P"),
                 Command.of("table", () -> table.show()).by("Shortcut+T"),
@@ -333,6 +335,13 @@ public final class MainWindow {
                         .by("Shortcut+F1"),
                 Command.of("notice", () -> NoticeDialogs.show(dialogs)),
                 Command.of("about", () -> AboutDialog.show(dialogs)));
+    }
+
+    private void toggleFullScreen() {
+        stage.setFullScreen(!stage.isFullScreen());
+        if (stage.isFullScreen()) {
+            models.bench().work().say(wording.get().say("status.full-screen"));
+        }
     }
 
     private void lookUp(String id) {

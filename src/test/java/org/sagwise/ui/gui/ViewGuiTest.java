@@ -14,12 +14,26 @@ import javafx.scene.control.MenuItem;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.Region;
+import javafx.stage.Stage;
 import javafx.stage.Window;
 import javafx.stage.WindowEvent;
 import org.junit.jupiter.api.Test;
 
 /** What a person chooses about the window, and what is kept of it. */
 class ViewGuiTest extends GuiTest {
+
+    @Test
+    void fullScreen_isLeftByF11AndNotByEscape() throws Exception {
+        open();
+        Stage window = (Stage) node("bench").getScene().getWindow();
+        robot().push(KeyCode.F11);
+        robot().push(KeyCode.ESCAPE);
+        settle();
+        assertTrue(window.isFullScreen());
+        robot().push(KeyCode.F11);
+        settle();
+        assertFalse(window.isFullScreen());
+    }
 
     @Test
     void firstStart_noticeRead_isNotShownAgain() throws Exception {
