@@ -46,6 +46,19 @@ class ExplainTest {
         assertFalse(Cli.call("explain", DEMO, option).out().contains("in any browser"));
     }
 
+    /** The first thing that somebody reads must not sound like a circuit that was found sound. */
+    @ParameterizedTest
+    @CsvSource({"en, Nothing of it is joined yet", "de, Noch ist nichts davon verbunden"})
+    void explain_partsThatNobodyJoined_saysSo(String language, String words) throws IOException {
+        Path loose = Files.writeString(folder.resolve("loose.sagwise.json"), """
+                {"sagwise": 1, "parts": [{"id": "A", "kind": "cell", "model": "inr18650-2500-20A", "charge": 1},
+                                         {"id": "coil", "kind": "coil", "ohm": 1}], "links": []}
+                """);
+        String post = Cli.call("explain", loose.toString(), "--lang", language).out();
+        assertTrue(post.contains(words), post);
+        assertFalse(post.contains("objects to it") || post.contains("etwas dagegen"), post);
+    }
+
     @Test
     void explain_withoutAFormat_isMarkdown() {
         assertTrue(Cli.call("explain", DEMO).out().startsWith("# "));

@@ -131,7 +131,8 @@ final class ShortAnswer {
         String shape = new Shape(speech, assessment.bench()).line();
         List<Caution> cautions = assessment.cautions();
         if (cautions.isEmpty()) {
-            add(Place.VERDICT, 0, shape + " " + speech.say("verdict.none"));
+            boolean isLoose = assessment.scenario().links().isEmpty();
+            add(Place.VERDICT, 0, shape + " " + speech.say(isLoose ? "verdict.loose" : "verdict.none"));
             load(assessment).ifPresent(text -> add(Place.VERDICT, 3, speech.sentence(text) + "."));
             life().ifPresent(text -> add(Place.VERDICT, 6, text));
             return;
