@@ -1,9 +1,11 @@
 package org.sagwise.ui;
 
+import static java.util.concurrent.CompletableFuture.runAsync;
+import static java.util.concurrent.CompletableFuture.supplyAsync;
+
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.CompletableFuture;
-import java.util.function.Supplier;
 import org.sagwise.assessment.Assessment;
 import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.DemoScenarios;
@@ -22,18 +24,17 @@ import org.sagwise.ui.text.Fonts;
  */
 public final class Overture {
 
-    private static final CompletableFuture<Catalogue> CATALOGUE = beside(CatalogueLoader::builtIn);
-    private static final CompletableFuture<List<Example>> EXAMPLES = beside(Overture::readExamples);
-    private static final CompletableFuture<List<byte[]>> ICONS = beside(WindowIcons::painted);
+    private static final CompletableFuture<Catalogue> CATALOGUE =
+            supplyAsync(CatalogueLoader::builtIn, Overture::beside);
+    private static final CompletableFuture<List<Example>> EXAMPLES =
+            supplyAsync(Overture::readExamples, Overture::beside);
+    private static final CompletableFuture<List<byte[]>> ICONS = supplyAsync(WindowIcons::painted, Overture::beside);
 
     private Overture() {}
 
     /** What takes a JavaFX that has started. */
     private static final class Typeface {
-        private static final CompletableFuture<?> LOADED = beside(() -> {
-            Fonts.load();
-            return true;
-        });
+        private static final CompletableFuture<?> LOADED = runAsync(Fonts::load, Overture::beside);
     }
 
     /** Begins it, if it has not begun. */
@@ -65,23 +66,20 @@ public final class Overture {
     private static List<Example> readExamples() {
         List<Example> examples = ExampleBenches.all(new ScenarioReader(catalogue()));
         // The window waits for the examples, and takes a while to come to the bench that lies on it.
-        beside(() ->
-                rehearsed(ExampleBenches.named(DemoScenarios.OPENING, examples).scenario(Locale.ENGLISH)));
+        beside(() -> ExampleBenches.named(DemoScenarios.OPENING, examples).ifPresent(Overture::rehearse));
         return examples;
     }
 
     /** What is done for the first bench is dear the first time and cheap the second, whoever does it. */
-    private static BenchLayout rehearsed(Scenario opening) {
+    private static void rehearse(Example example) {
+        Scenario opening = example.scenario(Locale.ENGLISH);
         Assessment.of(opening, catalogue());
-        return BenchLayout.of(opening);
+        BenchLayout.of(opening);
     }
 
-    private static <T> CompletableFuture<T> beside(Supplier<T> work) {
-        CompletableFuture<T> made = new CompletableFuture<>();
-        return made.completeAsync(work, task -> {
-            Thread thread = new Thread(task, "overture");
-            thread.setDaemon(true);
-            thread.start();
-        });
+    private static void beside(Runnable work) {
+        Thread thread = new Thread(work, "overture");
+        thread.setDaemon(true);
+        thread.start();
     }
 }

@@ -120,13 +120,12 @@ public class SagwiseApp extends Application {
     private MainWindow window;
     private Subscription stageWatch = Subscription.EMPTY;
     private Consumer<String> builder;
-    private Optional<String> demo = Optional.empty();
 
     @Override
     public void start(Stage stage) {
         Map<String, String> asked = getParameters().getNamed();
-        demo = Optional.ofNullable(asked.get(DEMO));
-        open(stage, getParameters().getUnnamed(), asked.getOrDefault(LANGUAGE, ""));
+        Optional<String> demo = Optional.ofNullable(asked.get(DEMO));
+        open(stage, getParameters().getUnnamed(), demo, asked.getOrDefault(LANGUAGE, ""));
         Optional.ofNullable(asked.get(WORDS)).ifPresent(this::build);
     }
 
@@ -134,9 +133,10 @@ public class SagwiseApp extends Application {
      * Opens the window.
      *
      * @param files at most one file to put on the bench
+     * @param demo the demo to begin with instead of the usual one
      * @param askedTag language for this once; empty for the one chosen in the window
      */
-    void open(Stage stage, List<String> files, String askedTag) {
+    void open(Stage stage, List<String> files, Optional<String> demo, String askedTag) {
         behindTheScenes.execute(this::awaitCurtain);
         foresight.execute(this::awaitCurtain);
         Catalogue catalogue = Overture.catalogue();
@@ -163,6 +163,7 @@ public class SagwiseApp extends Application {
         BenchModel bench = new BenchModel(
                 assess,
                 ExampleBenches.named(demo.orElse(DemoScenarios.OPENING), examples)
+                        .orElseThrow()
                         .scenario(locale.get()));
         Layouts layouts = new Layouts();
         LargeBenchOpening opening = new LargeBenchOpening(layouts, looks, new Threads(onRequest, Platform::runLater));

@@ -3,6 +3,7 @@ package org.sagwise.ui;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.IntConsumer;
 import java.util.function.IntPredicate;
 import javafx.animation.AnimationTimer;
@@ -11,7 +12,6 @@ import javafx.application.Platform;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.control.ButtonBase;
-import javafx.scene.control.MenuBar;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
@@ -76,7 +76,7 @@ public final class FrameRecorder extends Application {
                 .forEach(tasks::add);
         robot[0] = new Robot();
         robot[0].mouseMove(600, 4);
-        app.open(stage, List.of(arguments.get(0)), "");
+        app.open(stage, List.of(arguments.get(0)), Optional.empty(), "");
         log = new FrameLog();
         System.out.println(FrameLog.heading());
         new AnimationTimer() {
@@ -213,12 +213,7 @@ public final class FrameRecorder extends Application {
     }
 
     private MenuItem item(String id) {
-        return ((MenuBar) node("menus"))
-                .getMenus().stream()
-                        .flatMap(menu -> menu.getItems().stream())
-                        .filter(item -> id.equals(item.getId()))
-                        .findFirst()
-                        .orElseThrow();
+        return MenuItems.item(node("menus"), id);
     }
 
     private void moveTo(Node node) {

@@ -11,6 +11,7 @@ import java.util.Arrays;
 import java.util.Deque;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Stream;
 import javafx.animation.PauseTransition;
 import javafx.application.Application;
@@ -69,7 +70,7 @@ public final class Screenshots extends Application {
 
     @Override
     public void start(Stage stage) {
-        app.open(stage, files, "");
+        app.open(stage, files, Optional.empty(), "");
         Rectangle2D screen = Screen.getPrimary().getBounds();
         new Robot().mouseMove(screen.getWidth() / 2, 2);
         PauseTransition settled = new PauseTransition(SETTLE.multiply(4));

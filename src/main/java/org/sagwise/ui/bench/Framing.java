@@ -34,11 +34,11 @@ final class Framing {
         } else if (!first && isMoved(before, now)) {
             view.hold();
         }
-        boolean whole = before.filter(it -> view.shows(it.bounds())).isPresent();
+        boolean whole = before.isPresent() && view.showsAll();
         view.show(roomy(now.bounds()), now.bounds());
         now.newSince(before).forEach(view::reveal);
         // Undo takes a whole layout back to where nobody looks; a single part follows the hand.
-        if (whole && !view.shows(now.bounds()) && now.movedSince(before) > 1) {
+        if (whole && !view.showsAll() && now.movedSince(before) > 1) {
             view.fit();
         }
     }

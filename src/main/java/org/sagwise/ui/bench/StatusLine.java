@@ -74,12 +74,17 @@ public final class StatusLine extends Label {
 
     /** Says as much as there is room for. */
     private void fit() {
-        double room = getWidth() - snappedLeftInset() - snappedRightInset();
-        Text measured = new Text(said.whole());
-        measured.setFont(getFont());
-        boolean fits = getWidth() <= 0 || Math.ceil(measured.getLayoutBounds().getWidth()) <= room;
         whole.set(said.whole());
-        setText(fits ? said.whole() : said.brief());
+        // Readings, which come with every frame while time runs, have no shorter words and need no measuring.
+        boolean isWhole = getWidth() <= 0 || said.brief().equals(said.whole()) || fits(said.whole());
+        setText(isWhole ? said.whole() : said.brief());
+    }
+
+    private boolean fits(String words) {
+        Text measured = new Text(words);
+        measured.setFont(getFont());
+        double room = getWidth() - snappedLeftInset() - snappedRightInset();
+        return Math.ceil(measured.getLayoutBounds().getWidth()) <= room;
     }
 
     private Said pointedAt() {

@@ -52,15 +52,20 @@ public final class ViewModel {
         if (newWidth < 1 || newHeight < 1 || !other) {
             return false;
         }
-        boolean whole = shows(things);
+        boolean whole = showsAll();
         width = newWidth;
         height = newHeight;
         follow();
-        if (whole && !shows(things)) {
+        if (whole && !showsAll()) {
             // Who saw all of it goes on doing so where another piece of the window takes its room.
             fit();
         }
         return true;
+    }
+
+    /** Whether all that lies on the bench is seen. */
+    boolean showsAll() {
+        return shows(things);
     }
 
     /** Whether all of an area of the bench is seen. */

@@ -39,8 +39,7 @@ final class LeftColumn extends BorderPane {
     /** The words of a tab are read from the foot of the window to its top. */
     private static final double UPWARDS = -90;
 
-    private final Map<Page, Supplier<? extends Node>> made = new EnumMap<>(Page.class);
-    private final Map<Page, Node> pages = new EnumMap<>(Page.class);
+    private final Map<Page, Supplier<? extends Node>> pages = new EnumMap<>(Page.class);
     private final Map<Page, ToggleButton> tabs = new EnumMap<>(Page.class);
     private final VBox edge = new VBox();
     private final Button close = new Button();
@@ -82,8 +81,9 @@ final class LeftColumn extends BorderPane {
 
     /**
      * @param content makes the page when it is first seen: a window that opens waits for none that nobody looks at
+     * @return gives the page, which is made if nobody has seen it yet
      */
-    void add(Page added, Supplier<? extends Node> content) {
+    <T extends Node> Supplier<T> add(Page added, Supplier<T> content) {
         String word = added.name().toLowerCase(Locale.ROOT);
         ToggleButton tab = new ToggleButton(wording.say("left." + word));
         tab.setId("tab-" + word);
@@ -95,7 +95,27 @@ final class LeftColumn extends BorderPane {
             asked.accept(added);
         });
         tabs.put(added, tab);
-        made.put(added, content);
+        Supplier<T> once = new Once<>(content);
+        pages.put(added, once);
+        return once;
+    }
+
+    /** Makes something when it is first asked for. */
+    private static final class Once<T> implements Supplier<T> {
+        private final Supplier<T> maker;
+        private T made;
+
+        Once(Supplier<T> maker) {
+            this.maker = maker;
+        }
+
+        @Override
+        public T get() {
+            if (made == null) {
+                made = maker.get();
+            }
+            return made;
+        }
     }
 
     /** Offers these pages and makes one of them the page that is shown. */
@@ -137,8 +157,7 @@ final class LeftColumn extends BorderPane {
 
     private void fill() {
         if (open) {
-            page.ifPresent(shown ->
-                    setCenter(pages.computeIfAbsent(shown, it -> made.get(it).get())));
+            page.ifPresent(shown -> setCenter(pages.get(shown).get()));
         }
     }
 

@@ -3,6 +3,7 @@ package org.sagwise.ui.shell;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import javafx.scene.layout.BorderPane;
 import org.sagwise.part.PartKind;
 import org.sagwise.scenario.Scenario;
@@ -17,6 +18,7 @@ import org.sagwise.ui.lesson.author.AuthorPage;
 import org.sagwise.ui.lesson.author.AuthorStrip;
 import org.sagwise.ui.lesson.author.OwnShelf;
 import org.sagwise.ui.shell.LeftColumn.Page;
+import org.sagwise.ui.start.ExampleBenches;
 import org.sagwise.ui.start.ExamplesColumn;
 import org.sagwise.ui.start.StartPage;
 import org.sagwise.ui.text.Wording;
@@ -33,8 +35,7 @@ final class LeftPages {
     private final Models models;
     private final Wording wording;
     private final Subscriptions subscriptions;
-    /** Made when somebody first wants it. */
-    private ShelfColumn shelf;
+    private final Supplier<ShelfColumn> shelf;
 
     /**
      * @param leave closes the column
@@ -51,7 +52,9 @@ final class LeftPages {
         this.subscriptions = subscriptions;
         column = new LeftColumn(leave, wording);
         card = new CardPage(models.bench().work(), models.shown().looks(), wording, subscriptions);
-        column.add(Page.SHELF, this::shelf);
+        shelf = column.add(
+                Page.SHELF,
+                () -> new ShelfColumn(models.offers().stock(), models.bench().work(), wording, subscriptions));
         column.add(Page.CARD, () -> card);
         column.add(Page.EXAMPLES, this::examples);
         lessons = lessons(commands, controls);
@@ -87,13 +90,13 @@ final class LeftPages {
     /** Shows the shelf, ready to be searched. */
     void findPart() {
         column.show(Page.SHELF);
-        shelf().focusSearch();
+        shelf.get().focusSearch();
     }
 
     /** Shows the shelf, at the first part of a kind. */
     void lead(PartKind kind) {
         column.show(Page.SHELF);
-        shelf().lead(kind);
+        shelf.get().lead(kind);
     }
 
     /** Goes where a door of the opening page leads. */
@@ -107,13 +110,11 @@ final class LeftPages {
                 models.files().documents().openExample(Scenario.empty());
                 column.show(Page.SHELF);
                 if (models.bench().model().scenario().parts().isEmpty()) {
-                    shelf().beginAnew();
+                    shelf.get().beginAnew();
                 }
             }
             case EXPLAIN -> {
-                models.offers().examples().stream()
-                        .filter(example -> example.name().equals(door.example()))
-                        .findFirst()
+                ExampleBenches.named(door.example(), models.offers().examples())
                         .map(example -> example.scenario(wording.locale()))
                         .ifPresent(models.files().documents()::openExample);
                 column.show(Page.EXAMPLES);
@@ -170,13 +171,6 @@ final class LeftPages {
                 controls,
                 wording,
                 subscriptions);
-    }
-
-    private ShelfColumn shelf() {
-        if (shelf == null) {
-            shelf = new ShelfColumn(models.offers().stock(), models.bench().work(), wording, subscriptions);
-        }
-        return shelf;
     }
 
     private ExamplesColumn examples() {

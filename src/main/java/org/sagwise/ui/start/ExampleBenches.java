@@ -4,7 +4,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.NoSuchElementException;
 import java.util.Optional;
 import org.sagwise.file.DemoScenarios;
 import org.sagwise.file.Loaded;
@@ -22,13 +21,9 @@ public final class ExampleBenches {
         return DemoScenarios.names().stream().map(name -> read(name, reader)).toList();
     }
 
-    /**
-     * The one of a name, such as {@link DemoScenarios#OPENING}, which a window opens with.
-     *
-     * @throws NoSuchElementException if there is none of that name
-     */
-    public static Example named(String name, List<Example> all) {
-        return all.stream().filter(each -> each.name().equals(name)).findFirst().orElseThrow();
+    /** The one of a name, such as {@link DemoScenarios#OPENING}, which a window opens with. */
+    public static Optional<Example> named(String name, List<Example> all) {
+        return all.stream().filter(each -> each.name().equals(name)).findFirst();
     }
 
     /** The example that lies on the bench as it came, if one does. */

@@ -111,9 +111,7 @@ public final class ManualWindow {
     }
 
     private Node picture(Piece.Picture picture, Theme theme) {
-        Image seen = examples.stream()
-                .filter(example -> example.name().equals(picture.demo()))
-                .findFirst()
+        Image seen = ExampleBenches.named(picture.demo(), examples)
                 .map(example -> example.scenario(wording.locale()))
                 .map(scenario -> picture.held() ? scenario.pressed() : scenario.released())
                 .map(assess)

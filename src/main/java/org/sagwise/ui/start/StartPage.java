@@ -76,9 +76,7 @@ public final class StartPage {
         ImageView picture = new ImageView();
         picture.setFitWidth(Thumbnails.WIDTH);
         picture.setFitHeight(Thumbnails.HEIGHT);
-        examples.stream()
-                .filter(example -> example.name().equals(door.example()))
-                .findFirst()
+        ExampleBenches.named(door.example(), examples)
                 .ifPresent(example -> picture.imageProperty().bind(pictures.of(example)));
         VBox content = new VBox(picture, title, text);
         content.getStyleClass().add("door-content");

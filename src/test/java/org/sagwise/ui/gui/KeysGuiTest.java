@@ -7,16 +7,14 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import javafx.scene.control.Label;
-import javafx.scene.control.Menu;
-import javafx.scene.control.MenuBar;
 import javafx.scene.control.MenuItem;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.sagwise.ui.MenuItems;
 
 /** The keys of the window: each does one thing, and each is told of. */
 class KeysGuiTest extends GuiTest {
@@ -81,15 +79,9 @@ class KeysGuiTest extends GuiTest {
     }
 
     private List<MenuItem> itemsWithKeys() {
-        return ((MenuBar) node("menus"))
-                .getMenus().stream()
-                        .flatMap(KeysGuiTest::items)
-                        .filter(item -> item.getAccelerator() != null)
-                        .toList();
-    }
-
-    private static Stream<MenuItem> items(MenuItem item) {
-        return item instanceof Menu menu ? menu.getItems().stream().flatMap(KeysGuiTest::items) : Stream.of(item);
+        return MenuItems.all(node("menus"))
+                .filter(item -> item.getAccelerator() != null)
+                .toList();
     }
 
     /** As people read them: the same keys may be written in more than one way. */

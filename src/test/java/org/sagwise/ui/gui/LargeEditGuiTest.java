@@ -8,13 +8,12 @@ import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
-import javafx.scene.control.MenuBar;
-import javafx.scene.control.MenuItem;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import org.junit.jupiter.api.Test;
 import org.sagwise.file.ScenarioFiles;
 import org.sagwise.fixture.Packs;
+import org.sagwise.ui.MenuItems;
 import org.testfx.util.WaitForAsyncUtils;
 
 /** Changes of a bench that takes long to be set out. */
@@ -65,11 +64,7 @@ class LargeEditGuiTest extends GuiTest {
     }
 
     private void undo() {
-        ((MenuBar) node("menus"))
-                .getMenus().stream()
-                        .flatMap(menu -> menu.getItems().stream())
-                        .filter(item -> "item-undo".equals(item.getId()))
-                        .forEach(MenuItem::fire);
+        MenuItems.item(node("menus"), "item-undo").fire();
     }
 
     private void await(Callable<Boolean> condition) throws TimeoutException {

@@ -13,13 +13,12 @@ import javafx.application.Platform;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
-import javafx.scene.control.MenuBar;
-import javafx.scene.control.MenuItem;
 import javafx.scene.input.KeyCode;
 import javafx.scene.text.Text;
 import org.junit.jupiter.api.function.Executable;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.sagwise.ui.MenuItems;
 import org.testfx.util.WaitForAsyncUtils;
 
 /** Words that must be read whole in small windows and with large text. */
@@ -114,19 +113,10 @@ class LargeTextGuiTest extends GuiTest {
     @CsvSource({"en", "de"})
     void about_onASmallScreen_hasItsButtonInSight(String language) throws Exception {
         openAt(language, 1024, 640, 100);
-        Platform.runLater(() -> menu("item-about").fire());
+        Platform.runLater(() -> MenuItems.item(node("menus"), "item-about").fire());
         settle();
 
         assertTrue(node("about-dialog").getScene().getWindow().getHeight() <= 600, "too high");
-    }
-
-    private MenuItem menu(String id) {
-        return ((MenuBar) node("menus"))
-                .getMenus().stream()
-                        .flatMap(menu -> menu.getItems().stream())
-                        .filter(item -> id.equals(item.getId()))
-                        .findFirst()
-                        .orElseThrow();
     }
 
     private static double width(Label line, String words) {

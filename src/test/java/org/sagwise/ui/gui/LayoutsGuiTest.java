@@ -11,14 +11,13 @@ import static org.sagwise.fixture.Circuits.touch;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
-import javafx.scene.control.MenuBar;
-import javafx.scene.control.MenuItem;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
 import org.sagwise.file.ScenarioFiles;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Scenario;
+import org.sagwise.ui.MenuItems;
 
 /** Cells joined another way by one action. */
 class LayoutsGuiTest extends GuiTest {
@@ -48,13 +47,7 @@ class LayoutsGuiTest extends GuiTest {
 
     /** What undo would take back. */
     private String last() {
-        return ((MenuBar) node("menus"))
-                .getMenus().stream()
-                        .flatMap(menu -> menu.getItems().stream())
-                        .filter(item -> "item-undo".equals(item.getId()))
-                        .map(MenuItem::getText)
-                        .findFirst()
-                        .orElseThrow();
+        return MenuItems.item(node("menus"), "item-undo").getText();
     }
 
     /**

@@ -8,14 +8,11 @@ import java.nio.file.Files;
 import java.util.Locale;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
-import java.util.stream.Stream;
 import javafx.application.Platform;
 import javafx.scene.AccessibleAttribute;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ButtonBase;
-import javafx.scene.control.Menu;
-import javafx.scene.control.MenuBar;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.control.ToggleButton;
@@ -23,6 +20,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.sagwise.ui.MenuItems;
 import org.testfx.util.WaitForAsyncUtils;
 
 /** A whole lesson by mouse, a whole lesson by keyboard, and the ways out of one. */
@@ -262,20 +260,11 @@ class LessonGuiTest extends GuiTest {
     }
 
     private MenuItem item(String id) {
-        return ((MenuBar) node("menus"))
-                .getMenus().stream()
-                        .flatMap(LessonGuiTest::items)
-                        .filter(item -> id.equals(item.getId()))
-                        .findFirst()
-                        .orElseThrow();
+        return MenuItems.item(node("menus"), id);
     }
 
     private String spoken(String id) {
         return String.valueOf(node(id).queryAccessibleAttribute(AccessibleAttribute.TEXT));
-    }
-
-    private static Stream<MenuItem> items(MenuItem item) {
-        return item instanceof Menu menu ? menu.getItems().stream().flatMap(LessonGuiTest::items) : Stream.of(item);
     }
 
     @Test

@@ -11,7 +11,6 @@ import java.util.List;
 import javafx.geometry.Bounds;
 import javafx.scene.AccessibleAttribute;
 import javafx.scene.control.Label;
-import javafx.scene.control.MenuItem;
 import javafx.scene.control.TextArea;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
@@ -21,6 +20,7 @@ import org.sagwise.file.CatalogueLoader;
 import org.sagwise.file.ScenarioReader;
 import org.sagwise.scenario.Note;
 import org.sagwise.scenario.Scenario;
+import org.sagwise.ui.MenuItems;
 
 /** Notes on the bench: written, changed, moved, taken away, undone and saved. */
 class NotesGuiTest extends GuiTest {
@@ -59,12 +59,7 @@ class NotesGuiTest extends GuiTest {
     }
 
     private String undo() {
-        MenuItem item = robot().lookup(".menu-bar").queryAs(javafx.scene.control.MenuBar.class).getMenus().stream()
-                .flatMap(menu -> menu.getItems().stream())
-                .filter(each -> "item-undo".equals(each.getId()))
-                .findFirst()
-                .orElseThrow();
-        return item.getText().replace("_", "");
+        return MenuItems.item(node("menus"), "item-undo").getText().replace("_", "");
     }
 
     private void noteOnA(String text) {

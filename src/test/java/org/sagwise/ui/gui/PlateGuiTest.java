@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import javafx.scene.control.MenuItem;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -15,6 +14,7 @@ import org.sagwise.part.PartKind;
 import org.sagwise.scenario.Part;
 import org.sagwise.scenario.Placement;
 import org.sagwise.scenario.Scenario;
+import org.sagwise.ui.MenuItems;
 
 /** Plates that join several terminals in one go, by mouse and by keys. */
 class PlateGuiTest extends GuiTest {
@@ -42,12 +42,7 @@ class PlateGuiTest extends GuiTest {
 
     /** What undo would take back. */
     private String last() {
-        return robot().lookup("#menus").queryAs(javafx.scene.control.MenuBar.class).getMenus().stream()
-                .flatMap(menu -> menu.getItems().stream())
-                .filter(item -> "item-undo".equals(item.getId()))
-                .map(MenuItem::getText)
-                .findFirst()
-                .orElseThrow();
+        return MenuItems.item(node("menus"), "item-undo").getText();
     }
 
     @Test

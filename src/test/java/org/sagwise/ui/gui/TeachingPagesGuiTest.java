@@ -8,7 +8,6 @@ import java.util.concurrent.TimeUnit;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.MenuBar;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.RadioButton;
 import javafx.scene.control.Spinner;
@@ -19,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.sagwise.lesson.IdeasCheck;
 import org.sagwise.lesson.IdeasCheck.Form;
 import org.sagwise.lesson.LearnedCode;
+import org.sagwise.ui.MenuItems;
 import org.testfx.util.WaitForAsyncUtils;
 
 /** Pages beside the lessons: words, the check of ideas, the gain of a class, the inside of a cell. */
@@ -30,12 +30,7 @@ class TeachingPagesGuiTest extends GuiTest {
     }
 
     private void menu(String id) {
-        MenuItem item = ((MenuBar) node("menus"))
-                .getMenus().stream()
-                        .flatMap(menu -> menu.getItems().stream())
-                        .filter(it -> id.equals(it.getId()))
-                        .findFirst()
-                        .orElseThrow();
+        MenuItem item = MenuItems.item(node("menus"), id);
         robot().interact(item::fire);
         settle();
     }

@@ -8,8 +8,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Files;
 import java.util.stream.Stream;
 import javafx.application.Platform;
-import javafx.scene.control.Menu;
-import javafx.scene.control.MenuBar;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
@@ -18,6 +16,7 @@ import javafx.stage.Stage;
 import javafx.stage.Window;
 import javafx.stage.WindowEvent;
 import org.junit.jupiter.api.Test;
+import org.sagwise.ui.MenuItems;
 
 /** What a person chooses about the window, and what is kept of it. */
 class ViewGuiTest extends GuiTest {
@@ -208,17 +207,8 @@ class ViewGuiTest extends GuiTest {
 
     /** Chooses in a menu what a person would find there. */
     private void choose(String id) {
-        MenuItem item = ((MenuBar) node("menus"))
-                .getMenus().stream()
-                        .flatMap(ViewGuiTest::items)
-                        .filter(each -> id.equals(each.getId()))
-                        .findFirst()
-                        .orElseThrow();
+        MenuItem item = MenuItems.item(node("menus"), id);
         Platform.runLater(item::fire);
         settle();
-    }
-
-    private static Stream<MenuItem> items(MenuItem item) {
-        return item instanceof Menu menu ? menu.getItems().stream().flatMap(ViewGuiTest::items) : Stream.of(item);
     }
 }
